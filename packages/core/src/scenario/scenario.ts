@@ -1,0 +1,262 @@
+/**
+ * The Scenario: what a file says, checked and in one unit system.
+ *
+ * Units inside Leat: day, m, m2, m3, g, mol, eq, degC; concentrations g m-3 (= mg/L), nitrogen
+ * species as g N, alkalinity eq m-3 (= meq/L), inorganic carbon mol m-3 (= mmol/L); shares 0..1.
+ */
+
+/** A value for each day of the run: constant, by calendar month, or by day of the run. */
+export type DailyValue =
+  | { readonly kind: 'constant'; readonly value: number }
+  | { readonly kind: 'monthly'; readonly values: readonly number[] }
+  | { readonly kind: 'daily'; readonly values: readonly number[] };
+
+/** Water from outside: concentrations of what Leat follows. */
+export interface SourceWater {
+  readonly name: string;
+  readonly tan: number;
+  readonly nitrite: number;
+  readonly nitrate: number;
+  readonly alkalinity: number;
+  readonly carbon: number;
+  readonly oxygen: number;
+  readonly chloride: number;
+}
+
+export type VesselKind =
+  | 'fish-tank'
+  | 'settler'
+  | 'screen'
+  | 'biofilter'
+  | 'media-bed'
+  | 'raft-bed'
+  | 'channel'
+  | 'sump'
+  | 'vessel';
+
+/** A well-mixed vessel. */
+export interface Vessel {
+  readonly name: string;
+  readonly kind: VesselKind;
+  /** Water volume at the standpipe (for the reservoir: its overflow), m3. */
+  readonly volume: number;
+  /** Wetted surface for biofilm, m2: walls, media, rafts and roots. */
+  readonly surface: number;
+  /** Floor on which solids settle, m2 (0: none settle). */
+  readonly floor: number;
+  /** Open water surface, m2: evaporates and exchanges gas. */
+  readonly open: number;
+  /** Covered water or wet media surface, m2: evaporates little. */
+  readonly covered: number;
+  /** Gas transfer by aeration, kLa for oxygen at 20 degC, d-1, on top of the open surface. */
+  readonly aeration: number;
+  /** Share of incoming suspended solids caught, 0..<1. */
+  readonly capture: number;
+  /** Water temperature, degC. */
+  readonly temperature: DailyValue;
+  /** Steady loss of water out of the system, m3 d-1. */
+  readonly leak: number;
+  /** Steady discharge for water exchange, m3 d-1. */
+  readonly exchange: number;
+  /** A second, lower outlet (flood and drain): capacity m3 d-1 and the volume it drains down to. */
+  readonly drain?: { readonly rate: number; readonly to: number };
+}
+
+/** Repeating on/off clock: on for `on` days, off for `off` days, first switched on at `offset`. */
+export interface Timer {
+  readonly on: number;
+  readonly off: number;
+  readonly offset: number;
+}
+
+/** A pump: all flows that name it start and stop together. */
+export interface Pump {
+  readonly name: string;
+  readonly timer?: Timer;
+  /** Volume of the vessel drawn from at which the pump sucks air and trips, m3. */
+  readonly inlet: number;
+  /** Volume at which it starts again, m3 (> inlet). */
+  readonly restart: number;
+}
+
+/** Water led from one vessel to another: pumped at a rate, or a share of the overflow. */
+export type Flow =
+  | {
+      readonly kind: 'pumped';
+      readonly from: string;
+      readonly to: string;
+      readonly pump: string;
+      /** m3 d-1 while the pump runs. */
+      readonly rate: number;
+    }
+  | {
+      readonly kind: 'gravity';
+      readonly from: string;
+      readonly to: string;
+      /** Share of what leaves the vessel by gravity, 0..1; the shares of a vessel sum to 1. */
+      readonly share: number;
+    };
+
+/** A store of rain with its own water. */
+export interface RainTank {
+  readonly capacity: number;
+  readonly volume: number;
+  /** Roof area that drains into it, m2, times the runoff share. */
+  readonly roof: number;
+  /** Rain, m d-1. */
+  readonly rain: DailyValue;
+  readonly water: string;
+}
+
+/** Top-up of the reservoir by a float valve. Sources are used in the order given. */
+export interface TopUp {
+  /** Volume of the reservoir at which the float closes, m3. */
+  readonly level: number;
+  /** Most that the valve lets in, m3 d-1. */
+  readonly rate: number;
+  readonly sources: readonly TopUpSource[];
+}
+
+export type TopUpSource =
+  | { readonly kind: 'rain-tank' }
+  | {
+      readonly kind: 'mains';
+      readonly water: string;
+      /** Most in one day, m3 (Infinity: no cap). */
+      readonly dailyCap: number;
+    };
+
+export interface Feed {
+  readonly name: string;
+  /** Protein, g per g of feed as fed. */
+  readonly protein: number;
+}
+
+/** Feed given per day: a mass, a share of body mass, or a table of share by mean fish mass. */
+export type Ration =
+  | { readonly kind: 'mass'; readonly gramsPerDay: number }
+  | { readonly kind: 'share'; readonly perDay: number }
+  | { readonly kind: 'table'; readonly rows: readonly { readonly mass: number; readonly perDay: number }[] };
+
+/** A group of like fish in one vessel. */
+export interface Cohort {
+  readonly name: string;
+  readonly vessel: string;
+  readonly species: string;
+  /** 0 where the cohort is stocked later by an action. */
+  readonly number: number;
+  /** Mean mass, g. */
+  readonly mass: number;
+  readonly ration: Ration;
+  readonly feed: Feed;
+  /** Hours of the day in which feed is given, as shares of a day [from, to); absent: all day. */
+  readonly hours?: { readonly from: number; readonly to: number };
+}
+
+/** An area of one crop in one vessel, in batches of staggered age. */
+export interface Planting {
+  readonly name: string;
+  readonly vessel: string;
+  readonly crop: string;
+  /** Whole area, m2. */
+  readonly area: number;
+  readonly batches: number;
+  /** Age at harvest, d since planting. */
+  readonly harvest: number;
+  /** What happens at harvest age. */
+  readonly after: 'replant' | 'empty';
+  /** Whether planted at the start: staggered ages, or all new, or bare until an action plants it. */
+  readonly start: 'staggered' | 'new' | 'empty';
+  /** Age of the oldest batch at the start, d. */
+  readonly age: number;
+}
+
+/** Water at the start in one vessel. */
+export interface StartWater {
+  readonly tan: number;
+  readonly nitrite: number;
+  readonly nitrate: number;
+  readonly solids: number;
+  readonly alkalinity: number;
+  readonly carbon: number;
+  readonly oxygen: number;
+  readonly chloride: number;
+}
+
+/** State of a vessel at the start. */
+export interface StartVessel {
+  readonly vessel: string;
+  readonly water: StartWater;
+  /** Volume, m3 (only the reservoir may start below its full volume). */
+  readonly volume: number;
+  /** Ammonia and nitrite oxidisers as a share of the room on the surface, 0..1. */
+  readonly aob: number;
+  readonly nob: number;
+  /** Settled solids, g dry. */
+  readonly settled: number;
+}
+
+/** What an action does. Names of vessels, cohorts, plantings, pumps and waters are resolved. */
+export type Deed =
+  | { readonly kind: 'stock'; readonly cohort: string; readonly number: number; readonly mass: number }
+  | { readonly kind: 'harvest-fish'; readonly cohort: string; readonly share: number; readonly number?: number }
+  | { readonly kind: 'lose-fish'; readonly cohort: string; readonly share: number; readonly number?: number }
+  | { readonly kind: 'grade'; readonly cohort: string; readonly share: number; readonly relativeMass: number; readonly to: string }
+  | { readonly kind: 'plant'; readonly planting: string }
+  | { readonly kind: 'harvest-crop'; readonly planting: string; readonly replant: boolean }
+  | { readonly kind: 'leave-empty'; readonly planting: string }
+  | { readonly kind: 'feed'; readonly cohort: string; readonly ration?: Ration; readonly feed?: Feed; readonly factor?: number }
+  | { readonly kind: 'top-up'; readonly dailyCap?: number; readonly stopped?: boolean }
+  | { readonly kind: 'source-water'; readonly water: string; readonly to: SourceWater }
+  | { readonly kind: 'change-water'; readonly vessel: string; readonly volume?: number; readonly share?: number; readonly water: string }
+  | { readonly kind: 'dose'; readonly vessel: string; readonly product: string; readonly mass: number }
+  | { readonly kind: 'pump'; readonly pump: string; readonly running: boolean }
+  | { readonly kind: 'aeration'; readonly vessel: string; readonly running: boolean }
+  | { readonly kind: 'clean'; readonly vessel: string; readonly biofilm: number; readonly solids: number }
+  | { readonly kind: 'medicate'; readonly vessel: string; readonly kills: number }
+  | { readonly kind: 'drain-solids'; readonly vessel: string; readonly share: number; readonly water: number };
+
+/** A deed at a time (days since the start); ties keep file order within the order of kinds. */
+export interface Action {
+  readonly at: number;
+  readonly deed: Deed;
+  /** Where it was written, for messages. */
+  readonly where?: string;
+}
+
+/** A number of the tables given anew by the user. */
+export interface Override {
+  readonly id: string;
+  readonly value: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly where?: string;
+}
+
+export interface Scenario {
+  readonly title: string;
+  readonly note: string;
+  /** Length, d. */
+  readonly days: number;
+  /** Output step, d. */
+  readonly every: number;
+  /** Calendar date of day 0, ISO 8601 yyyy-mm-dd (for monthly values). */
+  readonly startDate: string;
+  /** Reference evapotranspiration over the water and crops, m d-1 (greenhouse factor applied). */
+  readonly et0: DailyValue;
+  /** Air temperature for crops, degC; absent: the vessel's water temperature. */
+  readonly air?: DailyValue;
+  readonly waters: readonly SourceWater[];
+  readonly vessels: readonly Vessel[];
+  /** Name of the vessel that takes all change of level. */
+  readonly reservoir: string;
+  readonly pumps: readonly Pump[];
+  readonly flows: readonly Flow[];
+  readonly topUp?: TopUp;
+  readonly rainTank?: RainTank;
+  readonly cohorts: readonly Cohort[];
+  readonly plantings: readonly Planting[];
+  readonly start: readonly StartVessel[];
+  readonly actions: readonly Action[];
+  readonly overrides: readonly Override[];
+}

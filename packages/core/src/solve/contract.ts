@@ -1,0 +1,96 @@
+/**
+ * The contract between a model and an integrator. Nothing here knows what is modelled: there are
+ * states y, rates r, a constant sparse stoichiometry S, and
+ *
+ *     y' = Sᵀ r(t, y)        x' = r(t, y)
+ *
+ * where x, the extents, is what each rate has amounted to since the start. Because J = Sᵀ ∂r/∂y is
+ * built from the same S, every linear invariant of S (nitrogen, charge ...) survives each step.
+ */
+
+/** Rows of (column, value) pairs in compressed form: row i holds entries start[i] .. start[i+1]-1. */
+export interface SparseRows {
+  readonly start: Int32Array;
+  readonly column: Int32Array;
+  readonly value: Float64Array;
+}
+
+/** The places of a sparse matrix without its values. */
+export interface SparsePattern {
+  readonly start: Int32Array;
+  readonly column: Int32Array;
+}
+
+/** A system of rates. All arrays are owned by the caller; the functions only fill them. */
+export interface RateSystem {
+  /** Number of states (length of y). */
+  readonly states: number;
+  /** Number of rates (length of r and of the extents x). */
+  readonly rates: number;
+  /** One row per rate: which states it moves, by how much per unit of rate. */
+  readonly stoichiometry: SparseRows;
+  /** One row per rate: the states on which its value depends. */
+  readonly dependence: SparsePattern;
+  /** Fills r with the rates at (t, y). */
+  evaluate(t: number, y: Float64Array, r: Float64Array): void;
+  /**
+   * Fills dr with ∂r/∂y, aligned entry by entry with `dependence`, and rt with ∂r/∂t at constant y.
+   * Both are written in full.
+   */
+  differentiate(t: number, y: Float64Array, dr: Float64Array, rt: Float64Array): void;
+}
+
+/** Counts of the work an integrator did. */
+export interface WorkCounts {
+  steps: number;
+  rejected: number;
+  evaluations: number;
+  jacobians: number;
+  factorisations: number;
+  solves: number;
+}
+
+/** How an integration ended. Every ending but `done` names the time and the worst state. */
+export type Ending =
+  | { readonly kind: 'done' }
+  | {
+      readonly kind: 'step-too-small' | 'too-many-steps' | 'not-finite' | 'singular';
+      /** Time reached; y and x hold the values there. */
+      readonly time: number;
+      /** Index of the state that limited the step, or -1 when none can be named. */
+      readonly worst: number;
+    };
+
+/** Accuracy asked of an integrator. */
+export interface Tolerance {
+  /** Relative tolerance, above 0. */
+  readonly relative: number;
+  /** Absolute tolerance of each state, same unit as the state. */
+  readonly absolute: Float64Array;
+}
+
+/** Wanted values inside a stretch, delivered by dense output, in ascending order of time. */
+export interface Sampling {
+  /** Times t with from < t < to. */
+  readonly times: readonly number[];
+  /** Called once for each time with views that are only valid during the call. */
+  take(time: number, y: Float64Array, x: Float64Array): void;
+}
+
+/**
+ * An integrator bound to one system. `advance` moves y and x in place from `from` to `to`; nothing
+ * jumps inside the stretch. The step size found is kept for the next stretch; `restart` forgets it.
+ */
+export interface Integrator {
+  readonly name: string;
+  readonly work: WorkCounts;
+  advance(from: number, to: number, y: Float64Array, x: Float64Array, sampling?: Sampling): Ending;
+  restart(): void;
+}
+
+/** Makes an integrator for a system. Throws RangeError when a tolerance is not above 0. */
+export type IntegratorFactory = (
+  system: RateSystem,
+  tolerance: Tolerance,
+  options?: { readonly maxSteps?: number; readonly firstStep?: number },
+) => Integrator;
