@@ -1,0 +1,70 @@
+import js from '@eslint/js';
+import { defineConfig } from 'eslint/config';
+import tseslint from 'typescript-eslint';
+
+/** Files that belong to a TypeScript project, so that rules may ask for types. */
+const typed = ['packages/*/src/**/*.ts', 'packages/*/types/**/*.ts', 'tests/**/*.ts'];
+
+export default defineConfig(
+  { ignores: ['**/dist/', 'dist-notebooks/', '.reports/', 'coverage/'] },
+  { linterOptions: { reportUnusedDisableDirectives: 'error' } },
+  js.configs.recommended,
+  {
+    files: ['**/*.ts'],
+    extends: [tseslint.configs.strict],
+  },
+  {
+    files: typed,
+    extends: [tseslint.configs.strictTypeCheckedOnly],
+    languageOptions: {
+      parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname },
+    },
+    rules: {
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/explicit-module-boundary-types': 'error',
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true, requireDefaultForNonUnion: false },
+      ],
+      // An index access is typed as present, so a guard against a missing entry looks needless to this rule.
+      '@typescript-eslint/no-unnecessary-condition': 'off',
+    },
+  },
+  {
+    files: ['packages/**', 'tests/**'],
+    ignores: ['**/*.generated.ts'],
+    rules: {
+      'max-lines': ['error', { max: 400 }],
+      eqeqeq: 'error',
+      'no-implicit-coercion': 'error',
+      'prefer-const': 'error',
+    },
+  },
+  {
+    // The library says nothing, reads no clock and draws only from a seed it is given.
+    files: ['packages/core/src/**/*.ts'],
+    rules: {
+      'no-console': 'error',
+      'no-restricted-properties': [
+        'error',
+        { object: 'Math', property: 'random', message: 'Draw from a seeded generator.' },
+        { object: 'Date', property: 'now', message: 'The library reads no clock.' },
+      ],
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: 'NewExpression[callee.name="Date"][arguments.length=0]',
+          message: 'The library reads no clock.',
+        },
+      ],
+    },
+  },
+  {
+    files: ['**/*.{js,mjs,cjs}', '.tools/**'],
+    languageOptions: {
+      globals: { process: 'readonly', console: 'readonly', URL: 'readonly', module: 'writable' },
+    },
+  },
+);

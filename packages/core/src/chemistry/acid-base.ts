@@ -1,0 +1,161 @@
+import type { Values } from '../model/composition.js';
+
+/** Equilibrium constants at one temperature, all in mol m-3 (water: mol2 m-6). */
+export interface AcidBaseConstants {
+  readonly k1: number;
+  readonly k2: number;
+  readonly ammonium: number;
+  readonly water: number;
+}
+
+const LITRES = 1000;
+
+/** log10 K = A + B T + C/T + D log10 T + E/T2, T in kelvin. Plummer & Busenberg 1982. */
+function logConstant(values: Values, id: string, kelvin: number): number {
+  const term = (name: string): number => values.value(`${id}.${name}`);
+  return (
+    term('a') +
+    term('b') * kelvin +
+    term('c') / kelvin +
+    term('d') * Math.log10(kelvin) +
+    term('e') / (kelvin * kelvin)
+  );
+}
+
+/** pKa of ammonium, Emerson et al. 1975. */
+export function ammoniumPk(values: Values, temperature: number): number {
+  return values.value('emerson.a') + values.value('emerson.b') / (temperature + values.value('kelvin.zero'));
+}
+
+/** Constants of carbonic acid, ammonium and water at degC, at zero ionic strength. */
+export function acidBaseConstants(values: Values, temperature: number): AcidBaseConstants {
+  const kelvin = temperature + values.value('kelvin.zero');
+  return {
+    k1: 10 ** logConstant(values, 'carbonate.k1', kelvin) * LITRES,
+    k2: 10 ** logConstant(values, 'carbonate.k2', kelvin) * LITRES,
+    ammonium: 10 ** -ammoniumPk(values, temperature) * LITRES,
+    water: 10 ** logConstant(values, 'water.kw', kelvin) * LITRES * LITRES,
+  };
+}
+
+/** Dissolved CO2 in equilibrium with air, mol m-3, at degC. Plummer & Busenberg 1982 (Henry). */
+export function carbonDioxideSaturation(values: Values, temperature: number): number {
+  const kelvin = temperature + values.value('kelvin.zero');
+  return 10 ** logConstant(values, 'carbonate.kh', kelvin) * values.value('gas.carbon-dioxide-air') * LITRES;
+}
+
+/** Alkalinity, eq m-3, at a hydrogen ion concentration h: HCO3 + 2 CO3 + NH3 + OH - H. */
+function alkalinityAt(h: number, carbon: number, ammonia: number, k: AcidBaseConstants): number {
+  const bicarbonate = k.k1 * h;
+  const carbonate = k.k1 * k.k2;
+  return (
+    (carbon * (bicarbonate + 2 * carbonate)) / (h * h + bicarbonate + carbonate) +
+    (ammonia * k.ammonium) / (k.ammonium + h) +
+    k.water / h -
+    h
+  );
+}
+
+/**
+ * Hydrogen ion, mol m-3, of water of given alkalinity (eq m-3), inorganic carbon and TAN (mol m-3).
+ * Alkalinity falls as h rises, so the root is unique; Newton in ln h inside a shrinking bracket.
+ * @param guess where to start, such as the last root
+ * @returns NaN when an input is not finite or no root lies in pH 0-14.
+ */
+export function hydrogenIon(
+  alkalinity: number,
+  carbon: number,
+  ammonia: number,
+  k: AcidBaseConstants,
+  guess: number,
+): number {
+  let low = 1e-11;
+  let high = 1e3;
+  let h = guess > low && guess < high ? guess : 1e-4;
+  for (let pass = 0; pass < 100; pass++) {
+    const excess = alkalinityAt(h, carbon, ammonia, k) - alkalinity;
+    if (excess > 0) low = h;
+    else if (excess < 0) high = h;
+    else return excess === 0 ? h : Number.NaN;
+    const slope = alkalinitySlope(h, carbon, ammonia, k);
+    const step = -excess / (slope * h);
+    let next = h * Math.exp(step);
+    if (!(next > low && next < high)) next = Math.sqrt(low * high);
+    if (Math.abs(next - h) <= 4e-16 * h) return next;
+    // Newton is quadratic: after a relative step below 1e-8 the next root is exact to rounding.
+    if (Math.abs(step) < 1e-8) return next;
+    h = next;
+  }
+  return Number.NaN;
+}
+
+/** d(alkalinity)/dh at constant carbon and TAN (always negative for carbon, ammonia >= 0). */
+function alkalinitySlope(h: number, carbon: number, ammonia: number, k: AcidBaseConstants): number {
+  const carbonate = k.k1 * k.k2;
+  const sum = h * h + k.k1 * h + carbonate;
+  const base = k.ammonium + h;
+  return (
+    (-carbon * k.k1 * (h * h + 4 * k.k2 * h + carbonate)) / (sum * sum) -
+    (ammonia * k.ammonium) / (base * base) -
+    k.water / (h * h) -
+    1
+  );
+}
+
+/** Number of values that `speciate` writes. */
+export const SPECIATION = 12;
+
+/**
+ * pH, un-ionised ammonia (g N m-3) and carbon dioxide (mol m-3) of water, and their partials by TAN
+ * (g N m-3), alkalinity and carbon, by the implicit function theorem.
+ * Fills out[o ..]: pH, ammonia, CO2, then three rows (pH, ammonia, CO2) of partials by (TAN, alkalinity, carbon).
+ * @param h the hydrogen ion of this water, from `hydrogenIon`
+ */
+export function speciate(
+  tan: number,
+  carbon: number,
+  h: number,
+  k: AcidBaseConstants,
+  molarNitrogen: number,
+  out: Float64Array,
+  o: number,
+): void {
+  const ammonia = tan / molarNitrogen;
+  const carbonate = k.k1 * k.k2;
+  const sum = h * h + k.k1 * h + carbonate;
+  const base = k.ammonium + h;
+  const free = k.ammonium / base;
+  const dissolved = (h * h) / sum;
+  const slope = alkalinitySlope(h, carbon, ammonia, k);
+  const byAlkalinity = 1 / slope;
+  const byCarbon = (-(k.k1 * h + 2 * carbonate) / sum) * byAlkalinity;
+  const byTan = (-free / molarNitrogen) * byAlkalinity;
+  const perPh = -1 / (h * Math.LN10);
+  const freeByH = (-tan * k.ammonium) / (base * base);
+  const dissolvedByH = (carbon * h * (k.k1 * h + 2 * carbonate)) / (sum * sum);
+  out[o] = -Math.log10(h / LITRES);
+  out[o + 1] = tan * free;
+  out[o + 2] = carbon * dissolved;
+  out[o + 3] = perPh * byTan;
+  out[o + 4] = perPh * byAlkalinity;
+  out[o + 5] = perPh * byCarbon;
+  out[o + 6] = free + freeByH * byTan;
+  out[o + 7] = freeByH * byAlkalinity;
+  out[o + 8] = freeByH * byCarbon;
+  out[o + 9] = dissolvedByH * byTan;
+  out[o + 10] = dissolvedByH * byAlkalinity;
+  out[o + 11] = dissolved + dissolvedByH * byCarbon;
+}
+
+/**
+ * Inorganic carbon, mol m-3, of water with a measured alkalinity (eq m-3), pH, TAN (g N m-3) at degC.
+ * @returns a negative number when no carbon content gives that pH (the alkalinity is too low for it).
+ */
+export function carbonFromPh(values: Values, alkalinity: number, pH: number, tan: number, temperature: number): number {
+  const k = acidBaseConstants(values, temperature);
+  const h = 10 ** -pH * LITRES;
+  const ammonia = tan / values.value('molar.nitrogen');
+  const carbonate = k.k1 * k.k2;
+  const share = (k.k1 * h + 2 * carbonate) / (h * h + k.k1 * h + carbonate);
+  return (alkalinity - alkalinityAt(h, 0, ammonia, k)) / share;
+}

@@ -1,0 +1,2 @@
+/** The public face of the library. */
+export { describeFault, InputError, type Fault } from './errors.js';

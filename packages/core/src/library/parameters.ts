@@ -1,0 +1,83 @@
+import { type Fault, InputError } from '../errors.js';
+import type { Override } from '../scenario/scenario.js';
+import { nearest } from '../suggest.js';
+import { draw } from './draw.js';
+import { overrideRow } from './override.js';
+import { tableRows } from './table-rows.js';
+import type { TableRow } from './table-row.js';
+
+/** The numbers of the science for one run, in internal units. Remembers which were read. */
+export interface Parameters {
+  /** The number with this id. Throws RangeError with the nearest id when there is none. */
+  value(id: string): number;
+  /** The whole row, with the value in use; does not count as reading. Throws as `value` does. */
+  row(id: string): TableRow;
+  has(id: string): boolean;
+  /** Ids read so far, sorted. */
+  used(): string[];
+  /** What is unusual about the numbers the user gave: one line each. */
+  readonly warnings: readonly string[];
+}
+
+/**
+ * The numbers of the tables, with those the user gives in their place.
+ * Throws InputError with a fault for each unknown or repeated id and each value that makes no sense.
+ */
+export function createParameters(overrides: readonly Override[] = []): Parameters {
+  const { rows, warnings } = applyOverrides(overrides);
+  return fromRows(rows, warnings);
+}
+
+/**
+ * Numbers drawn at random: each row that is not fixed takes one draw from its distribution, in the
+ * order of the tables. A number the user gives without a range stays as given.
+ * `random` gives uniform numbers in [0, 1). Throws as `createParameters` does.
+ */
+export function drawParameters(random: () => number, overrides: readonly Override[] = []): Parameters {
+  const { rows, warnings } = applyOverrides(overrides);
+  for (const [id, row] of rows) {
+    if (row.distribution !== 'fixed') rows.set(id, { ...row, value: draw(row, random) });
+  }
+  return fromRows(rows, warnings);
+}
+
+function applyOverrides(overrides: readonly Override[]): { rows: Map<string, TableRow>; warnings: string[] } {
+  const rows = new Map(tableRows);
+  const faults: Fault[] = [];
+  const warnings: string[] = [];
+  const seen = new Set<string>();
+  for (const override of overrides) {
+    if (seen.has(override.id)) {
+      faults.push({ key: override.where ?? override.id, problem: `${override.id} is given twice` });
+    }
+    seen.add(override.id);
+    const outcome = overrideRow(override);
+    faults.push(...outcome.faults);
+    warnings.push(...outcome.warnings);
+    if (outcome.row !== undefined) rows.set(override.id, outcome.row);
+  }
+  if (faults.length > 0) throw new InputError(faults);
+  return { rows, warnings };
+}
+
+function fromRows(rows: ReadonlyMap<string, TableRow>, warnings: readonly string[]): Parameters {
+  const read = new Set<string>();
+  const row = (id: string): TableRow => {
+    const found = rows.get(id);
+    if (found !== undefined) return found;
+    const near = nearest(id, rows.keys());
+    const hint = near === undefined ? '' : `; did you mean ${near}?`;
+    throw new RangeError(`no number "${id}" in the tables${hint}`);
+  };
+  return {
+    value(id) {
+      const { value } = row(id);
+      read.add(id);
+      return value;
+    },
+    row,
+    has: (id) => rows.has(id),
+    used: () => [...read].sort(),
+    warnings,
+  };
+}

@@ -1,0 +1,50 @@
+import type { Parameters } from '../library/parameters.js';
+import type { Scenario } from '../scenario/scenario.js';
+import type { SparsePattern, SparseRows } from '../solve/contract.js';
+import type { Component } from './component.js';
+import type { Content } from './composition.js';
+import type { Instance } from './instance.js';
+import type { Layout } from './layout.js';
+import type { Stream } from './streams.js';
+
+/** One entry of a row: so much of a component appears (+) or disappears (-) per unit of rate. */
+export interface Entry {
+  readonly component: Component;
+  /** Index of the state, or -1 where the component is outside. */
+  readonly state: number;
+  /** Name of the vessel, or of the account outside, that the component belongs to. */
+  readonly place: string;
+  readonly coefficient: number;
+  /** What one unit of the component holds of each conserved quantity. */
+  readonly content: Content;
+}
+
+/** One row of the model: a process at a place, or one component carried by one stream. */
+export interface Row {
+  /** Such as `ammonia-oxidation@biofilter` or `nitrate: sump > tank-1`. */
+  readonly id: string;
+  /** Process id (`ammonia-oxidation`), or `transport`. */
+  readonly process: string;
+  /** Vessel in which it happens (transport: where the water comes from, or the account). */
+  readonly place: string;
+  /** Unit of the extent, such as `g N`. */
+  readonly unit: string;
+  readonly entries: readonly Entry[];
+}
+
+/** A scenario made into numbers: everything needed to run, nothing read from outside, never changed. */
+export interface Model {
+  readonly scenario: Scenario;
+  readonly parameters: Parameters;
+  readonly layout: Layout;
+  readonly streams: readonly Stream[];
+  /** One row per rate: first 8 for each stream that carries, then the processes. */
+  readonly rows: readonly Row[];
+  /** First row of each stream, or -1. */
+  readonly streamRow: readonly number[];
+  readonly instances: readonly Instance[];
+  /** Content of each state per unit. */
+  readonly contents: readonly Content[];
+  readonly stoichiometry: SparseRows;
+  readonly dependence: SparsePattern;
+}

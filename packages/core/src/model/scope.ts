@@ -1,0 +1,47 @@
+import type { Values } from './composition.js';
+
+/** Tables that also know whether they have an id. */
+export interface Tables extends Values {
+  has(id: string): boolean;
+}
+
+/** Which species, crop and feed stand for `species.*`, `crop.*` and `feed.*` at a place. */
+export interface Subject {
+  readonly species?: string;
+  readonly crop?: string;
+  readonly feed?: { readonly name: string; readonly protein: number };
+}
+
+/**
+ * The tables as seen from a place: `species.body-nitrogen` reads `fish.<species>.body-nitrogen`,
+ * `crop.growth` reads `crop.<crop>.growth` where there is no general `crop.growth`, `feed.protein`
+ * is that of the feed given. Values are looked up once.
+ */
+export function scopeTo(tables: Tables, subject: Subject): Values {
+  const seen = new Map<string, number>();
+  const find = (id: string): number => {
+    const property = id.slice(id.indexOf('.') + 1);
+    if (subject.species !== undefined && id.startsWith('species.')) {
+      return tables.value(`fish.${subject.species}.${property}`);
+    }
+    if (subject.feed !== undefined && id === 'feed.protein') return subject.feed.protein;
+    if (subject.feed !== undefined && id.startsWith('feed.')) {
+      const own = `feed.${subject.feed.name}.${property}`;
+      return tables.value(tables.has(own) ? own : id);
+    }
+    if (subject.crop !== undefined && id.startsWith('crop.') && !tables.has(id)) {
+      return tables.value(`crop.${subject.crop}.${property}`);
+    }
+    return tables.value(id);
+  };
+  return {
+    value: (id) => {
+      let value = seen.get(id);
+      if (value === undefined) {
+        value = find(id);
+        seen.set(id, value);
+      }
+      return value;
+    },
+  };
+}

@@ -1,0 +1,53 @@
+/**
+ * Rate laws shared by processes: pure functions and their derivatives.
+ * Below zero a Monod term goes on as the straight line s/K: a value that rounding has put below
+ * zero is then drawn back, and the derivative is continuous.
+ */
+
+/** Monod term s/(K+s). Monod 1949. */
+export function monod(s: number, k: number): number {
+  return s > 0 ? s / (k + s) : s / k;
+}
+
+/** d(monod)/ds. */
+export function monodSlope(s: number, k: number): number {
+  return s > 0 ? k / ((k + s) * (k + s)) : 1 / k;
+}
+
+/** Monod term that is 0 below zero: for alkalinity, which may truly be negative. */
+export function reserve(s: number, k: number): number {
+  return s > 0 ? s / (k + s) : 0;
+}
+
+/** d(reserve)/ds. */
+export function reserveSlope(s: number, k: number): number {
+  return s > 0 ? k / ((k + s) * (k + s)) : 0;
+}
+
+/** Non-competitive inhibition K/(K+s); 1 below zero. */
+export function inhibition(s: number, k: number): number {
+  return s > 0 ? k / (k + s) : 1;
+}
+
+/** d(inhibition)/ds. */
+export function inhibitionSlope(s: number, k: number): number {
+  return s > 0 ? -k / ((k + s) * (k + s)) : 0;
+}
+
+/** Bell of an enzyme with two ionisations, 1/(1 + 10^(low-pH) + 10^(pH-high)). Michaelis & Davidsohn 1911. */
+export function bell(pH: number, low: number, high: number): number {
+  return 1 / (1 + Math.exp(Math.LN10 * (low - pH)) + Math.exp(Math.LN10 * (pH - high)));
+}
+
+/** d(bell)/dpH. */
+export function bellSlope(pH: number, low: number, high: number): number {
+  const acid = Math.exp(Math.LN10 * (low - pH));
+  const base = Math.exp(Math.LN10 * (pH - high));
+  const sum = 1 + acid + base;
+  return (Math.LN10 * (acid - base)) / (sum * sum);
+}
+
+/** Temperature factor theta^(T-20). Arrhenius in the form of sanitary engineering. */
+export function arrhenius(theta: number, temperature: number, reference = 20): number {
+  return theta ** (temperature - reference);
+}

@@ -1,0 +1,146 @@
+import type { Conditions } from '../process.js';
+import type { Values } from '../../model/composition.js';
+import { arrhenius, bell, bellSlope, monod, monodSlope, reserve, reserveSlope, inhibition, inhibitionSlope } from './limits.js';
+
+/**
+ * Activity of ammonia oxidisers: growth that the substrate would allow, g COD d-1,
+ * mu(T) M(TAN) M(O2) M(alkalinity) bell(pH) X, and how full the surface is.
+ * Growth, not activity, is limited by room: a share 1 - fullness of the activity makes cells, the
+ * rest runs on without growth.
+ */
+export const aobReads = ['tan', 'oxygen', 'alkalinity', 'pH', 'aob', 'nob'] as const;
+
+/** [mu, K_tan, K_O2, K_alk, pH low, pH high, room g COD, 1/yield]. */
+export function aobCoefficients(values: Values, at: Conditions): readonly number[] {
+  return [
+    values.value('aob.growth') * arrhenius(values.value('aob.growth-theta'), at.temperature),
+    values.value('aob.k-tan'),
+    values.value('aob.k-oxygen'),
+    values.value('aob.k-alkalinity'),
+    values.value('aob.ph-low'),
+    values.value('aob.ph-high'),
+    values.value('biofilm.capacity') * at.surface,
+    1 / values.value('aob.yield'),
+  ];
+}
+
+/** Activity, g COD d-1. */
+export function aobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
+  return (
+    k[0] *
+    monod(v[at[0]], k[1]) *
+    monod(v[at[1]], k[2]) *
+    reserve(v[at[2]], k[3]) *
+    bell(v[at[3]], k[4], k[5]) *
+    v[at[4]]
+  );
+}
+
+/** Partials of the activity by the six variables (none by nob). Returns the activity. */
+export function aobActivityPartials(
+  v: Float64Array,
+  at: ArrayLike<number>,
+  k: ArrayLike<number>,
+  d: Float64Array,
+): number {
+  const tan = monod(v[at[0]], k[1]);
+  const oxygen = monod(v[at[1]], k[2]);
+  const alkalinity = reserve(v[at[2]], k[3]);
+  const acidity = bell(v[at[3]], k[4], k[5]);
+  const living = k[0] * v[at[4]];
+  const tanOxygen = tan * oxygen;
+  const rest = alkalinity * acidity * living;
+  d[0] = monodSlope(v[at[0]], k[1]) * oxygen * rest;
+  d[1] = monodSlope(v[at[1]], k[2]) * tan * rest;
+  d[2] = reserveSlope(v[at[2]], k[3]) * tanOxygen * acidity * living;
+  d[3] = bellSlope(v[at[3]], k[4], k[5]) * tanOxygen * alkalinity * living;
+  d[4] = k[0] * tanOxygen * alkalinity * acidity;
+  d[5] = 0;
+  return tanOxygen * rest;
+}
+
+/** Nitrite oxidisers: the same with nitrite, oxygen, pH, and inhibition by free ammonia. */
+export const nobReads = ['nitrite', 'oxygen', 'ammonia', 'pH', 'nob', 'aob'] as const;
+
+/** [mu, K_nitrite, K_O2, K_I ammonia, pH low, pH high, room g COD, 1/yield]. */
+export function nobCoefficients(values: Values, at: Conditions): readonly number[] {
+  return [
+    values.value('nob.growth') * arrhenius(values.value('nob.growth-theta'), at.temperature),
+    values.value('nob.k-nitrite'),
+    values.value('nob.k-oxygen'),
+    values.value('nob.ki-ammonia'),
+    values.value('nob.ph-low'),
+    values.value('nob.ph-high'),
+    values.value('biofilm.capacity') * at.surface,
+    1 / values.value('nob.yield'),
+  ];
+}
+
+/** Activity, g COD d-1. */
+export function nobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
+  return (
+    k[0] *
+    monod(v[at[0]], k[1]) *
+    monod(v[at[1]], k[2]) *
+    inhibition(v[at[2]], k[3]) *
+    bell(v[at[3]], k[4], k[5]) *
+    v[at[4]]
+  );
+}
+
+/** Partials of the activity by the six variables (none by aob). Returns the activity. */
+export function nobActivityPartials(
+  v: Float64Array,
+  at: ArrayLike<number>,
+  k: ArrayLike<number>,
+  d: Float64Array,
+): number {
+  const nitrite = monod(v[at[0]], k[1]);
+  const oxygen = monod(v[at[1]], k[2]);
+  const ammonia = inhibition(v[at[2]], k[3]);
+  const acidity = bell(v[at[3]], k[4], k[5]);
+  const living = k[0] * v[at[4]];
+  const nitriteOxygen = nitrite * oxygen;
+  const rest = ammonia * acidity * living;
+  d[0] = monodSlope(v[at[0]], k[1]) * oxygen * rest;
+  d[1] = monodSlope(v[at[1]], k[2]) * nitrite * rest;
+  d[2] = inhibitionSlope(v[at[2]], k[3]) * nitriteOxygen * acidity * living;
+  d[3] = bellSlope(v[at[3]], k[4], k[5]) * nitriteOxygen * ammonia * living;
+  d[4] = k[0] * nitriteOxygen * ammonia * acidity;
+  d[5] = 0;
+  return nitriteOxygen * rest;
+}
+
+type Activity = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>) => number;
+type ActivityPartials = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array) => number;
+
+/** Growth, g COD d-1: activity x room left. Variables 4 and 5 are the two populations, k[6] the room. */
+export function growing(activity: Activity, activityPartials: ActivityPartials) {
+  return {
+    rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
+      activity(v, at, k) * (1 - (v[at[4]] + v[at[5]]) / k[6]),
+    partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
+      const whole = activityPartials(v, at, k, d);
+      const left = 1 - (v[at[4]] + v[at[5]]) / k[6];
+      for (let m = 0; m < 5; m++) d[m] *= left;
+      d[4] -= whole / k[6];
+      d[5] = -whole / k[6];
+    },
+  };
+}
+
+/** Oxidation without growth, g N d-1: activity x fullness / yield. */
+export function idling(activity: Activity, activityPartials: ActivityPartials) {
+  return {
+    rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
+      (activity(v, at, k) * (v[at[4]] + v[at[5]]) * k[7]) / k[6],
+    partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
+      const whole = activityPartials(v, at, k, d);
+      const perYield = k[7] / k[6];
+      const full = (v[at[4]] + v[at[5]]) * perYield;
+      for (let m = 0; m < 5; m++) d[m] *= full;
+      d[4] += whole * perYield;
+      d[5] = whole * perYield;
+    },
+  };
+}

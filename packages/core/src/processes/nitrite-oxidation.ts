@@ -1,0 +1,26 @@
+import type { Process } from './process.js';
+import { growing, nobActivity, nobActivityPartials, nobCoefficients, nobReads } from './kinetics/oxidiser.js';
+
+/**
+ * Growth of nitrite oxidisers, per g COD of cells: 1/Y g N of nitrite to nitrate (1.14 - Y g O2 per
+ * g N), cell nitrogen from TAN; inhibited by free ammonia (Anthonisen et al. 1976; Hiatt & Grady 2008).
+ */
+export const nitriteOxidation: Process = {
+  id: 'nitrite-oxidation',
+  title: 'growth of nitrite oxidisers',
+  place: 'surface',
+  unit: 'g COD',
+  basis: 'whole',
+  reads: nobReads,
+  stoichiometry: (values) => [
+    { component: 'nob', coefficient: 1 },
+    { component: 'nitrite', coefficient: -1 / values.value('nob.yield') },
+    { component: 'nitrate', coefficient: 1 / values.value('nob.yield') },
+    { component: 'tan', coefficient: -values.value('nitrifier.nitrogen') },
+    { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
+    { component: 'alkalinity', coefficient: { closes: 'charge' } },
+    { component: 'carbon', coefficient: { closes: 'carbon' } },
+  ],
+  coefficients: nobCoefficients,
+  ...growing(nobActivity, nobActivityPartials),
+};

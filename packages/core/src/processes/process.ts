@@ -1,0 +1,76 @@
+import type { Account, Component, WaterComponent } from '../model/component.js';
+import type { Conserved, Values } from '../model/composition.js';
+
+/** What a rate may depend on: concentrations in water, derived chemistry, amounts on surfaces and in stock. */
+export type Variable =
+  | WaterComponent
+  | 'pH'
+  /** Un-ionised ammonia, g N m-3. */
+  | 'ammonia'
+  /** Dissolved carbon dioxide, mol m-3. */
+  | 'carbon-dioxide'
+  | 'aob'
+  | 'nob'
+  | 'settled'
+  | 'crop-mass'
+  | 'crop-nitrogen'
+  | 'fish-mass'
+  | 'fish-number';
+
+/** A coefficient: a number, or the conserved quantity that it must close. */
+export type Coefficient = number | { readonly closes: Conserved };
+
+/** One entry of a stoichiometric row; `outside` names the account when it is not in the system. */
+export interface Term {
+  readonly component: Component;
+  readonly coefficient: Coefficient;
+  readonly outside?: Account;
+}
+
+/** What holds at a place during a stretch of constant forcing. Only what the kind of place has is set. */
+export interface Conditions {
+  /** Water temperature, degC. */
+  readonly temperature: number;
+  /** Air temperature for crops, degC. */
+  readonly air: number;
+  /** Volume at the standpipe, m3. */
+  readonly volume: number;
+  /** Wetted surface for biofilm, open water and floor, m2. */
+  readonly surface: number;
+  readonly open: number;
+  readonly floor: number;
+  /** Share of incoming solids caught. */
+  readonly capture: number;
+  /** Aeration now, kLa at 20 degC, d-1. */
+  readonly aeration: number;
+  /** Water that flows through, m3 d-1. */
+  readonly inflow: number;
+  /** Feed offered to the cohort, g d-1. */
+  readonly fed: number;
+  /** Area of the batch, m2. */
+  readonly area: number;
+}
+
+export type PlaceKind = 'water' | 'surface' | 'floor' | 'cohort' | 'batch';
+
+/**
+ * A process: stoichiometry as data, a rate, its partial derivatives. Rate and partials are pure
+ * functions of numbers: `v` holds the values of all variables, `at` where this row's are (in the
+ * order of `reads`), `k` the coefficients of the stretch.
+ */
+export interface Process {
+  readonly id: string;
+  readonly title: string;
+  readonly place: PlaceKind;
+  /** Unit of the extent; the rate is that per day. */
+  readonly unit: string;
+  /** `volume`: the rate is per m3 of water; `whole`: for the place as a whole. */
+  readonly basis: 'volume' | 'whole';
+  readonly reads: readonly Variable[];
+  readonly stoichiometry: (values: Values) => readonly Term[];
+  /** Coefficients of the stretch, always the same length. */
+  readonly coefficients: (values: Values, conditions: Conditions) => readonly number[];
+  readonly rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>) => number;
+  /** Fills d[m] with the partial by the m-th variable of `reads`. */
+  readonly partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array) => void;
+}

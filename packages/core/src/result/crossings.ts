@@ -1,0 +1,100 @@
+import { contentOf, type Conserved } from '../model/composition.js';
+import type { Component } from '../model/component.js';
+import type { Model } from '../model/model.js';
+import type { Stream } from '../model/streams.js';
+import type { Run } from '../run/run.js';
+
+/** Where a budget is drawn up: around one vessel (by index) or around the whole system. */
+export type Boundary = number | 'system';
+
+/** Something that crossed a boundary during a run. */
+export interface Crossing {
+  /** On the far side: a vessel, or an account outside. */
+  readonly beyond: string;
+  readonly component: Component;
+  /** Process, kind of stream, or `action`. */
+  readonly by: string;
+  /** Of the conserved quantity; above 0 is into the boundary. */
+  readonly amount: number;
+}
+
+const within = (boundary: Boundary, cell: number): boolean =>
+  boundary === 'system' ? cell >= 0 : cell === boundary;
+
+/** Crossings by the rows of the model: what a row takes from beyond the boundary has come in. */
+function byRows(run: Run, quantity: Conserved, boundary: Boundary): Crossing[] {
+  const { rows, layout } = run.model;
+  const first = run.samples[0];
+  const last = run.samples[run.samples.length - 1];
+  const cellOf = (state: number): number => (state < 0 ? -1 : layout.states[state].cell);
+  return rows.flatMap((row, index) => {
+    const extent = last.x[index] - first.x[index];
+    if (extent === 0 || !row.entries.some((entry) => within(boundary, cellOf(entry.state)))) return [];
+    return row.entries
+      .filter((entry) => !within(boundary, cellOf(entry.state)) && entry.content[quantity] !== 0)
+      .map((entry) => ({
+        beyond: entry.place,
+        component: entry.component,
+        by: row.process,
+        amount: -entry.coefficient * extent * entry.content[quantity],
+      }));
+  });
+}
+
+/** Content of one unit of what a posting moved. */
+function contentPosted(model: Model, state: number, component: Component, quantity: Conserved): number {
+  const content = state >= 0 ? model.contents[state] : contentOf(component, model.parameters);
+  return content[quantity];
+}
+
+/** Crossings by what jumped: stocking, harvests, doses, drained solids, changed water. */
+function byPostings(run: Run, quantity: Conserved, boundary: Boundary): Crossing[] {
+  const { model, samples, postings } = run;
+  return postings
+    .slice(samples[0].posted, samples[samples.length - 1].posted)
+    .filter((posting) => boundary === 'system' || model.layout.cells[boundary] === posting.vessel)
+    .map((posting) => ({
+      beyond: posting.account,
+      component: posting.component,
+      by: 'action',
+      amount:
+        posting.amount === 0
+          ? 0
+          : posting.amount * contentPosted(model, posting.state, posting.component, quantity),
+    }))
+    .filter((crossing) => crossing.amount !== 0);
+}
+
+/** Water that came in (+) or left (-) through one end of a stream. */
+function ends(model: Model, stream: Stream, boundary: Boundary): { sign: number; beyond: string }[] {
+  const name = (cell: number): string => (cell < 0 ? (stream.account ?? 'discharge') : model.layout.cells[cell]);
+  const from = within(boundary, stream.from);
+  const to = within(boundary, stream.to);
+  if (from === to) return [];
+  return [to ? { sign: 1, beyond: name(stream.from) } : { sign: -1, beyond: name(stream.to) }];
+}
+
+/** Crossings of water itself: it is carried by streams and has no row. */
+function byStreams(run: Run, boundary: Boundary): Crossing[] {
+  const { model, samples } = run;
+  const last = samples[samples.length - 1];
+  return model.streams.flatMap((stream, index) => {
+    const amount = last.carried[index] - samples[0].carried[index];
+    return ends(model, stream, boundary).map((end) => ({
+      beyond: end.beyond,
+      component: 'water' as const,
+      by: stream.kind,
+      amount: end.sign * amount,
+    }));
+  });
+}
+
+/**
+ * All that crossed a boundary between the first and the last sample of a run.
+ * @param quantity nitrogen g N, oxygen-demand g O2, charge eq, chloride g, carbon mol, water m3
+ * @param boundary the whole system, or the index of a vessel
+ */
+export function crossings(run: Run, quantity: Conserved, boundary: Boundary): readonly Crossing[] {
+  const moved = quantity === 'water' ? byStreams(run, boundary) : byRows(run, quantity, boundary);
+  return [...moved, ...byPostings(run, quantity, boundary)];
+}

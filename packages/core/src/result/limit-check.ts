@@ -1,0 +1,70 @@
+import type { TableRow } from '../library/table-row.js';
+import type { Parameters } from '../library/parameters.js';
+import type { Run } from '../run/run.js';
+import { allSeries, type Series } from './series.js';
+import type { Direction } from './judge.js';
+
+/** A published bound on a quantity. */
+export interface Limit {
+  /** Of the row it comes from. */
+  readonly id: string;
+  readonly quantity: string;
+  readonly unit: string;
+  readonly direction: Direction;
+  readonly value: number;
+  /** Time over which the mean is taken before it is compared, d; 0: the value itself. */
+  readonly averaging: number;
+  /** Species, crop or water that it is for. */
+  readonly whom: string;
+  /** Key of the source, place in it, and how it came here. */
+  readonly source: string;
+  readonly page: string;
+  readonly mark: TableRow['mark'];
+}
+
+/** A limit with the course to hold against it. */
+export interface LimitCheck {
+  readonly limit: Limit;
+  readonly place: string;
+  readonly values: ArrayLike<number>;
+  /** Whether those it is for were there at an output time. */
+  readonly matters: (index: number) => boolean;
+}
+
+/** What the checks of one run read: its series by name and the tables. */
+export interface LimitReader {
+  readonly run: Run;
+  readonly parameters: Parameters;
+  /** Values of a series; throws RangeError when there is none. */
+  values(name: string): Float64Array;
+}
+
+/** A reader that works out each series once. */
+export function limitReader(run: Run): LimitReader {
+  const series = new Map<string, Series>(allSeries(run).map((each) => [each.name, each]));
+  return {
+    run,
+    parameters: run.model.parameters,
+    values(name) {
+      const found = series.get(name);
+      if (found === undefined) throw new RangeError(`no series ${name}`);
+      return found.values;
+    },
+  };
+}
+
+/** A limit from a row of the tables, with the averaging time of another (absent: none). */
+export function limitFrom(
+  parameters: Parameters,
+  what: Pick<Limit, 'quantity' | 'unit' | 'direction' | 'whom'> & { readonly id: string; readonly averaging?: string },
+): Limit {
+  const { source, page, mark } = parameters.row(what.id);
+  return {
+    ...what,
+    value: parameters.value(what.id),
+    averaging: what.averaging === undefined ? 0 : parameters.value(what.averaging),
+    source,
+    page,
+    mark,
+  };
+}

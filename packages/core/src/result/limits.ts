@@ -1,0 +1,36 @@
+import type { Run } from '../run/run.js';
+import { judge, type Verdict } from './judge.js';
+import { limitReader, type Limit } from './limit-check.js';
+import { limitsForCrops } from './limits-for-crops.js';
+import { limitsForFish } from './limits-for-fish.js';
+import { limitsForRelease } from './limits-for-release.js';
+import { limitsForSystem } from './limits-for-system.js';
+
+/** How a run stood to one limit at one place. */
+export interface LimitResult extends Limit, Verdict {
+  readonly place: string;
+  /** Whether the averaging time is as long as the output step: a shorter one cannot be resolved, the values at the output times are compared as they are. */
+  readonly resolved: boolean;
+}
+
+/**
+ * Holds a run against every limit of the tables for its species, crops and water. Values between output
+ * times are not seen: an averaging time shorter than the output step is marked as not resolved, and a run
+ * shorter than an averaging time is not judged by it. A design aid: fish welfare, food safety and
+ * discharge stay with local codes and licensed practice.
+ */
+export function limitsOf(run: Run): readonly LimitResult[] {
+  const reader = limitReader(run);
+  const times = run.samples.map(({ time }) => time);
+  const step = run.model.scenario.every;
+  const checks = [
+    ...limitsForFish(reader),
+    ...limitsForCrops(reader),
+    ...limitsForSystem(reader),
+    ...limitsForRelease(reader),
+  ];
+  return checks.map(({ limit, place, values, matters }) => {
+    const resolved = limit.averaging === 0 || limit.averaging >= step;
+    return { ...limit, place, resolved, ...judge(times, values, limit, resolved ? limit.averaging : 0, matters) };
+  });
+}

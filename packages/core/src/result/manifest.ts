@@ -1,0 +1,47 @@
+import type { Scenario } from '../scenario/scenario.js';
+import type { Run } from '../run/run.js';
+import { sha256 } from './sha-256.js';
+
+/** Version of the library, the same as in its package.json. */
+export const version = '0.1.0';
+
+/** What must be the same for a run to give the same bytes. */
+export interface Manifest {
+  readonly version: string;
+  /** SHA-256 of the resolved scenario. */
+  readonly scenario: string;
+  readonly integrator: string;
+  readonly tolerance: number;
+  /** Seed of the random numbers; null where none are drawn. */
+  readonly seed: number | null;
+}
+
+/** JSON with sorted keys, numbers that JSON lacks as words, and no `where` (it says on which line a thing stood). */
+function canonical(value: unknown): string {
+  if (typeof value === 'number' && !Number.isFinite(value)) return JSON.stringify(String(value));
+  if (value === null || typeof value !== 'object') return JSON.stringify(value);
+  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
+  const entries = Object.entries(value)
+    .filter(([key, held]) => held !== undefined && key !== 'where')
+    .sort(([a], [b]) => (a < b ? -1 : 1));
+  return `{${entries.map(([key, held]) => `${JSON.stringify(key)}:${canonical(held)}`).join(',')}}`;
+}
+
+/**
+ * Hash of what a scenario says, 64 hexadecimal digits: the same for two files that say the same in
+ * other units or on other lines, another for any other number.
+ */
+export function scenarioHash(scenario: Scenario): string {
+  return sha256(canonical(scenario));
+}
+
+/** The manifest of a run. Holds no time of day and no place on a disk. */
+export function manifestOf(run: Run): Manifest {
+  return {
+    version,
+    scenario: scenarioHash(run.model.scenario),
+    integrator: run.integrator,
+    tolerance: run.tolerance,
+    seed: null,
+  };
+}

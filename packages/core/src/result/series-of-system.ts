@@ -1,0 +1,36 @@
+import type { StreamKind } from '../model/streams.js';
+import type { Run } from '../run/run.js';
+import { sum } from '../sum.js';
+import type { SeriesSource } from './series-source.js';
+
+/** Mean flow of all streams of some kinds over the output step that ends at a sample (the first: 0), m3/d. */
+function flow(run: Run, kinds: readonly StreamKind[], index: number): number {
+  if (index === 0) return 0;
+  const { samples, model } = run;
+  const before = samples[index - 1];
+  const now = samples[index];
+  const carried = model.streams.map((stream, i) =>
+    kinds.includes(stream.kind) ? now.carried[i] - before.carried[i] : 0,
+  );
+  return sum(carried) / (now.time - before.time);
+}
+
+/**
+ * Series of the whole: feed offered, evapotranspiration of the day, water in all vessels, and top-up and
+ * discharge as means over the output step that ends at the time (0 at the start).
+ */
+export function systemSources(run: Run): readonly SeriesSource[] {
+  const source = (quantity: string, unit: string, value: SeriesSource['value']): SeriesSource => ({
+    name: `${quantity}@system`,
+    unit,
+    value,
+  });
+  return [
+    source('feed', 'g/d', ({ fed }) => sum(fed)),
+    source('evapotranspiration', 'm3/d', ({ evapotranspiration }) => evapotranspiration),
+    source('top-up', 'm3/d', (_, index) => flow(run, ['top-up'], index)),
+    source('discharge', 'm3/d', (_, index) => flow(run, ['exchange', 'leak', 'overflow'], index)),
+    source('volume', 'm3', ({ volume }) => sum(volume)),
+    source('rain-tank', 'm3', ({ rain }) => rain),
+  ];
+}

@@ -1,0 +1,69 @@
+import { InputError } from '../errors.js';
+import type { Run } from '../run/run.js';
+import { nearest } from '../suggest.js';
+import { cohortSources } from './series-of-cohort.js';
+import { plantingSources } from './series-of-planting.js';
+import { systemSources } from './series-of-system.js';
+import { vesselSources } from './series-of-vessel.js';
+import type { SeriesSource } from './series-source.js';
+
+/** The course of one quantity at one place. */
+export interface Series {
+  /** `quantity@place`, such as `nitrate@sump`; the whole system is `@system`. */
+  readonly name: string;
+  readonly unit: string;
+  /** One value for each output time of the run. */
+  readonly values: Float64Array;
+  /**
+   * Value at a time, d, on the straight line between output times.
+   * Throws RangeError outside the run.
+   */
+  at(time: number): number;
+}
+
+function interpolate(times: readonly number[], values: Float64Array, name: string, time: number): number {
+  const last = times.length - 1;
+  if (!(time >= times[0] && time <= times[last])) {
+    throw new RangeError(`${name}: no value at ${time} d; the run goes from ${times[0]} to ${times[last]} d`);
+  }
+  let after = times.findIndex((each) => each >= time);
+  if (times[after] === time) return values[after];
+  after = Math.max(after, 1);
+  const share = (time - times[after - 1]) / (times[after] - times[after - 1]);
+  return values[after - 1] + share * (values[after] - values[after - 1]);
+}
+
+function sourcesOf(run: Run): readonly SeriesSource[] {
+  return [...vesselSources(run), ...cohortSources(run), ...plantingSources(run), ...systemSources(run)];
+}
+
+function seriesFrom(run: Run, source: SeriesSource): Series {
+  const values = Float64Array.from(run.samples, (sample, index) => source.value(sample, index));
+  const times = run.samples.map((sample) => sample.time);
+  const { name, unit } = source;
+  return { name, unit, values, at: (time) => interpolate(times, values, name, time) };
+}
+
+/** Names of every series of a run: vessels, cohorts, plantings, the whole system. */
+export function seriesNames(run: Run): readonly string[] {
+  return sourcesOf(run).map(({ name }) => name);
+}
+
+/** One series by its name. Throws InputError with the nearest name when there is none. */
+export function seriesOf(run: Run, name: string): Series {
+  const sources = sourcesOf(run);
+  const source = sources.find((each) => each.name === name);
+  if (source !== undefined) return seriesFrom(run, source);
+  const near = nearest(
+    name,
+    sources.map((each) => each.name),
+  );
+  throw new InputError([
+    { problem: 'no such series', got: name, ...(near === undefined ? {} : { nearest: near }) },
+  ]);
+}
+
+/** Every series of a run, in the order of `seriesNames`. */
+export function allSeries(run: Run): readonly Series[] {
+  return sourcesOf(run).map((source) => seriesFrom(run, source));
+}

@@ -1,0 +1,59 @@
+import type { Model } from '../model/model.js';
+import { scopeTo } from '../model/scope.js';
+import { cropCoefficients } from '../processes/kinetics/crop-demand.js';
+import type { Conditions } from '../processes/process.js';
+
+/** Mass and nitrogen of a batch, g. */
+export interface CropStand {
+  readonly mass: number;
+  readonly nitrogen: number;
+}
+
+/** When each batch was planted, and what follows from its age. */
+export interface CropClock {
+  /** Time of planting, d; NaN while bare. */
+  readonly planted: Float64Array;
+  /** What stands after growing undisturbed for so many days under fixed conditions. */
+  stand(batch: number, age: number, conditions: Conditions): CropStand;
+  /** Crop coefficient of a batch at a time; 0 while bare. FAO-56: flat, rising, flat, falling. */
+  coefficient(batch: number, time: number): number;
+  /** Whether a batch has reached its harvest age. */
+  ripe(batch: number, time: number): boolean;
+}
+
+/** Makes the clock of all batches of a model. */
+export function openCropClock(model: Model): CropClock {
+  const { batches } = model.layout;
+  const planted = new Float64Array(batches.length).fill(Number.NaN);
+  const scoped = batches.map((batch) => {
+    const planting = model.scenario.plantings[batch.planting];
+    return { planting, values: scopeTo(model.parameters, { crop: planting.crop }) };
+  });
+  return {
+    planted,
+    stand(batch, age, conditions) {
+      const { values } = scoped[batch];
+      const [rate, final, a, b, plateau, , perTonne] = cropCoefficients(values, conditions);
+      const seedling = values.value('crop.seedling-mass') * batches[batch].area;
+      // Logistic growth from the seedling, nitrogen on the critical curve.
+      const mass = final / (1 + (final / seedling - 1) * Math.exp(-rate * age));
+      return { mass, nitrogen: mass * a * (Math.max(mass, plateau) / perTonne) ** -b };
+    },
+    coefficient(batch, time) {
+      const { planting, values } = scoped[batch];
+      if (Number.isNaN(planted[batch])) return 0;
+      const stage = (time - planted[batch]) / planting.harvest;
+      const start = values.value('crop.kc-start');
+      const full = values.value('crop.kc-full');
+      const rise = values.value('crop.stage-rise');
+      const cover = values.value('crop.stage-cover');
+      const late = values.value('crop.stage-late');
+      if (stage < rise) return start;
+      if (stage < cover) return start + ((full - start) * (stage - rise)) / (cover - rise);
+      if (stage < late) return full;
+      const end = values.value('crop.kc-end');
+      return full + ((end - full) * Math.min(stage - late, 1 - late)) / (1 - late);
+    },
+    ripe: (batch, time) => time - planted[batch] >= scoped[batch].planting.harvest - 1e-9,
+  };
+}

@@ -1,0 +1,95 @@
+import { acidBaseConstants } from '../chemistry/acid-base.js';
+import type { Model } from '../model/model.js';
+import type { Regime } from '../model/regime.js';
+import { scopeTo } from '../model/scope.js';
+import { valueOn } from './daily.js';
+import type { Conditions } from '../processes/process.js';
+
+/** What the weather and the keeper make of a day: set at each day boundary. */
+export interface Day {
+  readonly temperature: Float64Array;
+  readonly air: Float64Array;
+  /** m d-1. */
+  et0: number;
+  rain: number;
+}
+
+/** Reads the day's weather. */
+export function readDay(model: Model, day: number, into: Day): void {
+  const { scenario } = model;
+  const on = (value: Parameters<typeof valueOn>[0]): number => valueOn(value, scenario.startDate, day);
+  const air = scenario.air === undefined ? undefined : on(scenario.air);
+  scenario.vessels.forEach((vessel, cell) => {
+    into.temperature[cell] = on(vessel.temperature);
+    into.air[cell] = air ?? into.temperature[cell];
+  });
+  into.et0 = on(scenario.et0);
+  into.rain = scenario.rainTank === undefined ? 0 : on(scenario.rainTank.rain) * scenario.rainTank.roof;
+}
+
+/** Sets the coefficients of a regime, but only of those instances whose conditions have changed. */
+export function openCoefficients(model: Model, regime: Regime) {
+  const plain = scopeTo(model.parameters, {});
+  const keys = model.instances.map(() => [Number.NaN, Number.NaN, Number.NaN, Number.NaN]);
+  const lastTemperature = new Float64Array(model.layout.cells.length).fill(Number.NaN);
+  return function refresh(
+    day: Day,
+    aeration: ArrayLike<number>,
+    inflow: ArrayLike<number>,
+    fed: ArrayLike<number>,
+    feeds: readonly string[],
+  ): void {
+    for (let cell = 0; cell < lastTemperature.length; cell++) {
+      if (day.temperature[cell] === lastTemperature[cell]) continue;
+      lastTemperature[cell] = day.temperature[cell];
+      regime.constants[cell] = acidBaseConstants(plain, day.temperature[cell]);
+    }
+    model.instances.forEach((instance, j) => {
+      const { cell, cohort, process } = instance;
+      const last = keys[j];
+      const throughFlow = process.place === 'floor' ? inflow[cell] : 0;
+      const given = cohort >= 0 && (instance.feed === undefined || instance.feed === feeds[cohort]);
+      const feed = given ? fed[cohort] : 0;
+      if (
+        last[0] === day.temperature[cell] &&
+        last[1] === day.air[cell] &&
+        last[2] === throughFlow + aeration[cell] &&
+        last[3] === feed
+      ) {
+        return;
+      }
+      last[0] = day.temperature[cell];
+      last[1] = day.air[cell];
+      last[2] = throughFlow + aeration[cell];
+      last[3] = feed;
+      const conditions = conditionsAt(model, cell, day, aeration[cell], inflow[cell], feed, instance.batch);
+      regime.coefficients[j] = Float64Array.from(process.coefficients(instance.values, conditions));
+    });
+  };
+}
+
+/** Conditions at a place. */
+export function conditionsAt(
+  model: Model,
+  cell: number,
+  day: Day,
+  aeration: number,
+  inflow: number,
+  fed: number,
+  batch: number,
+): Conditions {
+  const vessel = model.scenario.vessels[cell];
+  return {
+    temperature: day.temperature[cell],
+    air: day.air[cell],
+    volume: vessel.volume,
+    surface: vessel.surface,
+    open: vessel.open,
+    floor: vessel.floor,
+    capture: vessel.capture,
+    aeration,
+    inflow,
+    fed,
+    area: batch < 0 ? 0 : model.layout.batches[batch].area,
+  };
+}

@@ -1,0 +1,277 @@
+import type { Model } from '../model/model.js';
+import type { Vessel } from '../scenario/scenario.js';
+
+/** Smallest share of a vessel's volume that counts as a difference of level. */
+const LEVEL = 1e-12;
+
+/** Volume is about to reach a mark at this distance in time. */
+interface Crossing {
+  readonly after: number;
+  readonly cell: number;
+  readonly volume: number;
+}
+
+/** Something the water did, for the event log. */
+export interface WaterEvent {
+  readonly kind: 'pump-trip' | 'pump-restart' | 'dry' | 'wet' | 'source-empty';
+  readonly place: string;
+}
+
+/**
+ * Water by itself. Within a stretch every flow is constant, so volumes run on straight lines and the
+ * next mark (standpipe, pump inlet, float, empty tank, spent ration) is reached at a time known
+ * exactly. A vessel gives by gravity what it receives less what it loses; one below its standpipe
+ * fills first; the reservoir takes all change of level.
+ */
+export interface Hydraulics {
+  readonly volume: Float64Array;
+  readonly slope: Float64Array;
+  readonly flow: Float64Array;
+  readonly carried: Float64Array;
+  /** Water in the rain tank, m3. */
+  readonly rain: number;
+  /** Sets what is wanted for the stretch that begins; finds all flows. Returns what changed state. */
+  settle(wanted: Wanted): readonly WaterEvent[];
+  /** Time until the next mark, d (Infinity: none). */
+  untilMark(): number;
+  /** Moves on by so many days, at most `untilMark()`. */
+  advance(days: number): void;
+  /** A new day: rations are whole again. */
+  newDay(): void;
+}
+
+/** What the forcing asks of the water. */
+export interface Wanted {
+  /** Whether each pump is switched on (timer and actions). */
+  readonly pumps: readonly boolean[];
+  /** Evaporation of each vessel and transpiration of each planting, m3 d-1. */
+  readonly evaporation: ArrayLike<number>;
+  readonly transpiration: ArrayLike<number>;
+  /** Daily cap of each top-up source, m3; 0 when stopped. */
+  readonly caps: readonly number[];
+  /** Rain running into the rain tank, m3 d-1. */
+  readonly rain: number;
+}
+
+/** Vessels in an order in which gravity water only runs forward. */
+function downhill(model: Model): readonly number[] {
+  const next = model.streams.filter((stream) => stream.kind === 'gravity');
+  const done = new Set<number>();
+  const order: number[] = [];
+  const visit = (cell: number): void => {
+    if (done.has(cell)) return;
+    done.add(cell);
+    for (const stream of next) if (stream.from === cell) visit(stream.to);
+    order.unshift(cell);
+  };
+  model.layout.cells.forEach((_, cell) => visit(cell));
+  return order;
+}
+
+/** Opens the water of a model at its starting volumes. */
+export function openHydraulics(model: Model): Hydraulics {
+  const { scenario, streams } = model;
+  const vessels: readonly Vessel[] = scenario.vessels;
+  const count = vessels.length;
+  const reservoir = vessels.findIndex((vessel) => vessel.name === scenario.reservoir);
+  const dryShare = model.parameters.value('vessel.dry');
+  const full = vessels.map((vessel) => vessel.volume);
+  const dry = full.map((volume) => volume * dryShare);
+  const order = downhill(model);
+  const volume = Float64Array.from(
+    vessels,
+    (vessel) => scenario.start.find((start) => start.vessel === vessel.name)?.volume ?? vessel.volume,
+  );
+  const slope = new Float64Array(count);
+  const flow = new Float64Array(streams.length);
+  const carried = new Float64Array(streams.length);
+  const inflow = new Float64Array(count);
+  const pumpOf = streams.map((stream) => {
+    const line = stream.kind === 'pumped' ? scenario.flows[stream.index] : undefined;
+    return line?.kind === 'pumped' ? scenario.pumps.findIndex((pump) => pump.name === line.pump) : -1;
+  });
+  const drawn = scenario.pumps.map((_, pump) => [
+    ...new Set(streams.filter((_stream, s) => pumpOf[s] === pump).map((stream) => stream.from)),
+  ]);
+  const gravity = streams.map((stream) => {
+    const line = stream.kind === 'gravity' ? scenario.flows[stream.index] : undefined;
+    return line?.kind === 'gravity' ? line.share : 0;
+  });
+  const tripped = scenario.pumps.map(() => false);
+  const parched = vessels.map(() => false);
+  const spent = (scenario.topUp?.sources ?? []).map(() => 0);
+  const tank = scenario.rainTank;
+  let rain = tank?.volume ?? 0;
+  let rainSlope = 0;
+  let caps: readonly number[] = [];
+  let mark: Crossing | undefined;
+
+  const near = (cell: number, level: number): boolean => Math.abs(volume[cell] - level) <= LEVEL * full[cell];
+  const atOrBelow = (cell: number, level: number): boolean => volume[cell] < level || near(cell, level);
+  const atOrAbove = (cell: number, level: number): boolean => volume[cell] > level || near(cell, level);
+
+  function switchPumps(events: WaterEvent[]): void {
+    scenario.pumps.forEach((pump, index) => {
+      if (!tripped[index] && drawn[index].some((cell) => atOrBelow(cell, pump.inlet))) {
+        tripped[index] = true;
+        events.push({ kind: 'pump-trip', place: pump.name });
+      } else if (tripped[index] && drawn[index].every((cell) => atOrAbove(cell, pump.restart))) {
+        tripped[index] = false;
+        events.push({ kind: 'pump-restart', place: pump.name });
+      }
+    });
+  }
+
+  /** What a float at its level lets in from the sources in turn. */
+  function topUp(net: number): number {
+    const valve = scenario.topUp;
+    if (valve === undefined) return 0;
+    let request = 0;
+    if (near(reservoir, valve.level)) request = Math.min(valve.rate, Math.max(0, -net));
+    else if (volume[reservoir] < valve.level) request = valve.rate;
+    let given = 0;
+    streams.forEach((stream, s) => {
+      if (stream.kind !== 'top-up') return;
+      const source = valve.sources[stream.index];
+      const left = request - given;
+      let from: number;
+      if (source.kind === 'rain-tank') from = rain > 0 ? left : Math.min(left, rainIn);
+      else from = spent[stream.index] < caps[stream.index] ? left : 0;
+      flow[s] = from;
+      given += from;
+      if (source.kind === 'rain-tank') rainSlope -= from;
+    });
+    return given;
+  }
+  let rainIn = 0;
+
+  function settleVessel(cell: number, wanted: Wanted, events: WaterEvent[]): void {
+    const vessel = vessels[cell];
+    let out = 0;
+    let soft = 0;
+    streams.forEach((stream, s) => {
+      if (stream.from !== cell) return;
+      if (stream.kind === 'pumped') out += flow[s];
+      else if (stream.kind === 'exchange') soft += flow[s] = vessel.exchange;
+      else if (stream.kind === 'leak') soft += flow[s] = vessel.leak;
+      else if (stream.kind === 'evaporation') soft += flow[s] = wanted.evaporation[cell];
+      else if (stream.kind === 'transpiration') soft += flow[s] = wanted.transpiration[stream.index];
+    });
+    let gain = inflow[cell] - out;
+    if (cell === reservoir) gain += topUp(gain - soft);
+    // A vessel run dry loses no more than it receives.
+    if (atOrBelow(cell, dry[cell]) && gain - soft < 0) {
+      const share = Math.max(0, gain) / soft;
+      streams.forEach((stream, s) => {
+        if (stream.from !== cell || stream.kind === 'pumped' || stream.kind === 'gravity') return;
+        flow[s] *= share;
+      });
+      soft *= share;
+      if (!parched[cell]) events.push({ kind: 'dry', place: vessel.name });
+      parched[cell] = true;
+    } else if (parched[cell] && !atOrBelow(cell, dry[cell])) {
+      parched[cell] = false;
+      events.push({ kind: 'wet', place: vessel.name });
+    }
+    let net = gain - soft;
+    let given = 0;
+    const drain = vessel.drain;
+    if (drain !== undefined) {
+      given = atOrBelow(cell, drain.to) ? Math.min(drain.rate, Math.max(0, net)) : drain.rate;
+      net -= given;
+    }
+    if (net > 0 && atOrAbove(cell, full[cell])) {
+      given += net;
+      net = 0;
+    }
+    slope[cell] = net;
+    streams.forEach((stream, s) => {
+      if (stream.from !== cell) return;
+      if (stream.kind === 'gravity') {
+        flow[s] = given * gravity[s];
+        inflow[stream.to] += flow[s];
+      } else if (stream.kind === 'overflow') flow[s] = given;
+    });
+  }
+
+  function settle(wanted: Wanted): readonly WaterEvent[] {
+    const events: WaterEvent[] = [];
+    caps = wanted.caps;
+    switchPumps(events);
+    flow.fill(0);
+    inflow.fill(0);
+    rainIn = wanted.rain;
+    rainSlope = wanted.rain;
+    streams.forEach((stream, s) => {
+      const line = stream.kind === 'pumped' ? scenario.flows[stream.index] : undefined;
+      if (line?.kind !== 'pumped') return;
+      flow[s] = wanted.pumps[pumpOf[s]] && !tripped[pumpOf[s]] ? line.rate : 0;
+      inflow[stream.to] += flow[s];
+    });
+    // The reservoir last: its top-up answers to all that returns to it.
+    for (const cell of order) if (cell !== reservoir) settleVessel(cell, wanted, events);
+    settleVessel(reservoir, wanted, events);
+    if (tank !== undefined && rain >= tank.capacity && rainSlope > 0) rainSlope = 0;
+    mark = nextMark();
+    return events;
+  }
+
+  function nextMark(): Crossing | undefined {
+    let next: Crossing | undefined;
+    const offer = (after: number, cell: number, level: number): void => {
+      if (after > 0 && (next === undefined || after < next.after)) next = { after, cell, volume: level };
+    };
+    const levels = (cell: number, level: number | undefined): void => {
+      if (level === undefined || slope[cell] === 0 || near(cell, level)) return;
+      offer((level - volume[cell]) / slope[cell], cell, level);
+    };
+    for (let cell = 0; cell < count; cell++) {
+      levels(cell, full[cell]);
+      levels(cell, dry[cell]);
+      levels(cell, vessels[cell].drain?.to);
+    }
+    levels(reservoir, scenario.topUp?.level);
+    scenario.pumps.forEach((pump, index) => {
+      for (const cell of drawn[index]) levels(cell, tripped[index] ? pump.restart : pump.inlet);
+    });
+    if (tank !== undefined && rainSlope < 0) offer(rain / -rainSlope, -1, 0);
+    if (tank !== undefined && rainSlope > 0 && rain < tank.capacity) {
+      offer((tank.capacity - rain) / rainSlope, -1, tank.capacity);
+    }
+    streams.forEach((stream, s) => {
+      if (stream.kind !== 'top-up' || flow[s] === 0) return;
+      const left = caps[stream.index] - spent[stream.index];
+      if (Number.isFinite(left)) offer(left / flow[s], -2 - stream.index, caps[stream.index]);
+    });
+    return next;
+  }
+
+  return {
+    volume,
+    slope,
+    flow,
+    carried,
+    get rain() {
+      return rain;
+    },
+    settle,
+    untilMark: () => mark?.after ?? Infinity,
+    advance(days) {
+      for (let cell = 0; cell < count; cell++) volume[cell] += slope[cell] * days;
+      rain += rainSlope * days;
+      streams.forEach((stream, s) => {
+        carried[s] += flow[s] * days;
+        if (stream.kind === 'top-up') spent[stream.index] += flow[s] * days;
+      });
+      // At a mark the level is the mark itself, not the mark and a rounding.
+      if (mark !== undefined && days >= mark.after) {
+        if (mark.cell >= 0) volume[mark.cell] = mark.volume;
+        else if (mark.cell === -1) rain = mark.volume;
+        else spent[-2 - mark.cell] = mark.volume;
+      }
+    },
+    newDay() {
+      spent.fill(0);
+    },
+  };
+}

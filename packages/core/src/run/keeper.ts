@@ -1,0 +1,47 @@
+import type { Model } from '../model/model.js';
+import type { Feed, Ration, SourceWater } from '../scenario/scenario.js';
+
+/** What the keeper has set, changed by actions: rations, switches, caps, waters. */
+export interface Keeper {
+  readonly ration: Ration[];
+  /** Feed given to each cohort is this times the ration. */
+  readonly factor: Float64Array;
+  readonly feed: Feed[];
+  readonly pumpOn: boolean[];
+  readonly aerating: boolean[];
+  readonly waters: Map<string, SourceWater>;
+  /** Daily cap of each top-up source, m3. */
+  readonly caps: number[];
+  topUpStopped: boolean;
+}
+
+/** The keeper's settings at the start of a run. */
+export function openKeeper(model: Model): Keeper {
+  const { scenario } = model;
+  return {
+    ration: scenario.cohorts.map((cohort) => cohort.ration),
+    factor: new Float64Array(scenario.cohorts.length).fill(1),
+    feed: scenario.cohorts.map((cohort) => cohort.feed),
+    pumpOn: scenario.pumps.map(() => true),
+    aerating: scenario.vessels.map(() => true),
+    waters: new Map(scenario.waters.map((water) => [water.name, water])),
+    caps: (scenario.topUp?.sources ?? []).map((source) => (source.kind === 'mains' ? source.dailyCap : Infinity)),
+    topUpStopped: false,
+  };
+}
+
+/** Feed of a day, g d-1, from the ration and what stands in the tank that morning. */
+export function rationOf(ration: Ration, mass: number, number: number): number {
+  if (!(mass > 0)) return 0;
+  switch (ration.kind) {
+    case 'mass':
+      return ration.gramsPerDay;
+    case 'share':
+      return ration.perDay * mass;
+    case 'table': {
+      const mean = mass / number;
+      const row = ration.rows.filter((entry) => entry.mass <= mean).at(-1) ?? ration.rows[0];
+      return row.perDay * mass;
+    }
+  }
+}

@@ -1,0 +1,63 @@
+import type { Account, Component } from '../model/component.js';
+import { waterComponents } from '../model/component.js';
+import { waterState } from '../model/layout.js';
+import type { Model } from '../model/model.js';
+import type { SourceWater } from '../scenario/scenario.js';
+import type { Posting, RunEvent } from './run.js';
+
+/** Concentrations of a source water in the order of the water components. */
+export function concentrationsOf(water: SourceWater): readonly number[] {
+  return waterComponents.map((component) => (component === 'solids' ? 0 : water[component]));
+}
+
+/** Book of what jumps: every change of a state outside the integrator goes through here. */
+export interface Ledger {
+  readonly postings: Posting[];
+  readonly events: RunEvent[];
+  /** Moves an amount of a state from (+) or to (-) an account. */
+  post(account: Account, state: number, amount: number): void;
+  /** Moves water (m3) from (+) or to (-) an account; volumes are the caller's. */
+  postWater(account: Account, cell: number, amount: number): void;
+  /** Books a component that is no state against the account alone, such as the base of a dose. */
+  say(time: number, kind: string, place: string, text: string): void;
+  /** Takes a share of everything dissolved and suspended in a vessel out to an account. */
+  remove(account: Account, cell: number, share: number): void;
+  /** Brings in what a volume of a source water holds. */
+  bring(water: SourceWater, cell: number, volume: number): void;
+}
+
+/** Opens the book over the states of a run. */
+export function openLedger(model: Model, y: Float64Array): Ledger {
+  const postings: Posting[] = [];
+  const events: RunEvent[] = [];
+  const { states, cells } = model.layout;
+  const book = (account: Account, component: Component, cell: number, amount: number, state: number): void => {
+    if (amount !== 0) postings.push({ account, component, vessel: cells[cell], amount, state });
+  };
+  const post = (account: Account, state: number, amount: number): void => {
+    y[state] += amount;
+    book(account, states[state].component, states[state].cell, amount, state);
+  };
+  return {
+    postings,
+    events,
+    post,
+    postWater: (account, cell, amount) => {
+      book(account, 'water', cell, amount, -1);
+    },
+    say: (time, kind, place, text) => {
+      events.push({ time, kind, place, text });
+    },
+    remove: (account, cell, share) => {
+      for (const component of waterComponents) {
+        const state = waterState(cell, component);
+        post(account, state, -share * y[state]);
+      }
+    },
+    bring: (water, cell, volume) => {
+      concentrationsOf(water).forEach((concentration, c) => {
+        post('source water', waterState(cell, waterComponents[c]), concentration * volume);
+      });
+    },
+  };
+}

@@ -1,0 +1,77 @@
+import type { Model } from '../model/model.js';
+import type { Account, Component } from '../model/component.js';
+import type { WorkCounts } from '../solve/contract.js';
+
+/** Something that happened at a time: an action, a harvest, a pump that tripped, a vessel run dry. */
+export interface RunEvent {
+  /** d since the start. */
+  readonly time: number;
+  readonly kind: string;
+  /** Vessel, cohort, planting or pump. */
+  readonly place: string;
+  readonly text: string;
+}
+
+/** How a run ended, with the usual reason in words when it is not `done`. */
+export interface Outcome {
+  readonly kind:
+    | 'done'
+    | 'step-too-small'
+    | 'too-many-steps'
+    | 'not-finite'
+    | 'singular'
+    | 'chattering'
+    | 'negative-state';
+  /** d reached. */
+  readonly time: number;
+  /** Component and place that limited the step, where one can be named. */
+  readonly worst?: string;
+  /** Usual reasons and what to look at. */
+  readonly advice?: string;
+}
+
+/** What jumped across the edge of the system at an instant: an account gives (+) to a state or takes (-). */
+export interface Posting {
+  readonly account: Account;
+  readonly component: Component;
+  /** Vessel that gained (+) or lost (-). */
+  readonly vessel: string;
+  readonly amount: number;
+  /** Content comes from the state of this index (-1: of the component at large). */
+  readonly state: number;
+}
+
+/** A snapshot of everything at an output time. Arrays are owned by the run. */
+export interface Sample {
+  readonly time: number;
+  readonly y: Float64Array;
+  /** Extents since the start, one per row of the model. */
+  readonly x: Float64Array;
+  /** Volume of each vessel, m3. */
+  readonly volume: Float64Array;
+  /** Water carried by each stream since the start, m3. */
+  readonly carried: Float64Array;
+  /** Water in the rain tank, m3. */
+  readonly rain: number;
+  /** Number of postings made up to this time: postings[0 .. posted-1]. */
+  readonly posted: number;
+  /** Water temperature of each vessel on this day, degC. */
+  readonly temperature: Float64Array;
+  /** Feed offered to each cohort, g d-1. */
+  readonly fed: Float64Array;
+  /** Evapotranspiration over the whole system on this day, m3 d-1. */
+  readonly evapotranspiration: number;
+}
+
+/** A finished (or broken-off) run. */
+export interface Run {
+  readonly model: Model;
+  readonly outcome: Outcome;
+  /** One sample per output time, ascending, the first at 0; taken before the actions of its instant (the first: after those of day 0). */
+  readonly samples: readonly Sample[];
+  readonly postings: readonly Posting[];
+  readonly events: readonly RunEvent[];
+  readonly work: WorkCounts;
+  readonly integrator: string;
+  readonly tolerance: number;
+}

@@ -1,0 +1,287 @@
+import { feedKey } from '../model/instance.js';
+import type { Model } from '../model/model.js';
+import { openRates } from '../model/rates.js';
+import type { Ending } from '../solve/contract.js';
+import { integrators, type IntegratorName } from '../solve/integrators.js';
+import { openCropClock } from './crop-clock.js';
+import { clearBatch, deedOrder, perform, plantBatch, type Bench } from './deeds.js';
+import { conditionsAt, openCoefficients, readDay, type Day } from './forcing.js';
+import { openHydraulics, type WaterEvent } from './hydraulics.js';
+import { openKeeper, rationOf } from './keeper.js';
+import { concentrationsOf, openLedger } from './ledger.js';
+import { adviceFor } from './outcome.js';
+import type { Outcome, Run, Sample } from './run.js';
+import { startState } from './start.js';
+import { nextSwitch, within } from './timers.js';
+import { absoluteTolerances } from './tolerances.js';
+
+/** How a run is made. */
+export interface SimulateOptions {
+  /** Default `rosenbrock`. */
+  readonly integrator?: IntegratorName;
+  /** Relative tolerance; default 1e-6. */
+  readonly tolerance?: number;
+  /** Called at each day boundary, for a progress bar. */
+  readonly onDay?: (day: number) => void;
+}
+
+/** Changes of the water's state in one day that count as chattering. */
+const CHATTER = 2000;
+/** Days closer than this are one instant. */
+const INSTANT = 1e-10;
+
+const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
+  'pump-trip': 'sucks air and stops: its vessel is down to the inlet',
+  'pump-restart': 'runs again',
+  dry: 'ran dry: it loses no more than flows in',
+  wet: 'holds water again',
+  'source-empty': 'is empty',
+};
+
+/**
+ * Runs a model from its start to its end.
+ *
+ * At each day boundary, in this order: record; harvest what is ripe; actions of that instant in the
+ * order of `deedOrder`; rations and weather of the day; then integrate. Every instant at which
+ * anything jumps (action, pump timer, hours of feeding, a water level reaching a mark) ends a stretch.
+ * Never throws for numerical trouble: the outcome names it and the run holds what was reached.
+ */
+export function simulate(model: Model, options: SimulateOptions = {}): Run {
+  const { scenario, layout, streams } = model;
+  const tolerance = options.tolerance ?? 1e-6;
+  const name = options.integrator ?? 'rosenbrock';
+  const rates = openRates(model);
+  const { regime } = rates;
+  const absolute = absoluteTolerances(model, tolerance);
+  const integrator = integrators[name](rates.system, { relative: tolerance, absolute });
+  const hydraulics = openHydraulics(model);
+  const keeper = openKeeper(model);
+  const crops = openCropClock(model);
+  const cells = layout.cells.length;
+  const day: Day = { temperature: new Float64Array(cells), air: new Float64Array(cells), et0: 0, rain: 0 };
+  readDay(model, 0, day);
+  const y = startState(model, crops, day, hydraulics.volume);
+  const x = new Float64Array(model.rows.length);
+  const ledger = openLedger(model, y);
+  const refresh = openCoefficients(model, regime);
+  const bench: Bench = {
+    model,
+    y,
+    ledger,
+    keeper,
+    crops,
+    hydraulics,
+    seedling: (batch) =>
+      crops.stand(batch, 0, conditionsAt(model, layout.batches[batch].cell, day, 0, 0, 0, batch)),
+  };
+  const ration = new Float64Array(scenario.cohorts.length);
+  const fed = new Float64Array(scenario.cohorts.length);
+  const aeration = new Float64Array(cells);
+  const inflow = new Float64Array(cells);
+  const evaporation = new Float64Array(cells);
+  const transpiration = new Float64Array(scenario.plantings.length);
+  const open = model.parameters.value('water.open-coefficient');
+  const covered = model.parameters.value('water.covered-coefficient');
+  const samples: Sample[] = [];
+  const actions = [...scenario.actions]
+    .map((action, order) => ({ ...action, order }))
+    .sort((a, b) => a.at - b.at || deedOrder.indexOf(a.deed.kind) - deedOrder.indexOf(b.deed.kind) || a.order - b.order);
+  let nextAction = 0;
+  const times = outputTimes(scenario.days, scenario.every);
+
+  function sample(time: number, atY: Float64Array, atX: Float64Array, sinceStretch: number): void {
+    samples.push({
+      time,
+      y: Float64Array.from(atY),
+      x: Float64Array.from(atX),
+      volume: hydraulics.volume.map((volume, cell) => volume + hydraulics.slope[cell] * sinceStretch),
+      carried: hydraulics.carried.map((volume, s) => volume + hydraulics.flow[s] * sinceStretch),
+      rain: hydraulics.rain,
+      posted: ledger.postings.length,
+      temperature: Float64Array.from(day.temperature),
+      fed: Float64Array.from(ration),
+      evapotranspiration: streams.reduce(
+        (sum, stream, s) =>
+          stream.kind === 'evaporation' || stream.kind === 'transpiration' ? sum + hydraulics.flow[s] : sum,
+        0,
+      ),
+    });
+  }
+
+  function harvestRipe(time: number): void {
+    layout.batches.forEach((batch, index) => {
+      if (!crops.ripe(index, time)) return;
+      const planting = scenario.plantings[batch.planting];
+      const stand = clearBatch(bench, index);
+      if (planting.after === 'replant') plantBatch(bench, index, time);
+      const grams = Number((stand?.mass ?? 0).toPrecision(4));
+      ledger.say(time, 'harvest', batch.name, `${grams} g dry, ${planting.after === 'replant' ? 'replanted' : 'left empty'}`);
+    });
+  }
+
+  /** The morning of a day: weather, evapotranspiration, rations. */
+  function morning(time: number): void {
+    readDay(model, Math.floor(time + INSTANT), day);
+    scenario.vessels.forEach((vessel, cell) => {
+      evaporation[cell] = day.et0 * (open * vessel.open + covered * vessel.covered);
+    });
+    transpiration.fill(0);
+    layout.batches.forEach((batch, index) => {
+      transpiration[batch.planting] += day.et0 * crops.coefficient(index, time) * batch.area;
+    });
+    scenario.cohorts.forEach((_, cohort) => {
+      const { mass, number } = layout.fish[cohort];
+      ration[cohort] = keeper.factor[cohort] * rationOf(keeper.ration[cohort], y[mass], y[number]);
+    });
+  }
+
+  /** Sets the regime of the stretch that starts at a time. */
+  function settle(time: number): boolean {
+    const events = hydraulics.settle({
+      pumps: scenario.pumps.map((pump, index) => keeper.pumpOn[index] && within(pump.timer, time)),
+      evaporation,
+      transpiration,
+      caps: keeper.topUpStopped ? keeper.caps.map(() => 0) : keeper.caps,
+      rain: day.rain,
+    });
+    for (const event of events) ledger.say(time, event.kind, event.place, waterWords[event.kind]);
+    regime.time = time;
+    regime.volume.set(hydraulics.volume);
+    regime.slope.set(hydraulics.slope);
+    regime.flow.set(hydraulics.flow);
+    inflow.fill(0);
+    streams.forEach((stream, s) => {
+      if (stream.to >= 0) inflow[stream.to] += hydraulics.flow[s];
+      const water = stream.water === undefined ? undefined : keeper.waters.get(stream.water);
+      if (water !== undefined) regime.source.set(concentrationsOf(water), s * 8);
+    });
+    scenario.vessels.forEach((vessel, cell) => {
+      aeration[cell] = keeper.aerating[cell] ? vessel.aeration : 0;
+    });
+    const hour = time + INSTANT - Math.floor(time + INSTANT);
+    scenario.cohorts.forEach(({ hours }, cohort) => {
+      if (hours === undefined) fed[cohort] = ration[cohort];
+      else fed[cohort] = hour >= hours.from && hour < hours.to ? ration[cohort] / (hours.to - hours.from) : 0;
+    });
+    refresh(day, aeration, inflow, fed, keeper.feed.map(feedKey));
+    return events.length > 0;
+  }
+
+  /** The next instant at which the forcing jumps. */
+  function nextJump(time: number): number {
+    const today = Math.floor(time + INSTANT);
+    let next = Math.min(today + 1, scenario.days);
+    if (nextAction < actions.length) next = Math.min(next, actions[nextAction].at);
+    for (const pump of scenario.pumps) next = Math.min(next, nextSwitch(pump.timer, time));
+    for (const { hours } of scenario.cohorts) {
+      if (hours === undefined) continue;
+      for (const edge of [today + hours.from, today + hours.to]) if (edge > time + INSTANT) next = Math.min(next, edge);
+    }
+    return next;
+  }
+
+  function act(time: number): boolean {
+    const from = nextAction;
+    while (nextAction < actions.length && actions[nextAction].at <= time + INSTANT) {
+      perform(bench, actions[nextAction++].deed, time);
+    }
+    return nextAction > from;
+  }
+
+  let time = 0;
+  let output = 0;
+  let changes = 0;
+  let outcome: Outcome | undefined;
+  const finish = (ending: Exclude<Ending, { kind: 'done' }>): Outcome => {
+    const state = ending.worst >= 0 ? layout.states[ending.worst] : undefined;
+    return {
+      kind: ending.kind,
+      time: ending.time,
+      ...(state && { worst: `${state.component}@${state.place}` }),
+      advice: adviceFor(ending.kind),
+    };
+  };
+
+  act(0);
+  morning(0);
+  settle(0);
+  while (output < times.length && times[output] <= INSTANT) {
+    sample(times[output], y, x, 0);
+    output++;
+  }
+  while (outcome === undefined && time < scenario.days - INSTANT) {
+    const jump = nextJump(time);
+    const mark = time + hydraulics.untilMark();
+    const atMark = mark < jump;
+    const to = atMark ? mark : jump;
+    const from = time;
+    const wanted: number[] = [];
+    while (output + wanted.length < times.length && times[output + wanted.length] < to - INSTANT) {
+      wanted.push(times[output + wanted.length]);
+    }
+    const ending: Ending =
+      to > from
+        ? integrator.advance(from, to, y, x, {
+            times: wanted,
+            take: (at, atY, atX) => {
+              sample(at, atY, atX, at - from);
+            },
+          })
+        : { kind: 'done' };
+    output += wanted.length;
+    if (ending.kind !== 'done') {
+      hydraulics.advance(ending.time - from);
+      sample(ending.time, y, x, 0);
+      outcome = finish(ending);
+      break;
+    }
+    hydraulics.advance(atMark ? hydraulics.untilMark() : to - from);
+    time = to;
+    outcome = belowZero(model, y, absolute, time);
+    if (output < times.length && times[output] <= time + INSTANT) sample(times[output++], y, x, 0);
+    if (outcome !== undefined || time >= scenario.days - INSTANT) break;
+    const boundary = Math.abs(time - Math.round(time)) <= INSTANT;
+    if (boundary) {
+      time = Math.round(time);
+      changes = 0;
+      hydraulics.newDay();
+      options.onDay?.(time);
+      harvestRipe(time);
+    }
+    const acted = act(time);
+    if (boundary || acted) morning(time);
+    settle(time);
+    if (atMark && ++changes > CHATTER) {
+      outcome = { kind: 'chattering', time, advice: adviceFor('chattering') };
+    }
+  }
+  return {
+    model,
+    outcome: outcome ?? { kind: 'done', time: scenario.days },
+    samples,
+    postings: ledger.postings,
+    events: ledger.events,
+    work: { ...integrator.work },
+    integrator: name,
+    tolerance,
+  };
+}
+
+/** Output times from 0 to the end, the end included. */
+function outputTimes(days: number, every: number): readonly number[] {
+  const count = Math.floor(days / every + INSTANT);
+  const times = Array.from({ length: count + 1 }, (_, index) => index * every);
+  if (days - times[count] > INSTANT) times.push(days);
+  else times[count] = days;
+  return times;
+}
+
+/** A state more than ten tolerances below zero is an error; alkalinity may truly be negative. */
+function belowZero(model: Model, y: Float64Array, absolute: Float64Array, time: number): Outcome | undefined {
+  for (let s = 0; s < y.length; s++) {
+    const { component, place } = model.layout.states[s];
+    if (component === 'alkalinity' || !(y[s] < -10 * absolute[s])) continue;
+    return { kind: 'negative-state', time, worst: `${component}@${place}`, advice: adviceFor('negative-state') };
+  }
+  return undefined;
+}

@@ -1,0 +1,38 @@
+import { waterComponents } from '../model/component.js';
+import { waterState } from '../model/layout.js';
+import type { Model } from '../model/model.js';
+import type { CropClock } from './crop-clock.js';
+import { conditionsAt, type Day } from './forcing.js';
+
+/** Fills y with the state at the start, and sets the ages of the crops. */
+export function startState(model: Model, crops: CropClock, day: Day, volume: ArrayLike<number>): Float64Array {
+  const { scenario, layout, parameters } = model;
+  const y = new Float64Array(layout.states.length);
+  const room = parameters.value('biofilm.capacity');
+  for (const start of scenario.start) {
+    const cell = layout.cells.indexOf(start.vessel);
+    for (const component of waterComponents) {
+      y[waterState(cell, component)] = start.water[component] * volume[cell];
+    }
+    const surface = scenario.vessels[cell].surface;
+    if (layout.aob[cell] >= 0) y[layout.aob[cell]] = start.aob * room * surface;
+    if (layout.nob[cell] >= 0) y[layout.nob[cell]] = start.nob * room * surface;
+    if (layout.settled[cell] >= 0) y[layout.settled[cell]] = start.settled;
+  }
+  scenario.cohorts.forEach((cohort, index) => {
+    y[layout.fish[index].number] = cohort.number;
+    y[layout.fish[index].mass] = cohort.number * cohort.mass;
+  });
+  layout.batches.forEach((batch, index) => {
+    const planting = scenario.plantings[batch.planting];
+    if (planting.start === 'empty') return;
+    const order = layout.batches.slice(0, index).filter((other) => other.planting === batch.planting).length;
+    const apart = planting.start === 'staggered' ? (order * planting.harvest) / planting.batches : 0;
+    const age = planting.age - apart + (planting.age < apart ? planting.harvest : 0);
+    const stand = crops.stand(index, age, conditionsAt(model, batch.cell, day, 0, 0, 0, index));
+    y[batch.mass] = stand.mass;
+    y[batch.nitrogen] = stand.nitrogen;
+    crops.planted[index] = -age;
+  });
+  return y;
+}

@@ -1,0 +1,38 @@
+import type { Component } from '../model/component.js';
+import type { Model } from '../model/model.js';
+
+/**
+ * Amounts below which accuracy is not asked for, before the factor of the relative tolerance:
+ * concentrations (g, eq, mol m-3) in water, shares of the room on a surface, g on a floor, per batch and cohort.
+ */
+const scale: Readonly<Partial<Record<Component, number>>> = {
+  tan: 0.1,
+  nitrite: 0.1,
+  nitrate: 1,
+  solids: 1,
+  alkalinity: 0.1,
+  carbon: 0.1,
+  oxygen: 1,
+  chloride: 1,
+};
+
+/** Absolute tolerance of each state at a relative tolerance. */
+export function absoluteTolerances(model: Model, relative: number): Float64Array {
+  const { scenario, layout, parameters } = model;
+  const room = parameters.value('biofilm.capacity');
+  return Float64Array.from(layout.states, (state) => {
+    const vessel = scenario.vessels[state.cell];
+    const concentration = scale[state.component];
+    if (concentration !== undefined) return relative * concentration * vessel.volume;
+    switch (state.component) {
+      case 'aob':
+      case 'nob':
+        // A seed of a millionth of the room is still resolved: start-up grows from it.
+        return relative * 1e-4 * room * vessel.surface;
+      case 'settled':
+        return relative * vessel.volume;
+      default:
+        return relative;
+    }
+  });
+}

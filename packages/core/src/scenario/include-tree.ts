@@ -1,0 +1,86 @@
+import type { Fault } from '../errors.js';
+import { mergeTree } from './merge-tree.js';
+import { readTree, type TreeReading } from './read-tree.js';
+import { describeTree, type Entry, type Origin, type Tree } from './tree.js';
+
+/** Reads a file by its path; throws where it cannot. */
+export type Load = (path: string) => string;
+
+/** Most files under one another, and most files in all. */
+const limits = { depth: 8, files: 64 };
+
+/** A path written in one file, as seen from where that file is read: `a/b.yaml` + `c.csv` -> `a/c.csv`. */
+export function resolvePath(from: string, path: string): string {
+  if (/^([/\\]|[a-z]+:)/i.test(path)) return path;
+  const cut = from.lastIndexOf('/');
+  return cut < 0 ? path : `${from.slice(0, cut + 1)}${path}`;
+}
+
+/** The text at a path, or what went wrong, in one clause. */
+export function loadText(load: Load | undefined, path: string): { text: string } | { problem: string } {
+  if (load === undefined) return { problem: 'other files cannot be read here' };
+  try {
+    return { text: load(path) };
+  } catch (error) {
+    return { problem: `cannot be read: ${error instanceof Error ? error.message : String(error)}` };
+  }
+}
+
+function includedPaths(node: Tree, faults: Fault[]): { path: string; origin: Origin }[] {
+  const written = node.kind === 'list' ? node.items : [node];
+  return written.flatMap((item) => {
+    if (item.kind === 'scalar' && typeof item.value === 'string') {
+      return [{ path: item.value, origin: item.origin }];
+    }
+    const expected = 'a file name such as "system.yaml", or a list of them';
+    const problem = 'wrong kind of value';
+    faults.push({ ...item.origin, key: 'include', got: describeTree(item), problem, expected });
+    return [];
+  });
+}
+
+function withoutInclude(tree: Tree): Tree {
+  if (tree.kind !== 'map') return tree;
+  const entries = new Map<string, Entry>([...tree.entries].filter(([key]) => key !== 'include'));
+  return { ...tree, entries };
+}
+
+/**
+ * Reads a file and all it includes into one tree. Included files lie under the file that names them,
+ * in the order named; a file's own keys win. A file that includes itself, by whatever way, is a fault.
+ */
+export function includeTree(text: string, file: string, load: Load | undefined): TreeReading {
+  const faults: Fault[] = [];
+  let files = 0;
+
+  const open = (source: string, name: string, above: readonly string[]): Tree | undefined => {
+    const { tree, faults: found } = readTree(source, name);
+    faults.push(...found);
+    if (tree?.kind !== 'map') return tree;
+    const include = tree.entries.get('include');
+    const paths = include === undefined ? [] : includedPaths(include.node, faults);
+    let under: Tree | undefined;
+    for (const { path, origin } of paths) {
+      const full = resolvePath(name, path);
+      const report = (problem: string): void => {
+        faults.push({ ...origin, key: 'include', got: JSON.stringify(path), problem });
+      };
+      files += 1;
+      if ([...above, name].includes(full)) report('a file that includes itself');
+      else if (above.length + 1 >= limits.depth) report(`included more than ${limits.depth} deep`);
+      else if (files > limits.files) report(`more than ${limits.files} included files`);
+      else {
+        const answer = loadText(load, full);
+        if ('problem' in answer) report(answer.problem);
+        else {
+          const base = open(answer.text, full, [...above, name]);
+          if (base !== undefined) under = under === undefined ? base : mergeTree(under, base);
+        }
+      }
+    }
+    const own = withoutInclude(tree);
+    return under === undefined ? own : mergeTree(under, own);
+  };
+
+  return { tree: open(text, file, []), faults };
+}

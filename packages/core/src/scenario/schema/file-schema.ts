@@ -1,0 +1,76 @@
+import * as z from 'zod';
+import { actionSchema, dosingSchema, drainPlanSchema } from './action-schema.js';
+import { kindComplaint } from './complaint.js';
+import { parameterSchema, startSchema, startVesselSchema } from './start-schema.js';
+import { cohortSchema, plantingSchema } from './stock-schema.js';
+import { flowSchema, pumpSchema, vesselSchema } from './system-schema.js';
+import { date } from './time-schema.js';
+import { number, positive, section, word } from './values.js';
+import { climateSchema, rainTankSchema, topUpSchema, waterSchema } from './water-schema.js';
+
+/** Longest run, d: a century. */
+const longestRun = 36_525;
+
+/** The keys at the top of a file that are single values. */
+export const headSchema = section(
+  {
+    title: word('what the system is called'),
+    note: word('whatever should be known of it').optional(),
+    days: number('length of the run in days', 0.001, longestRun),
+    every: positive('time', 'time between two outputs; default 1 d').optional(),
+    'start-date': date('calendar date of day 0; default 2001-01-01').optional(),
+    reservoir: word('the vessel that takes all change of level'),
+  },
+  'the run',
+);
+
+const named = <Schema extends z.ZodType>(schema: Schema): z.ZodRecord<z.ZodString, Schema> =>
+  z.record(z.string(), schema);
+const files = z.union([z.string(), z.array(z.string())]).meta({ description: 'files that lie under this one' });
+const startWithVessels = startSchema.extend({ vessels: named(startVesselSchema).optional() });
+
+/** A whole file. Sections are read one entry at a time, so that one fault hides no other. */
+const fileSchema = section(
+  {
+    include: files.optional(),
+    ...headSchema.shape,
+    climate: climateSchema,
+    waters: named(waterSchema).optional(),
+    vessels: named(vesselSchema),
+    pumps: named(pumpSchema).optional(),
+    flows: z.array(flowSchema).optional(),
+    'top-up': topUpSchema.optional(),
+    'rain-tank': rainTankSchema.optional(),
+    fish: named(cohortSchema).optional(),
+    plantings: named(plantingSchema).optional(),
+    dosing: z.array(dosingSchema).optional(),
+    'drain-solids': z.array(drainPlanSchema).optional(),
+    start: startWithVessels,
+    actions: z.array(actionSchema).optional(),
+    parameters: named(parameterSchema).optional(),
+  },
+  'a system and what is done with it',
+);
+
+/** Every key that may stand at the top of a file. */
+export const topKeys: readonly string[] = Object.keys(fileSchema.shape);
+
+/** Top keys that hold maps or lists of entries. */
+export const sectionKeys: readonly string[] = topKeys.filter((key) => !(key in headSchema.shape) && key !== 'include');
+
+/** Only the keys at the top, whatever they hold. */
+export const topSchema = section(
+  Object.fromEntries(topKeys.map((key) => [key, z.unknown().optional()])),
+  'a system and what is done with it',
+).refine(() => true, { error: ({ input }) => kindComplaint(input, 'a map') });
+
+/** JSON Schema (2020-12) of a file, for editors. A file with `include` may leave out what is required here. */
+export function scenarioJsonSchema(): Record<string, unknown> {
+  const schema = z.toJSONSchema(fileSchema, { io: 'input', target: 'draft-2020-12', unrepresentable: 'any' });
+  const { required, ...rest } = schema as Record<string, unknown>;
+  return {
+    ...rest,
+    title: 'Leat system file',
+    anyOf: [{ required: ['include'] }, { required }],
+  };
+}

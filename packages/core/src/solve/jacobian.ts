@@ -1,0 +1,84 @@
+import type { RateSystem, SparsePattern } from './contract.js';
+import type { LinearSolver, LinearSolverFactory } from './linear-solver.js';
+
+/**
+ * The matrix W = I/(hγ) − J of a rate system, with J = Sᵀ ∂r/∂y summed from the partials of the rates
+ * straight into the places of the linear solver. The right side is never differenced.
+ */
+export interface StepMatrix {
+  readonly solver: LinearSolver;
+  /** Sums −J from the partials `dr` (aligned with `dependence`). */
+  assemble(dr: Float64Array): void;
+  /** Factorises W for hγ given, with the last −J. False when it cannot. */
+  factor(hGamma: number): boolean;
+}
+
+/** Finds the places of J once and makes the linear solver for them. */
+export function stepMatrix(system: RateSystem, makeSolver: LinearSolverFactory): StepMatrix {
+  const solver = makeSolver(jacobianPattern(system));
+  const terms = jacobianTerms(system, solver);
+  const diagonal = Int32Array.from({ length: system.states }, (_, i) => solver.place(i, i));
+  const minusJ = new Float64Array(solver.values.length);
+  return {
+    solver,
+    assemble(dr) {
+      const { partial, coefficient, place } = terms;
+      const count = partial.length;
+      minusJ.fill(0);
+      for (let q = 0; q < count; q++) minusJ[place[q]] -= coefficient[q] * dr[partial[q]];
+    },
+    factor(hGamma) {
+      const { values } = solver;
+      const inverse = 1 / hGamma;
+      values.set(minusJ);
+      for (let i = 0; i < diagonal.length; i++) values[diagonal[i]] += inverse;
+      return solver.factor();
+    },
+  };
+}
+
+/** One term S(k,i) ∂r_k/∂y_j of J(i,j): index of the partial, factor, place of (i,j). */
+interface JacobianTerms {
+  readonly partial: Int32Array;
+  readonly coefficient: Float64Array;
+  readonly place: Int32Array;
+}
+
+function jacobianTerms(system: RateSystem, solver: LinearSolver): JacobianTerms {
+  const partial: number[] = [];
+  const coefficient: number[] = [];
+  const place: number[] = [];
+  eachTerm(system, (row, column, p, value) => {
+    partial.push(p);
+    coefficient.push(value);
+    place.push(solver.place(row, column));
+  });
+  return {
+    partial: Int32Array.from(partial),
+    coefficient: Float64Array.from(coefficient),
+    place: Int32Array.from(place),
+  };
+}
+
+function jacobianPattern(system: RateSystem): SparsePattern {
+  const rows = Array.from({ length: system.states }, () => new Set<number>());
+  eachTerm(system, (row, column) => rows[row].add(column));
+  const start = new Int32Array(system.states + 1);
+  rows.forEach((row, i) => (start[i + 1] = start[i] + row.size));
+  return { start, column: Int32Array.from(rows.flatMap((row) => [...row])) };
+}
+
+function eachTerm(
+  system: RateSystem,
+  visit: (row: number, column: number, partial: number, coefficient: number) => void,
+): void {
+  const { stoichiometry, dependence } = system;
+  for (let k = 0; k < system.rates; k++) {
+    for (let p = dependence.start[k]; p < dependence.start[k + 1]; p++) {
+      for (let s = stoichiometry.start[k]; s < stoichiometry.start[k + 1]; s++) {
+        if (stoichiometry.value[s] === 0) continue;
+        visit(stoichiometry.column[s], dependence.column[p], p, stoichiometry.value[s]);
+      }
+    }
+  }
+}

@@ -1,0 +1,184 @@
+import type { RateSystem, WorkCounts } from './contract.js';
+import { stepMatrix } from './jacobian.js';
+import type { StepMatrix } from './jacobian.js';
+import type { LinearSolverFactory } from './linear-solver.js';
+import {
+  A,
+  ALPHA,
+  C,
+  GAMMA,
+  rightSideWeights,
+  solutionWeights,
+  STAGES,
+  TIME_SHARE,
+} from './rodas-tableau.js';
+import { addProduct, applyStoichiometry } from './sparse-product.js';
+
+/** What became of one try at a step. */
+export type Attempt = 'computed' | 'not-finite' | 'singular';
+
+/**
+ * One step of RODAS on y' = Sᵀ r with the extents x' = r as a quadrature on the same stages. The extents
+ * have no column in the Jacobian, so their stages are Vᵢ = hγ(rᵢ + R Uᵢ + dᵢ h ∂r/∂t + Σ cᵢⱼVⱼ/h) with
+ * R = ∂r/∂y, and Sᵀ Vᵢ = Uᵢ; weighted sums of them are taken at once from the rates of the stages.
+ */
+export class RodasStep {
+  /** The solution at the end of the step tried last. */
+  readonly next: Float64Array;
+  /** Its error estimate. */
+  readonly error: Float64Array;
+  /** First state found not finite, or whose pivot failed, in the last failure. */
+  failed = -1;
+  private readonly matrix: StepMatrix;
+  private readonly partials: Float64Array;
+  private readonly ratesByTime: Float64Array;
+  private readonly slopeByTime: Float64Array;
+  private readonly stageRates: readonly Float64Array[];
+  private readonly stages: readonly Float64Array[];
+  private readonly point: Float64Array;
+  private readonly slope: Float64Array;
+  private readonly firstSlope: Float64Array;
+  private readonly weights = new Float64Array(STAGES);
+  private readonly rateWeights = new Float64Array(STAGES);
+  private t = 0;
+  private h = 0;
+  private y: Float64Array;
+
+  constructor(
+    private readonly system: RateSystem,
+    private readonly work: WorkCounts,
+    makeSolver: LinearSolverFactory,
+  ) {
+    const { states, rates } = system;
+    this.matrix = stepMatrix(system, makeSolver);
+    this.partials = new Float64Array(system.dependence.column.length);
+    this.ratesByTime = new Float64Array(rates);
+    this.slopeByTime = new Float64Array(states);
+    this.stageRates = Array.from({ length: STAGES }, () => new Float64Array(rates));
+    this.stages = Array.from({ length: STAGES }, () => new Float64Array(states));
+    this.error = this.stages[STAGES - 1];
+    this.next = new Float64Array(states);
+    this.point = new Float64Array(states);
+    this.slope = new Float64Array(states);
+    this.firstSlope = new Float64Array(states);
+    this.y = new Float64Array(states);
+  }
+
+  /** Takes rates and Jacobian at (t, y); every try from there uses them. False when not finite. */
+  begin(t: number, y: Float64Array): boolean {
+    const { system, work, stageRates, partials, ratesByTime } = this;
+    this.t = t;
+    this.y = y;
+    system.evaluate(t, y, stageRates[0]);
+    work.evaluations++;
+    applyStoichiometry(system.stoichiometry, stageRates[0], this.firstSlope);
+    if (!allFinite(stageRates[0])) return this.blame(stageRates[0]);
+    system.differentiate(t, y, partials, ratesByTime);
+    work.jacobians++;
+    if (!allFinite(partials) || !allFinite(ratesByTime)) return this.blameDerivatives();
+    applyStoichiometry(system.stoichiometry, ratesByTime, this.slopeByTime);
+    this.matrix.assemble(partials);
+    return true;
+  }
+
+  /** Fills `slope` with y' and `bend` with y'' = J y' + ∂f/∂t at the beginning. */
+  derivatives(slope: Float64Array, bend: Float64Array): void {
+    const { system } = this;
+    slope.set(this.firstSlope);
+    const rates = Float64Array.from(this.ratesByTime);
+    addProduct(system.dependence, this.partials, slope, rates);
+    applyStoichiometry(system.stoichiometry, rates, bend);
+  }
+
+  /** Tries a step of length h; on 'computed', `next` and `error` hold its outcome. */
+  attempt(h: number): Attempt {
+    const { system, work, matrix, stages, stageRates, point, y } = this;
+    this.h = h;
+    work.factorisations++;
+    if (!matrix.factor(h * GAMMA)) {
+      this.failed = matrix.solver.failedRow;
+      return 'singular';
+    }
+    for (let s = 0; s < STAGES; s++) {
+      let slope = this.firstSlope;
+      if (s > 0) {
+        point.set(y);
+        for (let j = 0; j < s; j++) addScaled(A[s][j], stages[j], point);
+        system.evaluate(this.t + ALPHA[s] * h, point, stageRates[s]);
+        work.evaluations++;
+        slope = this.slope;
+        applyStoichiometry(system.stoichiometry, stageRates[s], slope);
+      }
+      const u = stages[s];
+      u.set(slope);
+      for (let j = 0; j < s; j++) addScaled(C[s][j] / h, stages[j], u);
+      if (TIME_SHARE[s] !== 0) addScaled(TIME_SHARE[s] * h, this.slopeByTime, u);
+      matrix.solver.solve(u);
+      work.solves++;
+      if (!allFinite(u)) {
+        this.failed = firstNotFinite(slope);
+        return 'not-finite';
+      }
+    }
+    this.solution(1, this.next);
+    return 'computed';
+  }
+
+  /** Fills `out` with y at the share s of the step tried last. */
+  solution(s: number, out: Float64Array): void {
+    solutionWeights(s, this.weights);
+    out.set(this.y);
+    for (let j = 0; j < STAGES; j++) addScaled(this.weights[j], this.stages[j], out);
+  }
+
+  /** Fills `out` with what the extents gain over the share s of the step. False when not finite. */
+  extents(s: number, out: Float64Array): boolean {
+    const { weights, rateWeights, point, h } = this;
+    solutionWeights(s, weights);
+    rightSideWeights(weights, rateWeights);
+    out.fill(0);
+    point.fill(0);
+    let timeShare = 0;
+    for (let i = 0; i < STAGES; i++) {
+      addScaled(rateWeights[i], this.stageRates[i], out);
+      addScaled(rateWeights[i], this.stages[i], point);
+      timeShare += rateWeights[i] * TIME_SHARE[i];
+    }
+    addProduct(this.system.dependence, this.partials, point, out);
+    addScaled(timeShare * h, this.ratesByTime, out);
+    for (let k = 0; k < out.length; k++) out[k] *= h * GAMMA;
+    return allFinite(out) || this.blame(out);
+  }
+
+  private blame(rates: Float64Array): false {
+    const { start, column } = this.system.stoichiometry;
+    const rate = firstNotFinite(rates);
+    this.failed = rate >= 0 && start[rate] < start[rate + 1] ? column[start[rate]] : -1;
+    return false;
+  }
+
+  private blameDerivatives(): false {
+    const { start } = this.system.dependence;
+    const rates = Float64Array.from(this.ratesByTime);
+    for (let k = 0; k < rates.length; k++) {
+      for (let p = start[k]; p < start[k + 1]; p++) if (!Number.isFinite(this.partials[p])) rates[k] = NaN;
+    }
+    return this.blame(rates);
+  }
+}
+
+function addScaled(factor: number, v: Float64Array, out: Float64Array): void {
+  const size = out.length;
+  for (let i = 0; i < size; i++) out[i] += factor * v[i];
+}
+
+function allFinite(v: Float64Array): boolean {
+  const size = v.length;
+  let sum = 0;
+  for (let i = 0; i < size; i++) sum += v[i] * 0;
+  return sum === 0;
+}
+
+function firstNotFinite(v: Float64Array): number {
+  return v.findIndex((value) => !Number.isFinite(value));
+}

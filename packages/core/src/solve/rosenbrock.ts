@@ -1,0 +1,153 @@
+import type {
+  Ending,
+  Integrator,
+  IntegratorFactory,
+  RateSystem,
+  Sampling,
+  Tolerance,
+  WorkCounts,
+} from './contract.js';
+import { denseLu } from './dense-lu.js';
+import { checkTolerance, errorNorm, worstState } from './error-norm.js';
+import { firstStep } from './first-step.js';
+import type { LinearSolverFactory } from './linear-solver.js';
+import { RodasStep } from './rodas-step.js';
+import { sparseLu } from './sparse-lu.js';
+import { StepControl } from './step-control.js';
+
+/** Up to this many states the dense LU with row exchanges is used. */
+const SMALL = 4;
+const MAX_STEPS = 100_000;
+/** Steps shorter than this share of the time reached, or of the stretch, are too small. */
+const LEAST_OF_TIME = 16 * Number.EPSILON;
+const LEAST_OF_STRETCH = Number.EPSILON * Number.EPSILON;
+
+type Options = Parameters<IntegratorFactory>[2];
+type Failure = 'step-too-small' | 'not-finite' | 'singular';
+
+class Rosenbrock implements Integrator {
+  readonly name = 'rosenbrock';
+  readonly work: WorkCounts = {
+    steps: 0,
+    rejected: 0,
+    evaluations: 0,
+    jacobians: 0,
+    factorisations: 0,
+    solves: 0,
+  };
+  private readonly step: RodasStep;
+  private readonly control = new StepControl();
+  private readonly gain: Float64Array;
+  private readonly sampleY: Float64Array;
+  private readonly sampleX: Float64Array;
+
+  constructor(
+    system: RateSystem,
+    private readonly tolerance: Tolerance,
+    private readonly options: Options,
+    makeSolver: LinearSolverFactory,
+  ) {
+    checkTolerance(tolerance, system.states);
+    this.step = new RodasStep(system, this.work, makeSolver);
+    this.gain = new Float64Array(system.rates);
+    this.sampleY = new Float64Array(system.states);
+    this.sampleX = new Float64Array(system.rates);
+    this.restart();
+  }
+
+  restart(): void {
+    this.control.natural = this.options?.firstStep;
+  }
+
+  advance(from: number, to: number, y: Float64Array, x: Float64Array, sampling?: Sampling): Ending {
+    if (!(to >= from)) throw new RangeError(`cannot go from ${String(from)} to ${String(to)}`);
+    const { step, control, work } = this;
+    const maxSteps = this.options?.maxSteps ?? MAX_STEPS;
+    control.beginStretch();
+    let time = from;
+    let tries = 0;
+    let sampled = 0;
+    while (time < to) {
+      if (!step.begin(time, y)) return { kind: 'not-finite', time, worst: step.failed };
+      const least = Math.max(LEAST_OF_TIME * Math.abs(time), LEAST_OF_STRETCH * (to - from));
+      for (;;) {
+        if (tries++ >= maxSteps) return { kind: 'too-many-steps', time, worst: this.limiting(y) };
+        const remaining = to - time;
+        const h = control.fit(remaining, control.natural ?? this.guess(y, remaining));
+        const failure = this.try(h, y);
+        if (failure === undefined) {
+          const reached = h === remaining ? to : time + h;
+          if (sampling !== undefined) sampled = this.sample(sampling, sampled, time, reached, x);
+          y.set(step.next);
+          for (let k = 0; k < x.length; k++) x[k] += this.gain[k];
+          time = reached;
+          work.steps++;
+          break;
+        }
+        work.rejected++;
+        if (!(control.retry > least)) {
+          const worst = failure === 'step-too-small' ? this.limiting(y) : step.failed;
+          return { kind: failure, time, worst };
+        }
+      }
+    }
+    return { kind: 'done' };
+  }
+
+  /** Tries one step and tells the step control; undefined when it is accepted. */
+  private try(h: number, y: Float64Array): Failure | undefined {
+    const { step, control } = this;
+    const attempt = step.attempt(h);
+    const outcome = attempt === 'computed' && !step.extents(1, this.gain) ? 'not-finite' : attempt;
+    const error = outcome === 'computed' ? errorNorm(step.error, y, step.next, this.tolerance) : NaN;
+    if (outcome === 'computed' && error <= 1) {
+      control.accept(h, error);
+      return undefined;
+    }
+    if (outcome === 'computed' && error < Infinity) {
+      control.reject(h, error);
+      return 'step-too-small';
+    }
+    control.fail(h);
+    return outcome === 'computed' ? 'step-too-small' : outcome;
+  }
+
+  private guess(y: Float64Array, span: number): number {
+    const slope = this.sampleY;
+    const bend = new Float64Array(y.length);
+    this.step.derivatives(slope, bend);
+    const guess = firstStep(y, slope, bend, this.tolerance, span);
+    this.control.natural = guess;
+    return guess;
+  }
+
+  /** Delivers the samples in (time, reached]; returns how many are delivered in all. */
+  private sample(sampling: Sampling, from: number, time: number, reached: number, x: Float64Array): number {
+    const { times } = sampling;
+    let next = from;
+    for (; next < times.length && times[next] <= reached; next++) {
+      const share = (times[next] - time) / (reached - time);
+      this.step.solution(share, this.sampleY);
+      this.step.extents(share, this.sampleX);
+      for (let k = 0; k < x.length; k++) this.sampleX[k] += x[k];
+      sampling.take(times[next], this.sampleY, this.sampleX);
+    }
+    return next;
+  }
+
+  private limiting(y: Float64Array): number {
+    return worstState(this.step.error, y, this.tolerance);
+  }
+}
+
+/** As `rosenbrock`, with the linear solver chosen by the caller. */
+export function rosenbrockWith(makeSolver: LinearSolverFactory): IntegratorFactory {
+  return (system, tolerance, options) => new Rosenbrock(system, tolerance, options, makeSolver);
+}
+
+/**
+ * The stiff integrator: RODAS of order 4(3) with exact Jacobian, error control by step size, and dense
+ * output of order 3. `maxSteps` bounds the tries in one stretch (100,000 unless said otherwise).
+ */
+export const rosenbrock: IntegratorFactory = (system, tolerance, options) =>
+  rosenbrockWith(system.states <= SMALL ? denseLu : sparseLu)(system, tolerance, options);

@@ -1,0 +1,70 @@
+/** Aim below the tolerance, so that few steps are refused. */
+const SAFETY = 0.9;
+/** A step may shrink and grow by at most these factors. */
+const MOST_SHRINK = 5;
+const MOST_GROWTH = 6;
+/** After a failure without an error estimate (not finite, singular). */
+const FAILURE_SHRINK = 4;
+/** Errors below this are too good to predict from. */
+const LEAST_ERROR = 1e-2;
+/** The last step of a stretch may be longer than the natural one by this factor. */
+const LAST_STRETCH = 1.05;
+
+/**
+ * Step sizes by the predictive controller of Gustafsson for a method whose error estimate is of order 4
+ * in h. Source [R]: Hairer & Wanner, Solving ODEs II, section IV.8; constants as there.
+ * `natural` is the step that accuracy asks for; what is taken may be shorter to land on the end.
+ */
+export class StepControl {
+  natural: number | undefined;
+  /** The step to try after one refused. */
+  retry = 0;
+  private lastStep = 0;
+  private lastError = 0;
+  private refused = false;
+
+  /** Starts a stretch: the natural step stays, the error history does not (something may have jumped). */
+  beginStretch(): void {
+    this.lastStep = 0;
+    this.refused = false;
+  }
+
+  /** The step to take now: the natural one, or what reaches the end without leaving a sliver. */
+  fit(remaining: number, natural: number): number {
+    if (remaining <= natural * LAST_STRETCH) return remaining;
+    return remaining < natural * 2 ? remaining / 2 : natural;
+  }
+
+  /** Takes note of an accepted step. One cut short by the end never shrinks the natural step. */
+  accept(step: number, error: number): void {
+    let factor = Math.pow(error, 0.25) / SAFETY;
+    if (this.lastStep > 0) {
+      const trend = ((this.lastStep / step) * Math.pow((error * error) / this.lastError, 0.25)) / SAFETY;
+      factor = Math.max(factor, trend);
+    }
+    let next = step / Math.min(MOST_SHRINK, Math.max(1 / MOST_GROWTH, factor));
+    if (this.refused) next = Math.min(next, step);
+    else if (this.natural !== undefined && step < this.natural) next = Math.max(next, this.natural);
+    this.natural = next;
+    this.lastStep = step;
+    this.lastError = Math.max(LEAST_ERROR, error);
+    this.refused = false;
+  }
+
+  /** Takes note of a step refused for its error, above 1. */
+  reject(step: number, error: number): void {
+    const factor = Math.max(1 / SAFETY, Math.pow(error, 0.25) / SAFETY);
+    this.shrink(step / Math.min(MOST_SHRINK, factor));
+  }
+
+  /** Takes note of a step that failed without an error estimate. */
+  fail(step: number): void {
+    this.shrink(step / FAILURE_SHRINK);
+  }
+
+  private shrink(step: number): void {
+    this.natural = step;
+    this.retry = step;
+    this.refused = true;
+  }
+}

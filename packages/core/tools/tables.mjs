@@ -1,0 +1,83 @@
+/**
+ * Turns src/library/data/*.tsv into src/library/tables.generated.ts, so that core needs no file.
+ *
+ *   node packages/core/tools/tables.mjs           write the module
+ *   node packages/core/tools/tables.mjs --check   exit 1 if the module is stale
+ */
+import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const library = join(dirname(fileURLToPath(import.meta.url)), '..', 'src', 'library');
+const output = join(library, 'tables.generated.ts');
+
+const columns = 'id value unit low high distribution conditions source page mark'.split(' ');
+const sourceColumns = 'key citation year doi note'.split(' ');
+const numeric = new Set(['value', 'low', 'high']);
+
+/** Lines of one TSV as arrays of cells; throws on a wrong header, cell count, blank or non-number. */
+function readTable(file, header) {
+  const lines = readFileSync(join(library, 'data', file), 'utf8').split('\n');
+  if (lines.pop() !== '') throw new Error(`${file}: the last line must end with a line feed`);
+  const [first, ...rest] = lines.map((line) => line.split('\t'));
+  if (first.join() !== header.join()) throw new Error(`${file}:1: header must be ${header.join(', ')}`);
+  return rest.map((cells, index) => {
+    const place = `${file}:${index + 2}`;
+    if (cells.length !== header.length) {
+      throw new Error(`${place}: ${cells.length} cells, expected ${header.length}`);
+    }
+    return cells.map((cell, at) => {
+      if (cell === '' || cell.trim() !== cell) throw new Error(`${place}: ${header[at]} is blank or padded`);
+      if (!numeric.has(header[at])) return cell;
+      if (!Number.isFinite(Number(cell))) throw new Error(`${place}: ${header[at]} is no number: ${cell}`);
+      return Number(cell);
+    });
+  });
+}
+
+const quote = (cell) =>
+  typeof cell === 'number' ? String(cell) : `'${cell.replace(/\\/g, '\\\\').replace(/'/g, "\\'")}'`;
+const literal = (cells) => `  [${cells.map(quote).join(', ')}],`;
+
+/** The text of the generated module. Same tables, same text. */
+export function generate() {
+  const files = readdirSync(join(library, 'data'))
+    .filter((file) => file.endsWith('.tsv') && file !== 'sources.tsv')
+    .sort();
+  const rows = files.flatMap((file) => {
+    const table = file.slice(0, -'.tsv'.length);
+    return readTable(file, columns).map((cells) => literal([table, ...cells]));
+  });
+  const sources = readTable('sources.tsv', sourceColumns).map(literal);
+  return [
+    '// Generated from data/*.tsv by tools/tables.mjs. Do not edit: change the tables and run it again.',
+    "import type { SourceCells, TableCells } from './table-row.js';",
+    '',
+    `/** One row a number: table, ${columns.join(', ')}. */`,
+    'export const tableCells: readonly TableCells[] = [',
+    ...rows,
+    '];',
+    '',
+    `/** One row a source: ${sourceColumns.join(', ')}. */`,
+    'export const sourceCells: readonly SourceCells[] = [',
+    ...sources,
+    '];',
+    '',
+  ].join('\n');
+}
+
+/** The module as it stands on disk. */
+export function generated() {
+  return readFileSync(output, 'utf8');
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  if (process.argv.includes('--check')) {
+    if (generate() !== generated()) {
+      console.error('tables.generated.ts is stale: run node packages/core/tools/tables.mjs');
+      process.exitCode = 1;
+    }
+  } else {
+    writeFileSync(output, generate());
+  }
+}

@@ -1,0 +1,6 @@
+import type { WorkCounts } from '../../packages/core/src/solve/contract.js';
+
+/** Work counts at zero. */
+export function noWork(): WorkCounts {
+  return { steps: 0, rejected: 0, evaluations: 0, jacobians: 0, factorisations: 0, solves: 0 };
+}

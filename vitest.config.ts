@@ -1,0 +1,23 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const fromRoot = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+const inCi = process.env['CI'] === 'true';
+
+export default defineConfig({
+  resolve: {
+    // The source, not the build: coverage counts and nothing tested is stale.
+    alias: [{ find: /^@leat\/core$/, replacement: fromRoot('packages/core/src/index.ts') }],
+  },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+    testTimeout: 60_000,
+    reporters: inCi ? ['default', 'json'] : ['default'],
+    outputFile: { json: '.reports/vitest.json' },
+    coverage: {
+      include: ['packages/*/src/**/*.ts'],
+      reportsDirectory: '.reports/coverage',
+    },
+  },
+});
