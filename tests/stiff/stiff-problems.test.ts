@@ -5,8 +5,11 @@ import { sparseLu } from '../../packages/core/src/solve/sparse-lu.js';
 import type { LinearSolverFactory } from '../../packages/core/src/solve/linear-solver.js';
 import type { WorkCounts } from '../../packages/core/src/solve/contract.js';
 import { relativeDeviation } from '../support/deviation.js';
-import type { StiffProblem } from '../support/stiff-problems.js';
-import { hires, orego, pollu, rober, roberTable, vdpol } from '../support/stiff-problems.js';
+import { hires } from '../support/hires-problem.js';
+import { orego, vdpol } from '../support/oscillator-problems.js';
+import { pollu } from '../support/pollution-problem.js';
+import { rober, roberTable } from '../support/rober-problem.js';
+import type { StiffProblem } from '../support/stiff-problem.js';
 
 function solve(
   problem: StiffProblem,

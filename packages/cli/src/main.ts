@@ -1,7 +1,13 @@
 #!/usr/bin/env node
-import { Command } from 'commander';
+import { explain } from './explain.js';
+import { commandLine } from './command-line.js';
+import { processStreams } from './streams.js';
 
-await new Command('leat')
-  .description('Nitrogen in recirculating fish-and-plant systems')
-  .version('0.1.0')
-  .parseAsync();
+const streams = processStreams();
+try {
+  process.exitCode = await commandLine(process.argv.slice(2), streams);
+} catch (error) {
+  const { text, code } = explain(error, process.env['LEAT_DEBUG'] === '1');
+  streams.note(`${text}\n`);
+  process.exitCode = code;
+}

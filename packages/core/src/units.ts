@@ -166,6 +166,11 @@ export function exampleQuantities(dimension: Dimension): readonly string[] {
   return texts[dimension].examples;
 }
 
+/** Name of the internal unit of a dimension, as it may be written in a file. */
+export function internalUnit(dimension: Dimension): string {
+  return texts[dimension].internal;
+}
+
 /** Writes an internal value so that {@link parseQuantity} reads the same number back. */
 export function formatQuantity(value: number, dimension: Dimension): string {
   const { internal } = texts[dimension];

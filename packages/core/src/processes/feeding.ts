@@ -14,7 +14,7 @@ export const feeding: Process = {
   place: 'cohort',
   unit: 'g feed',
   basis: 'whole',
-  reads: ['oxygen'],
+  reads: ['oxygen', 'fish-mass'],
   stoichiometry: (values) => {
     const nitrogen = feedNitrogen(values);
     const growth =
@@ -32,9 +32,13 @@ export const feeding: Process = {
       { component: 'carbon', coefficient: { closes: 'carbon' } },
     ];
   },
-  coefficients: (values, at) => [at.fed * (1 - values.value('fish.uneaten')), values.value('fish.k-oxygen')],
-  rate: (v, at, k) => k[0] * monod(v[at[0]], k[1]),
+  coefficients: (values, at) => {
+    const eaten = 1 - values.value('fish.uneaten');
+    return [at.fed * eaten, at.fedShare * eaten, values.value('fish.k-oxygen')];
+  },
+  rate: (v, at, k) => (k[0] + k[1] * v[at[1]]) * monod(v[at[0]], k[2]),
   partials: (v, at, k, d) => {
-    d[0] = k[0] * monodSlope(v[at[0]], k[1]);
+    d[0] = (k[0] + k[1] * v[at[1]]) * monodSlope(v[at[0]], k[2]);
+    d[1] = k[1] * monod(v[at[0]], k[2]);
   },
 };

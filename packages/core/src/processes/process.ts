@@ -45,8 +45,9 @@ export interface Conditions {
   readonly aeration: number;
   /** Water that flows through, m3 d-1. */
   readonly inflow: number;
-  /** Feed offered to the cohort, g d-1. */
+  /** Feed offered to the cohort: g d-1, and g d-1 per g of fish. */
   readonly fed: number;
+  readonly fedShare: number;
   /** Area of the batch, m2. */
   readonly area: number;
 }

@@ -12,7 +12,7 @@ export const uneatenFeed: Process = {
   place: 'cohort',
   unit: 'g feed',
   basis: 'whole',
-  reads: ['oxygen'],
+  reads: ['oxygen', 'fish-mass'],
   stoichiometry: (values) => [
     { component: 'feed-nitrogen', coefficient: -feedNitrogen(values), outside: 'feed' },
     { component: 'feed-demand', coefficient: -values.value('feed.demand'), outside: 'feed' },
@@ -20,9 +20,15 @@ export const uneatenFeed: Process = {
     { component: 'tan', coefficient: { closes: 'nitrogen' } },
     { component: 'alkalinity', coefficient: { closes: 'charge' } },
   ],
-  coefficients: (values, at) => [at.fed, 1 - values.value('fish.uneaten'), values.value('fish.k-oxygen')],
-  rate: (v, at, k) => k[0] * (1 - k[1] * monod(v[at[0]], k[2])),
+  coefficients: (values, at) => [
+    at.fed,
+    at.fedShare,
+    1 - values.value('fish.uneaten'),
+    values.value('fish.k-oxygen'),
+  ],
+  rate: (v, at, k) => (k[0] + k[1] * v[at[1]]) * (1 - k[2] * monod(v[at[0]], k[3])),
   partials: (v, at, k, d) => {
-    d[0] = -k[0] * k[1] * monodSlope(v[at[0]], k[2]);
+    d[0] = -(k[0] + k[1] * v[at[1]]) * k[2] * monodSlope(v[at[0]], k[3]);
+    d[1] = k[1] * (1 - k[2] * monod(v[at[0]], k[3]));
   },
 };

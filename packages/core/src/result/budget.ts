@@ -47,8 +47,8 @@ export interface Budget {
 function contents(run: Run, quantity: Conserved, boundary: Boundary, sample: Sample): readonly StoredLine[] {
   const inside = (cell: number): boolean => boundary === 'system' || cell === boundary;
   if (quantity === 'water') {
-    return Array.from(sample.volume, (amount) => ({ component: 'water' as const, amount })).filter((_, cell) =>
-      inside(cell),
+    return Array.from(sample.volume, (amount) => ({ component: 'water' as const, amount })).filter(
+      (_, cell) => inside(cell),
     );
   }
   const { layout, contents: content } = run.model;
@@ -59,8 +59,8 @@ function contents(run: Run, quantity: Conserved, boundary: Boundary, sample: Sam
 }
 
 /** Puts like with like, in the order in which each kind is first seen. */
-function grouped<T, K extends string>(items: readonly T[], key: (item: T) => K): T[][] {
-  const groups = new Map<K, T[]>();
+function grouped<T>(items: readonly T[], key: (item: T) => string): T[][] {
+  const groups = new Map<string, T[]>();
   for (const item of items) {
     const group = groups.get(key(item));
     if (group === undefined) groups.set(key(item), [item]);
@@ -123,7 +123,10 @@ export function relativeResidual(budget: Budget): number {
 }
 
 /** The budget that closes worst, and by how much. Throws RangeError when there is none. */
-export function worstResidual(budgets: readonly Budget[]): { readonly budget: Budget; readonly share: number } {
+export function worstResidual(budgets: readonly Budget[]): {
+  readonly budget: Budget;
+  readonly share: number;
+} {
   if (budgets.length === 0) throw new RangeError('no budgets to compare');
   return budgets
     .map((budget) => ({ budget, share: relativeResidual(budget) }))

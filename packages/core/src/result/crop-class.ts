@@ -4,7 +4,10 @@ import type { Planting } from '../scenario/scenario.js';
 const fruiting = ['tomato', 'cucumber', 'eggplant', 'pepper', 'bean'];
 
 /** Area planted with leafy and with fruiting crops, m2. */
-export function areaByClass(plantings: readonly Planting[]): { readonly leafy: number; readonly fruiting: number } {
+export function areaByClass(plantings: readonly Planting[]): {
+  readonly leafy: number;
+  readonly fruiting: number;
+} {
   const area = (wanted: boolean): number =>
     plantings
       .filter(({ crop }) => fruiting.includes(crop) === wanted)

@@ -67,7 +67,8 @@ function byPostings(run: Run, quantity: Conserved, boundary: Boundary): Crossing
 
 /** Water that came in (+) or left (-) through one end of a stream. */
 function ends(model: Model, stream: Stream, boundary: Boundary): { sign: number; beyond: string }[] {
-  const name = (cell: number): string => (cell < 0 ? (stream.account ?? 'discharge') : model.layout.cells[cell]);
+  const name = (cell: number): string =>
+    cell < 0 ? (stream.account ?? 'discharge') : model.layout.cells[cell];
   const from = within(boundary, stream.from);
   const to = within(boundary, stream.to);
   if (from === to) return [];

@@ -50,7 +50,10 @@ function crossedName(line: BudgetLine): string {
 }
 
 /** Amounts by name, largest first; amounts of one name are added. */
-function shares(items: readonly { readonly name: string; readonly amount: number }[], total: number): Share[] {
+function shares(
+  items: readonly { readonly name: string; readonly amount: number }[],
+  total: number,
+): Share[] {
   const names = [...new Set(items.map(({ name }) => name))];
   return names
     .map((name) => {

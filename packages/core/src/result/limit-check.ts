@@ -56,7 +56,10 @@ export function limitReader(run: Run): LimitReader {
 /** A limit from a row of the tables, with the averaging time of another (absent: none). */
 export function limitFrom(
   parameters: Parameters,
-  what: Pick<Limit, 'quantity' | 'unit' | 'direction' | 'whom'> & { readonly id: string; readonly averaging?: string },
+  what: Pick<Limit, 'quantity' | 'unit' | 'direction' | 'whom'> & {
+    readonly id: string;
+    readonly averaging?: string;
+  },
 ): Limit {
   const { source, page, mark } = parameters.row(what.id);
   return {

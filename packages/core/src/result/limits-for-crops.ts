@@ -13,7 +13,13 @@ const rules: readonly (Pick<Limit, 'quantity' | 'unit' | 'direction'> & {
     averaging: 'limit.ph-high.averaging',
   },
   { quantity: 'pH', unit: 'pH', direction: 'below', property: 'ph-low', averaging: 'limit.ph-low.averaging' },
-  { quantity: 'pH', unit: 'pH', direction: 'above', property: 'ph-high', averaging: 'limit.ph-high.averaging' },
+  {
+    quantity: 'pH',
+    unit: 'pH',
+    direction: 'above',
+    property: 'ph-high',
+    averaging: 'limit.ph-high.averaging',
+  },
 ];
 
 /** Limits for each planting in the water of its vessel, which matter while a crop stands. */

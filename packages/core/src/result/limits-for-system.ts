@@ -21,7 +21,12 @@ function feedPerArea(reader: LimitReader): readonly LimitCheck[] {
         whom: leafy === 0 ? 'fruiting crops' : fruiting === 0 ? 'leafy crops' : 'leafy and fruiting crops',
       });
     const value = (leafy * limit('leafy').value + fruiting * limit('fruiting').value) / area;
-    return { limit: { ...limit(leafy > 0 ? 'leafy' : 'fruiting'), value }, place: 'system', values, matters: always };
+    return {
+      limit: { ...limit(leafy > 0 ? 'leafy' : 'fruiting'), value },
+      place: 'system',
+      values,
+      matters: always,
+    };
   });
 }
 

@@ -31,6 +31,11 @@ export function limitsOf(run: Run): readonly LimitResult[] {
   ];
   return checks.map(({ limit, place, values, matters }) => {
     const resolved = limit.averaging === 0 || limit.averaging >= step;
-    return { ...limit, place, resolved, ...judge(times, values, limit, resolved ? limit.averaging : 0, matters) };
+    return {
+      ...limit,
+      place,
+      resolved,
+      ...judge(times, values, limit, resolved ? limit.averaging : 0, matters),
+    };
   });
 }

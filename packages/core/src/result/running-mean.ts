@@ -13,7 +13,11 @@ function integral(times: readonly number[], values: ArrayLike<number>): Float64A
  * @param times ascending
  * @param window same unit as the times, 0 or more
  */
-export function runningMean(times: readonly number[], values: ArrayLike<number>, window: number): Float64Array {
+export function runningMean(
+  times: readonly number[],
+  values: ArrayLike<number>,
+  window: number,
+): Float64Array {
   if (window === 0) return Float64Array.from(values);
   const whole = integral(times, values);
   // Room for rounding: the end of the first full window must not be missed by the last bit.

@@ -8,7 +8,11 @@ export function plantingSources(run: Run): readonly SeriesSource[] {
   return scenario.plantings.flatMap(({ name }, index): SeriesSource[] => {
     const batches = layout.batches.filter(({ planting }) => planting === index);
     return [
-      { name: `crop-mass@${name}`, unit: 'g dry', value: ({ y }) => sum(batches.map((batch) => y[batch.mass])) },
+      {
+        name: `crop-mass@${name}`,
+        unit: 'g dry',
+        value: ({ y }) => sum(batches.map((batch) => y[batch.mass])),
+      },
       {
         name: `crop-nitrogen@${name}`,
         unit: 'g N',

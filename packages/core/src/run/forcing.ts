@@ -3,6 +3,7 @@ import type { Model } from '../model/model.js';
 import type { Regime } from '../model/regime.js';
 import { scopeTo } from '../model/scope.js';
 import { valueOn } from './daily.js';
+import type { Offer } from './keeper.js';
 import type { Conditions } from '../processes/process.js';
 
 /** What the weather and the keeper make of a day: set at each day boundary. */
@@ -27,16 +28,18 @@ export function readDay(model: Model, day: number, into: Day): void {
   into.rain = scenario.rainTank === undefined ? 0 : on(scenario.rainTank.rain) * scenario.rainTank.roof;
 }
 
+const nothing: Offer = { fed: 0, share: 0 };
+
 /** Sets the coefficients of a regime, but only of those instances whose conditions have changed. */
 export function openCoefficients(model: Model, regime: Regime) {
   const plain = scopeTo(model.parameters, {});
-  const keys = model.instances.map(() => [Number.NaN, Number.NaN, Number.NaN, Number.NaN]);
+  const keys = model.instances.map(() => new Float64Array(5).fill(Number.NaN));
   const lastTemperature = new Float64Array(model.layout.cells.length).fill(Number.NaN);
   return function refresh(
     day: Day,
     aeration: ArrayLike<number>,
     inflow: ArrayLike<number>,
-    fed: ArrayLike<number>,
+    offers: readonly Offer[],
     feeds: readonly string[],
   ): void {
     for (let cell = 0; cell < lastTemperature.length; cell++) {
@@ -49,20 +52,22 @@ export function openCoefficients(model: Model, regime: Regime) {
       const last = keys[j];
       const throughFlow = process.place === 'floor' ? inflow[cell] : 0;
       const given = cohort >= 0 && (instance.feed === undefined || instance.feed === feeds[cohort]);
-      const feed = given ? fed[cohort] : 0;
+      const { fed, share } = given ? offers[cohort] : nothing;
       if (
         last[0] === day.temperature[cell] &&
         last[1] === day.air[cell] &&
         last[2] === throughFlow + aeration[cell] &&
-        last[3] === feed
+        last[3] === fed &&
+        last[4] === share
       ) {
         return;
       }
       last[0] = day.temperature[cell];
       last[1] = day.air[cell];
       last[2] = throughFlow + aeration[cell];
-      last[3] = feed;
-      const conditions = conditionsAt(model, cell, day, aeration[cell], inflow[cell], feed, instance.batch);
+      last[3] = fed;
+      last[4] = share;
+      const conditions = conditionsAt(model, cell, day, aeration[cell], inflow[cell], instance.batch, fed, share);
       regime.coefficients[j] = Float64Array.from(process.coefficients(instance.values, conditions));
     });
   };
@@ -75,8 +80,9 @@ export function conditionsAt(
   day: Day,
   aeration: number,
   inflow: number,
-  fed: number,
   batch: number,
+  fed = 0,
+  fedShare = 0,
 ): Conditions {
   const vessel = model.scenario.vessels[cell];
   return {
@@ -90,6 +96,7 @@ export function conditionsAt(
     aeration,
     inflow,
     fed,
+    fedShare,
     area: batch < 0 ? 0 : model.layout.batches[batch].area,
   };
 }

@@ -7,7 +7,7 @@ import { openCropClock } from './crop-clock.js';
 import { clearBatch, deedOrder, perform, plantBatch, type Bench } from './deeds.js';
 import { conditionsAt, openCoefficients, readDay, type Day } from './forcing.js';
 import { openHydraulics, type WaterEvent } from './hydraulics.js';
-import { openKeeper, rationOf } from './keeper.js';
+import { openKeeper, offerOf, type Offer } from './keeper.js';
 import { concentrationsOf, openLedger } from './ledger.js';
 import { adviceFor } from './outcome.js';
 import type { Outcome, Run, Sample } from './run.js';
@@ -72,10 +72,9 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     crops,
     hydraulics,
     seedling: (batch) =>
-      crops.stand(batch, 0, conditionsAt(model, layout.batches[batch].cell, day, 0, 0, 0, batch)),
+      crops.stand(batch, 0, conditionsAt(model, layout.batches[batch].cell, day, 0, 0, batch)),
   };
-  const ration = new Float64Array(scenario.cohorts.length);
-  const fed = new Float64Array(scenario.cohorts.length);
+  const offered: Offer[] = scenario.cohorts.map(() => ({ fed: 0, share: 0 }));
   const aeration = new Float64Array(cells);
   const inflow = new Float64Array(cells);
   const evaporation = new Float64Array(cells);
@@ -99,7 +98,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       rain: hydraulics.rain,
       posted: ledger.postings.length,
       temperature: Float64Array.from(day.temperature),
-      fed: Float64Array.from(ration),
+      fed: Float64Array.from(offered, ({ fed, share }, cohort) => fed + share * atY[layout.fish[cohort].mass]),
       evapotranspiration: streams.reduce(
         (sum, stream, s) =>
           stream.kind === 'evaporation' || stream.kind === 'transpiration' ? sum + hydraulics.flow[s] : sum,
@@ -108,15 +107,18 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     });
   }
 
-  function harvestRipe(time: number): void {
+  function harvestRipe(time: number): boolean {
+    let any = false;
     layout.batches.forEach((batch, index) => {
       if (!crops.ripe(index, time)) return;
       const planting = scenario.plantings[batch.planting];
+      any = true;
       const stand = clearBatch(bench, index);
       if (planting.after === 'replant') plantBatch(bench, index, time);
       const grams = Number((stand?.mass ?? 0).toPrecision(4));
       ledger.say(time, 'harvest', batch.name, `${grams} g dry, ${planting.after === 'replant' ? 'replanted' : 'left empty'}`);
     });
+    return any;
   }
 
   /** The morning of a day: weather, evapotranspiration, rations. */
@@ -131,7 +133,8 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     });
     scenario.cohorts.forEach((_, cohort) => {
       const { mass, number } = layout.fish[cohort];
-      ration[cohort] = keeper.factor[cohort] * rationOf(keeper.ration[cohort], y[mass], y[number]);
+      const { fed, share } = offerOf(keeper.ration[cohort], y[mass], y[number]);
+      offered[cohort] = { fed: fed * keeper.factor[cohort], share: share * keeper.factor[cohort] };
     });
   }
 
@@ -159,11 +162,12 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       aeration[cell] = keeper.aerating[cell] ? vessel.aeration : 0;
     });
     const hour = time + INSTANT - Math.floor(time + INSTANT);
-    scenario.cohorts.forEach(({ hours }, cohort) => {
-      if (hours === undefined) fed[cohort] = ration[cohort];
-      else fed[cohort] = hour >= hours.from && hour < hours.to ? ration[cohort] / (hours.to - hours.from) : 0;
+    const offers = scenario.cohorts.map(({ hours }, cohort) => {
+      if (hours === undefined) return offered[cohort];
+      const times = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
+      return { fed: offered[cohort].fed * times, share: offered[cohort].share * times };
     });
-    refresh(day, aeration, inflow, fed, keeper.feed.map(feedKey));
+    refresh(day, aeration, inflow, offers, keeper.feed.map(feedKey));
     return events.length > 0;
   }
 
@@ -240,17 +244,19 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     outcome = belowZero(model, y, absolute, time);
     if (output < times.length && times[output] <= time + INSTANT) sample(times[output++], y, x, 0);
     if (outcome !== undefined || time >= scenario.days - INSTANT) break;
+    let jumped = false;
     const boundary = Math.abs(time - Math.round(time)) <= INSTANT;
     if (boundary) {
       time = Math.round(time);
       changes = 0;
       hydraulics.newDay();
       options.onDay?.(time);
-      harvestRipe(time);
+      jumped = harvestRipe(time);
     }
     const acted = act(time);
     if (boundary || acted) morning(time);
-    settle(time);
+    // After a true jump the old step is far too long: begin again with a small one.
+    if (settle(time) || acted || jumped) integrator.restart();
     if (atMark && ++changes > CHATTER) {
       outcome = { kind: 'chattering', time, advice: adviceFor('chattering') };
     }

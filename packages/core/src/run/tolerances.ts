@@ -3,17 +3,17 @@ import type { Model } from '../model/model.js';
 
 /**
  * Amounts below which accuracy is not asked for, before the factor of the relative tolerance:
- * concentrations (g, eq, mol m-3) in water, shares of the room on a surface, g on a floor, per batch and cohort.
+ * usual concentrations (g, eq, mol m-3) in water, shares of the room on a surface, g on a floor, per batch and cohort.
  */
 const scale: Readonly<Partial<Record<Component, number>>> = {
-  tan: 0.1,
-  nitrite: 0.1,
-  nitrate: 1,
-  solids: 1,
-  alkalinity: 0.1,
-  carbon: 0.1,
-  oxygen: 1,
-  chloride: 1,
+  tan: 1,
+  nitrite: 1,
+  nitrate: 10,
+  solids: 10,
+  alkalinity: 1,
+  carbon: 1,
+  oxygen: 10,
+  chloride: 100,
 };
 
 /** Absolute tolerance of each state at a relative tolerance. */

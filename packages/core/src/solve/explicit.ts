@@ -14,6 +14,8 @@ import { applyStoichiometry } from './sparse-product.js';
 const MAX_STEPS = 1_000_000;
 /** A step shorter than this share of the time reached makes no headway. */
 const LEAST_OF_TIME = 16 * Number.EPSILON;
+/** Nor is a piece shorter than this share of its stretch tried. */
+const LEAST_OF_STRETCH = Number.EPSILON * Number.EPSILON;
 /** After a value that is not finite the next goal is nearer by this factor, and then further again. */
 const NEARER = 8;
 const FURTHER = 4;
@@ -92,9 +94,10 @@ class Explicit implements Integrator {
 
   /** Goes to a goal, in shorter pieces after a value that is not finite. */
   private reach(goal: number): Piece {
-    let span = goal - this.time;
+    const stretch = goal - this.time;
+    let span = stretch;
     while (this.time < goal) {
-      const end = this.time + span >= goal ? goal : this.time + span;
+      const end = this.time + span >= goal ? goal : this.time + Math.min(span, (goal - this.time) / 2);
       const piece = this.piece(end);
       if (piece === 'reached') {
         span *= FURTHER;
@@ -102,7 +105,7 @@ class Explicit implements Integrator {
       }
       if (piece !== 'not-finite') return piece;
       span = (end - this.time) / NEARER;
-      if (!(this.time + span > this.time) || span < LEAST_OF_TIME * LEAST_OF_TIME * goal) return piece;
+      if (span < LEAST_OF_TIME * Math.abs(this.time) || span < LEAST_OF_STRETCH * stretch) return piece;
     }
     return 'reached';
   }

@@ -12,6 +12,7 @@ import {
   STAGES,
   TIME_SHARE,
 } from './rodas-tableau.js';
+import { combine } from './combine.js';
 import { addProduct, applyStoichiometry } from './sparse-product.js';
 
 /** What became of one try at a step. */
@@ -102,21 +103,21 @@ export class RodasStep {
     for (let s = 0; s < STAGES; s++) {
       let slope = this.firstSlope;
       if (s > 0) {
-        point.set(y);
-        for (let j = 0; j < s; j++) addScaled(A[s][j], stages[j], point);
+        combine(y, A[s], stages, s, point);
         system.evaluate(this.t + ALPHA[s] * h, point, stageRates[s]);
         work.evaluations++;
         slope = this.slope;
         applyStoichiometry(system.stoichiometry, stageRates[s], slope);
       }
       const u = stages[s];
-      u.set(slope);
-      for (let j = 0; j < s; j++) addScaled(C[s][j] / h, stages[j], u);
+      for (let j = 0; j < s; j++) this.weights[j] = C[s][j] / h;
+      combine(slope, this.weights, stages, s, u);
       if (TIME_SHARE[s] !== 0) addScaled(TIME_SHARE[s] * h, this.slopeByTime, u);
       matrix.solver.solve(u);
       work.solves++;
       if (!allFinite(u)) {
         this.failed = firstNotFinite(slope);
+        if (this.failed < 0) this.failed = firstNotFinite(u);
         return 'not-finite';
       }
     }
@@ -127,8 +128,7 @@ export class RodasStep {
   /** Fills `out` with y at the share s of the step tried last. */
   solution(s: number, out: Float64Array): void {
     solutionWeights(s, this.weights);
-    out.set(this.y);
-    for (let j = 0; j < STAGES; j++) addScaled(this.weights[j], this.stages[j], out);
+    combine(this.y, this.weights, this.stages, STAGES, out);
   }
 
   /** Fills `out` with what the extents gain over the share s of the step. False when not finite. */
@@ -136,14 +136,12 @@ export class RodasStep {
     const { weights, rateWeights, point, h } = this;
     solutionWeights(s, weights);
     rightSideWeights(weights, rateWeights);
+    let timeShare = 0;
+    for (let i = 0; i < STAGES; i++) timeShare += rateWeights[i] * TIME_SHARE[i];
     out.fill(0);
     point.fill(0);
-    let timeShare = 0;
-    for (let i = 0; i < STAGES; i++) {
-      addScaled(rateWeights[i], this.stageRates[i], out);
-      addScaled(rateWeights[i], this.stages[i], point);
-      timeShare += rateWeights[i] * TIME_SHARE[i];
-    }
+    combine(out, rateWeights, this.stageRates, STAGES, out);
+    combine(point, rateWeights, this.stages, STAGES, point);
     addProduct(this.system.dependence, this.partials, point, out);
     addScaled(timeShare * h, this.ratesByTime, out);
     for (let k = 0; k < out.length; k++) out[k] *= h * GAMMA;

@@ -34,9 +34,12 @@ function critical(mass: number, k: ArrayLike<number>): number {
 
 /** Growth, g dry d-1. 0 for a bare batch. */
 export function cropGrowth(mass: number, nitrogen: number, k: ArrayLike<number>): number {
-  if (!(mass > 0)) return 0;
+  return mass > 0 ? growthAt(critical(mass, k), mass, nitrogen, k) : 0;
+}
+
+function growthAt(wanted: number, mass: number, nitrogen: number, k: ArrayLike<number>): number {
   const room = k[0] * mass * (1 - mass / k[1]);
-  return (room * (1 - (k[5] * mass) / nitrogen)) / (1 - k[5] / critical(mass, k));
+  return (room * (1 - (k[5] * mass) / nitrogen)) / (1 - k[5] / wanted);
 }
 
 /** Demand, g N d-1. 0 for a bare batch. */
@@ -44,7 +47,7 @@ export function cropDemand(mass: number, nitrogen: number, k: ArrayLike<number>)
   if (!(mass > 0)) return 0;
   const wanted = critical(mass, k);
   const slope = mass > k[4] ? 1 - k[3] : 1;
-  const demand = slope * wanted * cropGrowth(mass, nitrogen, k) + (wanted * mass - nitrogen) * k[7];
+  const demand = slope * wanted * growthAt(wanted, mass, nitrogen, k) + (wanted * mass - nitrogen) * k[7];
   return demand > 0 ? demand : 0;
 }
 

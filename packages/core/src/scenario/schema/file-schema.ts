@@ -1,6 +1,5 @@
 import * as z from 'zod';
 import { actionSchema, dosingSchema, drainPlanSchema } from './action-schema.js';
-import { kindComplaint } from './complaint.js';
 import { parameterSchema, startSchema, startVesselSchema } from './start-schema.js';
 import { cohortSchema, plantingSchema } from './stock-schema.js';
 import { flowSchema, pumpSchema, vesselSchema } from './system-schema.js';
@@ -62,7 +61,7 @@ export const sectionKeys: readonly string[] = topKeys.filter((key) => !(key in h
 export const topSchema = section(
   Object.fromEntries(topKeys.map((key) => [key, z.unknown().optional()])),
   'a system and what is done with it',
-).refine(() => true, { error: ({ input }) => kindComplaint(input, 'a map') });
+);
 
 /** JSON Schema (2020-12) of a file, for editors. A file with `include` may leave out what is required here. */
 export function scenarioJsonSchema(): Record<string, unknown> {

@@ -1,0 +1,17 @@
+/** Exit codes of the command. */
+export const exit = {
+  /** All was done. */
+  done: 0,
+  /** A file could not be read or written, or says something that cannot be. */
+  badInput: 2,
+  /** The run broke off before its end; what it has is printed. */
+  notFinished: 3,
+  /** Something conserved was made or lost. */
+  balanceBroken: 4,
+  /** The command line itself is wrong. */
+  badUsage: 5,
+  /** A fault of ours. */
+  ourBug: 70,
+} as const;
+
+export type ExitCode = (typeof exit)[keyof typeof exit];

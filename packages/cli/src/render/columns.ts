@@ -1,0 +1,46 @@
+/** How a column stands: text to the left, numbers to the right. */
+export type Side = 'left' | 'right';
+
+const width = (text: string): number => [...text].length;
+
+function padded(text: string, to: number, side: Side): string {
+  const gap = ' '.repeat(Math.max(0, to - width(text)));
+  return side === 'left' ? text + gap : gap + text;
+}
+
+/** Rows as lines with aligned columns, two spaces apart; no blanks at the end of a line. */
+export function columns(rows: readonly (readonly string[])[], sides: readonly Side[]): readonly string[] {
+  const widths = sides.map((_, i) => Math.max(0, ...rows.map((row) => width(row[i] ?? ''))));
+  return rows.map((row) =>
+    sides
+      .map((side, i) => padded(row[i] ?? '', widths[i], side))
+      .join('  ')
+      .trimEnd(),
+  );
+}
+
+/** Two blocks of lines side by side, the right one starting at a column. */
+export function beside(left: readonly string[], right: readonly string[], at: number): readonly string[] {
+  const lines = Math.max(left.length, right.length);
+  return Array.from({ length: lines }, (_, i) => {
+    const first = left[i] ?? '';
+    const second = right[i] ?? '';
+    return `${padded(first, second === '' ? 0 : at, 'left')}${second}`.trimEnd();
+  });
+}
+
+/** Text cut to a width, an ellipsis in place of the rest. */
+export function cut(text: string, to: number): string {
+  return width(text) <= to ? text : `${[...text].slice(0, to - 1).join('')}…`;
+}
+
+/** Words laid into lines of at most so many letters. */
+export function wrap(text: string, to: number, indent = ''): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines[lines.length - 1];
+    if (last !== undefined && width(last) + 1 + width(word) <= to) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(lines.length === 0 ? word : indent + word);
+  }
+  return lines;
+}

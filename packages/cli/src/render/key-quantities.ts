@@ -1,0 +1,82 @@
+import type { Run, Series } from '@leat/core';
+import { columns } from './columns.js';
+import { day, shown } from './number.js';
+import { sparkline } from './sparkline.js';
+
+/** A row of the summary: a series under a plain name, in a unit for reading. */
+interface Key {
+  readonly label: string;
+  readonly series: string;
+  readonly unit?: string;
+  readonly factor?: number;
+}
+
+const water: readonly (readonly [label: string, quantity: string])[] = [
+  ['TAN', 'tan'],
+  ['un-ionised ammonia', 'un-ionised-ammonia'],
+  ['nitrite', 'nitrite'],
+  ['nitrate', 'nitrate'],
+  ['pH', 'pH'],
+  ['alkalinity', 'alkalinity'],
+  ['oxygen', 'oxygen'],
+  ['chloride', 'chloride'],
+];
+
+/** Most cohorts and plantings shown one by one. */
+const most = 3;
+
+/** The rows: the water of the first fish tank (or the reservoir), the level, stock and crops. */
+function keysOf(run: Run): readonly Key[] {
+  const { reservoir, cohorts, plantings } = run.model.scenario;
+  const home = cohorts[0]?.vessel ?? reservoir;
+  return [
+    ...water.map(([label, quantity]) => ({ label, series: `${quantity}@${home}` })),
+    { label: 'water', series: `volume@${reservoir}` },
+    ...cohorts
+      .slice(0, most)
+      .map(({ name }) => ({ label: 'fish', series: `fish-mass@${name}`, unit: 'kg', factor: 1e-3 })),
+    ...(cohorts.length > 0 ? [{ label: 'feed', series: 'feed@system' }] : []),
+    ...plantings
+      .slice(0, most)
+      .map(({ name }) => ({ label: 'crop', series: `crop-mass@${name}`, unit: 'kg dry', factor: 1e-3 })),
+  ];
+}
+
+function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
+  let best = -1;
+  values.forEach((value, i) => {
+    if (!Number.isNaN(value) && (best < 0 || better(value, values[best]))) best = i;
+  });
+  return best;
+}
+
+/** The table of key quantities: start, end, lowest and highest with their days, and the course. */
+export function keyQuantities(run: Run, series: readonly Series[]): readonly string[] {
+  const times = run.samples.map(({ time }) => time);
+  const known = new Map(series.map((each) => [each.name, each]));
+  const rows = keysOf(run).flatMap(({ label, series: name, unit, factor = 1 }) => {
+    const found = known.get(name);
+    if (found === undefined) return [];
+    const values = Array.from(found.values, (value) => value * factor);
+    const low = extreme(values, (a, b) => a < b);
+    const high = extreme(values, (a, b) => a > b);
+    const at = (index: number): readonly [string, string] => [shown(values[index]), `d ${day(times[index])}`];
+    return [
+      [
+        label,
+        name.slice(name.indexOf('@') + 1),
+        unit ?? found.unit,
+        shown(values[0]),
+        shown(values[values.length - 1]),
+        ...at(low),
+        ...at(high),
+        sparkline(values, 20),
+      ],
+    ];
+  });
+  const head = ['', 'where', 'unit', 'start', 'end', 'lowest', '', 'highest', '', 'course'];
+  return columns(
+    [head, ...rows],
+    ['left', 'left', 'left', 'right', 'right', 'right', 'left', 'right', 'left', 'left'],
+  );
+}

@@ -1,0 +1,20 @@
+/** A number for reading: three significant digits, a dash where there is none. */
+export function shown(value: number | undefined): string {
+  if (value === undefined || Number.isNaN(value)) return '-';
+  if (!Number.isFinite(value)) return value > 0 ? 'inf' : '-inf';
+  const size = Math.abs(value);
+  if (size === 0) return '0';
+  if (size >= 1000 || size < 1e-3) return size >= 1000 && size < 1e7 ? value.toFixed(0) : value.toExponential(1);
+  return String(Number(value.toPrecision(3)));
+}
+
+/** A day of the run: whole where it is, else one decimal. */
+export function day(time: number | undefined): string {
+  if (time === undefined) return '-';
+  return Number.isInteger(time) ? String(time) : time.toFixed(1);
+}
+
+/** A share in percent, one decimal. */
+export function percent(share: number): string {
+  return `${(share * 100).toFixed(1)} %`;
+}

@@ -1,0 +1,44 @@
+import { unitOf, type Component } from '../model/component.js';
+import type { Run } from '../run/run.js';
+
+/** Everything that stands in a system at the end of a run, by name. */
+export interface EndState {
+  readonly schema: 'leat-state';
+  readonly version: 1;
+  readonly title: string;
+  /** d since the start of the run that made it. */
+  readonly time: number;
+  /** Water in each vessel, m3. */
+  readonly volumes: Readonly<Record<string, number>>;
+  /** Water in the rain tank, m3. */
+  readonly rainTank: number;
+  readonly states: readonly {
+    readonly component: Component;
+    /** Vessel, cohort or batch of a planting. */
+    readonly place: string;
+    readonly vessel: string;
+    readonly amount: number;
+    readonly unit: string;
+  }[];
+}
+
+/** The state of a run at its last output time, to start another run from. */
+export function endStateOf(run: Run): EndState {
+  const { layout, scenario } = run.model;
+  const last = run.samples[run.samples.length - 1];
+  return {
+    schema: 'leat-state',
+    version: 1,
+    title: scenario.title,
+    time: last.time,
+    volumes: Object.fromEntries(layout.cells.map((cell, index) => [cell, last.volume[index]])),
+    rainTank: last.rain,
+    states: layout.states.map(({ component, place, vessel }, index) => ({
+      component,
+      place,
+      vessel,
+      amount: last.y[index],
+      unit: unitOf[component],
+    })),
+  };
+}

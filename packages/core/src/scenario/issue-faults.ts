@@ -1,0 +1,41 @@
+import type * as z from 'zod';
+import { nearest } from '../suggest.js';
+import { hear, type Complaint } from './schema/complaint.js';
+import type { Path } from './tree.js';
+
+/** A complaint with the path of the value it is about, and whether it is about the key itself. */
+export interface PlacedComplaint extends Complaint {
+  readonly path: Path;
+  readonly aboutKey: boolean;
+}
+
+type Issue = z.core.$ZodIssue;
+
+/** Whether a branch of a union took the value for its own kind, and then found something else wrong. */
+function entered(issues: readonly Issue[]): boolean {
+  return issues.every((issue) => issue.path.length > 0 || issue.code !== 'invalid_type');
+}
+
+function unknownKeys(issue: Issue & { code: 'unrecognized_keys' }, path: Path): PlacedComplaint[] {
+  const complaint = hear(issue.message);
+  const allowed = (complaint.expected ?? '').replace(/^one of /, '').split(', ');
+  return issue.keys.map((key) => {
+    const guess = nearest(key, allowed);
+    const base = { problem: complaint.problem, path: [...path, key], aboutKey: true };
+    return guess === undefined ? { ...base, expected: complaint.expected ?? '' } : { ...base, nearest: guess };
+  });
+}
+
+/** What the issues of a failed validation say, each at its full path. */
+export function placeIssues(issues: readonly Issue[], above: Path): PlacedComplaint[] {
+  return issues.flatMap((issue) => {
+    const path: Path = [...above, ...issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step))];
+    if (issue.code === 'unrecognized_keys') return unknownKeys(issue, path);
+    if (issue.code === 'invalid_union') {
+      const branches = issue.errors.filter((branch) => branch.length > 0 && entered(branch));
+      const best = branches.sort((a, b) => a.length - b.length)[0];
+      if (best !== undefined) return placeIssues(best, path);
+    }
+    return [{ ...hear(issue.message), path, aboutKey: false }];
+  });
+}

@@ -1,0 +1,116 @@
+import { names } from '../library/names.js';
+import { formatQuantity, type Dimension } from '../units.js';
+import type { Named, Reader } from './reader.js';
+import { readDaily, waterTemperatures } from './read-daily.js';
+import type { RunFrame } from './read-run.js';
+import type { DailyValue, Vessel, VesselKind } from './scenario.js';
+import { vesselSchema } from './schema/system-schema.js';
+import type { Path } from './tree.js';
+
+/** Most vessels of one file. */
+const mostVessels = 5000;
+
+/** Their water lies under rafts, media or a lid, so the area is covered rather than open. */
+const coveredKinds: ReadonlySet<VesselKind> = new Set(['raft-bed', 'media-bed', 'channel']);
+
+/** Moving carriers or a screen keep solids off the floor. */
+const noFloorKinds: ReadonlySet<VesselKind> = new Set(['biofilter', 'screen']);
+
+interface Areas {
+  readonly open: number;
+  readonly covered: number;
+  readonly floor: number;
+}
+
+type Given = NonNullable<ReturnType<typeof parseVessel>>;
+
+function parseVessel(reader: Reader, path: Path): ReturnType<typeof vesselSchema.parse> | undefined {
+  return reader.parse(vesselSchema, path);
+}
+
+function quantityDefault(reader: Reader, path: Path, value: number, dimension: Dimension): number {
+  return reader.fallback(path, value, formatQuantity(value, dimension));
+}
+
+/** Open, covered and floor areas: as written, or from `area` by the kind of vessel. */
+function readAreas(reader: Reader, path: Path, given: Given): Areas | undefined {
+  const { area, open, covered, floor } = given;
+  const under = coveredKinds.has(given.kind);
+  const bare = noFloorKinds.has(given.kind);
+  const needsArea = (under ? covered : open) === undefined || (floor === undefined && !bare);
+  if (area === undefined && needsArea) {
+    reader.fault([...path, 'area'], 'missing', { expected: 'the area seen from above, or open, covered and floor' });
+    return undefined;
+  }
+  const whole = area ?? 0;
+  const usual = (key: keyof Areas, value: number): number =>
+    given[key] ?? quantityDefault(reader, [...path, key], value, 'area');
+  return {
+    open: usual('open', under ? 0 : whole),
+    covered: usual('covered', under ? whole : 0),
+    floor: usual('floor', bare ? 0 : whole),
+  };
+}
+
+/**
+ * Wetted surface where it is not written: walls by the usual wall of a vessel (`vessel.wall`), media by
+ * their volume and specific surface, and the underside of rafts.
+ */
+function readSurface(reader: Reader, path: Path, given: Given, areas: Areas): number | undefined {
+  const { media, surface } = given;
+  const { parameters } = reader;
+  const known = media === undefined || reader.known(media.type, names('media'), [...path, 'media', 'type'], 'medium');
+  if (!known) return undefined;
+  if (surface !== undefined) return surface;
+  const walls = parameters.value('vessel.wall') * given.volume;
+  const filling = media === undefined ? 0 : media.volume * parameters.value(`media.${media.type}.surface`);
+  const rafts = given.kind === 'raft-bed' ? areas.covered : 0;
+  return quantityDefault(reader, [...path, 'surface'], walls + filling + rafts, 'area');
+}
+
+function readTemperature(reader: Reader, path: Path, given: Given, frame: RunFrame): DailyValue | undefined {
+  if (given.temperature !== undefined) {
+    const need = { dimension: 'temperature', days: frame.days, ...waterTemperatures } as const;
+    return readDaily(reader, [...path, 'temperature'], given.temperature, need);
+  }
+  if (frame.waterTemperature === undefined && !reader.has(['climate', 'water-temperature'])) {
+    reader.fault([...path, 'temperature'], 'missing', { expected: 'a temperature here or climate.water-temperature' });
+  }
+  return frame.waterTemperature;
+}
+
+function readVessel(reader: Reader, path: Path, name: string, frame: RunFrame): Vessel | undefined {
+  const given = parseVessel(reader, path);
+  if (given === undefined) return undefined;
+  const areas = readAreas(reader, path, given);
+  const surface = readSurface(reader, path, given, areas ?? { open: 0, covered: 0, floor: 0 });
+  const temperature = readTemperature(reader, path, given, frame);
+  const { kind, volume, drain } = given;
+  const drained = drain !== undefined && drain.to >= volume;
+  if (drained) reader.fault([...path, 'drain', 'to'], 'not below the volume', { expected: 'less than the volume of the vessel' });
+  if (areas === undefined || surface === undefined || temperature === undefined || drained) return undefined;
+  const usual = (key: 'leak' | 'exchange' | 'aeration', dimension: Dimension): number =>
+    given[key] ?? quantityDefault(reader, [...path, key], 0, dimension);
+  return {
+    name,
+    kind,
+    volume,
+    surface,
+    ...areas,
+    aeration: usual('aeration', 'rate'),
+    capture: given.capture ?? reader.fallback([...path, 'capture'], 0, 0),
+    temperature,
+    leak: usual('leak', 'volume-flow'),
+    exchange: usual('exchange', 'volume-flow'),
+    ...(drain === undefined ? {} : { drain }),
+  };
+}
+
+/** Reads the section `vessels`. */
+export function readVessels(reader: Reader, frame: RunFrame): Named<Vessel> {
+  const vessels = reader.named('vessels', mostVessels, (path, name) => readVessel(reader, path, name, frame));
+  if (vessels.size === 0 && !reader.faults.some(({ key }) => key === 'vessels')) {
+    reader.fault(['vessels'], 'missing', { expected: 'at least one vessel' });
+  }
+  return vessels;
+}
