@@ -27,7 +27,7 @@ function solve(
 
 /**
  * Bounds, about twice what was measured: largest relative deviation of any state at the end, and
- * evaluations. OREGO is ill-conditioned: after its last relaxation an error of the past is 1,000 times as large.
+ * evaluations.
  */
 const bounds = [
   { problem: rober, relative: 1e-4, deviation: 2e-5, evaluations: 2_000 },

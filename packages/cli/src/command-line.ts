@@ -4,12 +4,14 @@ import type { RunOptions } from './commands/run.js';
 import { exit, type ExitCode } from './exit.js';
 import type { Streams } from './streams.js';
 
+/** The same as in package.json; kept here so that --version reads no file. */
 const version = '0.1.0';
 
 /** A number above 0, or bad usage. */
 function positive(text: string): number {
   const value = Number(text);
-  if (text.trim() === '' || !(value > 0 && value < Infinity)) throw new InvalidArgumentError('Give a number above 0.');
+  if (text.trim() === '' || !(value > 0 && value < Infinity))
+    throw new InvalidArgumentError('Give a number above 0.');
   return value;
 }
 
@@ -38,7 +40,14 @@ function program(streams: Streams, leave: (code: ExitCode) => void): Command {
   const root = new Command('leat')
     .description('Nitrogen in recirculating fish-and-plant systems')
     .version(version)
-    .configureOutput({ writeOut: (text) => { streams.result(text); }, writeErr: (text) => { streams.note(text); } })
+    .configureOutput({
+      writeOut: (text) => {
+        streams.result(text);
+      },
+      writeErr: (text) => {
+        streams.note(text);
+      },
+    })
     .exitOverride()
     .showHelpAfterError('(leat --help says more)')
     .addHelpText('after', exitHelp);
@@ -80,8 +89,8 @@ function program(streams: Streams, leave: (code: ExitCode) => void): Command {
  */
 export async function commandLine(args: readonly string[], streams: Streams): Promise<ExitCode> {
   let code: ExitCode = exit.done;
-  const leave = (with_: ExitCode): void => {
-    code = with_;
+  const leave = (left: ExitCode): void => {
+    code = left;
   };
   try {
     await program(streams, leave).parseAsync([...args], { from: 'user' });

@@ -18,6 +18,8 @@ export function explain(error: unknown, debug: boolean): Explanation {
   }
   const message = error instanceof Error ? error.message : String(error);
   const stack = debug && error instanceof Error && error.stack !== undefined ? `\n${error.stack}` : '';
-  const hint = debug ? '' : '\nThis is a fault of leat, not of your file. LEAT_DEBUG=1 shows where it happened.';
+  const hint = debug
+    ? ''
+    : '\nThis is a fault of leat, not of your file. LEAT_DEBUG=1 shows where it happened.';
   return { text: `leat: ${message}${hint}${stack}`, code: exit.ourBug };
 }

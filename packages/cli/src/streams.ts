@@ -1,3 +1,6 @@
+import { exit } from './exit.js';
+import { reasonOf } from './file-error.js';
+
 /** Where a command writes: the result on one stream, everything else on the other. */
 export interface Streams {
   result(text: string): void;
@@ -10,8 +13,9 @@ const closedByReader = (error: NodeJS.ErrnoException): boolean => error.code ===
 export function processStreams(): Streams {
   for (const stream of [process.stdout, process.stderr]) {
     stream.on('error', (error: NodeJS.ErrnoException) => {
-      if (!closedByReader(error)) throw error;
-      process.exit(process.exitCode);
+      if (closedByReader(error)) process.exit(process.exitCode);
+      process.stderr.write(`the result cannot be written: ${reasonOf(error)}\n`);
+      process.exit(exit.badInput);
     });
   }
   return {

@@ -1,2 +1,53 @@
-/** The public face of the library. */
+// What was wrong with the input.
 export { describeFault, InputError, type Fault } from './errors.js';
+export { nearest } from './suggest.js';
+
+// Units.
+export { convert, formatQuantity, internalUnit, parseQuantity, type Dimension } from './units.js';
+
+// The numbers of the science and where they are from.
+export { createParameters, drawParameters, type Parameters } from './library/parameters.js';
+export { bibliography, type BibliographyEntry } from './library/sources.js';
+export { names } from './library/names.js';
+export { createRandom } from './library/random.js';
+export type { TableRow } from './library/table-row.js';
+
+// A scenario, from text or built by hand.
+export {
+  readScenario,
+  readScenarioFully,
+  type ReadOptions,
+  type ScenarioReading,
+} from './scenario/read-scenario.js';
+export type * from './scenario/scenario.js';
+
+// A model, compiled and checked.
+export { compileModel } from './model/compile.js';
+export type { Model, Row } from './model/model.js';
+export { openRates, type Rates } from './model/rates.js';
+export { conserved, type Conserved } from './model/composition.js';
+export { processes } from './processes/index.js';
+export type { Process } from './processes/process.js';
+
+// A run.
+export { simulate, type SimulateOptions } from './run/simulate.js';
+export { deedOrder } from './run/deeds.js';
+export type { Outcome, Run, RunEvent, Sample } from './run/run.js';
+
+// What a run says.
+export { allSeries, seriesNames, seriesOf, type Series } from './result/series.js';
+export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } from './result/budget.js';
+export { fatesOf, type Fates, type Share } from './result/fates.js';
+export { limitsOf, type LimitResult } from './result/limits.js';
+export { manifestOf, scenarioHash, version, type Manifest } from './result/manifest.js';
+export { endStateOf, type EndState } from './result/end-state.js';
+export { auditOf, type AuditItem } from './result/audit.js';
+export { processTable, type TableProcess } from './result/process-table.js';
+export { why, type Difference, type DifferencePart, type Moment, type WhyOptions } from './result/why.js';
+
+// Evapotranspiration from weather.
+export { dayOfYear } from './weather/day-of-year.js';
+export { hargreaves } from './weather/hargreaves.js';
+export { penmanMonteith, type ReferenceDay } from './weather/penman-monteith.js';
+export { referenceEvapotranspiration, type Et0Method } from './weather/reference-evapotranspiration.js';
+export type { WeatherDay, WeatherSite } from './weather/weather-day.js';

@@ -112,7 +112,10 @@ function nitrogenUnits(ions: readonly (keyof typeof molar)[]): [string, Unit][] 
       (size * molar.N) / molar[ion],
     ]),
   );
-  const spelled = Object.entries(concentrations).map(([name, size]): [string, number] => [`${name} as N`, size]);
+  const spelled = Object.entries(concentrations).map(([name, size]): [string, number] => [
+    `${name} as N`,
+    size,
+  ]);
   return plainUnits({ ...asN, ...Object.fromEntries(spelled), ...Object.fromEntries(perIon) });
 }
 
@@ -208,6 +211,9 @@ function unitFault(unit: string, dimension: Dimension): QuantityFault {
       problem: 'ambiguous unit: it may mean nitrogen or the whole ion',
       expected: `"mg N/L" for nitrogen or "${ion.replace(/^[\d.]+ /, '')}" for the ion`,
     };
+  }
+  if (dimension === 'alkalinity' && table.concentration.has(unit)) {
+    return { problem: 'ambiguous unit: it does not say as what', expected };
   }
   const others = dimensionsOf(unit);
   if (others[0] !== undefined) {

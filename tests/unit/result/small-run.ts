@@ -1,4 +1,4 @@
-import { unitOf, waterComponents, type Component } from '../../../packages/core/src/model/component.js';
+import { waterComponents, type Component } from '../../../packages/core/src/model/component.js';
 import { contentOf } from '../../../packages/core/src/model/composition.js';
 import { layOut, waterState } from '../../../packages/core/src/model/layout.js';
 import type { Entry, Model, Row } from '../../../packages/core/src/model/model.js';
@@ -101,8 +101,8 @@ const outside = (component: Component, account: string, coefficient: number): En
   content: contentOf(component, values),
 });
 
-const row = (process: string, place: string, entries: readonly Entry[]): Row => ({
-  id: `${process}@${place}`,
+const row = (process: string, place: string, entries: readonly Entry[], at = place): Row => ({
+  id: `${process}@${at}`,
   process,
   place,
   unit: 'g N',
@@ -115,11 +115,16 @@ const perNitrogen = 1 / parameters.value('molar.nitrogen');
 
 /** Rows enough for a budget: feed in, TAN to nitrate, nitrogen to air, and transport of TAN both ways. */
 const rows: readonly Row[] = [
-  row('feeding', 'tank', [
-    outside('feed-nitrogen', 'feed', -1),
-    inside('tan', waterState(tank, 'tan'), 1),
-    inside('alkalinity', waterState(tank, 'alkalinity'), perNitrogen),
-  ]),
+  row(
+    'feeding',
+    'tank',
+    [
+      outside('feed-nitrogen', 'feed', -1),
+      inside('tan', waterState(tank, 'tan'), 1),
+      inside('alkalinity', waterState(tank, 'alkalinity'), perNitrogen),
+    ],
+    'tilapia',
+  ),
   row('nitrification', 'sump', [
     inside('tan', waterState(sump, 'tan'), -1),
     inside('nitrate', waterState(sump, 'nitrate'), 1),
@@ -174,7 +179,16 @@ const model = {
 
 function startState(): Float64Array {
   const y = new Float64Array(layout.states.length);
-  const water = { tan: 1, nitrite: 0.2, nitrate: 30, solids: 5, alkalinity: 2, carbon: 2.1, oxygen: 7, chloride: 40 };
+  const water = {
+    tan: 1,
+    nitrite: 0.2,
+    nitrate: 30,
+    solids: 5,
+    alkalinity: 2,
+    carbon: 2.1,
+    oxygen: 7,
+    chloride: 40,
+  };
   smallScenario.vessels.forEach((each, cell) => {
     for (const component of waterComponents) y[waterState(cell, component)] = water[component] * each.volume;
   });
@@ -240,10 +254,9 @@ export function smallRun(flaw?: Flaw): Run {
     work: { steps: 1, rejected: 0, evaluations: 1, jacobians: 1, factorisations: 1, solves: 1 },
     integrator: 'rosenbrock',
     tolerance: 1e-6,
+    ages: Float64Array.of(30, Number.NaN),
   };
 }
 
 /** Index of the TAN of the sump. */
 export const sumpTan = waterState(sump, 'tan');
-/** Unit of a component, for messages. */
-export const unit = unitOf;

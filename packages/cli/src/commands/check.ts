@@ -1,10 +1,10 @@
 import { auditOf, compileModel, createParameters, processTable } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
-import { openScenario, resolvedText } from '../open-scenario.js';
+import { openScenario, type ScenarioOptions } from '../open-scenario.js';
 import { auditLines } from '../render/audit.js';
 import { cautions } from '../render/cautions.js';
 import { processTableLines } from '../render/process-table.js';
-import type { ScenarioOptions } from '../open-scenario.js';
+import { resolvedLines } from '../render/resolved.js';
 import type { Streams } from '../streams.js';
 
 /** What `leat check` was asked. */
@@ -18,13 +18,13 @@ export interface CheckOptions extends ScenarioOptions {
  * `--table` it prints the stoichiometric table instead, with `--resolved` the file with all it includes.
  */
 export function checkCommand(file: string, options: CheckOptions, streams: Streams): ExitCode {
-  const scenario = openScenario(file, options);
+  const { scenario, resolved } = openScenario(file, options);
   const parameters = createParameters(scenario.overrides);
   for (const warning of parameters.warnings) streams.note(`${warning}\n`);
   const model = compileModel(scenario, parameters);
   const table = processTable(model);
   const parts: string[] = [];
-  if (options.resolved === true) parts.push(resolvedText(file, options));
+  if (options.resolved === true) parts.push(`${resolvedLines(resolved).join('\n')}\n`);
   if (options.table === true) parts.push(`${processTableLines(table).join('\n')}\n`);
   if (parts.length === 0) {
     const lines = [

@@ -8,13 +8,12 @@ import {
   fatesOf,
   limitsOf,
   manifestOf,
-  relativeResidual,
   simulate,
   worstResidual,
-  type Budget,
   type Run,
+  type ScenarioReading,
 } from '@leat/core';
-import { exit, type ExitCode } from '../exit.js';
+import type { ExitCode } from '../exit.js';
 import { openScenario, type ScenarioOptions } from '../open-scenario.js';
 import { noProgress, openProgress } from '../progress.js';
 import { csv } from '../render/csv.js';
@@ -24,6 +23,7 @@ import { styleFor } from '../render/style.js';
 import { summary } from '../render/summary.js';
 import type { Streams } from '../streams.js';
 import { writeAtomic } from '../write-atomic.js';
+import { endingOf } from './ending.js';
 
 /** What `leat run` was asked. */
 export interface RunOptions extends ScenarioOptions {
@@ -36,11 +36,7 @@ export interface RunOptions extends ScenarioOptions {
   readonly quiet?: boolean;
 }
 
-/** Largest residual, as a share of throughput, of a balance that holds. */
-const tight = 1e-9;
-
-async function simulated(file: string, options: RunOptions, streams: Streams): Promise<Run> {
-  const scenario = openScenario(file, options);
+async function simulated({ scenario }: ScenarioReading, options: RunOptions, streams: Streams): Promise<Run> {
   const parameters = createParameters(scenario.overrides);
   if (options.quiet !== true) for (const warning of parameters.warnings) streams.note(`${warning}\n`);
   const model = compileModel(scenario, parameters);
@@ -49,31 +45,13 @@ async function simulated(file: string, options: RunOptions, streams: Streams): P
     return simulate(model, {
       ...(options.integrator === undefined ? {} : { integrator: options.integrator }),
       ...(options.tolerance === undefined ? {} : { tolerance: options.tolerance }),
-      onDay: progress.day,
+      onDay: (day) => {
+        progress.day(day);
+      },
     });
   } finally {
     progress.end();
   }
-}
-
-/** Says what is wrong with a run, and what the command leaves with. */
-function ending(run: Run, worst: { readonly budget: Budget; readonly share: number }, streams: Streams): ExitCode {
-  const { outcome } = run;
-  if (outcome.kind !== 'done') {
-    const where = outcome.worst === undefined ? '' : ` at ${outcome.worst}`;
-    const advice = outcome.advice === undefined ? '' : `: ${outcome.advice}`;
-    streams.note(`not finished: ${outcome.kind} on day ${outcome.time}${where}${advice}\n`);
-    return exit.notFinished;
-  }
-  if (!(worst.share <= tight)) {
-    const { budget } = worst;
-    streams.note(
-      `balance broken: ${budget.quantity} of ${budget.place}: residual ${budget.residual.toExponential(3)} is ` +
-        `${relativeResidual(budget).toExponential(1)} of its throughput (at most ${tight})\n`,
-    );
-    return exit.balanceBroken;
-  }
-  return exit.done;
 }
 
 /**
@@ -81,14 +59,15 @@ function ending(run: Run, worst: { readonly budget: Budget; readonly share: numb
  * A run that broke off, or whose balance does not close, is still told in full.
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
-  const run = await simulated(file, options, streams);
+  const reading = openScenario(file, options);
+  const run = await simulated(reading, options, streams);
   const series = allSeries(run);
   const budgets = budgetsOf(run);
   const worst = worstResidual(budgets);
   const limits = limitsOf(run);
   const manifest = manifestOf(run);
   const { parameters } = run.model;
-  const sources = bibliography(parameters.used(), parameters);
+  const sources = bibliography([...reading.used, ...parameters.used()], parameters);
   if (options.csv !== undefined) {
     writeAtomic(
       options.csv,
@@ -110,6 +89,9 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     const told = { run, series, nitrogen: fates('nitrogen'), water: fates('water'), worst, limits, manifest };
     streams.result(summary(told, styleFor(process.stdout.isTTY, process.env)));
   }
-  if (options.sources === true && options.json !== true) streams.result(`\n${sourceLines(sources).join('\n')}\n`);
-  return ending(run, worst, streams);
+  if (options.sources === true && options.json !== true)
+    streams.result(`\n${sourceLines(sources).join('\n')}\n`);
+  const { code, text } = endingOf(run, worst.budget);
+  if (text !== '') streams.note(`${text}\n`);
+  return code;
 }

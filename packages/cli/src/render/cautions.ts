@@ -2,5 +2,5 @@
 export const cautions: readonly string[] = [
   'A model of well-mixed vessels with published averages: measure your own water before you act on it.',
   'Fish welfare, food safety and discharge: local codes and licensed practice decide, not this run.',
-  'Electricity near water and caustic dosing (hydroxides burn): licensed work, protective gear, small doses.',
+  'Electricity near water, caustic dosing (it burns): licensed practice, protective gear, small doses.',
 ];

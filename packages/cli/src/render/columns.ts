@@ -1,7 +1,8 @@
 /** How a column stands: text to the left, numbers to the right. */
 export type Side = 'left' | 'right';
 
-const width = (text: string): number => [...text].length;
+const letters = (text: string): string[] => Array.from(text);
+const width = (text: string): number => letters(text).length;
 
 function padded(text: string, to: number, side: Side): string {
   const gap = ' '.repeat(Math.max(0, to - width(text)));
@@ -31,15 +32,21 @@ export function beside(left: readonly string[], right: readonly string[], at: nu
 
 /** Text cut to a width, an ellipsis in place of the rest. */
 export function cut(text: string, to: number): string {
-  return width(text) <= to ? text : `${[...text].slice(0, to - 1).join('')}…`;
+  return width(text) <= to
+    ? text
+    : `${letters(text)
+        .slice(0, to - 1)
+        .join('')}…`;
 }
 
-/** Words laid into lines of at most so many letters. */
+/** Words laid into lines of at most so many letters, a word longer than that on its own; no lines of no text. */
 export function wrap(text: string, to: number, indent = ''): readonly string[] {
   const lines: string[] = [];
+  if (text === '') return lines;
   for (const word of text.split(' ')) {
     const last = lines[lines.length - 1];
-    if (last !== undefined && width(last) + 1 + width(word) <= to) lines[lines.length - 1] = `${last} ${word}`;
+    if (last !== undefined && width(last) + 1 + width(word) <= to)
+      lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(lines.length === 0 ? word : indent + word);
   }
   return lines;

@@ -6,7 +6,9 @@ const cell = (text: string): string => (/[",\n\r]/.test(text) ? `"${text.replace
 export function csv(times: readonly number[], series: readonly Series[]): string {
   const head = ['time [d]', ...series.map(({ name, unit }) => cell(`${name} [${unit}]`))];
   const rows = times.map((time, i) =>
-    [time, ...series.map(({ values }) => values[i])].map((value) => (Number.isFinite(value) ? String(value) : '')),
+    [time, ...series.map(({ values }) => values[i])].map((value) =>
+      Number.isFinite(value) ? String(value) : '',
+    ),
   );
   return [head, ...rows].map((row) => `${row.join(',')}\n`).join('');
 }

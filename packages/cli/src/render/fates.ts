@@ -5,20 +5,21 @@ import { percent, shown } from './number.js';
 const rows = (shares: readonly Share[], unit: string): readonly (readonly string[])[] =>
   shares.map(({ name, amount, share }) => [`  ${name}`, `${shown(amount)} ${unit}`, percent(share)]);
 
-/** Where something came from and where it went, in amounts and percent, under a heading. */
-export function fateLines(title: string, fates: Fates, unit: string): readonly string[] {
-  const came = rows(fates.from, unit);
-  const went = rows(fates.to, unit);
-  const closes = fates.to.reduce((total, { share }) => total + share, 0);
-  const body = columns(
-    [
-      ['from'],
-      ...came,
-      ['to'],
-      ...went,
-      ['  in all', `${shown(fates.total)} ${unit}`, fates.total === 0 ? '-' : percent(closes)],
-    ],
+function block(title: string, shares: readonly Share[], unit: string): readonly string[] {
+  const amount = shares.reduce((total, each) => total + each.amount, 0);
+  const share = shares.reduce((total, each) => total + each.share, 0);
+  return columns(
+    [[title, `${shown(amount)} ${unit}`, percent(share)], ...rows(shares, unit)],
     ['left', 'right', 'right'],
   );
-  return [title, ...body];
+}
+
+/** Where something came from, in amounts and percent, under a heading with the whole. */
+export function cameLines(title: string, fates: Fates, unit: string): readonly string[] {
+  return block(title, fates.from, unit);
+}
+
+/** Where it went; closes to 100 percent of what came. */
+export function wentLines(title: string, fates: Fates, unit: string): readonly string[] {
+  return block(title, fates.to, unit);
 }

@@ -1,5 +1,5 @@
 import type { Run, Series } from '@leat/core';
-import { columns } from './columns.js';
+import { columns, cut } from './columns.js';
 import { day, shown } from './number.js';
 import { sparkline } from './sparkline.js';
 
@@ -13,7 +13,7 @@ interface Key {
 
 const water: readonly (readonly [label: string, quantity: string])[] = [
   ['TAN', 'tan'],
-  ['un-ionised ammonia', 'un-ionised-ammonia'],
+  ['free ammonia', 'un-ionised-ammonia'],
   ['nitrite', 'nitrite'],
   ['nitrate', 'nitrate'],
   ['pH', 'pH'],
@@ -23,7 +23,7 @@ const water: readonly (readonly [label: string, quantity: string])[] = [
 ];
 
 /** Most cohorts and plantings shown one by one. */
-const most = 3;
+const most = 2;
 
 /** The rows: the water of the first fish tank (or the reservoir), the level, stock and crops. */
 function keysOf(run: Run): readonly Key[] {
@@ -64,13 +64,13 @@ export function keyQuantities(run: Run, series: readonly Series[]): readonly str
     return [
       [
         label,
-        name.slice(name.indexOf('@') + 1),
+        cut(name.slice(name.indexOf('@') + 1), 12),
         unit ?? found.unit,
         shown(values[0]),
         shown(values[values.length - 1]),
         ...at(low),
         ...at(high),
-        sparkline(values, 20),
+        sparkline(values, 16),
       ],
     ];
   });

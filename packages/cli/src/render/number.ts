@@ -4,7 +4,8 @@ export function shown(value: number | undefined): string {
   if (!Number.isFinite(value)) return value > 0 ? 'inf' : '-inf';
   const size = Math.abs(value);
   if (size === 0) return '0';
-  if (size >= 1000 || size < 1e-3) return size >= 1000 && size < 1e7 ? value.toFixed(0) : value.toExponential(1);
+  if (size >= 1000 || size < 1e-3)
+    return size >= 1000 && size < 1e7 ? value.toFixed(0) : value.toExponential(1);
   return String(Number(value.toPrecision(3)));
 }
 

@@ -1,4 +1,4 @@
-const bars = [...'▁▂▃▄▅▆▇█'];
+const bars = '▁▂▃▄▅▆▇█';
 
 /**
  * A small line of the course of values: each letter the mean of its part, from lowest to highest of those

@@ -17,7 +17,10 @@ const coloured: Style = { strong: wrapped(1), faint: wrapped(2), warn: wrapped(3
 /**
  * Colours on a terminal, none elsewhere or where NO_COLOR is set to anything (no-color.org).
  */
-export function styleFor(isTerminal: boolean, environment: Readonly<Record<string, string | undefined>>): Style {
+export function styleFor(
+  isTerminal: boolean,
+  environment: Readonly<Record<string, string | undefined>>,
+): Style {
   const refused = environment['NO_COLOR'] !== undefined && environment['NO_COLOR'] !== '';
   return isTerminal && !refused ? coloured : plain;
 }

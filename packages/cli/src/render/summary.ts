@@ -1,7 +1,7 @@
 import type { Budget, Fates, LimitResult, Manifest, Run, RunEvent, Series } from '@leat/core';
 import { cautions } from './cautions.js';
 import { beside, cut } from './columns.js';
-import { fateLines } from './fates.js';
+import { cameLines, wentLines } from './fates.js';
 import { keyQuantities } from './key-quantities.js';
 import { limitLines } from './limits.js';
 import { shown } from './number.js';
@@ -28,9 +28,9 @@ function head({ run, manifest }: Told): readonly string[] {
   const parts = [
     `${scenario.days} d from ${scenario.startDate}`,
     `${scenario.vessels.length} vessels, ${shown(volume)} m3`,
-    `${fish} fish in ${scenario.cohorts.length} cohorts`,
+    `${fish} fish`,
     `${shown(area)} m2 planted`,
-    `scenario ${manifest.scenario.slice(0, 12)}`,
+    `scenario ${manifest.scenario.slice(0, 8)}`,
   ];
   return [scenario.title, parts.join(' · ')];
 }
@@ -39,16 +39,16 @@ function eventLine(events: readonly RunEvent[]): readonly string[] {
   const counts = new Map<string, number>();
   for (const { kind } of events) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   if (counts.size === 0) return [];
-  return [`Events: ${[...counts].map(([kind, count]) => `${count} ${kind}`).join(', ')}`];
+  return [`events: ${[...counts].map(([kind, count]) => `${count} ${kind}`).join(', ')}`];
 }
 
 function workLine({ run, worst }: Told): readonly string[] {
   const { work, integrator, tolerance } = run;
   const { budget, share } = worst;
   return [
-    `Work: ${integrator} at ${tolerance}, ${work.steps} steps (${work.rejected} rejected), ` +
+    `work: ${integrator} at ${tolerance.toExponential()}, ${work.steps} steps (${work.rejected} rejected), ` +
       `${work.evaluations} evaluations, ${work.jacobians} Jacobians`,
-    `Balance: worst of all is ${budget.quantity} of ${budget.place}, ${share.toExponential(1)} of throughput`,
+    `balance: worst is ${budget.quantity} of ${budget.place}, ${share.toExponential(1)} of throughput`,
   ];
 }
 
@@ -68,10 +68,18 @@ export function summary(told: Told, style: Style): string {
     '',
     ...keyQuantities(run, series).map((line) => cut(line, width)),
     '',
-    style.strong('Limits passed'),
     ...limitLines(limits, run.model.scenario.every).map((line) => cut(line, width)),
     '',
-    ...beside(fateLines('Nitrogen', nitrogen, 'g'), fateLines('Water', water, 'm3'), width / 2),
+    ...beside(
+      [
+        ...cameLines('nitrogen came from', nitrogen, 'g'),
+        '',
+        ...cameLines('water came from', water, 'm3'),
+        ...wentLines('water went to', water, 'm3'),
+      ],
+      wentLines('nitrogen went to', nitrogen, 'g'),
+      width / 2,
+    ),
     '',
     ...[...eventLine(run.events), ...workLine(told)].map((line) => cut(line, width)),
     ...cautions.map((line) => style.faint(cut(line, width))),

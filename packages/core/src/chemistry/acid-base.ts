@@ -79,11 +79,14 @@ export function hydrogenIon(
     else return excess === 0 ? h : Number.NaN;
     const slope = alkalinitySlope(h, carbon, ammonia, k);
     const step = -excess / (slope * h);
-    let next = h * Math.exp(step);
-    if (!(next > low && next < high)) next = Math.sqrt(low * high);
-    if (Math.abs(next - h) <= 4e-16 * h) return next;
-    // Newton is quadratic: after a relative step below 1e-8 the next root is exact to rounding.
+    // In ln h far from the root, where it is safe; plain near it, where it is the same and cheaper.
+    let next = Math.abs(step) < 0.01 ? h + h * step : h * Math.exp(step);
+    // Newton is quadratic: after a relative step below 1e-8 the next root is exact to rounding. Asked
+    // before the bracket, whose ends are by then as near as rounding.
     if (Math.abs(step) < 1e-8) return next;
+    if (!(next > low && next < high)) next = Math.sqrt(low * high);
+    // A bracket that closes without that has closed on its first end: there is no root inside.
+    if (next === h) return Number.NaN;
     h = next;
   }
   return Number.NaN;
@@ -151,7 +154,13 @@ export function speciate(
  * Inorganic carbon, mol m-3, of water with a measured alkalinity (eq m-3), pH, TAN (g N m-3) at degC.
  * @returns a negative number when no carbon content gives that pH (the alkalinity is too low for it).
  */
-export function carbonFromPh(values: Values, alkalinity: number, pH: number, tan: number, temperature: number): number {
+export function carbonFromPh(
+  values: Values,
+  alkalinity: number,
+  pH: number,
+  tan: number,
+  temperature: number,
+): number {
   const k = acidBaseConstants(values, temperature);
   const h = 10 ** -pH * LITRES;
   const ammonia = tan / values.value('molar.nitrogen');

@@ -5,6 +5,10 @@ export function oxygenSaturation(values: Values, temperature: number): number {
   const kelvin = temperature + values.value('kelvin.zero');
   const term = (name: string): number => values.value(`oxygen.saturation.${name}`);
   return Math.exp(
-    term('a') + term('b') / kelvin + term('c') / kelvin ** 2 + term('d') / kelvin ** 3 + term('e') / kelvin ** 4,
+    term('a') +
+      term('b') / kelvin +
+      term('c') / kelvin ** 2 +
+      term('d') / kelvin ** 3 +
+      term('e') / kelvin ** 4,
   );
 }

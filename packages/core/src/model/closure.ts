@@ -28,7 +28,10 @@ export function leaksOf(process: string, terms: readonly ClosedTerm[]): readonly
  * Checks that a process keeps every conserved quantity with each of the given sets of values.
  * @throws RangeError saying what the row makes or destroys.
  */
-export function checkClosure(process: Pick<Process, 'id' | 'unit' | 'stoichiometry'>, sets: Iterable<Values>): void {
+export function checkClosure(
+  process: Pick<Process, 'id' | 'unit' | 'stoichiometry'>,
+  sets: Iterable<Values>,
+): void {
   for (const values of sets) {
     const [leak] = leaksOf(process.id, closeRow(process, values));
     if (leak !== undefined) {

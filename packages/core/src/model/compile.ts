@@ -28,7 +28,13 @@ interface Site {
 
 /** Places at which a process works. */
 function sitesOf(process: Process, scenario: Scenario, layout: Layout): readonly Site[] {
-  const vessel = (cell: number): Site => ({ place: layout.cells[cell], cell, cohort: -1, batch: -1, subject: {} });
+  const vessel = (cell: number): Site => ({
+    place: layout.cells[cell],
+    cell,
+    cohort: -1,
+    batch: -1,
+    subject: {},
+  });
   const cells = layout.cells.map((_, cell) => cell);
   switch (process.place) {
     case 'water':
@@ -210,7 +216,9 @@ export function compileModel(scenario: Scenario, parameters: Parameters): Model 
     contents: contentsOf(scenario, layout, parameters),
     stoichiometry: packRows(
       rows.map((row) =>
-        row.entries.filter((entry) => entry.state >= 0).map((entry) => [entry.state, entry.coefficient] as const),
+        row.entries
+          .filter((entry) => entry.state >= 0)
+          .map((entry) => [entry.state, entry.coefficient] as const),
       ),
     ),
     dependence: packPattern(dependence),

@@ -14,13 +14,7 @@ export type WaterComponent = (typeof waterComponents)[number];
 
 /** What sits on surfaces and floors, or lives, and is held as a state. */
 export type FixedComponent =
-  | 'aob'
-  | 'nob'
-  | 'settled'
-  | 'crop-mass'
-  | 'crop-nitrogen'
-  | 'fish-mass'
-  | 'fish-number';
+  'aob' | 'nob' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
 
 /** What exists only outside the water: it enters or leaves through a named account. */
 export type OutsideComponent =

@@ -69,7 +69,7 @@ export function openRates(model: Model): Rates {
     slope: new Float64Array(cells),
     flow: new Float64Array(streams.length),
     source: new Float64Array(streams.length * WATER),
-    constants: new Array(cells),
+    constants: [],
     coefficients: instances.map(() => new Float64Array(0)),
   };
   const volume = new Float64Array(cells);

@@ -13,8 +13,13 @@ export interface ClosedTerm extends Omit<Term, 'coefficient'> {
  * quantity that a term closes (dense, ml-matrix: never more than a handful).
  * @throws RangeError when the equations do not fix the unknowns.
  */
-export function closeRow(process: Pick<Process, 'id' | 'stoichiometry'>, values: Values): readonly ClosedTerm[] {
-  const terms = process.stoichiometry(values).map((term) => ({ term, content: contentOf(term.component, values) }));
+export function closeRow(
+  process: Pick<Process, 'id' | 'stoichiometry'>,
+  values: Values,
+): readonly ClosedTerm[] {
+  const terms = process
+    .stoichiometry(values)
+    .map((term) => ({ term, content: contentOf(term.component, values) }));
   const unknown = terms.filter(({ term }) => typeof term.coefficient !== 'number');
   const closes = unknown.map(({ term }) => (term.coefficient as { closes: Conserved }).closes);
   let found: readonly number[] = [];

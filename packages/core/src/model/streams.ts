@@ -36,7 +36,10 @@ export function layStreams(scenario: Scenario): readonly Stream[] {
   const sources = (scenario.topUp?.sources ?? []).map((source, index): Stream => {
     const water = source.kind === 'mains' ? source.water : (scenario.rainTank?.water ?? '');
     return {
-      id: source.kind === 'mains' ? `${source.water} > ${scenario.reservoir}` : `rain tank > ${scenario.reservoir}`,
+      id:
+        source.kind === 'mains'
+          ? `${source.water} > ${scenario.reservoir}`
+          : `rain tank > ${scenario.reservoir}`,
       kind: 'top-up',
       from: -1,
       to: reservoir,

@@ -11,6 +11,7 @@ export const capture: Process = {
   place: 'floor',
   unit: 'g dry',
   basis: 'whole',
+  throughFlow: true,
   reads: ['solids'],
   stoichiometry: () => [
     { component: 'solids', coefficient: -1 },

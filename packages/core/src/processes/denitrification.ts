@@ -16,7 +16,8 @@ export const denitrification: Process = {
   stoichiometry: (values) => {
     // Oxygen demand of a g of solids over that of nitrate going to nitrogen gas (5/4 mol O2 per mol N).
     const nitrate =
-      (values.value('solids.demand') * values.value('molar.nitrogen')) / (1.25 * values.value('molar.oxygen-gas'));
+      (values.value('solids.demand') * values.value('molar.nitrogen')) /
+      (1.25 * values.value('molar.oxygen-gas'));
     return [
       { component: 'settled', coefficient: -1 },
       { component: 'nitrate', coefficient: -nitrate },
@@ -34,8 +35,7 @@ export const denitrification: Process = {
     values.value('solids.k-oxygen'),
     values.value('denitrification.k-nitrate'),
   ],
-  rate: (v, at, k) =>
-    k[0] * (1 - k[1] * monod(v[at[0]], k[2])) * monod(v[at[1]], k[3]) * v[at[2]],
+  rate: (v, at, k) => k[0] * (1 - k[1] * monod(v[at[0]], k[2])) * monod(v[at[1]], k[3]) * v[at[2]],
   partials: (v, at, k, d) => {
     const anoxic = 1 - k[1] * monod(v[at[0]], k[2]);
     const nitrate = monod(v[at[1]], k[3]);

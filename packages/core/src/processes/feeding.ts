@@ -20,7 +20,8 @@ export const feeding: Process = {
     const growth =
       1 / values.value('species.feed-conversion') +
       values.value('species.fasting-loss') / values.value('species.reference-ration');
-    const faecal = (nitrogen * (1 - values.value('species.protein-digestibility'))) / values.value('solids.nitrogen');
+    const faecal =
+      (nitrogen * (1 - values.value('species.protein-digestibility'))) / values.value('solids.nitrogen');
     return [
       { component: 'feed-nitrogen', coefficient: -nitrogen, outside: 'feed' },
       { component: 'feed-demand', coefficient: -values.value('feed.demand'), outside: 'feed' },

@@ -3,7 +3,8 @@ import { growing, nobActivity, nobActivityPartials, nobCoefficients, nobReads } 
 
 /**
  * Growth of nitrite oxidisers, per g COD of cells: 1/Y g N of nitrite to nitrate (1.14 - Y g O2 per
- * g N), cell nitrogen from TAN; inhibited by free ammonia (Anthonisen et al. 1976; Hiatt & Grady 2008).
+ * g N), cell nitrogen from nitrite too, by assimilatory reduction, so that growth ends with its own
+ * substrate; inhibited by free ammonia (Anthonisen et al. 1976; Hiatt & Grady 2008).
  */
 export const nitriteOxidation: Process = {
   id: 'nitrite-oxidation',
@@ -14,9 +15,8 @@ export const nitriteOxidation: Process = {
   reads: nobReads,
   stoichiometry: (values) => [
     { component: 'nob', coefficient: 1 },
-    { component: 'nitrite', coefficient: -1 / values.value('nob.yield') },
+    { component: 'nitrite', coefficient: -1 / values.value('nob.yield') - values.value('nitrifier.nitrogen') },
     { component: 'nitrate', coefficient: 1 / values.value('nob.yield') },
-    { component: 'tan', coefficient: -values.value('nitrifier.nitrogen') },
     { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
     { component: 'alkalinity', coefficient: { closes: 'charge' } },
     { component: 'carbon', coefficient: { closes: 'carbon' } },

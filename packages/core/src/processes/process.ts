@@ -67,6 +67,8 @@ export interface Process {
   readonly unit: string;
   /** `volume`: the rate is per m3 of water; `whole`: for the place as a whole. */
   readonly basis: 'volume' | 'whole';
+  /** Whether its coefficients depend on the water that flows through; they are then found anew when flows change. */
+  readonly throughFlow?: true;
   readonly reads: readonly Variable[];
   readonly stoichiometry: (values: Values) => readonly Term[];
   /** Coefficients of the stretch, always the same length. */

@@ -14,7 +14,11 @@ export const upkeep: Process = {
   stoichiometry: () => mineralised('fish-mass'),
   coefficients: (values, at) => [
     values.value('species.fasting-loss') *
-      arrhenius(values.value('fish.fasting-theta'), at.temperature, values.value('species.reference-temperature')),
+      arrhenius(
+        values.value('fish.fasting-theta'),
+        at.temperature,
+        values.value('species.reference-temperature'),
+      ),
     values.value('fish.k-oxygen'),
   ],
   ...firstOrder,

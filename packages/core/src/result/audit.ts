@@ -114,7 +114,7 @@ function surface(model: Model): AuditItem[] {
       place: 'system',
       value: present,
       unit: 'm2',
-      note: `present, against what ${load.toPrecision(3)} g TAN/d needs at ${at('low')} to ${at('high')} g/(m2 d)`,
+      note: `present, against what ${load.toPrecision(3)} g TAN/d needs at ${at('low')} to ${at('high')} g/(m2 d); spare surface is room to grow, not ready capacity`,
     };
     return item(model, bare, { low, high }, `limit.${rate}-low.value`);
   });

@@ -17,7 +17,7 @@ export interface BudgetLine {
 }
 
 /** What one component gained (+) or lost (-) inside the boundary. */
-export interface StoredLine {
+interface StoredLine {
   readonly component: Component;
   readonly amount: number;
 }

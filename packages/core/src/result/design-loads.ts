@@ -25,15 +25,19 @@ export function tanByRule(model: Model): number {
   return sum(protein) * parameters.value('limit.tan-per-protein.value');
 }
 
-/** TAN that fish excrete by the rows of this model, g N d-1: what is eaten x the TAN of the feeding row. */
+/**
+ * TAN that fish excrete by the rows of this model, g N d-1: what is eaten x the TAN of the feeding row.
+ * Throws RangeError where a cohort has no such row.
+ */
 export function tanByModel(model: Model): number {
   const { scenario, parameters, rows } = model;
   const eaten = 1 - parameters.value('fish.uneaten');
   return sum(
     feedAtStart(scenario).map((feed, index) => {
-      const row = rows.find(({ id }) => id === `feeding@${scenario.cohorts[index].name}`);
-      const tan = row?.entries.find(({ component }) => component === 'tan');
-      return feed * eaten * (tan?.coefficient ?? 0);
+      const id = `feeding@${scenario.cohorts[index].name}`;
+      const tan = rows.find((row) => row.id === id)?.entries.find(({ component }) => component === 'tan');
+      if (tan === undefined) throw new RangeError(`no TAN in a row ${id}`);
+      return feed * eaten * tan.coefficient;
     }),
   );
 }

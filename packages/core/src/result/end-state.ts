@@ -1,17 +1,14 @@
 import { unitOf, type Component } from '../model/component.js';
+import type { SavedState } from '../scenario/scenario.js';
 import type { Run } from '../run/run.js';
 
-/** Everything that stands in a system at the end of a run, by name. */
-export interface EndState {
+/** Everything that stands in a system at the end of a run, by name; `start: { saved: FILE }` goes on from it. */
+export interface EndState extends SavedState {
   readonly schema: 'leat-state';
   readonly version: 1;
   readonly title: string;
   /** d since the start of the run that made it. */
   readonly time: number;
-  /** Water in each vessel, m3. */
-  readonly volumes: Readonly<Record<string, number>>;
-  /** Water in the rain tank, m3. */
-  readonly rainTank: number;
   readonly states: readonly {
     readonly component: Component;
     /** Vessel, cohort or batch of a planting. */
@@ -33,6 +30,11 @@ export function endStateOf(run: Run): EndState {
     time: last.time,
     volumes: Object.fromEntries(layout.cells.map((cell, index) => [cell, last.volume[index]])),
     rainTank: last.rain,
+    ages: Object.fromEntries(
+      layout.batches.flatMap((batch, index) =>
+        Number.isNaN(run.ages[index]) ? [] : [[batch.name, run.ages[index]]],
+      ),
+    ),
     states: layout.states.map(({ component, place, vessel }, index) => ({
       component,
       place,

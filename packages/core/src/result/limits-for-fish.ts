@@ -74,7 +74,7 @@ function chlorideWanting(reader: LimitReader, cohort: Cohort, matters: LimitChec
   const rule = limitFrom(parameters, {
     id: 'limit.chloride-nitrite-ratio.value',
     averaging: 'limit.chloride-nitrite-ratio.averaging',
-    quantity: 'chloride-wanting-against-nitrite',
+    quantity: 'chloride-shortage',
     unit: 'mg/L',
     direction: 'above',
     whom: cohort.species,

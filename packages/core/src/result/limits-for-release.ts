@@ -20,14 +20,14 @@ function checksAt(reader: LimitReader, vessel: string): readonly LimitCheck[] {
       id: `epa.${kind}.factor`,
       averaging,
       quantity,
-      unit: 'TAN / criterion',
+      unit: '1',
       direction: 'above',
-      whom: 'wild fresh-water life',
+      whom: 'wild life',
     }),
     value: 1,
   });
   const peak = {
-    ...criterion('chronic', 'epa.chronic.peak-averaging', 'chronic-criterion-peak'),
+    ...criterion('chronic', 'epa.chronic.peak-averaging', 'ammonia-4-day-ratio'),
     value: parameters.value('epa.chronic.peak-factor'),
   };
   const check = (limit: LimitCheck['limit'], values: Float64Array): LimitCheck => ({
@@ -37,8 +37,8 @@ function checksAt(reader: LimitReader, vessel: string): readonly LimitCheck[] {
     matters: always,
   });
   return [
-    check(criterion('acute', 'epa.acute.averaging', 'acute-criterion'), acute),
-    check(criterion('chronic', 'epa.chronic.averaging', 'chronic-criterion'), chronic),
+    check(criterion('acute', 'epa.acute.averaging', 'ammonia-acute-ratio'), acute),
+    check(criterion('chronic', 'epa.chronic.averaging', 'ammonia-chronic-ratio'), chronic),
     check(peak, chronic),
   ];
 }

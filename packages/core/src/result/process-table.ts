@@ -4,7 +4,7 @@ import type { Model, Row } from '../model/model.js';
 import { sum } from '../sum.js';
 
 /** One coefficient of a process. */
-export interface TableEntry {
+interface TableEntry {
   readonly component: Component;
   /** Account outside, where the component is not in the system. */
   readonly outside?: string;

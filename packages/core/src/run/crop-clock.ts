@@ -1,6 +1,6 @@
 import type { Model } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
-import { cropCoefficients } from '../processes/kinetics/crop-demand.js';
+import { critical, cropCoefficients } from '../processes/kinetics/crop-demand.js';
 import type { Conditions } from '../processes/process.js';
 
 /** Mass and nitrogen of a batch, g. */
@@ -33,11 +33,12 @@ export function openCropClock(model: Model): CropClock {
     planted,
     stand(batch, age, conditions) {
       const { values } = scoped[batch];
-      const [rate, final, a, b, plateau, , perTonne] = cropCoefficients(values, conditions);
+      const k = cropCoefficients(values, conditions);
+      const [rate, final] = k;
       const seedling = values.value('crop.seedling-mass') * batches[batch].area;
       // Logistic growth from the seedling, nitrogen on the critical curve.
       const mass = final / (1 + (final / seedling - 1) * Math.exp(-rate * age));
-      return { mass, nitrogen: mass * a * (Math.max(mass, plateau) / perTonne) ** -b };
+      return { mass, nitrogen: mass * critical(mass, k) };
     },
     coefficient(batch, time) {
       const { planting, values } = scoped[batch];

@@ -58,7 +58,12 @@ function shareOf(bench: Bench, cohort: number, share: number, number: number | u
   return Math.min(1, number / there);
 }
 
-function takeFish(bench: Bench, account: 'harvested fish' | 'dead fish', name: string, share: number): string {
+function takeFish(
+  bench: Bench,
+  account: 'harvested fish' | 'dead fish',
+  name: string,
+  share: number,
+): string {
   const { mass, number } = bench.model.layout.fish[cohortOf(bench, name)];
   const text = `${(share * bench.y[number]).toFixed(1)} fish, ${grams(share * bench.y[mass])}`;
   bench.ledger.post(account, mass, -share * bench.y[mass]);
@@ -162,7 +167,10 @@ export function perform(bench: Bench, deed: Deed, time: number): void {
       const to = model.layout.fish[cohortOf(bench, deed.to)];
       const number = deed.share * y[from.number];
       const mass = Math.min(y[from.mass], deed.share * deed.relativeMass * y[from.mass]);
-      for (const [account, group, sign] of [['harvested fish', from, -1], ['stocked fish', to, 1]] as const) {
+      for (const [account, group, sign] of [
+        ['harvested fish', from, -1],
+        ['stocked fish', to, 1],
+      ] as const) {
         ledger.post(account, group.mass, sign * mass);
         ledger.post(account, group.number, sign * number);
       }
@@ -200,7 +208,10 @@ export function perform(bench: Bench, deed: Deed, time: number): void {
           if (source.kind === 'mains') keeper.caps[index] = cap;
         });
       }
-      say(model.scenario.reservoir, deed.stopped === true ? 'stopped' : cap === undefined ? 'open' : `cap ${cap * 1000} L/d`);
+      say(
+        model.scenario.reservoir,
+        deed.stopped === true ? 'stopped' : cap === undefined ? 'open' : `cap ${cap * 1000} L/d`,
+      );
       return;
     }
     case 'source-water':

@@ -33,7 +33,7 @@ const nothing: Offer = { fed: 0, share: 0 };
 /** Sets the coefficients of a regime, but only of those instances whose conditions have changed. */
 export function openCoefficients(model: Model, regime: Regime) {
   const plain = scopeTo(model.parameters, {});
-  const keys = model.instances.map(() => new Float64Array(5).fill(Number.NaN));
+  const keys = model.instances.map(() => new Float64Array(6).fill(Number.NaN));
   const lastTemperature = new Float64Array(model.layout.cells.length).fill(Number.NaN);
   return function refresh(
     day: Day,
@@ -50,13 +50,14 @@ export function openCoefficients(model: Model, regime: Regime) {
     model.instances.forEach((instance, j) => {
       const { cell, cohort, process } = instance;
       const last = keys[j];
-      const throughFlow = process.place === 'floor' ? inflow[cell] : 0;
+      const throughFlow = process.throughFlow ? inflow[cell] : 0;
       const given = cohort >= 0 && (instance.feed === undefined || instance.feed === feeds[cohort]);
       const { fed, share } = given ? offers[cohort] : nothing;
       if (
         last[0] === day.temperature[cell] &&
         last[1] === day.air[cell] &&
-        last[2] === throughFlow + aeration[cell] &&
+        last[2] === throughFlow &&
+        last[5] === aeration[cell] &&
         last[3] === fed &&
         last[4] === share
       ) {
@@ -64,10 +65,20 @@ export function openCoefficients(model: Model, regime: Regime) {
       }
       last[0] = day.temperature[cell];
       last[1] = day.air[cell];
-      last[2] = throughFlow + aeration[cell];
+      last[2] = throughFlow;
+      last[5] = aeration[cell];
       last[3] = fed;
       last[4] = share;
-      const conditions = conditionsAt(model, cell, day, aeration[cell], inflow[cell], instance.batch, fed, share);
+      const conditions = conditionsAt(
+        model,
+        cell,
+        day,
+        aeration[cell],
+        inflow[cell],
+        instance.batch,
+        fed,
+        share,
+      );
       regime.coefficients[j] = Float64Array.from(process.coefficients(instance.values, conditions));
     });
   };

@@ -1,5 +1,5 @@
 import type { Model } from '../model/model.js';
-import type { Vessel } from '../scenario/scenario.js';
+import type { Pump, Vessel } from '../scenario/scenario.js';
 
 /** Smallest share of a vessel's volume that counts as a difference of level. */
 const LEVEL = 1e-12;
@@ -30,6 +30,8 @@ export interface Hydraulics {
   readonly carried: Float64Array;
   /** Water in the rain tank, m3. */
   readonly rain: number;
+  /** How it changes, m3 d-1. */
+  readonly rainSlope: number;
   /** Sets what is wanted for the stretch that begins; finds all flows. Returns what changed state. */
   settle(wanted: Wanted): readonly WaterEvent[];
   /** Time until the next mark, d (Infinity: none). */
@@ -80,7 +82,10 @@ export function openHydraulics(model: Model): Hydraulics {
   const order = downhill(model);
   const volume = Float64Array.from(
     vessels,
-    (vessel) => scenario.start.find((start) => start.vessel === vessel.name)?.volume ?? vessel.volume,
+    (vessel) =>
+      scenario.saved?.volumes[vessel.name] ??
+      scenario.start.find((start) => start.vessel === vessel.name)?.volume ??
+      vessel.volume,
   );
   const slope = new Float64Array(count);
   const flow = new Float64Array(streams.length);
@@ -101,7 +106,7 @@ export function openHydraulics(model: Model): Hydraulics {
   const parched = vessels.map(() => false);
   const spent = (scenario.topUp?.sources ?? []).map(() => 0);
   const tank = scenario.rainTank;
-  let rain = tank?.volume ?? 0;
+  let rain = scenario.saved?.rainTank ?? tank?.volume ?? 0;
   let rainSlope = 0;
   let caps: readonly number[] = [];
   let mark: Crossing | undefined;
@@ -110,9 +115,12 @@ export function openHydraulics(model: Model): Hydraulics {
   const atOrBelow = (cell: number, level: number): boolean => volume[cell] < level || near(cell, level);
   const atOrAbove = (cell: number, level: number): boolean => volume[cell] > level || near(cell, level);
 
+  /** No pump draws a vessel lower than what counts as dry. */
+  const inletOf = (pump: Pump, cell: number): number => Math.max(pump.inlet, dry[cell]);
+
   function switchPumps(events: WaterEvent[]): void {
     scenario.pumps.forEach((pump, index) => {
-      if (!tripped[index] && drawn[index].some((cell) => atOrBelow(cell, pump.inlet))) {
+      if (!tripped[index] && drawn[index].some((cell) => atOrBelow(cell, inletOf(pump, cell)))) {
         tripped[index] = true;
         events.push({ kind: 'pump-trip', place: pump.name });
       } else if (tripped[index] && drawn[index].every((cell) => atOrAbove(cell, pump.restart))) {
@@ -135,7 +143,8 @@ export function openHydraulics(model: Model): Hydraulics {
       const source = valve.sources[stream.index];
       const left = request - given;
       let from: number;
-      if (source.kind === 'rain-tank') from = rain > 0 ? left : Math.min(left, rainIn);
+      if (caps[stream.index] === 0) from = 0;
+      else if (source.kind === 'rain-tank') from = rain > 0 ? left : Math.min(left, rainIn);
       else from = spent[stream.index] < caps[stream.index] ? left : 0;
       flow[s] = from;
       given += from;
@@ -232,7 +241,7 @@ export function openHydraulics(model: Model): Hydraulics {
     }
     levels(reservoir, scenario.topUp?.level);
     scenario.pumps.forEach((pump, index) => {
-      for (const cell of drawn[index]) levels(cell, tripped[index] ? pump.restart : pump.inlet);
+      for (const cell of drawn[index]) levels(cell, tripped[index] ? pump.restart : inletOf(pump, cell));
     });
     if (tank !== undefined && rainSlope < 0) offer(rain / -rainSlope, -1, 0);
     if (tank !== undefined && rainSlope > 0 && rain < tank.capacity) {
@@ -253,6 +262,9 @@ export function openHydraulics(model: Model): Hydraulics {
     carried,
     get rain() {
       return rain;
+    },
+    get rainSlope() {
+      return rainSlope;
     },
     settle,
     untilMark: () => mark?.after ?? Infinity,

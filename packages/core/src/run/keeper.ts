@@ -25,7 +25,9 @@ export function openKeeper(model: Model): Keeper {
     pumpOn: scenario.pumps.map(() => true),
     aerating: scenario.vessels.map(() => true),
     waters: new Map(scenario.waters.map((water) => [water.name, water])),
-    caps: (scenario.topUp?.sources ?? []).map((source) => (source.kind === 'mains' ? source.dailyCap : Infinity)),
+    caps: (scenario.topUp?.sources ?? []).map((source) =>
+      source.kind === 'mains' ? source.dailyCap : Infinity,
+    ),
     topUpStopped: false,
   };
 }

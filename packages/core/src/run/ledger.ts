@@ -31,7 +31,13 @@ export function openLedger(model: Model, y: Float64Array): Ledger {
   const postings: Posting[] = [];
   const events: RunEvent[] = [];
   const { states, cells } = model.layout;
-  const book = (account: Account, component: Component, cell: number, amount: number, state: number): void => {
+  const book = (
+    account: Account,
+    component: Component,
+    cell: number,
+    amount: number,
+    state: number,
+  ): void => {
     if (amount !== 0) postings.push({ account, component, vessel: cells[cell], amount, state });
   };
   const post = (account: Account, state: number, amount: number): void => {

@@ -71,6 +71,8 @@ export interface Run {
   readonly samples: readonly Sample[];
   readonly postings: readonly Posting[];
   readonly events: readonly RunEvent[];
+  /** Age of each batch at the end, d; NaN where bare. */
+  readonly ages: Float64Array;
   readonly work: WorkCounts;
   readonly integrator: string;
   readonly tolerance: number;

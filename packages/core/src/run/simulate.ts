@@ -84,7 +84,10 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
   const samples: Sample[] = [];
   const actions = [...scenario.actions]
     .map((action, order) => ({ ...action, order }))
-    .sort((a, b) => a.at - b.at || deedOrder.indexOf(a.deed.kind) - deedOrder.indexOf(b.deed.kind) || a.order - b.order);
+    .sort(
+      (a, b) =>
+        a.at - b.at || deedOrder.indexOf(a.deed.kind) - deedOrder.indexOf(b.deed.kind) || a.order - b.order,
+    );
   let nextAction = 0;
   const times = outputTimes(scenario.days, scenario.every);
 
@@ -95,10 +98,13 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       x: Float64Array.from(atX),
       volume: hydraulics.volume.map((volume, cell) => volume + hydraulics.slope[cell] * sinceStretch),
       carried: hydraulics.carried.map((volume, s) => volume + hydraulics.flow[s] * sinceStretch),
-      rain: hydraulics.rain,
+      rain: hydraulics.rain + hydraulics.rainSlope * sinceStretch,
       posted: ledger.postings.length,
       temperature: Float64Array.from(day.temperature),
-      fed: Float64Array.from(offered, ({ fed, share }, cohort) => fed + share * atY[layout.fish[cohort].mass]),
+      fed: Float64Array.from(
+        offered,
+        ({ fed, share }, cohort) => fed + share * atY[layout.fish[cohort].mass],
+      ),
       evapotranspiration: streams.reduce(
         (sum, stream, s) =>
           stream.kind === 'evaporation' || stream.kind === 'transpiration' ? sum + hydraulics.flow[s] : sum,
@@ -116,7 +122,12 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       const stand = clearBatch(bench, index);
       if (planting.after === 'replant') plantBatch(bench, index, time);
       const grams = Number((stand?.mass ?? 0).toPrecision(4));
-      ledger.say(time, 'harvest', batch.name, `${grams} g dry, ${planting.after === 'replant' ? 'replanted' : 'left empty'}`);
+      ledger.say(
+        time,
+        'harvest',
+        batch.name,
+        `${grams} g dry, ${planting.after === 'replant' ? 'replanted' : 'left empty'}`,
+      );
     });
     return any;
   }
@@ -179,7 +190,8 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     for (const pump of scenario.pumps) next = Math.min(next, nextSwitch(pump.timer, time));
     for (const { hours } of scenario.cohorts) {
       if (hours === undefined) continue;
-      for (const edge of [today + hours.from, today + hours.to]) if (edge > time + INSTANT) next = Math.min(next, edge);
+      for (const edge of [today + hours.from, today + hours.to])
+        if (edge > time + INSTANT) next = Math.min(next, edge);
     }
     return next;
   }
@@ -206,6 +218,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     };
   };
 
+  harvestRipe(0);
   act(0);
   morning(0);
   settle(0);
@@ -267,6 +280,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     samples,
     postings: ledger.postings,
     events: ledger.events,
+    ages: crops.planted.map((planted) => time - planted),
     work: { ...integrator.work },
     integrator: name,
     tolerance,
@@ -287,7 +301,12 @@ function belowZero(model: Model, y: Float64Array, absolute: Float64Array, time: 
   for (let s = 0; s < y.length; s++) {
     const { component, place } = model.layout.states[s];
     if (component === 'alkalinity' || !(y[s] < -10 * absolute[s])) continue;
-    return { kind: 'negative-state', time, worst: `${component}@${place}`, advice: adviceFor('negative-state') };
+    return {
+      kind: 'negative-state',
+      time,
+      worst: `${component}@${place}`,
+      advice: adviceFor('negative-state'),
+    };
   }
   return undefined;
 }

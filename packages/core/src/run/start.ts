@@ -1,11 +1,17 @@
 import { waterComponents } from '../model/component.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
+import type { SavedState } from '../scenario/scenario.js';
 import type { CropClock } from './crop-clock.js';
 import { conditionsAt, type Day } from './forcing.js';
 
 /** Fills y with the state at the start, and sets the ages of the crops. */
-export function startState(model: Model, crops: CropClock, day: Day, volume: ArrayLike<number>): Float64Array {
+export function startState(
+  model: Model,
+  crops: CropClock,
+  day: Day,
+  volume: ArrayLike<number>,
+): Float64Array {
   const { scenario, layout, parameters } = model;
   const y = new Float64Array(layout.states.length);
   const room = parameters.value('biofilm.capacity');
@@ -34,5 +40,17 @@ export function startState(model: Model, crops: CropClock, day: Day, volume: Arr
     y[batch.nitrogen] = stand.nitrogen;
     crops.planted[index] = -age;
   });
+  if (scenario.saved !== undefined) goOn(model, scenario.saved, crops, y);
   return y;
+}
+
+/** Puts a saved state in place of what the scenario says; places that it does not know stay as they are. */
+function goOn(model: Model, saved: SavedState, crops: CropClock, y: Float64Array): void {
+  const amounts = new Map(saved.states.map((state) => [`${state.component}@${state.place}`, state.amount]));
+  model.layout.states.forEach((state, index) => {
+    y[index] = amounts.get(`${state.component}@${state.place}`) ?? y[index];
+  });
+  model.layout.batches.forEach((batch, index) => {
+    if (amounts.has(`crop-mass@${batch.name}`)) crops.planted[index] = -(saved.ages[batch.name] ?? Number.NaN);
+  });
 }

@@ -1,5 +1,6 @@
 import type { Named, Reader } from './reader.js';
 import type { Edge, FlowReading } from './read-flows.js';
+import { mostVessels } from './read-vessels.js';
 import type { Flow, Vessel } from './scenario.js';
 
 function outgoing<T extends { readonly from: string }>(edges: readonly T[]): Map<string, T[]> {
@@ -13,7 +14,10 @@ function outgoing<T extends { readonly from: string }>(edges: readonly T[]): Map
 }
 
 /** The vessels in an order in which gravity flows lead only forwards, and those that go round instead. */
-function gravityOrder(names: readonly string[], gravity: readonly Edge[]): { order: string[]; looped: Set<string> } {
+function gravityOrder(
+  names: readonly string[],
+  gravity: readonly Edge[],
+): { order: string[]; looped: Set<string> } {
   const by = outgoing(gravity);
   const waiting = new Map(names.map((name) => [name, 0]));
   for (const { to } of gravity) waiting.set(to, (waiting.get(to) ?? 0) + 1);
@@ -54,7 +58,13 @@ function reachable(start: string, edges: readonly Edge[]): Set<string> {
 }
 
 /** Pumped out of a vessel on a standpipe more than comes in, with everything running and no evaporation. */
-function checkDraw(reader: Reader, order: readonly string[], flows: readonly Flow[], vessels: Named<Vessel>, reservoir: string): void {
+function checkDraw(
+  reader: Reader,
+  order: readonly string[],
+  flows: readonly Flow[],
+  vessels: Named<Vessel>,
+  reservoir: string,
+): void {
   const by = outgoing(flows);
   const inflow = new Map<string, number>();
   const add = (name: string, rate: number): void => {
@@ -65,7 +75,10 @@ function checkDraw(reader: Reader, order: readonly string[], flows: readonly Flo
     const vessel = vessels.get(name);
     if (name === reservoir || vessel === undefined) continue;
     const out = by.get(name) ?? [];
-    const drawn = out.reduce((sum, flow) => sum + (flow.kind === 'pumped' ? flow.rate : 0), vessel.leak + vessel.exchange);
+    const drawn = out.reduce(
+      (sum, flow) => sum + (flow.kind === 'pumped' ? flow.rate : 0),
+      vessel.leak + vessel.exchange,
+    );
     const comes = inflow.get(name) ?? 0;
     const rest = comes - drawn;
     if (rest < -1e-9 * drawn) {
@@ -81,14 +94,25 @@ function checkDraw(reader: Reader, order: readonly string[], flows: readonly Flo
  * other vessel; no loop by gravity alone; everything reached by water from the reservoir; and no vessel
  * drawn down by its pumps.
  */
-export function checkNetwork(reader: Reader, vessels: Named<Vessel>, reading: FlowReading, reservoir: string | undefined): void {
+export function checkNetwork(
+  reader: Reader,
+  vessels: Named<Vessel>,
+  reading: FlowReading,
+  reservoir: string | undefined,
+): void {
   const names = [...vessels.keys()];
-  if (reservoir === undefined || names.length === 0) return;
+  if (reservoir === undefined || names.length === 0 || names.length > mostVessels) return;
   if (!reader.known(reservoir, names, ['reservoir'], 'vessel')) return;
   const { edges, flows } = reading;
-  const gravity = edges.filter(({ pumped, from, to }) => !pumped && from !== reservoir && vessels.has(from) && vessels.has(to));
+  const gravity = edges.filter(
+    ({ pumped, from, to }) =>
+      !pumped && from !== reservoir && from !== to && vessels.has(from) && vessels.has(to),
+  );
   for (const { from, pumped, path } of edges) {
-    if (from === reservoir && !pumped) reader.fault([...path, 'from'], 'a flow by gravity out of the reservoir', { expected: 'a pump and a rate' });
+    if (from === reservoir && !pumped)
+      reader.fault([...path, 'from'], 'a flow by gravity out of the reservoir', {
+        expected: 'a pump and a rate',
+      });
   }
   const { order, looped } = gravityOrder(names, gravity);
   const loop = looped.size === 0 ? [] : findLoop(looped, gravity);
@@ -97,15 +121,23 @@ export function checkNetwork(reader: Reader, vessels: Named<Vessel>, reading: Fl
     reader.fault(loop[0].path, 'a loop without a pump', { got });
   }
   const hasOut = new Set(edges.filter(({ pumped }) => !pumped).map(({ from }) => from));
+  const unsure = edges.some(({ from }) => from === '');
   const reached = reachable(reservoir, edges);
   for (const name of names) {
     if (name === reservoir) continue;
     const path = ['vessels', name];
-    if (!hasOut.has(name)) {
-      reader.fault(path, 'no way out', { expected: 'a flow by gravity, so that its standpipe can pass what flows in' }, true);
+    if (!hasOut.has(name) && !unsure) {
+      reader.fault(
+        path,
+        'no way out',
+        { expected: 'a flow by gravity, so that its standpipe can pass what flows in' },
+        true,
+      );
     }
-    if (!reached.has(name) && reading.whole) reader.fault(path, 'no water reaches it from the reservoir', {}, true);
+    if (!reached.has(name) && reading.whole)
+      reader.fault(path, 'no water reaches it from the reservoir', {}, true);
   }
-  const sound = reading.whole && loop.length === 0 && [...vessels.values()].every((vessel) => vessel !== undefined);
+  const sound =
+    reading.whole && loop.length === 0 && [...vessels.values()].every((vessel) => vessel !== undefined);
   if (sound) checkDraw(reader, order, flows, vessels, reservoir);
 }

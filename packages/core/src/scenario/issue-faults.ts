@@ -22,14 +22,19 @@ function unknownKeys(issue: Issue & { code: 'unrecognized_keys' }, path: Path): 
   return issue.keys.map((key) => {
     const guess = nearest(key, allowed);
     const base = { problem: complaint.problem, path: [...path, key], aboutKey: true };
-    return guess === undefined ? { ...base, expected: complaint.expected ?? '' } : { ...base, nearest: guess };
+    return guess === undefined
+      ? { ...base, expected: complaint.expected ?? '' }
+      : { ...base, nearest: guess };
   });
 }
 
 /** What the issues of a failed validation say, each at its full path. */
 export function placeIssues(issues: readonly Issue[], above: Path): PlacedComplaint[] {
   return issues.flatMap((issue) => {
-    const path: Path = [...above, ...issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step))];
+    const path: Path = [
+      ...above,
+      ...issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step)),
+    ];
     if (issue.code === 'unrecognized_keys') return unknownKeys(issue, path);
     if (issue.code === 'invalid_union') {
       const branches = issue.errors.filter((branch) => branch.length > 0 && entered(branch));

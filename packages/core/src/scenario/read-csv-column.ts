@@ -5,7 +5,9 @@ import type { Complaint } from './schema/complaint.js';
 /** Fields of a CSV line; a field may be quoted, and a quote inside is doubled. */
 function fieldsOf(line: string): string[] {
   const fields = [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)];
-  return fields.map(([, quoted, plain = '']) => (quoted === undefined ? plain.trim() : quoted.replace(/""/g, '"')));
+  return fields.map(([, quoted, plain = '']) =>
+    quoted === undefined ? plain.trim() : quoted.replace(/""/g, '"'),
+  );
 }
 
 /**
@@ -35,7 +37,10 @@ export function readCsvColumn(
       ? { problem: `not a number: ${JSON.stringify(field)}` }
       : convert(number, unit, dimension);
     if ('problem' in answer) {
-      return { complaint: { problem: `line ${index + 2} of the file, column ${column}: ${answer.problem}` }, about: 'csv' };
+      return {
+        complaint: { problem: `line ${index + 2} of the file, column ${column}: ${answer.problem}` },
+        about: 'csv',
+      };
     }
     values.push(answer.value);
   }

@@ -17,7 +17,12 @@ export interface DailyNeed {
 /** Water can be followed between freezing and what any fish or nitrifier bears, degC. */
 export const waterTemperatures = { low: 0, high: 45 };
 
-function fromCsv(reader: Reader, path: Path, given: DailyGiven & { kind: 'csv' }, dimension: Dimension): readonly number[] | undefined {
+function fromCsv(
+  reader: Reader,
+  path: Path,
+  given: DailyGiven & { kind: 'csv' },
+  dimension: Dimension,
+): readonly number[] | undefined {
   const file = resolvePath(originAt(reader.tree, [...path, 'csv']).file.replace('--set', ''), given.file);
   const answer = loadText(reader.load, file);
   if ('problem' in answer) {
@@ -32,24 +37,45 @@ function fromCsv(reader: Reader, path: Path, given: DailyGiven & { kind: 'csv' }
 }
 
 /** Completes a daily value: reads its CSV, and checks that it reaches to the end and stays in bounds. */
-export function readDaily(reader: Reader, path: Path, given: DailyGiven, need: DailyNeed): DailyValue | undefined {
+export function readDaily(
+  reader: Reader,
+  path: Path,
+  given: DailyGiven,
+  need: DailyNeed,
+): DailyValue | undefined {
   const { dimension, low = -Infinity, high = Infinity } = need;
-  const values = given.kind === 'constant' ? [given.value] : given.kind === 'csv' ? fromCsv(reader, path, given, dimension) : given.values;
+  const values =
+    given.kind === 'constant'
+      ? [given.value]
+      : given.kind === 'csv'
+        ? fromCsv(reader, path, given, dimension)
+        : given.values;
   if (values === undefined) return undefined;
   const outside = values.findIndex((value) => value < low || value > high);
   if (outside >= 0) {
-    const at = given.kind === 'constant' ? path : given.kind === 'csv' ? [...path, 'csv'] : [...path, given.kind, outside];
+    const at =
+      given.kind === 'constant'
+        ? path
+        : given.kind === 'csv'
+          ? [...path, 'csv']
+          : [...path, given.kind, outside];
     const day = given.kind === 'csv' ? ` on line ${outside + 2} of the file` : '';
-    reader.fault(at, `out of range${day}`, { expected: `${formatQuantity(low, dimension)} to ${formatQuantity(high, dimension)}` });
+    reader.fault(at, `out of range${day}`, {
+      expected: `${formatQuantity(low, dimension)} to ${formatQuantity(high, dimension)}`,
+    });
     return undefined;
   }
   if (given.kind === 'constant' || given.kind === 'monthly') return given;
   if (values.length < need.days) {
     const at = [...path, given.kind];
-    reader.fault(at, 'fewer days than the run', { got: String(values.length), expected: `at least ${Math.ceil(need.days)}` });
+    reader.fault(at, 'fewer days than the run', {
+      got: String(values.length),
+      expected: `at least ${Math.ceil(need.days)}`,
+    });
     return undefined;
   }
-  if (given.kind === 'csv') reader.defaults.push({ path, value: { daily: [...values], unit: internalUnit(dimension) } });
+  if (given.kind === 'csv')
+    reader.defaults.push({ path, value: { daily: [...values], unit: internalUnit(dimension) } });
   return { kind: 'daily', values };
 }
 

@@ -6,7 +6,7 @@ import { nodeAt, plainOf, type Path } from './tree.js';
 /** Most flows of one file. */
 const mostFlows = 20_000;
 
-/** One flow as far as it can be told, even where something in it is faulty. */
+/** One flow as far as it can be told, even where something in it is faulty; a name not told is empty. */
 export interface Edge {
   readonly path: Path;
   readonly from: string;
@@ -22,29 +22,35 @@ export interface FlowReading {
   readonly whole: boolean;
 }
 
-function edgeOf(reader: Reader, path: Path): Edge | undefined {
+function edgeOf(reader: Reader, path: Path): Edge {
   const node = nodeAt(reader.tree, path);
-  const plain = node === undefined ? undefined : plainOf(node);
-  if (typeof plain !== 'object' || plain === null || Array.isArray(plain)) return undefined;
+  const plain = node?.kind === 'map' ? plainOf(node) : {};
   const { from, to, pump, rate } = plain as Record<string, unknown>;
-  if (typeof from !== 'string' || typeof to !== 'string') return undefined;
-  return { path, from, to, pumped: pump !== undefined || rate !== undefined };
+  const name = (value: unknown): string => (typeof value === 'string' ? value : '');
+  return { path, from: name(from), to: name(to), pumped: pump !== undefined || rate !== undefined };
 }
 
 type Given = ReturnType<typeof flowSchema.parse>;
 
-function parseFlow(reader: Reader, path: Path, vessels: Named<Vessel>, pumps: Iterable<string>): Given | undefined {
+function parseFlow(
+  reader: Reader,
+  path: Path,
+  vessels: Named<Vessel>,
+  pumps: ReadonlyMap<string, unknown>,
+): Given | undefined {
   const given = reader.parse(flowSchema, path);
   if (given === undefined) return undefined;
   const { from, to, pump, rate, share } = given;
   const before = reader.faults.length;
-  reader.known(from, vessels.keys(), [...path, 'from'], 'vessel');
-  reader.known(to, vessels.keys(), [...path, 'to'], 'vessel');
+  reader.known(from, vessels, [...path, 'from'], 'vessel');
+  reader.known(to, vessels, [...path, 'to'], 'vessel');
   if (pump !== undefined) reader.known(pump, pumps, [...path, 'pump'], 'pump');
   if (from === to) reader.fault([...path, 'to'], 'a flow from a vessel to itself');
   const pumpWords = 'pump and rate for a pumped flow, or share for a flow by gravity';
-  if (pump !== undefined && rate === undefined) reader.fault([...path, 'rate'], 'missing', { expected: pumpWords });
-  if (pump === undefined && rate !== undefined) reader.fault([...path, 'pump'], 'missing', { expected: pumpWords });
+  if (pump !== undefined && rate === undefined)
+    reader.fault([...path, 'rate'], 'missing', { expected: pumpWords });
+  if (pump === undefined && rate !== undefined)
+    reader.fault([...path, 'pump'], 'missing', { expected: pumpWords });
   if (share !== undefined && (pump !== undefined || rate !== undefined)) {
     reader.fault([...path, 'share'], 'a share of a pumped flow', { expected: pumpWords });
   }
@@ -58,7 +64,8 @@ function shareOut(reader: Reader, gravity: readonly { path: Path; given: Given }
   for (const [from, group] of groups) {
     const silent = group.filter(({ given }) => given.share === undefined);
     if (group.length > 1 && silent.length > 0) {
-      for (const { path } of silent) reader.fault([...path, 'share'], 'missing', { expected: `the share of what leaves ${from}` });
+      for (const { path } of silent)
+        reader.fault([...path, 'share'], 'missing', { expected: `the share of what leaves ${from}` });
       continue;
     }
     const sum = group.reduce((total, { given }) => total + (given.share ?? 1), 0);
@@ -77,18 +84,24 @@ function flowOf(reader: Reader, path: Path, given: Given): Flow {
 }
 
 /** Reads the section `flows`. */
-export function readFlows(reader: Reader, vessels: Named<Vessel>, pumps: Iterable<string>): FlowReading {
-  const names = [...pumps];
+export function readFlows(
+  reader: Reader,
+  vessels: Named<Vessel>,
+  pumps: ReadonlyMap<string, unknown>,
+): FlowReading {
   const edges: Edge[] = [];
   const good: { path: Path; given: Given }[] = [];
   const before = reader.faults.length;
   reader.listed('flows', mostFlows, (path) => {
-    const edge = edgeOf(reader, path);
-    if (edge !== undefined) edges.push(edge);
-    const given = parseFlow(reader, path, vessels, names);
+    edges.push(edgeOf(reader, path));
+    const given = parseFlow(reader, path, vessels, pumps);
     if (given !== undefined) good.push({ path, given });
   });
   const whole = reader.faults.length === before;
-  if (whole) shareOut(reader, good.filter(({ given }) => given.pump === undefined));
+  if (whole)
+    shareOut(
+      reader,
+      good.filter(({ given }) => given.pump === undefined),
+    );
   return { flows: good.map(({ path, given }) => flowOf(reader, path, given)), edges, whole };
 }

@@ -31,13 +31,17 @@ function readLevels(
   const { volume } = source;
   const limit = formatQuantity(volume, 'volume');
   if (isReservoir && given.inlet === undefined) {
-    reader.fault([...path, 'inlet'], 'missing', { expected: 'the volume of the reservoir at which the pump sucks air' });
+    reader.fault([...path, 'inlet'], 'missing', {
+      expected: 'the volume of the reservoir at which the pump sucks air',
+    });
   }
   if (given.inlet !== undefined && given.restart === undefined) {
     reader.fault([...path, 'restart'], 'missing', { expected: 'the volume at which the pump starts again' });
   }
   if (given.inlet !== undefined && given.inlet >= volume) {
-    reader.fault([...path, 'inlet'], `inlet above the water of ${source.name}`, { expected: `less than ${limit}` });
+    reader.fault([...path, 'inlet'], `inlet above the water of ${source.name}`, {
+      expected: `less than ${limit}`,
+    });
   } else if (given.restart !== undefined && given.restart <= (given.inlet ?? 0)) {
     reader.fault([...path, 'restart'], 'not above the inlet', { expected: `between inlet and ${limit}` });
   } else if (given.restart !== undefined && given.restart > volume) {
@@ -62,8 +66,11 @@ export function completePumps(
   for (const [name, pump] of given) {
     pumps.set(name, undefined);
     const path = ['pumps', name];
-    const sources = new Set(flows.flows.flatMap((flow) => (flow.kind === 'pumped' && flow.pump === name ? [flow.from] : [])));
-    if (sources.size > 1) reader.fault(path, 'a pump draws from one vessel', { got: [...sources].join(', ') }, true);
+    const sources = new Set(
+      flows.flows.flatMap((flow) => (flow.kind === 'pumped' && flow.pump === name ? [flow.from] : [])),
+    );
+    if (sources.size > 1)
+      reader.fault(path, 'a pump draws from one vessel', { got: [...sources].join(', ') }, true);
     if (sources.size === 0 && flows.whole) reader.fault(path, 'no flow names this pump', {}, true);
     const [from] = sources;
     const source = from === undefined ? undefined : vessels.get(from);
@@ -71,8 +78,16 @@ export function completePumps(
     const levels = readLevels(reader, path, pump, source, from === reservoir);
     if (levels === undefined) continue;
     const { timer } = pump;
-    const offset = timer === undefined ? 0 : (timer.offset ?? reader.fallback([...path, 'timer', 'offset'], 0, '0 d'));
-    pumps.set(name, compact({ name, timer: timer === undefined ? undefined : { on: timer.on, off: timer.off, offset }, ...levels }));
+    const offset =
+      timer === undefined ? 0 : (timer.offset ?? reader.fallback([...path, 'timer', 'offset'], 0, '0 d'));
+    pumps.set(
+      name,
+      compact({
+        name,
+        timer: timer === undefined ? undefined : { on: timer.on, off: timer.off, offset },
+        ...levels,
+      }),
+    );
   }
   return pumps;
 }

@@ -44,7 +44,10 @@ function readClimate(reader: Reader, days: number): Climate {
   const none: Climate = { waterTemperature: undefined, air: undefined, et0: { kind: 'constant', value: 0 } };
   const given = reader.parse(climateSchema, ['climate']);
   if (given === undefined) return none;
-  const read = (key: 'water-temperature' | 'air-temperature' | 'et0', need: Omit<DailyNeed, 'days'>): DailyValue | undefined => {
+  const read = (
+    key: 'water-temperature' | 'air-temperature' | 'et0',
+    need: Omit<DailyNeed, 'days'>,
+  ): DailyValue | undefined => {
     const value = given[key];
     return value === undefined ? undefined : readDaily(reader, ['climate', key], value, { ...need, days });
   };
@@ -66,12 +69,15 @@ export function readRun(reader: Reader, over: { readonly days?: number }): RunFr
   const title = reader.parse(shape.title, ['title']) ?? '';
   const note = reader.parse(shape.note, ['note']) ?? '';
   const fileDays = reader.parse(shape.days, ['days']);
-  const every = reader.parse(shape.every, ['every']) ?? (reader.has(['every']) ? 1 : reader.fallback(['every'], 1, '1 d'));
+  const every =
+    reader.parse(shape.every, ['every']) ??
+    (reader.has(['every']) ? 1 : reader.fallback(['every'], 1, '1 d'));
   const startDate =
     reader.parse(shape['start-date'], ['start-date']) ??
     (reader.has(['start-date']) ? defaultDate : reader.fallback(['start-date'], defaultDate, defaultDate));
   const days = over.days ?? fileDays ?? 1;
-  if (days / every > mostOutputs) reader.fault(['every'], 'too many outputs', { expected: `at most ${mostOutputs} in a run` });
+  if (days / every > mostOutputs)
+    reader.fault(['every'], 'too many outputs', { expected: `at most ${mostOutputs} in a run` });
   return {
     title,
     note,

@@ -44,7 +44,7 @@ function readOwn(reader: Reader, context: StartContext): Map<string, VesselGiven
   const section: Path = ['start', 'vessels'];
   for (const name of reader.keys(section)) {
     const path = [...section, name];
-    const known = reader.known(name, context.vessels.keys(), path, 'vessel');
+    const known = reader.known(name, context.vessels, path, 'vessel');
     const given = reader.parse(startVesselSchema, path);
     if (known) own.set(name, given);
   }
@@ -52,7 +52,12 @@ function readOwn(reader: Reader, context: StartContext): Map<string, VesselGiven
 }
 
 /** Water in a vessel at the start: the reservoir may be low, and begins at the float where there is one. */
-function readVolume(reader: Reader, vessel: Vessel, given: VesselGiven | undefined, context: StartContext): number {
+function readVolume(
+  reader: Reader,
+  vessel: Vessel,
+  given: VesselGiven | undefined,
+  context: StartContext,
+): number {
   const path = ['start', 'vessels', vessel.name, 'volume'];
   const isReservoir = vessel.name === context.frame.reservoir;
   const written = given?.volume;
@@ -63,7 +68,8 @@ function readVolume(reader: Reader, vessel: Vessel, given: VesselGiven | undefin
   const limit = formatQuantity(vessel.volume, 'volume');
   if (!isReservoir && written !== vessel.volume) {
     reader.fault(path, 'only the reservoir may start below its full volume', { expected: limit });
-  } else if (written > vessel.volume) reader.fault(path, 'more than the vessel holds', { expected: `at most ${limit}` });
+  } else if (written > vessel.volume)
+    reader.fault(path, 'more than the vessel holds', { expected: `at most ${limit}` });
   return written;
 }
 

@@ -34,7 +34,7 @@ export function readCohorts(reader: Reader, vessels: Named<Vessel>): Named<Cohor
   return reader.named('fish', mostGroups, (path, name) => {
     const given = reader.parse(cohortSchema, path);
     if (given === undefined) return undefined;
-    reader.known(given.in, vessels.keys(), [...path, 'in'], 'vessel');
+    reader.known(given.in, vessels, [...path, 'in'], 'vessel');
     reader.known(given.species, names('fish'), [...path, 'species'], 'species');
     const feed = readFeed(reader, path, given);
     const { species, number, mass, ration, hours } = given;
@@ -46,18 +46,32 @@ export function readCohorts(reader: Reader, vessels: Named<Vessel>): Named<Cohor
 type Given = ReturnType<typeof plantingSchema.parse>;
 
 /** Age of the oldest batch: of staggered batches the one harvested next, one interval short of harvest. */
-function readAge(reader: Reader, path: Path, given: Given, harvest: number, start: Planting['start']): number {
+function readAge(
+  reader: Reader,
+  path: Path,
+  given: Given,
+  harvest: number,
+  start: Planting['start'],
+): number {
   const batches = given.batches ?? 1;
   const usual = start === 'staggered' ? (harvest * (batches - 1)) / batches : 0;
   const age = given.age ?? reader.fallback([...path, 'age'], usual, formatQuantity(usual, 'time'));
   if (given.age !== undefined && start !== 'staggered' && age > 0 && start === 'empty') {
     reader.fault([...path, 'age'], 'an age of a bed that starts empty');
   }
-  if (age > harvest) reader.fault([...path, 'age'], 'older than at harvest', { expected: `at most ${formatQuantity(harvest, 'time')}` });
+  if (age > harvest)
+    reader.fault([...path, 'age'], 'older than at harvest', {
+      expected: `at most ${formatQuantity(harvest, 'time')}`,
+    });
   return age;
 }
 
-function readPlanting(reader: Reader, path: Path, name: string, vessels: Named<Vessel>): Planting | undefined {
+function readPlanting(
+  reader: Reader,
+  path: Path,
+  name: string,
+  vessels: Named<Vessel>,
+): Planting | undefined {
   const given = reader.parse(plantingSchema, path);
   if (given === undefined) return undefined;
   const { crop, area } = given;
@@ -77,7 +91,17 @@ function readPlanting(reader: Reader, path: Path, name: string, vessels: Named<V
   const usualStart = batches > 1 ? 'staggered' : 'new';
   const start = given.start ?? reader.fallback([...path, 'start'], usualStart, usualStart);
   const after = given.after ?? reader.fallback([...path, 'after'], 'replant', 'replant');
-  return { name, vessel: given.in, crop, area, batches, harvest, after, start, age: readAge(reader, path, given, harvest, start) };
+  return {
+    name,
+    vessel: given.in,
+    crop,
+    area,
+    batches,
+    harvest,
+    after,
+    start,
+    age: readAge(reader, path, given, harvest, start),
+  };
 }
 
 /** What grows at the same time in a bed must fit on it. Beds that start empty are taken to follow others. */
@@ -93,14 +117,19 @@ function checkBeds(reader: Reader, plantings: Named<Planting>, vessels: Named<Ve
     if (before > 0 && sum > wide * tapeMargin && planting.area <= wide * tapeMargin) {
       const got = `${formatQuantity(Number(sum.toPrecision(6)), 'area')} in all`;
       const expected = `at most ${formatQuantity(wide, 'area')}`;
-      reader.fault(['plantings', planting.name, 'area'], `plantings larger than ${planting.vessel}`, { got, expected });
+      reader.fault(['plantings', planting.name, 'area'], `plantings larger than ${planting.vessel}`, {
+        got,
+        expected,
+      });
     }
   }
 }
 
 /** Reads the section `plantings`. */
 export function readPlantings(reader: Reader, vessels: Named<Vessel>): Named<Planting> {
-  const plantings = reader.named('plantings', mostGroups, (path, name) => readPlanting(reader, path, name, vessels));
+  const plantings = reader.named('plantings', mostGroups, (path, name) =>
+    readPlanting(reader, path, name, vessels),
+  );
   checkBeds(reader, plantings, vessels);
   return plantings;
 }

@@ -1,14 +1,19 @@
-import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, type Document, type ParsedNode } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, type ParsedNode } from 'yaml';
 import type { Fault } from '../errors.js';
+import { nestingBound } from './nesting.js';
 import type { Entry, Origin, Tree } from './tree.js';
 
-/** Longest text read, characters; most values after aliases are followed; deepest nesting. */
-const limits = { characters: 4_000_000, values: 400_000, depth: 40 };
+/**
+ * Longest text read, characters; most values after aliases are followed; deepest nesting, and the bound on
+ * it above which a text is not even parsed; most faults of syntax told.
+ */
+const limits = { characters: 4_000_000, values: 400_000, depth: 40, bound: 200, syntax: 100 };
 
 /** What a syntax error means for whoever wrote the file. */
 const meanings: Record<string, string> = {
   DUPLICATE_KEY: 'key written twice',
   TAB_AS_INDENT: 'a tab in the indentation: use spaces',
+  UNEXPECTED_TOKEN: 'not YAML from here on',
   MULTIPLE_DOCS: 'more than one document in the file: remove the line "---"',
 };
 
@@ -22,12 +27,16 @@ type Written = ParsedNode | null | undefined;
 
 class TreeReader {
   readonly faults: Fault[] = [];
+  /** Whether a value was lost, so that its absence says nothing. */
+  broken = false;
   private values = 0;
+  /** How many aliases lead to where we are. */
+  private aliases = 0;
+  private readonly anchors = new Map<string, Written>();
 
   constructor(
     private readonly file: string,
     private readonly lines: LineCounter,
-    private readonly document: Document.Parsed,
   ) {}
 
   origin(offset: number): Origin {
@@ -45,24 +54,32 @@ class TreeReader {
     const empty: Tree = { kind: 'scalar', origin: place, value: null, source: '' };
     this.values += 1;
     if (this.values > limits.values) {
+      this.broken = true;
       if (this.values === limits.values + 1) {
         this.fault(place, `more than ${limits.values} values once aliases are followed`);
       }
       return empty;
     }
     if (depth > limits.depth) {
+      this.broken = true;
       this.fault(place, `nested more than ${limits.depth} deep`);
       return empty;
     }
     if (isAlias(node)) {
-      const target = node.resolve(this.document) as Written;
+      const target = this.anchors.get(node.source);
       if (target === undefined) {
+        this.broken = true;
         this.fault(place, 'alias without an anchor', { got: `*${node.source}` });
         return empty;
       }
-      return this.read(target, place, depth + 1);
+      this.aliases += 1;
+      const found = this.read(target, place, depth + 1);
+      this.aliases -= 1;
+      return found;
     }
-    if (isMap(node)) return this.readMap(node.items as { key: Written; value: Written }[], place, depth);
+    // What an alias leads to keeps the anchors it had where it was written.
+    if (node?.anchor !== undefined && this.aliases === 0) this.anchors.set(node.anchor, node);
+    if (isMap(node)) return this.readMap(node.items, place, depth);
     if (isSeq(node)) {
       const items = (node.items as Written[]).map((item) => this.read(item, place, depth + 1));
       return { kind: 'list', origin: place, items };
@@ -108,23 +125,28 @@ export function readTree(text: string, file: string): TreeReading {
   if (text.length > limits.characters) {
     return { tree: undefined, faults: [{ file, problem: `longer than ${limits.characters} characters` }] };
   }
-  const lines = new LineCounter();
-  try {
-    const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, version: '1.2' });
-    const reader = new TreeReader(file, lines, document);
-    const broken = [...document.errors, ...document.warnings].map(
-      ({ code, message, pos }): Fault => ({
-        ...reader.origin(pos[0]),
-        problem: meanings[code] ?? `not YAML: ${firstLine(message)}`,
-        ...(code === 'DUPLICATE_KEY' ? { got: /^[^:\s]+/.exec(text.slice(pos[0]))?.[0] ?? '' } : {}),
-      }),
-    );
-    const severe = document.errors.some(({ code }) => code !== 'DUPLICATE_KEY');
-    if (severe) return { tree: undefined, faults: broken };
-    const tree = reader.read(document.contents, { file, line: 1, column: 1 }, 0);
-    return { tree, faults: [...broken, ...reader.faults] };
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
+  if (nestingBound(text) > limits.bound) {
     return { tree: undefined, faults: [{ file, problem: `nested more than ${limits.depth} deep` }] };
   }
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, version: '1.2' });
+  const reader = new TreeReader(file, lines);
+  // Once the parser has lost its place, every later token is unexpected: the first of them is the fault.
+  const lost = document.errors.findIndex(({ code }) => code === 'UNEXPECTED_TOKEN');
+  const errors = document.errors.filter(({ code }, index) => code !== 'UNEXPECTED_TOKEN' || index === lost);
+  const found = [...errors, ...document.warnings];
+  const broken = found.slice(0, limits.syntax).map(({ code, message, pos }): Fault => ({
+    ...reader.origin(pos[0]),
+    problem: meanings[code] ?? `not YAML: ${firstLine(message)}`,
+    ...(code === 'DUPLICATE_KEY' ? { got: /^[^:\s]+/.exec(text.slice(pos[0], pos[0] + 80))?.[0] ?? '' } : {}),
+  }));
+  const untold = found[limits.syntax];
+  if (untold !== undefined) {
+    const problem = `${found.length - limits.syntax} more faults of syntax from here on`;
+    broken.push({ ...reader.origin(untold.pos[0]), problem });
+  }
+  const severe = document.errors.some(({ code }) => code !== 'DUPLICATE_KEY');
+  if (severe) return { tree: undefined, faults: broken };
+  const tree = reader.read(document.contents, { file, line: 1, column: 1 }, 0);
+  return { tree: reader.broken ? undefined : tree, faults: [...broken, ...reader.faults] };
 }

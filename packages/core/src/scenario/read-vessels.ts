@@ -8,7 +8,7 @@ import { vesselSchema } from './schema/system-schema.js';
 import type { Path } from './tree.js';
 
 /** Most vessels of one file. */
-const mostVessels = 5000;
+export const mostVessels = 5000;
 
 /** Their water lies under rafts, media or a lid, so the area is covered rather than open. */
 const coveredKinds: ReadonlySet<VesselKind> = new Set(['raft-bed', 'media-bed', 'channel']);
@@ -39,7 +39,9 @@ function readAreas(reader: Reader, path: Path, given: Given): Areas | undefined 
   const bare = noFloorKinds.has(given.kind);
   const needsArea = (under ? covered : open) === undefined || (floor === undefined && !bare);
   if (area === undefined && needsArea) {
-    reader.fault([...path, 'area'], 'missing', { expected: 'the area seen from above, or open, covered and floor' });
+    reader.fault([...path, 'area'], 'missing', {
+      expected: 'the area seen from above, or open, covered and floor',
+    });
     return undefined;
   }
   const whole = area ?? 0;
@@ -59,7 +61,8 @@ function readAreas(reader: Reader, path: Path, given: Given): Areas | undefined 
 function readSurface(reader: Reader, path: Path, given: Given, areas: Areas): number | undefined {
   const { media, surface } = given;
   const { parameters } = reader;
-  const known = media === undefined || reader.known(media.type, names('media'), [...path, 'media', 'type'], 'medium');
+  const known =
+    media === undefined || reader.known(media.type, names('media'), [...path, 'media', 'type'], 'medium');
   if (!known) return undefined;
   if (surface !== undefined) return surface;
   const walls = parameters.value('vessel.wall') * given.volume;
@@ -74,7 +77,9 @@ function readTemperature(reader: Reader, path: Path, given: Given, frame: RunFra
     return readDaily(reader, [...path, 'temperature'], given.temperature, need);
   }
   if (frame.waterTemperature === undefined && !reader.has(['climate', 'water-temperature'])) {
-    reader.fault([...path, 'temperature'], 'missing', { expected: 'a temperature here or climate.water-temperature' });
+    reader.fault([...path, 'temperature'], 'missing', {
+      expected: 'a temperature here or climate.water-temperature',
+    });
   }
   return frame.waterTemperature;
 }
@@ -87,7 +92,10 @@ function readVessel(reader: Reader, path: Path, name: string, frame: RunFrame): 
   const temperature = readTemperature(reader, path, given, frame);
   const { kind, volume, drain } = given;
   const drained = drain !== undefined && drain.to >= volume;
-  if (drained) reader.fault([...path, 'drain', 'to'], 'not below the volume', { expected: 'less than the volume of the vessel' });
+  if (drained)
+    reader.fault([...path, 'drain', 'to'], 'not below the volume', {
+      expected: 'less than the volume of the vessel',
+    });
   if (areas === undefined || surface === undefined || temperature === undefined || drained) return undefined;
   const usual = (key: 'leak' | 'exchange' | 'aeration', dimension: Dimension): number =>
     given[key] ?? quantityDefault(reader, [...path, key], 0, dimension);

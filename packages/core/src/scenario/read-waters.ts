@@ -40,7 +40,9 @@ const roomTemperature = 20;
 
 /** Temperature at which water from outside is taken to be: that of the system on the first day, degC. */
 export function sourceTemperature(frame: RunFrame): number {
-  return frame.waterTemperature === undefined ? roomTemperature : firstValue(frame.waterTemperature, frame.startDate);
+  return frame.waterTemperature === undefined
+    ? roomTemperature
+    : firstValue(frame.waterTemperature, frame.startDate);
 }
 
 function writeValue(key: Key, value: number): string | number {
@@ -62,7 +64,8 @@ export function completeQuality(
   const { parameters } = reader;
   const { like } = given;
   const inLibrary = names('water');
-  const known = like === undefined || reader.known(like, [...others.keys(), ...inLibrary], [...path, 'like'], 'water');
+  const known =
+    like === undefined || reader.known(like, [...others.keys(), ...inLibrary], [...path, 'like'], 'water');
   if (!known) return undefined;
   const own = like === undefined ? undefined : others.get(like);
   if (like !== undefined && own === undefined && !inLibrary.includes(like)) return undefined;
@@ -92,7 +95,12 @@ export function completeQuality(
     oxygen: value('oxygen', () => oxygenSaturation(parameters, temperature)),
     chloride: value('chloride'),
   };
-  if (own !== undefined && given.pH === undefined && given.alkalinity === undefined && given.ammonia === undefined) {
+  if (
+    own !== undefined &&
+    given.pH === undefined &&
+    given.alkalinity === undefined &&
+    given.ammonia === undefined
+  ) {
     return { ...quality, carbon: own.carbon };
   }
   if (own !== undefined && given.pH === undefined) {
@@ -103,9 +111,13 @@ export function completeQuality(
   if (!complete) return undefined;
   const carbon = carbonFromPh(parameters, quality.alkalinity, pH, tan, temperature);
   if (carbon >= 0) return { ...quality, carbon };
-  reader.fault([...path, reader.has([...path, 'pH']) ? 'pH' : 'alkalinity'], 'no water of this alkalinity has this pH', {
-    expected: 'a lower pH, or more alkalinity',
-  });
+  reader.fault(
+    [...path, reader.has([...path, 'pH']) ? 'pH' : 'alkalinity'],
+    'no water of this alkalinity has this pH',
+    {
+      expected: 'a lower pH, or more alkalinity',
+    },
+  );
   return undefined;
 }
 
@@ -117,7 +129,8 @@ export function readWaters(reader: Reader, frame: RunFrame): Named<SourceWater> 
   const temperature = sourceTemperature(frame);
   return reader.named('waters', mostWaters, (path, name) => {
     const given = reader.parse(waterSchema, path);
-    const quality = given === undefined ? undefined : completeQuality(reader, path, given, temperature, new Map());
+    const quality =
+      given === undefined ? undefined : completeQuality(reader, path, given, temperature, new Map());
     return quality === undefined ? undefined : { name, ...quality };
   });
 }

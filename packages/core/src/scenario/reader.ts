@@ -20,6 +20,9 @@ import {
 /** Entries of a section by name; undefined where the entry is there but faulty. */
 export type Named<T> = ReadonlyMap<string, T | undefined>;
 
+/** Names that may be referred to. */
+type Names = ReadonlySet<string> | ReadonlyMap<string, unknown> | readonly string[];
+
 /** Names are words that may stand in a series name such as `nitrate@sump`. */
 const namePattern = /^[A-Za-z][A-Za-z0-9_-]{0,63}$/;
 
@@ -90,7 +93,13 @@ export class Reader {
     const found = new Map<string, T | undefined>();
     const names = this.keys([section]);
     const tooMany = names.length > most;
-    if (tooMany) this.fault([section], 'too many entries', { got: String(names.length), expected: `at most ${most}` }, true);
+    if (tooMany)
+      this.fault(
+        [section],
+        'too many entries',
+        { got: String(names.length), expected: `at most ${most}` },
+        true,
+      );
     for (const name of names) {
       if (!tooMany && !namePattern.test(name)) {
         const expected = 'a letter, then letters, digits, - and _, at most 64';
@@ -110,25 +119,33 @@ export class Reader {
       return [];
     }
     if (node.items.length > most) {
-      this.fault([section], 'too many entries', { got: String(node.items.length), expected: `at most ${most}` }, true);
+      this.fault(
+        [section],
+        'too many entries',
+        { got: String(node.items.length), expected: `at most ${most}` },
+        true,
+      );
       return [];
     }
     return node.items.map((_, index) => read([section, index]));
   }
 
   /** Checks a name against those there are. A name of a faulty entry is no second fault. */
-  known(name: string, names: Iterable<string>, path: Path, what: string): boolean {
-    const all = [...names];
-    if (all.includes(name)) return true;
+  known(name: string, names: Names, path: Path, what: string): boolean {
+    if ('has' in names ? names.has(name) : names.includes(name)) return true;
+    const all = 'has' in names ? [...names.keys()] : [...names];
     const guess = nearest(name, all);
-    const listing = all.length === 0 ? `no ${what} is named here` : `one of ${all.slice(0, 12).join(', ')}${all.length > 12 ? ' ...' : ''}`;
+    const listing =
+      all.length === 0
+        ? `a ${what} of this file, which has none`
+        : `one of ${all.slice(0, 12).join(', ')}${all.length > 12 ? ' ...' : ''}`;
     this.fault(path, `unknown ${what}`, guess === undefined ? { expected: listing } : { nearest: guess });
     return false;
   }
 
   /** The entry of that name; undefined (and a fault, unless the entry itself is faulty) where there is none. */
   lookup<T>(named: Named<T>, name: string, path: Path, what: string): T | undefined {
-    return this.known(name, named.keys(), path, what) ? named.get(name) : undefined;
+    return this.known(name, named, path, what) ? named.get(name) : undefined;
   }
 
   /** Notes that a default stands in for a key not written, and gives it back. */

@@ -24,15 +24,7 @@ export interface SourceWater {
 }
 
 export type VesselKind =
-  | 'fish-tank'
-  | 'settler'
-  | 'screen'
-  | 'biofilter'
-  | 'media-bed'
-  | 'raft-bed'
-  | 'channel'
-  | 'sump'
-  | 'vessel';
+  'fish-tank' | 'settler' | 'screen' | 'biofilter' | 'media-bed' | 'raft-bed' | 'channel' | 'sump' | 'vessel';
 
 /** A well-mixed vessel. */
 export interface Vessel {
@@ -199,22 +191,50 @@ export interface StartVessel {
 /** What an action does. Names of vessels, cohorts, plantings, pumps and waters are resolved. */
 export type Deed =
   | { readonly kind: 'stock'; readonly cohort: string; readonly number: number; readonly mass: number }
-  | { readonly kind: 'harvest-fish'; readonly cohort: string; readonly share: number; readonly number?: number }
+  | {
+      readonly kind: 'harvest-fish';
+      readonly cohort: string;
+      readonly share: number;
+      readonly number?: number;
+    }
   | { readonly kind: 'lose-fish'; readonly cohort: string; readonly share: number; readonly number?: number }
-  | { readonly kind: 'grade'; readonly cohort: string; readonly share: number; readonly relativeMass: number; readonly to: string }
+  | {
+      readonly kind: 'grade';
+      readonly cohort: string;
+      readonly share: number;
+      readonly relativeMass: number;
+      readonly to: string;
+    }
   | { readonly kind: 'plant'; readonly planting: string }
   | { readonly kind: 'harvest-crop'; readonly planting: string; readonly replant: boolean }
   | { readonly kind: 'leave-empty'; readonly planting: string }
-  | { readonly kind: 'feed'; readonly cohort: string; readonly ration?: Ration; readonly feed?: Feed; readonly factor?: number }
+  | {
+      readonly kind: 'feed';
+      readonly cohort: string;
+      readonly ration?: Ration;
+      readonly feed?: Feed;
+      readonly factor?: number;
+    }
   | { readonly kind: 'top-up'; readonly dailyCap?: number; readonly stopped?: boolean }
   | { readonly kind: 'source-water'; readonly water: string; readonly to: SourceWater }
-  | { readonly kind: 'change-water'; readonly vessel: string; readonly volume?: number; readonly share?: number; readonly water: string }
+  | {
+      readonly kind: 'change-water';
+      readonly vessel: string;
+      readonly volume?: number;
+      readonly share?: number;
+      readonly water: string;
+    }
   | { readonly kind: 'dose'; readonly vessel: string; readonly product: string; readonly mass: number }
   | { readonly kind: 'pump'; readonly pump: string; readonly running: boolean }
   | { readonly kind: 'aeration'; readonly vessel: string; readonly running: boolean }
   | { readonly kind: 'clean'; readonly vessel: string; readonly biofilm: number; readonly solids: number }
   | { readonly kind: 'medicate'; readonly vessel: string; readonly kills: number }
-  | { readonly kind: 'drain-solids'; readonly vessel: string; readonly share: number; readonly water: number };
+  | {
+      readonly kind: 'drain-solids';
+      readonly vessel: string;
+      readonly share: number;
+      readonly water: number;
+    };
 
 /** A deed at a time (days since the start); ties keep file order within the order of kinds. */
 export interface Action {
@@ -231,6 +251,18 @@ export interface Override {
   readonly low?: number;
   readonly high?: number;
   readonly where?: string;
+}
+
+/** What stood in a system at the end of another run, by name. */
+export interface SavedState {
+  /** Water in each vessel, m3. */
+  readonly volumes: Readonly<Record<string, number>>;
+  /** Water in the rain tank, m3. */
+  readonly rainTank: number;
+  /** Amounts by component and place (vessel, cohort, batch of a planting). */
+  readonly states: readonly { readonly component: string; readonly place: string; readonly amount: number }[];
+  /** Age of each batch that is planted, d. */
+  readonly ages: Readonly<Record<string, number>>;
 }
 
 export interface Scenario {
@@ -257,6 +289,8 @@ export interface Scenario {
   readonly cohorts: readonly Cohort[];
   readonly plantings: readonly Planting[];
   readonly start: readonly StartVessel[];
+  /** A state to start from, in place of `start`, stock and stands. */
+  readonly saved?: SavedState;
   readonly actions: readonly Action[];
   readonly overrides: readonly Override[];
 }

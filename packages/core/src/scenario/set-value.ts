@@ -1,7 +1,7 @@
 import type { Fault } from '../errors.js';
 import { nearest } from '../suggest.js';
 import { readTree } from './read-tree.js';
-import { describePath, type Entry, type Origin, type Tree } from './tree.js';
+import { describePath, type Entry, type Origin, type Path, type Tree } from './tree.js';
 
 /** A value given beside the file, as `--set path=value`. */
 export interface Setting {
@@ -25,17 +25,26 @@ class SettingFault extends Error {
   }
 }
 
-function put(tree: Tree, steps: readonly string[], done: readonly string[], value: Tree, sections: ReadonlySet<string>): Tree {
+function put(
+  tree: Tree,
+  steps: readonly string[],
+  done: Path,
+  value: Tree,
+  sections: ReadonlySet<string>,
+): Tree {
   const [step, ...rest] = steps;
   if (step === undefined) return value;
-  const here = [...done, step];
+  const here: Path = [...done, tree.kind === 'list' && /^\d+$/.test(step) ? Number(step) : step];
   const fail = (problem: string, extra: Partial<Fault> = {}): never => {
     throw new SettingFault({ ...origin, key: describePath(here), problem, ...extra });
   };
   if (tree.kind === 'list') {
     const item = /^\d+$/.test(step) ? tree.items[Number(step)] : undefined;
     if (item === undefined) {
-      return fail('no such place in the list', { got: step, expected: `a number from 0 to ${tree.items.length - 1}` });
+      return fail('no such place in the list', {
+        got: step,
+        expected: `a number from 0 to ${tree.items.length - 1}`,
+      });
     }
     const items = tree.items.map((old) => (old === item ? put(item, rest, here, value, sections) : old));
     return { ...tree, items };
@@ -58,7 +67,11 @@ function put(tree: Tree, steps: readonly string[], done: readonly string[], valu
  * Puts one value into the tree at a path such as `vessels.tank-1.volume` or `flows[0].rate`. The value
  * is read as YAML. Entries on the way must exist, save the sections of the file named in `sections`.
  */
-export function setValue(tree: Tree, setting: Setting, sections: ReadonlySet<string>): { tree: Tree; faults: readonly Fault[] } {
+export function setValue(
+  tree: Tree,
+  setting: Setting,
+  sections: ReadonlySet<string>,
+): { tree: Tree; faults: readonly Fault[] } {
   const { tree: value, faults } = readTree(setting.value, '--set');
   if (value === undefined || faults.length > 0) {
     return { tree, faults: faults.map((fault) => ({ ...fault, key: setting.path })) };

@@ -84,7 +84,8 @@ export function keyOrigin(tree: Tree, path: Path): Origin | undefined {
 /** What came, short enough for a message. */
 export function describeTree(tree: Tree): string {
   if (tree.kind === 'list') return `a list of ${tree.items.length}`;
-  if (tree.kind === 'map') return tree.entries.size === 0 ? 'an empty map' : `a map with ${[...tree.entries.keys()][0]}`;
+  if (tree.kind === 'map')
+    return tree.entries.size === 0 ? 'an empty map' : `a map with ${[...tree.entries.keys()][0]}`;
   const { source, value } = tree;
   const text = source.length > 60 ? `${source.slice(0, 57)}...` : source;
   return typeof value === 'string' ? JSON.stringify(text) : text;

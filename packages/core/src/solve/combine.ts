@@ -37,8 +37,7 @@ export function combine(
       return;
     case 6:
       for (let i = 0; i < size; i++) {
-        out[i] =
-          base[i] + w0 * v0[i] + w1 * v1[i] + w2 * v2[i] + w3 * v3[i] + w4 * v4[i] + w5 * v5[i];
+        out[i] = base[i] + w0 * v0[i] + w1 * v1[i] + w2 * v2[i] + w3 * v3[i] + w4 * v4[i] + w5 * v5[i];
       }
       return;
     default:

@@ -1,6 +1,16 @@
-import type { Conditions } from '../process.js';
+import type { Conditions, Process } from '../process.js';
 import type { Values } from '../../model/composition.js';
-import { arrhenius, bell, bellSlope, monod, monodSlope, reserve, reserveSlope, inhibition, inhibitionSlope } from './limits.js';
+import {
+  arrhenius,
+  bell,
+  bellSlope,
+  monod,
+  monodSlope,
+  reserve,
+  reserveSlope,
+  inhibition,
+  inhibitionSlope,
+} from './limits.js';
 
 /**
  * Activity of ammonia oxidisers: growth that the substrate would allow, g COD d-1,
@@ -112,10 +122,18 @@ export function nobActivityPartials(
 }
 
 type Activity = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>) => number;
-type ActivityPartials = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array) => number;
+type ActivityPartials = (
+  v: Float64Array,
+  at: ArrayLike<number>,
+  k: ArrayLike<number>,
+  d: Float64Array,
+) => number;
 
 /** Growth, g COD d-1: activity x room left. Variables 4 and 5 are the two populations, k[6] the room. */
-export function growing(activity: Activity, activityPartials: ActivityPartials) {
+export function growing(
+  activity: Activity,
+  activityPartials: ActivityPartials,
+): Pick<Process, 'rate' | 'partials'> {
   return {
     rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
       activity(v, at, k) * (1 - (v[at[4]] + v[at[5]]) / k[6]),
@@ -130,7 +148,10 @@ export function growing(activity: Activity, activityPartials: ActivityPartials) 
 }
 
 /** Oxidation without growth, g N d-1: activity x fullness / yield. */
-export function idling(activity: Activity, activityPartials: ActivityPartials) {
+export function idling(
+  activity: Activity,
+  activityPartials: ActivityPartials,
+): Pick<Process, 'rate' | 'partials'> {
   return {
     rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
       (activity(v, at, k) * (v[at[4]] + v[at[5]]) * k[7]) / k[6],

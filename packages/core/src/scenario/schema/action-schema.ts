@@ -11,10 +11,15 @@ const vessel = word('a name of `vessels`');
 const take = { cohort, share: share('share of the fish').optional(), number: fishCount.optional() };
 
 const capText = '`stopped`, `restored` or a map with cap';
-const topUpChange = z.union([z.enum(['stopped', 'restored']), section({ cap: quantity('volume-flow', 'most in one day') }, 'a cap')], {
-  error: ({ input }) =>
-    typeof input === 'string' ? complain({ problem: 'unknown word', expected: capText }) : kindComplaint(input, capText),
-});
+const topUpChange = z.union(
+  [z.enum(['stopped', 'restored']), section({ cap: quantity('volume-flow', 'most in one day') }, 'a cap')],
+  {
+    error: ({ input }) =>
+      typeof input === 'string'
+        ? complain({ problem: 'unknown word', expected: capText })
+        : kindComplaint(input, capText),
+  },
+);
 
 const feedChange = section(
   {
@@ -36,7 +41,10 @@ const change = {
 
 /** What an action may do: one of these keys in each action. */
 export const verbs = {
-  stock: section({ cohort, number: fishCount, mass: positive('mass', 'mean mass of a fish') }, 'put fish in').optional(),
+  stock: section(
+    { cohort, number: fishCount, mass: positive('mass', 'mean mass of a fish') },
+    'put fish in',
+  ).optional(),
   'harvest-fish': section(take, 'take fish out, the same share of every size').optional(),
   'lose-fish': section(take, 'fish die and are removed').optional(),
   grade: section(
@@ -49,25 +57,45 @@ export const verbs = {
     'move a share of a cohort to another',
   ).optional(),
   plant: planting.optional(),
-  'harvest-crop': section({ planting, replant: truth('plant again at once').optional() }, 'harvest now').optional(),
+  'harvest-crop': section(
+    { planting, replant: truth('plant again at once').optional() },
+    'harvest now',
+  ).optional(),
   'leave-empty': planting.optional(),
   feed: feedChange.optional(),
   'top-up': topUpChange.optional(),
-  'source-water': section({ water: word('the water that changes'), to: word('what it becomes') }, 'a supply changes').optional(),
+  'source-water': section(
+    { water: word('the water that changes'), to: word('what it becomes') },
+    'a supply changes',
+  ).optional(),
   'change-water': section(change, 'discharge water and put other water in').optional(),
-  dose: section({ into: vessel, product: word('a product of the library'), mass: positive('mass', 'mass of product') }, 'dose').optional(),
+  dose: section(
+    { into: vessel, product: word('a product of the library'), mass: positive('mass', 'mass of product') },
+    'dose',
+  ).optional(),
   'pump-off': word('a pump').optional(),
   'pump-on': word('a pump').optional(),
   'air-off': word('a vessel').optional(),
   'air-on': word('a vessel').optional(),
   'power-cut': choice('all pumps and all aeration stop', ['all']).optional(),
   clean: section(
-    { vessel, biofilm: share('share of the biofilm removed').optional(), solids: share('share of settled solids removed').optional() },
+    {
+      vessel,
+      biofilm: share('share of the biofilm removed').optional(),
+      solids: share('share of settled solids removed').optional(),
+    },
     'clean a vessel',
   ).optional(),
-  medicate: section({ vessel, kills: share('share of the biofilm killed') }, 'kill part of a biofilm').optional(),
+  medicate: section(
+    { vessel, kills: share('share of the biofilm killed') },
+    'kill part of a biofilm',
+  ).optional(),
   'drain-solids': section(
-    { vessel, share: share('share of settled solids'), water: quantity('volume', 'water that goes with them').optional() },
+    {
+      vessel,
+      share: share('share of settled solids'),
+      water: quantity('volume', 'water that goes with them').optional(),
+    },
     'drain settled solids',
   ).optional(),
 };
@@ -87,7 +115,12 @@ export const actionSchema = section(
 
 /** One plan of `dosing`. */
 export const dosingSchema = section(
-  { into: vessel, product: word('a product of the library'), mass: positive('mass', 'mass of product each time'), ...planTimes },
+  {
+    into: vessel,
+    product: word('a product of the library'),
+    mass: positive('mass', 'mass of product each time'),
+    ...planTimes,
+  },
   'a dosing plan',
 );
 

@@ -35,35 +35,51 @@ export function daily(dimension: Dimension, description: string): Reads<DailyGiv
     },
     description,
   ).transform((given, context): DailyGiven => {
-    const complainAt = (path: (string | number)[], problem: string, rest: { expected?: string } = {}): never => {
+    const complainAt = (
+      path: (string | number)[],
+      problem: string,
+      rest: { expected?: string } = {},
+    ): never => {
       context.addIssue({ code: 'custom', path, message: complain({ problem, ...rest }) });
       return z.NEVER;
     };
     const { monthly, daily: days, csv, column, unit } = given;
     const forms = [monthly, days, csv].filter((form) => form !== undefined).length;
-    if (forms !== 1) return complainAt([], 'not one way to give daily values', { expected: 'one of monthly, daily, csv' });
+    if (forms !== 1)
+      return complainAt([], 'not one way to give daily values', { expected: 'one of monthly, daily, csv' });
     if (csv !== undefined) {
-      if (column === undefined) return complainAt(['column'], 'missing', { expected: 'the name of a column' });
-      if (unit === undefined) return complainAt(['unit'], 'missing', { expected: `the unit of ${describeDimension(dimension)}` });
+      if (column === undefined)
+        return complainAt(['column'], 'missing', { expected: 'the name of a column' });
+      if (unit === undefined)
+        return complainAt(['unit'], 'missing', { expected: `the unit of ${describeDimension(dimension)}` });
       const answer = convert(1, unit, dimension);
-      if (!('value' in answer) && answer.problem !== 'negative') return complainAt(['unit'], answer.problem, answer);
+      if (!('value' in answer) && answer.problem !== 'negative')
+        return complainAt(['unit'], answer.problem, answer);
       return { kind: 'csv', file: csv, column, unit };
     }
     if (column !== undefined) return complainAt(['column'], 'only for csv');
     const key = monthly === undefined ? 'daily' : 'monthly';
     const written = monthly ?? days ?? [];
-    if (key === 'monthly' && written.length !== months) return complainAt([key], 'not twelve values', { expected: 'January to December' });
-    if (written.length === 0) return complainAt([key], 'an empty list', { expected: 'one value for each day of the run' });
+    if (key === 'monthly' && written.length !== months)
+      return complainAt([key], 'not twelve values', { expected: 'January to December' });
+    if (written.length === 0)
+      return complainAt([key], 'an empty list', { expected: 'one value for each day of the run' });
     const values = written.map((value, index) => {
       if (typeof value === 'number' && unit === undefined) {
-        return complainAt([key, index], 'a number without a unit', { expected: `${describeDimension(dimension)}, or \`unit\` beside the list` });
+        return complainAt([key, index], 'a number without a unit', {
+          expected: `${describeDimension(dimension)}, or \`unit\` beside the list`,
+        });
       }
-      const answer = typeof value === 'number' ? convert(value, unit ?? '', dimension) : parseQuantity(value, dimension);
+      const answer =
+        typeof value === 'number' ? convert(value, unit ?? '', dimension) : parseQuantity(value, dimension);
       return 'value' in answer ? answer.value : complainAt([key, index], answer.problem, answer);
     });
     return { kind: key, values };
   });
-  const constant = quantity(dimension, description).transform((value): DailyGiven => ({ kind: 'constant', value }));
+  const constant = quantity(dimension, description).transform((value): DailyGiven => ({
+    kind: 'constant',
+    value,
+  }));
   return z.union([constant, shape], {
     error: ({ input }) =>
       typeof input === 'number' && Number.isFinite(input)

@@ -25,11 +25,13 @@ export const headSchema = section(
 
 const named = <Schema extends z.ZodType>(schema: Schema): z.ZodRecord<z.ZodString, Schema> =>
   z.record(z.string(), schema);
-const files = z.union([z.string(), z.array(z.string())]).meta({ description: 'files that lie under this one' });
+const files = z
+  .union([z.string(), z.array(z.string())])
+  .meta({ description: 'files that lie under this one' });
 const startWithVessels = startSchema.extend({ vessels: named(startVesselSchema).optional() });
 
 /** A whole file. Sections are read one entry at a time, so that one fault hides no other. */
-const fileSchema = section(
+export const fileSchema = section(
   {
     include: files.optional(),
     ...headSchema.shape,
@@ -55,21 +57,12 @@ const fileSchema = section(
 export const topKeys: readonly string[] = Object.keys(fileSchema.shape);
 
 /** Top keys that hold maps or lists of entries. */
-export const sectionKeys: readonly string[] = topKeys.filter((key) => !(key in headSchema.shape) && key !== 'include');
+export const sectionKeys: readonly string[] = topKeys.filter(
+  (key) => !(key in headSchema.shape) && key !== 'include',
+);
 
 /** Only the keys at the top, whatever they hold. */
 export const topSchema = section(
   Object.fromEntries(topKeys.map((key) => [key, z.unknown().optional()])),
   'a system and what is done with it',
 );
-
-/** JSON Schema (2020-12) of a file, for editors. A file with `include` may leave out what is required here. */
-export function scenarioJsonSchema(): Record<string, unknown> {
-  const schema = z.toJSONSchema(fileSchema, { io: 'input', target: 'draft-2020-12', unrepresentable: 'any' });
-  const { required, ...rest } = schema as Record<string, unknown>;
-  return {
-    ...rest,
-    title: 'Leat system file',
-    anyOf: [{ required: ['include'] }, { required }],
-  };
-}

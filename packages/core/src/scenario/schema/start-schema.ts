@@ -18,7 +18,10 @@ const biofilmSchema: Reads<BiofilmGiven> = z
       z.string(),
       z.number(),
       section(
-        { aob: share('ammonia oxidisers as a share of the room'), nob: share('nitrite oxidisers as a share of the room') },
+        {
+          aob: share('ammonia oxidisers as a share of the room'),
+          nob: share('nitrite oxidisers as a share of the room'),
+        },
         'each group as a share of the room on the surface',
       ),
     ],
@@ -37,7 +40,8 @@ const biofilmSchema: Reads<BiofilmGiven> = z
     if (written === 'uncycled') return { kind: 'uncycled' };
     if (written === 'cycled') return { kind: 'cycled', share: 1 };
     const answer = typeof written === 'number' ? { value: written } : parseQuantity(written, 'share');
-    if (!('value' in answer)) return refuse(/^[a-z]/i.test(String(written)) ? 'unknown word' : answer.problem);
+    if (!('value' in answer))
+      return refuse(/^[a-z]/i.test(String(written)) ? 'unknown word' : answer.problem);
     if (answer.value < 0 || answer.value > 1) return refuse('out of range');
     return { kind: 'cycled', share: answer.value };
   });
@@ -73,6 +77,10 @@ const parameterRange = section(
 );
 
 /** One entry of `parameters`: a number, in the unit of its table, with or without a range. */
-export const parameterSchema = z.union([number('a number in the unit of its table', -1e12, 1e12), parameterRange], {
-  error: ({ input }) => kindComplaint(input, 'a number in the unit of its table, or a map of value, low, high'),
-});
+export const parameterSchema = z.union(
+  [number('a number in the unit of its table', -1e12, 1e12), parameterRange],
+  {
+    error: ({ input }) =>
+      kindComplaint(input, 'a number in the unit of its table, or a map of value, low, high'),
+  },
+);

@@ -7,7 +7,10 @@ import { choice, count, positive, quantity, section, share, word, type Reads } f
 const rationText = 'a ration such as "80 g/d" or "1.5 %/d", or a table of mass and ration';
 
 const tableRow = section(
-  { mass: quantity('mass', 'mean mass of a fish'), ration: quantity('share-rate', 'share of body mass a day') },
+  {
+    mass: quantity('mass', 'mean mass of a fish'),
+    ration: quantity('share-rate', 'share of body mass a day'),
+  },
   'a row of a ration table',
 );
 
@@ -32,7 +35,9 @@ export const rationSchema: Reads<Ration> = z
       return refuse(mass.problem.startsWith('wrong dimension') ? part.problem : mass.problem);
     }
     if (written.length === 0) return refuse('an empty table');
-    const falling = written.findIndex((row, index) => index > 0 && row.mass <= (written[index - 1]?.mass ?? 0));
+    const falling = written.findIndex(
+      (row, index) => index > 0 && row.mass <= (written[index - 1]?.mass ?? 0),
+    );
     if (falling > 0) return refuse('masses of a table must rise', [falling, 'mass']);
     return { kind: 'table', rows: written.map(({ mass, ration }) => ({ mass, perDay: ration })) };
   });
@@ -84,7 +89,11 @@ export const plantingSchema = section(
     batches: count('batches of staggered age; default 1', 1, 60).optional(),
     harvest: positive('time', 'age at harvest since planting; default: that of the crop').optional(),
     after: choice('what follows the harvest; default replant', ['replant', 'empty']).optional(),
-    start: choice('at the start; default: staggered for more than one batch, else new', ['staggered', 'new', 'empty']).optional(),
+    start: choice('at the start; default: staggered for more than one batch, else new', [
+      'staggered',
+      'new',
+      'empty',
+    ]).optional(),
     age: quantity('time', 'age of the oldest batch at the start').optional(),
   },
   'an area of one crop in one vessel',

@@ -7,7 +7,8 @@ import { quantity, type Reads } from './values.js';
 const dayLength = 86_400_000;
 
 /** A moment as written: days after the start, or days since 1970-01-01 of a calendar date. */
-export type When = { readonly kind: 'after'; readonly days: number } | { readonly kind: 'date'; readonly days: number };
+export type When =
+  { readonly kind: 'after'; readonly days: number } | { readonly kind: 'date'; readonly days: number };
 
 const calendar = /^(\d{4})-(\d{2})-(\d{2})(?:[ T](\d{2}):(\d{2}))?$/;
 

@@ -17,7 +17,10 @@ export function quantity(dimension: Dimension, description = ''): Reads<number, 
   const expected = describeDimension(dimension);
   return z
     .string({ error: ({ input }) => quantityComplaint(input, expected) })
-    .meta({ description: description === '' ? expected : description, examples: [...exampleQuantities(dimension)] })
+    .meta({
+      description: description === '' ? expected : description,
+      examples: [...exampleQuantities(dimension)],
+    })
     .transform((text, context) => {
       const answer = parseQuantity(text, dimension);
       if ('value' in answer) return answer.value;
@@ -34,7 +37,10 @@ export function positive(dimension: Dimension, description = ''): Reads<number, 
 }
 
 /** A share: `0.6` or `"60 %"`. `below` leaves out 1 itself. */
-export function share(description: string, bounds: 'to-one' | 'below-one' | 'any' = 'to-one'): Reads<number, string | number> {
+export function share(
+  description: string,
+  bounds: 'to-one' | 'below-one' | 'any' = 'to-one',
+): Reads<number, string | number> {
   const range = { 'to-one': '0 to 1', 'below-one': '0 to below 1', any: '0 up' }[bounds];
   const expected = `a share from ${range}, such as "60 %" or 0.6`;
   return z
@@ -99,7 +105,11 @@ export function choice<const Words extends readonly [string, ...string[]]>(
       error: ({ input }) => {
         if (typeof input !== 'string') return kindComplaint(input, expected);
         const guess = nearest(input, words);
-        return complain({ problem: 'unknown word', expected, ...(guess === undefined ? {} : { nearest: guess }) });
+        return complain({
+          problem: 'unknown word',
+          expected,
+          ...(guess === undefined ? {} : { nearest: guess }),
+        });
       },
     })
     .meta({ description });

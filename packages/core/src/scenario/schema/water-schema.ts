@@ -28,7 +28,10 @@ export const startWaterSchema = section(
 export const climateSchema = section(
   {
     'water-temperature': daily('temperature', 'temperature of the water').optional(),
-    'air-temperature': daily('temperature', 'temperature of the crops; default: that of the water').optional(),
+    'air-temperature': daily(
+      'temperature',
+      'temperature of the crops; default: that of the water',
+    ).optional(),
     et0: daily('depth-rate', 'reference evapotranspiration outdoors'),
     'greenhouse-factor': share('share of it that holds under glass; default 1', 'any').optional(),
   },
@@ -63,7 +66,8 @@ export const topUpSchema = section(
     rate: positive('volume-flow', 'most that the valve lets in'),
     from: z.array(
       z.union([word('`rain-tank` or a name of `waters`'), source], {
-        error: ({ input }) => kindComplaint(input, '`rain-tank`, a name of `waters`, or a map of water and cap'),
+        error: ({ input }) =>
+          kindComplaint(input, '`rain-tank`, a name of `waters`, or a map of water and cap'),
       }),
       { error: ({ input }) => kindComplaint(input, 'a list of supplies, the first used first') },
     ),

@@ -1,0 +1,38 @@
+import { readScenarioFully, type ScenarioReading } from '@leat/core';
+import { FileError, reasonOf } from './file-error.js';
+import { readText } from './read-text.js';
+
+/** Options of every command that reads a scenario. */
+export interface ScenarioOptions {
+  /** Each `path=value`. */
+  readonly set: readonly string[];
+  readonly days?: number;
+  readonly every?: string;
+}
+
+function setting(text: string): { readonly path: string; readonly value: string } {
+  const cut = text.indexOf('=');
+  return { path: text.slice(0, cut).trim(), value: text.slice(cut + 1).trim() };
+}
+
+function textOf(file: string): string {
+  try {
+    return readText(file);
+  } catch (error) {
+    throw new FileError(`${file}: cannot be read: ${reasonOf(error)}`);
+  }
+}
+
+/**
+ * Reads a scenario file, what it includes (seen from its own folder) and what the options put over it.
+ * Throws FileError where the file cannot be read and InputError with every fault in it.
+ */
+export function openScenario(file: string, options: ScenarioOptions): ScenarioReading {
+  return readScenarioFully(textOf(file), {
+    file,
+    load: readText,
+    set: options.set.map(setting),
+    ...(options.days === undefined ? {} : { days: options.days }),
+    ...(options.every === undefined ? {} : { every: options.every }),
+  });
+}

@@ -1,0 +1,88 @@
+import { waterComponents } from '../model/component.js';
+import type { Model } from '../model/model.js';
+import type { Run, Sample } from '../run/run.js';
+import { sum } from '../sum.js';
+import type { Store } from './why-measures.js';
+import { postingNames, streamName } from './why-names.js';
+
+/** How much of a store each cause has brought (+) or taken (-). */
+export type History = ReadonlyMap<string, number>;
+
+/** What is there before anything happened. */
+const START = 'state at the start';
+
+type Item = readonly [cause: string, amount: number];
+
+/** Name of what each row does to the states it changes, by row and whether it adds to the store. */
+function rowNames(model: Model): (row: number, into: boolean) => string {
+  const titles = new Map(model.instances.map(({ row, process }) => [row, process.title]));
+  const streams = new Map(
+    model.streams.flatMap((stream, s) =>
+      model.streamRow[s] < 0 ? [] : waterComponents.map((_, c) => [model.streamRow[s] + c, stream] as const),
+    ),
+  );
+  return (row, into) => {
+    const stream = streams.get(row);
+    return stream === undefined ? (titles.get(row) ?? model.rows[row].id) : streamName(model, stream, into);
+  };
+}
+
+function stateHistory(run: Run, sample: Sample, states: ReadonlySet<number>): Item[] {
+  const { model, postings, samples } = run;
+  const nameOf = rowNames(model);
+  const rows = model.rows.flatMap((row, index): Item[] => {
+    const coefficient = sum(row.entries.map((entry) => (states.has(entry.state) ? entry.coefficient : 0)));
+    if (coefficient === 0 || sample.x[index] === 0) return [];
+    return [[nameOf(index, coefficient > 0), coefficient * sample.x[index]]];
+  });
+  const posted = postings.map(({ state, account, amount }): Item => [
+    postingNames[account],
+    states.has(state) ? amount : 0,
+  ]);
+  const atStart = sum(Array.from(states, (state) => samples[0].y[state]));
+  const postedThen = posted.slice(0, samples[0].posted).map(() => 0);
+  return [[START, sum([atStart, ...postedThen])], ...rows, ...posted.slice(0, sample.posted)];
+}
+
+function waterHistory(run: Run, sample: Sample, cells: readonly number[]): Item[] {
+  const { model, postings, samples } = run;
+  const inside = new Set(cells.map((cell) => model.layout.cells[cell]));
+  const streams = model.streams.flatMap((stream, s): Item[] => {
+    const into = cells.includes(stream.to);
+    if (into === cells.includes(stream.from)) return [];
+    return [[streamName(model, stream, into), into ? sample.carried[s] : -sample.carried[s]]];
+  });
+  const posted = postings.map(({ component, vessel, account, amount }): Item => [
+    postingNames[account],
+    component === 'water' && inside.has(vessel) ? amount : 0,
+  ]);
+  const atStart = cells.map((cell) => samples[0].volume[cell]);
+  const postedThen = posted.slice(0, samples[0].posted).map(() => 0);
+  return [[START, sum([...atStart, ...postedThen])], ...streams, ...posted.slice(0, sample.posted)];
+}
+
+/**
+ * All that brought a store to where it stands at a sample, from the integrated extents of rows and streams
+ * and from the postings; amounts of one cause are added. Their sum is `heldBy`, to rounding.
+ */
+export function historyOf(run: Run, sample: Sample, store: Store): History {
+  if (store.kind === 'size') return new Map([[store.name, store.value]]);
+  const items =
+    store.kind === 'states'
+      ? stateHistory(run, sample, new Set(store.states))
+      : waterHistory(run, sample, store.cells);
+  const groups = new Map<string, number[]>();
+  for (const [cause, amount] of items) {
+    const group = groups.get(cause);
+    if (group === undefined) groups.set(cause, [amount]);
+    else group.push(amount);
+  }
+  return new Map([...groups].map(([cause, amounts]) => [cause, sum(amounts)]));
+}
+
+/** What a store holds at a sample. */
+export function heldBy(sample: Sample, store: Store): number {
+  if (store.kind === 'size') return store.value;
+  if (store.kind === 'states') return sum(store.states.map((state) => sample.y[state]));
+  return sum(store.cells.map((cell) => sample.volume[cell]));
+}

@@ -1,0 +1,119 @@
+import { unitOf, waterComponents, type Component } from '../model/component.js';
+import type { Model } from '../model/model.js';
+import type { Run } from '../run/run.js';
+import { vesselSources } from './series-of-vessel.js';
+
+/** Something that is held, as a sum of states, as water of vessels, or as a size that does not change. */
+export type Store =
+  | { readonly kind: 'states'; readonly states: readonly number[] }
+  | { readonly kind: 'water'; readonly cells: readonly number[] }
+  | { readonly kind: 'size'; readonly name: string; readonly value: number };
+
+/** A quantity that `why` can split: an amount, or an amount per another. */
+export interface Measure {
+  readonly name: string;
+  readonly unit: string;
+  readonly amount: Store;
+  readonly per?: Store;
+  /** The same quantity over the whole system, for a concentration in one vessel. */
+  readonly whole?: Measure;
+}
+
+const statesOf = (model: Model, component: Component, within: (cell: number) => boolean): number[] =>
+  model.layout.states.flatMap((state, i) => (state.component === component && within(state.cell) ? [i] : []));
+
+/** Water components of some vessels: as a concentration (with the whole beside it) and as an amount. */
+function inWater(run: Run, place: string, cells: readonly number[], wholes: readonly Measure[]): Measure[] {
+  const { model } = run;
+  const units = new Map(vesselSources(run).map(({ name, unit }) => [name, unit]));
+  return waterComponents.flatMap((component): Measure[] => {
+    const states = statesOf(model, component, (cell) => cells.includes(cell));
+    const amount = { kind: 'states', states } as const;
+    const whole = wholes.find(({ name }) => name === `${component}@system`);
+    return [
+      {
+        name: `${component}@${place}`,
+        unit: units.get(`${component}@${model.layout.cells[cells[0]]}`) ?? unitOf[component],
+        amount,
+        per: { kind: 'water', cells },
+        ...(whole && { whole }),
+      },
+      { name: `${component}-amount@${place}`, unit: unitOf[component], amount },
+    ];
+  });
+}
+
+/** Water and what stands in some vessels: volume, biofilm (per surface and whole), settled solids. */
+function inVessels(model: Model, place: string, cells: readonly number[]): Measure[] {
+  const { vessels } = model.scenario;
+  const value = cells.reduce((total, cell) => total + vessels[cell].surface, 0);
+  const per = { kind: 'size', name: `surface of ${place}`, value } as const;
+  const held = (component: 'aob' | 'nob' | 'settled'): Measure[] => {
+    const states = statesOf(model, component, (cell) => cells.includes(cell));
+    if (states.length === 0) return [];
+    const amount = { kind: 'states', states } as const;
+    const unit = unitOf[component];
+    if (component === 'settled') return [{ name: `settled@${place}`, unit, amount }];
+    return [
+      { name: `${component}@${place}`, unit: `${unit}/m2`, amount, per },
+      { name: `${component}-amount@${place}`, unit, amount },
+    ];
+  };
+  return [
+    { name: `volume@${place}`, unit: 'm3', amount: { kind: 'water', cells } },
+    ...held('aob'),
+    ...held('nob'),
+    ...held('settled'),
+  ];
+}
+
+/** Fish of some cohorts, if there are any: mass, number, mean mass. */
+function fishMeasures(model: Model, place: string, cohorts: readonly number[]): Measure[] {
+  if (cohorts.length === 0) return [];
+  const { fish } = model.layout;
+  const mass = { kind: 'states', states: cohorts.map((cohort) => fish[cohort].mass) } as const;
+  const number = { kind: 'states', states: cohorts.map((cohort) => fish[cohort].number) } as const;
+  return [
+    { name: `fish-mass@${place}`, unit: 'g', amount: mass },
+    { name: `fish-number@${place}`, unit: 'fish', amount: number },
+    { name: `fish-mean-mass@${place}`, unit: 'g', amount: mass, per: number },
+  ];
+}
+
+/** Standing crop of some plantings, if there are any: dry mass and nitrogen. */
+function cropMeasures(model: Model, place: string, plantings: readonly number[]): Measure[] {
+  if (plantings.length === 0) return [];
+  const batches = model.layout.batches.filter(({ planting }) => plantings.includes(planting));
+  const states = (which: 'mass' | 'nitrogen'): Store => ({
+    kind: 'states',
+    states: batches.map((batch) => batch[which]),
+  });
+  return [
+    { name: `crop-mass@${place}`, unit: 'g dry', amount: states('mass') },
+    { name: `crop-nitrogen@${place}`, unit: 'g N', amount: states('nitrogen') },
+  ];
+}
+
+/**
+ * Every quantity of a run that is a sum of what processes, flows and actions did. Names and units are
+ * those of the series; beside them `-amount` for what a series gives per volume or surface, and
+ * `@system` for all vessels, cohorts or plantings together (a concentration: the mean of all water).
+ */
+export function measuresOf(run: Run): readonly Measure[] {
+  const { model } = run;
+  const { layout, scenario } = model;
+  const all = [...layout.cells.keys()];
+  const whole = inWater(run, 'system', all, []);
+  return [
+    ...layout.cells.flatMap((name, cell) => [
+      ...inWater(run, name, [cell], whole),
+      ...inVessels(model, name, [cell]),
+    ]),
+    ...scenario.cohorts.flatMap(({ name }, cohort) => fishMeasures(model, name, [cohort])),
+    ...scenario.plantings.flatMap(({ name }, planting) => cropMeasures(model, name, [planting])),
+    ...whole,
+    ...inVessels(model, 'system', all),
+    ...fishMeasures(model, 'system', [...scenario.cohorts.keys()]),
+    ...cropMeasures(model, 'system', [...scenario.plantings.keys()]),
+  ];
+}

@@ -1,0 +1,169 @@
+import { InputError, type Fault } from '../errors.js';
+import { parseQuantity } from '../units.js';
+import { checkNetwork } from './check-network.js';
+import { compact } from './compact.js';
+import { includeTree, type Load } from './include-tree.js';
+import { readActions } from './read-actions.js';
+import { readFlows } from './read-flows.js';
+import { readOverrides } from './read-overrides.js';
+import { completePumps, parsePumps } from './read-pumps.js';
+import { readRun } from './read-run.js';
+import { readStart } from './read-start.js';
+import { readCohorts, readPlantings } from './read-stock.js';
+import { readSupply } from './read-top-up.js';
+import { readVessels } from './read-vessels.js';
+import { readWaters } from './read-waters.js';
+import { Reader } from './reader.js';
+import { resolveTree, type ResolvedTree } from './resolve-tree.js';
+import type { Scenario } from './scenario.js';
+import { sectionKeys, topSchema } from './schema/file-schema.js';
+import { setValue, type Setting } from './set-value.js';
+import type { Tree } from './tree.js';
+
+/** How a scenario is read. */
+export interface ReadOptions {
+  /** Name of the file, for messages and as the place that included paths are seen from. */
+  readonly file: string;
+  /** Reads included files and CSV files by path; throws where it cannot. */
+  readonly load?: Load;
+  /** Values put over those of the file, in order. */
+  readonly set?: readonly Setting[];
+  /** Length of the run in days, in place of the file's. */
+  readonly days?: number;
+  /** Output step such as `"6 h"`, in place of the file's. */
+  readonly every?: string;
+}
+
+/** A scenario with the file it came from, completed. */
+export interface ScenarioReading {
+  readonly scenario: Scenario;
+  readonly resolved: ResolvedTree;
+  /** Ids of the numbers of the tables that the reading used (surfaces, waters, lengths of crops ...). */
+  readonly used: readonly string[];
+}
+
+/** Faults in the order of the files and lines, each once. */
+function ordered(faults: readonly Fault[]): Fault[] {
+  const files = [...new Set(faults.map(({ file }) => file))];
+  const once = new Map(faults.map((fault) => [JSON.stringify(fault), fault]));
+  return [...once.values()].sort(
+    (a, b) =>
+      files.indexOf(a.file) - files.indexOf(b.file) ||
+      (a.line ?? 0) - (b.line ?? 0) ||
+      (a.column ?? 0) - (b.column ?? 0),
+  );
+}
+
+function applySettings(tree: Tree, settings: readonly Setting[], faults: Fault[]): Tree {
+  const sections = new Set(sectionKeys);
+  let changed = tree;
+  for (const setting of settings) {
+    const answer = setValue(changed, setting, sections);
+    changed = answer.tree;
+    faults.push(...answer.faults);
+  }
+  return changed;
+}
+
+function optionFaults(options: ReadOptions): Fault[] {
+  const { days, every } = options;
+  const faults: Fault[] = [];
+  if (days !== undefined && !(days > 0 && days <= 36_525)) {
+    faults.push({
+      file: '--days',
+      problem: 'out of range',
+      got: String(days),
+      expected: 'a number of days above 0, at most 36525',
+    });
+  }
+  const step = every === undefined ? undefined : parseQuantity(every, 'time');
+  if (step !== undefined && 'problem' in step)
+    faults.push({ file: '--every', got: JSON.stringify(every), ...step });
+  return faults;
+}
+
+function readTree(text: string, options: ReadOptions, faults: Fault[]): Tree {
+  const reading = includeTree(text, options.file, options.load);
+  faults.push(...reading.faults, ...optionFaults(options));
+  const { tree } = reading;
+  if (tree?.kind !== 'map') {
+    if (faults.length === 0) {
+      faults.push({
+        file: options.file,
+        line: 1,
+        column: 1,
+        problem: 'not a system file',
+        expected: 'a map of title, days, vessels ...',
+      });
+    }
+    throw new InputError(ordered(faults));
+  }
+  const step = options.every;
+  const every =
+    step === undefined || 'problem' in parseQuantity(step, 'time') ? [] : [{ path: 'every', value: step }];
+  return applySettings(tree, [...(options.set ?? []), ...every], faults);
+}
+
+function readSections(reader: Reader, options: ReadOptions, overrides: Scenario['overrides']): Scenario {
+  reader.parse(topSchema, []);
+  const frame = readRun(reader, compact({ days: options.days }));
+  const waters = readWaters(reader, frame);
+  const vessels = readVessels(reader, frame);
+  const pumpsGiven = parsePumps(reader);
+  const reading = readFlows(reader, vessels, pumpsGiven);
+  const pumps = completePumps(reader, pumpsGiven, reading, vessels, frame.reservoir);
+  checkNetwork(reader, vessels, reading, frame.reservoir);
+  const reservoir = frame.reservoir === undefined ? undefined : vessels.get(frame.reservoir);
+  const supply = readSupply(reader, frame, waters, reservoir);
+  const cohorts = readCohorts(reader, vessels);
+  const plantings = readPlantings(reader, vessels);
+  const { topUp } = supply;
+  const start = readStart(reader, { frame, vessels, waters, topUp });
+  const actions = readActions(reader, frame, { vessels, waters, pumps, cohorts, plantings, topUp });
+  const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
+    [...named.values()].filter((entry) => entry !== undefined);
+  const { title, note, days, every, startDate, et0, air } = frame;
+  return {
+    ...{ title, note, days, every, startDate, et0 },
+    ...compact({ air }),
+    waters: present(waters),
+    vessels: present(vessels),
+    reservoir: frame.reservoir ?? '',
+    pumps: present(pumps),
+    flows: reading.flows,
+    ...supply,
+    cohorts: present(cohorts),
+    plantings: present(plantings),
+    start,
+    actions,
+    overrides,
+  };
+}
+
+/**
+ * Reads a system file: YAML with line numbers, what it includes, values set beside it, checked as a whole.
+ *
+ * @returns the scenario in internal units, the file as completed by defaults, and the numbers used
+ * @throws InputError with every fault found, each with file, line, column and key
+ */
+export function readScenarioFully(text: string, options: ReadOptions): ScenarioReading {
+  const faults: Fault[] = [];
+  const tree = readTree(text, options, faults);
+  const { overrides, parameters, faults: overrideFaults } = readOverrides(tree);
+  const reader = new Reader(tree, parameters, options.load);
+  const scenario = readSections(reader, options, overrides);
+  const all = [...faults, ...overrideFaults, ...reader.faults];
+  if (all.length > 0) throw new InputError(ordered(all));
+  const resolved = resolveTree(tree, reader.defaults, compact({ days: options.days }));
+  return { scenario, resolved, used: parameters.used() };
+}
+
+/** The scenario of a system file, in internal units. Throws InputError with every fault found. */
+export function readScenario(text: string, options: ReadOptions): Scenario {
+  return readScenarioFully(text, options).scenario;
+}
+
+/** A system file after include, settings and defaults, with the origin of each value. Throws as readScenario does. */
+export function resolvedTree(text: string, options: ReadOptions): ResolvedTree {
+  return readScenarioFully(text, options).resolved;
+}

@@ -1,0 +1,27 @@
+import type { Values } from '../model/composition.js';
+import { saturationPressure } from './vapour-pressure.js';
+import type { WeatherDay } from './weather-day.js';
+
+/** A number that may have been estimated: `assumed` says by what rule, when it was not measured. */
+export interface Estimate {
+  readonly value: number;
+  readonly assumed?: string;
+}
+
+/**
+ * Actual vapour pressure of a day, kPa, by the best of what was measured: dew point (FAO-56 eq. 14);
+ * highest and lowest humidity (17); highest alone (18); mean (19); none of them: the dew point is taken
+ * to be the lowest temperature (48).
+ */
+export function actualPressure(values: Values, day: WeatherDay): Estimate {
+  const { dewPoint, humidityHigh, humidityLow, humidity } = day;
+  if (dewPoint !== undefined) return { value: saturationPressure(values, dewPoint) };
+  const atLow = saturationPressure(values, day.low);
+  const atHigh = saturationPressure(values, day.high);
+  if (humidityHigh !== undefined && humidityLow !== undefined) {
+    return { value: (atLow * humidityHigh + atHigh * humidityLow) / 2 };
+  }
+  if (humidityHigh !== undefined) return { value: atLow * humidityHigh };
+  if (humidity !== undefined) return { value: (humidity * (atHigh + atLow)) / 2 };
+  return { value: atLow, assumed: 'dew point from the lowest temperature' };
+}

@@ -1,0 +1,88 @@
+import { InputError } from '../errors.js';
+import type { Values } from '../model/composition.js';
+import { actualPressure } from './actual-vapour-pressure.js';
+import { airPressure } from './air-pressure.js';
+import { daylightHours } from './daylight-hours.js';
+import { extraterrestrialRadiation } from './extraterrestrial-radiation.js';
+import { netLongWave, netShortWave } from './net-radiation.js';
+import { clearSkyRadiation, solarRadiation } from './solar-radiation.js';
+import { sunPosition } from './sun-position.js';
+import { saturationPressure, saturationSlope } from './vapour-pressure.js';
+import type { WeatherDay, WeatherSite } from './weather-day.js';
+import { weatherFaults } from './weather-faults.js';
+import { windAtTwoMetres } from './wind-speed.js';
+
+/** Reference evapotranspiration of a day with all that led to it. Pressures kPa, radiation MJ m-2 d-1. */
+export interface ReferenceDay {
+  /** mm/d; may be a little below 0 on a cold, humid day (dew). */
+  readonly et0: number;
+  readonly pressure: number;
+  /** Psychrometric constant and slope of the vapour pressure, kPa/degC. */
+  readonly psychrometric: number;
+  readonly slope: number;
+  readonly saturation: number;
+  readonly actual: number;
+  /** At 2 m, m/s. */
+  readonly wind: number;
+  readonly extraterrestrial: number;
+  /** h. */
+  readonly daylight: number;
+  readonly radiation: number;
+  readonly clearSky: number;
+  readonly netShort: number;
+  readonly netLong: number;
+  readonly net: number;
+  /** What was not measured and by what rule it was filled in. */
+  readonly assumed: readonly string[];
+}
+
+/**
+ * Reference evapotranspiration by FAO Penman-Monteith over one day (FAO-56 eq. 6, with 8, 9, 12, 40 and no
+ * heat into the soil, 42); what was not measured is filled in by the rules of FAO-56 chapter 3.
+ * @throws InputError with every value that cannot be true, and where the sun does not rise (eq. 39 then
+ *   has no Rs/Rso)
+ */
+export function penmanMonteith(values: Values, site: WeatherSite, day: WeatherDay): ReferenceDay {
+  const faults = weatherFaults(site, day);
+  if (faults.length > 0) throw new InputError(faults);
+  const k = (name: string): number => values.value(`weather.${name}`);
+  const { high, low } = day;
+  const mean = (high + low) / 2;
+  const sun = sunPosition(values, site.latitude, day.dayOfYear);
+  const extraterrestrial = extraterrestrialRadiation(values, sun);
+  if (!(extraterrestrial > 0)) {
+    const got = `day ${day.dayOfYear} at ${site.latitude} degrees`;
+    throw new InputError([{ key: 'latitude', got, problem: 'the sun does not rise on this day' }]);
+  }
+  const pressure = airPressure(values, site.elevation);
+  const psychrometric = k('psychrometric') * pressure;
+  const slope = saturationSlope(values, mean);
+  const saturation = (saturationPressure(values, high) + saturationPressure(values, low)) / 2;
+  const actual = actualPressure(values, day);
+  const wind = windAtTwoMetres(values, day.wind, site.windHeight);
+  const radiation = solarRadiation(values, site, day, sun);
+  const clearSky = clearSkyRadiation(values, extraterrestrial, site.elevation);
+  const netShort = netShortWave(values, radiation.value);
+  const netLong = netLongWave(values, high, low, actual.value, radiation.value, clearSky);
+  const net = netShort - netLong;
+  const drying = (k('aerodynamic') / (mean + k('aerodynamic-kelvin'))) * wind.value;
+  const energy = k('evaporated') * slope * net;
+  const air = psychrometric * drying * (saturation - actual.value);
+  return {
+    et0: (energy + air) / (slope + psychrometric * (1 + k('wind-resistance') * wind.value)),
+    pressure,
+    psychrometric,
+    slope,
+    saturation,
+    actual: actual.value,
+    wind: wind.value,
+    extraterrestrial,
+    daylight: daylightHours(sun),
+    radiation: radiation.value,
+    clearSky,
+    netShort,
+    netLong,
+    net,
+    assumed: [actual, radiation, wind].flatMap(({ assumed }) => (assumed === undefined ? [] : [assumed])),
+  };
+}

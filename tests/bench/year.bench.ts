@@ -1,0 +1,45 @@
+import { readFileSync } from 'node:fs';
+import { compileModel, createParameters, readScenario, simulate, type Run } from '@leat/core';
+import { bench, describe } from 'vitest';
+
+const file = new URL('../../packages/cli/scenarios/glasshouse.yaml', import.meta.url);
+const text = readFileSync(file, 'utf8');
+const scenario = readScenario(text, { file: 'glasshouse.yaml', days: 365 });
+const parameters = createParameters();
+const model = compileModel(scenario, parameters);
+
+function report(name: string, run: Run): void {
+  const { steps, rejected, evaluations, jacobians, factorisations, solves } = run.work;
+  console.log(
+    `${name}: ${model.layout.states.length} states, ${model.rows.length} rates, ${run.outcome.kind}; steps ${steps}, rejected ${rejected}, evaluations ${evaluations}, Jacobians ${jacobians}, factorisations ${factorisations}, solves ${solves}`,
+  );
+}
+
+report('one year of the demo, rosenbrock', simulate(model));
+report('one year of the demo, odex', simulate(model, { integrator: 'odex' }));
+
+describe('one year of the demo system, in process', () => {
+  bench(
+    'rosenbrock at 1e-6, warm',
+    () => {
+      simulate(model);
+    },
+    { warmupIterations: 5, iterations: 20, time: 0 },
+  );
+  bench(
+    'odex at 1e-6, warm',
+    () => {
+      simulate(model, { integrator: 'odex' });
+    },
+    { warmupIterations: 0, iterations: 3, time: 0 },
+  );
+});
+
+describe('before the first step', () => {
+  bench('reading the file', () => {
+    readScenario(text, { file: 'glasshouse.yaml' });
+  });
+  bench('compiling, with the closure check', () => {
+    compileModel(scenario, parameters);
+  });
+});
