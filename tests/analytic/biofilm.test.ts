@@ -19,9 +19,12 @@ function filter(
 ): Run {
   const sump = vessel('sump', 1, { surface: 10 });
   const still = stillWater(1e5, 7.5, { oxygen: plenty, ...water });
-  return doneRun(scenarioOf([sump], { start: [startOf(sump, { water: still, ...start })], overrides, days }), {
-    tolerance: 1e-8,
-  });
+  return doneRun(
+    scenarioOf([sump], { start: [startOf(sump, { water: still, ...start })], overrides, days }),
+    {
+      tolerance: 1e-8,
+    },
+  );
 }
 
 const amounts = (run: Run, component: string): number[] =>

@@ -28,12 +28,15 @@ describe('a crop alone in a bed', () => {
     [12, 12],
     [20, 20],
     [35, 22],
-  ])('with ample nitrate grows as a logistic in thermal time at %d degC (exact solution)', (temperature, counted) => {
-    const run = bed({ nitrate: 1e7 }, temperature);
-    const masses = run.samples.map((sample) => amountOf(run, sample, 'crop-mass', 'lettuce'));
-    const exact = run.samples.map(({ time }) => logistic(time, counted - crop('base-temperature')));
-    expect(relativeDeviation(masses, exact)).toBeLessThan(1e-5);
-  });
+  ])(
+    'with ample nitrate grows as a logistic in thermal time at %d degC (exact solution)',
+    (temperature, counted) => {
+      const run = bed({ nitrate: 1e7 }, temperature);
+      const masses = run.samples.map((sample) => amountOf(run, sample, 'crop-mass', 'lettuce'));
+      const exact = run.samples.map(({ time }) => logistic(time, counted - crop('base-temperature')));
+      expect(relativeDeviation(masses, exact)).toBeLessThan(1e-5);
+    },
+  );
 
   it('with ample nitrate keeps its nitrogen on the critical curve (Justes et al. 1994 form; exact solution)', () => {
     const run = bed({ nitrate: 1e7 }, 20);
@@ -56,7 +59,8 @@ describe('a crop alone in a bed', () => {
   it('without nitrogen in the water stops where its nitrogen is spread to the minimum (limit)', () => {
     const run = bed({}, 20);
     const last = lastOf(run);
-    const share = amountOf(run, last, 'crop-nitrogen', 'lettuce') / amountOf(run, last, 'crop-mass', 'lettuce');
+    const share =
+      amountOf(run, last, 'crop-nitrogen', 'lettuce') / amountOf(run, last, 'crop-mass', 'lettuce');
     expect(share / crop('nitrogen-minimum')).toBeCloseTo(1, 2);
     expect(amountOf(run, last, 'crop-nitrogen', 'lettuce')).toBe(
       amountOf(run, run.samples[0], 'crop-nitrogen', 'lettuce'),

@@ -40,10 +40,16 @@ describe('fish alone in a tank', () => {
 
   it('fasting, lose mass first order with temperature and excrete its nitrogen (exact solution)', () => {
     const run = tank(1e7, unfed, 20);
-    const loss = fish('fasting-loss') * parameters.value('fish.fasting-theta') ** (20 - fish('reference-temperature'));
+    const loss =
+      fish('fasting-loss') * parameters.value('fish.fasting-theta') ** (20 - fish('reference-temperature'));
     const k = loss + fish('mortality');
     const masses = run.samples.map((sample) => amountOf(run, sample, 'fish-mass', 'fish'));
-    expect(relativeDeviation(masses, run.samples.map(({ time }) => 1e4 * Math.exp(-k * time)))).toBeLessThan(1e-6);
+    expect(
+      relativeDeviation(
+        masses,
+        run.samples.map(({ time }) => 1e4 * Math.exp(-k * time)),
+      ),
+    ).toBeLessThan(1e-6);
     const excreted = (extentOf(run, lastOf(run), 'upkeep@fish') / 10) * fish('body-nitrogen');
     expect(lastOf(run).y[0] / 10).toBeCloseTo(excreted, 9);
   });
@@ -53,7 +59,12 @@ describe('fish alone in a tank', () => {
     const run = tank(1e7, { ration: { kind: 'share', perDay: fish('reference-ration') / eaten } });
     const k = fish('reference-ration') / fish('feed-conversion') - fish('mortality');
     const masses = run.samples.map((sample) => amountOf(run, sample, 'fish-mass', 'fish'));
-    expect(relativeDeviation(masses, run.samples.map(({ time }) => 1e4 * Math.exp(k * time)))).toBeLessThan(1e-6);
+    expect(
+      relativeDeviation(
+        masses,
+        run.samples.map(({ time }) => 1e4 * Math.exp(k * time)),
+      ),
+    ).toBeLessThan(1e-6);
   });
 
   it('without oxygen eat nothing: all feed becomes solids of the same oxygen demand (limit)', () => {

@@ -25,7 +25,9 @@ describe('gas exchange alone in a vessel', () => {
   it('brings carbon dioxide to equilibrium with air from both sides and leaves alkalinity alone (limit)', () => {
     for (const pH of [6.2, 9]) {
       const sump = vessel('sump', 1, { aeration: 50 });
-      const run = doneRun(scenarioOf([sump], { start: [startOf(sump, { water: stillWater(1.5, pH) })], days: 5 }));
+      const run = doneRun(
+        scenarioOf([sump], { start: [startOf(sump, { water: stillWater(1.5, pH) })], days: 5 }),
+      );
       const last = run.samples.length - 1;
       const water = chemistryOf(run, run.samples[last], 0);
       expect(water.carbonDioxide / carbonDioxideSaturation(parameters, 20)).toBeCloseTo(1, 5);

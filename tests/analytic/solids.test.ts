@@ -28,7 +28,12 @@ describe('solids alone in a vessel', () => {
     const left = run.samples.map(({ time }) => 40 * Math.exp(-k * time));
     const fallen = run.samples.slice(1).map((sample) => amountOf(run, sample, 'settled', 'sump'));
     expect(relativeDeviation(courseOf(run, 'solids', 'sump'), left)).toBeLessThan(1e-7);
-    expect(relativeDeviation(fallen, left.slice(1).map((c) => 2 * (40 - c)))).toBeLessThan(1e-7);
+    expect(
+      relativeDeviation(
+        fallen,
+        left.slice(1).map((c) => 2 * (40 - c)),
+      ),
+    ).toBeLessThan(1e-7);
   });
 
   it('are caught with the stated efficiency from a steady flow (exact steady state)', () => {
@@ -68,7 +73,12 @@ describe('solids alone in a vessel', () => {
     const run = doneRun(scenarioOf([sump], { start, days: 20 }), { tolerance: 1e-8 });
     const k = parameters.value('solids.mineralisation-settled') * parameters.value('solids.exposed');
     const got = run.samples.map((sample) => amountOf(run, sample, 'settled', 'sump'));
-    expect(relativeDeviation(got, run.samples.map(({ time }) => 300 * Math.exp(-k * time)))).toBeLessThan(2e-6);
+    expect(
+      relativeDeviation(
+        got,
+        run.samples.map(({ time }) => 300 * Math.exp(-k * time)),
+      ),
+    ).toBeLessThan(2e-6);
   });
 
   it('settled, denitrify first order where nitrate abounds and oxygen is absent (exact solution)', () => {
@@ -76,7 +86,9 @@ describe('solids alone in a vessel', () => {
     const start = [startOf(sump, { settled: 300, water: stillWater(2, 7.5, { oxygen: 0, nitrate: 1e6 }) })];
     const run = doneRun(scenarioOf([sump], { start, days: 20 }), { tolerance: 1e-8 });
     const k =
-      parameters.value('solids.mineralisation-settled') * theta ** -5 * parameters.value('denitrification.activity');
+      parameters.value('solids.mineralisation-settled') *
+      theta ** -5 *
+      parameters.value('denitrification.activity');
     const got = run.samples.map((sample) => amountOf(run, sample, 'settled', 'sump'));
     const exact = run.samples.map(({ time }) => 300 * Math.exp(-k * time));
     expect(relativeDeviation(got, exact)).toBeLessThan(2e-6);

@@ -52,8 +52,18 @@ describe.each(names)('chloride by %s, against exact solutions', (integrator) => 
     ];
     const b = [0, (0.3 * 30) / 0.8];
     const exact = run.samples.map(({ time }) => linearSolution(a, b, [200, 10], time));
-    expect(relativeDeviation(courseOf(run, 'chloride', 'tank'), exact.map(([c]) => c))).toBeLessThan(bound);
-    expect(relativeDeviation(courseOf(run, 'chloride', 'sump'), exact.map(([, c]) => c))).toBeLessThan(bound);
+    expect(
+      relativeDeviation(
+        courseOf(run, 'chloride', 'tank'),
+        exact.map(([c]) => c),
+      ),
+    ).toBeLessThan(bound);
+    expect(
+      relativeDeviation(
+        courseOf(run, 'chloride', 'sump'),
+        exact.map(([, c]) => c),
+      ),
+    ).toBeLessThan(bound);
   });
 
   it('goes round a loop with a split and a join (exact solution, matrix exponential)', () => {
@@ -73,7 +83,12 @@ describe.each(names)('chloride by %s, against exact solutions', (integrator) => 
           gravity('bed', 'sump'),
           gravity('raft', 'sump'),
         ],
-        start: [startOf(tank, salty(300)), startOf(bed, salty(5)), startOf(raft, salty(80)), startOf(sump, salty(20))],
+        start: [
+          startOf(tank, salty(300)),
+          startOf(bed, salty(5)),
+          startOf(raft, salty(80)),
+          startOf(sump, salty(20)),
+        ],
       }),
       { integrator, tolerance: 1e-8 },
     );
@@ -83,9 +98,16 @@ describe.each(names)('chloride by %s, against exact solutions', (integrator) => 
       [3.6 / 3, 0, -3.6 / 3, 0],
       [0, 2.2 / 1, 3.6 / 1, -6 / 1],
     ];
-    const exact = run.samples.map(({ time }) => linearSolution(a, [0, 0, 0, 0.2 * 30], [300, 5, 80, 20], time));
+    const exact = run.samples.map(({ time }) =>
+      linearSolution(a, [0, 0, 0, 0.2 * 30], [300, 5, 80, 20], time),
+    );
     run.model.layout.cells.forEach((name, cell) => {
-      expect(relativeDeviation(courseOf(run, 'chloride', name), exact.map((row) => row[cell]))).toBeLessThan(bound);
+      expect(
+        relativeDeviation(
+          courseOf(run, 'chloride', name),
+          exact.map((row) => row[cell]),
+        ),
+      ).toBeLessThan(bound);
     });
   });
 
@@ -128,7 +150,11 @@ describe.each(names)('chloride by %s, against exact solutions', (integrator) => 
   it('concentrates as water goes to air, and keeps every gram (exact: C = C0 V0 / V)', () => {
     const sump = vessel('sump', 1, { open: 4 });
     const run = doneRun(
-      scenarioOf([sump], { et0: { kind: 'constant', value: 0.02 }, start: [startOf(sump, salty(50))], days: 8 }),
+      scenarioOf([sump], {
+        et0: { kind: 'constant', value: 0.02 },
+        start: [startOf(sump, salty(50))],
+        days: 8,
+      }),
       { integrator },
     );
     const lost = 4 * 0.02 * run.model.parameters.value('water.open-coefficient');

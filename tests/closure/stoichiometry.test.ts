@@ -20,7 +20,8 @@ function ratio(id: string, component: Component, per: Component): number {
   const process = processes.find((each) => each.id === id);
   if (process === undefined) throw new RangeError(`no process ${id}`);
   const terms = closeRow(process, values);
-  const of = (name: Component): number => terms.find((term) => term.component === name)?.coefficient ?? Number.NaN;
+  const of = (name: Component): number =>
+    terms.find((term) => term.component === name)?.coefficient ?? Number.NaN;
   return of(component) / -of(per);
 }
 
@@ -41,7 +42,9 @@ describe('ratios that closure must give', () => {
   it('with growth of cells: 3.22 and 1.11 g oxygen, 7.07 g CaCO3 per g N within 2 % (US EPA manual [R], [S])', () => {
     expect(-ratio('ammonia-oxidation', 'oxygen', 'tan') / 3.22).toBeCloseTo(1, 1);
     expect(-ratio('nitrite-oxidation', 'oxygen', 'nitrite') / 1.11).toBeCloseTo(1, 1);
-    expect(Math.abs((-ratio('ammonia-oxidation', 'alkalinity', 'tan') * perEquivalent) / 7.07 - 1)).toBeLessThan(0.02);
+    expect(
+      Math.abs((-ratio('ammonia-oxidation', 'alkalinity', 'tan') * perEquivalent) / 7.07 - 1),
+    ).toBeLessThan(0.02);
   });
 
   it('denitrification: 2.86 g oxygen demand and 3.57 g CaCO3 back per g N (standard [M])', () => {
@@ -79,7 +82,9 @@ describe('a row that does not close', () => {
   it('is refused by a message that says what it makes or destroys, and how much', () => {
     expect(() => {
       checkClosure(refused(1.1), [values]);
-    }).toThrow(/^the row broken makes 0\.1000 of nitrogen per g N; a row must close for nitrogen, oxygen-demand, charge/);
+    }).toThrow(
+      /^the row broken makes 0\.1000 of nitrogen per g N; a row must close for nitrogen, oxygen-demand, charge/,
+    );
     expect(() => {
       checkClosure(refused(0.75), [values]);
     }).toThrow(/^the row broken destroys 0\.2500 of nitrogen per g N/);

@@ -96,7 +96,10 @@ describe('random valid networks', () => {
     fc.assert(
       fc.property(networks, (scenario) => {
         const waters = scenario.waters.map((water) => ({ ...water, tan: 0, nitrite: 0, nitrate: 0 }));
-        const unfed = scenario.cohorts.map((cohort) => ({ ...cohort, ration: { kind: 'mass', gramsPerDay: 0 } as const }));
+        const unfed = scenario.cohorts.map((cohort) => ({
+          ...cohort,
+          ration: { kind: 'mass', gramsPerDay: 0 } as const,
+        }));
         const never = scenario.plantings.map((planting) => ({ ...planting, harvest: 300, age: 1 }));
         const run = doneRun({ ...scenario, waters, cohorts: unfed, plantings: never });
         const held = run.samples.map(({ y }) =>

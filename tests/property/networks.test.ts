@@ -6,7 +6,7 @@ import type { Run } from '../../packages/core/src/run/run.js';
 import { networks } from '../support/random-network.js';
 import { doneRun } from '../support/run-of.js';
 
-const settings = { seed: 20270301, numRuns: 60 };
+const settings = { seed: 20270301, numRuns: 120 };
 
 /** Lowest state of any sample in absolute tolerances, alkalinity aside: that may truly be negative. */
 function lowest(run: Run): number {
@@ -37,7 +37,7 @@ describe('random valid networks', () => {
         const { budget, share } = worstResidual(budgetsOf(run));
         expect(share, `${budget.quantity} of ${budget.place}`).toBeLessThan(1e-9);
       }),
-      { ...settings, numRuns: 15 },
+      { ...settings, numRuns: 25 },
     );
   });
 });

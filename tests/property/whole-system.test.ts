@@ -8,14 +8,14 @@ import { teachingSystem } from '../support/teaching-system.js';
 
 const seed = createParameters().value('biofilm.seed');
 
-/** Largest |a - b| / (1e-4 |b| + ten absolute tolerances) over every state of every sample, and where. */
+/** Largest |a - b| / (1e-4 |b| + the absolute tolerance) over every state of every sample, and where. */
 function largestGap(one: Run, other: Run): { gap: number; where: string } {
   const absolute = absoluteTolerances(one.model, one.tolerance);
   let worst = { gap: 0, where: 'nowhere' };
   one.samples.forEach(({ time, y }, i) => {
     y.forEach((value, state) => {
       const there = other.samples[i].y[state];
-      const gap = Math.abs(value - there) / (1e-4 * Math.abs(there) + 10 * absolute[state]);
+      const gap = Math.abs(value - there) / (1e-4 * Math.abs(there) + absolute[state]);
       if (gap <= worst.gap) return;
       const { component, place } = one.model.layout.states[state];
       worst = { gap, where: `${component}@${place} at day ${time}: ${value} and ${there}` };
@@ -36,11 +36,18 @@ describe.each([
     expect(share, `${budget.quantity} of ${budget.place}`).toBeLessThan(1e-9);
   });
 
-  it('agrees between the two integrators to 1e-4 relative plus the absolute tolerance', () => {
-    const explicit = doneRun(scenario, { integrator: 'odex' });
+  it('agrees with the explicit integrator at 1e-9 to 1e-4 relative plus the absolute tolerance', () => {
+    const explicit = doneRun(scenario, { integrator: 'odex', tolerance: 1e-9 });
     const { gap, where } = largestGap(run, explicit);
     expect(gap, where).toBeLessThan(1);
     expect(worstResidual(budgetsOf(explicit)).share).toBeLessThan(1e-9);
+  });
+
+  // Known fault: at 1e-6 the explicit integrator rings at the edge of its stability by hundreds of
+  // tolerances (solids of the settler). Make this a plain test when it is mended.
+  it.fails('agrees with the explicit integrator at the same tolerance of 1e-6', () => {
+    const { gap, where } = largestGap(run, doneRun(scenario, { integrator: 'odex' }));
+    expect(gap, where).toBeLessThan(1);
   });
 
   it('goes nowhere below ten absolute tolerances under zero', () => {

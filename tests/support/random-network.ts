@@ -100,7 +100,9 @@ export const networks: fc.Arbitrary<Scenario> = fc
         case 'clean':
           return [{ at, deed: { kind, vessel: place, biofilm: share, solids: share } }];
         case 'harvest-fish':
-          return stocked.slice(0, 1).map(({ index }) => ({ at, deed: { kind, cohort: `fish-${index}`, share } }));
+          return stocked
+            .slice(0, 1)
+            .map(({ index }) => ({ at, deed: { kind, cohort: `fish-${index}`, share } }));
         default:
           return [false, true].map((running) => ({
             at: running ? at + share / 2 : at,
@@ -123,14 +125,26 @@ export const networks: fc.Arbitrary<Scenario> = fc
       ],
       flows,
       topUp: { level: 0.9 * sump, rate: 5, sources: [{ kind: 'mains', water: 'mains', dailyCap: cap }] },
-      cohorts: stocked.map(({ index, fish }) => tilapia(`fish-${index}`, name(index), { number: fish, mass: 80 })),
+      cohorts: stocked.map(({ index, fish }) =>
+        tilapia(`fish-${index}`, name(index), { number: fish, mass: 80 }),
+      ),
       plantings: planted.map(({ index, crop }) =>
-        planting(`crop-${index}`, name(index), crop, 2, { harvest: 30, start: 'staggered', batches: 2, age: 29 }),
+        planting(`crop-${index}`, name(index), crop, 2, {
+          harvest: 30,
+          start: 'staggered',
+          batches: 2,
+          age: 29,
+        }),
       ),
       start: specs.map((spec, index) => {
         const { alkalinity, ...water } = spec.water;
         const still = stillWater(alkalinity, 7.4, water);
-        return startOf(vessels[index], { water: still, aob: spec.cells, nob: spec.cells, settled: spec.settled });
+        return startOf(vessels[index], {
+          water: still,
+          aob: spec.cells,
+          nob: spec.cells,
+          settled: spec.settled,
+        });
       }),
       actions: actions.flatMap(act),
     });

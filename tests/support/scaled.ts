@@ -37,7 +37,9 @@ export function scaled(scenario: Scenario, factor: number): Scenario {
       inlet: pump.inlet * factor,
       restart: pump.restart * factor,
     })),
-    flows: scenario.flows.map((flow) => (flow.kind === 'pumped' ? { ...flow, rate: flow.rate * factor } : flow)),
+    flows: scenario.flows.map((flow) =>
+      flow.kind === 'pumped' ? { ...flow, rate: flow.rate * factor } : flow,
+    ),
     ...(topUp && {
       topUp: {
         level: topUp.level * factor,

@@ -19,7 +19,7 @@ export interface TeachingOptions {
   /** Share of the room on surfaces taken by each group at the start; absent: cycled. */
   readonly seed?: number;
   readonly planted?: boolean;
-  /** Whether 250 g of potassium bicarbonate are given each week. */
+  /** Whether 500 g of potassium bicarbonate are given each week. */
   readonly dosed?: boolean;
   /** Feed times this. */
   readonly load?: number;
@@ -71,7 +71,7 @@ export function teachingSystem(options: TeachingOptions): Scenario {
       at: from + 7 * week,
       deed,
     }));
-  const dose = { kind: 'dose', vessel: 'sump', product: 'potassium-bicarbonate', mass: 250 } as const;
+  const dose = { kind: 'dose', vessel: 'sump', product: 'potassium-bicarbonate', mass: 500 } as const;
   const drain = { kind: 'drain-solids', vessel: 'settler', share: 0.9, water: 0.02 } as const;
   return scenarioOf(vessels, {
     days,

@@ -36,7 +36,7 @@ interface DimensionText {
 }
 
 /** What is wrong with a written quantity. */
-export interface QuantityFault {
+interface QuantityFault {
   readonly problem: string;
   readonly expected: string;
   readonly nearest?: string;

@@ -42,7 +42,8 @@ describe('constants of carbonic acid and water', () => {
     expect(Math.abs(pK(k.k1) - pK1)).toBeLessThan(6e-5);
     expect(Math.abs(pK(k.k2) - pK2)).toBeLessThan(6e-5);
     expect(Math.abs(-Math.log10(k.water / 1e6) - pKw)).toBeLessThan(6e-5);
-    const henry = carbonDioxideSaturation(parameters, temperature) / 1000 / parameters.value('gas.carbon-dioxide-air');
+    const henry =
+      carbonDioxideSaturation(parameters, temperature) / 1000 / parameters.value('gas.carbon-dioxide-air');
     expect(Math.abs(-Math.log10(henry) - pKH)).toBeLessThan(6e-5);
   });
 
@@ -107,7 +108,11 @@ describe('pH', () => {
     const k = acidBaseConstants(parameters, 20);
     const dissolved = carbonDioxideSaturation(parameters, 20);
     const h = (k.k1 * dissolved) / 1;
-    const water = { tan: 0, alkalinity: 1 + (2 * k.k2) / h + k.water / h - h, carbon: dissolved + 1 + k.k2 / h };
+    const water = {
+      tan: 0,
+      alkalinity: 1 + (2 * k.k2) / h + k.water / h - h,
+      carbon: dissolved + 1 + k.k2 / h,
+    };
     const { 0: pH } = speciationOf(water, 20);
     expect(pH).toBeCloseTo(-Math.log10(h / 1000), 8);
   });
@@ -123,7 +128,9 @@ describe('pH', () => {
   it('is found from any starting guess, below zero alkalinity too, and is NaN for NaN', () => {
     const k = acidBaseConstants(parameters, 20);
     for (const alkalinity of [-3, -0.1, 0, 0.01, 5, 40]) {
-      const roots = [1e-9, 1e-6, 1e-4, 1, 100, Number.NaN].map((guess) => hydrogenIon(alkalinity, 2, 0.3, k, guess));
+      const roots = [1e-9, 1e-6, 1e-4, 1, 100, Number.NaN].map((guess) =>
+        hydrogenIon(alkalinity, 2, 0.3, k, guess),
+      );
       roots.forEach((root) => {
         expect(root / roots[0]).toBeCloseTo(1, 12);
       });

@@ -65,10 +65,19 @@ describe.each([31, 32, 33])('the rates of a whole system (draw %d)', (seed) => {
     let largest = 0;
     for (let state = 0; state < system.states; state++) {
       const h = 1e-5 * y[state];
-      const [up, down] = [1, -1].map((sign) => at(t, y.map((value, s) => (s === state ? value + sign * h : value))));
+      const [up, down] = [1, -1].map((sign) =>
+        at(
+          t,
+          y.map((value, s) => (s === state ? value + sign * h : value)),
+        ),
+      );
       for (let row = 0; row < system.rates; row++) {
         const difference = (up[row] - down[row]) / (2 * h);
-        const size = Math.max(Math.abs(difference), Math.abs(dense[row][state]), Math.abs(now[row]) / y[state]);
+        const size = Math.max(
+          Math.abs(difference),
+          Math.abs(dense[row][state]),
+          Math.abs(now[row]) / y[state],
+        );
         const gap = size === 0 ? 0 : Math.abs(difference - dense[row][state]) / size;
         if (gap <= largest) continue;
         largest = gap;

@@ -128,7 +128,9 @@ describe('a rate', () => {
       const k = process.coefficients(values, drawnConditions(random));
       // Alkalinity may truly be negative, and exchange with air runs both ways.
       const used = closeRow(process, values)
-        .filter(({ outside, coefficient, component }) => !outside && coefficient < 0 && component !== 'alkalinity')
+        .filter(
+          ({ outside, coefficient, component }) => !outside && coefficient < 0 && component !== 'alkalinity',
+        )
         .map(({ component }) => component);
       const running = used.filter((component) => {
         const v = drawnPoint(process, random);

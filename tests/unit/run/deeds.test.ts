@@ -3,7 +3,15 @@ import { deedOrder } from '../../../packages/core/src/run/deeds.js';
 import type { Action, Deed } from '../../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import { amountOf, doneRun, lastOf } from '../../support/run-of.js';
-import { planting, scenarioOf, sourceWater, startOf, stillWater, tilapia, vessel } from '../../support/scenario-builder.js';
+import {
+  planting,
+  scenarioOf,
+  sourceWater,
+  startOf,
+  stillWater,
+  tilapia,
+  vessel,
+} from '../../support/scenario-builder.js';
 
 const sump = vessel('sump', 2, { floor: 1, surface: 10 });
 
@@ -18,7 +26,12 @@ function after(deeds: readonly Deed[]): { run: Run; amount: (component: string, 
       ],
       plantings: [planting('lettuce', 'sump', 'lettuce-butterhead', 3)],
       start: [
-        startOf(sump, { water: stillWater(2, 7.5, { oxygen: 0, chloride: 50 }), settled: 80, aob: 0.2, nob: 0.1 }),
+        startOf(sump, {
+          water: stillWater(2, 7.5, { oxygen: 0, chloride: 50 }),
+          settled: 80,
+          aob: 0.2,
+          nob: 0.1,
+        }),
       ],
       actions: deeds.map((deed): Action => ({ at: 0, deed })),
       days: 1,
@@ -44,33 +57,33 @@ describe('deeds of one instant', () => {
     expect(place('plant')).toBeLessThan(place('pump'));
   });
 
-  it.each([
-    [[kill, stock]],
-    [[stock, kill]],
-  ])('take fish out before new fish come, however they are written', (deeds) => {
-    const { amount } = after(deeds);
-    expect(amount('fish-number', 'fish')).toBe(7);
-    expect(amount('fish-mass', 'fish')).toBe(140);
-  });
+  it.each([[[kill, stock]], [[stock, kill]]])(
+    'take fish out before new fish come, however they are written',
+    (deeds) => {
+      const { amount } = after(deeds);
+      expect(amount('fish-number', 'fish')).toBe(7);
+      expect(amount('fish-mass', 'fish')).toBe(140);
+    },
+  );
 
-  it.each([
-    [[renew, dose]],
-    [[dose, renew]],
-  ])('change water before a dose is given, however they are written', (deeds) => {
-    const salt = after([]).run.model.parameters.value('dose.sodium-chloride.chloride');
-    expect(after(deeds).amount('chloride')).toBeCloseTo(10 * 2 + 30 * salt, 10);
-  });
+  it.each([[[renew, dose]], [[dose, renew]]])(
+    'change water before a dose is given, however they are written',
+    (deeds) => {
+      const salt = after([]).run.model.parameters.value('dose.sodium-chloride.chloride');
+      expect(after(deeds).amount('chloride')).toBeCloseTo(10 * 2 + 30 * salt, 10);
+    },
+  );
 
-  it.each([
-    [[pick, plant]],
-    [[plant, pick]],
-  ])('harvest a crop before planting, however they are written', (deeds) => {
-    const { run, amount } = after(deeds);
-    expect(amount('crop-mass', 'lettuce')).toBeCloseTo(
-      3 * run.model.parameters.value('crop.lettuce-butterhead.seedling-mass'),
-      10,
-    );
-  });
+  it.each([[[pick, plant]], [[plant, pick]]])(
+    'harvest a crop before planting, however they are written',
+    (deeds) => {
+      const { run, amount } = after(deeds);
+      expect(amount('crop-mass', 'lettuce')).toBeCloseTo(
+        3 * run.model.parameters.value('crop.lettuce-butterhead.seedling-mass'),
+        10,
+      );
+    },
+  );
 
   it('of one kind keep the order of the file', () => {
     const half: Deed = { kind: 'harvest-fish', cohort: 'fish', share: 0.5 };
@@ -112,7 +125,9 @@ describe('a deed', () => {
   });
 
   it('grades fish into another cohort, losing none', () => {
-    const { amount } = after([{ kind: 'grade', cohort: 'fish', share: 0.25, relativeMass: 1.4, to: 'small' }]);
+    const { amount } = after([
+      { kind: 'grade', cohort: 'fish', share: 0.25, relativeMass: 1.4, to: 'small' },
+    ]);
     expect(amount('fish-number', 'fish')).toBe(75);
     expect(amount('fish-number', 'small')).toBe(25);
     expect(amount('fish-mass', 'small')).toBeCloseTo(0.25 * 1.4 * 10_000, 9);

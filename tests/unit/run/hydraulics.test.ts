@@ -8,7 +8,10 @@ const SECOND = 1 / 86_400;
 const pump = { name: 'main', inlet: 0.3, restart: 0.5 };
 const tank = vessel('tank', 2);
 const topUp = (at: number, stopped: boolean): Action => ({ at, deed: { kind: 'top-up', stopped } });
-const power = (at: number, running: boolean): Action => ({ at, deed: { kind: 'pump', pump: 'main', running } });
+const power = (at: number, running: boolean): Action => ({
+  at,
+  deed: { kind: 'pump', pump: 'main', running },
+});
 
 /** A tank above a sump that loses 0.17 m3 a day. */
 function loop(other: Partial<Scenario>): Run {
@@ -31,7 +34,8 @@ function residual(run: Run): number {
   );
   const posted = run.postings.filter(({ component }) => component === 'water');
   const jumped = posted.reduce((sum, { amount }) => sum + amount, 0);
-  const held = (sample: Run['samples'][number]): number => sample.volume.reduce((sum, volume) => sum + volume, 0);
+  const held = (sample: Run['samples'][number]): number =>
+    sample.volume.reduce((sum, volume) => sum + volume, 0);
   return crossed + jumped - (held(last) - held(run.samples[0]));
 }
 
@@ -89,7 +93,11 @@ describe('top-up', () => {
 
   it('takes rain first and the mains when the rain tank is empty (exact: after 0.5 / 0.17 d)', () => {
     const run = loop({
-      topUp: { level: 1, rate: 50, sources: [{ kind: 'rain-tank' }, { kind: 'mains', water: 'mains', dailyCap: 9 }] },
+      topUp: {
+        level: 1,
+        rate: 50,
+        sources: [{ kind: 'rain-tank' }, { kind: 'mains', water: 'mains', dailyCap: 9 }],
+      },
       rainTank: { capacity: 1, volume: 0.5, roof: 0, rain: constant(0), water: 'mains' },
       every: 0.25,
     });
@@ -103,7 +111,11 @@ describe('top-up', () => {
 
   it('stopped by the keeper brings neither mains nor rain', () => {
     const run = loop({
-      topUp: { level: 1, rate: 50, sources: [{ kind: 'rain-tank' }, { kind: 'mains', water: 'mains', dailyCap: 9 }] },
+      topUp: {
+        level: 1,
+        rate: 50,
+        sources: [{ kind: 'rain-tank' }, { kind: 'mains', water: 'mains', dailyCap: 9 }],
+      },
       rainTank: { capacity: 1, volume: 0.5, roof: 0, rain: constant(0), water: 'mains' },
       actions: [topUp(0, true)],
       days: 3,
@@ -130,7 +142,8 @@ describe('a vessel below its standpipe', () => {
     const loss = 10 * 0.01 * run.model.parameters.value('water.open-coefficient');
     const full = 3 + (2 * loss) / (4 - loss);
     run.samples.forEach(({ time, volume }) => {
-      const wanted = time <= 1 ? 2 : time <= 3 ? 2 - loss * (time - 1) : 2 - 2 * loss + (4 - loss) * (time - 3);
+      const wanted =
+        time <= 1 ? 2 : time <= 3 ? 2 - loss * (time - 1) : 2 - 2 * loss + (4 - loss) * (time - 3);
       expect(volume[0]).toBeCloseTo(Math.min(2, wanted), 11);
     });
     const back = run.model.streams.findIndex(({ kind }) => kind === 'gravity');

@@ -21,7 +21,10 @@ const integrators = ['rosenbrock', 'odex'] as const;
 describe('a pump off for 0.02 d in a run of 60 d', () => {
   const tank = vessel('tank', 10);
   const sump = vessel('sump', 2, { exchange: 0.2 });
-  const power = (at: number, running: boolean): Action => ({ at, deed: { kind: 'pump', pump: 'main', running } });
+  const power = (at: number, running: boolean): Action => ({
+    at,
+    deed: { kind: 'pump', pump: 'main', running },
+  });
   const scenario = (actions: readonly Action[]): Scenario =>
     scenarioOf([tank, sump], {
       waters: [sourceWater('mains', { chloride: 0 })],
@@ -68,9 +71,12 @@ describe('feed', () => {
     const cohorts = [
       tilapia('fish', 'sump', { ration: { kind: 'mass', gramsPerDay: 90 }, hours: { from: 0.3, to: 0.4 } }),
     ];
-    const run = doneRun(scenarioOf([vessel('sump', 5, { aeration: 100 })], { cohorts, days: 3, every: 0.1 }), {
-      integrator,
-    });
+    const run = doneRun(
+      scenarioOf([vessel('sump', 5, { aeration: 100 })], { cohorts, days: 3, every: 0.1 }),
+      {
+        integrator,
+      },
+    );
     const given = run.samples.map(
       (sample) => extentOf(run, sample, 'feeding@fish') + extentOf(run, sample, 'uneaten-feed@fish'),
     );
@@ -90,7 +96,9 @@ describe('an aerator that stops as a pump starts', () => {
       scenarioOf([settler, sump], {
         pumps: [mainPump],
         flows: [pumped('sump', 'settler', 10), gravity('settler', 'sump')],
-        start: [settler, sump].map((each) => startOf(each, { water: stillWater(2, 7.5, { solids: 10, oxygen: 0 }) })),
+        start: [settler, sump].map((each) =>
+          startOf(each, { water: stillWater(2, 7.5, { solids: 10, oxygen: 0 }) }),
+        ),
         actions: [
           { at: 0, deed: { kind: 'pump', pump: 'main', running: false } },
           { at: 1, deed: { kind: 'pump', pump: 'main', running: true } },

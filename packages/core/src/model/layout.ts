@@ -1,4 +1,4 @@
-import type { Scenario } from '../scenario/scenario.js';
+import { batchName, type Scenario } from '../scenario/scenario.js';
 import { waterComponents, type Component, type WaterComponent } from './component.js';
 
 /** One state: what it counts and where. */
@@ -63,7 +63,7 @@ export function layOut(scenario: Scenario): Layout {
   const batches = scenario.plantings.flatMap((planting, index) =>
     Array.from({ length: planting.batches }, (_, batch) => {
       const cell = cellOf(planting.vessel);
-      const name = planting.batches === 1 ? planting.name : `${planting.name}#${batch + 1}`;
+      const name = batchName(planting.name, planting.batches, batch);
       return {
         name,
         planting: index,

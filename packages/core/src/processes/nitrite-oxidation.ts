@@ -15,7 +15,10 @@ export const nitriteOxidation: Process = {
   reads: nobReads,
   stoichiometry: (values) => [
     { component: 'nob', coefficient: 1 },
-    { component: 'nitrite', coefficient: -1 / values.value('nob.yield') - values.value('nitrifier.nitrogen') },
+    {
+      component: 'nitrite',
+      coefficient: -1 / values.value('nob.yield') - values.value('nitrifier.nitrogen'),
+    },
     { component: 'nitrate', coefficient: 1 / values.value('nob.yield') },
     { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
     { component: 'alkalinity', coefficient: { closes: 'charge' } },

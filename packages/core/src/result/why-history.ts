@@ -40,7 +40,7 @@ function stateHistory(run: Run, sample: Sample, states: ReadonlySet<number>): It
     states.has(state) ? amount : 0,
   ]);
   const atStart = sum(Array.from(states, (state) => samples[0].y[state]));
-  const postedThen = posted.slice(0, samples[0].posted).map(() => 0);
+  const postedThen = posted.slice(0, samples[0].posted).map(([, amount]) => -amount);
   return [[START, sum([atStart, ...postedThen])], ...rows, ...posted.slice(0, sample.posted)];
 }
 
@@ -57,7 +57,7 @@ function waterHistory(run: Run, sample: Sample, cells: readonly number[]): Item[
     component === 'water' && inside.has(vessel) ? amount : 0,
   ]);
   const atStart = cells.map((cell) => samples[0].volume[cell]);
-  const postedThen = posted.slice(0, samples[0].posted).map(() => 0);
+  const postedThen = posted.slice(0, samples[0].posted).map(([, amount]) => -amount);
   return [[START, sum([...atStart, ...postedThen])], ...streams, ...posted.slice(0, sample.posted)];
 }
 

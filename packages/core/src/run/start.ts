@@ -51,6 +51,7 @@ function goOn(model: Model, saved: SavedState, crops: CropClock, y: Float64Array
     y[index] = amounts.get(`${state.component}@${state.place}`) ?? y[index];
   });
   model.layout.batches.forEach((batch, index) => {
-    if (amounts.has(`crop-mass@${batch.name}`)) crops.planted[index] = -(saved.ages[batch.name] ?? Number.NaN);
+    if (amounts.has(`crop-mass@${batch.name}`))
+      crops.planted[index] = -(saved.ages[batch.name] ?? Number.NaN);
   });
 }

@@ -22,7 +22,7 @@ export interface TimesGiven {
 }
 
 /** Days since the start of a written moment. */
-export function dayOf(when: When, frame: RunFrame): number {
+function dayOf(when: When, frame: RunFrame): number {
   return when.kind === 'after' ? when.days : when.days - firstDay(frame);
 }
 

@@ -8,14 +8,15 @@ import { readFlows } from './read-flows.js';
 import { readOverrides } from './read-overrides.js';
 import { completePumps, parsePumps } from './read-pumps.js';
 import { readRun } from './read-run.js';
-import { readStart } from './read-start.js';
+import { readSaved } from './read-saved.js';
+import { readStart, savedFile } from './read-start.js';
 import { readCohorts, readPlantings } from './read-stock.js';
 import { readSupply } from './read-top-up.js';
 import { readVessels } from './read-vessels.js';
 import { readWaters } from './read-waters.js';
 import { Reader } from './reader.js';
 import { resolveTree, type ResolvedTree } from './resolve-tree.js';
-import type { Scenario } from './scenario.js';
+import { batchName, type Scenario } from './scenario.js';
 import { sectionKeys, topSchema } from './schema/file-schema.js';
 import { setValue, type Setting } from './set-value.js';
 import type { Tree } from './tree.js';
@@ -119,6 +120,12 @@ function readSections(reader: Reader, options: ReadOptions, overrides: Scenario[
   const plantings = readPlantings(reader, vessels);
   const { topUp } = supply;
   const start = readStart(reader, { frame, vessels, waters, topUp });
+  const batches = [...plantings].flatMap(([name, planting]) =>
+    Array.from({ length: planting?.batches ?? 0 }, (_, batch) =>
+      batchName(name, planting?.batches ?? 0, batch),
+    ),
+  );
+  const saved = readSaved(reader, savedFile(reader), [...vessels.keys(), ...cohorts.keys(), ...batches]);
   const actions = readActions(reader, frame, { vessels, waters, pumps, cohorts, plantings, topUp });
   const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
     [...named.values()].filter((entry) => entry !== undefined);
@@ -135,6 +142,7 @@ function readSections(reader: Reader, options: ReadOptions, overrides: Scenario[
     cohorts: present(cohorts),
     plantings: present(plantings),
     start,
+    ...compact({ saved }),
     actions,
     overrides,
   };

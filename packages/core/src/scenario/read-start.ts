@@ -5,7 +5,7 @@ import type { RunFrame } from './read-run.js';
 import { completeQuality, type Quality, type QualityGiven } from './read-waters.js';
 import type { SourceWater, StartVessel, TopUp, Vessel } from './scenario.js';
 import { startSchema, startVesselSchema, type BiofilmGiven } from './schema/start-schema.js';
-import type { Path } from './tree.js';
+import { nodeAt, type Path } from './tree.js';
 
 type StartWaterGiven = QualityGiven & { readonly solids?: number | undefined };
 type VesselGiven = ReturnType<typeof startVesselSchema.parse>;
@@ -71,6 +71,12 @@ function readVolume(
   } else if (written > vessel.volume)
     reader.fault(path, 'more than the vessel holds', { expected: `at most ${limit}` });
   return written;
+}
+
+/** The file named in `start: { saved: ... }`. Faults of the section are reported by `readStart`. */
+export function savedFile(reader: Reader): string | undefined {
+  const node = nodeAt(reader.tree, ['start', 'saved']);
+  return node?.kind === 'scalar' && typeof node.value === 'string' ? node.value : undefined;
 }
 
 /** Reads the section `start` and gives the state of every vessel. */

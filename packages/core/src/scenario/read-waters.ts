@@ -39,7 +39,7 @@ const dimensions: Record<Exclude<Key, 'pH'>, Dimension> = {
 const roomTemperature = 20;
 
 /** Temperature at which water from outside is taken to be: that of the system on the first day, degC. */
-export function sourceTemperature(frame: RunFrame): number {
+function sourceTemperature(frame: RunFrame): number {
   return frame.waterTemperature === undefined
     ? roomTemperature
     : firstValue(frame.waterTemperature, frame.startDate);

@@ -2,7 +2,7 @@ import type { UsedDefault } from './reader.js';
 import { describePath, plainOf, type Path, type Plain, type Tree } from './tree.js';
 
 /** One value of a resolved file, and where it came from: `file:line`, `--set`, `--days` or `default`. */
-export interface ResolvedValue {
+interface ResolvedValue {
   readonly key: string;
   readonly value: string | number | boolean;
   readonly origin: string;

@@ -294,3 +294,8 @@ export interface Scenario {
   readonly actions: readonly Action[];
   readonly overrides: readonly Override[];
 }
+
+/** Name of one batch of a planting, numbered from 0: the planting's own when it is the only one. */
+export function batchName(planting: string, batches: number, batch: number): string {
+  return batches === 1 ? planting : `${planting}#${batch + 1}`;
+}

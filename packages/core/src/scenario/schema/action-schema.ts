@@ -40,7 +40,7 @@ const change = {
 };
 
 /** What an action may do: one of these keys in each action. */
-export const verbs = {
+const verbs = {
   stock: section(
     { cohort, number: fishCount, mass: positive('mass', 'mean mass of a fish') },
     'put fish in',

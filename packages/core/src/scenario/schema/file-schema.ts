@@ -54,7 +54,7 @@ export const fileSchema = section(
 );
 
 /** Every key that may stand at the top of a file. */
-export const topKeys: readonly string[] = Object.keys(fileSchema.shape);
+const topKeys: readonly string[] = Object.keys(fileSchema.shape);
 
 /** Top keys that hold maps or lists of entries. */
 export const sectionKeys: readonly string[] = topKeys.filter(

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { parseQuantity } from '../../units.js';
 import { complain, kindComplaint } from './complaint.js';
-import { number, quantity, section, share, type Reads } from './values.js';
+import { number, quantity, section, share, word, type Reads } from './values.js';
 import { startWaterSchema } from './water-schema.js';
 
 /** Biofilm at the start: grown in, new, a share of grown in, or each group as a share of the room. */
@@ -62,6 +62,7 @@ export const startSchema = section(
   {
     biofilm: biofilmSchema,
     water: startWaterSchema,
+    saved: word('a state saved by a run, to go on from: it wins over what stands here').optional(),
     vessels: z.unknown().optional(),
   },
   'state at the start',
