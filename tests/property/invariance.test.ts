@@ -4,7 +4,7 @@ import { waterComponents } from '../../packages/core/src/model/component.js';
 import { absoluteTolerances } from '../../packages/core/src/run/tolerances.js';
 import type { Run } from '../../packages/core/src/run/run.js';
 import type { Scenario } from '../../packages/core/src/scenario/scenario.js';
-import { networks } from '../support/random-network.js';
+import { networks } from '../support/random-system.js';
 import { doneRun, lastOf, readingsOf } from '../support/run-of.js';
 import { scaled } from '../support/scaled.js';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { budgetsOf, worstResidual } from '../../packages/core/src/result/budget.js';
 import { absoluteTolerances } from '../../packages/core/src/run/tolerances.js';
 import type { Run } from '../../packages/core/src/run/run.js';
-import { networks } from '../support/random-network.js';
+import { networks } from '../support/random-system.js';
 import { doneRun } from '../support/run-of.js';
 
 const settings = { seed: 20270301, numRuns: 120 };
