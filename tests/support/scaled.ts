@@ -69,5 +69,10 @@ export function scaled(scenario: Scenario, factor: number): Scenario {
       settled: start.settled * factor,
     })),
     actions: scenario.actions.map((action) => ({ ...action, deed: scaledDeed(action.deed, factor) })),
+    rules: scenario.rules.map((rule) => ({
+      ...rule,
+      doing: rule.doing.map((deed) => scaledDeed(deed, factor)),
+      undoing: rule.undoing.map((deed) => scaledDeed(deed, factor)),
+    })),
   };
 }

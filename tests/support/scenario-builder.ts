@@ -91,6 +91,8 @@ export function scenarioOf(vessels: readonly Vessel[], other: Partial<Scenario> 
     plantings: [],
     start: vessels.map((vessel) => startOf(vessel)),
     actions: [],
+    rules: [],
+    seed: 1,
     overrides: [],
     ...other,
   };

@@ -28,6 +28,8 @@ const dimensions: Dimension[] = [
   'nitrite',
   'nitrate',
   'alkalinity',
+  'radiation',
+  'speed',
 ];
 
 function valueOf(text: string, dimension: Dimension): number {
@@ -72,6 +74,11 @@ describe('parseQuantity', () => {
     ['1e2 mg/L', 'concentration', 100],
     ['2 meq/L', 'alkalinity', 2],
     ['0 mg N/L', 'nitrate', 0],
+    ['7.2 km/h', 'speed', 2],
+    ['86.4 km/d', 'speed', 1],
+    ['10 mph', 'speed', 4.4704],
+    ['200 W/m2', 'radiation', 17.28],
+    ['5 kWh/m2/d', 'radiation', 18],
   ])('reads %s as %s', (text, dimension, expected) => {
     expect(valueOf(text, dimension)).toBeCloseTo(expected, 12);
   });

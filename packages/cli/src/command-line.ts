@@ -1,6 +1,9 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import type { CheckOptions } from './commands/check.js';
+import type { CompareOptions } from './commands/compare.js';
+import type { NewOptions } from './commands/new.js';
 import type { RunOptions } from './commands/run.js';
+import type { WhyCommandOptions } from './commands/why.js';
 import { exit, type ExitCode } from './exit.js';
 import type { Streams } from './streams.js';
 
@@ -22,6 +25,14 @@ function tolerance(text: string): number {
   return value;
 }
 
+/** A percentage from 0 to 100. */
+function percentage(text: string): number {
+  const value = Number(text);
+  if (text.trim() === '' || !(value >= 0 && value <= 100))
+    throw new InvalidArgumentError('Give a number from 0 to 100.');
+  return value;
+}
+
 function setting(text: string, before: readonly string[]): readonly string[] {
   if (!/^[^=]+=/.test(text)) throw new InvalidArgumentError('Write it as path=value.');
   return [...before, text];
@@ -31,6 +42,22 @@ const setOption = (): Option =>
   new Option('--set <path=value>', 'put a value in place of one in the file (repeatable)')
     .argParser(setting)
     .default([], 'none');
+
+const daysOption = (): Option =>
+  new Option('--days <number>', 'length of the run, in days').argParser(positive);
+const everyOption = (): Option => new Option('--every <time>', 'output step, such as 1d or 6h');
+
+/** Most runs that have a letter. */
+const mostRuns = 26;
+
+/** What is wrong with the days of `leat why`, if anything. */
+function daysProblem(other: string | undefined, { at, from, to }: WhyCommandOptions): string | undefined {
+  if (other !== undefined)
+    return from === undefined && to === undefined ? undefined : 'two files are compared at one day: --at';
+  return from !== undefined && at === undefined
+    ? undefined
+    : 'one file is compared between two of its days: --from and --to';
+}
 
 const exitHelp = `
 Exit codes: ${exit.done} done, ${exit.badInput} bad input, ${exit.notFinished} did not finish, ${exit.balanceBroken} balance broken, ${exit.badUsage} bad usage, ${exit.ourBug} our bug.`;
@@ -55,8 +82,8 @@ function program(streams: Streams, leave: (code: ExitCode) => void): Command {
     .command('run')
     .description('simulate a system and say what nitrogen did in it')
     .argument('<file>', 'scenario file (YAML)')
-    .option('--days <number>', 'length of the run, in days', positive)
-    .option('--every <time>', 'output step, such as 1d or 6h')
+    .addOption(daysOption())
+    .addOption(everyOption())
     .addOption(setOption())
     .addOption(new Option('--integrator <name>', 'how to integrate').choices(['rosenbrock', 'odex']))
     .option('--tolerance <number>', 'relative tolerance (default: 1e-6)', tolerance)
@@ -79,6 +106,56 @@ function program(streams: Streams, leave: (code: ExitCode) => void): Command {
     .action(async (file: string, options: CheckOptions) => {
       const { checkCommand } = await import('./commands/check.js');
       leave(checkCommand(file, options, streams));
+    });
+  root
+    .command('compare')
+    .description('simulate several systems and put them side by side')
+    .argument('<file>', 'scenario file (YAML), or a document of leat run --json')
+    .argument('<others...>', 'one or more to compare with it')
+    .addOption(daysOption())
+    .addOption(everyOption())
+    .addOption(setOption())
+    .option('--apart <percent>', 'difference that counts, of the highest of a quantity', percentage, 1)
+    .option('--json', 'print one JSON document instead of tables')
+    .action(async (file: string, others: string[], options: CompareOptions, command: Command) => {
+      const files = [file, ...others];
+      if (files.length > mostRuns) command.error(`error: at most ${mostRuns} runs are compared at a time`);
+      const { compareCommand } = await import('./commands/compare.js');
+      leave(await compareCommand(files, options, streams));
+    });
+  root
+    .command('why')
+    .description('say which processes, flows and actions made a quantity differ')
+    .argument('<file>', 'scenario file (YAML)')
+    .argument('[other]', 'another; without it, two days of the one are compared')
+    .requiredOption('--of <quantity>', 'what differs, such as nitrate@sump')
+    .option('--at <time>', 'day of both runs, such as 60d (default: the last that both have)')
+    .option('--from <time>', 'earlier day of the one run')
+    .option('--to <time>', 'later day of the one run (default: its end)')
+    .addOption(
+      new Option('--around <what>', 'count all water, or also what flows between vessels')
+        .choices(['system', 'place'])
+        .default('system'),
+    )
+    .addOption(daysOption())
+    .addOption(everyOption())
+    .addOption(setOption())
+    .option('--json', 'print one JSON document instead of words')
+    .action(async (file: string, other: string | undefined, options: WhyCommandOptions, command: Command) => {
+      const problem = daysProblem(other, options);
+      if (problem !== undefined) command.error(`error: ${problem}`);
+      const { whyCommand } = await import('./commands/why.js');
+      leave(await whyCommand(other === undefined ? [file] : [file, other], options, streams));
+    });
+  root
+    .command('new')
+    .description('copy a worked what-if, and what it includes, to start from')
+    .argument('[name]', 'one of the names that --list prints')
+    .option('--list', 'print the names and the question each one asks')
+    .option('--out <file>', 'where to write it (default: its name, in the current folder)')
+    .action(async (name: string | undefined, options: NewOptions) => {
+      const { newCommand } = await import('./commands/new.js');
+      leave(newCommand(name, options, streams));
     });
   return root;
 }

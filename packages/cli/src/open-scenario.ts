@@ -15,7 +15,8 @@ function setting(text: string): { readonly path: string; readonly value: string 
   return { path: text.slice(0, cut).trim(), value: text.slice(cut + 1).trim() };
 }
 
-function textOf(file: string): string {
+/** Text of a file that was named on the command line. Throws FileError. */
+export function textOf(file: string): string {
   try {
     return readText(file);
   } catch (error) {

@@ -43,6 +43,11 @@ export { manifestOf, scenarioHash, version, type Manifest } from './result/manif
 export { endStateOf, type EndState } from './result/end-state.js';
 export { auditOf, type AuditItem } from './result/audit.js';
 export { processTable, type TableProcess } from './result/process-table.js';
+export { compareRuns, type Comparison } from './result/compare.js';
+export type { ComparedFates, ComparedShare } from './result/compare-fates.js';
+export type { ComparedLimit } from './result/compare-limits.js';
+export { apartness, type ComparedQuantity } from './result/compare-quantities.js';
+export type { RunAccount } from './result/run-account.js';
 export { why, type Difference, type DifferencePart, type Moment, type WhyOptions } from './result/why.js';
 
 // Evapotranspiration from weather.

@@ -18,7 +18,9 @@ export type Dimension =
   | 'ammonia'
   | 'nitrite'
   | 'nitrate'
-  | 'alkalinity';
+  | 'alkalinity'
+  | 'radiation'
+  | 'speed';
 
 /** A unit against the internal one: internal = value x factor + offset. */
 interface Unit {
@@ -67,11 +69,14 @@ const texts: Record<Dimension, DimensionText> = {
     examples: ['100 mg/L as CaCO3', '5.6 dKH', '2 meq/L'],
     internal: 'eq/m3',
   },
+  radiation: { name: 'a solar radiation', examples: ['20 MJ/m2/d', '230 W/m2'], internal: 'MJ/m2/d' },
+  speed: { name: 'a speed', examples: ['2 m/s', '7 km/h'], internal: 'm/s' },
 };
 
 /** Exact by definition: the international foot, pound and the US liquid gallon. */
 const foot = 0.3048;
 const inch = 0.0254;
+const mile = 5280 * foot;
 const pound = 453.59237;
 const gallon = 0.003785411784;
 
@@ -153,6 +158,10 @@ const table: Record<Dimension, ReadonlyMap<string, Unit>> = {
       dKH: 10 / limeEquivalent,
     }),
   ),
+  radiation: new Map(
+    plainUnits({ 'MJ/m2/d': 1, 'MJ/m2/day': 1, 'kWh/m2/d': 3.6, 'J/cm2/d': 0.01, 'W/m2': 0.0864 }),
+  ),
+  speed: new Map(plainUnits({ 'm/s': 1, 'km/h': 1 / 3.6, 'km/d': 1 / 86.4, mph: mile / 3600 })),
 };
 
 /** What is expected where a quantity stands: `a volume such as "1.8 m3" or "450 L"`. */

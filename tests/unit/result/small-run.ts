@@ -77,6 +77,8 @@ export const smallScenario: Scenario = {
   ],
   start: [],
   actions: [],
+  rules: [],
+  seed: 1,
   overrides: [],
 };
 
@@ -239,6 +241,7 @@ export function smallRun(flaw?: Flaw): Run {
       volume: Float64Array.of(2, 1 + (time === 10 ? 0.2 : 0)),
       carried: Float64Array.from(carried, (value) => share * value),
       rain: 0,
+      spilled: 0,
       posted: time === 10 ? postings.length : 0,
       temperature: Float64Array.of(20, 20),
       fed: Float64Array.of(80),

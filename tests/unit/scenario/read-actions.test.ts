@@ -108,6 +108,12 @@ describe('what', () => {
       },
     ],
     ['top-up: { cap: 40 L/d }', { kind: 'top-up', dailyCap: 0.04 }],
+    ['top-up: { cap: 1 m3/week }', { kind: 'top-up', weeklyCap: 1 }],
+    ['cart-water: { volume: 2 m3 }', { kind: 'cart-water', volume: 2, into: 'rain-tank', water: 'mains' }],
+    [
+      'cart-water: { volume: 2 m3, into: reservoir, water: soft }',
+      { kind: 'cart-water', volume: 2, into: 'reservoir', water: 'soft' },
+    ],
     ['top-up: stopped', { kind: 'top-up', stopped: true }],
     ['top-up: restored', { kind: 'top-up', stopped: false, dailyCap: Infinity }],
     [

@@ -18,9 +18,9 @@ export interface CheckOptions extends ScenarioOptions {
  * `--table` it prints the stoichiometric table instead, with `--resolved` the file with all it includes.
  */
 export function checkCommand(file: string, options: CheckOptions, streams: Streams): ExitCode {
-  const { scenario, resolved } = openScenario(file, options);
+  const { scenario, resolved, notes } = openScenario(file, options);
   const parameters = createParameters(scenario.overrides);
-  for (const warning of parameters.warnings) streams.note(`${warning}\n`);
+  for (const warning of [...notes, ...parameters.warnings]) streams.note(`${warning}\n`);
   const model = compileModel(scenario, parameters);
   const table = processTable(model);
   const parts: string[] = [];

@@ -2,20 +2,14 @@ import {
   allSeries,
   bibliography,
   budgetsOf,
-  compileModel,
-  createParameters,
   endStateOf,
   fatesOf,
   limitsOf,
   manifestOf,
-  simulate,
   worstResidual,
-  type Run,
-  type ScenarioReading,
 } from '@leat/core';
 import type { ExitCode } from '../exit.js';
 import { openScenario, type ScenarioOptions } from '../open-scenario.js';
-import { noProgress, openProgress } from '../progress.js';
 import { csv } from '../render/csv.js';
 import { jsonDocument } from '../render/document.js';
 import { sourceLines } from '../render/sources.js';
@@ -24,34 +18,14 @@ import { summary } from '../render/summary.js';
 import type { Streams } from '../streams.js';
 import { writeAtomic } from '../write-atomic.js';
 import { endingOf } from './ending.js';
+import { simulated, type SimulatedOptions } from './simulated.js';
 
 /** What `leat run` was asked. */
-export interface RunOptions extends ScenarioOptions {
-  readonly integrator?: 'rosenbrock' | 'odex';
-  readonly tolerance?: number;
+export interface RunOptions extends ScenarioOptions, SimulatedOptions {
   readonly json?: boolean;
   readonly csv?: string;
   readonly save?: string;
   readonly sources?: boolean;
-  readonly quiet?: boolean;
-}
-
-async function simulated({ scenario }: ScenarioReading, options: RunOptions, streams: Streams): Promise<Run> {
-  const parameters = createParameters(scenario.overrides);
-  if (options.quiet !== true) for (const warning of parameters.warnings) streams.note(`${warning}\n`);
-  const model = compileModel(scenario, parameters);
-  const progress = options.quiet === true ? noProgress : await openProgress(scenario.days);
-  try {
-    return simulate(model, {
-      ...(options.integrator === undefined ? {} : { integrator: options.integrator }),
-      ...(options.tolerance === undefined ? {} : { tolerance: options.tolerance }),
-      onDay: (day) => {
-        progress.day(day);
-      },
-    });
-  } finally {
-    progress.end();
-  }
 }
 
 /**

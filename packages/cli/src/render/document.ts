@@ -1,5 +1,6 @@
 import type { BibliographyEntry, Budget, LimitResult, Manifest, Run, Series } from '@leat/core';
 import { cautions } from './cautions.js';
+import { keySeries } from './key-quantities.js';
 
 /** What a document holds of a run. */
 export interface Documented {
@@ -31,6 +32,7 @@ export function jsonDocument({ run, series, budgets, limits, manifest, sources }
     series: Object.fromEntries(
       series.map(({ name, unit, values }) => [name, { unit, values: Array.from(values) }]),
     ),
+    keys: keySeries(run),
     budget: byQuantity(at('system')),
     vessels: Object.fromEntries(places.map((place) => [place, byQuantity(at(place))])),
     limits,

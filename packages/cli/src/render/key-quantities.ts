@@ -22,24 +22,29 @@ const water: readonly (readonly [label: string, quantity: string])[] = [
   ['chloride', 'chloride'],
 ];
 
-/** Most cohorts and plantings shown one by one. */
+/** Most cohorts and plantings shown one by one in a summary. */
 const most = 2;
 
 /** The rows: the water of the first fish tank (or the reservoir), the level, stock and crops. */
-function keysOf(run: Run): readonly Key[] {
+function keysOf(run: Run, count: number): readonly Key[] {
   const { reservoir, cohorts, plantings } = run.model.scenario;
   const home = cohorts[0]?.vessel ?? reservoir;
   return [
     ...water.map(([label, quantity]) => ({ label, series: `${quantity}@${home}` })),
     { label: 'water', series: `volume@${reservoir}` },
     ...cohorts
-      .slice(0, most)
+      .slice(0, count)
       .map(({ name }) => ({ label: 'fish', series: `fish-mass@${name}`, unit: 'kg', factor: 1e-3 })),
     ...(cohorts.length > 0 ? [{ label: 'feed', series: 'feed@system' }] : []),
     ...plantings
-      .slice(0, most)
+      .slice(0, count)
       .map(({ name }) => ({ label: 'crop', series: `crop-mass@${name}`, unit: 'kg dry', factor: 1e-3 })),
   ];
+}
+
+/** Names of the series that say most of a run, in the order of the summary: every cohort and every planting. */
+export function keySeries(run: Run): readonly string[] {
+  return keysOf(run, Infinity).map(({ series }) => series);
 }
 
 function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
@@ -54,7 +59,7 @@ function extreme(values: readonly number[], better: (a: number, b: number) => bo
 export function keyQuantities(run: Run, series: readonly Series[]): readonly string[] {
   const times = run.samples.map(({ time }) => time);
   const known = new Map(series.map((each) => [each.name, each]));
-  const rows = keysOf(run).flatMap(({ label, series: name, unit, factor = 1 }) => {
+  const rows = keysOf(run, most).flatMap(({ label, series: name, unit, factor = 1 }) => {
     const found = known.get(name);
     if (found === undefined) return [];
     const values = Array.from(found.values, (value) => value * factor);

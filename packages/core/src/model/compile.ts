@@ -79,7 +79,8 @@ function usesFeed(process: Process): boolean {
 function feedsOf(scenario: Scenario, cohort: string): readonly Feed[] {
   const feeds = new Map<string, Feed>();
   for (const { name, feed } of scenario.cohorts) if (name === cohort) feeds.set(feedKey(feed), feed);
-  for (const { deed } of scenario.actions) {
+  const byRules = scenario.rules.flatMap(({ doing, undoing }) => [...doing, ...undoing]);
+  for (const deed of [...scenario.actions.map((action) => action.deed), ...byRules]) {
     if (deed.kind === 'feed' && deed.cohort === cohort && deed.feed) feeds.set(feedKey(deed.feed), deed.feed);
   }
   return [...feeds.values()];

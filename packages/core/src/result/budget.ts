@@ -83,7 +83,7 @@ function linesOf(crossed: readonly Crossing[]): BudgetLine[] {
 /**
  * Balance of one conserved quantity over a whole run.
  * @param boundary `system`, or the index of a vessel. The rain tank stands outside: its water comes in
- *   as top-up.
+ *   as top-up; what runs over its edge is the series `rain-tank-spilled@system`.
  */
 export function budgetOf(run: Run, quantity: Conserved, boundary: Boundary): Budget {
   const crossed = crossings(run, quantity, boundary);

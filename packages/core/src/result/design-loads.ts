@@ -1,7 +1,7 @@
 import type { Model } from '../model/model.js';
-import { valueOn } from '../run/daily.js';
 import { offerOf } from '../run/keeper.js';
 import type { DailyValue, Scenario } from '../scenario/scenario.js';
+import { valueOn } from '../scenario/value-on.js';
 import { sum } from '../sum.js';
 
 /** Mean over the days of the run. */
@@ -55,8 +55,8 @@ export function waterLost(model: Model): number {
     (vessel) => et0 * (open * vessel.open + covered * vessel.covered) + vessel.leak + vessel.exchange,
   );
   const crops = scenario.plantings.map(
-    ({ area, crop, start }) =>
-      (start === 'empty' ? 0 : area) * et0 * parameters.value(`crop.${crop}.kc-full`),
+    ({ area, crop, start, cover = 1 }) =>
+      (start === 'empty' ? 0 : area) * cover * et0 * parameters.value(`crop.${crop}.kc-full`),
   );
   return sum([...vessels, ...crops]);
 }

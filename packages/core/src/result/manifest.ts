@@ -42,6 +42,6 @@ export function manifestOf(run: Run): Manifest {
     scenario: scenarioHash(run.model.scenario),
     integrator: run.integrator,
     tolerance: run.tolerance,
-    seed: null,
+    seed: run.model.scenario.rules.some(({ kit }) => kit.error) ? run.model.scenario.seed : null,
   };
 }

@@ -17,7 +17,8 @@ function flow(run: Run, kinds: readonly StreamKind[], index: number): number {
 
 /**
  * Series of the whole: feed offered, evapotranspiration of the day, water in all vessels, and top-up and
- * discharge as means over the output step that ends at the time (0 at the start).
+ * discharge as means over the output step that ends at the time (0 at the start). The rain tank stands
+ * outside the water budget: what it holds, and what has run over its edge since the start, are told here.
  */
 export function systemSources(run: Run): readonly SeriesSource[] {
   const source = (quantity: string, unit: string, value: SeriesSource['value']): SeriesSource => ({
@@ -32,5 +33,6 @@ export function systemSources(run: Run): readonly SeriesSource[] {
     source('discharge', 'm3/d', (_, index) => flow(run, ['exchange', 'leak', 'overflow'], index)),
     source('volume', 'm3', ({ volume }) => sum(volume)),
     source('rain-tank', 'm3', ({ rain }) => rain),
+    source('rain-tank-spilled', 'm3', ({ spilled }) => spilled),
   ];
 }

@@ -9,7 +9,7 @@ import { postingNames, streamName } from './why-names.js';
 export type History = ReadonlyMap<string, number>;
 
 /** What is there before anything happened. */
-const START = 'state at the start';
+export const START = 'state at the start';
 
 type Item = readonly [cause: string, amount: number];
 

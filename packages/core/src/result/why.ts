@@ -3,7 +3,7 @@ import type { Run, Sample } from '../run/run.js';
 import { nearest } from '../suggest.js';
 import { sum } from '../sum.js';
 import { seriesNames } from './series.js';
-import { heldBy, historyOf, type History } from './why-history.js';
+import { heldBy, historyOf, START, type History } from './why-history.js';
 import { measuresOf, type Measure, type Store } from './why-measures.js';
 
 /** A run at one of its output times, d. */
@@ -16,6 +16,12 @@ export interface Moment {
 export interface DifferencePart {
   readonly name: string;
   readonly value: number;
+  /**
+   * Whether the cause did more or less at the second moment than at the first, whichever way that moved the
+   * quantity: less uptake raises it. Counted in water for a flow, in the amount for all else, since the
+   * start of each run. Absent where it is no doing (the state at the start, a size, the place itself).
+   */
+  readonly did?: 'more' | 'less';
 }
 
 /** A difference of one quantity, split into what made it. */
@@ -94,6 +100,23 @@ function changes(from: History, to: History): Map<string, number> {
   return new Map([...causes].map((cause) => [cause, (to.get(cause) ?? 0) - (from.get(cause) ?? 0)]));
 }
 
+/**
+ * Whether a cause did more or less. Water tells it for a flow; where that is the same to rounding, as for
+ * what is no flow, the amount does.
+ */
+function doing(
+  name: string,
+  histories: readonly (readonly [from: History, to: History])[],
+): Pick<DifferencePart, 'did'> {
+  for (const [from, to] of histories) {
+    const before = Math.abs(from.get(name) ?? 0);
+    const after = Math.abs(to.get(name) ?? 0);
+    if (Math.abs(after - before) > 1e-9 * Math.max(before, after))
+      return { did: after > before ? 'more' : 'less' };
+  }
+  return {};
+}
+
 /** Value of a measure at both moments and the parts of the difference, in no order. */
 function split(
   [from, to]: readonly [Moment, Moment],
@@ -108,9 +131,16 @@ function split(
   const byPer = -(amountA.held + amountB.held) / 2 / (perA.held * perB.held);
   const amounts = changes(amountA.history, amountB.history);
   const pers = changes(perA.history, perB.history);
+  const histories = [
+    [perA.history, perB.history],
+    [amountA.history, amountB.history],
+  ] as const;
   const parts = [...new Set([...amounts.keys(), ...pers.keys()])].map((name) => ({
     name,
     value: byAmount * (amounts.get(name) ?? 0) + byPer * (pers.get(name) ?? 0),
+    ...(name === START || (first.per?.kind === 'size' && name === first.per.name)
+      ? {}
+      : doing(name, histories)),
   }));
   return { from: amountA.held / perA.held, to: amountB.held / perB.held, parts };
 }

@@ -15,7 +15,7 @@ export interface CropClock {
   readonly planted: Float64Array;
   /** What stands after growing undisturbed for so many days under fixed conditions. */
   stand(batch: number, age: number, conditions: Conditions): CropStand;
-  /** Crop coefficient of a batch at a time; 0 while bare. FAO-56: flat, rising, flat, falling. */
+  /** Crop coefficient of a batch at a time, times its cover; 0 while bare. FAO-56: flat, rising, flat, falling. */
   coefficient(batch: number, time: number): number;
   /** Whether a batch has reached its harvest age. */
   ripe(batch: number, time: number): boolean;
@@ -44,15 +44,16 @@ export function openCropClock(model: Model): CropClock {
       const { planting, values } = scoped[batch];
       if (Number.isNaN(planted[batch])) return 0;
       const stage = (time - planted[batch]) / planting.harvest;
-      const start = values.value('crop.kc-start');
-      const full = values.value('crop.kc-full');
+      const shaded = planting.cover ?? 1;
+      const start = values.value('crop.kc-start') * shaded;
+      const full = values.value('crop.kc-full') * shaded;
       const rise = values.value('crop.stage-rise');
       const cover = values.value('crop.stage-cover');
       const late = values.value('crop.stage-late');
       if (stage < rise) return start;
       if (stage < cover) return start + ((full - start) * (stage - rise)) / (cover - rise);
       if (stage < late) return full;
-      const end = values.value('crop.kc-end');
+      const end = values.value('crop.kc-end') * shaded;
       return full + ((end - full) * Math.min(stage - late, 1 - late)) / (1 - late);
     },
     ripe: (batch, time) => time - planted[batch] >= scoped[batch].planting.harvest - 1e-9,

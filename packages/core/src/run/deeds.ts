@@ -32,6 +32,7 @@ export const deedOrder: readonly Deed['kind'][] = [
   'clean',
   'medicate',
   'change-water',
+  'cart-water',
   'dose',
   'stock',
   'plant',
@@ -99,7 +100,7 @@ function clearPlanting(bench: Bench, name: string): string {
 function dose(bench: Bench, vessel: string, product: string, mass: number): string {
   const cell = cellOf(bench, vessel);
   const { parameters } = bench.model;
-  for (const component of ['alkalinity', 'carbon', 'chloride'] as const) {
+  for (const component of ['tan', 'alkalinity', 'carbon', 'chloride'] as const) {
     const amount = mass * parameters.value(`dose.${product}.${component}`);
     bench.ledger.post('dosing', waterState(cell, component), amount);
   }
@@ -117,6 +118,25 @@ function changeWater(bench: Bench, deed: Extract<Deed, { kind: 'change-water' }>
   bench.ledger.bring(water, cell, volume);
   bench.ledger.postWater('source water', cell, volume);
   return `${Number((volume * 1000).toPrecision(4))} L for ${deed.water}`;
+}
+
+/** What does not fit runs over and is lost. */
+function cartWater(bench: Bench, deed: Extract<Deed, { kind: 'cart-water' }>): string {
+  const { hydraulics, ledger, keeper, model } = bench;
+  const litres = (volume: number): string => `${Number((volume * 1000).toPrecision(4))} L`;
+  let kept: number;
+  if (deed.into === 'rain-tank') kept = hydraulics.fillRainTank(deed.volume);
+  else {
+    const cell = cellOf(bench, model.scenario.reservoir);
+    const water = keeper.waters.get(deed.water);
+    if (water === undefined) throw new RangeError(`no water named ${deed.water}`);
+    kept = Math.min(deed.volume, Math.max(0, model.scenario.vessels[cell].volume - hydraulics.volume[cell]));
+    ledger.bring(water, cell, kept);
+    ledger.postWater('source water', cell, kept);
+    hydraulics.volume[cell] += kept;
+  }
+  const lost = deed.volume - kept;
+  return `${litres(deed.volume)} of ${deed.water}${lost > 0 ? `, ${litres(lost)} ran over` : ''}`;
 }
 
 function drainSolids(bench: Bench, deed: Extract<Deed, { kind: 'drain-solids' }>): string {
@@ -202,16 +222,18 @@ export function perform(bench: Bench, deed: Deed, time: number): void {
     }
     case 'top-up': {
       if (deed.stopped !== undefined) keeper.topUpStopped = deed.stopped;
-      const cap = deed.dailyCap;
-      if (cap !== undefined) {
+      const { dailyCap, weeklyCap } = deed;
+      const capped = dailyCap !== undefined || weeklyCap !== undefined;
+      if (capped) {
         (model.scenario.topUp?.sources ?? []).forEach((source, index) => {
-          if (source.kind === 'mains') keeper.caps[index] = cap;
+          if (source.kind !== 'mains') return;
+          keeper.caps[index] = dailyCap ?? Infinity;
+          keeper.weeklyCaps[index] = weeklyCap ?? Infinity;
         });
       }
-      say(
-        model.scenario.reservoir,
-        deed.stopped === true ? 'stopped' : cap === undefined ? 'open' : `cap ${cap * 1000} L/d`,
-      );
+      const cap =
+        weeklyCap === undefined ? `${(dailyCap ?? Infinity) * 1000} L/d` : `${weeklyCap * 1000} L/week`;
+      say(model.scenario.reservoir, deed.stopped === true ? 'stopped' : capped ? `cap ${cap}` : 'open');
       return;
     }
     case 'source-water':
@@ -220,6 +242,9 @@ export function perform(bench: Bench, deed: Deed, time: number): void {
       return;
     case 'change-water':
       say(deed.vessel, changeWater(bench, deed));
+      return;
+    case 'cart-water':
+      say(deed.into === 'rain-tank' ? 'rain-tank' : model.scenario.reservoir, cartWater(bench, deed));
       return;
     case 'dose':
       say(deed.vessel, dose(bench, deed.vessel, deed.product, deed.mass));

@@ -2,7 +2,7 @@ import { acidBaseConstants } from '../chemistry/acid-base.js';
 import type { Model } from '../model/model.js';
 import type { Regime } from '../model/regime.js';
 import { scopeTo } from '../model/scope.js';
-import { valueOn } from './daily.js';
+import { valueOn } from '../scenario/value-on.js';
 import type { Offer } from './keeper.js';
 import type { Conditions } from '../processes/process.js';
 

@@ -4,6 +4,9 @@ import type { Pump, Vessel } from '../scenario/scenario.js';
 /** Smallest share of a vessel's volume that counts as a difference of level. */
 const LEVEL = 1e-12;
 
+/** Days of a weekly ration. */
+const WEEK = 7;
+
 /** Volume is about to reach a mark at this distance in time. */
 interface Crossing {
   readonly after: number;
@@ -32,14 +35,19 @@ export interface Hydraulics {
   readonly rain: number;
   /** How it changes, m3 d-1. */
   readonly rainSlope: number;
+  /** Water that ran over the edge of the rain tank since the start, m3, and how fast it does, m3 d-1. */
+  readonly spilled: number;
+  readonly spillSlope: number;
   /** Sets what is wanted for the stretch that begins; finds all flows. Returns what changed state. */
   settle(wanted: Wanted): readonly WaterEvent[];
   /** Time until the next mark, d (Infinity: none). */
   untilMark(): number;
   /** Moves on by so many days, at most `untilMark()`. */
   advance(days: number): void;
-  /** A new day: rations are whole again. */
-  newDay(): void;
+  /** A new day: daily rations are whole again; on days 0, 7, 14 ... weekly ones too. */
+  newDay(day: number): void;
+  /** Pours water into the rain tank, m3; what does not fit runs over. Returns what stays. */
+  fillRainTank(volume: number): number;
 }
 
 /** What the forcing asks of the water. */
@@ -51,6 +59,8 @@ export interface Wanted {
   readonly transpiration: ArrayLike<number>;
   /** Daily cap of each top-up source, m3; 0 when stopped. */
   readonly caps: readonly number[];
+  /** Weekly cap of each top-up source, m3. */
+  readonly weeklyCaps: readonly number[];
   /** Rain running into the rain tank, m3 d-1. */
   readonly rain: number;
 }
@@ -105,15 +115,27 @@ export function openHydraulics(model: Model): Hydraulics {
   const tripped = scenario.pumps.map(() => false);
   const parched = vessels.map(() => false);
   const spent = (scenario.topUp?.sources ?? []).map(() => 0);
+  const spentInWeek = spent.map(() => 0);
   const tank = scenario.rainTank;
   let rain = scenario.saved?.rainTank ?? tank?.volume ?? 0;
   let rainSlope = 0;
+  let spilled = 0;
+  let spillSlope = 0;
   let caps: readonly number[] = [];
+  let weeklyCaps: readonly number[] = [];
   let mark: Crossing | undefined;
 
   const near = (cell: number, level: number): boolean => Math.abs(volume[cell] - level) <= LEVEL * full[cell];
   const atOrBelow = (cell: number, level: number): boolean => volume[cell] < level || near(cell, level);
   const atOrAbove = (cell: number, level: number): boolean => volume[cell] > level || near(cell, level);
+
+  /** The nearer cap of a source is reached: it is spent to the last drop, not but for a rounding. */
+  function spendAll(source: number): void {
+    const byDay = caps[source] - spent[source];
+    const byWeek = weeklyCaps[source] - spentInWeek[source];
+    if (byDay <= byWeek) spent[source] = caps[source];
+    if (byWeek <= byDay) spentInWeek[source] = weeklyCaps[source];
+  }
 
   /** No pump draws a vessel lower than what counts as dry. */
   const inletOf = (pump: Pump, cell: number): number => Math.max(pump.inlet, dry[cell]);
@@ -130,6 +152,10 @@ export function openHydraulics(model: Model): Hydraulics {
     });
   }
 
+  /** What a source may still give in its day and week, m3. */
+  const rationLeft = (source: number): number =>
+    Math.min(caps[source] - spent[source], weeklyCaps[source] - spentInWeek[source]);
+
   /** What a float at its level lets in from the sources in turn. */
   function topUp(net: number): number {
     const valve = scenario.topUp;
@@ -145,7 +171,7 @@ export function openHydraulics(model: Model): Hydraulics {
       let from: number;
       if (caps[stream.index] === 0) from = 0;
       else if (source.kind === 'rain-tank') from = rain > 0 ? left : Math.min(left, rainIn);
-      else from = spent[stream.index] < caps[stream.index] ? left : 0;
+      else from = rationLeft(stream.index) > 0 ? left : 0;
       flow[s] = from;
       given += from;
       if (source.kind === 'rain-tank') rainSlope -= from;
@@ -206,6 +232,7 @@ export function openHydraulics(model: Model): Hydraulics {
   function settle(wanted: Wanted): readonly WaterEvent[] {
     const events: WaterEvent[] = [];
     caps = wanted.caps;
+    weeklyCaps = wanted.weeklyCaps;
     switchPumps(events);
     flow.fill(0);
     inflow.fill(0);
@@ -220,7 +247,8 @@ export function openHydraulics(model: Model): Hydraulics {
     // The reservoir last: its top-up answers to all that returns to it.
     for (const cell of order) if (cell !== reservoir) settleVessel(cell, wanted, events);
     settleVessel(reservoir, wanted, events);
-    if (tank !== undefined && rain >= tank.capacity && rainSlope > 0) rainSlope = 0;
+    spillSlope = tank !== undefined && rain >= tank.capacity ? Math.max(0, rainSlope) : 0;
+    rainSlope -= spillSlope;
     mark = nextMark();
     return events;
   }
@@ -249,8 +277,8 @@ export function openHydraulics(model: Model): Hydraulics {
     }
     streams.forEach((stream, s) => {
       if (stream.kind !== 'top-up' || flow[s] === 0) return;
-      const left = caps[stream.index] - spent[stream.index];
-      if (Number.isFinite(left)) offer(left / flow[s], -2 - stream.index, caps[stream.index]);
+      const left = rationLeft(stream.index);
+      if (Number.isFinite(left)) offer(left / flow[s], -2 - stream.index, 0);
     });
     return next;
   }
@@ -266,24 +294,40 @@ export function openHydraulics(model: Model): Hydraulics {
     get rainSlope() {
       return rainSlope;
     },
+    get spilled() {
+      return spilled;
+    },
+    get spillSlope() {
+      return spillSlope;
+    },
     settle,
     untilMark: () => mark?.after ?? Infinity,
     advance(days) {
       for (let cell = 0; cell < count; cell++) volume[cell] += slope[cell] * days;
       rain += rainSlope * days;
+      spilled += spillSlope * days;
       streams.forEach((stream, s) => {
         carried[s] += flow[s] * days;
-        if (stream.kind === 'top-up') spent[stream.index] += flow[s] * days;
+        if (stream.kind !== 'top-up') return;
+        spent[stream.index] += flow[s] * days;
+        spentInWeek[stream.index] += flow[s] * days;
       });
       // At a mark the level is the mark itself, not the mark and a rounding.
       if (mark !== undefined && days >= mark.after) {
         if (mark.cell >= 0) volume[mark.cell] = mark.volume;
         else if (mark.cell === -1) rain = mark.volume;
-        else spent[-2 - mark.cell] = mark.volume;
+        else spendAll(-2 - mark.cell);
       }
     },
-    newDay() {
+    newDay(day) {
       spent.fill(0);
+      if (day % WEEK === 0) spentInWeek.fill(0);
+    },
+    fillRainTank(poured) {
+      const kept = Math.min(poured, (tank?.capacity ?? 0) - rain);
+      rain += kept;
+      spilled += poured - kept;
+      return kept;
     },
   };
 }

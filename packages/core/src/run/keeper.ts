@@ -10,8 +10,9 @@ export interface Keeper {
   readonly pumpOn: boolean[];
   readonly aerating: boolean[];
   readonly waters: Map<string, SourceWater>;
-  /** Daily cap of each top-up source, m3. */
+  /** Daily and weekly cap of each top-up source, m3. */
   readonly caps: number[];
+  readonly weeklyCaps: number[];
   topUpStopped: boolean;
 }
 
@@ -27,6 +28,9 @@ export function openKeeper(model: Model): Keeper {
     waters: new Map(scenario.waters.map((water) => [water.name, water])),
     caps: (scenario.topUp?.sources ?? []).map((source) =>
       source.kind === 'mains' ? source.dailyCap : Infinity,
+    ),
+    weeklyCaps: (scenario.topUp?.sources ?? []).map((source) =>
+      source.kind === 'mains' ? (source.weeklyCap ?? Infinity) : Infinity,
     ),
     topUpStopped: false,
   };

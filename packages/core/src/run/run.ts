@@ -53,6 +53,8 @@ export interface Sample {
   readonly carried: Float64Array;
   /** Water in the rain tank, m3. */
   readonly rain: number;
+  /** Water that ran over the edge of the rain tank since the start, m3. */
+  readonly spilled: number;
   /** Number of postings made up to this time: postings[0 .. posted-1]. */
   readonly posted: number;
   /** Water temperature of each vessel on this day, degC. */

@@ -10,6 +10,7 @@ import { openHydraulics, type WaterEvent } from './hydraulics.js';
 import { openKeeper, offerOf, type Offer } from './keeper.js';
 import { concentrationsOf, openLedger } from './ledger.js';
 import { adviceFor } from './outcome.js';
+import { openRules } from './rules.js';
 import type { Outcome, Run, Sample } from './run.js';
 import { startState } from './start.js';
 import { nextSwitch, within } from './timers.js';
@@ -41,8 +42,8 @@ const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
 /**
  * Runs a model from its start to its end.
  *
- * At each day boundary, in this order: record; harvest what is ripe; actions of that instant in the
- * order of `deedOrder`; rations and weather of the day; then integrate. Every instant at which
+ * At each day boundary, in this order: record; harvest what is ripe; rules, by readings of the water as it
+ * stands; actions of that instant in the order of `deedOrder`; rations and weather of the day; then integrate. Every instant at which
  * anything jumps (action, pump timer, hours of feeding, a water level reaching a mark) ends a stretch.
  * Never throws for numerical trouble: the outcome names it and the run holds what was reached.
  */
@@ -74,6 +75,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     seedling: (batch) =>
       crops.stand(batch, 0, conditionsAt(model, layout.batches[batch].cell, day, 0, 0, batch)),
   };
+  const followRules = openRules(bench, day.temperature);
   const offered: Offer[] = scenario.cohorts.map(() => ({ fed: 0, share: 0 }));
   const aeration = new Float64Array(cells);
   const inflow = new Float64Array(cells);
@@ -99,6 +101,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       volume: hydraulics.volume.map((volume, cell) => volume + hydraulics.slope[cell] * sinceStretch),
       carried: hydraulics.carried.map((volume, s) => volume + hydraulics.flow[s] * sinceStretch),
       rain: hydraulics.rain + hydraulics.rainSlope * sinceStretch,
+      spilled: hydraulics.spilled + hydraulics.spillSlope * sinceStretch,
       posted: ledger.postings.length,
       temperature: Float64Array.from(day.temperature),
       fed: Float64Array.from(
@@ -156,6 +159,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       evaporation,
       transpiration,
       caps: keeper.topUpStopped ? keeper.caps.map(() => 0) : keeper.caps,
+      weeklyCaps: keeper.weeklyCaps,
       rain: day.rain,
     });
     for (const event of events) ledger.say(time, event.kind, event.place, waterWords[event.kind]);
@@ -219,6 +223,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
   };
 
   harvestRipe(0);
+  followRules(0);
   act(0);
   morning(0);
   settle(0);
@@ -262,9 +267,10 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     if (boundary) {
       time = Math.round(time);
       changes = 0;
-      hydraulics.newDay();
+      hydraulics.newDay(time);
       options.onDay?.(time);
       jumped = harvestRipe(time);
+      if (followRules(time)) jumped = true;
     }
     const acted = act(time);
     if (boundary || acted) morning(time);

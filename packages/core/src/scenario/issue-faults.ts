@@ -37,6 +37,9 @@ export function placeIssues(issues: readonly Issue[], above: Path): PlacedCompla
     ];
     if (issue.code === 'unrecognized_keys') return unknownKeys(issue, path);
     if (issue.code === 'invalid_union') {
+      const { form } = hear(issue.message);
+      if (form !== undefined && issue.errors[form] !== undefined)
+        return placeIssues(issue.errors[form], path);
       const branches = issue.errors.filter((branch) => branch.length > 0 && entered(branch));
       const best = branches.sort((a, b) => a.length - b.length)[0];
       if (best !== undefined) return placeIssues(best, path);

@@ -3,13 +3,13 @@ import { expandTimes, mostActions, type Occasion, type TimesGiven } from './expa
 import { readDose, readDrain, verbReaders, type Cast, type DeedPair, type ReadVerb } from './read-deeds.js';
 import type { RunFrame } from './read-run.js';
 import type { Action, Deed } from './scenario.js';
-import { actionSchema, dosingSchema, drainPlanSchema } from './schema/action-schema.js';
+import { actionSchema, dosingSchema, drainPlanSchema, type deedSchema } from './schema/action-schema.js';
 import type { Path } from './tree.js';
 
 /** Most actions and plans as written. */
 const mostWritten = 10_000;
 
-type Given = ReturnType<typeof actionSchema.parse>;
+type DeedGiven = ReturnType<typeof deedSchema.parse>;
 type Verb = keyof typeof verbReaders;
 
 /** What is written in one place: what it does, and when. */
@@ -23,24 +23,35 @@ function isVerb(key: string): key is Verb {
   return Object.hasOwn(verbReaders, key);
 }
 
-function readVerb(key: Verb, given: Given, reader: Reader, path: Path, cast: Cast): DeedPair | undefined {
+function readVerb(key: Verb, given: DeedGiven, reader: Reader, path: Path, cast: Cast): DeedPair | undefined {
   const value = given[key];
   const read = verbReaders[key] as ReadVerb<Verb>;
   return value === undefined ? undefined : read(value, reader, path, cast);
 }
 
+/** The one verb of a deed; a fault where there is none or more than one. */
+function onlyVerb(given: DeedGiven, reader: Reader, path: Path): Verb | undefined {
+  const verbs = Object.keys(given).filter(isVerb);
+  const [verb] = verbs;
+  if (verb !== undefined && verbs.length === 1) return verb;
+  const got = verb === undefined ? 'none' : verbs.join(' and ');
+  const expected =
+    verb === undefined ? `one of ${Object.keys(verbReaders).join(', ')}` : 'one action for each of them';
+  reader.fault(path, 'an action does one thing', { got, expected });
+  return undefined;
+}
+
+/** Reads what a rule does: one verb, without a time. Undefined (and a fault) where that is not so. */
+export function readDeed(given: DeedGiven, reader: Reader, path: Path, cast: Cast): DeedPair | undefined {
+  const verb = onlyVerb(given, reader, path);
+  return verb === undefined ? undefined : readVerb(verb, given, reader, [...path, verb], cast);
+}
+
 function readAction(reader: Reader, path: Path, frame: RunFrame, cast: Cast): Plan | undefined {
   const given = reader.parse(actionSchema, path);
   if (given === undefined) return undefined;
-  const verbs = Object.keys(given).filter(isVerb);
-  const [verb] = verbs;
-  if (verb === undefined || verbs.length > 1) {
-    const got = verb === undefined ? 'none' : verbs.join(' and ');
-    const expected =
-      verb === undefined ? `one of ${Object.keys(verbReaders).join(', ')}` : 'one action for each of them';
-    reader.fault(path, 'an action does one thing', { got, expected });
-    return undefined;
-  }
+  const verb = onlyVerb(given, reader, path);
+  if (verb === undefined) return undefined;
   const occasions = expandTimes(reader, path, given, frame);
   const pair = readVerb(verb, given, reader, [...path, verb], cast);
   if (pair === undefined) return undefined;

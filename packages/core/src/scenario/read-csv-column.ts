@@ -12,13 +12,15 @@ function fieldsOf(line: string): string[] {
 
 /**
  * One column of CSV text: a row of names, then one row a day. Values are numbers in `unit`, converted
- * to the internal unit. Never fills gaps: an empty or unreadable field is a complaint that names its line.
+ * to the internal unit. Never fills gaps: an empty field is `gap` where that is given, else, like one that
+ * cannot be read, a complaint that names its line.
  */
 export function readCsvColumn(
   text: string,
   column: string,
   unit: string,
   dimension: Dimension,
+  gap?: number,
 ): { values: readonly number[] } | { complaint: Complaint; about: 'csv' | 'column' } {
   const lines = text.replace(/^\uFEFF/, '').split(/\r?\n/);
   while (lines.length > 0 && lines[lines.length - 1]?.trim() === '') lines.pop();
@@ -32,6 +34,10 @@ export function readCsvColumn(
   const values: number[] = [];
   for (const [index, line] of lines.slice(1).entries()) {
     const field = fieldsOf(line)[place] ?? '';
+    if (field === '' && gap !== undefined) {
+      values.push(gap);
+      continue;
+    }
     const number = field === '' ? Number.NaN : Number(field);
     const answer = Number.isNaN(number)
       ? { problem: `not a number: ${JSON.stringify(field)}` }

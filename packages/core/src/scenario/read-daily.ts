@@ -78,10 +78,3 @@ export function readDaily(
     reader.defaults.push({ path, value: { daily: [...values], unit: internalUnit(dimension) } });
   return { kind: 'daily', values };
 }
-
-/** The value on the first day of a run that starts on a date `yyyy-mm-dd`. */
-export function firstValue(daily: DailyValue, startDate: string): number {
-  if (daily.kind === 'constant') return daily.value;
-  const index = daily.kind === 'daily' ? 0 : Number(startDate.slice(5, 7)) - 1;
-  return daily.values[index];
-}

@@ -2,7 +2,7 @@ import { names } from '../library/names.js';
 import { compact } from './compact.js';
 import type { Named, Reader } from './reader.js';
 import { readFeed } from './read-stock.js';
-import type { Cohort, Deed, Planting, Pump, SourceWater, TopUp, Vessel } from './scenario.js';
+import type { Cohort, Deed, Planting, Pump, RainTank, SourceWater, TopUp, Vessel } from './scenario.js';
 import type { actionSchema } from './schema/action-schema.js';
 import type { Path } from './tree.js';
 
@@ -14,6 +14,7 @@ export interface Cast {
   readonly cohorts: Named<Cohort>;
   readonly plantings: Named<Planting>;
   readonly topUp: TopUp | undefined;
+  readonly rainTank: RainTank | undefined;
 }
 
 /** What an action does, and what undoes it at the end of an interval (absent: it cannot be undone). */
@@ -79,18 +80,17 @@ const readTopUpChange: ReadVerb<'top-up'> = (given, reader, path, { topUp }) => 
       reader.fault(path, 'no top-up in this file', { expected: 'a section top-up' });
     return undefined;
   }
-  const caps = [
-    ...new Set(topUp.sources.flatMap((source) => (source.kind === 'mains' ? [source.dailyCap] : []))),
-  ];
-  const [dailyCap = Infinity] = caps;
-  const restored: Deed = { kind: 'top-up', dailyCap, stopped: false };
+  const mains = topUp.sources.filter((source) => source.kind === 'mains');
+  const [{ dailyCap, weeklyCap } = { dailyCap: Infinity }] = mains;
+  const several = mains.some((source) => source.dailyCap !== dailyCap || source.weeklyCap !== weeklyCap);
+  const restored: Deed = compact({ kind: 'top-up', dailyCap, weeklyCap, stopped: false } as const);
   if (given === 'stopped')
     return { doing: [{ kind: 'top-up', stopped: true }], undoing: [{ kind: 'top-up', stopped: false }] };
-  if (given !== 'restored' && caps.length === 0) {
+  if (given !== 'restored' && mains.length === 0) {
     reader.fault(path, 'no supply that a cap could hold for', { expected: 'a water in top-up.from' });
     return undefined;
   }
-  if (caps.length > 1) {
+  if (several) {
     reader.fault(path, 'more than one cap to go back to', {
       expected: 'supplies of top-up with the same cap',
     });
@@ -98,7 +98,7 @@ const readTopUpChange: ReadVerb<'top-up'> = (given, reader, path, { topUp }) => 
   }
   return given === 'restored'
     ? { doing: [restored] }
-    : { doing: [{ kind: 'top-up', dailyCap: given.cap }], undoing: [restored] };
+    : { doing: [{ kind: 'top-up', ...given.cap }], undoing: [restored] };
 };
 
 const readSourceWater: ReadVerb<'source-water'> = ({ water, to }, reader, path, { waters }) => {
@@ -124,6 +124,29 @@ const readChangeWater: ReadVerb<'change-water'> = ({ vessel, volume, share, wate
     });
   }
   return { doing: [compact({ kind: 'change-water', vessel, volume, share, water } as const)] };
+};
+
+const readCartWater: ReadVerb<'cart-water'> = ({ volume, water, into }, reader, path, cast) => {
+  const { rainTank, waters } = cast;
+  const hasTank = reader.has(['rain-tank']);
+  const usual = hasTank ? 'rain-tank' : 'reservoir';
+  const where = into ?? reader.fallback([...path, 'into'], usual, usual);
+  if (where === 'rain-tank' && !hasTank)
+    reader.fault([...path, 'into'], 'no rain tank in this file', { expected: 'a section rain-tank' });
+  if (water !== undefined && !reader.known(water, waters, [...path, 'water'], 'water')) return undefined;
+  if (where === 'reservoir') {
+    if (water !== undefined) return { doing: [{ kind: 'cart-water', volume, into: where, water }] };
+    reader.fault([...path, 'water'], 'missing', { expected: 'a name of `waters`' });
+    return undefined;
+  }
+  if (rainTank === undefined) return undefined;
+  if (water !== undefined && water !== rainTank.water) {
+    reader.fault([...path, 'water'], 'not what the rain tank holds', {
+      expected: `${rainTank.water}, or into: reservoir`,
+    });
+    return undefined;
+  }
+  return { doing: [{ kind: 'cart-water', volume, into: where, water: rainTank.water }] };
 };
 
 const readFeedChange: ReadVerb<'feed'> = (given, reader, path, cast) => {
@@ -217,6 +240,7 @@ export const verbReaders: {
   'top-up': readTopUpChange,
   'source-water': readSourceWater,
   'change-water': readChangeWater,
+  'cart-water': readCartWater,
   dose: readDose,
   'pump-off': (pump, ...rest) => readPump(pump, false, ...rest),
   'pump-on': (pump, ...rest) => readPump(pump, true, ...rest),

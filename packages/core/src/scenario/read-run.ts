@@ -1,5 +1,7 @@
 import type { Reader } from './reader.js';
-import { readDaily, waterTemperatures, type DailyNeed } from './read-daily.js';
+import { readDaily } from './read-daily.js';
+import { readWaterTemperature } from './read-water-temperature.js';
+import { readWeather } from './read-weather.js';
 import type { DailyValue } from './scenario.js';
 import { headSchema } from './schema/file-schema.js';
 import { calendarDays } from './schema/time-schema.js';
@@ -7,6 +9,9 @@ import { climateSchema } from './schema/water-schema.js';
 
 /** Where a run has no date of its own it starts here: a year without a leap day. */
 const defaultDate = '2001-01-01';
+
+/** Seed where a file writes none. */
+const defaultSeed = 1;
 
 /** Most outputs of one run. */
 const mostOutputs = 1_000_000;
@@ -18,12 +23,16 @@ export interface RunFrame {
   readonly days: number;
   readonly every: number;
   readonly startDate: string;
+  /** Seed of whatever is drawn in the run. */
+  readonly seed: number;
   /** Name of the reservoir as written; whether there is such a vessel is seen later. */
   readonly reservoir: string | undefined;
   /** Moments must come before this day; later than `days` where the run was cut short. */
   readonly lastDay: number;
   readonly waterTemperature: DailyValue | undefined;
   readonly air: DailyValue | undefined;
+  /** Air that water may follow: that of the crops, or of the weather file. */
+  readonly outside: DailyValue | undefined;
   readonly et0: DailyValue;
 }
 
@@ -38,25 +47,33 @@ function times(daily: DailyValue, factor: number): DailyValue {
     : { ...daily, values: daily.values.map((value) => value * factor) };
 }
 
-type Climate = Pick<RunFrame, 'waterTemperature' | 'air' | 'et0'>;
+type Climate = Pick<RunFrame, 'waterTemperature' | 'air' | 'outside' | 'et0'>;
 
-function readClimate(reader: Reader, days: number): Climate {
-  const none: Climate = { waterTemperature: undefined, air: undefined, et0: { kind: 'constant', value: 0 } };
+function readClimate(reader: Reader, days: number, startDate: string): Climate {
+  const noEt0: DailyValue = { kind: 'constant', value: 0 };
   const given = reader.parse(climateSchema, ['climate']);
-  if (given === undefined) return none;
-  const read = (
-    key: 'water-temperature' | 'air-temperature' | 'et0',
-    need: Omit<DailyNeed, 'days'>,
-  ): DailyValue | undefined => {
-    const value = given[key];
-    return value === undefined ? undefined : readDaily(reader, ['climate', key], value, { ...need, days });
-  };
+  if (given === undefined)
+    return { waterTemperature: undefined, air: undefined, outside: undefined, et0: noEt0 };
+  const { et0, 'air-temperature': airGiven, 'water-temperature': water } = given;
+  const depth = { dimension: 'depth-rate', days, low: 0, high: 0.03 } as const;
+  const weather =
+    'weather' in et0
+      ? readWeather(reader, ['climate', 'et0'], et0, { startDate, days })
+      : { et0: readDaily(reader, ['climate', 'et0'], et0, depth), air: undefined };
+  const warmth = { dimension: 'temperature', days, low: -40, high: 60 } as const;
+  const air =
+    airGiven === undefined ? undefined : readDaily(reader, ['climate', 'air-temperature'], airGiven, warmth);
+  const outside = airGiven === undefined ? weather?.air : air;
   const factorPath = ['climate', 'greenhouse-factor'];
   const factor = given['greenhouse-factor'] ?? reader.fallback(factorPath, 1, 1);
   return {
-    waterTemperature: read('water-temperature', { dimension: 'temperature', ...waterTemperatures }),
-    air: read('air-temperature', { dimension: 'temperature', low: -40, high: 60 }),
-    et0: times(read('et0', { dimension: 'depth-rate', low: 0, high: 0.03 }) ?? none.et0, factor),
+    waterTemperature:
+      water === undefined
+        ? undefined
+        : readWaterTemperature(reader, ['climate', 'water-temperature'], water, { outside, startDate, days }),
+    air,
+    outside,
+    et0: times(weather?.et0 ?? noEt0, factor),
   };
 }
 
@@ -84,8 +101,9 @@ export function readRun(reader: Reader, over: { readonly days?: number }): RunFr
     days,
     every,
     startDate,
+    seed: reader.parse(shape.seed, ['seed']) ?? defaultSeed,
     reservoir: reader.parse(shape.reservoir, ['reservoir']),
     lastDay: fileDays === undefined ? Infinity : Math.max(days, fileDays),
-    ...readClimate(reader, days),
+    ...readClimate(reader, days, startDate),
   };
 }

@@ -7,6 +7,7 @@ import { readActions } from './read-actions.js';
 import { readFlows } from './read-flows.js';
 import { readOverrides } from './read-overrides.js';
 import { completePumps, parsePumps } from './read-pumps.js';
+import { readRules } from './read-rules.js';
 import { readRun } from './read-run.js';
 import { readSaved } from './read-saved.js';
 import { readStart, savedFile } from './read-start.js';
@@ -41,6 +42,8 @@ export interface ScenarioReading {
   readonly resolved: ResolvedTree;
   /** Ids of the numbers of the tables that the reading used (surfaces, waters, lengths of crops ...). */
   readonly used: readonly string[];
+  /** What was assumed for want of data, one line each. */
+  readonly notes: readonly string[];
 }
 
 /** Faults in the order of the files and lines, each once. */
@@ -118,7 +121,7 @@ function readSections(reader: Reader, options: ReadOptions, overrides: Scenario[
   const supply = readSupply(reader, frame, waters, reservoir);
   const cohorts = readCohorts(reader, vessels);
   const plantings = readPlantings(reader, vessels);
-  const { topUp } = supply;
+  const { topUp, rainTank } = supply;
   const start = readStart(reader, { frame, vessels, waters, topUp });
   const batches = [...plantings].flatMap(([name, planting]) =>
     Array.from({ length: planting?.batches ?? 0 }, (_, batch) =>
@@ -126,10 +129,12 @@ function readSections(reader: Reader, options: ReadOptions, overrides: Scenario[
     ),
   );
   const saved = readSaved(reader, savedFile(reader), [...vessels.keys(), ...cohorts.keys(), ...batches]);
-  const actions = readActions(reader, frame, { vessels, waters, pumps, cohorts, plantings, topUp });
+  const cast = { vessels, waters, pumps, cohorts, plantings, topUp, rainTank };
+  const actions = readActions(reader, frame, cast);
+  const rules = readRules(reader, cast);
   const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
     [...named.values()].filter((entry) => entry !== undefined);
-  const { title, note, days, every, startDate, et0, air } = frame;
+  const { title, note, days, every, startDate, seed, et0, air } = frame;
   return {
     ...{ title, note, days, every, startDate, et0 },
     ...compact({ air }),
@@ -144,6 +149,7 @@ function readSections(reader: Reader, options: ReadOptions, overrides: Scenario[
     start,
     ...compact({ saved }),
     actions,
+    ...{ rules, seed },
     overrides,
   };
 }
@@ -163,7 +169,7 @@ export function readScenarioFully(text: string, options: ReadOptions): ScenarioR
   const all = [...faults, ...overrideFaults, ...reader.faults];
   if (all.length > 0) throw new InputError(ordered(all));
   const resolved = resolveTree(tree, reader.defaults, compact({ days: options.days }));
-  return { scenario, resolved, used: parameters.used() };
+  return { scenario, resolved, used: parameters.used(), notes: reader.notes };
 }
 
 /** The scenario of a system file, in internal units. Throws InputError with every fault found. */

@@ -1,11 +1,11 @@
 import { formatQuantity } from '../units.js';
 import type { Named, Reader } from './reader.js';
-import { firstValue } from './read-daily.js';
 import type { RunFrame } from './read-run.js';
 import { completeQuality, type Quality, type QualityGiven } from './read-waters.js';
 import type { SourceWater, StartVessel, TopUp, Vessel } from './scenario.js';
 import { startSchema, startVesselSchema, type BiofilmGiven } from './schema/start-schema.js';
 import { nodeAt, type Path } from './tree.js';
+import { valueOn } from './value-on.js';
 
 type StartWaterGiven = QualityGiven & { readonly solids?: number | undefined };
 type VesselGiven = ReturnType<typeof startVesselSchema.parse>;
@@ -96,7 +96,7 @@ export function readStart(reader: Reader, context: StartContext): StartVessel[] 
     if (vessel === undefined || (own.has(name) && given === undefined)) return [];
     const path = given?.water === undefined ? ['start', 'water'] : ['start', 'vessels', name, 'water'];
     const water = layOver(common.water, given?.water);
-    const found = quality(path, water, firstValue(vessel.temperature, frame.startDate));
+    const found = quality(path, water, valueOn(vessel.temperature, frame.startDate, 0));
     const volume = readVolume(reader, vessel, given, context);
     if (found === undefined) return [];
     const film = readBiofilm(reader, given?.biofilm ?? common.biofilm);

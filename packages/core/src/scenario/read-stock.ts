@@ -96,6 +96,7 @@ function readPlanting(
     vessel: given.in,
     crop,
     area,
+    cover: given.cover ?? reader.fallback([...path, 'cover'], 1, 1),
     batches,
     harvest,
     after,

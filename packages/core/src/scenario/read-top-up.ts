@@ -54,7 +54,7 @@ function readTopUp(
     const { water, cap } = typeof source === 'string' ? { water: source, cap: undefined } : source;
     const at = typeof source === 'string' ? path : [...path, 'water'];
     reader.known(water, typeof source === 'string' ? ['rain-tank', ...waters.keys()] : waters, at, 'water');
-    return { kind: 'mains', water, dailyCap: cap ?? Infinity };
+    return { kind: 'mains', water, dailyCap: Infinity, ...cap };
   });
   return { level, rate, sources };
 }

@@ -1,8 +1,8 @@
 import { names } from '../library/names.js';
 import { formatQuantity, type Dimension } from '../units.js';
 import type { Named, Reader } from './reader.js';
-import { readDaily, waterTemperatures } from './read-daily.js';
 import type { RunFrame } from './read-run.js';
+import { readWaterTemperature } from './read-water-temperature.js';
 import type { DailyValue, Vessel, VesselKind } from './scenario.js';
 import { vesselSchema } from './schema/system-schema.js';
 import type { Path } from './tree.js';
@@ -73,8 +73,7 @@ function readSurface(reader: Reader, path: Path, given: Given, areas: Areas): nu
 
 function readTemperature(reader: Reader, path: Path, given: Given, frame: RunFrame): DailyValue | undefined {
   if (given.temperature !== undefined) {
-    const need = { dimension: 'temperature', days: frame.days, ...waterTemperatures } as const;
-    return readDaily(reader, [...path, 'temperature'], given.temperature, need);
+    return readWaterTemperature(reader, [...path, 'temperature'], given.temperature, frame);
   }
   if (frame.waterTemperature === undefined && !reader.has(['climate', 'water-temperature'])) {
     reader.fault([...path, 'temperature'], 'missing', {

@@ -3,9 +3,9 @@ import { oxygenSaturation } from '../chemistry/oxygen.js';
 import { names } from '../library/names.js';
 import { formatQuantity, type Dimension } from '../units.js';
 import type { Named, Reader } from './reader.js';
-import { firstValue } from './read-daily.js';
 import type { RunFrame } from './read-run.js';
 import type { SourceWater } from './scenario.js';
+import { valueOn } from './value-on.js';
 import { waterSchema } from './schema/water-schema.js';
 import type { Path } from './tree.js';
 
@@ -42,7 +42,7 @@ const roomTemperature = 20;
 function sourceTemperature(frame: RunFrame): number {
   return frame.waterTemperature === undefined
     ? roomTemperature
-    : firstValue(frame.waterTemperature, frame.startDate);
+    : valueOn(frame.waterTemperature, frame.startDate, 0);
 }
 
 function writeValue(key: Key, value: number): string | number {

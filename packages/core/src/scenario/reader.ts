@@ -36,6 +36,8 @@ export interface UsedDefault {
 export class Reader {
   readonly faults: Fault[] = [];
   readonly defaults: UsedDefault[] = [];
+  /** What should be known of the reading though it is no fault: what was assumed. */
+  readonly notes: string[] = [];
 
   constructor(
     readonly tree: Tree,

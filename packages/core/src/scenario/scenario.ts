@@ -116,6 +116,8 @@ export type TopUpSource =
       readonly water: string;
       /** Most in one day, m3 (Infinity: no cap). */
       readonly dailyCap: number;
+      /** Most in one week of seven days, the first from day 0, m3 (absent: no cap). */
+      readonly weeklyCap?: number;
     };
 
 export interface Feed {
@@ -152,6 +154,8 @@ export interface Planting {
   readonly crop: string;
   /** Whole area, m2. */
   readonly area: number;
+  /** Share of it that the crop shades at full growth, 0..1 (absent: 1): transpiration is in proportion. */
+  readonly cover?: number;
   readonly batches: number;
   /** Age at harvest, d since planting. */
   readonly harvest: number;
@@ -215,13 +219,26 @@ export type Deed =
       readonly feed?: Feed;
       readonly factor?: number;
     }
-  | { readonly kind: 'top-up'; readonly dailyCap?: number; readonly stopped?: boolean }
+  | {
+      readonly kind: 'top-up';
+      /** Either cap takes the place of both of every source of mains. */
+      readonly dailyCap?: number;
+      readonly weeklyCap?: number;
+      readonly stopped?: boolean;
+    }
   | { readonly kind: 'source-water'; readonly water: string; readonly to: SourceWater }
   | {
       readonly kind: 'change-water';
       readonly vessel: string;
       readonly volume?: number;
       readonly share?: number;
+      readonly water: string;
+    }
+  | {
+      readonly kind: 'cart-water';
+      readonly volume: number;
+      /** Poured into the rain tank (whose water it is), or into the reservoir. */
+      readonly into: 'rain-tank' | 'reservoir';
       readonly water: string;
     }
   | { readonly kind: 'dose'; readonly vessel: string; readonly product: string; readonly mass: number }
@@ -242,6 +259,40 @@ export interface Action {
   readonly deed: Deed;
   /** Where it was written, for messages. */
   readonly where?: string;
+}
+
+/** What a person can measure in the water of a vessel; ammonia is total ammonia nitrogen (TAN). */
+export type Measurable =
+  'ammonia' | 'nitrite' | 'nitrate' | 'pH' | 'alkalinity' | 'oxygen' | 'temperature' | 'chloride' | 'volume';
+
+/** How readings are taken. */
+export interface TestKit {
+  /** Days from one reading to the next, whole, the first on day 0. */
+  readonly every: number;
+  /** Readings are whole multiples of this; absent: as fine as can be. */
+  readonly resolution?: number;
+  /** Standard deviation of a reading: as a share of the true value, or in its unit; absent: none. */
+  readonly error?: { readonly kind: 'relative' | 'absolute'; readonly deviation: number };
+}
+
+/** Something done when a reading passes a level. */
+export interface Rule {
+  readonly read: Measurable;
+  readonly vessel: string;
+  readonly side: 'above' | 'below';
+  readonly level: number;
+  /** Where the reading must get to before the rule lets go; absent: back to the level itself. */
+  readonly until?: number;
+  readonly kit: TestKit;
+  readonly doing: readonly Deed[];
+  /** Done when the rule lets go. */
+  readonly undoing: readonly Deed[];
+  /** Whether the deed is done once and then stands until the rule lets go, rather than again at each reading. */
+  readonly stands: boolean;
+  /** Least time from one doing to the next, d. */
+  readonly wait: number;
+  /** Most doings in a run (Infinity: no limit). */
+  readonly most: number;
 }
 
 /** A number of the tables given anew by the user. */
@@ -292,6 +343,9 @@ export interface Scenario {
   /** A state to start from, in place of `start`, stock and stands. */
   readonly saved?: SavedState;
   readonly actions: readonly Action[];
+  readonly rules: readonly Rule[];
+  /** Seed of whatever is drawn in the run. */
+  readonly seed: number;
   readonly overrides: readonly Override[];
 }
 

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { cap } from './cap-schema.js';
 import { complain, kindComplaint } from './complaint.js';
 import { fishCount, rationSchema } from './stock-schema.js';
 import { moment, planTimes } from './time-schema.js';
@@ -12,7 +13,10 @@ const take = { cohort, share: share('share of the fish').optional(), number: fis
 
 const capText = '`stopped`, `restored` or a map with cap';
 const topUpChange = z.union(
-  [z.enum(['stopped', 'restored']), section({ cap: quantity('volume-flow', 'most in one day') }, 'a cap')],
+  [
+    z.enum(['stopped', 'restored']),
+    section({ cap: cap('most in one day or one week, as written') }, 'a cap'),
+  ],
   {
     error: ({ input }) =>
       typeof input === 'string'
@@ -69,6 +73,17 @@ const verbs = {
     'a supply changes',
   ).optional(),
   'change-water': section(change, 'discharge water and put other water in').optional(),
+  'cart-water': section(
+    {
+      volume: positive('volume', 'water brought; what does not fit runs over'),
+      water: word('a name of `waters`; into a rain tank: the water it holds').optional(),
+      into: choice('where it is poured; default: the rain tank where there is one', [
+        'rain-tank',
+        'reservoir',
+      ]).optional(),
+    },
+    'bring water by tanker',
+  ).optional(),
   dose: section(
     { into: vessel, product: word('a product of the library'), mass: positive('mass', 'mass of product') },
     'dose',
@@ -99,6 +114,9 @@ const verbs = {
     'drain settled solids',
   ).optional(),
 };
+
+/** What a rule does: one verb. */
+export const deedSchema = section(verbs, 'what is done');
 
 /** One action of `actions`: when, and one verb. */
 export const actionSchema = section(

@@ -3,6 +3,8 @@ export interface Complaint {
   readonly problem: string;
   readonly expected?: string;
   readonly nearest?: string;
+  /** Of a value with several forms: the one that it was meant in, whose complaints say what is wrong. */
+  readonly form?: number;
 }
 
 /** A complaint as the one text that a validation issue carries. */

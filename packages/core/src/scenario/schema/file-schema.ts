@@ -1,10 +1,11 @@
 import * as z from 'zod';
 import { actionSchema, dosingSchema, drainPlanSchema } from './action-schema.js';
+import { ruleSchema } from './rule-schema.js';
 import { parameterSchema, startSchema, startVesselSchema } from './start-schema.js';
 import { cohortSchema, plantingSchema } from './stock-schema.js';
 import { flowSchema, pumpSchema, vesselSchema } from './system-schema.js';
 import { date } from './time-schema.js';
-import { number, positive, section, word } from './values.js';
+import { count, number, positive, section, word } from './values.js';
 import { climateSchema, rainTankSchema, topUpSchema, waterSchema } from './water-schema.js';
 
 /** Longest run, d: a century. */
@@ -19,6 +20,7 @@ export const headSchema = section(
     every: positive('time', 'time between two outputs; default 1 d').optional(),
     'start-date': date('calendar date of day 0; default 2001-01-01').optional(),
     reservoir: word('the vessel that takes all change of level'),
+    seed: count('seed of the errors of test kits; default 1', 0, Number.MAX_SAFE_INTEGER).optional(),
   },
   'the run',
 );
@@ -48,6 +50,7 @@ export const fileSchema = section(
     'drain-solids': z.array(drainPlanSchema).optional(),
     start: startWithVessels,
     actions: z.array(actionSchema).optional(),
+    rules: z.array(ruleSchema).optional(),
     parameters: named(parameterSchema).optional(),
   },
   'a system and what is done with it',

@@ -86,6 +86,7 @@ export const plantingSchema = section(
     in: word('the vessel it grows in'),
     crop: word('a crop of the library'),
     area: positive('area', 'whole area of the crop'),
+    cover: share('share of the area that the crop shades at full growth; default 1').optional(),
     batches: count('batches of staggered age; default 1', 1, 60).optional(),
     harvest: positive('time', 'age at harvest since planting; default: that of the crop').optional(),
     after: choice('what follows the harvest; default replant', ['replant', 'empty']).optional(),

@@ -1,5 +1,5 @@
-import { daily } from './daily-schema.js';
 import { choice, positive, quantity, section, share, word } from './values.js';
+import { waterTemperature } from './water-temperature-schema.js';
 
 const drain = section(
   {
@@ -49,7 +49,7 @@ export const vesselSchema = section(
     ).optional(),
     aeration: quantity('rate', 'oxygen transfer coefficient of the aeration at 20 degC').optional(),
     capture: share('share of the incoming solids caught', 'below-one').optional(),
-    temperature: daily('temperature', 'water temperature; default: that of the climate').optional(),
+    temperature: waterTemperature('water temperature; default: that of the climate').optional(),
     leak: quantity('volume-flow', 'steady loss of water').optional(),
     exchange: quantity('volume-flow', 'steady discharge for water exchange').optional(),
     drain: drain.optional(),

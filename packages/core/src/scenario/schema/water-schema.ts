@@ -1,7 +1,11 @@
 import * as z from 'zod';
+import { cap } from './cap-schema.js';
 import { daily } from './daily-schema.js';
 import { kindComplaint } from './complaint.js';
+import { formByKey } from './form-by-key.js';
 import { number, positive, quantity, section, share, word } from './values.js';
+import { waterTemperature } from './water-temperature-schema.js';
+import { weatherSchema } from './weather-schema.js';
 
 /** Keys that say what is in water. */
 const waterKeys = {
@@ -27,12 +31,12 @@ export const startWaterSchema = section(
 /** The section `climate`. */
 export const climateSchema = section(
   {
-    'water-temperature': daily('temperature', 'temperature of the water').optional(),
+    'water-temperature': waterTemperature('temperature of the water').optional(),
     'air-temperature': daily(
       'temperature',
       'temperature of the crops; default: that of the water',
     ).optional(),
-    et0: daily('depth-rate', 'reference evapotranspiration outdoors'),
+    et0: formByKey('weather', weatherSchema, daily('depth-rate', 'reference evapotranspiration outdoors')),
     'greenhouse-factor': share('share of it that holds under glass; default 1', 'any').optional(),
   },
   'weather over the system',
@@ -54,7 +58,7 @@ export const rainTankSchema = section(
 const source = section(
   {
     water: word('a name of `waters`'),
-    cap: quantity('volume-flow', 'most in one day; without it, no cap').optional(),
+    cap: cap('most in one day or one week, as written; without it, no cap').optional(),
   },
   'a supply',
 );

@@ -1,0 +1,80 @@
+import {
+  allSeries,
+  budgetOf,
+  budgetsOf,
+  compareRuns,
+  limitsOf,
+  worstResidual,
+  type Run,
+  type RunAccount,
+} from '@leat/core';
+import { exit, type ExitCode } from '../exit.js';
+import { openScenario, textOf, type ScenarioOptions } from '../open-scenario.js';
+import { cautions } from '../render/cautions.js';
+import { comparisonText } from '../render/comparison.js';
+import { keySeries } from '../render/key-quantities.js';
+import { styleFor } from '../render/style.js';
+import { savedRun, type SavedRun } from '../saved-run.js';
+import type { Streams } from '../streams.js';
+import { endingOf } from './ending.js';
+import { simulated } from './simulated.js';
+
+/** What `leat compare` was asked. */
+export interface CompareOptions extends ScenarioOptions {
+  /** Percent of the highest of a quantity by which two values must differ to be apart. */
+  readonly apart: number;
+  readonly json?: boolean;
+}
+
+function accountOf(run: Run): RunAccount {
+  return {
+    title: run.model.scenario.title,
+    outcome: run.outcome,
+    time: run.samples.map(({ time }) => time),
+    series: allSeries(run),
+    keys: keySeries(run),
+    limits: limitsOf(run),
+    nitrogen: budgetOf(run, 'nitrogen', 'system'),
+    water: budgetOf(run, 'water', 'system'),
+  };
+}
+
+/** What a file says: the run that it holds, or the run of the scenario that it is. */
+async function accountFrom(file: string, options: CompareOptions, streams: Streams): Promise<SavedRun> {
+  const saved = savedRun(file, textOf(file));
+  if (saved === undefined) {
+    const run = await simulated(openScenario(file, options), {}, streams);
+    return { account: accountOf(run), budgets: budgetsOf(run) };
+  }
+  if (options.set.length > 0 || options.days !== undefined || options.every !== undefined)
+    streams.note(`${file}: a saved run: --set, --days and --every do not change it\n`);
+  return saved;
+}
+
+/**
+ * `leat compare FILE OTHER...`: simulates each scenario, or takes the document of `leat run --json` as it is,
+ * and puts the runs side by side. Leaves with the code of the run that ended worst.
+ */
+export async function compareCommand(
+  files: readonly string[],
+  options: CompareOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const saved: SavedRun[] = [];
+  for (const file of files) saved.push(await accountFrom(file, options, streams));
+  const accounts = saved.map(({ account }) => account);
+  const runs = accounts.map(({ title, outcome }, i) => ({
+    name: String.fromCharCode(65 + i),
+    file: files[i],
+    title,
+    outcome,
+  }));
+  const comparison = compareRuns(accounts, options.apart / 100);
+  if (options.json === true) streams.result(`${JSON.stringify({ runs, ...comparison, cautions })}\n`);
+  else streams.result(comparisonText(comparison, runs, styleFor(process.stdout.isTTY, process.env)));
+  const endings = saved.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
+  endings.forEach(({ text }, i) => {
+    if (text !== '') streams.note(`${files[i]}: ${text}\n`);
+  });
+  return endings.reduce<ExitCode>((worst, { code }) => (code > worst ? code : worst), exit.done);
+}

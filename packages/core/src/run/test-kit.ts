@@ -1,0 +1,102 @@
+import { acidBaseConstants, hydrogenIon, speciate, SPECIATION } from '../chemistry/acid-base.js';
+import { normalQuantile } from '../library/normal-quantile.js';
+import type { WaterComponent } from '../model/component.js';
+import { waterState } from '../model/layout.js';
+import type { Model } from '../model/model.js';
+import type { Measurable, TestKit } from '../scenario/scenario.js';
+import { convert } from '../units.js';
+
+/** The water of a system at a moment. */
+export interface Waters {
+  readonly model: Model;
+  readonly y: Float64Array;
+  /** m3 in each vessel. */
+  readonly volume: ArrayLike<number>;
+  /** degC in each vessel. */
+  readonly temperature: ArrayLike<number>;
+}
+
+type Dissolved = Exclude<Measurable, 'pH' | 'temperature' | 'volume'>;
+
+const components: Readonly<Record<Dissolved, WaterComponent>> = {
+  ammonia: 'tan',
+  nitrite: 'nitrite',
+  nitrate: 'nitrate',
+  alkalinity: 'alkalinity',
+  oxygen: 'oxygen',
+  chloride: 'chloride',
+};
+
+const units: Readonly<Record<Measurable, string>> = {
+  ammonia: ' mg N/L',
+  nitrite: ' mg N/L',
+  nitrate: ' mg N/L',
+  pH: '',
+  alkalinity: ' meq/L',
+  oxygen: ' mg/L',
+  temperature: ' degC',
+  chloride: ' mg/L',
+  volume: ' m3',
+};
+
+function trueAcidity({ model, y, volume, temperature }: Waters, cell: number): number {
+  const { parameters } = model;
+  const molar = parameters.value('molar.nitrogen');
+  const [tan, alkalinity, carbon] = (['tan', 'alkalinity', 'carbon'] as const).map(
+    (component) => y[waterState(cell, component)] / volume[cell],
+  );
+  const k = acidBaseConstants(parameters, temperature[cell]);
+  const h = hydrogenIon(alkalinity, carbon, tan / molar, k, Number.NaN);
+  const out = new Float64Array(SPECIATION);
+  speciate(tan, carbon, h, k, molar, out, 0);
+  return out[0];
+}
+
+/**
+ * What is truly there: g m-3 (nitrogen as N), eq m-3, pH, degC or m3. Not finite where a vessel is dry
+ * or its water has no pH from 0 to 14.
+ */
+export function trueValue(read: Measurable, waters: Waters, cell: number): number {
+  switch (read) {
+    case 'pH':
+      return trueAcidity(waters, cell);
+    case 'temperature':
+      return waters.temperature[cell];
+    case 'volume':
+      return waters.volume[cell];
+    default:
+      return waters.y[waterState(cell, components[read])] / waters.volume[cell];
+  }
+}
+
+/** A level or reading in twelve digits, so that multiples of a resolution compare as they are written. */
+export function twelveDigits(value: number): number {
+  return Number(value.toPrecision(12));
+}
+
+/**
+ * What a kit shows of a true value: a normal error added, then rounded to a whole multiple of the resolution.
+ * A large absolute error may show less than zero. Draws one number where the kit has an error, else none.
+ *
+ * @param random uniform numbers in [0, 1)
+ */
+export function readingOf(kit: TestKit, value: number, random: () => number): number {
+  const { error, resolution } = kit;
+  let shown = value;
+  if (error !== undefined) {
+    let chance = random();
+    // The quantile of 0 is not finite.
+    while (chance === 0) chance = random();
+    const deviate = normalQuantile(chance);
+    shown += error.deviation * deviate * (error.kind === 'relative' ? value : 1);
+  }
+  return twelveDigits(resolution === undefined ? shown : Math.round(shown / resolution) * resolution);
+}
+
+/** A reading or a level in words, four digits: `2.25 mg N/L`; alkalinity in degrees of hardness as well. */
+export function describeReading(read: Measurable, value: number): string {
+  const digits = (number: number): string => String(Number(number.toPrecision(4)));
+  const text = `${digits(value)}${units[read]}`;
+  const degree = read === 'alkalinity' ? convert(1, 'dKH', 'alkalinity') : undefined;
+  return degree !== undefined && 'value' in degree ? `${text} (${digits(value / degree.value)} dKH)` : text;
+}

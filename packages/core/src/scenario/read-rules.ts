@@ -1,0 +1,162 @@
+import { convert, describeDimension, parseQuantity, type Dimension } from '../units.js';
+import { compact } from './compact.js';
+import { readDeed } from './read-actions.js';
+import type { Cast } from './read-deeds.js';
+import type { Reader } from './reader.js';
+import type { Deed, Measurable, Rule, TestKit } from './scenario.js';
+import { ruleSchema } from './schema/rule-schema.js';
+import type { Path } from './tree.js';
+
+/** Most rules of a file. */
+const mostRules = 1000;
+
+type Given = ReturnType<typeof ruleSchema.parse>;
+type Written = string | number;
+
+const dimensions: Readonly<Record<Measurable, Dimension | 'pH'>> = {
+  ammonia: 'ammonia',
+  nitrite: 'nitrite',
+  nitrate: 'nitrate',
+  pH: 'pH',
+  alkalinity: 'alkalinity',
+  oxygen: 'concentration',
+  temperature: 'temperature',
+  chloride: 'concentration',
+  volume: 'volume',
+};
+
+/** Kinds of deed that leave a setting behind: doing them again changes nothing. */
+const settings: ReadonlySet<Deed['kind']> = new Set(['source-water', 'top-up', 'feed', 'aeration', 'pump']);
+
+/** A level of a quantity in its internal unit; undefined (and a fault) where it is none. */
+function readLevel(reader: Reader, path: Path, written: Written, read: Measurable): number | undefined {
+  const dimension = dimensions[read];
+  if (dimension === 'pH') {
+    if (typeof written === 'number' && written >= 0 && written <= 14) return written;
+    reader.fault(path, 'not a pH', { expected: 'a number from 0 to 14' });
+    return undefined;
+  }
+  if (typeof written === 'number') {
+    reader.fault(path, 'a number without a unit', { expected: describeDimension(dimension) });
+    return undefined;
+  }
+  const answer = parseQuantity(written, dimension);
+  if ('value' in answer) return answer.value;
+  reader.fault(path, answer.problem, answer);
+  return undefined;
+}
+
+/** A step of a scale, more than zero: as a level, but degrees count from nothing. */
+function readStep(reader: Reader, path: Path, written: Written, read: Measurable): number | undefined {
+  const level = readLevel(reader, path, written, read);
+  if (level === undefined) return undefined;
+  const unit = String(written).replace(/^[+-]?[\d.]+(?:e[+-]?\d+)?/i, '');
+  const zero = read === 'temperature' ? convert(0, unit, 'temperature') : { value: 0 };
+  const step = 'value' in zero ? level - zero.value : Number.NaN;
+  if (step > 0) return step;
+  reader.fault(path, 'must be more than zero', { expected: 'a step of the scale, or no such key' });
+  return undefined;
+}
+
+function readError(reader: Reader, path: Path, written: Written, read: Measurable): TestKit['error'] {
+  const isShare = typeof written === 'string' && /%\s*$/.test(written);
+  if (!isShare) {
+    const deviation = readStep(reader, path, written, read);
+    return deviation === undefined ? undefined : { kind: 'absolute', deviation };
+  }
+  if (read === 'pH' || read === 'temperature') {
+    const expected =
+      read === 'pH' ? 'an error in pH, such as 0.2' : 'an error in degrees, such as "0.5 degC"';
+    reader.fault(path, `no share can be taken of ${read}`, { expected });
+    return undefined;
+  }
+  const answer = parseQuantity(written, 'share');
+  if ('value' in answer && answer.value > 0 && answer.value <= 1) {
+    return { kind: 'relative', deviation: answer.value };
+  }
+  reader.fault(path, 'problem' in answer ? answer.problem : 'out of range', {
+    expected: 'more than 0 % to 100 %',
+  });
+  return undefined;
+}
+
+function readKit(reader: Reader, path: Path, given: Given['kit'], read: Measurable): TestKit {
+  const usual = (): number => reader.fallback([...path, 'every'], 1, '1 d');
+  const every = given?.every ?? usual();
+  const whole = Math.round(every);
+  if (whole < 1 || Math.abs(every - whole) > 1e-9) {
+    reader.fault([...path, 'every'], 'not whole days: readings are taken at day boundaries', {
+      expected: 'a time such as "1 d" or "7 d"',
+    });
+  }
+  const { resolution, error } = given ?? {};
+  return {
+    every: Math.max(whole, 1),
+    ...compact({
+      resolution:
+        resolution === undefined ? undefined : readStep(reader, [...path, 'resolution'], resolution, read),
+      error: error === undefined ? undefined : readError(reader, [...path, 'error'], error, read),
+    }),
+  };
+}
+
+type Condition = Pick<Rule, 'side' | 'level'> & { readonly until?: number };
+
+function readCondition(reader: Reader, path: Path, given: Given['when']): Condition | undefined {
+  const { read, above, below, until } = given;
+  if ((above === undefined) === (below === undefined)) {
+    reader.fault(path, 'not one level to act on', { expected: 'one of above, below' });
+    return undefined;
+  }
+  const side = above === undefined ? 'below' : 'above';
+  const level = readLevel(reader, [...path, side], above ?? below ?? 0, read);
+  const back = until === undefined ? undefined : readLevel(reader, [...path, 'until'], until, read);
+  if (level === undefined || (until !== undefined && back === undefined)) return undefined;
+  if (back !== undefined && (side === 'above' ? back >= level : back <= level)) {
+    const other = side === 'above' ? 'below' : 'above';
+    reader.fault([...path, 'until'], `a rule that acts ${side} a level lets go ${other} it`, {
+      expected: `a level ${other} ${JSON.stringify(given[side])}`,
+    });
+    return undefined;
+  }
+  return { side, level, ...compact({ until: back }) };
+}
+
+function readRule(reader: Reader, path: Path, cast: Cast): Rule | undefined {
+  const given = reader.parse(ruleSchema, path);
+  if (given === undefined) return undefined;
+  const { when, wait, most } = given;
+  reader.known(when.in, cast.vessels, [...path, 'when', 'in'], 'vessel');
+  const condition = readCondition(reader, [...path, 'when'], when);
+  const kit = readKit(reader, [...path, 'kit'], given.kit, when.read);
+  const pair = readDeed(given.do, reader, [...path, 'do'], cast);
+  const undo = given.undo === undefined ? undefined : readDeed(given.undo, reader, [...path, 'undo'], cast);
+  if (pair === undefined) return undefined;
+  const sets = pair.doing.every(({ kind }) => settings.has(kind));
+  const ends = when.until !== undefined || wait !== undefined || most !== undefined;
+  if (!sets && given.undo === undefined && !ends) {
+    reader.fault(path, 'a rule that could fire for ever', {
+      got: `${Object.keys(given.do).join(', ')} at every reading`,
+      expected: 'one or more of wait, most, when.until',
+    });
+  }
+  if (condition === undefined) return undefined;
+  return {
+    read: when.read,
+    vessel: when.in,
+    ...condition,
+    kit,
+    doing: pair.doing,
+    undoing: undo?.doing ?? pair.undoing ?? [],
+    stands: sets || given.undo !== undefined || (when.until !== undefined && wait === undefined),
+    wait: wait ?? 0,
+    most: most ?? Infinity,
+  };
+}
+
+/** Reads `rules`, in the order of the file: what is done when a reading passes a level. */
+export function readRules(reader: Reader, cast: Cast): Rule[] {
+  return reader
+    .listed('rules', mostRules, (path) => readRule(reader, path, cast))
+    .filter((rule) => rule !== undefined);
+}

@@ -1,0 +1,149 @@
+import { describe, expect, it } from 'vitest';
+import { folderWith, leat } from './leat.js';
+
+interface WhyDocument {
+  readonly quantity: string;
+  readonly unit: string;
+  readonly difference: number;
+  readonly parts: readonly { readonly name: string; readonly value: number; readonly did?: string }[];
+  readonly from: { readonly file: string; readonly day: number; readonly value: number };
+  readonly to: { readonly file: string; readonly day: number; readonly value: number };
+  readonly around: string;
+}
+
+const documentOf = (text: string): WhyDocument => JSON.parse(text) as WhyDocument;
+const folder = folderWith({
+  'fewer.yaml': 'include: small.yaml\ntitle: Fewer crops\nplantings: { lettuce: { area: 1 m2 } }\n',
+  'broken.yaml': 'include: small.yaml\nparameters: { oxygen.saturation.a: 1000 }\n',
+});
+const nitrate = ['--of', 'nitrate@sump'];
+const two = ['why', 'small.yaml', 'fewer.yaml'];
+const widest = (text: string): number => Math.max(...text.split('\n').map((line) => Array.from(line).length));
+
+/** How far the plain sum of the parts is from the difference. */
+function gap({ difference, parts }: WhyDocument): number {
+  return Math.abs(parts.reduce((sum, { value }) => sum + value, 0) - difference);
+}
+
+describe('leat why', () => {
+  it('is in the help, with its options', () => {
+    expect(leat(['--help'], folder).out).toContain('why [options] <file> [other]');
+    const { out } = leat(['why', '--help'], folder);
+    for (const option of ['of', 'at', 'from', 'to', 'around', 'days', 'every', 'set', 'json'])
+      expect(out).toContain(`--${option}`);
+  });
+
+  it('says in a sentence and a table that less uptake raised nitrate, with cautions', () => {
+    const { code, out, err } = leat([...two, ...nitrate, '--at', '30d'], folder);
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/^nitrate@sump on day 30: [\d.]+ mg N\/L in A, [\d.]+ mg N\/L in B$/m);
+    expect(out).toMatch(/^\+[\d.]+ mg N\/L = .*\+[\d.]+ less nitrate uptake by/m);
+    expect(out).toMatch(/^less nitrate uptake by crops +\+[\d.]+ +[\d.]+ %$/m);
+    expect(out).toMatch(/^difference +\+[\d.]+ +100\.0 %$/m);
+    expect(out).toContain('Fish welfare');
+    expect(widest(out)).toBeLessThanOrEqual(100);
+    expect(out).not.toContain('\u001b');
+  });
+
+  it.each([
+    ['nitrate@sump', 'system'],
+    ['nitrate@sump', 'place'],
+    ['alkalinity@tank', 'system'],
+    ['volume@sump', 'system'],
+    ['fish-mean-mass@tilapia', 'place'],
+    ['crop-nitrogen@lettuce', 'system'],
+  ])('gives parts of %s around the %s that sum to the difference within 1e-9', (quantity, around) => {
+    const args = ['--of', quantity, '--at', '25 d', '--around', around, '--json'];
+    const { code, out } = leat(['why', 'small.yaml', 'fewer.yaml', ...args], folder);
+    const found = documentOf(out);
+    expect(code).toBe(0);
+    expect(found).toMatchObject({ quantity, around, from: { day: 25 }, to: { day: 25 } });
+    expect(found.difference).toBe(found.to.value - found.from.value);
+    expect(found.parts.length).toBeGreaterThan(0);
+    expect(gap(found)).toBeLessThan(1e-9);
+  });
+
+  it('gives the values of the runs, at the last day that both have where none is asked for', () => {
+    const found = documentOf(
+      leat([...two, ...nitrate, '--json', '--days', '12', '--every', '6h'], folder).out,
+    );
+    const run = JSON.parse(
+      leat(['run', 'fewer.yaml', '--json', '--days', '12', '--every', '6h'], folder).out,
+    ) as {
+      series: Record<string, { values: number[] }>;
+    };
+    expect(found.to).toEqual({
+      file: 'fewer.yaml',
+      title: 'Fewer crops',
+      day: 12,
+      value: run.series['nitrate@sump'].values[48],
+    });
+    expect(found.parts.find(({ name }) => name === 'nitrate uptake by crops')?.did).toBe('less');
+  });
+
+  it('compares two days of one run, and says neither more nor less', () => {
+    const args = ['why', 'small.yaml', '--of', 'nitrate@system', '--from', '10d', '--to', '30d'];
+    const { code, out } = leat(args, folder);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^nitrate@system: [\d.]+ mg N\/L on day 10, [\d.]+ mg N\/L on day 30$/m);
+    expect(out).not.toMatch(/\b(less|more) nitr/);
+    const found = documentOf(leat([...args, '--json'], folder).out);
+    expect([found.from.day, found.to.day]).toEqual([10, 30]);
+    expect(gap(found)).toBeLessThan(1e-9);
+    const end = documentOf(leat([...args.slice(0, 6), '--json'], folder).out);
+    expect(end.to.day).toBe(40);
+  });
+
+  it('says so when nothing differs', () => {
+    const { code, out } = leat(['why', 'small.yaml', 'small.yaml', ...nitrate, '--at', '5d'], folder);
+    expect(code).toBe(0);
+    expect(out).toContain('no difference, and nothing that made one');
+  });
+
+  it('puts --set over both', () => {
+    const args = [
+      ...two,
+      '--of',
+      'fish-number@tilapia',
+      '--at',
+      '0d',
+      '--json',
+      '--set',
+      'fish.tilapia.number=7',
+    ];
+    const found = documentOf(leat(args, folder).out);
+    expect([found.from.value, found.to.value]).toEqual([7, 7]);
+  });
+});
+
+describe('exit codes of leat why', () => {
+  it.each([
+    [['--of', 'nitrat@sump'], 'did you mean nitrate@sump?'],
+    [['--of', 'pH@sump'], 'not a sum of what processes and flows did'],
+    [[...nitrate, '--at', '60d'], 'not an output time'],
+    [[...nitrate, '--at', '3'], '--at: a number without a unit'],
+  ])('2 for %j', (args, message) => {
+    const { code, out, err } = leat([...two, ...args], folder);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(message);
+  });
+
+  it('3 and no answer when a run broke off before that day', () => {
+    const { code, out, err } = leat(['why', 'small.yaml', 'broken.yaml', ...nitrate, '--at', '9d'], folder);
+    expect([code, out]).toEqual([3, '']);
+    expect(err).toContain('broken.yaml: not finished: not-finite on day 0');
+  });
+
+  it.each([
+    [['why', 'small.yaml', 'fewer.yaml']],
+    [['why', 'small.yaml', ...nitrate]],
+    [['why', 'small.yaml', ...nitrate, '--at', '3d']],
+    [['why', 'small.yaml', ...nitrate, '--to', '3d']],
+    [['why', 'small.yaml', 'fewer.yaml', ...nitrate, '--from', '3d', '--to', '5d']],
+    [['why', 'small.yaml', 'fewer.yaml', ...nitrate, '--around', 'tank']],
+  ])('5 for %j', (args) => {
+    const { code, out, err } = leat(args, folder);
+    expect([code, out]).toEqual([5, '']);
+    expect(err).not.toBe('');
+  });
+});

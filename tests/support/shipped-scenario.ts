@@ -1,0 +1,22 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { readScenario } from '../../packages/core/src/scenario/read-scenario.js';
+import type { Deed, Scenario } from '../../packages/core/src/scenario/scenario.js';
+
+const folder = fileURLToPath(new URL('../../packages/cli/scenarios/', import.meta.url));
+const load = (path: string): string => readFileSync(path, 'utf8');
+
+/** Text of a scenario that ships with the command. */
+export function shippedText(name: string): string {
+  return load(`${folder}${name}.yaml`);
+}
+
+/** A scenario that ships with the command, as it is read. */
+export function shippedScenario(name: string): Scenario {
+  return readScenario(shippedText(name), { file: `${folder}${name}.yaml`, load });
+}
+
+/** The same without every action of some kinds: what a what-if is held against. */
+export function without(scenario: Scenario, ...kinds: readonly Deed['kind'][]): Scenario {
+  return { ...scenario, actions: scenario.actions.filter(({ deed }) => !kinds.includes(deed.kind)) };
+}
