@@ -1,7 +1,7 @@
 import type { DailyValue } from '../scenario/scenario.js';
 
 /** Month (0-11) of each day of a run that starts on an ISO date. */
-export function monthOf(startDate: string, day: number): number {
+function monthOf(startDate: string, day: number): number {
   const [year, month, date] = startDate.split('-').map(Number);
   return new Date(Date.UTC(year, month - 1, date + day)).getUTCMonth();
 }

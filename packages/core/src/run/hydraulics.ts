@@ -43,7 +43,7 @@ export interface Hydraulics {
 }
 
 /** What the forcing asks of the water. */
-export interface Wanted {
+interface Wanted {
   /** Whether each pump is switched on (timer and actions). */
   readonly pumps: readonly boolean[];
   /** Evaporation of each vessel and transpiration of each planting, m3 d-1. */
