@@ -13,7 +13,7 @@ interface Crossing {
 
 /** Something the water did, for the event log. */
 export interface WaterEvent {
-  readonly kind: 'pump-trip' | 'pump-restart' | 'dry' | 'wet' | 'source-empty';
+  readonly kind: 'pump-trip' | 'pump-restart' | 'dry' | 'wet';
   readonly place: string;
 }
 
