@@ -43,9 +43,7 @@ describe.each([
     expect(worstResidual(budgetsOf(explicit)).share).toBeLessThan(1e-9);
   });
 
-  // Known fault: at 1e-6 the explicit integrator rings at the edge of its stability by hundreds of
-  // tolerances (solids of the settler). Make this a plain test when it is mended.
-  it.fails('agrees with the explicit integrator at the same tolerance of 1e-6', () => {
+  it('agrees with the explicit integrator at the same tolerance of 1e-6', () => {
     const { gap, where } = largestGap(run, doneRun(scenario, { integrator: 'odex' }));
     expect(gap, where).toBeLessThan(1);
   });

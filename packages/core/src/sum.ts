@@ -1,16 +1,17 @@
+import { Adder } from 'd3-array';
+
 /**
- * Sum with a running correction for what each addition rounds off (Neumaier 1974), so that a balance
- * of large flows shows its residual and not the order in which it was added up. Any NaN or infinity
+ * Sum without rounding until the end (d3-array's Adder, after Shewchuk 1997), so that a balance of
+ * large flows shows its residual and not the order in which it was added up. Any NaN or infinity
  * among the values shows in the sum.
  * @param values what to add; an empty list sums to 0
  */
 export function sum(values: Iterable<number>): number {
-  let total = 0;
-  let lost = 0;
+  const exact = new Adder();
+  let plain = 0;
   for (const value of values) {
-    const next = total + value;
-    lost += Math.abs(total) >= Math.abs(value) ? total - next + value : value - next + total;
-    total = next;
+    exact.add(value);
+    plain += value;
   }
-  return Number.isFinite(total) ? total + lost : total;
+  return Number.isFinite(plain) ? exact.valueOf() : plain;
 }

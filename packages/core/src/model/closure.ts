@@ -1,7 +1,6 @@
 import type { Process } from '../processes/process.js';
 import { conserved, type Conserved, type Values } from './composition.js';
 import { closeRow, type ClosedTerm } from './stoichiometry.js';
-import { unitOf } from './component.js';
 
 /** A row that makes or destroys something. */
 export interface Leak {
@@ -41,11 +40,4 @@ export function checkClosure(
       );
     }
   }
-}
-
-/** Components of a row with their units, for messages and tables. */
-export function describeRow(terms: readonly ClosedTerm[]): string {
-  return terms
-    .map((term) => `${term.coefficient.toPrecision(4)} ${unitOf[term.component]} ${term.component}`)
-    .join(', ');
 }

@@ -13,11 +13,10 @@ export const waterComponents = [
 export type WaterComponent = (typeof waterComponents)[number];
 
 /** What sits on surfaces and floors, or lives, and is held as a state. */
-export type FixedComponent =
-  'aob' | 'nob' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
+type FixedComponent = 'aob' | 'nob' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
 
 /** What exists only outside the water: it enters or leaves through a named account. */
-export type OutsideComponent =
+type OutsideComponent =
   | 'feed-nitrogen'
   | 'feed-demand'
   | 'dinitrogen'
@@ -30,22 +29,19 @@ export type OutsideComponent =
 export type Component = WaterComponent | FixedComponent | OutsideComponent;
 
 /** Everything outside the vessels, by name. Nothing is exempt from the balance. */
-export const accounts = [
-  'feed',
-  'source water',
-  'air',
-  'sludge',
-  'discharge',
-  'stocked fish',
-  'harvested fish',
-  'dead fish',
-  'seedlings',
-  'harvested crop',
-  'dosing',
-  'treatment',
-] as const;
-
-export type Account = (typeof accounts)[number];
+export type Account =
+  | 'feed'
+  | 'source water'
+  | 'air'
+  | 'sludge'
+  | 'discharge'
+  | 'stocked fish'
+  | 'harvested fish'
+  | 'dead fish'
+  | 'seedlings'
+  | 'harvested crop'
+  | 'dosing'
+  | 'treatment';
 
 /** Unit in which a component is counted. */
 export const unitOf: Readonly<Record<Component, string>> = {

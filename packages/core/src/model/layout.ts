@@ -2,7 +2,7 @@ import { batchName, type Scenario } from '../scenario/scenario.js';
 import { waterComponents, type Component, type WaterComponent } from './component.js';
 
 /** One state: what it counts and where. */
-export interface State {
+interface State {
   readonly component: Component;
   /** Vessel, cohort or planting batch. */
   readonly place: string;
@@ -13,7 +13,7 @@ export interface State {
 }
 
 /** One batch of a planting. */
-export interface Batch {
+interface Batch {
   readonly name: string;
   readonly planting: number;
   readonly cell: number;

@@ -18,7 +18,7 @@ export type Variable =
   | 'fish-number';
 
 /** A coefficient: a number, or the conserved quantity that it must close. */
-export type Coefficient = number | { readonly closes: Conserved };
+type Coefficient = number | { readonly closes: Conserved };
 
 /** One entry of a stoichiometric row; `outside` names the account when it is not in the system. */
 export interface Term {
@@ -52,7 +52,7 @@ export interface Conditions {
   readonly area: number;
 }
 
-export type PlaceKind = 'water' | 'surface' | 'floor' | 'cohort' | 'batch';
+type PlaceKind = 'water' | 'surface' | 'floor' | 'cohort' | 'batch';
 
 /**
  * A process: stoichiometry as data, a rate, its partial derivatives. Rate and partials are pure

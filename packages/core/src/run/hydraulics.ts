@@ -16,7 +16,7 @@ interface Crossing {
 
 /** Something the water did, for the event log. */
 export interface WaterEvent {
-  readonly kind: 'pump-trip' | 'pump-restart' | 'dry' | 'wet' | 'source-empty';
+  readonly kind: 'pump-trip' | 'pump-restart' | 'dry' | 'wet';
   readonly place: string;
 }
 
@@ -51,7 +51,7 @@ export interface Hydraulics {
 }
 
 /** What the forcing asks of the water. */
-export interface Wanted {
+interface Wanted {
   /** Whether each pump is switched on (timer and actions). */
   readonly pumps: readonly boolean[];
   /** Evaporation of each vessel and transpiration of each planting, m3 d-1. */

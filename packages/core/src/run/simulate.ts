@@ -36,7 +36,6 @@ const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
   'pump-restart': 'runs again',
   dry: 'ran dry: it loses no more than flows in',
   wet: 'holds water again',
-  'source-empty': 'is empty',
 };
 
 /**
