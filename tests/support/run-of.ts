@@ -7,7 +7,7 @@ import { simulate, type SimulateOptions } from '../../packages/core/src/run/simu
 import type { Scenario } from '../../packages/core/src/scenario/scenario.js';
 
 /** Compiles a scenario with its overrides and runs it. */
-function runOf(scenario: Scenario, options: SimulateOptions = {}): Run {
+export function runOf(scenario: Scenario, options: SimulateOptions = {}): Run {
   return simulate(compileModel(scenario, createParameters(scenario.overrides)), options);
 }
 

@@ -14,7 +14,7 @@ const dosed = doneRun(shippedScenario('bare-beds-dosed'));
 const kept = doneRun(without(shippedScenario('bare-beds-dosed'), 'leave-empty', 'plant'));
 
 describe('half the beds unplanted for ten weeks without dosing', () => {
-  it('loses alkalinity and pH, because crops no longer give base back and nobody else does', () => {
+  it('loses alkalinity and pH, because nobody replaces what nitrification eats and half the crops give none back', () => {
     const alkalinity = timedCourse(bare, 'alkalinity');
     expect(alkalinity.at(planted)).toBeLessThan(0.4 * alkalinity.at(cleared));
     expect(acidity(bare, planted)).toBeLessThan(acidity(bare, cleared) - 0.3);
@@ -27,6 +27,13 @@ describe('half the beds unplanted for ten weeks without dosing', () => {
     );
     expect(tan[0]).toBeGreaterThan(10 * tan[1]);
     expect(Math.abs(nitrate[0] / nitrate[1] - 1)).toBeLessThan(0.15);
+  });
+
+  it('climbs half as far again in TAN as all beds planted and undosed, because crops give base back and take TAN', () => {
+    const undosed = doneRun(without(shippedScenario('bare-beds'), 'leave-empty', 'plant'));
+    const [tan, full] = [bare, undosed].map((run) => timedCourse(run, 'tan').at(planted));
+    expect(tan).toBeGreaterThan(1.5 * full);
+    expect(full).toBeGreaterThan(1);
   });
 });
 

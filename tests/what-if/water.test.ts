@@ -38,7 +38,8 @@ describe('source water with 15 instead of 2 mg/L of nitrate-N', () => {
   it('keeps most of what it brings in the water, because evaporation takes none of it', () => {
     const [well, mains] = ['well-water', 'glasshouse'].map((name) => doneRun(shippedScenario(name)));
     const brought = (run: typeof well): number =>
-      fatesOf(budgetOf(run, 'nitrogen')).from.find(({ name }) => name === 'source water')?.amount ?? 0;
+      fatesOf(budgetOf(run, 'nitrogen', 'system')).from.find(({ name }) => name === 'source water')?.amount ??
+      0;
     const held = (run: typeof well): number =>
       run.model.layout.cells.reduce(
         (sum, vessel, cell) =>

@@ -12,10 +12,10 @@ const properties: Record<Exclude<SubjectGroup, 'limit'>, string> = {
     'nitrogen-b nitrogen-plateau nitrogen-minimum kc-start kc-full kc-end chloride-high ph-low ph-high',
   feed: 'protein demand',
   media: 'surface porosity',
-  dose: 'alkalinity carbon chloride',
+  dose: 'alkalinity carbon chloride tan',
   water: 'tan nitrite nitrate alkalinity ph oxygen chloride',
 };
-const counts = { fish: 9, crop: 14, feed: 4, media: 17, dose: 7, water: 4 } as const;
+const counts = { fish: 9, crop: 14, feed: 4, media: 17, dose: 8, water: 4 } as const;
 const low = (id: string): number => tableRows.get(id)?.low ?? NaN;
 const high = (id: string): number => tableRows.get(id)?.high ?? NaN;
 
