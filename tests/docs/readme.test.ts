@@ -13,7 +13,7 @@ describe('the README', () => {
   });
 
   it('shows a first system that runs as written and balances', () => {
-    expect(blocks).toHaveLength(1);
+    expect(blocks.length).toBeGreaterThan(0);
     const run = simulate(compileModel(readScenario(blocks[0], { file: 'README.md' }), createParameters()));
     expect(run.outcome.kind).toBe('done');
     expect(worstResidual(budgetsOf(run)).share).toBeLessThan(1e-9);

@@ -86,7 +86,7 @@ function program(streams: Streams, leave: (code: ExitCode) => void): Command {
     .addOption(everyOption())
     .addOption(setOption())
     .addOption(new Option('--integrator <name>', 'how to integrate').choices(['rosenbrock', 'odex']))
-    .option('--tolerance <number>', 'relative tolerance (default: 1e-6)', tolerance)
+    .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .option('--json', 'print one JSON document instead of the summary')
     .option('--csv <file>', 'write every series to a CSV file')
     .option('--save <file>', 'write the end state, for another run to start from')
