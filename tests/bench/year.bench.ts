@@ -39,7 +39,7 @@ describe('one year of the demo system, in process', () => {
     () => {
       simulate(model, { integrator: 'odex', tolerance: 1e-6 });
     },
-    { warmupIterations: 0, iterations: 3, time: 0 },
+    { warmupIterations: 0, iterations: 2, time: 0 },
   );
 });
 
