@@ -66,6 +66,52 @@ describe('a pump off for 0.02 d in a run of 60 d', () => {
   });
 });
 
+describe('a pump off for 0.02 d in a run of 365 d', () => {
+  const tank = vessel('tank', 10);
+  const sump = vessel('sump', 2, { exchange: 0.02 });
+  const power = (at: number, running: boolean): Action => ({
+    at,
+    deed: { kind: 'pump', pump: 'main', running },
+  });
+  const scenario = (actions: readonly Action[]): Scenario =>
+    scenarioOf([tank, sump], {
+      waters: [sourceWater('mains', { chloride: 0 })],
+      topUp: float(2),
+      pumps: [mainPump],
+      flows: [pumped('sump', 'tank', 1), gravity('tank', 'sump')],
+      start: [
+        startOf(tank, { water: stillWater(2, 7.5, { chloride: 200 }) }),
+        startOf(sump, { water: stillWater(2, 7.5, { chloride: 200 }) }),
+      ],
+      days: 365,
+      actions,
+    });
+  const on = [
+    [-1 / 10, 1 / 10],
+    [1 / 2, -1.02 / 2],
+  ];
+  const off = [
+    [0, 0],
+    [0, -0.02 / 2],
+  ];
+  const none = [0, 0];
+  // The stop is over [200.31, 200.33); read on day 201.
+  const before = linearSolution(on, none, [200, 200], 200.31);
+  const stopped = linearSolution(on, none, linearSolution(off, none, before, 0.02), 201 - 200.33);
+  const exact = stopped[0] - linearSolution(on, none, [200, 200], 201)[0];
+
+  it.each(
+    integrators.flatMap((integrator) => [1e-4, 1e-6, 1e-8].map((tolerance) => ({ integrator, tolerance }))),
+  )('changes the result by the exact amount with $integrator at $tolerance', (options) => {
+    const [one, other] = [[power(200.31, false), power(200.33, true)], []].map(
+      (actions) => courseOf(doneRun(scenario(actions), options), 'chloride', 'tank')[201],
+    );
+    expect(Math.abs(exact)).toBeGreaterThan(1e-3);
+    expect((one - other) / exact).toBeGreaterThan(0.9);
+    expect((one - other) / exact).toBeLessThan(1.1);
+  });
+});
+
 describe('feed', () => {
   it.each(integrators)('given in hours of the day amounts to the ration (%s)', (integrator) => {
     const cohorts = [
