@@ -5,7 +5,7 @@ import { rosenbrock } from '../../packages/core/src/solve/rosenbrock.js';
 import { sparseLu } from '../../packages/core/src/solve/sparse-lu.js';
 import { largestDeviation, observedOrders } from '../support/deviation.js';
 import { exactProblem, exactSolution } from '../support/exact-problem.js';
-import { noWork } from '../support/no-work.js';
+import { noWork } from '../../packages/core/src/solve/no-work.js';
 
 const END = 2;
 

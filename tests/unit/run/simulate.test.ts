@@ -18,27 +18,38 @@ import {
 
 const integrators = ['rosenbrock', 'odex'] as const;
 
-describe('a pump off for 0.02 d in a run of 60 d', () => {
+const power = (at: number, running: boolean): Action => ({
+  at,
+  deed: { kind: 'pump', pump: 'main', running },
+});
+
+/** A tank of 10 m3 with 200 g m-3 of chloride and a sump of 2 m3, 1 m3 a day round, the sump exchanged by clean mains. */
+function twoVessels(rest: {
+  readonly exchange: number;
+  readonly sumpChloride: number;
+  readonly days: number;
+  readonly every: number;
+  readonly actions: readonly Action[];
+}): Scenario {
+  const { exchange, sumpChloride, ...run } = rest;
   const tank = vessel('tank', 10);
-  const sump = vessel('sump', 2, { exchange: 0.2 });
-  const power = (at: number, running: boolean): Action => ({
-    at,
-    deed: { kind: 'pump', pump: 'main', running },
+  const sump = vessel('sump', 2, { exchange });
+  return scenarioOf([tank, sump], {
+    waters: [sourceWater('mains', { chloride: 0 })],
+    topUp: float(2),
+    pumps: [mainPump],
+    flows: [pumped('sump', 'tank', 1), gravity('tank', 'sump')],
+    start: [
+      startOf(tank, { water: stillWater(2, 7.5, { chloride: 200 }) }),
+      startOf(sump, { water: stillWater(2, 7.5, { chloride: sumpChloride }) }),
+    ],
+    ...run,
   });
+}
+
+describe('a pump off for 0.02 d in a run of 60 d', () => {
   const scenario = (actions: readonly Action[]): Scenario =>
-    scenarioOf([tank, sump], {
-      waters: [sourceWater('mains', { chloride: 0 })],
-      topUp: float(2),
-      pumps: [mainPump],
-      flows: [pumped('sump', 'tank', 1), gravity('tank', 'sump')],
-      start: [
-        startOf(tank, { water: stillWater(2, 7.5, { chloride: 200 }) }),
-        startOf(sump, { water: stillWater(2, 7.5, { chloride: 0 }) }),
-      ],
-      days: 60,
-      every: 60,
-      actions,
-    });
+    twoVessels({ exchange: 0.2, sumpChloride: 0, days: 60, every: 60, actions });
   // The stop is over [30.31, 30.33).
   const on = [
     [-1 / 10, 1 / 10],
@@ -67,25 +78,8 @@ describe('a pump off for 0.02 d in a run of 60 d', () => {
 });
 
 describe('a pump off for 0.02 d in a run of 365 d', () => {
-  const tank = vessel('tank', 10);
-  const sump = vessel('sump', 2, { exchange: 0.02 });
-  const power = (at: number, running: boolean): Action => ({
-    at,
-    deed: { kind: 'pump', pump: 'main', running },
-  });
   const scenario = (actions: readonly Action[]): Scenario =>
-    scenarioOf([tank, sump], {
-      waters: [sourceWater('mains', { chloride: 0 })],
-      topUp: float(2),
-      pumps: [mainPump],
-      flows: [pumped('sump', 'tank', 1), gravity('tank', 'sump')],
-      start: [
-        startOf(tank, { water: stillWater(2, 7.5, { chloride: 200 }) }),
-        startOf(sump, { water: stillWater(2, 7.5, { chloride: 200 }) }),
-      ],
-      days: 365,
-      actions,
-    });
+    twoVessels({ exchange: 0.02, sumpChloride: 200, days: 365, every: 1, actions });
   const on = [
     [-1 / 10, 1 / 10],
     [1 / 2, -1.02 / 2],

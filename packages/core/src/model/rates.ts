@@ -23,8 +23,6 @@ interface Plan {
 export interface Rates {
   readonly system: RateSystem;
   readonly regime: Regime;
-  /** pH, un-ionised ammonia (g N m-3), CO2 (mol m-3) of a vessel at the last evaluation. */
-  chemistry(cell: number): readonly [number, number, number];
 }
 
 function planOf(model: Model, instance: Instance): Plan {
@@ -184,10 +182,5 @@ export function openRates(model: Model): Rates {
       evaluate,
       differentiate,
     },
-    chemistry: (cell) => [
-      speciation[cell * SPECIATION],
-      speciation[cell * SPECIATION + 1],
-      speciation[cell * SPECIATION + 2],
-    ],
   };
 }

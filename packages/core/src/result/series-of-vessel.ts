@@ -2,7 +2,8 @@ import { waterComponents, type WaterComponent } from '../model/component.js';
 import { waterState } from '../model/layout.js';
 import type { Run, Sample } from '../run/run.js';
 import type { SeriesSource } from './series-source.js';
-import { chemistryOf, type WaterChemistry } from './water.js';
+import type { WaterChemistry } from '../model/water-chemistry.js';
+import { chemistryOf } from './water.js';
 
 const units: Record<WaterComponent, string> = {
   tan: 'mg N/L',

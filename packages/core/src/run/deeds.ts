@@ -50,7 +50,9 @@ const batchesOf = (bench: Bench, name: string): readonly number[] =>
   bench.model.layout.batches.flatMap((batch, index) =>
     bench.model.scenario.plantings[batch.planting].name === name ? [index] : [],
   );
-const grams = (value: number): string => `${Number(value.toPrecision(4))} g`;
+const litres = (volume: number): string => `${Number((volume * 1000).toPrecision(4))} L`;
+/** A mass in words, four digits. */
+export const grams = (value: number): string => `${Number(value.toPrecision(4))} g`;
 
 /** Share of a cohort meant by a share or a number of fish, never more than all. */
 function shareOf(bench: Bench, cohort: number, share: number, number: number | undefined): number {
@@ -117,13 +119,12 @@ function changeWater(bench: Bench, deed: Extract<Deed, { kind: 'change-water' }>
   bench.ledger.postWater('discharge', cell, -volume);
   bench.ledger.bring(water, cell, volume);
   bench.ledger.postWater('source water', cell, volume);
-  return `${Number((volume * 1000).toPrecision(4))} L for ${deed.water}`;
+  return `${litres(volume)} for ${deed.water}`;
 }
 
 /** What does not fit runs over and is lost. */
 function cartWater(bench: Bench, deed: Extract<Deed, { kind: 'cart-water' }>): string {
   const { hydraulics, ledger, keeper, model } = bench;
-  const litres = (volume: number): string => `${Number((volume * 1000).toPrecision(4))} L`;
   let kept: number;
   if (deed.into === 'rain-tank') kept = hydraulics.fillRainTank(deed.volume);
   else {

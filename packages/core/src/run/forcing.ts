@@ -34,6 +34,7 @@ const nothing: Offer = { fed: 0, share: 0 };
 export function openCoefficients(model: Model, regime: Regime) {
   const plain = scopeTo(model.parameters, {});
   const keys = model.instances.map(() => new Float64Array(6).fill(Number.NaN));
+  const now = new Float64Array(6);
   const lastTemperature = new Float64Array(model.layout.cells.length).fill(Number.NaN);
   return function refresh(
     day: Day,
@@ -53,22 +54,14 @@ export function openCoefficients(model: Model, regime: Regime) {
       const throughFlow = process.throughFlow ? inflow[cell] : 0;
       const given = cohort >= 0 && (instance.feed === undefined || instance.feed === feeds[cohort]);
       const { fed, share } = given ? offers[cohort] : nothing;
-      if (
-        last[0] === day.temperature[cell] &&
-        last[1] === day.air[cell] &&
-        last[2] === throughFlow &&
-        last[5] === aeration[cell] &&
-        last[3] === fed &&
-        last[4] === share
-      ) {
-        return;
-      }
-      last[0] = day.temperature[cell];
-      last[1] = day.air[cell];
-      last[2] = throughFlow;
-      last[5] = aeration[cell];
-      last[3] = fed;
-      last[4] = share;
+      now[0] = day.temperature[cell];
+      now[1] = day.air[cell];
+      now[2] = aeration[cell];
+      now[3] = throughFlow;
+      now[4] = fed;
+      now[5] = share;
+      if (now.every((value, k) => value === last[k])) return;
+      last.set(now);
       const conditions = conditionsAt(
         model,
         cell,

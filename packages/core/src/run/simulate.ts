@@ -1,10 +1,11 @@
+import { waterComponents } from '../model/component.js';
 import { feedKey } from '../model/instance.js';
 import type { Model } from '../model/model.js';
 import { openRates } from '../model/rates.js';
 import type { Ending } from '../solve/contract.js';
 import { integrators, type IntegratorName } from '../solve/integrators.js';
 import { openCropClock } from './crop-clock.js';
-import { clearBatch, deedOrder, perform, plantBatch, type Bench } from './deeds.js';
+import { clearBatch, deedOrder, grams, perform, plantBatch, type Bench } from './deeds.js';
 import { conditionsAt, openCoefficients, readDay, type Day } from './forcing.js';
 import { openHydraulics, type WaterEvent } from './hydraulics.js';
 import { openKeeper, offerOf, type Offer } from './keeper.js';
@@ -123,12 +124,11 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       any = true;
       const stand = clearBatch(bench, index);
       if (planting.after === 'replant') plantBatch(bench, index, time);
-      const grams = Number((stand?.mass ?? 0).toPrecision(4));
       ledger.say(
         time,
         'harvest',
         batch.name,
-        `${grams} g dry, ${planting.after === 'replant' ? 'replanted' : 'left empty'}`,
+        `${grams(stand?.mass ?? 0)} dry, ${planting.after === 'replant' ? 'replanted' : 'left empty'}`,
       );
     });
     return any;
@@ -170,7 +170,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     streams.forEach((stream, s) => {
       if (stream.to >= 0) inflow[stream.to] += hydraulics.flow[s];
       const water = stream.water === undefined ? undefined : keeper.waters.get(stream.water);
-      if (water !== undefined) regime.source.set(concentrationsOf(water), s * 8);
+      if (water !== undefined) regime.source.set(concentrationsOf(water), s * waterComponents.length);
     });
     scenario.vessels.forEach((vessel, cell) => {
       aeration[cell] = keeper.aerating[cell] ? vessel.aeration : 0;

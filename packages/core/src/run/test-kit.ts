@@ -1,8 +1,8 @@
-import { acidBaseConstants, hydrogenIon, speciate, SPECIATION } from '../chemistry/acid-base.js';
 import { normalQuantile } from '../library/normal-quantile.js';
 import type { WaterComponent } from '../model/component.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
+import { waterChemistry } from '../model/water-chemistry.js';
 import type { Measurable, TestKit } from '../scenario/scenario.js';
 import { convert } from '../units.js';
 
@@ -39,19 +39,6 @@ const units: Readonly<Record<Measurable, string>> = {
   volume: ' m3',
 };
 
-function trueAcidity({ model, y, volume, temperature }: Waters, cell: number): number {
-  const { parameters } = model;
-  const molar = parameters.value('molar.nitrogen');
-  const [tan, alkalinity, carbon] = (['tan', 'alkalinity', 'carbon'] as const).map(
-    (component) => y[waterState(cell, component)] / volume[cell],
-  );
-  const k = acidBaseConstants(parameters, temperature[cell]);
-  const h = hydrogenIon(alkalinity, carbon, tan / molar, k, Number.NaN);
-  const out = new Float64Array(SPECIATION);
-  speciate(tan, carbon, h, k, molar, out, 0);
-  return out[0];
-}
-
 /**
  * What is truly there: g m-3 (nitrogen as N), eq m-3, pH, degC or m3. Not finite where a vessel is dry
  * or its water has no pH from 0 to 14.
@@ -59,7 +46,7 @@ function trueAcidity({ model, y, volume, temperature }: Waters, cell: number): n
 export function trueValue(read: Measurable, waters: Waters, cell: number): number {
   switch (read) {
     case 'pH':
-      return trueAcidity(waters, cell);
+      return waterChemistry(waters.model.parameters, waters, cell).pH;
     case 'temperature':
       return waters.temperature[cell];
     case 'volume':

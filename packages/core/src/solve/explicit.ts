@@ -1,13 +1,6 @@
 import { Solver } from 'odex';
-import type {
-  Ending,
-  Integrator,
-  IntegratorFactory,
-  RateSystem,
-  Sampling,
-  Tolerance,
-  WorkCounts,
-} from './contract.js';
+import type { Ending, Integrator, IntegratorFactory, RateSystem, Sampling, Tolerance } from './contract.js';
+import { noWork } from './no-work.js';
 import { checkTolerance, worstState } from './error-norm.js';
 import { applyStoichiometry } from './sparse-product.js';
 
@@ -38,14 +31,7 @@ type Piece = 'reached' | 'not-finite' | 'step-too-small' | 'too-many-steps';
 
 class Explicit implements Integrator {
   readonly name = 'odex';
-  readonly work: WorkCounts = {
-    steps: 0,
-    rejected: 0,
-    evaluations: 0,
-    jacobians: 0,
-    factorisations: 0,
-    solves: 0,
-  };
+  readonly work = noWork();
   private readonly solver: Solver;
   private readonly y: Float64Array;
   private readonly rates: Float64Array;

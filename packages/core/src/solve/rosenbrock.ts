@@ -1,12 +1,5 @@
-import type {
-  Ending,
-  Integrator,
-  IntegratorFactory,
-  RateSystem,
-  Sampling,
-  Tolerance,
-  WorkCounts,
-} from './contract.js';
+import type { Ending, Integrator, IntegratorFactory, RateSystem, Sampling, Tolerance } from './contract.js';
+import { noWork } from './no-work.js';
 import { denseLu } from './dense-lu.js';
 import { checkTolerance, errorNorm, worstState } from './error-norm.js';
 import { firstStep } from './first-step.js';
@@ -27,14 +20,7 @@ type Failure = 'step-too-small' | 'not-finite' | 'singular';
 
 class Rosenbrock implements Integrator {
   readonly name = 'rosenbrock';
-  readonly work: WorkCounts = {
-    steps: 0,
-    rejected: 0,
-    evaluations: 0,
-    jacobians: 0,
-    factorisations: 0,
-    solves: 0,
-  };
+  readonly work = noWork();
   private readonly step: RodasStep;
   private readonly control = new StepControl();
   private readonly gain: Float64Array;

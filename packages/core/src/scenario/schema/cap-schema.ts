@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { parseQuantity } from '../../units.js';
-import { complain, kindComplaint } from './complaint.js';
-import type { Reads } from './values.js';
+import { complain } from './complaint.js';
+import { quantityComplaint, type Reads } from './values.js';
 
 /** Most that a supply gives in a day or in a week, m3. */
 export type Cap = { readonly dailyCap: number } | { readonly weeklyCap: number };
@@ -17,10 +17,7 @@ export function cap(description: string): Reads<Cap, string> {
   const expected = 'water a day or a week such as "160 L/d" or "1 m3/week"';
   return z
     .string({
-      error: ({ input }) =>
-        typeof input === 'number' && Number.isFinite(input)
-          ? complain({ problem: 'a number without a unit', expected })
-          : kindComplaint(input, expected),
+      error: ({ input }) => quantityComplaint(input, expected),
     })
     .meta({ description, examples: ['160 L/d', '1 m3/week'] })
     .transform((text, context): Cap => {

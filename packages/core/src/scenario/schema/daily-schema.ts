@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { convert, describeDimension, parseQuantity, type Dimension } from '../../units.js';
 import type { DailyValue } from '../scenario.js';
 import { complain, kindComplaint } from './complaint.js';
-import { quantity, section, word, type Reads } from './values.js';
+import { quantity, quantityComplaint, type Reads, section, word } from './values.js';
 
 /** A daily value as written: complete, or a column of a CSV file still to be read. */
 export type DailyGiven =
@@ -81,9 +81,6 @@ export function daily(dimension: Dimension, description: string): Reads<DailyGiv
     value,
   }));
   return z.union([constant, shape], {
-    error: ({ input }) =>
-      typeof input === 'number' && Number.isFinite(input)
-        ? complain({ problem: 'a number without a unit', expected })
-        : kindComplaint(input, expected),
+    error: ({ input }) => quantityComplaint(input, expected),
   });
 }

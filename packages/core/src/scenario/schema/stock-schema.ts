@@ -2,7 +2,17 @@ import * as z from 'zod';
 import { parseQuantity } from '../../units.js';
 import type { Ration } from '../scenario.js';
 import { complain, kindComplaint } from './complaint.js';
-import { choice, count, positive, quantity, section, share, word, type Reads } from './values.js';
+import {
+  choice,
+  count,
+  positive,
+  quantity,
+  quantityComplaint,
+  type Reads,
+  section,
+  share,
+  word,
+} from './values.js';
 
 const rationText = 'a ration such as "80 g/d" or "1.5 %/d", or a table of mass and ration';
 
@@ -17,10 +27,7 @@ const tableRow = section(
 /** Feed given per day: a mass, a share of body mass, or a table of shares by mean mass. */
 export const rationSchema: Reads<Ration> = z
   .union([z.string().meta({ examples: ['80 g/d', '1.5 %/d'] }), z.array(tableRow)], {
-    error: ({ input }) =>
-      typeof input === 'number' && Number.isFinite(input)
-        ? complain({ problem: 'a number without a unit', expected: rationText })
-        : kindComplaint(input, rationText),
+    error: ({ input }) => quantityComplaint(input, rationText),
   })
   .transform((written, context): Ration => {
     const refuse = (problem: string, path: (string | number)[] = []): never => {

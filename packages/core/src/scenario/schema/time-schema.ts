@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { parseQuantity } from '../../units.js';
 import { complain, kindComplaint } from './complaint.js';
-import { quantity, type Reads } from './values.js';
+import { quantity, quantityComplaint, type Reads } from './values.js';
 
 /** Milliseconds in a day. */
 const dayLength = 86_400_000;
@@ -33,10 +33,7 @@ export function moment(description: string): Reads<When, string> {
   const expected = 'a time after the start such as "30 d", or a date such as 2026-03-01';
   return z
     .string({
-      error: ({ input }) =>
-        typeof input === 'number' && Number.isFinite(input)
-          ? complain({ problem: 'a number without a unit', expected })
-          : kindComplaint(input, expected),
+      error: ({ input }) => quantityComplaint(input, expected),
     })
     .meta({ description, examples: ['30 d', '2026-03-01', '2026-03-01 14:30'] })
     .transform((text, context) => {

@@ -6,7 +6,8 @@ import { complain, kindComplaint } from './complaint.js';
 /** A schema that reads `In` as written in a file and gives `Out` in internal units. */
 export type Reads<Out, In = unknown> = z.ZodType<Out, In>;
 
-function quantityComplaint(input: unknown, expected: string): string {
+/** The usual complaint about what should be a quantity: a bare number lacks its unit. */
+export function quantityComplaint(input: unknown, expected: string): string {
   return typeof input === 'number' && Number.isFinite(input)
     ? complain({ problem: 'a number without a unit', expected })
     : kindComplaint(input, expected);

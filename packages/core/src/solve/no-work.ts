@@ -1,4 +1,4 @@
-import type { WorkCounts } from '../../packages/core/src/solve/contract.js';
+import type { WorkCounts } from './contract.js';
 
 /** Work counts at zero. */
 export function noWork(): WorkCounts {
