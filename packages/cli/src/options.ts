@@ -1,0 +1,42 @@
+import { InvalidArgumentError, Option } from 'commander';
+
+/** A number above 0, or bad usage. */
+export function positive(text: string): number {
+  const value = Number(text);
+  if (text.trim() === '' || !(value > 0 && value < Infinity))
+    throw new InvalidArgumentError('Give a number above 0.');
+  return value;
+}
+
+/** A relative tolerance: coarser than 0.1 is no answer, finer than 1e-13 is below rounding. */
+export function tolerance(text: string): number {
+  const value = positive(text);
+  if (value > 0.1 || value < 1e-13) throw new InvalidArgumentError('Give a number from 1e-13 to 0.1.');
+  return value;
+}
+
+/** A percentage from 0 to 100. */
+export function percentage(text: string): number {
+  const value = Number(text);
+  if (text.trim() === '' || !(value >= 0 && value <= 100))
+    throw new InvalidArgumentError('Give a number from 0 to 100.');
+  return value;
+}
+
+function setting(text: string, before: readonly string[]): readonly string[] {
+  if (!/^[^=]+=/.test(text)) throw new InvalidArgumentError('Write it as path=value.');
+  return [...before, text];
+}
+
+/** `--set path=value`, repeatable. */
+export const setOption = (): Option =>
+  new Option('--set <path=value>', 'put a value in place of one in the file (repeatable)')
+    .argParser(setting)
+    .default([], 'none');
+
+/** `--days N`. */
+export const daysOption = (): Option =>
+  new Option('--days <number>', 'length of the run, in days').argParser(positive);
+
+/** `--every TIME`. */
+export const everyOption = (): Option => new Option('--every <time>', 'output step, such as 1d or 6h');

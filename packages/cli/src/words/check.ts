@@ -1,0 +1,18 @@
+import type { AddCommand } from '../add-command.js';
+import type { CheckOptions } from '../commands/check.js';
+import { setOption } from '../options.js';
+
+/** `leat check FILE`. */
+export const addCheck: AddCommand = (root, streams, leave) => {
+  root
+    .command('check')
+    .description('validate a system and look its design over, without simulating')
+    .argument('<file>', 'scenario file (YAML)')
+    .addOption(setOption())
+    .option('--table', 'print the stoichiometric table')
+    .option('--resolved', 'print the file as it is understood, with all it includes')
+    .action(async (file: string, options: CheckOptions) => {
+      const { checkCommand } = await import('../commands/check.js');
+      leave(checkCommand(file, options, streams));
+    });
+};
