@@ -1,7 +1,7 @@
 import { InvalidArgumentError, Option } from 'commander';
 
 /** A number above 0, or bad usage. */
-export function positive(text: string): number {
+function positive(text: string): number {
   const value = Number(text);
   if (text.trim() === '' || !(value > 0 && value < Infinity))
     throw new InvalidArgumentError('Give a number above 0.');
