@@ -24,12 +24,48 @@ const days = 300;
 const alkalinity = 2;
 const parameters = createParameters();
 
+/** A load led to a grown-in surface. */
+interface LedLoad {
+  /** TAN led in, g N per m2 and day. */
+  readonly load: number;
+  /** Water it comes with, m3 per m2 and day. */
+  readonly flow: number;
+  /** degC. */
+  readonly temperature: number;
+}
+
 /**
- * A cell of 1 m3 with 10 m2 of surface, led through by 1 m3 a day, for 300 days. What the full oxidation of the
+ * TAN that a grown-in surface oxidises of a load that it can carry, g N m-2 d-1; what is left flows out with the water.
+ * Throws Error where it does not come to rest, as under a load beyond it.
+ */
+export function removedOf({ load, flow: perSurface, temperature }: LedLoad): number {
+  const flow = perSurface * surface;
+  const led = load / perSurface;
+  let left = 0;
+  for (let pass = 0; pass < 60; pass++) {
+    const next = restingTan(grownIn(led, { temperature, tan: left, pH: 7.5, oxygen: 6 }, flow));
+    if (Math.abs(next - left) < 1e-4 * led) return (led - next) * perSurface;
+    left = (left + next) / 2;
+  }
+  throw new Error(`no rest under a load of ${load} g/m2/d`);
+}
+
+/** TAN that is left once nothing changes any more. */
+function restingTan(run: Run): number {
+  const tanOf = (sample: Sample): number => concentration(run, sample, 'tan', 'cell');
+  const left = tanOf(lastOf(run));
+  if (Math.abs(tanOf(run.samples[run.samples.length - 2]) - left) > 1e-3 * left + 1e-4) {
+    throw new Error(`a surface at ${left} mg/L has not come to rest`);
+  }
+  return left;
+}
+
+/**
+ * A cell of 1 m3 with 10 m2 of surface, led through by so many m3 a day (absent: 1), for 300 days. What the full oxidation of the
  * ammonia led in will take of oxygen and alkalinity is led in with it, so that where the cell comes to rest at the
  * wished TAN it also has the wished pH and oxygen (in a steady state no net cells are made, and the sums are exact).
  */
-function grownIn(led: number, water: Required<HeldWater>): Run {
+function grownIn(led: number, water: Required<HeldWater>, through = flow): Run {
   const { temperature, tan, pH, oxygen } = water;
   const carbon = carbonFromPh(parameters, alkalinity, pH, tan, temperature);
   const perMol = parameters.value('molar.nitrogen');
@@ -41,7 +77,7 @@ function grownIn(led: number, water: Required<HeldWater>): Run {
     alkalinity: alkalinity + (2 * (led - tan)) / perMol,
     oxygen: oxygen + (2 * parameters.value('molar.oxygen-gas') * (led - tan)) / perMol,
   };
-  const cell = vessel('cell', 1, { surface, exchange: flow, temperature: constant(temperature) });
+  const cell = vessel('cell', 1, { surface, exchange: through, temperature: constant(temperature) });
   return doneRun(
     scenarioOf([cell], {
       days,
@@ -50,7 +86,7 @@ function grownIn(led: number, water: Required<HeldWater>): Run {
       topUp: float(1),
       start: [startOf(cell, { water: still, aob: 0.5, nob: 0.2 })],
     }),
-    { tolerance: 1e-7 },
+    { tolerance: 1e-6 },
   );
 }
 
@@ -65,19 +101,12 @@ export function matureRate(held: HeldWater): number {
   const key = JSON.stringify(water);
   const known = found.get(key);
   if (known !== undefined) return known;
-  const tanOf = (run: Run, sample: Sample): number => concentration(run, sample, 'tan', 'cell');
   // False position (Illinois) on the ammonia led in: the TAN that is left rises with it.
-  const missed = (led: number): number => {
-    const run = grownIn(led, water);
-    const left = tanOf(run, lastOf(run));
-    if (Math.abs(tanOf(run, run.samples[run.samples.length - 2]) - left) > 1e-3 * left) {
-      throw new Error(`a surface in ${key} has not come to rest`);
-    }
-    return left - water.tan;
-  };
+  const missed = (led: number): number => restingTan(grownIn(led, water)) - water.tan;
   let low = water.tan;
-  let high = water.tan + (2 * surface) / flow;
-  let below = missed(low);
+  let high = water.tan + surface / flow;
+  // Of what is led in at that level some is oxidised: about a tenth is as good a first guess as any.
+  let below = -0.1 * water.tan;
   let above = missed(high);
   for (let pass = 0; pass < 40; pass++) {
     const led = (low * above - high * below) / (above - below);

@@ -1,6 +1,6 @@
 import { createParameters } from '@leat/core';
 import { oxygenSaturation } from '../../../packages/core/src/chemistry/oxygen.js';
-import { nearPrinted, printed } from '../tolerance.js';
+import { nearPrinted } from '../tolerance.js';
 import type { PublishedCheck, Topic } from '../published-check.js';
 
 const parameters = createParameters();
@@ -26,7 +26,7 @@ const computed: readonly (readonly [temperature: number, text: string])[] = [
 function check(
   from: Pick<PublishedCheck, 'source' | 'where' | 'mark'>,
   temperature: number,
-  held: ReturnType<typeof printed>,
+  held: ReturnType<typeof nearPrinted>,
 ): PublishedCheck {
   return {
     id: `oxygen-${from.source}-${temperature}`,

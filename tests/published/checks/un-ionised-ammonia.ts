@@ -33,7 +33,7 @@ const emersonChecks: readonly PublishedCheck[] = emerson.flatMap(([pH, row]) =>
     return {
       id,
       source: 'ifas-fa16',
-      where: 'table of un-ionised fractions, from Emerson et al. 1975',
+      where: 'table after Emerson et al.',
       mark: 'R',
       what: `un-ionised share of TAN, pH ${pH.toFixed(1)}, ${columns[column]} degC`,
       unit: '1',
@@ -59,7 +59,7 @@ const trussellChecks = trussell.flatMap(([pH, row]) =>
   row.split(' ').map((text, column): PublishedCheck => ({
     id: `trussell-${pH.toFixed(1)}-${10 + 5 * column}`,
     source: 'trussell-1972',
-    where: 'table of percent un-ionised, fresh water',
+    where: 'table, fresh water',
     mark: 'R',
     what: `un-ionised share of TAN, pH ${pH.toFixed(1)}, ${10 + 5 * column} degC`,
     unit: '%',
@@ -137,7 +137,7 @@ export const unIonisedAmmonia: Topic = {
       what: 'un-ionised ammonia of 0.019 mg/L counted as N, by the units of a scenario',
       unit: 'mg N/L',
       ...printed('.0156'),
-      compute: () => {
+      compute: (): number => {
         const read = parseQuantity('0.019 mg/L as NH3', 'ammonia');
         return 'value' in read ? read.value : Number.NaN;
       },
