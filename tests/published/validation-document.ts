@@ -121,7 +121,8 @@ export function validationDocument(topics: readonly Topic[]): string {
     '# Leat held against what is published',
     'Made by `npm run validate`; a test compares it with a fresh one. Default numbers of the tables, nothing tuned for a check. ' +
       'A known miss stays in the table, and the test of it fails on the day it becomes a hit, so that it cannot be forgotten. ' +
-      'Values whose digits are uncertain [W] are never used.',
+      'Values whose digits are uncertain [W] are never used. Tolerances other than `as printed` and `inside`, and the conditions ' +
+      'where the publication does not say them, are judgments of this project.',
     summary(outcomes),
     `Marks: ${marks.map((mark) => `${mark} ${markNames[mark]}`).join('; ')}.`,
     '## Checks by source',

@@ -44,7 +44,8 @@ export const fishWaste: Topic = {
   title: 'What fish make of feed',
   note:
     'Fish of 100 g fed 1.5 % of body mass a day for 60 days at their reference temperature, in a tank with ample oxygen ' +
-    'and no filter, unless said otherwise. What is not eaten (4 %) is counted with the feed.',
+    'and no filter, unless said otherwise. What is not eaten (4 %) is counted with the feed. Nitrogen kept by single species but tilapia is known by weak memory ' +
+    'only [W], and not checked.',
   checks: [
     {
       id: 'tan-per-feed',
