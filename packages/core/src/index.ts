@@ -42,6 +42,7 @@ export { limitsOf, type LimitResult } from './result/limits.js';
 export { manifestOf, scenarioHash, version, type Manifest } from './result/manifest.js';
 export { endStateOf, type EndState } from './result/end-state.js';
 export { auditOf, type AuditItem } from './result/audit.js';
+export { handbookFilter, type FilterDemand, type FilterSize } from './result/handbook-filter.js';
 export { processTable, type TableProcess } from './result/process-table.js';
 export { compareRuns, type Comparison } from './result/compare.js';
 export type { ComparedFates, ComparedShare } from './result/compare-fates.js';

@@ -1,0 +1,324 @@
+import { createParameters } from '@leat/core';
+import { fedFish, type FedFish } from '../../support/fed-fish.js';
+import { about, between, printed, within } from '../tolerance.js';
+import type { PublishedCheck, Topic } from '../published-check.js';
+
+const parameters = createParameters();
+const carbonDioxide = parameters.value('molar.carbon') + parameters.value('molar.oxygen-gas');
+
+/** Ration of a grow-out: the middle of 1-2 % of body mass a day (FAO 589 [R]). */
+const fed = (species: string, perDay = 0.015): FedFish =>
+  fedFish({ species, ration: { kind: 'share', perDay } });
+
+/** g per kg of feed. */
+const perFeed = (fish: FedFish, amount: number): number => (1000 * amount) / fish.feed;
+const particulate = (fish: FedFish): number => {
+  const nitrogen = fish.made('solids') * parameters.value('solids.nitrogen');
+  return (100 * nitrogen) / (nitrogen + fish.made('tan'));
+};
+
+const lecture = { source: 'recirculating-lecture', where: 'per kg of feed', mark: 'R' } as const;
+const breath =
+  'what closes oxygen demand between the feed and body values of the tables: at the feed conversion of the tables more ' +
+  'of the feed is respired than the sheet has; feed and body demand are weak memory [W]';
+
+/** TAN by protein fed, Timmons & Ebeling. */
+const ruled: readonly (readonly [species: string, protein: number, miss?: string])[] = [
+  ['nile-tilapia', 0.32],
+  ['common-carp', 0.32],
+  ['channel-catfish', 0.32],
+  ['silver-perch', 0.32],
+  ['jade-perch', 0.32],
+  ['rainbow-trout', 0.45],
+  ['european-perch', 0.45],
+  [
+    'barramundi',
+    0.45,
+    'feed conversion 1.35 on a 45 % feed leaves 25 % of its nitrogen in the fish, less than the rule supposes',
+  ],
+  ['murray-cod', 0.45],
+];
+
+/** What becomes of feed in fish. */
+export const fishWaste: Topic = {
+  title: 'What fish make of feed',
+  note:
+    'Fish of 100 g fed 1.5 % of body mass a day for 60 days at their reference temperature, in a tank with ample oxygen ' +
+    'and no filter, unless said otherwise. What is not eaten (4 %) is counted with the feed. Nitrogen kept by single species but tilapia is known by weak memory ' +
+    'only [W], and not checked.',
+  checks: [
+    {
+      id: 'tan-per-feed',
+      ...lecture,
+      what: 'TAN per kg of feed, Nile tilapia on 32 % protein',
+      unit: 'g/kg',
+      ...within(10, 30),
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        return perFeed(fish, fish.made('tan'));
+      },
+    },
+    ...ruled.map(([species, protein, miss]): PublishedCheck => ({
+      id: `tan-by-protein-${species}`,
+      source: 'timmons-ebeling',
+      where: 'TAN = 0.092 x protein x feed',
+      mark: 'M',
+      what: `TAN per kg of feed with ${100 * protein} % protein, ${species}`,
+      unit: 'g/kg',
+      ...within(10, Number((92 * protein).toPrecision(4))),
+      compute: (): number => {
+        const fish = fed(species);
+        return perFeed(fish, fish.made('tan'));
+      },
+      ...(miss === undefined ? {} : { miss }),
+    })),
+    {
+      id: 'tan-rule-factors',
+      source: 'timmons-ebeling',
+      where: '0.16 x 0.80 x 0.80 x 0.90 = 0.09216',
+      mark: 'C',
+      what: 'TAN per protein fed, the number used by the audit',
+      unit: 'g/g',
+      ...printed('.092'),
+      compute: () => parameters.value('limit.tan-per-protein.value'),
+    },
+    {
+      id: 'tan-per-fish-thin',
+      source: 'srac-282',
+      where: 'mean 10 (4-21) g per 100 lb of fish a day',
+      mark: 'R',
+      what: 'TAN per 100 g of Nile tilapia a day, fed 1 % a day',
+      unit: 'mg',
+      ...between(9, 46),
+      compute: (): number => {
+        const fish = fed('nile-tilapia', 0.01);
+        return perFeed(fish, fish.made('tan')) * 0.01 * 100;
+      },
+    },
+    {
+      id: 'tan-per-fish-full',
+      source: 'srac-282',
+      where: 'mean 10 (4-21) g per 100 lb of fish a day',
+      mark: 'R',
+      what: 'TAN per 100 g of Nile tilapia a day, fed 2 % a day',
+      unit: 'mg',
+      ...between(9, 46),
+      miss: 'a ration of 2 % a day is more than the fish of that sheet can have had: at 3 % of feed its mean means a ration of 0.7 %',
+      compute: (): number => {
+        const fish = fed('nile-tilapia', 0.02);
+        return perFeed(fish, fish.made('tan')) * 0.02 * 100;
+      },
+    },
+    ...(['nile-tilapia', 'rainbow-trout'] as const).map((species): PublishedCheck => ({
+      id: `oxygen-per-feed-${species}`,
+      ...lecture,
+      what: `oxygen used by fish per kg of feed, ${species}`,
+      unit: 'g/kg',
+      ...within(20, 250),
+      miss: breath,
+      compute: (): number => {
+        const fish = fed(species);
+        return perFeed(fish, -fish.made('oxygen'));
+      },
+    })),
+    {
+      id: 'oxygen-of-whole-system',
+      source: 'timmons-ebeling',
+      where: 'oxygen demand of whole systems',
+      mark: 'M',
+      what: 'oxygen used by Nile tilapia and by oxidation of all their TAN, per kg of feed',
+      unit: 'g/kg',
+      ...between(400, 1000),
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        const perNitrogen = (2 * parameters.value('molar.oxygen-gas')) / parameters.value('molar.nitrogen');
+        return perFeed(fish, -fish.made('oxygen') + perNitrogen * fish.made('tan'));
+      },
+    },
+    {
+      id: 'carbon-dioxide-per-feed',
+      ...lecture,
+      what: 'CO2 made by fish per kg of feed, Nile tilapia',
+      unit: 'g/kg',
+      ...within(20, 340),
+      miss: `it follows the oxygen: ${breath}`,
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        return perFeed(fish, fish.made('carbon') * carbonDioxide);
+      },
+    },
+    {
+      id: 'carbon-dioxide-per-oxygen',
+      ...lecture,
+      where: 'CO2 over O2, respiratory quotient 1',
+      what: 'CO2 made per oxygen used, Nile tilapia',
+      unit: 'g/g',
+      ...printed('1.375'),
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        return (-fish.made('carbon') * carbonDioxide) / fish.made('oxygen');
+      },
+    },
+    {
+      id: 'faecal-solids-per-feed',
+      ...lecture,
+      what: 'dry solids per kg of feed, Nile tilapia',
+      unit: 'g/kg',
+      ...between(300, 500),
+      miss: 'solids carry the faecal nitrogen at 3 % N [W]; a leaner sludge (2 %) would make 330 g',
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        return perFeed(fish, fish.made('solids'));
+      },
+    },
+    {
+      id: 'suspended-solids-per-feed',
+      source: 'timmons-ebeling',
+      where: 'TSS is 25 % of feed',
+      mark: 'M',
+      what: 'dry solids per feed, Nile tilapia',
+      unit: '%',
+      ...within(10, 25),
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        return perFeed(fish, fish.made('solids')) / 10;
+      },
+    },
+    {
+      id: 'faecal-nitrogen-tilapia',
+      source: 'quillere-1995',
+      where: 'nitrogen budget',
+      mark: 'S',
+      what: 'nitrogen in solids of that fed, Nile tilapia',
+      unit: '%',
+      ...about(10, 3, 'points'),
+      miss: 'the tables take 12 % of what is eaten as faecal, between these 10 % and the 20 % of the design rule; what is not eaten adds to it',
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        return (100 * fish.made('solids') * parameters.value('solids.nitrogen')) / fish.nitrogen;
+      },
+    },
+    {
+      id: 'faecal-nitrogen-trout',
+      source: 'cho-bureau',
+      where: 'protein digestibility 87-92 %',
+      mark: 'M',
+      what: 'nitrogen in solids of that fed, rainbow trout',
+      unit: '%',
+      ...between(8, 13),
+      chosen: 'fish.rainbow-trout.protein-digestibility',
+      compute: (): number => {
+        const fish = fed('rainbow-trout');
+        return (100 * fish.made('solids') * parameters.value('solids.nitrogen')) / fish.nitrogen;
+      },
+    },
+    {
+      id: 'particulate-nitrogen-range',
+      source: 'cripps-bergheim-2000',
+      where: 'as cited',
+      mark: 'R',
+      what: 'particulate share of the nitrogen that leaves the fish, rainbow trout',
+      unit: '%',
+      ...between(7, 32),
+      compute: () => particulate(fed('rainbow-trout')),
+    },
+    {
+      id: 'particulate-nitrogen',
+      source: 'kristiansen-cripps-1996',
+      where: 'as cited',
+      mark: 'R',
+      what: 'particulate share of the nitrogen that leaves the fish, rainbow trout',
+      unit: '%',
+      ...about(25, 5, 'points'),
+      miss: 'the tables have 90 % of protein digested; the measured water also holds cells grown in the system, the model counts what fish make',
+      compute: () => particulate(fed('rainbow-trout')),
+    },
+    {
+      id: 'excreted-share-fao',
+      source: 'fao-589',
+      where: 'App. 4',
+      mark: 'M',
+      what: 'TAN of the nitrogen fed, Nile tilapia',
+      unit: '%',
+      ...about(61, 5, 'points'),
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        return (100 * fish.made('tan')) / fish.nitrogen;
+      },
+    },
+    {
+      id: 'retained-nitrogen-tilapia',
+      source: 'quillere-1995',
+      where: 'nitrogen budget',
+      mark: 'S',
+      what: 'nitrogen kept by Nile tilapia of that fed',
+      unit: '%',
+      ...between(18, 32),
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        return (100 * fish.gain * parameters.value('fish.nile-tilapia.body-nitrogen')) / fish.nitrogen;
+      },
+    },
+    {
+      id: 'retained-nitrogen-general',
+      source: 'crab-2007',
+      where: 'as cited in Zou 2016',
+      mark: 'R',
+      what: 'nitrogen kept by fish of that fed, mean of the nine species',
+      unit: '%',
+      ...about(25, 5, 'points'),
+      compute: (): number => {
+        const shares = ruled.map(([species]) => {
+          const fish = fed(species);
+          return (100 * fish.gain * parameters.value(`fish.${species}.body-nitrogen`)) / fish.nitrogen;
+        });
+        return shares.reduce((sum, share) => sum + share, 0) / shares.length;
+      },
+    },
+    {
+      id: 'excreted-of-digestible-trout',
+      source: 'medale-1995',
+      where: 'at rations of 1.5-2 %, DP/DE 18 mg/kJ',
+      mark: 'R',
+      what: 'TAN of digestible nitrogen fed, rainbow trout',
+      unit: '%',
+      ...between(39, 40),
+      miss: 'the tables leave 33 % of the nitrogen fed in trout; these young trout on a diet rich in energy kept some 60 % of the digestible',
+      compute: (): number => {
+        const fish = fed('rainbow-trout');
+        const digestible = fish.nitrogen * parameters.value('fish.rainbow-trout.protein-digestibility');
+        return (100 * fish.made('tan')) / digestible;
+      },
+    },
+    {
+      id: 'tan-of-dissolved-trout',
+      source: 'dalsgaard-pedersen-2011',
+      where: 'as cited, 42.8 % protein feed',
+      mark: 'R',
+      what: 'TAN of the dissolved nitrogen that trout make',
+      unit: '%',
+      ...about(71, 5, 'points'),
+      miss: 'urea and organic nitrogen are counted as TAN at once: the model has no dissolved nitrogen of another kind from fish',
+      compute: (): number => {
+        const fish = fed('rainbow-trout');
+        const dissolved = fish.made('tan') + fish.made('nitrite') + fish.made('nitrate');
+        return (100 * fish.made('tan')) / dissolved;
+      },
+    },
+    {
+      id: 'bicarbonate-per-feed',
+      source: 'timmons-ebeling',
+      where: 'sodium bicarbonate, rule of thumb',
+      mark: 'M',
+      what: 'NaHCO3 that makes good the alkalinity lost where all TAN of Nile tilapia is oxidised',
+      unit: 'kg/kg',
+      ...within(25, 0.25),
+      compute: (): number => {
+        const fish = fed('nile-tilapia');
+        const oxidised = (2 * fish.made('tan')) / parameters.value('molar.nitrogen');
+        const lost = oxidised - fish.made('alkalinity');
+        return lost / parameters.value('dose.sodium-bicarbonate.alkalinity') / fish.feed;
+      },
+    },
+  ],
+};

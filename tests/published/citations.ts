@@ -1,0 +1,55 @@
+import { sourceCells } from '../../packages/core/src/library/tables.generated.js';
+
+/** Publications that a check cites and no number of the library comes from. None has a DOI unless it was seen. */
+const others: Readonly<Record<string, string>> = {
+  'trussell-1972':
+    'Trussell, The percent un-ionized ammonia in aqueous ammonia solutions at different pH levels and temperatures, J. Fish. Res. Board Can. 29, 1972, reprinted in a test-kit manual',
+  'aqion-ammonia': 'aqion, worked example "Free ammonia in water" (a speciation program)',
+  'aqion-open-system': 'aqion, "Carbonate species vs pH (open system)" (a speciation program)',
+  'canada-ammonia': 'Canadian Council of Ministers of the Environment, water quality guideline for ammonia',
+  'jcu-lecture': 'James Cook University, CH3041 lecture 5, pH of a raindrop',
+  'stumm-morgan': 'Stumm & Morgan, Aquatic Chemistry, table of carbonate constants',
+  'apha-4500': 'APHA, Standard Methods 4500-O, table of oxygen solubility; USGS tables of dissolved oxygen',
+  'en-25814': 'EN 25814 (ISO 5814), saturation table, as reprinted in a meter manual',
+  'recirculating-lecture': 'Lecture sheet "Flow-through and recirculating systems", amounts per kg of feed',
+  'srac-282': 'Rakocy, Tank culture of tilapia, SRAC 282, read in a reprint',
+  'cripps-bergheim-2000': 'Cripps & Bergheim 2000, solids of recirculating systems, as cited',
+  'kristiansen-cripps-1996': 'Kristiansen & Cripps 1996, as cited',
+  'crab-2007': 'Crab et al. 2007, as cited in Zou et al. 2016 Bioresour. Technol. 210:81',
+  'medale-1995': 'Medale et al. 1995, Water Sci. Technol. 31(10):185, abstract',
+  'dalsgaard-pedersen-2011':
+    'Dalsgaard & Pedersen 2011, nitrogen of trout in recirculating systems, as cited',
+  'thermal-growth-example':
+    'Worked example of the thermal growth coefficient of Iwama & Tautz 1981 (10 to 350 g)',
+  'feed-conversions':
+    'Usual feed conversions by species, UVI unit for tilapia, else from memory of various trials',
+  'epa-nitrogen-1975': 'US EPA, Process design manual for nitrogen control, 1975 and 1993',
+  'ebeling-2006': 'Ebeling, Timmons & Bisogni 2006, Aquaculture 257:346-358, from memory',
+  'denitrification-standard': 'Standard stoichiometry of denitrification, as in wastewater textbooks',
+  'eding-2006': 'Eding et al. 2006, trickling filters, Aquac. Eng. 34:234, from memory',
+  'malone-beecher-2000': 'Malone & Beecher 2000, floating bead filters, from memory',
+  'malone-pfeiffer-2006': 'Malone & Pfeiffer 2006, rating fixed-film nitrifying filters, abstract',
+  'ebeling-wheaton-2006':
+    'Ebeling & Wheaton 2006, bead filter kinetics, Int. J. Recirc. Aquac. 7:13-41, abstract',
+  'zhu-chen-2002': 'Zhu & Chen 2002, temperature and nitrifying biofilms, from memory',
+  'nitrifier-doubling': 'Doubling times of nitrifiers in the literature, from memory',
+  'tei-2003': 'Tei, Benincasa & Guiducci 2003, critical nitrogen of lettuce, from memory',
+  'graber-junge': 'Graber & Junge, nitrogen uptake of tomato on fish water',
+  'van-rijn-2006': 'van Rijn et al. 2006, denitrification in recirculating systems, from memory',
+  'start-up-classic':
+    'Timmons & Ebeling; Masser et al., SRAC 452: the classic course of a start-up, from memory',
+  'hager-2021': 'Hager et al. 2021, manual of Kentucky State University',
+  'oregon-table-30':
+    'Oregon DEQ, ammonia criteria, tables 30(a)-(c), which follow EPA-822-R-13-001; as quoted in the tests of the R package ORDEQWaterQualityCriteria (J. Law)',
+};
+
+/** What a key stands for: a source of the library, or of this list. Throws RangeError where it is neither. */
+export function citationOf(key: string): string {
+  const cells = sourceCells.find(([each]) => each === key);
+  if (cells !== undefined) {
+    const [, citation, year, doi] = cells;
+    return [citation, year, doi].filter((part) => part !== 'none').join(', ');
+  }
+  if (!(key in others)) throw new RangeError(`no source ${key} in the library or in citations.ts`);
+  return others[key];
+}
