@@ -1,0 +1,81 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import {
+  compileModel,
+  createParameters,
+  createRandom,
+  drawParameters,
+  readScenario,
+  readScenarioFully,
+  type Parameters,
+} from '@leat/core';
+import type { Setting } from '../../../packages/core/src/scenario/set-value.js';
+import { simulate } from '../../../packages/core/src/run/simulate.js';
+import type { Run } from '../../../packages/core/src/run/run.js';
+import type { Runs, SystemCase } from './system-case.js';
+
+/** Looser than the default of 1e-5: no figure of the table moves in its third digit by it, and it halves the time. */
+const tolerance = 1e-3;
+
+function textOf(file: string): { text: string; file: string } {
+  const path = fileURLToPath(new URL(`${file}.yaml`, import.meta.url));
+  return { text: readFileSync(path, 'utf8'), file: `${file}.yaml` };
+}
+
+function finished(run: Run, what: string): Run {
+  if (run.outcome.kind === 'done') return run;
+  throw new Error(`${what} ended with ${JSON.stringify(run.outcome)}`);
+}
+
+/** One run of a system with the numbers of the tables as they are. */
+export function usualRun(name: string, settings: readonly Setting[], accuracy = tolerance): Run {
+  const { text, file } = textOf(name);
+  const scenario = readScenario(text, { file, set: settings });
+  const model = compileModel(scenario, createParameters(scenario.overrides));
+  return finished(simulate(model, { tolerance: accuracy }), name);
+}
+
+const known = new Map<string, Runs>();
+
+/** The runs of a system with the numbers of the tables as they are, and what is changed; made once. */
+export function usualRuns(system: SystemCase, changes: readonly Setting[] = []): Runs {
+  const key = JSON.stringify([system.file, changes]);
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const runs = Object.fromEntries(
+    Object.entries(system.runs).map(([name, set]) => [name, usualRun(system.file, [...set, ...changes])]),
+  );
+  known.set(key, runs);
+  return runs;
+}
+
+/** Numbers that the reading of the file uses (surfaces of media and walls ...), set to those of a draw. */
+function drawnSettings(used: readonly string[], parameters: Parameters): Setting[] {
+  return used
+    .filter((id) => parameters.row(id).distribution !== 'fixed')
+    .map((id) => ({ path: `parameters.${id}`, value: String(parameters.row(id).value) }));
+}
+
+const usedIn = new Map<string, readonly string[]>();
+
+/** Ids of the numbers that reading a file uses. */
+function usedBy(name: string): readonly string[] {
+  const { text, file } = textOf(name);
+  const used = usedIn.get(name) ?? readScenarioFully(text, { file }).used;
+  usedIn.set(name, used);
+  return used;
+}
+
+/** The runs of a system with numbers drawn by a seed: each draw holds in all its runs. */
+export function drawnRuns(system: SystemCase, seed: number): Runs {
+  const { text, file } = textOf(system.file);
+  const parameters = drawParameters(createRandom(seed));
+  const drawn = drawnSettings(usedBy(system.file), parameters);
+  return Object.fromEntries(
+    Object.entries(system.runs).map(([name, set]) => {
+      const scenario = readScenario(text, { file, set: [...set, ...drawn] });
+      const run = simulate(compileModel(scenario, parameters), { tolerance });
+      return [name, finished(run, `${system.file}, ${name}, seed ${seed}`)];
+    }),
+  );
+}
