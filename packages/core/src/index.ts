@@ -67,3 +67,8 @@ export { hargreaves } from './weather/hargreaves.js';
 export { penmanMonteith, type ReferenceDay } from './weather/penman-monteith.js';
 export { referenceEvapotranspiration, type Et0Method } from './weather/reference-evapotranspiration.js';
 export type { WeatherDay, WeatherSite } from './weather/weather-day.js';
+
+// Answers for a design: one number of a run, and what a run must do.
+export { conditionOf, type Condition } from './analysis/condition.js';
+export { measureOf, type Measure } from './analysis/measure.js';
+export { NoAnswerError } from './analysis/no-answer-error.js';

@@ -29,19 +29,22 @@ type OutsideComponent =
 export type Component = WaterComponent | FixedComponent | OutsideComponent;
 
 /** Everything outside the vessels, by name. Nothing is exempt from the balance. */
-export type Account =
-  | 'feed'
-  | 'source water'
-  | 'air'
-  | 'sludge'
-  | 'discharge'
-  | 'stocked fish'
-  | 'harvested fish'
-  | 'dead fish'
-  | 'seedlings'
-  | 'harvested crop'
-  | 'dosing'
-  | 'treatment';
+export const accounts = [
+  'feed',
+  'source water',
+  'air',
+  'sludge',
+  'discharge',
+  'stocked fish',
+  'harvested fish',
+  'dead fish',
+  'seedlings',
+  'harvested crop',
+  'dosing',
+  'treatment',
+] as const;
+
+export type Account = (typeof accounts)[number];
 
 /** Unit in which a component is counted. */
 export const unitOf: Readonly<Record<Component, string>> = {

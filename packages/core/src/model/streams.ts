@@ -1,8 +1,18 @@
 import type { Scenario } from '../scenario/scenario.js';
 
 /** What makes a stream run. */
-export type StreamKind =
-  'pumped' | 'gravity' | 'top-up' | 'exchange' | 'leak' | 'overflow' | 'evaporation' | 'transpiration';
+export const streamKinds = [
+  'pumped',
+  'gravity',
+  'top-up',
+  'exchange',
+  'leak',
+  'overflow',
+  'evaporation',
+  'transpiration',
+] as const;
+
+export type StreamKind = (typeof streamKinds)[number];
 
 /** A way that water takes: between vessels, in from a source, or out. */
 export interface Stream {

@@ -1,4 +1,5 @@
-import type { Component } from '../model/component.js';
+import { accounts, type Component } from '../model/component.js';
+import { streamKinds } from '../model/streams.js';
 import { sum } from '../sum.js';
 import type { Budget, BudgetLine } from './budget.js';
 
@@ -63,6 +64,16 @@ function shares(
     .filter(({ amount }) => amount !== 0)
     .sort((a, b) => b.amount - a.amount);
 }
+
+/** Every name that `to` of the fates of some budget may hold. */
+export const fateNames: readonly string[] = [
+  ...new Set([
+    ...accounts,
+    ...Object.values(airNames),
+    ...streamKinds,
+    ...Object.values(storeNames).map((name) => `kept in ${name}`),
+  ]),
+];
 
 /**
  * Reads a budget of the whole system as a story: so much came from feed, from source water, or out of

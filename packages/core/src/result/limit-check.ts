@@ -1,6 +1,6 @@
 import type { TableRow } from '../library/table-row.js';
 import type { Parameters } from '../library/parameters.js';
-import type { Run } from '../run/run.js';
+import type { Course } from '../run/run.js';
 import { allSeries, type Series } from './series.js';
 import type { Direction } from './judge.js';
 
@@ -33,14 +33,14 @@ export interface LimitCheck {
 
 /** What the checks of one run read: its series by name and the tables. */
 export interface LimitReader {
-  readonly run: Run;
+  readonly run: Course;
   readonly parameters: Parameters;
   /** Values of a series; throws RangeError when there is none. */
   values(name: string): Float64Array;
 }
 
 /** A reader that works out each series once. */
-export function limitReader(run: Run): LimitReader {
+export function limitReader(run: Course): LimitReader {
   const series = new Map<string, Series>(allSeries(run).map((each) => [each.name, each]));
   return {
     run,

@@ -1,6 +1,7 @@
-import type { Run } from '../run/run.js';
+import type { Model } from '../model/model.js';
+import type { Course, Run } from '../run/run.js';
 import { judge, type Verdict } from './judge.js';
-import { limitReader, type Limit } from './limit-check.js';
+import { limitReader, type Limit, type LimitCheck } from './limit-check.js';
 import { limitsForCrops } from './limits-for-crops.js';
 import { limitsForFish } from './limits-for-fish.js';
 import { limitsForRelease } from './limits-for-release.js';
@@ -13,6 +14,21 @@ export interface LimitResult extends Limit, Verdict {
   readonly resolved: boolean;
 }
 
+function checksOf(run: Course): readonly LimitCheck[] {
+  const reader = limitReader(run);
+  return [
+    ...limitsForFish(reader),
+    ...limitsForCrops(reader),
+    ...limitsForSystem(reader),
+    ...limitsForRelease(reader),
+  ];
+}
+
+/** Every limit that runs of a model are held against, in the order of `limitsOf`. */
+export function limitNames(model: Model): readonly (Limit & { readonly place: string })[] {
+  return checksOf({ model, samples: [] }).map(({ limit, place }) => ({ ...limit, place }));
+}
+
 /**
  * Holds a run against every limit of the tables for its species, crops and water. Values between output
  * times are not seen: an averaging time shorter than the output step is marked as not resolved, and a run
@@ -20,16 +36,9 @@ export interface LimitResult extends Limit, Verdict {
  * discharge stay with local codes and licensed practice.
  */
 export function limitsOf(run: Run): readonly LimitResult[] {
-  const reader = limitReader(run);
   const times = run.samples.map(({ time }) => time);
   const step = run.model.scenario.every;
-  const checks = [
-    ...limitsForFish(reader),
-    ...limitsForCrops(reader),
-    ...limitsForSystem(reader),
-    ...limitsForRelease(reader),
-  ];
-  return checks.map(({ limit, place, values, matters }) => {
+  return checksOf(run).map(({ limit, place, values, matters }) => {
     const resolved = limit.averaging === 0 || limit.averaging >= step;
     return {
       ...limit,

@@ -1,11 +1,11 @@
-import type { Run } from '../run/run.js';
+import type { Course } from '../run/run.js';
 import type { SeriesSource } from './series-source.js';
 
 /**
  * Series of every fish cohort: whole mass, number, mean mass (NaN while there are none) and feed
  * offered on the day.
  */
-export function cohortSources(run: Run): readonly SeriesSource[] {
+export function cohortSources(run: Course): readonly SeriesSource[] {
   const { scenario, layout } = run.model;
   return scenario.cohorts.flatMap(({ name }, index): SeriesSource[] => {
     const { mass, number } = layout.fish[index];

@@ -1,10 +1,10 @@
 import type { StreamKind } from '../model/streams.js';
-import type { Run } from '../run/run.js';
+import type { Course } from '../run/run.js';
 import { sum } from '../sum.js';
 import type { SeriesSource } from './series-source.js';
 
 /** Mean flow of all streams of some kinds over the output step that ends at a sample (the first: 0), m3/d. */
-function flow(run: Run, kinds: readonly StreamKind[], index: number): number {
+function flow(run: Course, kinds: readonly StreamKind[], index: number): number {
   if (index === 0) return 0;
   const { samples, model } = run;
   const before = samples[index - 1];
@@ -20,7 +20,7 @@ function flow(run: Run, kinds: readonly StreamKind[], index: number): number {
  * discharge as means over the output step that ends at the time (0 at the start). The rain tank stands
  * outside the water budget: what it holds, and what has run over its edge since the start, are told here.
  */
-export function systemSources(run: Run): readonly SeriesSource[] {
+export function systemSources(run: Course): readonly SeriesSource[] {
   const source = (quantity: string, unit: string, value: SeriesSource['value']): SeriesSource => ({
     name: `${quantity}@system`,
     unit,

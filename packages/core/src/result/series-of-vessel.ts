@@ -1,6 +1,6 @@
 import { waterComponents, type WaterComponent } from '../model/component.js';
 import { waterState } from '../model/layout.js';
-import type { Run, Sample } from '../run/run.js';
+import type { Course, Sample } from '../run/run.js';
 import type { SeriesSource } from './series-source.js';
 import type { WaterChemistry } from '../model/water-chemistry.js';
 import { chemistryOf } from './water.js';
@@ -17,7 +17,7 @@ const units: Record<WaterComponent, string> = {
 };
 
 /** Water chemistry of one vessel at each sample, worked out once. */
-function chemistry(run: Run, cell: number): (index: number) => WaterChemistry {
+function chemistry(run: Course, cell: number): (index: number) => WaterChemistry {
   const known = new Map<number, WaterChemistry>();
   return (index) => {
     const found = known.get(index) ?? chemistryOf(run, run.samples[index], cell);
@@ -26,7 +26,7 @@ function chemistry(run: Run, cell: number): (index: number) => WaterChemistry {
   };
 }
 
-function derived(run: Run, cell: number): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
+function derived(run: Course, cell: number): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
   const at = chemistry(run, cell);
   const { parameters } = run.model;
   const gramsPerMol = (): number => parameters.value('molar.carbon') + parameters.value('molar.oxygen-gas');
@@ -40,7 +40,7 @@ function derived(run: Run, cell: number): readonly (Omit<SeriesSource, 'name'> &
 }
 
 /** What sits on the surfaces and the floor, where the vessel has any. */
-function fixed(run: Run, cell: number): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
+function fixed(run: Course, cell: number): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
   const { layout, scenario } = run.model;
   const { surface } = scenario.vessels[cell];
   const held = (quantity: string, state: number, unit: string, per: number) =>
@@ -53,7 +53,7 @@ function fixed(run: Run, cell: number): readonly (Omit<SeriesSource, 'name'> & {
 }
 
 /** Series of every vessel: what is in its water, what follows from that, what sits on its surfaces. */
-export function vesselSources(run: Run): readonly SeriesSource[] {
+export function vesselSources(run: Course): readonly SeriesSource[] {
   return run.model.layout.cells.flatMap((vessel, cell) => {
     const water = waterComponents.map((component) => ({
       quantity: component,

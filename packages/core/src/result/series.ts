@@ -1,5 +1,6 @@
 import { InputError } from '../errors.js';
-import type { Run } from '../run/run.js';
+import type { Model } from '../model/model.js';
+import type { Course, Run } from '../run/run.js';
 import { nearest } from '../suggest.js';
 import { cohortSources } from './series-of-cohort.js';
 import { plantingSources } from './series-of-planting.js';
@@ -33,11 +34,11 @@ function interpolate(times: readonly number[], values: Float64Array, name: strin
   return values[after - 1] + share * (values[after] - values[after - 1]);
 }
 
-function sourcesOf(run: Run): readonly SeriesSource[] {
+function sourcesOf(run: Course): readonly SeriesSource[] {
   return [...vesselSources(run), ...cohortSources(run), ...plantingSources(run), ...systemSources(run)];
 }
 
-function seriesFrom(run: Run, source: SeriesSource): Series {
+function seriesFrom(run: Course, source: SeriesSource): Series {
   const values = Float64Array.from(run.samples, (sample, index) => source.value(sample, index));
   const times = run.samples.map((sample) => sample.time);
   const { name, unit } = source;
@@ -47,6 +48,11 @@ function seriesFrom(run: Run, source: SeriesSource): Series {
 /** Names of every series of a run: vessels, cohorts, plantings, the whole system. */
 export function seriesNames(run: Run): readonly string[] {
   return sourcesOf(run).map(({ name }) => name);
+}
+
+/** Unit of every series that a run of a model will have, by name, in the order of `seriesNames`. */
+export function seriesUnits(model: Model): ReadonlyMap<string, string> {
+  return new Map(sourcesOf({ model, samples: [] }).map(({ name, unit }) => [name, unit]));
 }
 
 /** One series by its name. Throws InputError with the nearest name when there is none. */
@@ -64,6 +70,6 @@ export function seriesOf(run: Run, name: string): Series {
 }
 
 /** Every series of a run, in the order of `seriesNames`. */
-export function allSeries(run: Run): readonly Series[] {
+export function allSeries(run: Course): readonly Series[] {
   return sourcesOf(run).map((source) => seriesFrom(run, source));
 }

@@ -79,3 +79,6 @@ export interface Run {
   readonly integrator: string;
   readonly tolerance: number;
 }
+
+/** What series are read from: a model and the samples of its run. Names and units need no samples. */
+export type Course = Pick<Run, 'model' | 'samples'>;
