@@ -5,6 +5,8 @@ import type { Streams } from './streams.js';
 import { addCheck } from './words/check.js';
 import { addCompare } from './words/compare.js';
 import { addLog } from './words/log.js';
+import { addEnsemble } from './words/ensemble.js';
+import { addMerge } from './words/merge.js';
 import { addNew } from './words/new.js';
 import { addRun } from './words/run.js';
 import { addWhy } from './words/why.js';
@@ -13,10 +15,19 @@ import { addWhy } from './words/why.js';
 const version = '0.1.0';
 
 /** Every command, in the order in which the help names them. */
-const commands: readonly AddCommand[] = [addRun, addCheck, addCompare, addWhy, addLog, addNew];
+const commands: readonly AddCommand[] = [
+  addRun,
+  addCheck,
+  addCompare,
+  addWhy,
+  addEnsemble,
+  addMerge,
+  addLog,
+  addNew,
+];
 
 const exitHelp = `
-Exit codes: ${exit.done} done, ${exit.badInput} bad input, ${exit.notFinished} did not finish, ${exit.balanceBroken} balance broken, ${exit.badUsage} bad usage, ${exit.ourBug} our bug.`;
+Exit codes: ${exit.done} done, ${exit.badInput} bad input, ${exit.notFinished} did not finish, ${exit.balanceBroken} balance broken, ${exit.badUsage} bad usage, ${exit.ourBug} our bug, ${exit.interrupted} interrupted.`;
 
 /** Builds the command; each action loads what it needs only when it is called. */
 function program(streams: Streams, leave: (code: ExitCode) => void): Command {

@@ -12,6 +12,8 @@ export const exit = {
   badUsage: 5,
   /** A fault of ours. */
   ourBug: 70,
+  /** Stopped by Ctrl-C; what was done is kept. */
+  interrupted: 130,
 } as const;
 
 export type ExitCode = (typeof exit)[keyof typeof exit];

@@ -15,6 +15,13 @@ function setting(text: string): { readonly path: string; readonly value: string 
   return { path: text.slice(0, cut).trim(), value: text.slice(cut + 1).trim() };
 }
 
+/** What the options put over a scenario. */
+export function settingsOf({
+  set,
+}: ScenarioOptions): readonly { readonly path: string; readonly value: string }[] {
+  return set.map(setting);
+}
+
 /** Text of a file that was named on the command line. Throws FileError. */
 export function textOf(file: string): string {
   try {
@@ -32,7 +39,7 @@ export function openScenario(file: string, options: ScenarioOptions): ScenarioRe
   return readScenarioFully(textOf(file), {
     file,
     load: readText,
-    set: options.set.map(setting),
+    set: settingsOf(options),
     ...(options.days === undefined ? {} : { days: options.days }),
     ...(options.every === undefined ? {} : { every: options.every }),
   });

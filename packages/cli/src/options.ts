@@ -8,6 +8,25 @@ function positive(text: string): number {
   return value;
 }
 
+/** A whole number from 1, or bad usage. */
+function count(text: string): number {
+  const value = Number(text);
+  if (!/^\d+$/.test(text.trim()) || !(value >= 1 && value <= 2 ** 32))
+    throw new InvalidArgumentError('Give a whole number from 1.');
+  return value;
+}
+
+/** A seed, or bad usage. */
+function seed(text: string): number {
+  const value = Number(text);
+  if (!/^\d+$/.test(text.trim()) || !Number.isSafeInteger(value))
+    throw new InvalidArgumentError('Give a whole number from 0 to 9007199254740991.');
+  return value;
+}
+
+/** One more of a repeatable option. */
+export const another = (text: string, before: readonly string[]): readonly string[] => [...before, text];
+
 /** A relative tolerance: coarser than 0.1 is no answer, finer than 1e-13 is below rounding. */
 export function tolerance(text: string): number {
   const value = positive(text);
@@ -40,3 +59,15 @@ export const daysOption = (): Option =>
 
 /** `--every TIME`. */
 export const everyOption = (): Option => new Option('--every <time>', 'output step, such as 1d or 6h');
+
+/** `--members N`. */
+export const membersOption = (): Option =>
+  new Option('--members <number>', 'how many draws are run').argParser(count).default(100);
+
+/** `--seed S`. */
+export const seedOption = (): Option =>
+  new Option('--seed <number>', 'what the draws follow from').argParser(seed).default(1);
+
+/** `--workers N`. */
+export const workersOption = (): Option =>
+  new Option('--workers <number>', 'runs at the same time (default: one for each core)').argParser(count);

@@ -1,7 +1,8 @@
 import type { SingleBar } from 'cli-progress';
 
-/** Shows how far a long run is. */
+/** Shows how far long work is. */
 export interface Progress {
+  /** The day reached, or the number of runs done. */
   day(day: number): void;
   end(): void;
 }
@@ -15,8 +16,8 @@ export const noProgress: Progress = {
   end: () => undefined,
 };
 
-/** A bar on stderr, drawn only on a terminal and only once a run has taken two seconds. */
-export async function openProgress(days: number): Promise<Progress> {
+/** A bar on stderr, drawn only on a terminal and only once the work has taken two seconds. */
+async function openBar(format: string, total: number, at: number): Promise<Progress> {
   if (!process.stderr.isTTY) return noProgress;
   const { default: progress } = await import('cli-progress');
   const began = performance.now();
@@ -27,14 +28,23 @@ export async function openProgress(days: number): Promise<Progress> {
       if (bar === undefined) {
         bar = new progress.SingleBar({
           stream: process.stderr,
-          format: 'day {value} of {total} [{bar}] {percentage} %',
+          format,
           hideCursor: true,
           clearOnComplete: true,
+          etaBuffer: 50,
         });
-        bar.start(days, day);
+        bar.start(total, at);
       }
       bar.update(day);
     },
     end: () => bar?.stop(),
   };
 }
+
+/** A bar for the days of one run. */
+export const openProgress = (days: number): Promise<Progress> =>
+  openBar('day {value} of {total} [{bar}] {percentage} %', days, 0);
+
+/** A bar for many runs, with the time left; `day` takes the number that are done. */
+export const openRunsProgress = (what: string, total: number, done: number): Promise<Progress> =>
+  openBar(`{value} of {total} ${what} [{bar}] {percentage} %, {eta_formatted} left`, total, done);

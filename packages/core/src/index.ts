@@ -6,7 +6,7 @@ export { nearest } from './suggest.js';
 export { convert, formatQuantity, internalUnit, parseQuantity, type Dimension } from './units.js';
 
 // The numbers of the science and where they are from.
-export { createParameters, drawParameters, type Parameters } from './library/parameters.js';
+export { createParameters, drawParameters, parametersAt, type Parameters } from './library/parameters.js';
 export { bibliography, type BibliographyEntry } from './library/sources.js';
 export { names } from './library/names.js';
 export { createRandom } from './library/random.js';
@@ -14,8 +14,10 @@ export type { TableRow } from './library/table-row.js';
 
 // A scenario, from text or built by hand.
 export {
+  openScenarioText,
   readScenario,
   readScenarioFully,
+  type OpenScenario,
   type ReadOptions,
   type ScenarioReading,
 } from './scenario/read-scenario.js';
@@ -39,7 +41,7 @@ export { allSeries, seriesNames, seriesOf, type Series } from './result/series.j
 export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } from './result/budget.js';
 export { fatesOf, type Fates, type Share } from './result/fates.js';
 export { limitsOf, type LimitResult } from './result/limits.js';
-export { manifestOf, scenarioHash, version, type Manifest } from './result/manifest.js';
+export { contentHash, manifestOf, scenarioHash, version, type Manifest } from './result/manifest.js';
 export { endStateOf, type EndState } from './result/end-state.js';
 export { auditOf, type AuditItem } from './result/audit.js';
 export { handbookFilter, type FilterDemand, type FilterSize } from './result/handbook-filter.js';
@@ -69,6 +71,27 @@ export { referenceEvapotranspiration, type Et0Method } from './weather/reference
 export type { WeatherDay, WeatherSite } from './weather/weather-day.js';
 
 // Answers for a design: one number of a run, and what a run must do.
-export { conditionOf, type Condition } from './analysis/condition.js';
-export { measureOf, type Measure } from './analysis/measure.js';
-export { NoAnswerError } from './analysis/no-answer-error.js';
+export { conditionOf, type Condition } from './analysis/ask/condition.js';
+export { measureOf, type Measure } from './analysis/ask/measure.js';
+export { NoAnswerError } from './analysis/ask/no-answer-error.js';
+export type { Judgement } from './analysis/ask/reading.js';
+
+// Draws of the numbers of the tables, and ensembles of runs.
+export type { RankCorrelation } from './analysis/draws/correlate.js';
+export { openSampling, type Sampling } from './analysis/draws/sampling.js';
+export { sobolDimensions, sobolSequence } from './analysis/draws/sobol-sequence.js';
+export { openRuns } from './analysis/open-runs.js';
+export { basisOf, outlineOf, type Basis, type Outline, type Questions } from './analysis/ensemble/basis.js';
+export { ensembleOf, openMembers } from './analysis/ensemble/ensemble.js';
+export type { Answer, MemberOutcome } from './analysis/ensemble/member.js';
+export {
+  ensembleResult,
+  type AskedSummary,
+  type EnsembleResult,
+  type KeptSummary,
+  type LimitOdds,
+  type SeriesBands,
+} from './analysis/ensemble/result.js';
+export type { Spreads, SpreadsState } from './analysis/ensemble/spreads.js';
+export { summaryOf, type Bands, type Summary } from './analysis/ensemble/summary-of.js';
+export { openTally, type MemberNote, type Tally, type TallyState } from './analysis/ensemble/tally.js';

@@ -41,6 +41,23 @@ export function drawParameters(random: () => number, overrides: readonly Overrid
   return fromRows(rows, warnings);
 }
 
+/**
+ * The numbers of the tables, with those the user gives in their place, and over both the values given by
+ * id (rows keep range, source and mark). Throws as `createParameters` does, and RangeError for an unknown id.
+ */
+export function parametersAt(
+  values: ReadonlyMap<string, number>,
+  overrides: readonly Override[] = [],
+): Parameters {
+  const { rows, warnings } = applyOverrides(overrides);
+  for (const [id, value] of values) {
+    const row = rows.get(id);
+    if (row === undefined) throw new RangeError(`no number "${id}" in the tables`);
+    rows.set(id, { ...row, value });
+  }
+  return fromRows(rows, warnings);
+}
+
 function applyOverrides(overrides: readonly Override[]): { rows: Map<string, TableRow>; warnings: string[] } {
   const rows = new Map(tableRows);
   const faults: Fault[] = [];

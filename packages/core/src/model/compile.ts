@@ -14,8 +14,14 @@ import { packPattern, packRows } from './sparse.js';
 import { closeRow, type ClosedTerm } from './stoichiometry.js';
 import { layStreams, type Stream } from './streams.js';
 
-/** Parameter draws at which every row must close, besides the given values. */
-const CLOSURE_DRAWS = 20;
+/** How a model is compiled. */
+export interface CompileOptions {
+  /**
+   * Parameter draws at which every row must close, besides the given values; default 20. 0 is for the
+   * members of an ensemble, whose rows were checked at random draws when the first was compiled.
+   */
+  readonly closureDraws?: number;
+}
 
 interface Site {
   readonly place: string;
@@ -145,15 +151,19 @@ function statesRead(instance: Instance): readonly number[] {
 
 /**
  * Makes a scenario into a model: states, streams, rows with their stoichiometry closed, and what each
- * rate depends on. Every process is checked to close at the given parameters and at 20 random draws.
+ * rate depends on. Every process is checked to close at the given parameters and at random draws (20).
  * @throws RangeError when a row makes or destroys something conserved.
  */
-export function compileModel(scenario: Scenario, parameters: Parameters): Model {
+export function compileModel(
+  scenario: Scenario,
+  parameters: Parameters,
+  { closureDraws = 20 }: CompileOptions = {},
+): Model {
   const layout = layOut(scenario);
   const streams = layStreams(scenario);
   const plain = scopeTo(parameters, {});
   const random = createRandom(1);
-  const draws = Array.from({ length: CLOSURE_DRAWS }, () => drawParameters(random, scenario.overrides));
+  const draws = Array.from({ length: closureDraws }, () => drawParameters(random, scenario.overrides));
 
   const rows: Row[] = [];
   const streamRow = streams.map((stream) => {

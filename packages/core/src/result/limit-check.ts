@@ -1,7 +1,7 @@
 import type { TableRow } from '../library/table-row.js';
 import type { Parameters } from '../library/parameters.js';
 import type { Course } from '../run/run.js';
-import { allSeries, type Series } from './series.js';
+import type { Series } from './series.js';
 import type { Direction } from './judge.js';
 
 /** A published bound on a quantity. */
@@ -39,9 +39,9 @@ export interface LimitReader {
   values(name: string): Float64Array;
 }
 
-/** A reader that works out each series once. */
-export function limitReader(run: Course): LimitReader {
-  const series = new Map<string, Series>(allSeries(run).map((each) => [each.name, each]));
+/** A reader of a run and all its series. */
+export function limitReader(run: Course, all: readonly Series[]): LimitReader {
+  const series = new Map<string, Series>(all.map((each) => [each.name, each]));
   return {
     run,
     parameters: run.model.parameters,

@@ -2,6 +2,7 @@ import type { Model } from '../model/model.js';
 import type { Course, Run } from '../run/run.js';
 import { judge, type Verdict } from './judge.js';
 import { limitReader, type Limit, type LimitCheck } from './limit-check.js';
+import { allSeries, type Series } from './series.js';
 import { limitsForCrops } from './limits-for-crops.js';
 import { limitsForFish } from './limits-for-fish.js';
 import { limitsForRelease } from './limits-for-release.js';
@@ -14,8 +15,8 @@ export interface LimitResult extends Limit, Verdict {
   readonly resolved: boolean;
 }
 
-function checksOf(run: Course): readonly LimitCheck[] {
-  const reader = limitReader(run);
+function checksOf(run: Course, series: readonly Series[]): readonly LimitCheck[] {
+  const reader = limitReader(run, series);
   return [
     ...limitsForFish(reader),
     ...limitsForCrops(reader),
@@ -26,7 +27,8 @@ function checksOf(run: Course): readonly LimitCheck[] {
 
 /** Every limit that runs of a model are held against, in the order of `limitsOf`. */
 export function limitNames(model: Model): readonly (Limit & { readonly place: string })[] {
-  return checksOf({ model, samples: [] }).map(({ limit, place }) => ({ ...limit, place }));
+  const course = { model, samples: [] };
+  return checksOf(course, allSeries(course)).map(({ limit, place }) => ({ ...limit, place }));
 }
 
 /**
@@ -34,11 +36,12 @@ export function limitNames(model: Model): readonly (Limit & { readonly place: st
  * times are not seen: an averaging time shorter than the output step is marked as not resolved, and a run
  * shorter than an averaging time is not judged by it. A design aid: fish welfare, food safety and
  * discharge stay with local codes and licensed practice.
+ * @param series all series of the run, where they are at hand
  */
-export function limitsOf(run: Run): readonly LimitResult[] {
+export function limitsOf(run: Run, series: readonly Series[] = allSeries(run)): readonly LimitResult[] {
   const times = run.samples.map(({ time }) => time);
   const step = run.model.scenario.every;
-  return checksOf(run).map(({ limit, place, values, matters }) => {
+  return checksOf(run, series).map(({ limit, place, values, matters }) => {
     const resolved = limit.averaging === 0 || limit.averaging >= step;
     return {
       ...limit,

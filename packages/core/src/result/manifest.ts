@@ -27,12 +27,17 @@ function canonical(value: unknown): string {
   return `{${entries.map(([key, held]) => `${JSON.stringify(key)}:${canonical(held)}`).join(',')}}`;
 }
 
+/** Hash of plain values, 64 hexadecimal digits: the same for the same values whatever the order of keys. */
+export function contentHash(value: unknown): string {
+  return sha256(canonical(value));
+}
+
 /**
  * Hash of what a scenario says, 64 hexadecimal digits: the same for two files that say the same in
  * other units or on other lines, another for any other number.
  */
 export function scenarioHash(scenario: Scenario): string {
-  return sha256(canonical(scenario));
+  return contentHash(scenario);
 }
 
 /** The manifest of a run. Holds no time of day and no place on a disk. */

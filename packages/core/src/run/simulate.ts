@@ -11,6 +11,7 @@ import { openHydraulics, type WaterEvent } from './hydraulics.js';
 import { openKeeper, offerOf, type Offer } from './keeper.js';
 import { concentrationsOf, openLedger } from './ledger.js';
 import { adviceFor } from './outcome.js';
+import { outputTimes } from './output-times.js';
 import { openRules } from './rules.js';
 import type { Outcome, Run, Sample } from './run.js';
 import { startState } from './start.js';
@@ -290,15 +291,6 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     integrator: name,
     tolerance,
   };
-}
-
-/** Output times from 0 to the end, the end included. */
-function outputTimes(days: number, every: number): readonly number[] {
-  const count = Math.floor(days / every + INSTANT);
-  const times = Array.from({ length: count + 1 }, (_, index) => index * every);
-  if (days - times[count] > INSTANT) times.push(days);
-  else times[count] = days;
-  return times;
 }
 
 /** A state more than ten tolerances below zero is an error; alkalinity may truly be negative. */

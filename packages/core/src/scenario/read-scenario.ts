@@ -1,4 +1,5 @@
 import { InputError, type Fault } from '../errors.js';
+import type { Parameters } from '../library/parameters.js';
 import { parseQuantity } from '../units.js';
 import { checkNetwork } from './check-network.js';
 import { compact } from './compact.js';
@@ -154,13 +155,20 @@ function readSections(reader: Reader, options: ReadOptions, overrides: Scenario[
   };
 }
 
+/** A system file that was read, to be read again with other numbers of the tables. */
+export interface OpenScenario {
+  readonly reading: ScenarioReading;
+  /**
+   * The scenario as these numbers make it: surfaces, waters, lengths of crops and whatever else reading
+   * takes from the tables. Much faster than reading the text again. Throws InputError where they make none.
+   */
+  again(parameters: Parameters): Scenario;
+}
+
 /**
- * Reads a system file: YAML with line numbers, what it includes, values set beside it, checked as a whole.
- *
- * @returns the scenario in internal units, the file as completed by defaults, and the numbers used
- * @throws InputError with every fault found, each with file, line, column and key
+ * Reads a system file as `readScenarioFully` does and keeps it open. Throws InputError with every fault found.
  */
-export function readScenarioFully(text: string, options: ReadOptions): ScenarioReading {
+export function openScenarioText(text: string, options: ReadOptions): OpenScenario {
   const faults: Fault[] = [];
   const tree = readTree(text, options, faults);
   const { overrides, parameters, faults: overrideFaults } = readOverrides(tree);
@@ -169,7 +177,25 @@ export function readScenarioFully(text: string, options: ReadOptions): ScenarioR
   const all = [...faults, ...overrideFaults, ...reader.faults];
   if (all.length > 0) throw new InputError(ordered(all));
   const resolved = resolveTree(tree, reader.defaults, compact({ days: options.days }));
-  return { scenario, resolved, used: parameters.used(), notes: reader.notes };
+  return {
+    reading: { scenario, resolved, used: parameters.used(), notes: reader.notes },
+    again: (others) => {
+      const fresh = new Reader(tree, others, options.load);
+      const read = readSections(fresh, options, overrides);
+      if (fresh.faults.length > 0) throw new InputError(ordered(fresh.faults));
+      return read;
+    },
+  };
+}
+
+/**
+ * Reads a system file: YAML with line numbers, what it includes, values set beside it, checked as a whole.
+ *
+ * @returns the scenario in internal units, the file as completed by defaults, and the numbers used
+ * @throws InputError with every fault found, each with file, line, column and key
+ */
+export function readScenarioFully(text: string, options: ReadOptions): ScenarioReading {
+  return openScenarioText(text, options).reading;
 }
 
 /** The scenario of a system file, in internal units. Throws InputError with every fault found. */

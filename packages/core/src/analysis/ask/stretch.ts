@@ -1,4 +1,4 @@
-import { runningMean } from '../result/running-mean.js';
+import { runningMean } from '../../result/running-mean.js';
 import { NoAnswerError } from './no-answer-error.js';
 import type { Window } from './window.js';
 

@@ -1,11 +1,11 @@
-import type { Fault } from '../errors.js';
-import type { Model } from '../model/model.js';
-import type { Run } from '../run/run.js';
-import { limitNames, limitsOf, type LimitResult } from '../result/limits.js';
-import { nearest } from '../suggest.js';
+import type { Fault } from '../../errors.js';
+import type { Model } from '../../model/model.js';
+import type { Run } from '../../run/run.js';
+import { limitNames, limitsOf, type LimitResult } from '../../result/limits.js';
+import { nearest } from '../../suggest.js';
 import { NoAnswerError } from './no-answer-error.js';
 import type { Phrase } from './phrase.js';
-import type { ConditionReading } from './reading.js';
+import type { ConditionReading, Judgement } from './reading.js';
 
 /** How far within a limit at the worst, as a share of the limit (of one unit where the limit is 0). */
 function marginOf({ worst = Number.NaN, value, direction }: LimitResult): number {
@@ -32,7 +32,7 @@ export function keepsCondition({ head, parts }: Phrase, model: Model): Condition
     });
   }
   if (faults.length > 0) return faults;
-  const margin = (run: Run): number => {
+  const judge = (run: Run): Judgement => {
     const { kind, time } = run.outcome;
     if (kind !== 'done') throw new NoAnswerError(`the run broke off on day ${time}: ${kind}`);
     const judged = limitsOf(run).filter((limit) => limit.judged && meant(limit));
@@ -41,7 +41,8 @@ export function keepsCondition({ head, parts }: Phrase, model: Model): Condition
     const margins = judged.map(marginOf);
     const hole = margins.findIndex(Number.isNaN);
     if (hole >= 0) throw new NoAnswerError(`${judged[hole].id}: no value at ${judged[hole].place}`);
-    return Math.min(...margins);
+    const margin = Math.min(...margins);
+    return { margin, holds: margin >= 0 };
   };
-  return { unit: '1', margin, holds: (run) => margin(run) >= 0 };
+  return { unit: '1', judge };
 }

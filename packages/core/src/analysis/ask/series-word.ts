@@ -1,7 +1,7 @@
-import type { Fault } from '../errors.js';
-import type { Model } from '../model/model.js';
-import { seriesUnits } from '../result/series.js';
-import { nearest } from '../suggest.js';
+import type { Fault } from '../../errors.js';
+import type { Model } from '../../model/model.js';
+import { seriesUnits } from '../../result/series.js';
+import { nearest } from '../../suggest.js';
 import { scaleOfSeries, type Scale } from './scale.js';
 
 /** The scale of a series that is named in a measure, or what is wrong with the name. */

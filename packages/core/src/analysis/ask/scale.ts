@@ -1,5 +1,5 @@
-import type { Fault } from '../errors.js';
-import { convert, describeDimension, parseQuantity, type Dimension } from '../units.js';
+import type { Fault } from '../../errors.js';
+import { convert, describeDimension, parseQuantity, type Dimension } from '../../units.js';
 
 /** What the values of a measure are counted in. */
 export interface Scale {

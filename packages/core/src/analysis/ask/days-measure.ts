@@ -1,5 +1,5 @@
-import type { Model } from '../model/model.js';
-import { judge } from '../result/judge.js';
+import type { Model } from '../../model/model.js';
+import { judge } from '../../result/judge.js';
 import { levelOf } from './level.js';
 import type { MeasureReading } from './reading.js';
 import type { PhrasePart } from './phrase.js';

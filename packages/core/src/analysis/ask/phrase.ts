@@ -1,7 +1,7 @@
 /** Words that join the parts of a measure or a condition. */
 export const joints = ['averaged', 'from', 'to', 'above', 'below'] as const;
 
-export type Joint = (typeof joints)[number];
+type Joint = (typeof joints)[number];
 
 /** What follows one joining word. */
 export interface PhrasePart {

@@ -1,7 +1,7 @@
-import type { Fault } from '../errors.js';
-import type { Parameters } from '../library/parameters.js';
-import { tableRows } from '../library/table-rows.js';
-import { nearest } from '../suggest.js';
+import type { Fault } from '../../errors.js';
+import type { Parameters } from '../../library/parameters.js';
+import { tableRows } from '../../library/table-rows.js';
+import { nearest } from '../../suggest.js';
 import { unitsAgree, valueOnScale, type Scale } from './scale.js';
 
 /** What a measure is held against: a value, or a number of the tables as a run has it. */

@@ -1,8 +1,8 @@
-import type { Fault } from '../errors.js';
-import { conserved } from '../model/composition.js';
-import { budgetOf } from '../result/budget.js';
-import { fateNames, fatesOf } from '../result/fates.js';
-import { nearest } from '../suggest.js';
+import type { Fault } from '../../errors.js';
+import { conserved } from '../../model/composition.js';
+import { budgetOf } from '../../result/budget.js';
+import { fateNames, fatesOf } from '../../result/fates.js';
+import { nearest } from '../../suggest.js';
 import type { MeasureReading } from './reading.js';
 
 const hyphened = (name: string): string => name.replaceAll(' ', '-');

@@ -1,4 +1,4 @@
-import { sum } from '../sum.js';
+import { sum } from '../../sum.js';
 import type { Stretch } from './stretch.js';
 
 /** Time-weighted mean of the straight lines, over the lines whose ends both have a value. */

@@ -1,7 +1,7 @@
-import { InputError, type Fault } from '../errors.js';
-import type { Model } from '../model/model.js';
-import type { Run } from '../run/run.js';
-import { nearest } from '../suggest.js';
+import { InputError, type Fault } from '../../errors.js';
+import type { Model } from '../../model/model.js';
+import type { Run } from '../../run/run.js';
+import { nearest } from '../../suggest.js';
 import { daysMeasure } from './days-measure.js';
 import { NoAnswerError } from './no-answer-error.js';
 import { joints, phraseOf, phraseText, type Phrase } from './phrase.js';

@@ -1,5 +1,5 @@
-import type { Run } from '../run/run.js';
-import { seriesOf } from '../result/series.js';
+import type { Run } from '../../run/run.js';
+import { seriesOf } from '../../result/series.js';
 import { NoAnswerError } from './no-answer-error.js';
 import { stretchOf, type Stretch } from './stretch.js';
 import type { Window } from './window.js';

@@ -1,7 +1,7 @@
-import type { Fault } from '../errors.js';
-import type { Scenario } from '../scenario/scenario.js';
-import { calendarDays } from '../scenario/schema/time-schema.js';
-import { parseQuantity } from '../units.js';
+import type { Fault } from '../../errors.js';
+import type { Scenario } from '../../scenario/scenario.js';
+import { calendarDays } from '../../scenario/schema/time-schema.js';
+import { parseQuantity } from '../../units.js';
 import type { PhrasePart } from './phrase.js';
 
 /** The part of a run that a measure looks at, and the time over which it averages first. */

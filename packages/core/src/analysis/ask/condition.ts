@@ -1,6 +1,6 @@
-import { InputError } from '../errors.js';
-import type { Model } from '../model/model.js';
-import type { Run } from '../run/run.js';
+import { InputError } from '../../errors.js';
+import type { Model } from '../../model/model.js';
+import type { Run } from '../../run/run.js';
 import { keepsCondition } from './keeps-condition.js';
 import { levelOf } from './level.js';
 import { measureFrom, phraseFaults } from './measure.js';
@@ -11,7 +11,18 @@ import type { ConditionReading } from './reading.js';
 export interface Condition extends ConditionReading {
   /** As asked, one space between words. */
   readonly text: string;
+  /** The margin of `judge`. Throws as it does. */
+  margin(run: Run): number;
+  /** The verdict of `judge`. Throws as it does. */
+  holds(run: Run): boolean;
 }
+
+const conditionFrom = (text: string, reading: ConditionReading): Condition => ({
+  ...reading,
+  text,
+  margin: (run) => reading.judge(run).margin,
+  holds: (run) => reading.judge(run).holds,
+});
 
 /**
  * Reads a condition, in words:
@@ -29,8 +40,8 @@ export function conditionOf(text: string, model: Model, where?: string): Conditi
   const plain = phraseText(phrase);
   if (phrase.head[0] === 'keeps') {
     const reading = keepsCondition(phrase, model);
-    if (!('margin' in reading)) throw new InputError(phraseFaults(reading, plain, where));
-    return { ...reading, text: plain };
+    if (!('judge' in reading)) throw new InputError(phraseFaults(reading, plain, where));
+    return conditionFrom(plain, reading);
   }
   const last = phrase.parts[phrase.parts.length - 1];
   if (last === undefined || (last.joint !== 'above' && last.joint !== 'below')) {
@@ -45,6 +56,11 @@ export function conditionOf(text: string, model: Model, where?: string): Conditi
   const level = levelOf(last.words, measure);
   if (typeof level !== 'function') throw new InputError(phraseFaults([level], plain, where));
   const sign = last.joint === 'above' ? 1 : -1;
-  const margin = (run: Run): number => sign * (measure.of(run) - level(run.model.parameters));
-  return { text: plain, unit: measure.unit, margin, holds: (run) => margin(run) > 0 };
+  return conditionFrom(plain, {
+    unit: measure.unit,
+    judge: (run) => {
+      const margin = sign * (measure.of(run) - level(run.model.parameters));
+      return { margin, holds: margin > 0 };
+    },
+  });
 }

@@ -1,4 +1,4 @@
-import type { Model } from '../model/model.js';
+import type { Model } from '../../model/model.js';
 import type { MeasureReading } from './reading.js';
 import type { PhrasePart } from './phrase.js';
 import { scaleOfWord } from './series-word.js';

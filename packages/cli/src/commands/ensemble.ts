@@ -1,0 +1,150 @@
+import { basename } from 'node:path';
+import {
+  basisOf,
+  openSampling,
+  openTally,
+  outlineOf,
+  type RankCorrelation,
+  type Sampling,
+  type Tally,
+} from '@leat/core';
+import { differencesOf, ensembleId, type EnsemblePart } from '../ensemble/ensemble-part.js';
+import { correlationsOf } from '../ensemble/correlations.js';
+import { readPart, writePart } from '../ensemble/part-file.js';
+import { openSaver } from '../ensemble/saver.js';
+import { inShard, type Shard } from '../ensemble/shard.js';
+import { tellEnsemble, type TellOptions } from '../ensemble/told-ensemble.js';
+import { exit, type ExitCode } from '../exit.js';
+import { FileError } from '../file-error.js';
+import type { MemberShared } from '../jobs/member-job.js';
+import type { ScenarioOptions } from '../open-scenario.js';
+import { InterruptedError, interruptible } from '../pool/interruptible.js';
+import { eachJob } from '../pool/run-jobs.js';
+import { openRunsProgress } from '../progress.js';
+import { keySeries } from '../render/key-quantities.js';
+import { readTexts } from '../scenario-texts.js';
+import type { Streams } from '../streams.js';
+
+/** What `leat ensemble` was asked. */
+export interface EnsembleOptions extends ScenarioOptions, TellOptions {
+  readonly members: number;
+  readonly seed: number;
+  readonly sampling: Sampling['method'];
+  readonly correlate: readonly string[];
+  readonly of: readonly string[];
+  readonly keep: readonly string[];
+  readonly tolerance?: number;
+  readonly workers?: number;
+  readonly out?: string;
+  readonly resume?: string;
+  readonly shard?: Shard;
+}
+
+/** An ensemble under way. */
+interface Work {
+  readonly tally: Tally;
+  /** The part so far. */
+  readonly part: () => EnsemblePart;
+  readonly shared: MemberShared;
+  /** Members still to be run. */
+  readonly todo: readonly number[];
+}
+
+function samplingOf(options: EnsembleOptions): Sampling {
+  const correlations: readonly RankCorrelation[] = correlationsOf(options.correlate);
+  const { sampling: method, members, seed } = options;
+  return { method, members, seed, ...(correlations.length > 0 && { correlations }) };
+}
+
+/** Puts what an earlier call kept into the tally. Throws FileError where that was another ensemble. */
+function resume(path: string, tally: Tally, now: EnsemblePart): void {
+  const before = readPart(path);
+  if (ensembleId(before) !== ensembleId(now)) {
+    const differences = differencesOf(before, now).join('\n  ');
+    throw new FileError(`${path}: of another ensemble (kept / asked):\n  ${differences}`);
+  }
+  tally.merge(before.tally);
+}
+
+function openWork(file: string, options: EnsembleOptions, streams: Streams): Work {
+  const { texts, opened } = readTexts(file, options);
+  const sampling = samplingOf(options);
+  const questions = { measures: options.of, conditions: options.keep };
+  const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
+  const where = { measures: '--of', conditions: '--keep' };
+  const basis = basisOf(opened, questions, { ...simulation, where });
+  const { run } = basis;
+  openSampling(
+    sampling,
+    basis.rows.map(({ id }) => id),
+  );
+  for (const note of [...opened.reading.notes, ...run.model.parameters.warnings]) streams.note(`${note}\n`);
+  if (run.outcome.kind !== 'done')
+    streams.note(
+      `the run with the numbers as they stand breaks off on day ${run.outcome.time}: ${run.outcome.kind}\n`,
+    );
+  const outline = outlineOf(basis);
+  const keys = keySeries(run);
+  const tally = openTally(outline, sampling.members);
+  const part = (): EnsemblePart => ({ outline, keys, sampling, tally: tally.state() });
+  if (options.resume !== undefined) resume(options.resume, tally, part());
+  const { shard = { part: 1, of: 1 } } = options;
+  const todo = Array.from({ length: sampling.members }, (_, member) => member).filter(
+    (member) => inShard(member, shard) && !tally.has(member),
+  );
+  return { tally, part, shared: { texts, sampling, questions, ...simulation }, todo };
+}
+
+/**
+ * `leat ensemble FILE`: draws the numbers that the system uses from their ranges, runs every member on the
+ * workers and tells bands and odds. What is done is kept in `--out` now and then; Ctrl-C, or a fault,
+ * keeps it too and says how to go on.
+ */
+export async function ensembleCommand(
+  file: string,
+  options: EnsembleOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const { tally, part, shared, todo } = openWork(file, options, streams);
+  const { workers, members } = options;
+  const out = options.out ?? options.resume;
+  const keep = (path: string): void => {
+    writePart(path, part());
+  };
+  const saver = openSaver(() => {
+    if (out !== undefined) keep(out);
+  });
+  const progress = await openRunsProgress('members', members, tally.size());
+  try {
+    await interruptible((signal) =>
+      eachJob(
+        'member',
+        shared,
+        todo,
+        (index, outcome) => {
+          tally.add(todo[index], outcome);
+          progress.day(tally.size());
+          saver.maybe();
+        },
+        { signal, ...(workers === undefined ? {} : { workers }) },
+      ),
+    );
+  } catch (error) {
+    progress.end();
+    const path =
+      out ?? `${basename(file).replace(/\.[^.]*$/, '')}-${ensembleId(part()).slice(0, 8)}.ensemble`;
+    keep(path);
+    streams.note(
+      `${tally.size()} of ${members} members are kept in ${path}: the same command with --resume ${path} goes on\n`,
+    );
+    if (error instanceof InterruptedError) return exit.interrupted;
+    throw error;
+  }
+  progress.end();
+  if (out !== undefined) keep(out);
+  if (options.shard !== undefined)
+    streams.note(
+      `shard ${options.shard.part}/${options.shard.of}: ${tally.size()} of ${members} members are in ${out ?? ''}; leat merge joins the shards\n`,
+    );
+  return tellEnsemble(part(), tally, options, streams);
+}

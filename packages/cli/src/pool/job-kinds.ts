@@ -1,0 +1,27 @@
+import type { Job } from './job.js';
+
+/** Every kind of job, loaded by the worker that does it. One line for each; see `jobs/`. */
+const kinds = {
+  member: async () => (await import('../jobs/member-job.js')).memberJob,
+};
+
+/** Name of a kind of job. */
+export type JobKind = keyof typeof kinds;
+
+type JobOf<Kind extends JobKind> = Awaited<ReturnType<(typeof kinds)[Kind]>>;
+
+type RunOf<Kind extends JobKind> = ReturnType<JobOf<Kind>['open']>['run'];
+
+/** What all inputs of a kind of job share. */
+export type SharedOf<Kind extends JobKind> = Parameters<JobOf<Kind>['open']>[0];
+
+/** One input of a kind of job. */
+export type InputOf<Kind extends JobKind> = Parameters<RunOf<Kind>>[0];
+
+/** What a kind of job gives for one input. */
+export type OutputOf<Kind extends JobKind> = ReturnType<RunOf<Kind>>;
+
+/** Loads a job by its kind. */
+export async function loadJob(kind: JobKind): Promise<Job<unknown, unknown, unknown>> {
+  return kinds[kind]();
+}

@@ -1,0 +1,108 @@
+import { createParameters } from '../../library/parameters.js';
+import type { TableRow } from '../../library/table-row.js';
+import { compileModel } from '../../model/compile.js';
+import type { Limit } from '../../result/limit-check.js';
+import { limitNames, limitsOf } from '../../result/limits.js';
+import { contentHash, version } from '../../result/manifest.js';
+import { allSeries } from '../../result/series.js';
+import { outputTimes } from '../../run/output-times.js';
+import type { Run } from '../../run/run.js';
+import { simulate } from '../../run/simulate.js';
+import type { OpenScenario } from '../../scenario/read-scenario.js';
+import { conditionOf, type Condition } from '../ask/condition.js';
+import { measureOf, type Measure } from '../ask/measure.js';
+import { NoAnswerError } from '../ask/no-answer-error.js';
+
+/** What is asked of every run, in words: see `measureOf` and `conditionOf`. */
+export interface Questions {
+  readonly measures: readonly string[];
+  readonly conditions: readonly string[];
+}
+
+/** What an ensemble is about, as plain data. */
+export interface Outline {
+  readonly title: string;
+  readonly measures: readonly Pick<Measure, 'text' | 'unit'>[];
+  readonly conditions: readonly Pick<Condition, 'text' | 'unit'>[];
+  /** Every number with a range that reading, running and judging used, sorted by id. */
+  readonly rows: readonly TableRow[];
+  readonly series: readonly { readonly name: string; readonly unit: string }[];
+  readonly limits: readonly (Limit & { readonly place: string })[];
+  /** Output times of a whole run, d. */
+  readonly times: readonly number[];
+  /** Hash of the system, the version, the tolerance and the numbers drawn. */
+  readonly hash: string;
+}
+
+/** What draws are made around: a system run once with the numbers of the tables as they stand. */
+export interface Basis extends Outline {
+  readonly run: Run;
+  readonly measures: readonly Measure[];
+  readonly conditions: readonly Condition[];
+}
+
+const asked = ({ text, unit }: Pick<Measure, 'text' | 'unit'>): Pick<Measure, 'text' | 'unit'> => ({
+  text,
+  unit,
+});
+
+/** The plain part of a basis, to be kept with what was tallied. */
+export function outlineOf(basis: Basis): Outline {
+  const { title, rows, series, limits, times, hash } = basis;
+  const measures = basis.measures.map(asked);
+  return { title, measures, conditions: basis.conditions.map(asked), rows, series, limits, times, hash };
+}
+
+/** Looks at everything that is asked, so that the numbers it reads are known. */
+function askAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' | 'conditions'>): void {
+  const asking = [
+    ...measures.map((measure) => () => measure.of(run)),
+    ...conditions.map((condition) => () => condition.margin(run)),
+  ];
+  for (const ask of asking) {
+    try {
+      ask();
+    } catch (error) {
+      if (!(error instanceof NoAnswerError)) throw error;
+    }
+  }
+}
+
+/**
+ * Runs a system once with the numbers as they stand, to see which of them it uses and what it can be asked.
+ * A number that only other draws would use (a process that never works here) is not drawn.
+ *
+ * Throws InputError with the faults of the questions.
+ * @param options integration tolerance, and where the questions were written, for messages
+ */
+export function basisOf(
+  open: OpenScenario,
+  questions: Questions,
+  options: { readonly tolerance?: number; readonly where?: { measures?: string; conditions?: string } } = {},
+): Basis {
+  const { scenario, resolved, used } = open.reading;
+  const parameters = createParameters(scenario.overrides);
+  const model = compileModel(scenario, parameters);
+  const { where = {}, ...simulation } = options;
+  const measures = questions.measures.map((text) => measureOf(text, model, where.measures));
+  const conditions = questions.conditions.map((text) => conditionOf(text, model, where.conditions));
+  const run = simulate(model, simulation);
+  const series = allSeries(run);
+  limitsOf(run, series);
+  askAll(run, { measures, conditions });
+  const rows = [...new Set([...used, ...parameters.used()])]
+    .sort()
+    .map((id) => parameters.row(id))
+    .filter(({ distribution }) => distribution !== 'fixed');
+  return {
+    title: scenario.title,
+    run,
+    measures,
+    conditions,
+    rows,
+    series: series.map(({ name, unit }) => ({ name, unit })),
+    limits: limitNames(model),
+    times: outputTimes(scenario.days, scenario.every),
+    hash: contentHash({ version, scenario, plain: resolved.plain, rows, tolerance: run.tolerance }),
+  };
+}

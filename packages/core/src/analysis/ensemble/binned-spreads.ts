@@ -1,0 +1,136 @@
+import type { Spreads, SpreadsState } from './spreads.js';
+
+/** Bins of a cell: a power of two. */
+const bins = 256;
+/** Finest bins: values closer than this to each other are one. */
+const finest = -1000;
+/** Exponent of a cell whose values are all the same (or none). */
+const single = -32768;
+
+/** Number of the bin of a value where bins are 2^exponent wide and the edges are whole multiples of that. */
+const binOf = (value: number, exponent: number): number => Math.floor(value / 2 ** exponent);
+
+/** Where a bin is kept: bins in use span less than the room, so their place in a ring tells them apart. */
+const slotOf = (bin: number): number => bin - Math.floor(bin / bins) * bins;
+
+/** The least exponent with which everything from one value to another falls into the bins. */
+function exponentFor(low: number, high: number): number {
+  let exponent = Math.max(finest, Math.floor(Math.log2(high - low)) - Math.log2(bins));
+  while (binOf(high, exponent) - binOf(low, exponent) >= bins) exponent++;
+  while (exponent > finest && binOf(high, exponent - 1) - binOf(low, exponent - 1) < bins) exponent--;
+  return exponent;
+}
+
+/** Anything that counts in 16 or 32 bits. */
+type Counts = Uint16Array | Uint32Array;
+
+/**
+ * Spreads of any number of members in memory that does not grow with it. Each cell counts in at most 256
+ * bins whose width is the least power of two that spans its values; edges are multiples of the width, so
+ * that two bins make one exactly when the span grows. What is held follows from the values alone, whatever
+ * the order or the shards in which they came. A bin is between 1/256 and 1/127 of the span.
+ */
+export function binnedSpreads(cells: number, members: number): Spreads {
+  const counts: Counts = members <= 0xffff ? new Uint16Array(cells * bins) : new Uint32Array(cells * bins);
+  const lows = new Float64Array(cells).fill(Infinity);
+  const highs = new Float64Array(cells).fill(-Infinity);
+  const exponents = new Int16Array(cells).fill(single);
+  const scratch = new Float64Array(bins);
+
+  /** Widens a cell until it spans low to high. */
+  function span(cell: number, low: number, high: number): void {
+    const from = exponents[cell];
+    const oldLow = lows[cell];
+    lows[cell] = Math.min(oldLow, low);
+    highs[cell] = Math.max(highs[cell], high);
+    if (lows[cell] === highs[cell]) return;
+    const to =
+      from === single || binOf(highs[cell], from) - binOf(lows[cell], from) >= bins
+        ? exponentFor(lows[cell], highs[cell])
+        : from;
+    if (to === from) return;
+    exponents[cell] = to;
+    if (oldLow === Infinity) return;
+    const mine = counts.subarray(cell * bins, (cell + 1) * bins);
+    scratch.fill(0);
+    if (from === single) scratch[slotOf(binOf(oldLow, to))] = mine[0];
+    else {
+      const first = binOf(oldLow, from);
+      for (let i = 0; i < bins; i++)
+        scratch[slotOf(Math.floor((first + i) / 2 ** (to - from)))] += mine[slotOf(first + i)];
+    }
+    mine.set(scratch);
+  }
+
+  function put(cell: number, value: number, times: number): void {
+    if (value < lows[cell] || value > highs[cell]) span(cell, value, value);
+    const exponent = exponents[cell];
+    counts[cell * bins + (exponent === single ? 0 : slotOf(binOf(value, exponent)))] += times;
+  }
+
+  function count(cell: number): number {
+    let total = 0;
+    for (let i = cell * bins; i < (cell + 1) * bins; i++) total += counts[i];
+    return total;
+  }
+
+  /** The value of a rank (0 the lowest), as if the values of a bin stood evenly in it. */
+  function ranked(cell: number, rank: number): number {
+    const exponent = exponents[cell];
+    if (exponent === single) return lows[cell];
+    const first = binOf(lows[cell], exponent);
+    let before = 0;
+    for (let bin = first; ; bin++) {
+      const here = counts[cell * bins + slotOf(bin)];
+      if (rank < before + here) {
+        const low = Math.max(lows[cell], bin * 2 ** exponent);
+        const high = Math.min(highs[cell], (bin + 1) * 2 ** exponent);
+        return low + ((rank - before + 0.5) / here) * (high - low);
+      }
+      before += here;
+    }
+  }
+
+  function merge({ arrays }: SpreadsState): void {
+    const [otherCounts, otherLows, otherHighs, otherExponents] = arrays;
+    for (let cell = 0; cell < cells; cell++) {
+      if (otherLows[cell] === Infinity) continue;
+      span(cell, otherLows[cell], otherHighs[cell]);
+      const exponent = otherExponents[cell];
+      if (exponent === single) {
+        put(cell, otherLows[cell], otherCounts[cell * bins]);
+        continue;
+      }
+      const first = binOf(otherLows[cell], exponent);
+      for (let i = 0; i < bins; i++) {
+        const times = otherCounts[cell * bins + slotOf(first + i)];
+        const bin = Math.floor((first + i) / 2 ** (exponents[cell] - exponent));
+        if (times > 0) counts[cell * bins + slotOf(bin)] += times;
+      }
+    }
+  }
+
+  return {
+    kind: 'binned',
+    add(_, values) {
+      for (let cell = 0; cell < cells; cell++) {
+        // Adding 0 makes one zero of two, so that what is held does not depend on the order.
+        if (Number.isFinite(values[cell])) put(cell, values[cell] + 0, 1);
+      }
+    },
+    count,
+    quantile(cell, p) {
+      const total = count(cell);
+      if (total === 0) return Number.NaN;
+      const place = (total - 1) * p;
+      const below = Math.floor(place);
+      const low = below === 0 ? lows[cell] : below === total - 1 ? highs[cell] : ranked(cell, below);
+      if (place === below) return low;
+      const high = below + 1 === total - 1 ? highs[cell] : ranked(cell, below + 1);
+      return low + (place - below) * (high - low);
+    },
+    width: (cell) => (exponents[cell] === single ? 0 : 2 ** exponents[cell]),
+    merge,
+    state: () => ({ kind: 'binned', arrays: [counts, lows, highs, exponents] }),
+  };
+}

@@ -1,0 +1,114 @@
+import type { TableRow } from '../../library/table-row.js';
+import type { Limit } from '../../result/limit-check.js';
+import type { Sampling } from '../draws/sampling.js';
+import type { Outline } from './basis.js';
+import { bandsOf, summaryOf, type Bands, type Summary } from './summary-of.js';
+import type { MemberNote, Tally } from './tally.js';
+
+/** The bands of one series, one entry for each output time. */
+export interface SeriesBands {
+  readonly name: string;
+  readonly unit: string;
+  readonly median: Float64Array;
+  /** 25 % and 75 %. */
+  readonly band50: readonly [Float64Array, Float64Array];
+  /** 5 % and 95 %. */
+  readonly band90: readonly [Float64Array, Float64Array];
+  /** How far a quantile may be off at most, in `unit`; 0 for up to 128 members. */
+  readonly resolution: number;
+}
+
+/** How the members stood to one limit. */
+export interface LimitOdds extends Limit {
+  readonly place: string;
+  /** Members that could be judged, and those of them that passed the limit. */
+  readonly judged: number;
+  readonly passed: number;
+  /** passed / judged; NaN where none was judged. */
+  readonly probability: number;
+  /** When first passed, d, over the members that passed it. */
+  readonly first: Bands;
+  /** How long in all, d, over the members that passed it. */
+  readonly total: Bands;
+}
+
+/** What was asked of every member and what came out. */
+export interface AskedSummary extends Summary {
+  readonly text: string;
+  readonly unit: string;
+  /** The first member that had no answer, and why. */
+  readonly unanswered: MemberNote | null;
+}
+
+/** A condition: its margin over the members, and how many hold it. */
+export interface KeptSummary extends AskedSummary {
+  /** Members that hold it. */
+  readonly holds: number;
+  /** holds / answered. */
+  readonly share: number;
+}
+
+/** What an ensemble says. */
+export interface EnsembleResult {
+  readonly sampling: Sampling;
+  /** Members that ran, failed ones included. */
+  readonly ran: number;
+  readonly failed: readonly MemberNote[];
+  /** Numbers that were drawn. */
+  readonly drawn: readonly TableRow[];
+  readonly times: readonly number[];
+  readonly series: readonly SeriesBands[];
+  readonly limits: readonly LimitOdds[];
+  readonly measures: readonly AskedSummary[];
+  readonly conditions: readonly KeptSummary[];
+}
+
+function bandsOfSeries(outline: Outline, tally: Tally): readonly SeriesBands[] {
+  const width = outline.times.length;
+  return outline.series.map(({ name, unit }, index) => {
+    const column = (p: number): Float64Array =>
+      Float64Array.from(outline.times, (_, i) => tally.series.quantile(index * width + i, p));
+    const widths = outline.times.map((_, i) => tally.series.width(index * width + i));
+    const resolution = widths.reduce((most, each) => Math.max(most, each), 0);
+    return {
+      name,
+      unit,
+      median: column(0.5),
+      band50: [column(0.25), column(0.75)],
+      band90: [column(0.05), column(0.95)],
+      resolution,
+    };
+  });
+}
+
+/** What a tally says of an ensemble, whole or not. */
+export function ensembleResult(outline: Outline, sampling: Sampling, tally: Tally): EnsembleResult {
+  const { judged, passed, answers, holds, failed, unanswered } = tally.state();
+  const questions = [...outline.measures, ...outline.conditions].map(({ text, unit }, i): AskedSummary => ({
+    text,
+    unit,
+    ...summaryOf(answers[i]),
+    unanswered: unanswered[i],
+  }));
+  return {
+    sampling,
+    ran: tally.size(),
+    failed,
+    drawn: outline.rows,
+    times: outline.times,
+    series: bandsOfSeries(outline, tally),
+    limits: outline.limits.map((limit, i) => ({
+      ...limit,
+      judged: judged[i],
+      passed: passed[i],
+      probability: passed[i] / judged[i],
+      first: bandsOf((p) => tally.limits.quantile(2 * i, p)),
+      total: bandsOf((p) => tally.limits.quantile(2 * i + 1, p)),
+    })),
+    measures: questions.slice(0, outline.measures.length),
+    conditions: questions.slice(outline.measures.length).map((question, i) => {
+      const held = holds[i].reduce((sum, each) => sum + each, 0);
+      return { ...question, holds: held, share: held / question.answered };
+    }),
+  };
+}

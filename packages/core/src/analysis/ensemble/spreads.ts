@@ -1,0 +1,28 @@
+/** How many values of a cell are kept as they are; more than so many members are counted in bins. */
+export const mostExact = 128;
+
+/** What is known of the spread of many cells, each with one value a member at most. */
+export interface Spreads {
+  readonly kind: 'exact' | 'binned';
+  /** Puts the values of a member into cells 0, 1, ...; values that are not finite are left out. */
+  add(member: number, values: ArrayLike<number>): void;
+  /** Number of values of a cell. */
+  count(cell: number): number;
+  /**
+   * The value below which a share p (0..1) of the values lies, straight lines between neighbours; NaN where
+   * there are none. Binned: off by no more than `width`.
+   */
+  quantile(cell: number, p: number): number;
+  /** How far a quantile may be off: 0 where exact, else the width of a bin. */
+  width(cell: number): number;
+  /** Adds what another holds of the same cells; it must hold other members. */
+  merge(other: SpreadsState): void;
+  /** Everything held, in one form whatever the order in which it came. Arrays are not copied. */
+  state(): SpreadsState;
+}
+
+/** A `Spreads` as plain data. */
+export interface SpreadsState {
+  readonly kind: 'exact' | 'binned';
+  readonly arrays: readonly (Float64Array | Int16Array | Uint16Array | Uint32Array)[];
+}

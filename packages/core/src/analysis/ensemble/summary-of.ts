@@ -1,0 +1,43 @@
+import { deviation, mean, quantileSorted } from 'd3-array';
+
+/** A middle and two bands of values. */
+export interface Bands {
+  readonly median: number;
+  /** 25 % and 75 %. */
+  readonly band50: readonly [number, number];
+  /** 5 % and 95 %. */
+  readonly band90: readonly [number, number];
+}
+
+/** Values, one a member, in a few numbers. Without values all numbers are NaN. */
+export interface Summary extends Bands {
+  /** Members that have a value. */
+  readonly answered: number;
+  readonly mean: number;
+  /** Standard deviation; NaN for fewer than two. */
+  readonly deviation: number;
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+/** The middle and the bands by any way of telling quantiles. */
+export function bandsOf(quantile: (p: number) => number): Bands {
+  return {
+    median: quantile(0.5),
+    band50: [quantile(0.25), quantile(0.75)],
+    band90: [quantile(0.05), quantile(0.95)],
+  };
+}
+
+/** Summary of the values that there are (NaN: none). Quantiles by d3-array: straight lines between neighbours. */
+export function summaryOf(values: Iterable<number>): Summary {
+  const sorted = [...values].filter((value) => !Number.isNaN(value)).sort((a, b) => a - b);
+  return {
+    answered: sorted.length,
+    mean: mean(sorted) ?? Number.NaN,
+    deviation: deviation(sorted) ?? Number.NaN,
+    lowest: sorted[0] ?? Number.NaN,
+    highest: sorted[sorted.length - 1] ?? Number.NaN,
+    ...bandsOf((p) => quantileSorted(sorted, p) ?? Number.NaN),
+  };
+}
