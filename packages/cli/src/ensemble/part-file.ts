@@ -141,7 +141,10 @@ export function readPart(path: string): EnsemblePart {
     throw new FileError(`${path}: damaged or cut short: ${reasonOf(error)}`);
   }
   const take = <F extends Form>(form: F, count: number): InstanceType<(typeof forms)[F]>[] =>
-    arrays.splice(0, count).map((array) => array as InstanceType<(typeof forms)[F]>);
+    arrays.splice(0, count).map((array) => {
+      if (!(array instanceof forms[form])) throw new FileError(`${path}: damaged: ${form} expected`);
+      return array as InstanceType<(typeof forms)[F]>;
+    });
   const [series, limits, answers, holds] = head.counts;
   const [seriesKind, limitsKind] = head.kinds;
   const spreads = (count: number): SpreadsState['arrays'] =>

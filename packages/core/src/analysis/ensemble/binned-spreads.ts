@@ -2,22 +2,28 @@ import type { Spreads, SpreadsState } from './spreads.js';
 
 /** Bins of a cell: a power of two. */
 const bins = 256;
-/** Finest bins: values closer than this to each other are one. */
+/** Finest bins of all, and as powers of two below the largest value of a cell: bin numbers stay exact. */
 const finest = -1000;
+const digits = 44;
 /** Exponent of a cell whose values are all the same (or none). */
 const single = -32768;
 
 /** Number of the bin of a value where bins are 2^exponent wide and the edges are whole multiples of that. */
-const binOf = (value: number, exponent: number): number => Math.floor(value / 2 ** exponent);
+function binOf(value: number, exponent: number): number {
+  const scaled = value / 2 ** exponent;
+  // Far below one bin the quotient may round to 0, on whichever side it was.
+  return scaled === 0 && value < 0 ? -1 : Math.floor(scaled);
+}
 
 /** Where a bin is kept: bins in use span less than the room, so their place in a ring tells them apart. */
 const slotOf = (bin: number): number => bin - Math.floor(bin / bins) * bins;
 
 /** The least exponent with which everything from one value to another falls into the bins. */
 function exponentFor(low: number, high: number): number {
-  let exponent = Math.max(finest, Math.floor(Math.log2(high - low)) - Math.log2(bins));
+  const least = Math.max(finest, Math.floor(Math.log2(Math.max(Math.abs(low), Math.abs(high)))) - digits);
+  let exponent = Math.max(least, Math.floor(Math.log2(high - low)) - Math.log2(bins));
   while (binOf(high, exponent) - binOf(low, exponent) >= bins) exponent++;
-  while (exponent > finest && binOf(high, exponent - 1) - binOf(low, exponent - 1) < bins) exponent--;
+  while (exponent > least && binOf(high, exponent - 1) - binOf(low, exponent - 1) < bins) exponent--;
   return exponent;
 }
 
@@ -44,10 +50,7 @@ export function binnedSpreads(cells: number, members: number): Spreads {
     lows[cell] = Math.min(oldLow, low);
     highs[cell] = Math.max(highs[cell], high);
     if (lows[cell] === highs[cell]) return;
-    const to =
-      from === single || binOf(highs[cell], from) - binOf(lows[cell], from) >= bins
-        ? exponentFor(lows[cell], highs[cell])
-        : from;
+    const to = exponentFor(lows[cell], highs[cell]);
     if (to === from) return;
     exponents[cell] = to;
     if (oldLow === Infinity) return;

@@ -9,8 +9,8 @@ import {
   NoAnswerError,
   seriesOf,
 } from '@leat/core';
-import { doneRun } from '../../support/run-of.js';
-import { teachingSystem } from '../../support/teaching-system.js';
+import { doneRun } from '../../../support/run-of.js';
+import { teachingSystem } from '../../../support/teaching-system.js';
 
 const run = doneRun({ ...teachingSystem({ days: 20 }), startDate: '2026-02-20' });
 const { model } = run;

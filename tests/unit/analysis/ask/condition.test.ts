@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { conditionOf, InputError, limitsOf, measureOf, NoAnswerError } from '@leat/core';
-import { doneRun } from '../../support/run-of.js';
-import { teachingSystem } from '../../support/teaching-system.js';
+import { doneRun } from '../../../support/run-of.js';
+import { teachingSystem } from '../../../support/teaching-system.js';
 
 const run = doneRun(teachingSystem({ days: 20 }));
 const { model } = run;
