@@ -31,16 +31,13 @@ export function openTexts(texts: ScenarioTexts): OpenScenario {
 }
 
 /**
- * Reads a scenario file and what it includes, and opens it. Throws FileError where the file cannot be read
- * and InputError with every fault in it.
+ * Reads a scenario file and what it includes. Throws FileError where the file cannot be read and InputError
+ * with every fault in it.
  */
-export function readTexts(
-  file: string,
-  { set, days, every }: ScenarioOptions,
-): { readonly texts: ScenarioTexts; readonly opened: OpenScenario } {
+export function readTexts(file: string, { set, days, every }: ScenarioOptions): ScenarioTexts {
   const beside: Record<string, string> = {};
   const options = { set, ...(days === undefined ? {} : { days }), ...(every === undefined ? {} : { every }) };
   const texts = { file, text: textOf(file), beside, options };
-  const opened = open(texts, (path) => (beside[path] = readText(path)));
-  return { texts, opened };
+  open(texts, (path) => (beside[path] = readText(path)));
+  return texts;
 }

@@ -1,13 +1,5 @@
 import { basename } from 'node:path';
-import {
-  basisOf,
-  openSampling,
-  openTally,
-  outlineOf,
-  type RankCorrelation,
-  type Sampling,
-  type Tally,
-} from '@leat/core';
+import { openSampling, openTally, type RankCorrelation, type Sampling, type Tally } from '@leat/core';
 import { differencesOf, ensembleId, type EnsemblePart } from '../ensemble/ensemble-part.js';
 import { correlationsOf } from '../ensemble/correlations.js';
 import { readPart, writePart } from '../ensemble/part-file.js';
@@ -19,9 +11,8 @@ import { FileError } from '../file-error.js';
 import type { MemberShared } from '../jobs/member-job.js';
 import type { ScenarioOptions } from '../open-scenario.js';
 import { InterruptedError, interruptible } from '../pool/interruptible.js';
-import { eachJob } from '../pool/run-jobs.js';
+import { eachJob, runJobs } from '../pool/run-jobs.js';
 import { openRunsProgress } from '../progress.js';
-import { keySeries } from '../render/key-quantities.js';
 import { readTexts } from '../scenario-texts.js';
 import type { Streams } from '../streams.js';
 
@@ -66,25 +57,17 @@ function resume(path: string, tally: Tally, now: EnsemblePart): void {
   tally.merge(before.tally);
 }
 
-function openWork(file: string, options: EnsembleOptions, streams: Streams): Work {
-  const { texts, opened } = readTexts(file, options);
+async function openWork(file: string, options: EnsembleOptions, streams: Streams): Promise<Work> {
+  const texts = readTexts(file, options);
   const sampling = samplingOf(options);
   const questions = { measures: options.of, conditions: options.keep };
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
-  const where = { measures: '--of', conditions: '--keep' };
-  const basis = basisOf(opened, questions, { ...simulation, where });
-  const { run } = basis;
+  const [{ outline, keys, notes }] = await runJobs('outline', { texts, ...simulation }, [questions]);
   openSampling(
     sampling,
-    basis.rows.map(({ id }) => id),
+    outline.rows.map(({ id }) => id),
   );
-  for (const note of [...opened.reading.notes, ...run.model.parameters.warnings]) streams.note(`${note}\n`);
-  if (run.outcome.kind !== 'done')
-    streams.note(
-      `the run with the numbers as they stand breaks off on day ${run.outcome.time}: ${run.outcome.kind}\n`,
-    );
-  const outline = outlineOf(basis);
-  const keys = keySeries(run);
+  for (const note of notes) streams.note(`${note}\n`);
   const tally = openTally(outline, sampling.members);
   const part = (): EnsemblePart => ({ outline, keys, sampling, tally: tally.state() });
   if (options.resume !== undefined) resume(options.resume, tally, part());
@@ -105,7 +88,7 @@ export async function ensembleCommand(
   options: EnsembleOptions,
   streams: Streams,
 ): Promise<ExitCode> {
-  const { tally, part, shared, todo } = openWork(file, options, streams);
+  const { tally, part, shared, todo } = await openWork(file, options, streams);
   const { workers, members } = options;
   const out = options.out ?? options.resume;
   const keep = (path: string): void => {

@@ -2,6 +2,7 @@ import type { Job } from './job.js';
 
 /** Every kind of job, loaded by the worker that does it. One line for each; see `jobs/`. */
 const kinds = {
+  outline: async () => (await import('../jobs/outline-job.js')).outlineJob,
   member: async () => (await import('../jobs/member-job.js')).memberJob,
 };
 

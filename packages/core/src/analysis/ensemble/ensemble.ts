@@ -10,18 +10,18 @@ import { openTally } from './tally.js';
 /** Runs members of an ensemble by their number, 0 to N - 1, each on its own. */
 export function openMembers(
   open: OpenScenario,
-  basis: Pick<Basis, 'rows' | 'measures' | 'conditions'>,
+  { rows, measures, conditions }: Pick<Basis, 'rows' | 'measures' | 'conditions'>,
   sampling: Sampling,
   options: { readonly tolerance?: number } = {},
 ): (member: number) => MemberOutcome {
-  const runAt = openRuns(open, basis.rows, options);
+  const runAt = openRuns(open, rows, options);
   const draw = openSampling(
     sampling,
-    basis.rows.map(({ id }) => id),
+    rows.map(({ id }) => id),
   );
   return (member) => {
     try {
-      return memberOf(runAt(draw(member)), basis.measures, basis.conditions);
+      return memberOf(runAt(draw(member)), measures, conditions);
     } catch (error) {
       if (error instanceof InputError) return { kind: 'failed', reason: error.message };
       throw error;
