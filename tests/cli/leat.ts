@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { smallSystem } from '../support/small-text.js';
 
-const main = fileURLToPath(new URL('../../packages/cli/dist/main.js', import.meta.url));
+/** The built command. */
+export const leatPath = fileURLToPath(new URL('../../packages/cli/dist/main.js', import.meta.url));
 
 /** What a call of the command gave. */
 export interface Call {
@@ -16,7 +17,7 @@ export interface Call {
 
 /** Runs the built command in a folder. */
 export function leat(args: readonly string[], folder: string, environment: NodeJS.ProcessEnv = {}): Call {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [main, ...args], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [leatPath, ...args], {
     cwd: folder,
     encoding: 'utf8',
     env: { ...process.env, ...environment },
@@ -30,7 +31,7 @@ export function shell(line: string, folder: string): Call {
   const { status, stdout, stderr } = spawnSync('bash', ['-c', line], {
     cwd: folder,
     encoding: 'utf8',
-    env: { ...process.env, LEAT: `${process.execPath} ${main}` },
+    env: { ...process.env, LEAT: `${process.execPath} ${leatPath}` },
   });
   return { code: status, out: stdout, err: stderr };
 }

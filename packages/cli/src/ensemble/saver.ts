@@ -1,5 +1,5 @@
 /** Least time between two savings, ms. */
-const pause = 2000;
+const pause = 500;
 /** Savings take at most this share of the time. */
 const share = 0.05;
 
