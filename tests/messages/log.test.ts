@@ -39,7 +39,9 @@ describe('what is wrong with a map of a log', () => {
     [
       'a date column that is not there',
       ['column: Date', 'column: Day'],
-      ['map.yaml:1:17: date.column: no such column in row 1 of log.csv; got Day; expected one of Date, TAN, Feed, Words'],
+      [
+        'map.yaml:1:17: date.column: no such column in row 1 of log.csv; got Day; expected one of Date, TAN, Feed, Words',
+      ],
     ],
     [
       'an ambiguous unit',
