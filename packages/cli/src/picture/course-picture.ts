@@ -26,7 +26,7 @@ export const smallFrame: Frame = {
   width: 372,
   height: 214,
   left: 40,
-  right: 86,
+  right: 98,
   top: 12,
   bottom: 24,
   letters: 12,
@@ -87,7 +87,10 @@ function limitMarks({ course, vertical, horizontal, colours, frame }: CourseDraw
   const beyond = course.limits.filter((limit) => !inside.includes(limit));
   const label = (limit: CourseLimit): string => `${limit.text}: ${shown(limit.value)}`;
   const wanted = [
-    ...inside.map(({ value, direction }) => value + (direction === 'below' ? -8 : 8) * perPixel),
+    ...inside.map(({ value, direction }) => {
+      const under = direction === 'below' && value - 15 * perPixel > low;
+      return value + (under ? -8 : 8) * perPixel;
+    }),
     ...beyond.map(({ value }) => (value > high ? high - 4 * perPixel : low + 8 * perPixel)),
   ];
   const places = spreadLabels(wanted, (frame.letters + 2) * perPixel, [
@@ -125,7 +128,7 @@ function endLabels({ course, vertical, horizontal, colours, frame }: CourseDrawi
     (frame.letters + 2) * perPixel,
     [low, high],
   );
-  const most = Math.floor((frame.right - 8) / (frame.letters * 0.52));
+  const most = Math.floor((frame.right - 6) / (frame.letters * 0.54));
   const room = ends.length === 1 ? most : most - 5;
   const one = ends.length === 1;
   const texts = ends.map(({ name, value, colour }, i) => ({

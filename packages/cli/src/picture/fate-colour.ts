@@ -1,7 +1,7 @@
 import type { ColourName } from './colours.js';
 
 const byName: Readonly<Record<string, ColourName>> = {
-  feed: 'ammonia',
+  feed: 'other',
   'harvested fish': 'fish',
   'stocked fish': 'fish-pale',
   'kept in living fish': 'fish-pale',

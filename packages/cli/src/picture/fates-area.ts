@@ -11,23 +11,35 @@ import { spreadLabels } from './spread-labels.js';
 /** Parts below this share of the whole at the end have an area but no name of their own. */
 const nameless = 0.004;
 
-/** Where nitrogen had gone by each day, one layer on the other, the largest at the end at the bottom. */
+/** Scales that pictures of several runs share. */
+export interface FatesScale {
+  /** g, at the top. */
+  readonly most: number;
+  readonly days: readonly [number, number];
+  /** Names of the layers, from the bottom. */
+  readonly order: readonly string[];
+}
+
+/** Where nitrogen had gone by each day, one layer on the other. */
 export function fatesArea(
   maker: Maker,
   fates: FatesOver,
-  { most, days }: { readonly most: number; readonly days: readonly [number, number] },
+  { most, days, order }: FatesScale,
   frame: Frame,
   colours: Colours,
 ): Element {
   const { time, parts } = fates;
   const base = time.map(() => 0);
-  const layers = parts.map(({ name, amounts }) => {
-    const points = time.map((t, i) => ({ t, low: base[i], high: base[i] + amounts[i] }));
-    amounts.forEach((amount, i) => {
-      base[i] += amount;
+  const place = ({ name }: { readonly name: string }): number => order.indexOf(name);
+  const layers = [...parts]
+    .sort((a, b) => place(a) - place(b))
+    .map(({ name, amounts }) => {
+      const points = time.map((t, i) => ({ t, low: base[i], high: base[i] + amounts[i] }));
+      amounts.forEach((amount, i) => {
+        base[i] += amount;
+      });
+      return { name, points, end: points[points.length - 1] };
     });
-    return { name, points, end: points[points.length - 1] };
-  });
   const perPixel = most / (frame.height - frame.top - frame.bottom);
   const named = layers.filter(({ end }) => end.high - end.low > nameless * base[base.length - 1]);
   const places = spreadLabels(

@@ -38,7 +38,13 @@ export function domainOf({ runs, fromZero }: CourseSet, more: readonly number[] 
     .filter((value) => value <= high + nearby * span && value >= low - nearby * span);
   const top = Math.max(high, ...bounds);
   const bottom = fromZero ? Math.min(0, low) : Math.min(low, ...bounds);
-  const air = 0.08 * (top - bottom);
-  if (!(air > 0)) return [bottom, bottom + 1];
-  return [fromZero ? bottom : bottom - air, top + air];
+  const reach = top - bottom;
+  if (!(reach > 0)) return [bottom, bottom + 1];
+  const words = (side: 'above' | 'below'): number =>
+    courses.some(({ limits }) =>
+      limits.some(({ value }) => (side === 'above' ? value > top || value > 0.97 * top : value < bottom)),
+    )
+      ? 0.15
+      : 0.06;
+  return [fromZero ? bottom : bottom - words('below') * reach, top + words('above') * reach];
 }

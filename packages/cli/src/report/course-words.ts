@@ -38,5 +38,6 @@ export function peakWords({ time, lines }: Course, unit: string): string {
   const high = extreme(values, (a, b) => a > b);
   if (low < 0) return 'no values';
   const in_ = unit === '' ? '' : ` ${unit}`;
+  if (shown(values[low]) === shown(values[high])) return `steady at ${shown(values[high])}${in_}`;
   return `${shown(values[low])} (day ${day(time[low])}) to ${shown(values[high])}${in_} (day ${day(time[high])})`;
 }

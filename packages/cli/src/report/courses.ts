@@ -1,5 +1,5 @@
 import type { LimitResult, RunAccount } from '@leat/core';
-import { placeOf, plain, quantityOf } from './words.js';
+import { listed, placeOf, plain, quantityOf } from './words.js';
 import type { LevelMark, ToldRun } from './told-run.js';
 
 /** A line of a course. */
@@ -45,7 +45,7 @@ interface Kind {
 
 const inWater: readonly Kind[] = [
   { title: 'Total ammonia (TAN)', quantity: 'tan', fromZero: true },
-  { title: 'Free ammonia', quantity: 'un-ionised-ammonia', fromZero: true },
+  { title: 'Free (un-ionised) ammonia', quantity: 'un-ionised-ammonia', fromZero: true },
   { title: 'Nitrite', quantity: 'nitrite', fromZero: true },
   { title: 'Nitrate', quantity: 'nitrate', fromZero: true },
   { title: 'pH', quantity: 'pH', fromZero: false },
@@ -80,23 +80,31 @@ function rangeOf({ series, time }: RunAccount, quantity: string): Course['range'
 
 const isCrop = ({ id }: LimitResult): boolean => id.startsWith('crop.');
 
+/** The strictest of some limits; undefined where there are none. */
+function strictest(limits: readonly LimitResult[], direction: 'above' | 'below'): LimitResult | undefined {
+  const [first, ...others] = limits.filter((limit) => limit.direction === direction);
+  if (first === undefined) return undefined;
+  return others.reduce((best, limit) => {
+    const stricter = direction === 'above' ? limit.value < best.value : limit.value > best.value;
+    return stricter ? limit : best;
+  }, first);
+}
+
 /** The strictest limits on a quantity: for fish where they live, for crops in any vessel; above and below. */
 function limitsOn({ limits }: RunAccount, quantity: string, place: string): CourseLimit[] {
-  return (['above', 'below'] as const).flatMap((direction) =>
-    [
-      limits.filter((limit) => !isCrop(limit) && limit.place === place),
-      limits.filter((limit) => isCrop(limit)),
-    ].flatMap((group): CourseLimit[] => {
-      const fitting = group.filter((limit) => limit.quantity === quantity && limit.direction === direction);
-      if (fitting.length === 0) return [];
-      const strictest = fitting.reduce((best, limit) => {
-        const stricter = direction === 'above' ? limit.value < best.value : limit.value > best.value;
-        return stricter ? limit : best;
-      });
-      const word = direction === 'above' ? 'most' : 'least';
-      return [{ value: strictest.value, direction, text: `${word} for ${plain(strictest.whom)}` }];
-    }),
-  );
+  const fitting = limits.filter((limit) => limit.quantity === quantity);
+  const groups = [
+    fitting.filter((limit) => !isCrop(limit) && limit.place === place),
+    fitting.filter((limit) => isCrop(limit)),
+  ];
+  return (['above', 'below'] as const).flatMap((direction) => {
+    const found = groups.flatMap((group) => strictest(group, direction) ?? []);
+    const word = direction === 'above' ? 'most' : 'least';
+    return [...new Set(found.map(({ value }) => value))].map((value) => {
+      const whom = found.filter((limit) => limit.value === value).map((limit) => plain(limit.whom));
+      return { value, direction, text: `${word} for ${listed([...new Set(whom)])}` };
+    });
+  });
 }
 
 /** Vessel whose water is drawn, by the keys of a run. */

@@ -51,6 +51,7 @@ export function explain(
 ): readonly Explained[] {
   return [...comparison.quantities]
     .filter((quantity) => splittable.has(quantityOf(quantity.name)) && apartness(quantity) >= least)
+    .filter(({ name }, i, all) => all.findIndex((each) => quantityOf(each.name) === quantityOf(name)) === i)
     .slice(0, mostExplained)
     .flatMap(({ name }) => {
       if (values(from, name) === undefined || values(to, name) === undefined) return [];

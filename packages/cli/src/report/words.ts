@@ -3,6 +3,18 @@ export function plain(name: string): string {
   return name.replaceAll('-', ' ').replace('un ionised', 'un-ionised');
 }
 
+const shortNames: Readonly<Record<string, string>> = { tan: 'TAN', 'un-ionised-ammonia': 'free ammonia' };
+
+/** A quantity in words, such as `free ammonia`. */
+export function quantityWords(quantity: string): string {
+  return shortNames[quantity] ?? plain(quantity);
+}
+
+/** A series in words, such as `TAN in tank-1`. */
+export function seriesWords(series: string): string {
+  return `${quantityWords(quantityOf(series))} in ${placeOf(series)}`;
+}
+
 /** The place of a series: what stands after `@`. */
 export function placeOf(series: string): string {
   return series.slice(series.indexOf('@') + 1);

@@ -46,11 +46,10 @@ function sourceList(maker: Maker, told: readonly ToldRun[]): HTMLElement {
     maker.html(
       'li',
       {},
-      `${citation} [${mark}, ${marks[mark]}; ${key}]`,
       maker.html(
         'details',
         {},
-        maker.html('summary', {}, `${ids.length} ${ids.length === 1 ? 'number' : 'numbers'}`),
+        maker.html('summary', {}, `${citation} [${mark}, ${marks[mark]}] `, maker.html('code', {}, key)),
         maker.html('code', {}, ids.join(', ')),
       ),
     ),
@@ -103,6 +102,7 @@ export function basisSection(maker: Maker, told: readonly ToldRun[]): HTMLElemen
     'What this rests on',
     ...assumptions(maker, told),
     maker.html('h3', {}, 'Where the numbers are from'),
+    maker.html('p', { class: 'note' }, 'Each opens to the ids of the numbers that came from it.'),
     sourceList(maker, told),
     maker.html('h3', {}, 'Manifest'),
     manifests(maker, told),

@@ -3,7 +3,7 @@ import type { Maker } from '../../picture/document.js';
 import { day, percent, shown } from '../../render/number.js';
 import { explain, type Explained } from '../differences.js';
 import type { ToldRun } from '../told-run.js';
-import { plain, placeOf, quantityOf } from '../words.js';
+import { plain, seriesWords } from '../words.js';
 import { bar } from './bars.js';
 import { section } from './figure.js';
 import { limitWords } from './limits-section.js';
@@ -15,7 +15,9 @@ const apart = 0.01;
 /** Most reasons shown one by one. */
 const mostParts = 8;
 
-const named = (series: string): string => `${plain(quantityOf(series))} in ${placeOf(series)}`;
+/** Reasons below this share of the largest are not shown one by one. */
+const leastPart = 2e-3;
+
 const signed = (value: number): string => `${value > 0 ? '+' : ''}${shown(value)}`;
 
 /** One difference as a table with bars to both sides: above 0 raised it, below 0 lowered it. */
@@ -25,18 +27,21 @@ function reasons(
   letters: readonly [string, string],
 ): HTMLElement {
   const { quantity, unit, from, to, parts, difference: whole } = difference;
-  const told = parts.slice(0, mostParts);
-  const rest = parts.slice(mostParts).reduce((total, { value }) => total + value, 0);
+  const large = parts.filter(({ value }) => Math.abs(value) >= leastPart * Math.abs(parts[0].value));
+  const told = large.slice(0, mostParts);
+  const rest = parts.slice(told.length).reduce((total, { value }) => total + value, 0);
   const rows = [
     ...told.map(({ name, value, did }) => ({ name: did === undefined ? name : `${did} ${name}`, value })),
-    ...(parts.length > mostParts ? [{ name: `${parts.length - mostParts} smaller ones`, value: rest }] : []),
+    ...(parts.length > told.length
+      ? [{ name: `${parts.length - told.length} smaller ones`, value: rest }]
+      : []),
   ];
   const most = Math.max(...rows.map(({ value }) => Math.abs(value)));
   const line = (name: string, value: number, kind: string): HTMLElement =>
     maker.html(
       'tr',
       kind === '' ? {} : { class: kind },
-      maker.html('th', { scope: 'row' }, plain(name)),
+      maker.html('th', { scope: 'row' }, name),
       maker.html('td', { class: 'number' }, signed(value)),
       maker.html(
         'td',
@@ -47,7 +52,7 @@ function reasons(
       ),
     );
   const caption =
-    `${named(quantity)}, day ${day(when)}: ${shown(from)} in ${letters[0]}, ${shown(to)} in ${letters[1]} ` +
+    `${seriesWords(quantity)}, day ${day(when)}: ${shown(from)} in ${letters[0]}, ${shown(to)} in ${letters[1]} ` +
     `(${unit}). What made the difference:`;
   return maker.html(
     'table',
@@ -82,7 +87,7 @@ function partingWords({ partings, quantities }: Comparison, told: readonly ToldR
       return `${other} never parts from ${letter} by more than ${share} of the highest of a quantity.`;
     const unit = quantities.find(({ name }) => name === parting.quantity)?.unit ?? '';
     return (
-      `${other} parts from ${letter} on day ${day(parting.day)}: ${named(parting.quantity)} is ` +
+      `${other} parts from ${letter} on day ${day(parting.day)}: ${seriesWords(parting.quantity)} is ` +
       `${shown(parting.other)} against ${shown(parting.first)} ${unit}.`
     );
   });
@@ -90,7 +95,7 @@ function partingWords({ partings, quantities }: Comparison, told: readonly ToldR
 
 function quantitiesTable(maker: Maker, { quantities }: Comparison, told: readonly ToldRun[]): HTMLElement {
   const columns = [
-    { name: '' },
+    { name: 'quantity' },
     { name: 'unit' },
     ...told.flatMap(({ letter }) => [
       { name: `${letter} end`, number: true },
@@ -99,7 +104,7 @@ function quantitiesTable(maker: Maker, { quantities }: Comparison, told: readonl
     { name: 'farthest apart', number: true },
   ];
   const rows = quantities.map(({ name, unit, runs, end, highest }) => [
-    named(name),
+    seriesWords(name),
     unit,
     ...runs.flatMap((run) => [shown(run?.end), shown(run?.highest)]),
     Number.isNaN(end) ? '-' : percent(Math.max(Math.abs(end), Math.abs(highest))),

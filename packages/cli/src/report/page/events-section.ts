@@ -33,7 +33,7 @@ function oneRun(maker: Maker, run: ToldRun, days: readonly [number, number], man
     .map(({ time, kind, place, text }) => [day(time), plain(kind), place, text]);
   const left = events.length - rows.length;
   const caption = `Events${left > 0 ? `: the first ${most}, ${left} more are in leat run --json` : ''}`;
-  const columns = [{ name: 'day', number: true }, { name: 'what' }, { name: 'where' }, { name: '' }];
+  const columns = [{ name: 'day', number: true }, { name: 'what' }, { name: 'where' }, { name: 'how' }];
   return figure(
     maker,
     [svg],

@@ -57,7 +57,7 @@ function oneRun(maker: Maker, { account, letter }: ToldRun, many: boolean): read
       ? maker.html('p', {}, 'No limit that could be judged was passed.')
       : scrolling(
           maker,
-          `Limits passed${name}`,
+          `Table of limits passed${name}`,
           table(
             maker,
             `Limits passed${name}, in the order of their first passing`,

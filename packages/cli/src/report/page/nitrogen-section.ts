@@ -2,7 +2,7 @@ import { fatesOf } from '@leat/core';
 import { pageColours } from '../../picture/colours.js';
 import type { Maker } from '../../picture/document.js';
 import { fateColour } from '../../picture/fate-colour.js';
-import { fatesArea } from '../../picture/fates-area.js';
+import { fatesArea, type FatesScale } from '../../picture/fates-area.js';
 import { finished } from '../../picture/finish.js';
 import { nitrogenFlow, outerPaths, perGramFor } from '../../picture/nitrogen-flow.js';
 import { day, percent, shown } from '../../render/number.js';
@@ -16,7 +16,7 @@ import { folded, table } from './tables.js';
 /** Height of the nitrogen that came, in the largest of the pictures, px. */
 const flowHeight = 330;
 
-const areaFrame = { width: 440, height: 300, left: 46, right: 152, top: 12, bottom: 24, letters: 12 };
+const areaFrame = { width: 372, height: 270, left: 44, right: 140, top: 12, bottom: 24, letters: 12 };
 
 const colourOf = (name: string): string => pageColours[fateColour(name)];
 
@@ -30,11 +30,16 @@ function flowFigure(maker: Maker, system: ToldSystem, perGram: number, title: re
     );
   const description = `Grams of nitrogen over the run: ${steps.map(([from, to, amount]) => `${from} to ${to} ${amount}`).join('; ')}.`;
   const telling = { title: 'Where nitrogen came from, what it became and where it went', description };
-  const wide = nitrogenFlow(maker, paths, { width: 960, perGram, side: 176, letters: 13 }, pageColours);
+  const wide = nitrogenFlow(
+    maker,
+    paths,
+    { width: 960, perGram, side: 168, letters: 13, gap: 20 },
+    pageColours,
+  );
   const narrow = nitrogenFlow(
     maker,
     outerPaths(paths),
-    { width: 352, perGram, side: 116, letters: 11 },
+    { width: 352, perGram, side: 102, letters: 11.5, gap: 30 },
     pageColours,
   );
   wide.setAttribute('class', 'wide');
@@ -64,7 +69,7 @@ function flowFigure(maker: Maker, system: ToldSystem, perGram: number, title: re
 function areaFigure(
   maker: Maker,
   { nitrogen }: ToldSystem,
-  scale: { readonly most: number; readonly days: readonly [number, number] },
+  scale: FatesScale,
   title: readonly Node[],
 ): HTMLElement {
   const { time, parts } = nitrogen;
@@ -95,7 +100,12 @@ export function nitrogenSection(maker: Maker, told: readonly ToldRun[]): HTMLEle
   );
   const fates = told.map(({ account }) => fatesOf(account.nitrogen));
   const most = Math.max(...fates.flatMap(({ from, to }) => [...from, ...to].map(({ amount }) => amount)));
-  const scale = { most: 1.04 * Math.max(...fates.map(({ total }) => total)), days: daysOf(told) };
+  const order = [...new Set(systems.flatMap(({ nitrogen }) => nitrogen.parts.map(({ name }) => name)))];
+  const scale: FatesScale = {
+    most: 1.04 * Math.max(...fates.map(({ total }) => total)),
+    days: daysOf(told),
+    order,
+  };
   const title = ({ letter, account }: ToldRun): Node[] =>
     told.length > 1 ? [runTitle(maker, letter, `${account.title}. `)] : [];
   const flows = told.map((run) =>
@@ -117,8 +127,8 @@ export function nitrogenSection(maker: Maker, told: readonly ToldRun[]): HTMLEle
       'div',
       {},
       maker.html('h3', {}, ...(told.length > 1 ? title(run) : ['The balance'])),
-      fatesTable(maker, 'nitrogen came from', from, 'g', most, colourOf),
-      fatesTable(maker, 'nitrogen went to', to, 'g', most, colourOf),
+      fatesTable(maker, 'Nitrogen came from', from, 'g', most, colourOf),
+      fatesTable(maker, 'Nitrogen went to', to, 'g', most, colourOf),
       maker.html(
         'p',
         { class: 'note' },
@@ -131,6 +141,11 @@ export function nitrogenSection(maker: Maker, told: readonly ToldRun[]): HTMLEle
     'nitrogen',
     'Where the nitrogen went',
     ...flows,
-    maker.html('div', { class: 'pair' }, ...areas, ...balances),
+    ...(told.length > 1
+      ? [
+          maker.html('div', { class: 'runs three' }, ...areas),
+          maker.html('div', { class: 'runs balances' }, ...balances),
+        ]
+      : [maker.html('div', { class: 'pair' }, ...areas, ...balances)]),
   );
 }

@@ -1,7 +1,8 @@
 import { pageColours } from '../../picture/colours.js';
 import type { Maker } from '../../picture/document.js';
 import { finished } from '../../picture/finish.js';
-import { narrowSystem, systemPicture, wideSystem } from '../../picture/system-picture.js';
+import { narrowSystem, wideSystem } from '../../picture/system-frame.js';
+import { systemPicture } from '../../picture/system-picture.js';
 import { shown } from '../../render/number.js';
 import type { DrawnFlow, ToldRun, ToldSystem } from '../told-run.js';
 import { listed } from '../words.js';

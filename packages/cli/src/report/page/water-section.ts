@@ -16,12 +16,21 @@ export function waterSection(maker: Maker, told: readonly ToldRun[]): HTMLElemen
       'div',
       {},
       ...(told.length > 1 ? [maker.html('h3', {}, runTitle(maker, letter, account.title))] : []),
-      fatesTable(maker, 'water came from', from, 'm³', most, () => 'var(--pool)'),
-      fatesTable(maker, 'water went to', to, 'm³', most, () => 'var(--water)'),
+      maker.html(
+        'div',
+        told.length > 1 ? {} : { class: 'pair' },
+        fatesTable(maker, 'Water came from', from, 'm³', most, () => 'var(--pool)'),
+        fatesTable(maker, 'Water went to', to, 'm³', most, () => 'var(--water)'),
+      ),
       ...(length > 0
         ? [maker.html('p', { class: 'note' }, `${shown((total / length) * 1000)} L a day in the mean.`)]
         : []),
     );
   });
-  return section(maker, 'water', 'The water balance', maker.html('div', { class: 'pair' }, ...balances));
+  return section(
+    maker,
+    'water',
+    'The water balance',
+    maker.html('div', told.length > 1 ? { class: 'runs balances' } : {}, ...balances),
+  );
 }
