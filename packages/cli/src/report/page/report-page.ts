@@ -22,6 +22,13 @@ function contents(maker: Maker, sections: readonly HTMLElement[]): HTMLElement {
   return maker.html('nav', { 'aria-label': 'Contents' }, maker.html('ul', {}, ...links));
 }
 
+/**
+ * Text for the title of the page, the one element whose text linkedom writes as it is (it takes it for raw text, as
+ * that of a script): what would be markup is escaped by hand.
+ */
+const asMarkup = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+
 /** Says that nothing may be fetched: the page is whole as it is. */
 const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
@@ -50,7 +57,7 @@ export function reportPage(told: readonly ToldRun[]): string {
     maker.html('meta', { charset: 'utf-8' }),
     maker.html('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     maker.html('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
-    maker.html('title', {}, `${told.map(({ account }) => account.title).join(' / ')} - Leat`),
+    maker.html('title', {}, asMarkup(`${told.map(({ account }) => account.title).join(' / ')} - Leat`)),
     style,
   );
   document.body.append(
