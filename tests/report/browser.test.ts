@@ -25,7 +25,8 @@ interface Findings {
   readonly passes: readonly unknown[];
 }
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const require = createRequire(import.meta.url);
+const axe = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
 const folder = folderWith();
 const pages: Record<string, string> = {};
 let browser: Browser | undefined;

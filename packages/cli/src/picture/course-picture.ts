@@ -144,7 +144,7 @@ function endLabels({ course, vertical, horizontal, colours, frame }: CourseDrawi
 }
 
 /** Colour of a line by its place in the list. */
-export function lineColour(colours: Colours, index: number): string {
+function lineColour(colours: Colours, index: number): string {
   const order = [colours.water, colours.fish, colours.crop, colours.biofilm, colours.solids];
   return order[index % order.length];
 }

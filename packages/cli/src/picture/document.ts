@@ -2,7 +2,7 @@ import { parseHTML } from 'linkedom';
 
 /** What may stand in an element: text stands as text, whatever it says. */
 export type Child = Node | string;
-export type Attributes = Readonly<Record<string, string | number>>;
+type Attributes = Readonly<Record<string, string | number>>;
 
 /** Builds a document of nodes, so that what comes from files can never be read as markup. */
 export interface Maker {
@@ -15,7 +15,7 @@ export interface Maker {
   id(): string;
 }
 
-const svgSpace = 'http://www.w3.org/2000/svg';
+const svgSpace = 'http://www.w3.org/2000/svg' as const;
 
 function filled<E extends Element>(element: E, attributes: Attributes, children: readonly Child[]): E {
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, String(value));
@@ -31,7 +31,7 @@ export function newMaker(): Maker {
     document,
     html: (tag, attributes = {}, ...children) => filled(document.createElement(tag), attributes, children),
     svg: (tag, attributes = {}, ...children) =>
-      filled(document.createElementNS(svgSpace, tag) as SVGElement, attributes, children),
+      filled(document.createElementNS(svgSpace, tag), attributes, children),
     id: () => {
       ids += 1;
       return `p${ids}`;

@@ -6,10 +6,16 @@ import { createRequire } from 'node:module';
 const width = 1920;
 
 const family = 'Source Sans 3';
-const fonts = '@expo-google-fonts/source-sans-3';
-const weights = ['400Regular', '400Regular_Italic', '600SemiBold', '700Bold'];
 
 const require = createRequire(import.meta.url);
+
+/** Regular, italic, half bold and bold. */
+const fonts = (): readonly string[] => [
+  require.resolve('@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf'),
+  require.resolve('@expo-google-fonts/source-sans-3/400Regular_Italic/SourceSans3_400Regular_Italic.ttf'),
+  require.resolve('@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf'),
+  require.resolve('@expo-google-fonts/source-sans-3/700Bold/SourceSans3_700Bold.ttf'),
+];
 
 let ready: Promise<void> | undefined;
 
@@ -20,9 +26,7 @@ let ready: Promise<void> | undefined;
 export async function pngOf(svg: string): Promise<Uint8Array> {
   ready ??= initWasm(readFileSync(require.resolve('@resvg/resvg-wasm/index_bg.wasm')));
   await ready;
-  const fontBuffers = weights.map((weight) =>
-    readFileSync(require.resolve(`${fonts}/${weight}/SourceSans3_${weight}.ttf`)),
-  );
+  const fontBuffers = fonts().map((font) => readFileSync(font));
   const drawn = new Resvg(svg, {
     fitTo: { mode: 'width', value: width },
     font: { fontBuffers, defaultFontFamily: family, sansSerifFamily: family },

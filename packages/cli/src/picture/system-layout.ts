@@ -5,7 +5,7 @@ import type { SystemFrame } from './system-frame.js';
 import { vesselWords, type VesselWords } from './vessel-words.js';
 
 /** A box with its middle. */
-export interface Box extends Point {
+interface Box extends Point {
   readonly width: number;
   readonly height: number;
 }

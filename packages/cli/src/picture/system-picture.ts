@@ -97,9 +97,9 @@ function tapMarks(
 ): Element[] {
   const up = box.y - box.height / 2;
   const top = up - tapRoom(frame);
-  const part = box.width / Math.max(taps.length, 1);
+  const part = Math.max(box.width / Math.max(taps.length, 1), frame.letters * 5.4);
   return taps.flatMap((flow, i) => {
-    const x = box.x - box.width / 2 + part * (i + 0.5);
+    const x = box.x + part * (i - (taps.length - 1) / 2);
     const lines = [flow.kind.replace('top-up with ', ''), `${shown(flow.rate * 1000)} L/d`];
     const words = lines.map((line, k) =>
       maker.svg(

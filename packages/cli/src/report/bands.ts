@@ -11,7 +11,7 @@ export interface BandedSeries {
 }
 
 /** How likely a limit is passed. */
-export interface LimitChance {
+interface LimitChance {
   /** Id of the limit (`LimitResult.id`), its quantity and its place. */
   readonly id: string;
   readonly quantity: string;

@@ -70,5 +70,5 @@ export function reportPage(told: readonly ToldRun[]): string {
       maker.html('p', { class: 'note' }, 'Made by leat report. A design and teaching aid, not a guarantee.'),
     ),
   );
-  return `${document.toString()}\n`;
+  return `<!doctype html>\n${document.documentElement.outerHTML}\n`;
 }
