@@ -23,6 +23,17 @@ export const wideSystem: SystemFrame = {
   step: 50,
 };
 
+/** For a narrow screen, where few vessels stand side by side. */
+export const roomySystem: SystemFrame = {
+  direction: 'TB',
+  vesselWidth: 156,
+  letters: 12,
+  words: true,
+  widest: 12,
+  apart: 10,
+  step: 34,
+};
+
 export const narrowSystem: SystemFrame = {
   direction: 'TB',
   vesselWidth: 80,

@@ -88,8 +88,10 @@ function factsOf({ days, startDate, vessels, cohorts, plantings, actions, rules 
     `${vessels.length} vessels, ${litres(total(vessels.map(({ volume }) => volume)))} of water`,
     `${fish} fish at the start`,
     `${shown(area)} m² for crops`,
-    ...(actions.length > 0 ? [`${actions.length} planned actions`] : []),
-    ...(rules.length > 0 ? [`${rules.length} rules`] : []),
+    ...(actions.length > 0
+      ? [`${actions.length} planned ${actions.length === 1 ? 'action' : 'actions'}`]
+      : []),
+    ...(rules.length > 0 ? [`${rules.length} ${rules.length === 1 ? 'rule' : 'rules'}`] : []),
   ];
 }
 

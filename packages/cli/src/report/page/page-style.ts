@@ -41,7 +41,7 @@ svg text{white-space:pre}
 .set{margin:0 0 2.2rem;break-inside:avoid}
 .runs{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(min(20rem,100%),1fr));gap:1rem 1.8rem;margin:.2rem 0}
 .letter{display:inline-block;min-width:1.5em;text-align:center;font-weight:700;color:var(--paper);background:var(--water);border-radius:2px;margin-right:.45em;line-height:1.5}
-.narrow{display:none}
+.narrow{display:none;margin:0 auto}
 .system>svg{max-width:64rem}
 .flow>svg{max-width:62rem}
 details{margin:.2rem 0 0;font-size:.9rem}

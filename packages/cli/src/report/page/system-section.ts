@@ -1,7 +1,7 @@
 import { pageColours } from '../../picture/colours.js';
 import type { Maker } from '../../picture/document.js';
 import { finished } from '../../picture/finish.js';
-import { narrowSystem, wideSystem } from '../../picture/system-frame.js';
+import { narrowSystem, roomySystem, wideSystem, type SystemFrame } from '../../picture/system-frame.js';
 import { systemPicture } from '../../picture/system-picture.js';
 import { shown } from '../../render/number.js';
 import type { DrawnFlow, ToldRun, ToldSystem } from '../told-run.js';
@@ -50,6 +50,24 @@ function tables(maker: Maker, { vessels, flows }: ToldSystem): HTMLElement {
   return folded(maker, 'Vessels and ways of water in figures', both);
 }
 
+/** Room of a picture on a narrow screen, px. */
+const narrowRoom = 352;
+
+/** A small system is not blown up by more than this. */
+const mostEnlarged = 1.2;
+
+/** The picture in the first frame in which it fits a narrow screen, or in the last. */
+function fitting(
+  maker: Maker,
+  { vessels, flows }: Pick<ToldSystem, 'vessels' | 'flows'>,
+  frames: readonly SystemFrame[],
+): Element {
+  const [frame, ...others] = frames;
+  const svg = systemPicture(maker, vessels, flows, frame, pageColours);
+  if (others.length === 0 || Number(svg.getAttribute('width')) <= narrowRoom) return svg;
+  return fitting(maker, { vessels, flows }, others);
+}
+
 /** Vessels and flows drawn, one picture for each run that has a system of its own. */
 export function systemSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
   const seen = new Map<string, string[]>();
@@ -69,9 +87,10 @@ export function systemSection(maker: Maker, told: readonly ToldRun[]): HTMLEleme
           `${listed(letters)}: a saved document holds no vessels and flows to draw; make the report from the scenario file.`,
         ),
       ];
-    const drawn = ([frame, kind]: readonly [typeof wideSystem, string]): Element => {
-      const svg = systemPicture(maker, system.vessels, system.flows, frame, pageColours);
+    const drawn = (kind: string, frames: readonly SystemFrame[]): Element => {
+      const svg = fitting(maker, system, frames);
       svg.setAttribute('class', kind);
+      svg.setAttribute('style', `max-width:${mostEnlarged * Number(svg.getAttribute('width'))}px`);
       return finished(maker, svg, {
         title: 'The system: vessels and ways of water',
         description: described(system),
@@ -82,7 +101,7 @@ export function systemSection(maker: Maker, told: readonly ToldRun[]): HTMLEleme
     return [
       figure(
         maker,
-        [drawn([wideSystem, 'wide']), drawn([narrowSystem, 'narrow'])],
+        [drawn('wide', [wideSystem]), drawn('narrow', [roomySystem, narrowSystem])],
         caption,
         'system',
         tables(maker, system),
