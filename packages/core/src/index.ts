@@ -53,6 +53,16 @@ export { apartness, type ComparedQuantity } from './result/compare-quantities.js
 export type { RunAccount } from './result/run-account.js';
 export { why, type Difference, type DifferencePart, type Moment, type WhyOptions } from './result/why.js';
 
+// A water-test log.
+export { csvTable, logTable } from './log/csv-table.js';
+export { guessLogMap, type ColumnGuess, type MapGuess } from './log/guess-map.js';
+export type { LogMap } from './log/log-map.js';
+export { summaryOfLog, type LogCourse, type LogSummary } from './log/log-summary.js';
+export type { LogTable } from './log/log-table.js';
+export { readLog } from './log/read-log.js';
+export { readLogMap } from './log/read-map.js';
+export type { LogFeed, LogNote, LogReading, Oddity, WaterLog } from './log/water-log.js';
+
 // Evapotranspiration from weather.
 export { dayOfYear } from './weather/day-of-year.js';
 export { hargreaves } from './weather/hargreaves.js';

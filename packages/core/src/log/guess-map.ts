@@ -1,0 +1,184 @@
+import type { Measurable } from '../scenario/scenario.js';
+import { stringify } from 'yaml';
+import type { LogTable } from './log-table.js';
+
+/** What a column seems to be. */
+export interface ColumnGuess {
+  readonly column: string;
+  /** One clause: `ammonia in tank-1, mg N/L`. */
+  readonly guess: string;
+  /** What to look at before it is trusted; '' where the header says it all. */
+  readonly doubt: string;
+}
+
+/** A guessed map as the text of a file, to be looked over and kept. */
+export interface MapGuess {
+  readonly text: string;
+  readonly columns: readonly ColumnGuess[];
+}
+
+interface System {
+  /** Names of vessels, the fish tanks first; what is tested is in the first unless the header names another. */
+  readonly vessels: readonly string[];
+  readonly cohorts: readonly string[];
+}
+
+type Given = Record<string, unknown> | 'notes' | 'skip';
+
+const kinds: readonly { readonly reads: Measurable; readonly words: RegExp }[] = [
+  { reads: 'ammonia', words: /(?:\b(?:tan\b(?![-_ ]?\d)|nh[34])|ammoni)/i },
+  { reads: 'nitrite', words: /\b(?:no2|nitrite)/i },
+  { reads: 'nitrate', words: /\b(?:no3|nitrate)/i },
+  { reads: 'alkalinity', words: /\b(?:d?kh|alk|alkalinity|carbonate hardness)\b/i },
+  { reads: 'oxygen', words: /\b(?:d\.?o\.?|o2|oxygen)\b/i },
+  { reads: 'chloride', words: /\b(?:cl-?|chloride)\b/i },
+  { reads: 'temperature', words: /(?:\btemp|temperature|°|\bdeg ?[cf]\b)/i },
+  { reads: 'pH', words: /\bph\b/i },
+  { reads: 'volume', words: /\bvolume\b/i },
+];
+
+/** Unit of a column by its header, and what is open about it. */
+function unitOf(
+  reads: Measurable,
+  header: string,
+  values: readonly number[],
+): { unit: string; doubt: string } {
+  const asN = /(?:-n\b|\bas n\b|\bn\)|mg ?n\/l|\btan\b)/i.test(header);
+  switch (reads) {
+    case 'ammonia':
+      if (asN) return { unit: 'mg N/L', doubt: '' };
+      return { unit: 'mg N/L', doubt: 'many kits show nitrogen, some the ion: then "mg/L as NH4"' };
+    case 'nitrite':
+      return asN
+        ? { unit: 'mg N/L', doubt: '' }
+        : { unit: 'mg/L as NO2', doubt: 'many kits show the ion, some nitrogen: then "mg N/L"' };
+    case 'nitrate':
+      return asN
+        ? { unit: 'mg N/L', doubt: '' }
+        : { unit: 'mg/L as NO3', doubt: 'many kits show the ion, some nitrogen: then "mg N/L"' };
+    case 'alkalinity':
+      if (/dkh|°/i.test(header)) return { unit: 'dKH', doubt: '' };
+      if (/ppm|mg\/l|caco3/i.test(header)) return { unit: 'mg/L as CaCO3', doubt: '' };
+      return median(values) > 25
+        ? { unit: 'mg/L as CaCO3', doubt: 'told by the size of the numbers' }
+        : { unit: 'dKH', doubt: 'told by the size of the numbers' };
+    case 'temperature':
+      if (/f\b/i.test(header.replace(/temperature|of/gi, ''))) return { unit: 'degF', doubt: '' };
+      if (/(?:°|deg ?|\()c\b|celsius/i.test(header)) return { unit: 'degC', doubt: '' };
+      return median(values) > 45
+        ? { unit: 'degF', doubt: 'told by the size of the numbers' }
+        : { unit: 'degC', doubt: 'told by the size of the numbers' };
+    case 'oxygen':
+    case 'chloride':
+      return { unit: 'mg/L', doubt: /%/.test(header) ? 'a share of saturation cannot be read' : '' };
+    case 'volume':
+      return { unit: 'L', doubt: 'the header does not say the unit' };
+    case 'pH':
+      return { unit: '', doubt: '' };
+  }
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+}
+
+/** The name whose letters and figures the header holds; longer names first. */
+function named(header: string, names: readonly string[]): string | undefined {
+  const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, '');
+  const within = plain(header);
+  return [...names].sort((a, b) => b.length - a.length).find((name) => within.includes(plain(name)));
+}
+
+/** Row of the header: the one of the first ten in which most cells are words that a log has. */
+function headerRow(table: LogTable): number {
+  const score = (cells: readonly string[]): number =>
+    cells.filter((cell) => /date|day\b|when/i.test(cell) || kinds.some(({ words }) => words.test(cell)))
+      .length;
+  const scores = table.rows.slice(0, 10).map(score);
+  return scores.indexOf(Math.max(...scores)) + 1;
+}
+
+function guessColumn(
+  header: string,
+  values: readonly number[],
+  system: System,
+): { given: Given; guess: string; doubt: string } {
+  if (/note|remark|comment|observ|action/i.test(header)) return { given: 'notes', guess: 'words', doubt: '' };
+  if (/\bfeed|\bfed\b|food/i.test(header)) {
+    const cohort = named(header, system.cohorts) ?? 'all';
+    const unit = /kg/i.test(header)
+      ? 'kg'
+      : /\b(?:g|gr|grams?)\b/i.test(header)
+        ? 'g'
+        : /oz/i.test(header)
+          ? 'oz'
+          : /cups?/i.test(header)
+            ? 'cup'
+            : /scoops?/i.test(header)
+              ? 'scoop'
+              : 'g';
+    const doubt =
+      unit === 'cup' || unit === 'scoop'
+        ? `weigh one ${unit} and write it under measures`
+        : /\b(?:kg|g|gr|grams?|oz)\b/i.test(header)
+          ? ''
+          : 'the header does not say the unit';
+    return { given: { feed: cohort, unit }, guess: `feed of ${cohort}, ${unit}`, doubt };
+  }
+  const kind = kinds.find(({ words }) => words.test(header));
+  if (kind === undefined)
+    return { given: 'skip', guess: 'nothing known', doubt: 'left out unless the map says what it is' };
+  const [first] = system.vessels;
+  const own = named(header, system.vessels);
+  const vessel = own ?? first ?? 'tank';
+  const { unit, doubt } = unitOf(kind.reads, header, values);
+  const where =
+    own === undefined && system.vessels.length !== 1 ? `which vessel is not said: ${vessel} is taken` : '';
+  return {
+    given: { reads: kind.reads, in: vessel, ...(unit === '' ? {} : { unit }) },
+    guess: `${kind.reads} in ${vessel}${unit === '' ? '' : `, ${unit}`}`,
+    doubt: [doubt, where].filter((text) => text !== '').join('; '),
+  };
+}
+
+/**
+ * Guesses from the header (and the size of the numbers) what the columns of a log hold, as the text of a map
+ * file that a person looks over before it is used. Nothing is read by it unseen.
+ */
+export function guessLogMap(table: LogTable, system: System): MapGuess {
+  const header = headerRow(table);
+  const names = (table.rows[header - 1] ?? []).map((name, place) => ({ name, place }));
+  const date =
+    names.find(({ name }) => /\bdate\b/i.test(name)) ??
+    names.find(({ name }) => /^(?:day|when)\b/i.test(name)) ??
+    names[0];
+  const columns: ColumnGuess[] = [];
+  const given: Record<string, Given> = {};
+  for (const { name, place } of names) {
+    if (name === '' || place === date?.place) continue;
+    const values = table.rows
+      .slice(header)
+      .map((cells) => Number.parseFloat((cells[place] ?? '').replace(',', '.')))
+      .filter(Number.isFinite);
+    const { given: use, guess, doubt } = guessColumn(name, values, system);
+    given[name] = use;
+    columns.push({ column: name, guess, doubt });
+  }
+  const wantsMeasure = Object.values(given).flatMap((use) =>
+    typeof use === 'object' && (use.unit === 'cup' || use.unit === 'scoop') ? [use.unit] : [],
+  );
+  const text = stringify({
+    ...(header === 1 ? {} : { header }),
+    date: { column: date?.name ?? '' },
+    columns: given,
+    ...(wantsMeasure.length === 0
+      ? {}
+      : {
+          measures: Object.fromEntries(
+            [...new Set(wantsMeasure)].map((unit) => [unit, 'WEIGH ONE, such as 110 g']),
+          ),
+        }),
+  });
+  return { text, columns };
+}

@@ -1,0 +1,28 @@
+import type { Measurable } from '../scenario/scenario.js';
+import type { Dimension } from '../units.js';
+
+/** What may be measured, in the order of a test kit. */
+export const measurables = [
+  'ammonia',
+  'nitrite',
+  'nitrate',
+  'pH',
+  'alkalinity',
+  'oxygen',
+  'temperature',
+  'chloride',
+  'volume',
+] as const satisfies readonly Measurable[];
+
+/** What each is written in; pH has no unit. */
+export const dimensionOf: Readonly<Record<Measurable, Dimension | undefined>> = {
+  ammonia: 'ammonia',
+  nitrite: 'nitrite',
+  nitrate: 'nitrate',
+  pH: undefined,
+  alkalinity: 'alkalinity',
+  oxygen: 'concentration',
+  temperature: 'temperature',
+  chloride: 'concentration',
+  volume: 'volume',
+};

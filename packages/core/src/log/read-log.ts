@@ -1,0 +1,196 @@
+import { createParameters } from '../library/parameters.js';
+import { InputError } from '../errors.js';
+import { dateOrder } from './date-order.js';
+import type { ColumnUse, DateOrder, LogMap } from './log-map.js';
+import { deedInNote } from './log-notes.js';
+import type { LogTable } from './log-table.js';
+import { readCell, saysNothing } from './read-cell.js';
+import { readDate } from './read-date.js';
+import { readReading } from './read-readings.js';
+import { convert } from '../units.js';
+import type { LogFeed, LogNote, LogReading, Oddity, WaterLog } from './water-log.js';
+
+interface DatedRow {
+  readonly row: number;
+  readonly cells: readonly string[];
+  readonly date: string;
+  readonly hour: number;
+}
+
+const iso = (year: number, month: number, day: number): string =>
+  [String(year).padStart(4, '0'), String(month).padStart(2, '0'), String(day).padStart(2, '0')].join('-');
+
+/** Years that a log may be of; others are slips. */
+const years = { first: 1950, last: 2200 };
+
+/** The order of day and month: the map's, or as the dates themselves tell. */
+function orderFor(table: LogTable, map: LogMap, texts: readonly string[], oddities: Oddity[]): DateOrder {
+  if (map.order !== undefined) return map.order;
+  const answer = dateOrder(texts);
+  if ('problem' in answer) {
+    throw new InputError([
+      {
+        file: table.file,
+        key: map.date,
+        problem: answer.problem,
+        expected: 'in the map, date: { column: ..., order: day-month-year } or month-day-year',
+      },
+    ]);
+  }
+  if (answer.told === 'the rows run on day by day') {
+    oddities.push({
+      row: map.header,
+      column: map.date,
+      text: map.date,
+      problem: 'day and month could be either way round',
+      done: `read as ${answer.order}, because then ${answer.told}`,
+    });
+  }
+  return answer.order;
+}
+
+/** Rows with a date that can be read; a missing year is that of the row above. */
+function datedRows(table: LogTable, map: LogMap, place: number, oddities: Oddity[]): DatedRow[] {
+  const rows = table.rows.slice(map.header).map((cells, index) => ({ cells, row: map.header + index + 1 }));
+  const filled = rows.filter(({ cells }) => cells.some((cell) => cell !== ''));
+  const texts = filled.map(({ cells }) => cells[place] ?? '').filter((text) => text !== '');
+  const order = orderFor(table, map, texts, oddities);
+  const dated: DatedRow[] = [];
+  let year: number | undefined;
+  let last = '';
+  const seen = new Map<string, number>();
+  for (const { cells, row } of filled) {
+    const text = cells[place] ?? '';
+    const say = (problem: string, done: string): void => {
+      oddities.push({ row, column: map.date, text, problem, done });
+    };
+    const date = readDate(text, order);
+    if (date === undefined) {
+      say(text === '' ? 'no date' : 'not a date', 'the whole row is left out');
+      continue;
+    }
+    const full = date.year ?? year;
+    if (full === undefined) {
+      say('a date without a year, and none above it has one', 'the whole row is left out');
+      continue;
+    }
+    if (full < years.first || full > years.last) {
+      say(`no log is of the year ${full}`, 'the whole row is left out');
+      continue;
+    }
+    if (date.year === undefined) say('no year', `taken as ${full}, that of the row above`);
+    year = full;
+    const day = iso(full, date.month, date.day);
+    if (day < last) say(`earlier than the row above (${last})`, 'kept at its own date');
+    const before = seen.get(day);
+    if (before !== undefined) say(`the date of row ${before} again`, 'both are kept');
+    seen.set(day, row);
+    last = day;
+    dated.push({ row, cells, date: day, hour: date.hour });
+  }
+  return dated;
+}
+
+/** Most decimals of the plain numbers of a column that are in its unit. */
+function decimalsOf(rows: readonly DatedRow[], place: number): number {
+  return rows.reduce((most, { cells }) => {
+    const cell = readCell(cells[place] ?? '', undefined);
+    return 'decimals' in cell && cell.unit === '' ? Math.max(most, cell.decimals ?? 0) : most;
+  }, 0);
+}
+
+/** Grams of one of what a cell counts in: a measure of the map, or a unit of mass. */
+function gramsOf(unit: string, measures: ReadonlyMap<string, number>): number | undefined {
+  const measure = measures.get(unit) ?? measures.get(unit.replace(/s$/i, ''));
+  if (measure !== undefined) return measure;
+  const answer = convert(1, unit.replace(/^gr(?:ams?)?$/i, 'g'), 'mass');
+  return 'value' in answer ? answer.value : undefined;
+}
+
+function readFeed(
+  text: string,
+  use: Extract<ColumnUse, { kind: 'feed' }>,
+  measures: ReadonlyMap<string, number>,
+): { grams: number; odd?: string } | { problem: string } | undefined {
+  if (text === '') return undefined;
+  if (saysNothing(text)) return { grams: 0, odd: 'no feed' };
+  const cell = readCell(text, undefined);
+  if ('problem' in cell) return cell;
+  if (cell.low < 0) return { problem: 'less than nothing' };
+  if (!Number.isFinite(cell.low) || !Number.isFinite(cell.high)) return { problem: 'feed without a bound' };
+  const each = cell.unit === '' ? use.grams : gramsOf(cell.unit, measures);
+  if (each === undefined) return { problem: `"${cell.unit}" is no unit of mass and no measure of the map` };
+  const grams = ((cell.low + cell.high) / 2) * each;
+  const odd = [cell.odd, each === use.grams ? undefined : `another unit than the column's (${cell.unit})`]
+    .filter((part) => part !== undefined)
+    .join(', ');
+  return odd === '' ? { grams } : { grams, odd };
+}
+
+/**
+ * Reads a log by its map. Every value that is not as it should be is an oddity with its row and what was done;
+ * nothing is dropped or mended without one.
+ * @throws InputError where no column of dates is there, or day and month cannot be told apart
+ */
+export function readLog(table: LogTable, map: LogMap): WaterLog {
+  const header = table.rows[map.header - 1] ?? [];
+  const datePlace = header.indexOf(map.date);
+  if (datePlace < 0) {
+    throw new InputError([
+      { file: table.file, line: map.header, problem: 'no column of dates', got: map.date },
+    ]);
+  }
+  const parameters = createParameters();
+  const oddities: Oddity[] = [];
+  const rows = datedRows(table, map, datePlace, oddities);
+  const readings: LogReading[] = [];
+  const feed: LogFeed[] = [];
+  const notes: LogNote[] = [];
+  header.forEach((column, place) => {
+    if (place === datePlace || column === '') return;
+    const use = map.columns.get(column);
+    const say = (row: number, text: string, problem: string, done: string): void => {
+      oddities.push({ row, column, text, problem, done });
+    };
+    if (use === undefined) {
+      say(map.header, column, 'a column that the map does not name', 'left out');
+      return;
+    }
+    if (header.indexOf(column) < place)
+      say(map.header, column, 'two columns of one name', 'both are read alike');
+    const decimals = use.kind === 'readings' ? decimalsOf(rows, place) : 0;
+    for (const { row, cells, date, hour } of rows) {
+      const text = cells[place] ?? '';
+      if (use.kind === 'readings') {
+        const answer = readReading(text, use, decimals, { date, hour, row, column }, parameters);
+        if (answer.reading !== undefined) readings.push(answer.reading);
+        if (answer.oddity !== undefined) say(row, text, answer.oddity.problem, answer.oddity.done);
+      } else if (use.kind === 'feed') {
+        const answer = readFeed(text, use, map.measures);
+        if (answer === undefined) continue;
+        if ('problem' in answer) say(row, text, answer.problem, 'left out');
+        else {
+          feed.push({ date, row, column, cohort: use.cohort, grams: answer.grams });
+          if (answer.odd !== undefined) say(row, text, answer.odd, `kept as ${answer.grams} g`);
+        }
+      } else if (use.kind === 'notes' && text !== '') {
+        notes.push({ date, row, text });
+        const deed = deedInNote(text, date);
+        if (deed !== undefined)
+          say(row, text, 'something was done to the system', `not acted on; in the scenario: ${deed}`);
+      }
+    }
+  });
+  const dates = rows.map(({ date }) => date).sort();
+  const order = (a: { row: number }, b: { row: number }): number => a.row - b.row;
+  return {
+    file: table.file,
+    from: dates[0] ?? '',
+    to: dates[dates.length - 1] ?? '',
+    days: new Set(dates).size,
+    readings: readings.sort(order),
+    feed: feed.sort(order),
+    notes,
+    oddities: oddities.sort(order),
+  };
+}

@@ -1,0 +1,165 @@
+import type { Parameters } from '../library/parameters.js';
+import { convert, type QuantityAnswer } from '../units.js';
+import type { ColumnUse } from './log-map.js';
+import { dimensionOf } from './measurables.js';
+import { readCell, saysNothing } from './read-cell.js';
+import type { LogReading, Oddity } from './water-log.js';
+
+type Readings = Extract<ColumnUse, { kind: 'readings' }>;
+
+/** Where a cell stands. */
+export interface CellPlace {
+  readonly date: string;
+  readonly hour: number;
+  readonly row: number;
+  readonly column: string;
+}
+
+/** A cell as a reading, or why not; with what is odd about it. */
+export interface ReadingAnswer {
+  readonly reading?: LogReading;
+  readonly oddity?: Omit<Oddity, 'row' | 'column' | 'text'>;
+}
+
+/** Smallest thing a column can show, in its unit; undefined where the map does not say. */
+function leastOf(use: Readings): number | undefined {
+  return use.steps?.find((step) => step > 0) ?? use.resolution;
+}
+
+/** Bounds of what a shown value may truly be, in the unit of the column. */
+function boundsOf(
+  value: number,
+  use: Readings,
+  decimals: number,
+): { low: number; high: number; odd?: string } {
+  const { steps } = use;
+  if (steps === undefined) {
+    const half = (use.resolution ?? 10 ** -decimals) / 2;
+    return { low: value - half, high: value + half };
+  }
+  const place = steps.indexOf(value);
+  if (place >= 0) {
+    return {
+      low: place === 0 ? -Infinity : (steps[place - 1] + value) / 2,
+      high: place === steps.length - 1 ? Infinity : (steps[place + 1] + value) / 2,
+    };
+  }
+  const above = steps.findIndex((step) => step > value);
+  return {
+    low: above === 0 ? -Infinity : (steps[above < 0 ? steps.length - 1 : above - 1] ?? -Infinity),
+    high: above < 0 ? Infinity : steps[above],
+    odd: 'between the steps of the kit',
+  };
+}
+
+/**
+ * Reads one cell of a column of readings into an interval in internal units.
+ * @param decimals most decimals that any plain number of the column has: a 7 among 7.2 and 7.4 is a 7.0
+ */
+export function readReading(
+  text: string,
+  use: Readings,
+  decimals: number,
+  place: CellPlace,
+  parameters: Parameters,
+): ReadingAnswer {
+  if (text === '') return {};
+  if (saysNothing(text)) return { oddity: { problem: 'no reading', done: 'left out' } };
+  const cell = readCell(text, leastOf(use));
+  if ('problem' in cell) return { oddity: { problem: cell.problem, done: 'left out' } };
+  const dimension = dimensionOf[use.reads];
+  const own = cell.unit === '' ? undefined : unitIn(cell.unit, use);
+  if (own !== undefined && 'problem' in own) {
+    return { oddity: { problem: `${own.problem} ("${cell.unit}")`, done: 'left out' } };
+  }
+  const unit = own?.unit ?? use.unit;
+  const inner = (value: number): number => {
+    if (!Number.isFinite(value) || dimension === undefined) return value;
+    const answer: QuantityAnswer = convert(Math.abs(value), unit, dimension);
+    if ('problem' in answer) throw new RangeError(`${unit} was checked with the map`);
+    // Below zero only by half a step of rounding, or a temperature.
+    return dimension === 'temperature' ? signedTemperature(value, unit) : Math.sign(value) * answer.value;
+  };
+  const written = cell.low === cell.high ? cell.low : Number.isFinite(cell.low) ? cell.low : cell.high;
+  const beyond = outside(inner(written), use, parameters);
+  if (beyond !== undefined)
+    return { oddity: { problem: beyond, done: slipGuess(written, inner, use, parameters) } };
+  const plain = cell.low === cell.high;
+  const bounds = plain
+    ? boundsOf(cell.low, use, own?.differs === true ? (cell.decimals ?? 0) : decimals)
+    : { low: cell.low, high: cell.high };
+  const low = inner(bounds.low);
+  const high = inner(bounds.high);
+  const middle =
+    Number.isFinite(low) && Number.isFinite(high) ? (low + high) / 2 : Number.isFinite(low) ? low : high;
+  const odd = [
+    cell.odd,
+    'odd' in bounds ? bounds.odd : undefined,
+    own?.differs === true ? `another unit than the column's (${cell.unit})` : undefined,
+  ]
+    .filter((part) => part !== undefined)
+    .join(', ');
+  const reading: LogReading = {
+    ...place,
+    reads: use.reads,
+    vessel: use.vessel,
+    low,
+    high,
+    value: plain ? inner(cell.low) : middle,
+    text,
+  };
+  return odd === ''
+    ? { reading }
+    : { reading, oddity: { problem: odd, done: `kept as ${interval(bounds, unit)}` } };
+}
+
+/** The unit written in a cell: the column's own where it says no more than that (`ppm` in a column of mg N/L). */
+function unitIn(written: string, use: Readings): { unit: string; differs: boolean } | { problem: string } {
+  const dimension = dimensionOf[use.reads];
+  if (dimension === undefined) {
+    return /^(?:ph|su)$/i.test(written) ? { unit: '', differs: false } : { problem: 'pH has no unit' };
+  }
+  if (/^(?:ppm|mg\/l)$/i.test(written) && dimension !== 'temperature' && dimension !== 'volume') {
+    return { unit: use.unit, differs: false };
+  }
+  const answer = convert(1, written, dimension);
+  if ('problem' in answer) return { problem: answer.problem };
+  const same = convert(1, use.unit, dimension);
+  return { unit: written, differs: !('value' in same) || same.value !== answer.value };
+}
+
+function signedTemperature(value: number, unit: string): number {
+  const answer = convert(value, unit, 'temperature');
+  return 'value' in answer ? answer.value : Number.NaN;
+}
+
+/** Why a value cannot be, or undefined. */
+function outside(value: number, use: Readings, parameters: Parameters): string | undefined {
+  const lowest = parameters.value(`log.${use.reads}.lowest`);
+  const highest = parameters.value(`log.${use.reads}.highest`);
+  if (value < lowest) return `no ${use.reads} is so low`;
+  return value > highest || Number.isNaN(value) ? `no ${use.reads} is so high` : undefined;
+}
+
+/** What to do about a value that cannot be: left out, with the likely slip where one place of the point mends it. */
+function slipGuess(
+  written: number,
+  inner: (value: number) => number,
+  use: Readings,
+  parameters: Parameters,
+): string {
+  const mended = [written / 10, written / 100].find(
+    (value) => outside(inner(value), use, parameters) === undefined,
+  );
+  return mended === undefined || written < 0
+    ? 'left out'
+    : `left out; write ${Number(mended.toPrecision(12))} if that was meant`;
+}
+
+function interval({ low, high }: { low: number; high: number }, unit: string): string {
+  const digits = (value: number): string => String(Number(value.toPrecision(6)));
+  const of = unit === '' ? '' : ` ${unit}`;
+  if (low === -Infinity) return `at most ${digits(high)}${of}`;
+  if (high === Infinity) return `at least ${digits(low)}${of}`;
+  return `${digits(low)} to ${digits(high)}${of}`;
+}
