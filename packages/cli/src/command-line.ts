@@ -6,6 +6,8 @@ import { addCheck } from './words/check.js';
 import { addCompare } from './words/compare.js';
 import { addLog } from './words/log.js';
 import { addNew } from './words/new.js';
+import { addPlot } from './words/plot.js';
+import { addReport } from './words/report.js';
 import { addRun } from './words/run.js';
 import { addWhy } from './words/why.js';
 
@@ -13,7 +15,16 @@ import { addWhy } from './words/why.js';
 const version = '0.1.0';
 
 /** Every command, in the order in which the help names them. */
-const commands: readonly AddCommand[] = [addRun, addCheck, addCompare, addWhy, addLog, addNew];
+const commands: readonly AddCommand[] = [
+  addRun,
+  addCheck,
+  addCompare,
+  addWhy,
+  addReport,
+  addPlot,
+  addLog,
+  addNew,
+];
 
 const exitHelp = `
 Exit codes: ${exit.done} done, ${exit.badInput} bad input, ${exit.notFinished} did not finish, ${exit.balanceBroken} balance broken, ${exit.badUsage} bad usage, ${exit.ourBug} our bug.`;

@@ -1,6 +1,6 @@
-import type { Component } from '../model/component.js';
 import { sum } from '../sum.js';
 import type { Budget, BudgetLine } from './budget.js';
+import { outsideName, storeName } from './fate-names.js';
 
 /** A named part of a balance. */
 export interface Share {
@@ -19,34 +19,9 @@ export interface Fates {
   readonly residual: number;
 }
 
-const airNames: Partial<Record<Component, string>> = {
-  dinitrogen: 'nitrogen gas',
-  'ammonia-gas': 'ammonia to air',
-  'oxygen-gas': 'oxygen of the air',
-  'carbon-dioxide-gas': 'carbon dioxide of the air',
-};
-
-const storeNames: Partial<Record<Component, string>> = {
-  tan: 'water',
-  nitrite: 'water',
-  nitrate: 'water',
-  alkalinity: 'water',
-  carbon: 'water',
-  oxygen: 'water',
-  chloride: 'water',
-  water: 'vessels',
-  solids: 'solids',
-  settled: 'solids',
-  aob: 'biofilm',
-  nob: 'biofilm',
-  'crop-mass': 'standing crop',
-  'crop-nitrogen': 'standing crop',
-  'fish-mass': 'living fish',
-};
-
 function crossedName(line: BudgetLine): string {
   if (line.component === 'water') return line.by === 'action' ? line.beyond : line.by;
-  return (line.beyond === 'air' ? airNames[line.component] : undefined) ?? line.beyond;
+  return outsideName(line.beyond, line.component);
 }
 
 /** Amounts by name, largest first; amounts of one name are added. */
@@ -71,7 +46,7 @@ function shares(
  */
 export function fatesOf(budget: Budget): Fates {
   const stored = shares(
-    budget.stores.map(({ component, amount }) => ({ name: storeNames[component] ?? component, amount })),
+    budget.stores.map(({ component, amount }) => ({ name: storeName(component), amount })),
     1,
   );
   const came = budget.lines.filter(({ amount }) => amount > 0);
