@@ -8,6 +8,8 @@ import { addLog } from './words/log.js';
 import { addEnsemble } from './words/ensemble.js';
 import { addMerge } from './words/merge.js';
 import { addNew } from './words/new.js';
+import { addPlot } from './words/plot.js';
+import { addReport } from './words/report.js';
 import { addRun } from './words/run.js';
 import { addWhy } from './words/why.js';
 
@@ -20,6 +22,8 @@ const commands: readonly AddCommand[] = [
   addCheck,
   addCompare,
   addWhy,
+  addReport,
+  addPlot,
   addEnsemble,
   addMerge,
   addLog,

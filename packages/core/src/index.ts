@@ -40,6 +40,8 @@ export type { Outcome, Run, RunEvent, Sample } from './run/run.js';
 export { allSeries, seriesNames, seriesOf, type Series } from './result/series.js';
 export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } from './result/budget.js';
 export { fatesOf, type Fates, type Share } from './result/fates.js';
+export { fatesOver, type FatesOver } from './result/fates-over.js';
+export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
 export { limitsOf, type LimitResult } from './result/limits.js';
 export { contentHash, manifestOf, scenarioHash, version, type Manifest } from './result/manifest.js';
 export { endStateOf, type EndState } from './result/end-state.js';

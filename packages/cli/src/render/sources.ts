@@ -1,7 +1,8 @@
 import type { BibliographyEntry } from '@leat/core';
 import { wrap } from './columns.js';
 
-const marks: Readonly<Record<string, string>> = {
+/** How a number came here, by its mark. */
+export const marks: Readonly<Record<string, string>> = {
   R: 'read in the publication',
   S: 'second-hand',
   C: 'computed from it',
