@@ -11,6 +11,8 @@ import { addNew } from './words/new.js';
 import { addPlot } from './words/plot.js';
 import { addReport } from './words/report.js';
 import { addRun } from './words/run.js';
+import { addSize } from './words/size.js';
+import { addSteady } from './words/steady.js';
 import { addWhy } from './words/why.js';
 
 /** The same as in package.json; kept here so that --version reads no file. */
@@ -24,6 +26,8 @@ const commands: readonly AddCommand[] = [
   addWhy,
   addReport,
   addPlot,
+  addSteady,
+  addSize,
   addEnsemble,
   addMerge,
   addLog,

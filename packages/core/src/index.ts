@@ -97,3 +97,24 @@ export {
 export type { Spreads, SpreadsState } from './analysis/ensemble/spreads.js';
 export { summaryOf, type Bands, type Summary } from './analysis/ensemble/summary-of.js';
 export { openTally, type MemberNote, type Tally, type TallyState } from './analysis/ensemble/tally.js';
+
+// The state that a system comes to and keeps.
+export { NoSteadyStateError } from './analysis/steady/constant-state.js';
+export { dayOn } from './analysis/steady/day-on.js';
+export type { Held } from './analysis/steady/held-states.js';
+export type { Mode } from './analysis/steady/modes.js';
+export type { RepeatedDeed } from './analysis/steady/spread-deeds.js';
+export { steadyState, type SteadyOptions, type SteadyState } from './analysis/steady/steady-state.js';
+
+// The size of one thing at which every condition holds.
+export { findSize, type SizeAnswer, type SizeSearch, type Trial } from './analysis/size/find-size.js';
+export {
+  handbookOf,
+  surfacesVaried,
+  type Handbook,
+  type HandbookValue,
+  type SizeEnds,
+} from './analysis/size/handbook.js';
+export { judgeRun } from './analysis/size/judge-run.js';
+export { sizeReasons, type SizeReasons } from './analysis/size/size-reasons.js';
+export { valueRange, type EndNames, type ValueRange } from './analysis/size/value-range.js';
