@@ -116,5 +116,7 @@ export {
   type SizeEnds,
 } from './analysis/size/handbook.js';
 export { judgeRun } from './analysis/size/judge-run.js';
+export { openSizeMembers, type SizeDraws, type SizeMember } from './analysis/size/size-member.js';
 export { sizeReasons, type SizeReasons } from './analysis/size/size-reasons.js';
-export { valueRange, type EndNames, type ValueRange } from './analysis/size/value-range.js';
+export { sizeSpread, type SizeSpread } from './analysis/size/size-spread.js';
+export { valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/size/value-range.js';

@@ -17,13 +17,16 @@ import {
 } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
 import type { ScenarioOptions } from '../open-scenario.js';
-import { sizeDocument, sizeText, type SizeTold } from '../render/size.js';
+import { sizeDocument } from '../render/size-document.js';
+import { sizeText, type SizeTold } from '../render/size.js';
 import { styleFor } from '../render/style.js';
+import { readTexts, type ScenarioTexts } from '../scenario-texts.js';
+import { sizeDraws, type DrawsOptions } from '../size/size-draws.js';
 import type { Streams } from '../streams.js';
-import { openAt, openVaried, type Varied } from '../vary.js';
+import { openAt, openVaried, valueText, type Varied } from '../vary.js';
 
 /** What `leat size` was asked. */
-export interface SizeCommandOptions extends ScenarioOptions {
+export interface SizeCommandOptions extends ScenarioOptions, DrawsOptions {
   readonly vary: string;
   readonly from: string;
   readonly to: string;
@@ -33,19 +36,8 @@ export interface SizeCommandOptions extends ScenarioOptions {
   readonly json?: boolean;
 }
 
-function modelAt(
-  file: string,
-  options: ScenarioOptions,
-  varied: Varied,
-  value: number,
-  closure: { readonly closureDraws?: number } = {},
-): Model {
-  const { scenario } = openAt(file, options, [{ varied, value }]);
-  return compileModel(scenario, createParameters(scenario.overrides), closure);
-}
-
 /** Reads every condition, and says every fault of all of them at once. */
-export function conditionsOf(texts: readonly string[], model: Model): readonly Condition[] {
+function conditionsOf(texts: readonly string[], model: Model): readonly Condition[] {
   const faults: InputError['faults'][number][] = [];
   const conditions = texts.flatMap((text) => {
     try {
@@ -60,43 +52,69 @@ export function conditionsOf(texts: readonly string[], model: Model): readonly C
   return conditions;
 }
 
-/** How a search ended, for the exit code: an answer, no answer in the range, or no run that came to its end. */
-function endingOf(answer: SizeAnswer, told: SizeTold): { code: ExitCode; text: string } {
-  const between = `from ${told.varied.text(told.varied.from)} to ${told.varied.text(told.varied.to)}`;
-  if (answer.kind === 'holds-nowhere') {
-    const all = answer.trials.every(({ broke }) => broke !== undefined);
-    const text = `no value ${between} of those tried keeps every condition`;
-    return all
-      ? { code: exit.notFinished, text: `not finished: ${answer.trials[0].broke ?? ''}` }
-      : {
-          code: exit.badInput,
-          text: `${told.varied.path}: ${text}; expected a range in which they hold somewhere`,
-        };
-  }
-  if (answer.kind === 'not-monotone') {
-    return {
-      code: exit.badInput,
-      text: `${told.varied.path}: the conditions hold, fail and hold again ${between}: there is no one size`,
-    };
-  }
-  return { code: exit.done, text: '' };
+/** The system at one value; closure of the rows is checked at draws only where asked. */
+function modelAt(texts: ScenarioTexts, varied: Varied, value: number, closureDraws?: number): Model {
+  const { scenario } = openAt(texts, [{ varied, value }]).reading;
+  return compileModel(
+    scenario,
+    createParameters(scenario.overrides),
+    closureDraws === undefined ? {} : { closureDraws },
+  );
 }
 
-/** `leat size FILE`: the smallest or largest value at which every condition holds, beside what handbooks say. */
-export function sizeCommand(file: string, options: SizeCommandOptions, streams: Streams): ExitCode {
-  const names = { from: '--from', to: '--to' };
+/** How a search ended, for the exit code: an answer, no answer in the range, or no run that came to its end. */
+function endingOf({ kind, trials }: SizeAnswer, varied: Varied): { code: ExitCode; text: string } {
+  const between = `from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)}`;
+  if (kind === 'holds-nowhere' && trials.every(({ broke }) => broke !== undefined))
+    return { code: exit.notFinished, text: `not finished: ${trials[0].broke ?? ''}` };
+  const problem =
+    kind === 'holds-nowhere'
+      ? `no value ${between} of those tried keeps every condition; expected a range in which they hold somewhere`
+      : kind === 'not-monotone'
+        ? `the conditions hold, fail and hold again ${between}: there is no one size`
+        : undefined;
+  if (problem === undefined) return { code: exit.done, text: '' };
+  return { code: exit.badInput, text: `--vary: ${varied.path}: ${problem}` };
+}
+
+/** What handbooks say, and why the model differs, by a run. */
+function besideOf(
+  varied: Varied,
+  ends: { readonly atFrom: Model; readonly atTo: Model },
+  at: { readonly value: number; readonly run: Run },
+): Pick<SizeTold, 'handbook' | 'reasons' | 'at'> {
+  const sizeEnds = { ...ends, from: varied.from, to: varied.to };
+  const cells = surfacesVaried(sizeEnds);
+  const handbook = handbookOf(sizeEnds, at.run);
+  return {
+    ...(handbook === undefined ? {} : { handbook }),
+    ...(cells.length === 0 ? {} : { reasons: sizeReasons(at.run, cells), at: at.value }),
+  };
+}
+
+/**
+ * `leat size FILE`: the smallest or largest value at which every condition holds, beside what handbooks say; with
+ * `--members` also how that value spreads over draws of the uncertain numbers.
+ */
+export async function sizeCommand(
+  file: string,
+  options: SizeCommandOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const { texts, opened } = readTexts(file, options);
   const asked = { path: options.vary, from: options.from, to: options.to };
-  const varied = openVaried(file, options, asked, names);
-  const atFrom = modelAt(file, options, varied, varied.from);
-  const atTo = modelAt(file, options, varied, varied.to);
-  const conditions = conditionsOf(options.keep, atFrom);
-  let nearest: { readonly trial: Trial; readonly run: Run } | undefined;
+  const varied = openVaried(texts, asked, { from: '--from', to: '--to' });
+  const ends = { atFrom: modelAt(texts, varied, varied.from), atTo: modelAt(texts, varied, varied.to) };
+  const conditions = conditionsOf(options.keep, ends.atFrom);
+  const { warnings } = ends.atFrom.parameters;
+  for (const note of [...opened.reading.notes, ...warnings]) streams.note(`${note}\n`);
+  let nearest: { readonly value: number; readonly holds: boolean; readonly run: Run } | undefined;
   const judge = (value: number): Trial => {
     try {
-      const run = simulate(modelAt(file, options, varied, value, { closureDraws: 0 }));
+      const run = simulate(modelAt(texts, varied, value, 0));
       const trial = judgeRun(run, value, conditions);
-      if (run.outcome.kind === 'done' && (nearest === undefined || trial.holds || !nearest.trial.holds))
-        nearest = { trial, run };
+      const better = nearest === undefined || trial.holds || !nearest.holds;
+      if (run.outcome.kind === 'done' && better) nearest = { value, holds: trial.holds, run };
       return trial;
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
@@ -104,26 +122,22 @@ export function sizeCommand(file: string, options: SizeCommandOptions, streams: 
     }
   };
   const want = options.largest === true ? 'largest' : 'smallest';
-  const answer = findSize({ ...varied, want, within: options.within ?? 0.01, judge });
-  const ends = { from: varied.from, to: varied.to, atFrom, atTo };
-  const told: SizeTold = { title: atFrom.scenario.title, varied, want, conditions, answer };
-  const cells = surfacesVaried(ends);
-  const beside =
-    nearest === undefined
-      ? {}
-      : {
-          handbook: handbookOf(ends, nearest.run),
-          ...(cells.length === 0
-            ? {}
-            : { reasons: sizeReasons(nearest.run, cells), at: nearest.trial.value }),
-        };
-  const whole = { ...told, ...beside };
-  streams.result(
-    options.json === true
-      ? sizeDocument(whole)
-      : sizeText(whole, styleFor(process.stdout.isTTY, process.env)),
-  );
-  const { code, text } = endingOf(answer, told);
+  const within = options.within ?? 0.01;
+  const answer = findSize({ ...varied, want, within, judge });
+  const drawn =
+    options.members === undefined
+      ? undefined
+      : await sizeDraws({ texts, varied, want, within, keep: options.keep }, answer, options, streams);
+  const told: SizeTold = {
+    title: ends.atFrom.scenario.title,
+    ...{ varied, want, conditions, answer },
+    ...(nearest === undefined ? {} : besideOf(varied, ends, nearest)),
+    ...(drawn === undefined ? {} : { drawn }),
+  };
+  const style = styleFor(process.stdout.isTTY, process.env);
+  streams.result(options.json === true ? sizeDocument(told) : sizeText(told, style));
+  if (drawn?.interrupted === true) return exit.interrupted;
+  const { code, text } = endingOf(answer, varied);
   if (text !== '') streams.note(`${text}\n`);
   return code;
 }

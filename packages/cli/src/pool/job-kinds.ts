@@ -4,6 +4,7 @@ import type { Job } from './job.js';
 const kinds = {
   outline: async () => (await import('../jobs/outline-job.js')).outlineJob,
   member: async () => (await import('../jobs/member-job.js')).memberJob,
+  size: async () => (await import('../jobs/size-job.js')).sizeJob,
 };
 
 /** Name of a kind of job. */

@@ -1,5 +1,6 @@
 import type { Condition, Handbook, SizeAnswer, SizeReasons } from '@leat/core';
-import type { Varied } from '../vary.js';
+import type { SizeDrawn } from '../size/size-draws.js';
+import { valueText, type Varied } from '../vary.js';
 import { cautions } from './cautions.js';
 import { columns, cut, wrap } from './columns.js';
 import { percent, shown } from './number.js';
@@ -12,10 +13,12 @@ export interface SizeTold {
   readonly want: 'smallest' | 'largest';
   readonly conditions: readonly Condition[];
   readonly answer: SizeAnswer;
-  readonly handbook?: Handbook | undefined;
+  readonly handbook?: Handbook;
   /** Why the model differs, by the run at one value. */
   readonly reasons?: SizeReasons;
   readonly at?: number;
+  /** How the size spreads over draws. */
+  readonly drawn?: SizeDrawn;
 }
 
 const width = 100;
@@ -25,11 +28,13 @@ const bindingWords = ({ conditions, answer }: SizeTold): string =>
 
 function verdict(told: SizeTold): readonly string[] {
   const { varied, want, answer } = told;
-  const value = answer.value === undefined ? '' : varied.text(answer.value);
-  const fails = answer.fails === undefined ? '' : varied.text(answer.fails);
+  const value = answer.value === undefined ? '' : valueText(varied, answer.value);
+  const fails = answer.fails === undefined ? '' : valueText(varied, answer.fails);
   const where = answer.stretches
     .map(({ from, to }) =>
-      from === to ? `at ${varied.text(from)}` : `from ${varied.text(from)} to ${varied.text(to)}`,
+      from === to
+        ? `at ${valueText(varied, from)}`
+        : `from ${valueText(varied, from)} to ${valueText(varied, to)}`,
     )
     .join(', ');
   switch (answer.kind) {
@@ -63,7 +68,7 @@ function trialTable({ varied, conditions, answer }: SizeTold): readonly string[]
       [
         ['tried', 'holds', ...numbers, ''],
         ...answer.trials.map(({ value, holds, margins, broke = '' }) => [
-          varied.text(value),
+          valueText(varied, value),
           holds ? 'yes' : 'no',
           ...margins.map(margin),
           cut(broke, 50),
@@ -87,7 +92,7 @@ function handbookLines({ handbook, varied }: SizeTold): readonly string[] {
   if (handbook === undefined) return ['by the handbook: no rule is known here for this quantity'];
   const { values, temperature, feed, tanByProtein, tanByFeed } = handbook;
   const rows = values.map(({ value, rate, rateUnit, conditions, source, page, mark, applies }) => [
-    value < 0 ? 'none' : varied.text(Number(value.toPrecision(3))),
+    value < 0 ? 'none' : valueText(varied, Number(value.toPrecision(3))),
     `at ${rate} ${rateUnit}`,
     applies ? '' : 'elsewhere',
     cut(conditions, 38),
@@ -122,8 +127,49 @@ function reasonLines({ reasons, at, varied, handbook }: SizeTold): readonly stri
     `biofilm fills ${percent(filled.start)} of that surface at the start, ${percent(filled.end)} at the end`,
   ];
   return [
-    `why they differ (the run at ${varied.text(at)})`,
+    `why they differ (the run at ${valueText(varied, at)})`,
     ...lines.flatMap((line) => wrap(`- ${line}`, width, '  ')),
+  ];
+}
+
+/** A size of a draw; one beyond the range has no number. */
+function sizeWords({ varied, want }: SizeTold, value: number): string {
+  if (value === (want === 'smallest' ? varied.from : varied.to))
+    return `${want === 'smallest' ? 'at most' : 'at least'} ${valueText(varied, value)}`;
+  if (Number.isFinite(value)) return valueText(varied, Number(value.toPrecision(3)));
+  return value > 0
+    ? `more than ${valueText(varied, varied.to)}`
+    : `less than ${valueText(varied, varied.from)}`;
+}
+
+function drawnLines(told: SizeTold): readonly string[] {
+  const { drawn, varied, conditions } = told;
+  if (drawn === undefined) return [];
+  const { spread, chosen, seed } = drawn;
+  const { members, median, band50, band90 } = spread;
+  const words = (value: number): string => sizeWords(told, value);
+  const of = (count: number): string => `${count} of ${members} (${percent(count / members)})`;
+  const binds = conditions.flatMap(({ text }, i) =>
+    spread.binds[i] === 0 ? [] : [`${text} binds in ${of(spread.binds[i])}`],
+  );
+  const counted = [
+    [spread.atEnd, `the end of the range serves, or a value beyond it would`],
+    [spread.beyond, 'no value of the range serves'],
+    [spread.notMonotone, 'the conditions hold, fail and hold again: the first size is counted'],
+    [spread.broke, 'some run broke off, and counts as one that fails'],
+  ] as const;
+  const lines = [
+    `median ${words(median)}; half of the draws from ${words(band50[0])} to ${words(band50[1])}; 90 % from ${words(band90[0])} to ${words(band90[1])}`,
+    ...(chosen === undefined || spread.survive === undefined
+      ? []
+      : [`${valueText(varied, chosen)} keeps every condition in ${of(spread.survive)} of the draws`]),
+    ...counted.flatMap(([count, what]) => (count === 0 ? [] : [`in ${of(count)} ${what}`])),
+    ...binds,
+  ];
+  return [
+    `over ${members} draws of the uncertain numbers (seed ${seed})`,
+    ...lines.flatMap((line) => wrap(`- ${line}`, width, '  ')),
+    '',
   ];
 }
 
@@ -133,7 +179,7 @@ export function sizeText(told: SizeTold, style: Style): string {
   const lines = [
     style.strong(cut(title, width)),
     ...wrap(
-      `${varied.path}: the ${want} from ${varied.text(varied.from)} to ${varied.text(varied.to)} at which every condition holds over the whole run`,
+      `${varied.path}: the ${want} from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)} at which every condition holds over the whole run`,
       width,
       '  ',
     ),
@@ -142,36 +188,12 @@ export function sizeText(told: SizeTold, style: Style): string {
     '',
     ...trialTable(told),
     '',
+    ...drawnLines(told),
     ...handbookLines(told),
     '',
     ...reasonLines(told),
-    '',
+    ...(told.reasons === undefined ? [] : ['']),
     ...cautions.map((line) => style.faint(cut(line, width))),
   ];
   return `${lines.join('\n')}\n`;
-}
-
-/** The same as one JSON document; margins without an answer are null. */
-export function sizeDocument({
-  title,
-  varied,
-  want,
-  conditions,
-  answer,
-  handbook,
-  reasons,
-  at,
-}: SizeTold): string {
-  const { path, unit, from, to, whole } = varied;
-  const document = {
-    title,
-    vary: { path, unit, from, to, whole },
-    want,
-    keep: conditions.map(({ text, unit: marginUnit }) => ({ text, unit: marginUnit })),
-    ...answer,
-    handbook: handbook ?? null,
-    ...(reasons === undefined ? {} : { reasons: { at, ...reasons } }),
-    cautions,
-  };
-  return `${JSON.stringify(document)}\n`;
 }

@@ -1,7 +1,15 @@
-import { InvalidArgumentError, Option } from 'commander';
+import { InvalidArgumentError, type Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { SizeCommandOptions } from '../commands/size.js';
-import { daysOption, everyOption, setOption } from '../options.js';
+import {
+  another,
+  daysOption,
+  everyOption,
+  membersOption,
+  seedOption,
+  setOption,
+  workersOption,
+} from '../options.js';
 
 /** A share of a value, such as `1%`. */
 function within(text: string): number {
@@ -21,22 +29,25 @@ export const addSize: AddCommand = (root, streams, leave) => {
     .requiredOption('--vary <path>', 'what is sized, by its path as --set takes it')
     .requiredOption('--from <value>', 'smallest value, with its unit, such as "50 L"')
     .requiredOption('--to <value>', 'largest value')
-    .addOption(
-      new Option(
-        '--keep <condition>',
-        'what must hold, such as "highest tan@tank below 1 mg N/L" (repeatable)',
-      )
-        .argParser((text: string, before: readonly string[] | undefined) => [...(before ?? []), text])
-        .makeOptionMandatory(),
+    .requiredOption(
+      '--keep <condition>',
+      'what must hold, such as "highest tan@tank below 1 mg N/L" (repeatable)',
+      (text: string, before: readonly string[] | undefined) => another(text, before ?? []),
     )
     .option('--largest', 'the largest value instead of the smallest')
     .option('--within <percentage>', 'how near to a value that fails (default: 1%)', within)
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(membersOption().default(undefined))
+    .addOption(seedOption())
+    .option('--chosen <value>', 'a size whose fate in each draw is asked (default: the answer)')
+    .addOption(workersOption())
     .option('--json', 'print one JSON document instead of words')
-    .action(async (file: string, options: SizeCommandOptions) => {
+    .action(async (file: string, options: SizeCommandOptions, command: Command) => {
+      if (options.chosen !== undefined && options.members === undefined)
+        command.error('error: --chosen is asked of draws: --members');
       const { sizeCommand } = await import('../commands/size.js');
-      leave(sizeCommand(file, options, streams));
+      leave(await sizeCommand(file, options, streams));
     });
 };

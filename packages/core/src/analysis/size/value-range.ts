@@ -31,6 +31,23 @@ function partsOf(text: string, file: string): { value: number; unit: string } | 
 }
 
 /**
+ * Reads one value such as `0.4 m3` as a number in a unit (empty: a bare number).
+ * @param name what to name in a fault, such as an option
+ */
+export function valueInUnit(text: string, unit: string, name: string): number | Fault {
+  const read = partsOf(text, name);
+  if (!('value' in read)) return read;
+  if (read.unit === unit) return read.value;
+  const fault = { file: name, got: JSON.stringify(text) };
+  if (unit === '')
+    return { ...fault, problem: 'a unit where the other end has none', expected: 'a bare number' };
+  const expected = `a quantity in ${unit}`;
+  if (read.unit === '') return { ...fault, problem: 'a number without a unit', expected };
+  const value = inUnit(read.value, read.unit, unit);
+  return value ?? { ...fault, problem: `not the same kind of quantity as one in ${unit}`, expected };
+}
+
+/**
  * Reads the two ends of a range, such as `50 L` and `2 m3`. Whether the quantity is the right one is for the reader
  * of the file to say.
  * @returns the range in the unit of the first, or all that is wrong
@@ -39,37 +56,16 @@ export function valueRange(from: string, to: string, names: EndNames): ValueRang
   const low = partsOf(from, names.from);
   const high = partsOf(to, names.to);
   if (!('value' in low) || !('value' in high)) return [low, high].filter((end) => 'problem' in end);
-  if ((low.unit === '') !== (high.unit === '')) {
-    const [bare, other] = low.unit === '' ? [names.from, high.unit] : [names.to, low.unit];
-    return [
-      {
-        file: bare,
-        got: JSON.stringify(low.unit === '' ? from : to),
-        problem: 'a number without a unit',
-        expected: `a quantity in ${other}, as the other end`,
-      },
-    ];
+  // The end that lacks its unit is the one to be named.
+  if (low.unit === '' && high.unit !== '') {
+    const fault = valueInUnit(from, high.unit, names.from);
+    return typeof fault === 'number' ? [] : [fault];
   }
-  const end = low.unit === high.unit ? high.value : inUnit(high.value, high.unit, low.unit);
-  if (end === undefined) {
-    return [
-      {
-        file: names.to,
-        got: JSON.stringify(to),
-        problem: 'not the same kind of quantity as the other end',
-        expected: `a quantity in ${low.unit}`,
-      },
-    ];
-  }
+  const end = valueInUnit(to, low.unit, names.to);
+  if (typeof end !== 'number') return [end];
   if (!(low.value < end)) {
-    return [
-      {
-        file: names.to,
-        got: JSON.stringify(to),
-        problem: 'an empty range',
-        expected: `more than ${names.from}, ${from}`,
-      },
-    ];
+    const expected = `more than ${names.from}, ${from}`;
+    return [{ file: names.to, got: JSON.stringify(to), problem: 'an empty range', expected }];
   }
   return { from: low.value, to: end, unit: low.unit };
 }
