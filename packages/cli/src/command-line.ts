@@ -13,6 +13,7 @@ import { addReport } from './words/report.js';
 import { addRun } from './words/run.js';
 import { addSize } from './words/size.js';
 import { addSteady } from './words/steady.js';
+import { addSweep } from './words/sweep.js';
 import { addWhy } from './words/why.js';
 
 /** The same as in package.json; kept here so that --version reads no file. */
@@ -28,6 +29,7 @@ const commands: readonly AddCommand[] = [
   addPlot,
   addSteady,
   addSize,
+  addSweep,
   addEnsemble,
   addMerge,
   addLog,

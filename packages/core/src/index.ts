@@ -120,3 +120,7 @@ export { openSizeMembers, type SizeDraws, type SizeMember } from './analysis/siz
 export { sizeReasons, type SizeReasons } from './analysis/size/size-reasons.js';
 export { sizeSpread, type SizeSpread } from './analysis/size/size-spread.js';
 export { valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/size/value-range.js';
+
+// A table or map of outcomes over one or two quantities.
+export { sweepPoint, type SweepPoint } from './analysis/sweep/sweep-point.js';
+export { sweepGrid, sweepValues } from './analysis/sweep/sweep-values.js';

@@ -9,12 +9,12 @@ import {
   simulate,
   sizeReasons,
   surfacesVaried,
-  type Condition,
   type Model,
   type Run,
   type SizeAnswer,
   type Trial,
 } from '@leat/core';
+import { readAll } from '../all-faults.js';
 import { exit, type ExitCode } from '../exit.js';
 import type { ScenarioOptions } from '../open-scenario.js';
 import { sizeDocument } from '../render/size-document.js';
@@ -34,22 +34,6 @@ export interface SizeCommandOptions extends ScenarioOptions, DrawsOptions {
   readonly largest?: boolean;
   readonly within?: number;
   readonly json?: boolean;
-}
-
-/** Reads every condition, and says every fault of all of them at once. */
-function conditionsOf(texts: readonly string[], model: Model): readonly Condition[] {
-  const faults: InputError['faults'][number][] = [];
-  const conditions = texts.flatMap((text) => {
-    try {
-      return [conditionOf(text, model, '--keep')];
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      faults.push(...error.faults);
-      return [];
-    }
-  });
-  if (faults.length > 0) throw new InputError(faults);
-  return conditions;
 }
 
 /** The system at one value; closure of the rows is checked at draws only where asked. */
@@ -105,7 +89,7 @@ export async function sizeCommand(
   const asked = { path: options.vary, from: options.from, to: options.to };
   const varied = openVaried(texts, asked, { from: '--from', to: '--to' });
   const ends = { atFrom: modelAt(texts, varied, varied.from), atTo: modelAt(texts, varied, varied.to) };
-  const conditions = conditionsOf(options.keep, ends.atFrom);
+  const conditions = readAll(options.keep, (text) => conditionOf(text, ends.atFrom, '--keep'));
   const { warnings } = ends.atFrom.parameters;
   for (const note of [...opened.reading.notes, ...warnings]) streams.note(`${note}\n`);
   let nearest: { readonly value: number; readonly holds: boolean; readonly run: Run } | undefined;

@@ -4,6 +4,7 @@ import type { Job } from './job.js';
 const kinds = {
   outline: async () => (await import('../jobs/outline-job.js')).outlineJob,
   member: async () => (await import('../jobs/member-job.js')).memberJob,
+  sweep: async () => (await import('../jobs/sweep-job.js')).sweepJob,
   size: async () => (await import('../jobs/size-job.js')).sizeJob,
 };
 
