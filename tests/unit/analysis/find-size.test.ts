@@ -41,7 +41,7 @@ describe('findSize', () => {
   it('finds the largest value that holds', () => {
     const { kind, value = 0, fails = 0 } = findSize(search([(value) => 60.7 - value], { want: 'largest' }));
     expect(kind).toBe('found');
-    expect([value < 60.7, fails > 60.7, fails - value <= 0.01 * value]).toEqual([true, true, true]);
+    expect([value < 60.7, fails >= 60.7, fails - value <= 0.01 * value]).toEqual([true, true, true]);
   });
 
   it('brackets any threshold to the width asked, whatever the shape of the margin', () => {
@@ -109,6 +109,13 @@ describe('findSize', () => {
       value: 1,
       binding: [0],
     });
+  });
+
+  it('gives the edge of a band, and says where it fails again', () => {
+    const answer = findSize(search([(value) => value - 30, (value) => 70 - value]));
+    expect(answer).toMatchObject({ kind: 'found', binding: [0] });
+    expect(answer.value).toBeGreaterThan(30);
+    expect(answer.failsAgain).toBeGreaterThan(70);
   });
 
   it('says that they hold, fail and hold again, where, and refines the first', () => {

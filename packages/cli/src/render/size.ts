@@ -39,7 +39,13 @@ function verdict(told: SizeTold): readonly string[] {
     .join(', ');
   switch (answer.kind) {
     case 'found':
-      return [`answer: ${value}`, `  ${fails} fails: ${bindingWords(told)}`];
+      return [
+        `answer: ${value}`,
+        `  ${fails} fails: ${bindingWords(told)}`,
+        ...(answer.failsAgain === undefined
+          ? []
+          : [`  further on ${valueText(varied, answer.failsAgain)} fails again: it holds ${where}`]),
+      ];
     case 'holds-everywhere':
       return [`every condition holds at every value tried: the ${want} is ${value}, the end of the range`];
     case 'at-the-end':

@@ -106,7 +106,7 @@ function longer({ modes, course }: SteadyState): readonly string[] {
   return slow === 0
     ? []
     : wrap(
-        `${slow} of these take longer than the ${shown(days)} d of the run: it ends elsewhere`,
+        `${slow} of these take longer than the ${shown(days)} d of the run: it ends elsewhere (--hold keeps one as it is at the start)`,
         width,
         '  ',
       );
@@ -161,7 +161,7 @@ export function steadyText(told: SteadyTold, style: Style): string {
     ...(state.leftOut.length === 0
       ? []
       : wrap(
-          `left out, for they happen once or change stock or settings: ${state.leftOut.join(', ')}`,
+          `left out, for they happen once, stop, or change stock or settings: ${state.leftOut.join(', ')}`,
           width,
           '  ',
         )),

@@ -34,14 +34,17 @@ export interface Stretch {
 }
 
 /**
- * What a search came to. `found`: fails before, holds after, once. `at-the-end`: holds at the wanted end and fails
- * further on. `not-monotone`: holds, fails and holds again; the value is the first of them, refined.
+ * What a search came to. `found`: fails before and holds from there on, to the other end or to where it fails again.
+ * `at-the-end`: holds at the wanted end and fails further on. `not-monotone`: holds, fails and holds again; the value
+ * is the first of them, refined.
  */
 export interface SizeAnswer {
   readonly kind: 'found' | 'holds-everywhere' | 'at-the-end' | 'not-monotone' | 'holds-nowhere';
   readonly value?: number;
   /** The nearest value tried that fails, on the side of the wanted end. */
   readonly fails?: number;
+  /** The first value tried beyond the answer that fails. */
+  readonly failsAgain?: number;
   /** Places of the conditions that fail there: what binds. */
   readonly binding: readonly number[];
   /** Where it holds, by the values tried. */
@@ -112,14 +115,16 @@ export function findSize(search: SizeSearch): SizeAnswer {
 
   /** From the wanted end on. */
   const inOrder = want === 'smallest' ? ascending() : ascending().reverse();
-  const changes = inOrder.slice(1).filter(({ holds }, i) => holds !== inOrder[i].holds).length;
+  const parts = stretchesOf(inOrder).length;
   const first = inOrder.findIndex(({ holds }) => holds);
   const answer = (kind: SizeAnswer['kind'], value?: number, fails?: Trial): SizeAnswer => {
     const trials = ascending();
+    const last = inOrder.find(({ holds }, i) => i > first && !holds);
     return {
       kind,
       ...(value === undefined ? {} : { value }),
       ...(fails === undefined ? {} : { fails: fails.value }),
+      ...(kind === 'found' && last !== undefined ? { failsAgain: last.value } : {}),
       binding: fails === undefined ? [] : failing(fails),
       stretches: stretchesOf(trials),
       trials,
@@ -129,10 +134,10 @@ export function findSize(search: SizeSearch): SizeAnswer {
     const best = inOrder.reduce((a, b) => (least(b) > least(a) ? b : a));
     return { ...answer('holds-nowhere'), binding: failing(best) };
   }
-  if (changes === 0) return answer('holds-everywhere', inOrder[0].value);
+  if (inOrder.every(({ holds }) => holds)) return answer('holds-everywhere', inOrder[0].value);
   if (first === 0) {
     const further = inOrder.find(({ holds }) => !holds);
-    return answer(changes === 1 ? 'at-the-end' : 'not-monotone', inOrder[0].value, further);
+    return answer(parts === 1 ? 'at-the-end' : 'not-monotone', inOrder[0].value, further);
   }
   let fails = inOrder[first - 1];
   let holds = inOrder[first];
@@ -150,7 +155,7 @@ export function findSize(search: SizeSearch): SizeAnswer {
     // A step that does not halve the bracket is followed by one that does.
     slow = gap() > before / 2;
   }
-  return answer(changes === 1 ? 'found' : 'not-monotone', holds.value, fails);
+  return answer(parts === 1 ? 'found' : 'not-monotone', holds.value, fails);
 }
 
 /** The worst margin of a trial; -Infinity where it has no answer. */

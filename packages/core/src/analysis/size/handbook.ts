@@ -47,11 +47,15 @@ export interface SizeEnds {
 const COOL = 20;
 const WARM = 25;
 
-/** Vessels whose surface for biofilm depends on what is varied, as indices. */
-export function surfacesVaried({ atFrom, atTo }: SizeEnds): readonly number[] {
-  return atFrom.scenario.vessels.flatMap(({ surface }, cell) =>
-    atTo.scenario.vessels[cell].surface === surface ? [] : [cell],
-  );
+/**
+ * Vessels whose surface for biofilm depends on what is varied, as indices: media, not the walls that come with a
+ * larger vessel.
+ */
+export function surfacesVaried({ atFrom, atTo }: Pick<SizeEnds, 'atFrom' | 'atTo'>): readonly number[] {
+  return atFrom.scenario.vessels.flatMap(({ surface, volume }, cell) => {
+    const other = atTo.scenario.vessels[cell];
+    return other.surface === surface || other.volume !== volume ? [] : [cell];
+  });
 }
 
 const surfaceOf = (model: Model, cells: readonly number[]): number =>

@@ -35,8 +35,10 @@ export class NoSteadyStateError extends Error {
 const waypoints = [0, 3, 30, 100, 300, 1000, 3000, 10_000, 30_000, 100_000];
 /** Newton's answer is where the march leads when every state of the march is within this share of it. */
 const NEAR = 0.1;
-/** A component drifts when all of it changes by more than this share a day. */
-const DRIFTS = 3e-6;
+/** Day of the march on which is seen what drifts: years on, before one drift has brought about others. */
+const DRIFT_DAY = 1000;
+/** A component drifts when all of it then changes by more than this share a day. */
+const DRIFTS = 1e-5;
 /** A mode this slow, d, is one that never settles. */
 const NEVER = 1e8;
 const MARCH_TOLERANCE = 1e-6;
@@ -45,7 +47,8 @@ const MOST_HELD = 12;
 
 interface Attempt {
   readonly found?: Omit<ConstantState, 'held'>;
-  /** Where the march ended. */
+  /** Where the march was on the day on which drifts are looked at, and where it ended. */
+  readonly early: Float64Array;
   readonly y: Float64Array;
   readonly marched: number;
 }
@@ -82,15 +85,17 @@ function attempt({ model, system, even }: Task, from: Float64Array, held: Readon
   const reduced = heldSystem(system, held, even);
   const slopeAt = openSlope(reduced);
   const scale = absoluteTolerances(model, 1);
-  const free = model.layout.states.flatMap((_, state) => (held.has(state) ? [] : [state]));
+  const free = freeOf(model, held);
   const absolute = absoluteTolerances(model, MARCH_TOLERANCE);
   const march = rosenbrock(reduced, { relative: MARCH_TOLERANCE, absolute });
   const x = new Float64Array(reduced.rates);
   const y = Float64Array.from(from);
+  let early = y;
   let marched = 0;
   for (const day of waypoints) {
     if (day > marched && march.advance(0, day - marched, y, x).kind !== 'done') break;
     marched = day;
+    if (day <= DRIFT_DAY) early = Float64Array.from(y);
     const ending = newton(y, {
       free,
       scale,
@@ -110,32 +115,51 @@ function attempt({ model, system, even }: Task, from: Float64Array, held: Readon
     if (modes.some(({ time }) => time < 0) && day < waypoints[waypoints.length - 1]) continue;
     const jacobian = slope.jacobian.selection([...free], [...free]);
     const { steps, lastStep } = ending;
-    return { found: { y: ending.y, free, jacobian, modes, marched, steps, lastStep }, y, marched };
+    return { found: { y: ending.y, free, jacobian, modes, marched, steps, lastStep }, early, y, marched };
   }
-  return { y, marched };
+  return { early, y, marched };
 }
 
-/** The component that drifts most where the march ended, with a state of it and what all of it gains per day. */
+/** A component that does not settle, a state of it, and what all of it gains per day. */
+interface Drift {
+  readonly component: Component;
+  readonly state: number;
+  readonly drift: number;
+}
+
+const freeOf = (model: Model, held: ReadonlySet<number>): readonly number[] =>
+  model.layout.states.flatMap((_, state) => (held.has(state) ? [] : [state]));
+
+/** The component that drifts most at a state of the march. */
 function worstDrift(
   { model, system, even }: Task,
   y: Float64Array,
   held: ReadonlySet<number>,
-): { component: Component; state: number; drift: number } | undefined {
-  const slope = openSlope(heldSystem(system, held, even))(y);
+): Drift | undefined {
+  const { f } = openSlope(heldSystem(system, held, even))(y);
   const scale = absoluteTolerances(model, 1);
-  const free = model.layout.states.flatMap((_, state) => (held.has(state) ? [] : [state]));
+  const free = freeOf(model, held);
   const components = [...new Set(free.map((state) => model.layout.states[state].component))];
   const drifts = components.map((component) => {
     const states = statesOf(model, component).filter((state) => !held.has(state));
-    const drift = states.reduce((sum, state) => sum + slope.f[state], 0);
+    const drift = states.reduce((sum, state) => sum + f[state], 0);
     const whole = states.reduce((sum, state) => sum + Math.abs(y[state]) + scale[state], 0);
-    const state = states.reduce((a, b) => (Math.abs(slope.f[b]) > Math.abs(slope.f[a]) ? b : a));
+    const state = states.reduce((a, b) => (Math.abs(f[b]) > Math.abs(f[a]) ? b : a));
     return { component, state, drift, share: Math.abs(drift) / whole };
   });
   const worst = drifts.reduce((a, b) => (b.share > a.share ? b : a));
-  if (worst.share > DRIFTS || Number.isNaN(worst.share)) return worst;
-  // Nothing drifts, but something is free to be anything: what the slowest mode is made of.
-  const still = modesAt(model, slope, free, scale).find(({ time }) => Math.abs(time) > NEVER);
+  return worst.share > DRIFTS ? worst : undefined;
+}
+
+/** Nothing drifts, but something may be anything: what the mode that never dies is made of. */
+function anyValue(
+  { model, system, even }: Task,
+  y: Float64Array,
+  held: ReadonlySet<number>,
+): Drift | undefined {
+  const slope = openSlope(heldSystem(system, held, even))(y);
+  const modes = modesAt(model, slope, freeOf(model, held), absoluteTolerances(model, 1));
+  const still = modes.find(({ time }) => Math.abs(time) > NEVER);
   if (still === undefined) return undefined;
   const [{ component }] = still.parts;
   const state = statesOf(model, component).filter((each) => !held.has(each))[0];
@@ -159,7 +183,7 @@ export function constantState(task: Task, start: Float64Array, given: readonly H
   let from = start;
   for (let tries = 0; tries <= MOST_HELD; tries++) {
     const states = new Set(held.flatMap((each) => each.states));
-    const { found, y, marched } = attempt(task, from, states);
+    const { found, early, y, marched } = attempt(task, from, states);
     if (found !== undefined) {
       const withDrifts = held.map((each) =>
         given.includes(each) && each.drift === undefined
@@ -168,7 +192,7 @@ export function constantState(task: Task, start: Float64Array, given: readonly H
       );
       return { ...found, held: withDrifts };
     }
-    const worst = worstDrift(task, y, states);
+    const worst = worstDrift(task, early, states) ?? anyValue(task, y, states);
     if (worst === undefined) {
       throw new NoSteadyStateError(`no state that lasts was found in a march of ${marched} days`);
     }

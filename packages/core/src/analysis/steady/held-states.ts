@@ -61,7 +61,7 @@ export function holdDrifting(model: Model, component: Component, state: number, 
   const reason =
     drift === 0
       ? 'nothing brings it in or takes it out: the whole stays what it was'
-      : 'what comes in and what goes out do not meet, however much there is';
+      : 'it drifts for years: what comes in and what goes out do not meet';
   return { component, reason, drift, unit: `${unitOf[component]}/d`, ...heldAt(model, component, state) };
 }
 

@@ -27,13 +27,14 @@ export interface EvenTerm {
 
 const spreadable: ReadonlySet<Deed['kind']> = new Set(['dose', 'drain-solids', 'change-water']);
 
-/** Days between like deeds, where there are at least two at equal distances. */
-function interval(actions: readonly Action[]): number | undefined {
+/** Days between like deeds, where there are at least two at equal distances that go on to the end of the run. */
+function interval(actions: readonly Action[], days: number): number | undefined {
   const times = actions.map(({ at }) => at).sort((a, b) => a - b);
   if (times.length < 2) return undefined;
   const every = (times[times.length - 1] - times[0]) / (times.length - 1);
   const even = times.every((time, i) => Math.abs(time - times[0] - i * every) < 1e-6);
-  return even && every > 0 ? every : undefined;
+  const goesOn = times[times.length - 1] + every >= days - 1e-6;
+  return even && goesOn && every > 0 ? every : undefined;
 }
 
 /** Sorts the actions of a scenario into those that are spread evenly and those that are left out. */
@@ -47,7 +48,7 @@ export function spreadDeeds(scenario: Scenario): SpreadDeeds {
   const leftOut = new Set<Deed['kind']>();
   for (const actions of like.values()) {
     const { deed } = actions[0];
-    const every = spreadable.has(deed.kind) ? interval(actions) : undefined;
+    const every = spreadable.has(deed.kind) ? interval(actions, scenario.days) : undefined;
     if (every === undefined) leftOut.add(deed.kind);
     else spread.push({ deed, every });
   }
