@@ -84,6 +84,23 @@ describe('leat sweep', () => {
     expect(readFileSync(join(folder, 'two.csv'), 'utf8')).toBe(text);
   });
 
+  it('draws a line or a map that says what it shows, the same bytes each time', () => {
+    const keep = ['--keep', 'highest tan@tank averaged 1 d below 0.35'];
+    const drawn = (name: string, ...args: string[]): string => {
+      expect(sweep(...args, ...tan, ...keep, '--svg', name).code).toBe(0);
+      return readFileSync(join(folder, name), 'utf8');
+    };
+    const line = drawn('line.svg', ...surface);
+    expect(line).toMatch(/^<svg [^>]*xmlns="http:\/\/www\.w3\.org\/2000\/svg"/);
+    expect(line).toContain('highest tan@tank averaged 1 d, mg N/L over 3 values of vessels.filter.surface');
+    expect(line.match(/<circle/g)).toHaveLength(3);
+    const map = drawn('map.svg', ...surface, ...fish);
+    expect(map).toContain('edge of: highest tan@tank averaged 1 d below 0.35');
+    expect(map.match(/<text[^>]*>[\d.]+ !</g)?.length).toBeGreaterThan(0);
+    expect(map).not.toContain('NaN');
+    expect(drawn('again.svg', ...surface, ...fish)).toBe(map);
+  });
+
   it('names points that broke off or make no system, and gives no number for them', () => {
     // Each end alone makes a system; a float at 500 L in a sump of 450 L does not.
     const levels = ['--vary', 'top-up.level=400 L:500 L:2', '--vary', 'vessels.sump.volume=450 L:600 L:2'];

@@ -107,7 +107,7 @@ export type { RepeatedDeed } from './analysis/steady/spread-deeds.js';
 export { steadyState, type SteadyOptions, type SteadyState } from './analysis/steady/steady-state.js';
 
 // The size of one thing at which every condition holds.
-export { findSize, type SizeAnswer, type SizeSearch, type Trial } from './analysis/size/find-size.js';
+export { findSize, type SizeAnswer, type SizeSearch } from './analysis/size/find-size.js';
 export {
   handbookOf,
   surfacesVaried,
@@ -119,6 +119,7 @@ export { judgeRun } from './analysis/size/judge-run.js';
 export { openSizeMembers, type SizeDraws, type SizeMember } from './analysis/size/size-member.js';
 export { sizeReasons, type SizeReasons } from './analysis/size/size-reasons.js';
 export { sizeSpread, type SizeSpread } from './analysis/size/size-spread.js';
+export type { Trial } from './analysis/size/trial.js';
 export { valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/size/value-range.js';
 
 // A table or map of outcomes over one or two quantities.

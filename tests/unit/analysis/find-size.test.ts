@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findSize, type SizeSearch, type Trial } from '../../../packages/core/src/analysis/size/find-size.js';
+import { findSize, type SizeSearch, type Trial } from '@leat/core';
 
 const trial = (value: number, ...margins: number[]): Trial => ({
   value,

@@ -21,6 +21,7 @@ export interface SweepOptions extends ScenarioOptions {
   readonly keep: readonly string[];
   readonly workers?: number;
   readonly csv?: string;
+  readonly svg?: string;
   readonly json?: boolean;
 }
 
@@ -65,6 +66,10 @@ export async function sweepCommand(file: string, options: SweepOptions, streams:
   try {
     const swept = await sweep(file, options, streams);
     if (options.csv !== undefined) writeAtomic(options.csv, sweepCsv(swept));
+    if (options.svg !== undefined) {
+      const { sweepPicture } = await import('../picture/sweep-picture.js');
+      writeAtomic(options.svg, sweepPicture(swept));
+    }
     const style = styleFor(process.stdout.isTTY, process.env);
     streams.result(options.json === true ? sweepDocument(swept) : sweepText(swept, style));
     const all = swept.points.every(({ broke }) => broke !== undefined);

@@ -19,11 +19,14 @@ export interface Swept {
 
 const width = 100;
 
-/** What stands for itself in a table: the measures, then the margins. */
-function askedOf({
-  measures,
-  conditions,
-}: Swept): readonly { text: string; of(point: SweepPoint): number }[] {
+/** One thing that was asked of every run. */
+export interface Asked {
+  readonly text: string;
+  readonly of: (point: SweepPoint) => number;
+}
+
+/** Everything that was asked: the measures, then the margins. */
+export function askedOf({ measures, conditions }: Swept): readonly Asked[] {
   return [
     ...measures.map(({ text, unit }, i) => ({
       text: unit === '1' ? text : `${text}, ${unit}`,

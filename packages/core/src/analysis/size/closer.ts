@@ -1,4 +1,4 @@
-import type { Trial } from './find-size.js';
+import type { Trial } from './trial.js';
 
 /**
  * The margin that decides: that of the condition nearest to failing, each in its own measure over the bracket, so

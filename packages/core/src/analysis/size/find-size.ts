@@ -1,16 +1,6 @@
 import { closer } from './closer.js';
 import { scanValues } from './scan-values.js';
-
-/** What the run at one value came to. */
-export interface Trial {
-  readonly value: number;
-  /** Whether every condition holds; never where there is no answer. */
-  readonly holds: boolean;
-  /** Margin of each condition: above 0 holds, below 0 does not; NaN where it has no answer. */
-  readonly margins: readonly number[];
-  /** Why there is no answer: the run broke off, or the value makes no system. */
-  readonly broke?: string;
-}
+import type { Trial } from './trial.js';
 
 /** A search for the smallest or largest value of one quantity at which every condition holds. */
 export interface SizeSearch {
@@ -28,7 +18,7 @@ export interface SizeSearch {
 }
 
 /** Values from one that is tried to the next between which every trial holds. */
-export interface Stretch {
+interface Stretch {
   readonly from: number;
   readonly to: number;
 }

@@ -1,7 +1,7 @@
 import type { Run } from '../../run/run.js';
 import type { Condition } from '../ask/condition.js';
 import { NoAnswerError } from '../ask/no-answer-error.js';
-import type { Trial } from './find-size.js';
+import type { Trial } from './trial.js';
 
 /** Judges the run at one value by every condition; one that has no answer is a trial that does not hold. */
 export function judgeRun(run: Run, value: number, conditions: readonly Condition[]): Trial {

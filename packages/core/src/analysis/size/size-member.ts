@@ -3,13 +3,14 @@ import type { OpenScenario } from '../../scenario/read-scenario.js';
 import { openSampling, type Sampling } from '../draws/sampling.js';
 import { basisOf } from '../ensemble/basis.js';
 import { openRuns } from '../open-runs.js';
-import { findSize, type SizeAnswer, type SizeSearch, type Trial } from './find-size.js';
+import { findSize, type SizeAnswer, type SizeSearch } from './find-size.js';
 import { judgeRun } from './judge-run.js';
+import type { Trial } from './trial.js';
 
 /** A search for a size that is repeated for draws of the uncertain numbers. */
 export interface SizeDraws extends Omit<SizeSearch, 'judge'> {
   /** Opens the system with one value. */
-  open(value: number): OpenScenario;
+  readonly open: (value: number) => OpenScenario;
   /** Conditions in words: see `conditionOf`. */
   readonly keep: readonly string[];
   readonly sampling: Sampling;

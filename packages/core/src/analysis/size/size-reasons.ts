@@ -1,6 +1,6 @@
 import { waterState } from '../../model/layout.js';
 import { scopeTo } from '../../model/scope.js';
-import { waterComponents } from '../../model/component.js';
+import type { waterComponents } from '../../model/component.js';
 import { waterChemistry } from '../../model/water-chemistry.js';
 import { arrhenius, bell, monod, reserve } from '../../processes/kinetics/limits.js';
 import type { Run, Sample } from '../../run/run.js';

@@ -63,7 +63,7 @@ const mayBeNegative = (model: Model) => (state: number) =>
   model.layout.states[state].component === 'alkalinity';
 
 /** The largest distance between two states, in the larger of what counts as one and the value. */
-export function distance(a: Float64Array, b: Float64Array, scale: Float64Array): number {
+function distance(a: Float64Array, b: Float64Array, scale: Float64Array): number {
   return a.reduce(
     (most, value, i) =>
       Math.max(most, Math.abs(value - b[i]) / Math.max(scale[i], Math.abs(b[i]), Number.MIN_VALUE)),

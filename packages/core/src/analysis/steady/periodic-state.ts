@@ -25,7 +25,7 @@ export interface PeriodicState {
 }
 
 /** Takes y over one cycle in place. Throws NoSteadyStateError where the integration breaks off. */
-export function openPass(model: Model, cycle: Cycle, system: RateSystem): (y: Float64Array) => void {
+function openPass(model: Model, cycle: Cycle, system: RateSystem): (y: Float64Array) => void {
   const absolute = absoluteTolerances(model, PASS_TOLERANCE);
   const integrator = rosenbrock(system, { relative: PASS_TOLERANCE, absolute });
   const x = new Float64Array(system.rates);
