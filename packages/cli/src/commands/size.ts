@@ -20,7 +20,7 @@ import type { ScenarioOptions } from '../open-scenario.js';
 import { sizeDocument } from '../render/size-document.js';
 import { sizeText, type SizeTold } from '../render/size.js';
 import { styleFor } from '../render/style.js';
-import { readTexts, type ScenarioTexts } from '../scenario-texts.js';
+import { openTexts, readTexts, type ScenarioTexts } from '../scenario-texts.js';
 import { sizeDraws, type DrawsOptions } from '../size/size-draws.js';
 import type { Streams } from '../streams.js';
 import { openAt, openVaried, valueText, type Varied } from '../vary.js';
@@ -85,13 +85,14 @@ export async function sizeCommand(
   options: SizeCommandOptions,
   streams: Streams,
 ): Promise<ExitCode> {
-  const { texts, opened } = readTexts(file, options);
+  const texts = readTexts(file, options);
+  const { notes } = openTexts(texts).reading;
   const asked = { path: options.vary, from: options.from, to: options.to };
   const varied = openVaried(texts, asked, { from: '--from', to: '--to' });
   const ends = { atFrom: modelAt(texts, varied, varied.from), atTo: modelAt(texts, varied, varied.to) };
   const conditions = readAll(options.keep, (text) => conditionOf(text, ends.atFrom, '--keep'));
   const { warnings } = ends.atFrom.parameters;
-  for (const note of [...opened.reading.notes, ...warnings]) streams.note(`${note}\n`);
+  for (const note of [...notes, ...warnings]) streams.note(`${note}\n`);
   let nearest: { readonly value: number; readonly holds: boolean; readonly run: Run } | undefined;
   const judge = (value: number): Trial => {
     try {

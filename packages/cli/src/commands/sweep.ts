@@ -8,7 +8,7 @@ import { openRunsProgress } from '../progress.js';
 import { styleFor } from '../render/style.js';
 import { sweepCsv, sweepDocument } from '../render/sweep-document.js';
 import { sweepText, type Swept } from '../render/sweep.js';
-import { readTexts } from '../scenario-texts.js';
+import { openTexts, readTexts } from '../scenario-texts.js';
 import type { Streams } from '../streams.js';
 import { varyLists } from '../sweep/vary-list.js';
 import { openAt } from '../vary.js';
@@ -27,12 +27,13 @@ export interface SweepOptions extends ScenarioOptions {
 
 /** Every point of the grid, run on the workers, in the order of the grid. */
 async function sweep(file: string, options: SweepOptions, streams: Streams): Promise<Swept> {
-  const { texts, opened } = readTexts(file, options);
+  const texts = readTexts(file, options);
+  const { notes } = openTexts(texts).reading;
   const lists = varyLists(options.vary, texts);
   const first = lists.map(({ varied, values }) => ({ varied, value: values[0] }));
   const { scenario } = openAt(texts, first).reading;
   const parameters = createParameters(scenario.overrides);
-  for (const note of [...opened.reading.notes, ...parameters.warnings]) streams.note(`${note}\n`);
+  for (const note of [...notes, ...parameters.warnings]) streams.note(`${note}\n`);
   const model = compileModel(scenario, parameters);
   const measures = readAll(options.of, (text) => measureOf(text, model, '--of'));
   const conditions = readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
