@@ -9,6 +9,7 @@ import { addEnsemble } from './words/ensemble.js';
 import { addMerge } from './words/merge.js';
 import { addNew } from './words/new.js';
 import { addRun } from './words/run.js';
+import { addSensitivity } from './words/sensitivity.js';
 import { addWhy } from './words/why.js';
 
 /** The same as in package.json; kept here so that --version reads no file. */
@@ -22,6 +23,7 @@ const commands: readonly AddCommand[] = [
   addWhy,
   addEnsemble,
   addMerge,
+  addSensitivity,
   addLog,
   addNew,
 ];
