@@ -11,6 +11,7 @@ import { addNew } from './words/new.js';
 import { addPlot } from './words/plot.js';
 import { addReport } from './words/report.js';
 import { addRun } from './words/run.js';
+import { addSensitivity } from './words/sensitivity.js';
 import { addSize } from './words/size.js';
 import { addSteady } from './words/steady.js';
 import { addSweep } from './words/sweep.js';
@@ -32,6 +33,7 @@ const commands: readonly AddCommand[] = [
   addSweep,
   addEnsemble,
   addMerge,
+  addSensitivity,
   addLog,
   addNew,
 ];

@@ -61,8 +61,8 @@ export const daysOption = (): Option =>
 export const everyOption = (): Option => new Option('--every <time>', 'output step, such as 1d or 6h');
 
 /** `--members N`. */
-export const membersOption = (): Option =>
-  new Option('--members <number>', 'how many draws are run').argParser(count).default(100);
+export const membersOption = (members = 100, what = 'how many draws are run'): Option =>
+  new Option('--members <number>', what).argParser(count).default(members);
 
 /** `--seed S`. */
 export const seedOption = (): Option =>

@@ -98,6 +98,24 @@ export type { Spreads, SpreadsState } from './analysis/ensemble/spreads.js';
 export { summaryOf, type Bands, type Summary } from './analysis/ensemble/summary-of.js';
 export { openTally, type MemberNote, type Tally, type TallyState } from './analysis/ensemble/tally.js';
 
+// What an outcome depends on: designs of points, and what the outcomes at them say.
+export { shareBelow } from './analysis/draws/share-below.js';
+export { fewOf } from './analysis/sensitivity/few.js';
+export { localDesign, localEffects, middleOf, type LocalEffect } from './analysis/sensitivity/local.js';
+export {
+  elementaryEffects,
+  morrisDesign,
+  type ElementaryEffects,
+  type Points,
+} from './analysis/sensitivity/morris.js';
+export {
+  sobolDesign,
+  sobolIndices,
+  type Estimate,
+  type SobolAnswer,
+  type SobolIndices,
+} from './analysis/sensitivity/sobol-indices.js';
+
 // The state that a system comes to and keeps.
 export { NoSteadyStateError } from './analysis/steady/constant-state.js';
 export { dayOn } from './analysis/steady/day-on.js';

@@ -3,6 +3,7 @@ import type { Job } from './job.js';
 /** Every kind of job, loaded by the worker that does it. One line for each; see `jobs/`. */
 const kinds = {
   outline: async () => (await import('../jobs/outline-job.js')).outlineJob,
+  answer: async () => (await import('../jobs/answer-job.js')).answerJob,
   member: async () => (await import('../jobs/member-job.js')).memberJob,
   sweep: async () => (await import('../jobs/sweep-job.js')).sweepJob,
   size: async () => (await import('../jobs/size-job.js')).sizeJob,

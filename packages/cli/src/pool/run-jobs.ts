@@ -1,96 +1,24 @@
-import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
+import { eachTask, type JobsOptions } from './each-task.js';
 import type { InputOf, JobKind, OutputOf, SharedOf } from './job-kinds.js';
-import type { WorkerAnswer, WorkerStart, WorkerTask } from './message.js';
 
-/** How jobs are run. */
-export interface JobsOptions {
-  /** Workers at work at once; default: one for each core. Never more than there are inputs. */
-  readonly workers?: number;
-  /** Ends the work: what is under way is dropped and the promise rejects with the reason of the signal. */
-  readonly signal?: AbortSignal;
-}
-
-/**
- * Far above what a run needs; with a bound the heap is swept more often: two workers take 230 MB in place of 300.
- */
-const resourceLimits = { maxYoungGenerationSizeMb: 24, maxOldGenerationSizeMb: 1024 };
-
-/** A worker that ended without being told to, such as one that ran out of memory. */
-class WorkerDiedError extends Error {
-  override readonly name = 'WorkerDiedError';
-}
-
-/** An error as it was thrown in a worker: class and fields are lost on the way, name and text are kept. */
-function errorFrom({ name, message, stack }: { name: string; message: string; stack: string }): Error {
-  return Object.assign(new Error(message), { name, stack });
-}
-
-/**
- * Does one job for each input, on several workers, and hands over each output as it comes (in any order).
- * One input at a time is given to a worker, so that what is under way stays small. The first error of a job
- * ends all; a worker that dies is an error that names the input. Rejects with the same.
- * @param done called for each output with the place of its input
- */
+/** Does one job of a kind for each input on the workers and hands over each output as it comes: see `eachTask`. */
 export async function eachJob<Kind extends JobKind>(
   kind: Kind,
   shared: SharedOf<Kind>,
   inputs: readonly InputOf<Kind>[],
   done: (index: number, output: OutputOf<Kind>) => void,
-  { workers = availableParallelism(), signal }: JobsOptions = {},
+  options: JobsOptions = {},
 ): Promise<void> {
-  signal?.throwIfAborted();
-  const pool: Worker[] = [];
-  let next = 0;
-  let left = inputs.length;
-  if (left === 0) return;
-  try {
-    await new Promise<void>((resolve, reject) => {
-      signal?.addEventListener('abort', () => {
-        reject(signal.reason instanceof Error ? signal.reason : new Error('stopped'));
-      });
-      const give = (worker: Worker): number => {
-        const index = next;
-        if (index >= inputs.length) return -1;
-        next++;
-        worker.postMessage({ index, input: inputs[index] } satisfies WorkerTask);
-        return index;
-      };
-      for (let i = 0; i < Math.min(workers, inputs.length); i++) {
-        const workerData: WorkerStart = { kind, shared };
-        const worker = new Worker(new URL('./worker.js', import.meta.url), { workerData, resourceLimits });
-        pool.push(worker);
-        let under = give(worker);
-        worker.on('message', (answer: WorkerAnswer) => {
-          if (signal?.aborted === true) return;
-          if ('error' in answer) {
-            reject(errorFrom(answer.error));
-            return;
-          }
-          try {
-            done(answer.index, answer.output as OutputOf<Kind>);
-          } catch (error) {
-            reject(error instanceof Error ? error : new Error(String(error)));
-            return;
-          }
-          if (--left === 0) resolve();
-          else under = give(worker);
-        });
-        const died = (reason: string): void => {
-          const at = under < 0 ? '' : ` while it did job ${under + 1} of ${inputs.length}`;
-          reject(new WorkerDiedError(`a worker died${at}: ${reason}`));
-        };
-        worker.on('error', (error: Error) => {
-          died(error.message);
-        });
-        worker.on('exit', (code) => {
-          died(`it ended with code ${code}`);
-        });
-      }
-    });
-  } finally {
-    await Promise.all(pool.map((worker) => worker.terminate()));
-  }
+  const entry = new URL('./worker.js', import.meta.url);
+  await eachTask(
+    entry,
+    { kind, shared },
+    inputs,
+    (index, output) => {
+      done(index, output as OutputOf<Kind>);
+    },
+    options,
+  );
 }
 
 /** Does one job for each input, as `eachJob`, and gives the outputs in the order of the inputs. */

@@ -1,0 +1,32 @@
+import { basisOf, InputError, NoAnswerError, openRuns, type Answer } from '@leat/core';
+import type { Job } from '../pool/job.js';
+import { openTexts, type ScenarioTexts } from '../scenario-texts.js';
+
+/** What all points of a sensitivity share. */
+export interface AnswerShared {
+  readonly texts: ScenarioTexts;
+  /** The measure, in words. */
+  readonly measure: string;
+  readonly tolerance?: number;
+}
+
+/** The measure of a run at uniform numbers, one for each number that the system draws, in the order of the outline. */
+export const answerJob: Job<AnswerShared, Float64Array, Answer> = {
+  open({ texts, measure, tolerance }) {
+    const options = tolerance === undefined ? {} : { tolerance };
+    const opened = openTexts(texts);
+    const { rows, measures } = basisOf(opened, { measures: [measure], conditions: [] }, options);
+    const runAt = openRuns(opened, rows, options);
+    return {
+      run: (u) => {
+        try {
+          return { value: measures[0].of(runAt(u)) };
+        } catch (error) {
+          if (error instanceof NoAnswerError || error instanceof InputError)
+            return { value: Number.NaN, reason: error.message };
+          throw error;
+        }
+      },
+    };
+  },
+};
