@@ -199,6 +199,15 @@ describe('--tables', () => {
     expect(why.code).toBe(0);
   });
 
+  it('is taken by report, which says so', () => {
+    const args = ['report', 'small.yaml', '--tables', 'my.tsv', ...short, '--out', 'page.html'];
+    const { code } = leat(args, folder);
+    expect(code).toBe(0);
+    const page = readFileSync(join(folder, 'page.html'), 'utf8');
+    expect(page).toContain('tables=my.tsv');
+    expect(page).toContain('Own log book, 2025 [U, given by the user] (given in my.tsv)');
+  });
+
   it('is copied by no run into the folder, and read from where the file stands', () => {
     const other = folderWith();
     writeFileSync(join(other, 'far.tsv'), readFileSync(join(folder, 'my.tsv'), 'utf8'));
