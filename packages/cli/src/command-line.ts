@@ -12,6 +12,7 @@ import { addPlot } from './words/plot.js';
 import { addReport } from './words/report.js';
 import { addRun } from './words/run.js';
 import { addSensitivity } from './words/sensitivity.js';
+import { addShow } from './words/show.js';
 import { addSize } from './words/size.js';
 import { addSteady } from './words/steady.js';
 import { addSweep } from './words/sweep.js';
@@ -35,6 +36,7 @@ const commands: readonly AddCommand[] = [
   addMerge,
   addSensitivity,
   addLog,
+  addShow,
   addNew,
 ];
 

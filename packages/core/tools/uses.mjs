@@ -1,0 +1,130 @@
+/**
+ * Finds which module of the source reads which numbers of the tables, and writes it to
+ * src/library/uses.generated.ts. Processes are left out: they say themselves what they read when asked.
+ *
+ *   node packages/core/tools/uses.mjs           write the module
+ *
+ * How: every string and template of a module is held against every id. A hole that is a whole word between two
+ * dots (`fish.${species}.mortality`) may be anything, any other only a string of the same module. A template
+ * that asks for a number and names none is an error: then this tool must learn how it is made.
+ */
+import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript';
+import { ids } from './tables.mjs';
+
+const source = join(dirname(fileURLToPath(import.meta.url)), '..', 'src');
+const output = join(source, 'library', 'uses.generated.ts');
+
+/** Rooms that hold the numbers, say themselves what they read, or know nothing of them. */
+const others = new Set(['library', 'processes', 'solve']);
+
+/** Modules that hand numbers on to whoever asks, and read none for themselves. */
+const passing = new Set(['model/scope.ts']);
+
+/** Whether a node is what a number is asked for by: the argument of `value(...)` or `row(...)`. */
+function asksFor(node) {
+  const call = node.parent;
+  return (
+    ts.isCallExpression(call) &&
+    call.arguments[0] === node &&
+    ts.isPropertyAccessExpression(call.expression) &&
+    ['value', 'row'].includes(call.expression.name.text)
+  );
+}
+
+/** A string as [text], a template as its pieces around the holes, with a mark where it asks for a number. */
+function stringsOf(text, file) {
+  const found = [];
+  const visit = (node) => {
+    if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)) found.push([node.text]);
+    if (ts.isTemplateExpression(node))
+      found.push(
+        Object.assign([node.head.text, ...node.templateSpans.map((span) => span.literal.text)], {
+          asks: asksFor(node),
+        }),
+      );
+    ts.forEachChild(node, visit);
+  };
+  visit(ts.createSourceFile(file, text, ts.ScriptTarget.ESNext, true));
+  return found;
+}
+
+const escaped = (text) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** `fish.nile-tilapia.mortality` as the pattern of all subjects, unless the text names the subject itself. */
+function patternOf(id, subjects) {
+  const [first, second, ...rest] = id.split('.');
+  return rest.length > 0 && subjects.has(`${first}.${second}`) ? [first, '*', ...rest].join('.') : id;
+}
+
+/** Patterns of the ids that the strings of one module name. */
+function patternsIn(strings, all, subjects, name) {
+  const plain = strings.filter((pieces) => pieces.length === 1).map(([text]) => text);
+  const words = new Set(plain.flatMap((text) => [text, text.toLowerCase()]));
+  const found = new Set();
+  for (const pieces of strings) {
+    if (pieces.length === 1) {
+      const [text] = pieces;
+      if (all.has(text)) found.add(text);
+      // As a process or a planting says it, for whatever species, feed or crop is there.
+      const group = /^(species|crop|feed)\.([a-z-]+)$/.exec(text);
+      if (group === null || all.has(text)) continue;
+      const pattern = `${group[1] === 'species' ? 'fish' : group[1]}.*.${group[2]}`;
+      if ([...all].some((id) => patternOf(id, subjects) === pattern)) found.add(pattern);
+      continue;
+    }
+    if (!pieces.some((piece) => piece.includes('.'))) continue;
+    const whole = /^[a-z]+\.$/.test(pieces[0]) && pieces[1].startsWith('.') ? '[a-zA-Z0-9-]+|' : '';
+    const [head, ...tail] = pieces.map(escaped);
+    const word = [...words].map(escaped).join('|');
+    const rest = tail.map((piece, at) => `(?:${at === 0 ? whole : ''}${word})${piece}`);
+    const form = new RegExp(`^${head}${rest.join('')}$`);
+    const named = [...all].filter((id) => form.test(id));
+    if (pieces.asks && named.length === 0)
+      throw new Error(`${name}: cannot tell which numbers ${pieces.join('${...}')} stands for`);
+    for (const id of named) found.add(patternOf(id, subjects));
+  }
+  return [...found].sort();
+}
+
+function modules() {
+  return readdirSync(source, { withFileTypes: true })
+    .filter((room) => room.isDirectory() && !others.has(room.name))
+    .flatMap(({ name }) =>
+      readdirSync(join(source, name), { recursive: true }).map((file) => `${name}/${String(file)}`),
+    )
+    .filter((name) => name.endsWith('.ts') && !passing.has(name))
+    .sort();
+}
+
+/** The text of the generated module. Same source and tables, same text. */
+export function generateUses() {
+  const { all, subjects } = ids();
+  const lines = modules().flatMap((name) => {
+    const patterns = patternsIn(
+      stringsOf(readFileSync(join(source, name), 'utf8'), name),
+      all,
+      subjects,
+      name,
+    );
+    return patterns.map((pattern) => `  ['${name.slice(0, -'.ts'.length)}', '${pattern}'],`);
+  });
+  return [
+    '// Generated from the source by tools/uses.mjs (npm run tables). Do not edit.',
+    '',
+    '/** Module, and the ids that it reads; `*` stands for any species, crop, feed, medium, product or water. */',
+    'export const moduleUses: readonly (readonly [module: string, ids: string])[] = [',
+    ...lines,
+    '];',
+    '',
+  ].join('\n');
+}
+
+/** The module as it stands on disk. */
+export function generatedUses() {
+  return readFileSync(output, 'utf8');
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(output, generateUses());
