@@ -13,7 +13,8 @@ import {
   TIME_SHARE,
 } from './rodas-tableau.js';
 import { combine } from './combine.js';
-import { addProduct, applyStoichiometry } from './sparse-product.js';
+import { addedProduct, stoichiometryProduct } from './sparse-product.js';
+import type { SumsOfProducts } from './sums-of-products.js';
 
 /** What became of one try at a step. */
 export type Attempt = 'computed' | 'not-finite' | 'singular';
@@ -31,6 +32,9 @@ export class RodasStep {
   /** First state found not finite, or whose pivot failed, in the last failure. */
   failed = -1;
   private readonly matrix: StepMatrix;
+  /** From rates to states, and from states to rates by the partials. */
+  private readonly moves: SumsOfProducts;
+  private readonly spread: SumsOfProducts;
   private readonly partials: Float64Array;
   private readonly ratesByTime: Float64Array;
   private readonly slopeByTime: Float64Array;
@@ -52,6 +56,8 @@ export class RodasStep {
   ) {
     const { states, rates } = system;
     this.matrix = stepMatrix(system, makeSolver);
+    this.moves = stoichiometryProduct(system.stoichiometry, states);
+    this.spread = addedProduct(system.dependence);
     this.partials = new Float64Array(system.dependence.column.length);
     this.ratesByTime = new Float64Array(rates);
     this.slopeByTime = new Float64Array(states);
@@ -72,12 +78,12 @@ export class RodasStep {
     this.y = y;
     system.evaluate(t, y, stageRates[0]);
     work.evaluations++;
-    applyStoichiometry(system.stoichiometry, stageRates[0], this.firstSlope);
+    this.moves.apply(system.stoichiometry.value, stageRates[0], this.firstSlope);
     if (!allFinite(stageRates[0])) return this.blame(stageRates[0]);
     system.differentiate(t, y, partials, ratesByTime);
     work.jacobians++;
     if (!allFinite(partials) || !allFinite(ratesByTime)) return this.blameDerivatives();
-    applyStoichiometry(system.stoichiometry, ratesByTime, this.slopeByTime);
+    this.moves.apply(system.stoichiometry.value, ratesByTime, this.slopeByTime);
     this.matrix.assemble(partials);
     return true;
   }
@@ -87,8 +93,8 @@ export class RodasStep {
     const { system } = this;
     slope.set(this.firstSlope);
     const rates = Float64Array.from(this.ratesByTime);
-    addProduct(system.dependence, this.partials, slope, rates);
-    applyStoichiometry(system.stoichiometry, rates, bend);
+    this.spread.apply(this.partials, slope, rates);
+    this.moves.apply(system.stoichiometry.value, rates, bend);
   }
 
   /** Tries a step of length h; on 'computed', `next` and `error` hold its outcome. */
@@ -107,7 +113,7 @@ export class RodasStep {
         system.evaluate(this.t + ALPHA[s] * h, point, stageRates[s]);
         work.evaluations++;
         slope = this.slope;
-        applyStoichiometry(system.stoichiometry, stageRates[s], slope);
+        this.moves.apply(system.stoichiometry.value, stageRates[s], slope);
       }
       const u = stages[s];
       for (let j = 0; j < s; j++) this.weights[j] = C[s][j] / h;
@@ -142,7 +148,7 @@ export class RodasStep {
     point.fill(0);
     combine(out, rateWeights, this.stageRates, STAGES, out);
     combine(point, rateWeights, this.stages, STAGES, point);
-    addProduct(this.system.dependence, this.partials, point, out);
+    this.spread.apply(this.partials, point, out);
     addScaled(timeShare * h, this.ratesByTime, out);
     for (let k = 0; k < out.length; k++) out[k] *= h * GAMMA;
     return allFinite(out) || this.blame(out);
