@@ -72,7 +72,7 @@ export function openCoefficients(model: Model, regime: Regime) {
         fed,
         share,
       );
-      regime.coefficients[j] = Float64Array.from(process.coefficients(instance.values, conditions));
+      regime.coefficients[j].set(process.coefficients(instance.values, conditions));
     });
   };
 }
