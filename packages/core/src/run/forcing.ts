@@ -2,9 +2,10 @@ import { acidBaseConstants } from '../chemistry/acid-base.js';
 import type { Model } from '../model/model.js';
 import type { Regime } from '../model/regime.js';
 import { scopeTo } from '../model/scope.js';
-import { valueOn } from '../scenario/value-on.js';
+import { monthOf, valueInMonth } from '../scenario/value-on.js';
 import type { Offer } from './keeper.js';
 import type { Conditions } from '../processes/process.js';
+import type { DailyValue } from '../scenario/scenario.js';
 
 /** What the weather and the keeper make of a day: set at each day boundary. */
 export interface Day {
@@ -18,7 +19,8 @@ export interface Day {
 /** Reads the day's weather. */
 export function readDay(model: Model, day: number, into: Day): void {
   const { scenario } = model;
-  const on = (value: Parameters<typeof valueOn>[0]): number => valueOn(value, scenario.startDate, day);
+  const month = monthOf(scenario.startDate, day);
+  const on = (value: DailyValue): number => valueInMonth(value, month, day);
   const air = scenario.air === undefined ? undefined : on(scenario.air);
   scenario.vessels.forEach((vessel, cell) => {
     into.temperature[cell] = on(vessel.temperature);
@@ -60,7 +62,16 @@ export function openCoefficients(model: Model, regime: Regime) {
       now[3] = throughFlow;
       now[4] = fed;
       now[5] = share;
-      if (now.every((value, k) => value === last[k])) return;
+      if (
+        now[0] === last[0] &&
+        now[1] === last[1] &&
+        now[2] === last[2] &&
+        now[3] === last[3] &&
+        now[4] === last[4] &&
+        now[5] === last[5]
+      ) {
+        return;
+      }
       last.set(now);
       const conditions = conditionsAt(
         model,
