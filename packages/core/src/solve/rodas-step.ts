@@ -7,12 +7,14 @@ import {
   ALPHA,
   C,
   GAMMA,
+  GROWS_FROM,
   rightSideWeights,
   solutionWeights,
   STAGES,
   TIME_SHARE,
 } from './rodas-tableau.js';
 import { combine } from './combine.js';
+import { allFinite, firstNotFinite } from './finite.js';
 import { addedProduct, stoichiometryProduct } from './sparse-product.js';
 import type { SumsOfProducts } from './sums-of-products.js';
 
@@ -109,7 +111,8 @@ export class RodasStep {
     for (let s = 0; s < STAGES; s++) {
       let slope = this.firstSlope;
       if (s > 0) {
-        combine(y, A[s], stages, s, point);
+        if (s < GROWS_FROM) combine(y, A[s], stages, s, point);
+        else add(stages[s - 1], point);
         system.evaluate(this.t + ALPHA[s] * h, point, stageRates[s]);
         work.evaluations++;
         slope = this.slope;
@@ -127,7 +130,8 @@ export class RodasStep {
         return 'not-finite';
       }
     }
-    this.solution(1, this.next);
+    this.next.set(point);
+    add(this.error, this.next);
     return 'computed';
   }
 
@@ -143,14 +147,15 @@ export class RodasStep {
     solutionWeights(s, weights);
     rightSideWeights(weights, rateWeights);
     let timeShare = 0;
-    for (let i = 0; i < STAGES; i++) timeShare += rateWeights[i] * TIME_SHARE[i];
-    out.fill(0);
-    point.fill(0);
+    for (let i = 0; i < STAGES; i++) {
+      rateWeights[i] *= h * GAMMA;
+      timeShare += rateWeights[i] * TIME_SHARE[i];
+    }
+    for (let k = 0; k < out.length; k++) out[k] = timeShare * h * this.ratesByTime[k];
     combine(out, rateWeights, this.stageRates, STAGES, out);
+    point.fill(0);
     combine(point, rateWeights, this.stages, STAGES, point);
     this.spread.apply(this.partials, point, out);
-    addScaled(timeShare * h, this.ratesByTime, out);
-    for (let k = 0; k < out.length; k++) out[k] *= h * GAMMA;
     return allFinite(out) || this.blame(out);
   }
 
@@ -171,18 +176,12 @@ export class RodasStep {
   }
 }
 
+function add(v: Float64Array, out: Float64Array): void {
+  const size = out.length;
+  for (let i = 0; i < size; i++) out[i] += v[i];
+}
+
 function addScaled(factor: number, v: Float64Array, out: Float64Array): void {
   const size = out.length;
   for (let i = 0; i < size; i++) out[i] += factor * v[i];
-}
-
-function allFinite(v: Float64Array): boolean {
-  const size = v.length;
-  let sum = 0;
-  for (let i = 0; i < size; i++) sum += v[i] * 0;
-  return sum === 0;
-}
-
-function firstNotFinite(v: Float64Array): number {
-  return v.findIndex((value) => !Number.isFinite(value));
 }

@@ -1,5 +1,11 @@
-/** Calls after which a shape is worked often enough that code of its own pays. */
-const HOT = 150;
+/**
+ * Products worked by loops before code of its own pays: some years of a small system. New code is slow until it has
+ * been compiled well, which costs more than a single run would gain.
+ */
+const HOT = 12_000_000;
+/** Then it is called every so many calls, this often, while it is compiled beside the loops; and then always. */
+const SELDOM = 32;
+const WARMING = 64;
 /** Above so many products code of its own is too large to be compiled well, and loops are used. */
 const LARGEST = 40_000;
 /** Products in one piece: functions much longer than this are not optimised. */
@@ -21,7 +27,9 @@ export interface Writer {
  * making code from text is forbidden (a page's content security policy), the loops go on.
  */
 export class StraightLine {
-  private calls = 0;
+  /** Calls left until code is made, and after that until it is always used. */
+  private cold: number;
+  private warming = SELDOM * WARMING;
   private pieces: readonly Piece[] | undefined;
   private possible: boolean;
 
@@ -36,12 +44,15 @@ export class StraightLine {
     private readonly write: (writer: Writer) => void,
   ) {
     this.possible = products <= LARGEST;
+    this.cold = HOT / products;
   }
 
-  /** The pieces, to be called in order; undefined where the caller must go by loops. */
+  /** The pieces, to be called in order; undefined where the caller must go by loops this time. */
   code(): readonly Piece[] | undefined {
-    if (this.pieces === undefined && this.possible && ++this.calls >= HOT) this.compile();
-    return this.pieces;
+    if (this.warming === 0) return this.pieces;
+    if (!this.possible || --this.cold > 0) return undefined;
+    if (this.pieces === undefined) this.compile();
+    return --this.warming % SELDOM === 0 ? this.pieces : undefined;
   }
 
   private compile(): void {

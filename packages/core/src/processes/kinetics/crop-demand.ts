@@ -30,21 +30,21 @@ export function cropCoefficients(values: Values, at: Conditions): readonly numbe
 }
 
 /** Critical nitrogen, g N per g dry, at a mass. Here and below the coefficients begin at k[o]. */
-export function critical(mass: number, k: ArrayLike<number>, o = 0): number {
+export function critical(mass: number, k: ArrayLike<number>, o: number): number {
   const w = mass / k[o + 6];
   const p = k[o + 4] / k[o + 6];
   return k[o + 2] * Math.exp(-0.25 * k[o + 3] * Math.log(w * w * w * w + p * p * p * p));
 }
 
 /** -d ln Nc / d ln W: 0 far below the plateau, b far above. */
-function fall(mass: number, k: ArrayLike<number>, o = 0): number {
+function fall(mass: number, k: ArrayLike<number>, o: number): number {
   const ratio = k[o + 4] / mass;
   return k[o + 3] / (1 + ratio * ratio * ratio * ratio);
 }
 
 /** Growth, g dry d-1. 0 for a bare batch. */
-export function cropGrowth(mass: number, nitrogen: number, k: ArrayLike<number>, o = 0): number {
-  return mass > 0 ? growthAt(critical(mass, k, o), mass, nitrogen, k, o) : 0;
+export function cropGrowth(mass: number, nitrogen: number, k: ArrayLike<number>): number {
+  return mass > 0 ? growthAt(critical(mass, k, 0), mass, nitrogen, k, 0) : 0;
 }
 
 /** Growth with the critical nitrogen at this mass already known. */
@@ -60,10 +60,10 @@ export function growthAt(
 }
 
 /** Demand, g N d-1. 0 for a bare batch. */
-export function cropDemand(mass: number, nitrogen: number, k: ArrayLike<number>, o = 0): number {
+export function cropDemand(mass: number, nitrogen: number, k: ArrayLike<number>): number {
   if (!(mass > 0)) return 0;
-  const wanted = critical(mass, k, o);
-  return demandAt(wanted, growthAt(wanted, mass, nitrogen, k, o), mass, nitrogen, k, o);
+  const wanted = critical(mass, k, 0);
+  return demandAt(wanted, growthAt(wanted, mass, nitrogen, k, 0), mass, nitrogen, k, 0);
 }
 
 /** Demand with critical nitrogen and growth already known. */
@@ -86,7 +86,7 @@ export function cropGrowthPartials(
   k: ArrayLike<number>,
   d: Float64Array,
 ): number {
-  if (mass > 0) return growthPartialsAt(critical(mass, k), mass, nitrogen, k, 0, d);
+  if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, k, 0, d);
   d[0] = 0;
   d[1] = 0;
   return 0;
@@ -122,7 +122,7 @@ export function cropDemandPartials(
   d: Float64Array,
 ): number {
   const growth = cropGrowthPartials(mass, nitrogen, k, d);
-  return mass > 0 ? demandPartialsAt(critical(mass, k), growth, mass, nitrogen, k, 0, d) : 0;
+  return mass > 0 ? demandPartialsAt(critical(mass, k, 0), growth, mass, nitrogen, k, 0, d) : 0;
 }
 
 /** The same with critical nitrogen and growth known, of a batch with mass; d holds the partials of growth before. */
