@@ -50,33 +50,27 @@ const somewhere: Conditions = {
   area: 1,
 };
 
-/** Calls rate and partials of a process place by place. */
+/** Calls rate and partials of one process place by place, on views of its tables cut at the first call. */
 function plainKernel({ rate, partials }: Process): Kernel {
-  const views = new WeakMap<Sites, readonly SiteViews[]>();
-  const viewsOf = (sites: Sites): readonly SiteViews[] => {
-    const made = views.get(sites) ?? cutSites(sites);
-    views.set(sites, made);
-    return made;
-  };
+  let views: readonly SiteViews[] | undefined;
   return {
     rates: (all, v, r) => {
-      for (const sites of all) {
-        const { row } = sites;
-        const places = viewsOf(sites);
-        for (let i = 0; i < places.length; i++) r[row + i] = rate(v, places[i].at, places[i].k);
-      }
+      const places = (views ??= all.flatMap(cutSites));
+      for (const { row, at, k } of places) r[row] = rate(v, at, k);
     },
     partials: (all, v) => {
-      for (const sites of all) for (const { at, k, d } of viewsOf(sites)) partials(v, at, k, d);
+      const places = (views ??= all.flatMap(cutSites));
+      for (const { at, k, d } of places) partials(v, at, k, d);
     },
   };
 }
 
 /** The tables of one place. */
-type SiteViews = Pick<Sites, 'at' | 'k' | 'd'>;
+type SiteViews = Pick<Sites, 'row' | 'at' | 'k' | 'd'>;
 
-function cutSites({ count, width, size, at, k, d }: Sites): readonly SiteViews[] {
+function cutSites({ count, row, width, size, at, k, d }: Sites): readonly SiteViews[] {
   return Array.from({ length: count }, (_, i) => ({
+    row: row + i,
     at: at.subarray(i * width, (i + 1) * width),
     k: k.subarray(i * size, (i + 1) * size),
     d: d.subarray(i * width, (i + 1) * width),

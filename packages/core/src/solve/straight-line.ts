@@ -9,7 +9,7 @@ const WARMING = 64;
 /** Above so many products code of its own is too large to be compiled well, and loops are used. */
 const LARGEST = 40_000;
 /** Products in one piece: functions much longer than this are not optimised. */
-const PIECE = 500;
+const PIECE = 250;
 
 /** A piece of code that works on the arrays it was written for. */
 type Piece = (...arrays: Float64Array[]) => void;
