@@ -80,7 +80,11 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
   }
 
   function differentiate(t: number, y: Float64Array, dr: Float64Array, rt: Float64Array): void {
-    water.look(t, y);
+    linearise(t, y, scratch, dr, rt);
+  }
+
+  function linearise(t: number, y: Float64Array, r: Float64Array, dr: Float64Array, rt: Float64Array): void {
+    evaluate(t, y, r);
     water.open();
     for (const { kernel, sites } of groups) kernel.partials(sites, v);
     chain.byState(dr);
@@ -92,17 +96,16 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
       for (let c = 0; c < WATER; c++) dr[entry + c] = perDay;
     }
     if (regime.slope.every((slope) => slope === 0)) rt.fill(0);
-    else drift(rt);
+    else drift(r, rt);
   }
 
-  /** Partials by time of moving volumes. */
-  function drift(rt: Float64Array): void {
+  /** Partials by time of moving volumes, with the rates known. */
+  function drift(r: Float64Array, rt: Float64Array): void {
     chain.byTime(rt);
-    atPlaces(scratch);
     for (let i = 0; i < scaled.length; i++) {
       const cell = cellOf[scaled[i]];
       const row = rowOf[scaled[i]];
-      rt[row] += regime.slope[cell] * scratch[row] * perVolume[cell];
+      rt[row] += regime.slope[cell] * r[row] * perVolume[cell];
     }
     for (let s = 0; s < streamOf.length; s++) {
       const from = fromOf[s];
@@ -121,6 +124,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
       dependence,
       evaluate,
       differentiate,
+      linearise,
     },
   };
 }
