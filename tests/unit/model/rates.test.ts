@@ -114,12 +114,9 @@ describe.each([31, 32, 33])('the rates of a whole system (draw %d)', (seed) => {
       const [r, r0] = [new Float64Array(system.rates), new Float64Array(system.rates)];
       const [d, d0] = [dr, dr].map(() => new Float64Array(dr.length));
       const [time, time0] = [new Float64Array(system.rates), new Float64Array(system.rates)];
-      system.linearise?.(t, point, r, d, time);
-      expect(at(t, point)).toEqual(r);
-      d.fill(Number.NaN);
-      time.fill(Number.NaN);
+      if (system.linearise === undefined) throw new Error('rates and partials are not found at once');
+      system.linearise(t, point, r, d, time);
       plain.evaluate(t, point, r0);
-      system.differentiate(t, point, d, time);
       plain.differentiate(t, point, d0, time0);
       for (const [fast, slow] of [
         [r, r0],
