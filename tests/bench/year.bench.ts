@@ -48,12 +48,12 @@ describe('the demo year in process', () => {
       return least;
     };
     console.log(`  one year at 1e-5, cold: ${cold.toFixed(1)}`);
-    const reading = show('reading the file', () => read(365), 15, 3);
+    const reading = show('reading the file', () => read(365), 60, 5);
     const compiling = show(
       'compiling, with the closure check',
       () => compileModel(year.scenario, parameters),
-      15,
-      3,
+      60,
+      5,
     );
     show('one day at 1e-5', () => simulate(day), 15, 3);
     const fine = show('one year at 1e-6, warm', () => simulate(year, { tolerance: 1e-6 }), 25, 10);
