@@ -53,10 +53,6 @@ export const setOption = (): Option =>
     .argParser(setting)
     .default([], 'none');
 
-function another(file: string, before: readonly string[]): readonly string[] {
-  return [...before, file];
-}
-
 /** `--tables FILE`, repeatable. */
 export const tablesOption = (): Option =>
   new Option('--tables <file>', 'numbers of your own in place of those of the library (TSV, repeatable)')

@@ -60,7 +60,7 @@ export function parametersAt(
     if (row === undefined) throw new RangeError(`no number "${id}" in the tables`);
     rows.set(id, { ...row, value });
   }
-  return fromRows(rows, warnings);
+  return parametersOf(rows, warnings);
 }
 
 function applyOverrides(overrides: readonly Override[]): { rows: Map<string, TableRow>; warnings: string[] } {
