@@ -1,5 +1,5 @@
 /** One state after a jump: `value` at the recorded state, and how it follows the states before. */
-export interface JumpRow {
+interface JumpRow {
   readonly state: number;
   readonly value: number;
   readonly slopes: readonly (readonly [state: number, slope: number])[];

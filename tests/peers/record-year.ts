@@ -28,7 +28,7 @@ export interface Recording {
 }
 
 /** A copy of a regime, which the driver changes from stretch to stretch. */
-export function copyRegime(regime: Regime): Regime {
+function copyRegime(regime: Regime): Regime {
   return {
     time: regime.time,
     volume: regime.volume.slice(),

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 
 /** Debian packages that bring the reference tools. */
-export const peerPackages = ['gcc', 'libc6-dev', 'libsundials-dev', 'libsuitesparse-dev', 'python3-scipy'];
+const peerPackages = ['gcc', 'libc6-dev', 'libsundials-dev', 'libsuitesparse-dev', 'python3-scipy'];
 
 /** Debian's Python, which has SciPy; another one may stand before it on the path. */
 export const PYTHON = '/usr/bin/python3';

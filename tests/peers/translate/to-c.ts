@@ -2,7 +2,7 @@ import ts from 'typescript';
 import { declarationOf, NotTranslated, symbolOf, type Code, type Source } from './code.js';
 
 /** Types that the translated subset knows. */
-export type CType = 'double' | 'int' | 'const double *' | 'double *' | 'const int *' | 'const AcidBase *';
+type CType = 'double' | 'int' | 'const double *' | 'double *' | 'const int *' | 'const AcidBase *';
 
 /** Turns functions of the source into C, each once for the types that it is called with. */
 export interface CWriter {
