@@ -30,6 +30,7 @@ const LIBRARIES = [
 
 /** How a peer ran. */
 export interface PeerRun {
+  /** Processor time of each repeat. */
   readonly milliseconds: readonly number[];
   /** Counts of the last run, by name. */
   readonly work: Readonly<Record<string, number>>;
@@ -50,7 +51,7 @@ export interface PeerTask {
 
 /** A folder with a recorded year, the model in C and NumPy, and the programs that integrate it. */
 export interface Workshop {
-  /** CVODE or ARKODE. */
+  /** CVODE or ARKODE; what it says of a defeat that it recovers from is not shown but counted. */
   sundials(task: PeerTask): PeerRun;
   scipy(task: PeerTask): PeerRun;
   /**
@@ -80,7 +81,10 @@ export function openWorkshop(recording: Recording): Workshop {
   gcc(join(PROGRAMS, 'sundials.c'), '-o', at('sundials'), ...LIBRARIES);
 
   const python = (program: string, ...args: readonly string[]): string =>
-    execFileSync(PYTHON, ['-B', join(PROGRAMS, program), ...args], { encoding: 'utf8' });
+    execFileSync(PYTHON, ['-B', join(PROGRAMS, program), ...args], {
+      encoding: 'utf8',
+      env: { ...process.env, OPENBLAS_NUM_THREADS: '1' },
+    });
   const result = (text: string): PeerRun => {
     const { milliseconds, ...work } = JSON.parse(text) as { milliseconds: number[] } & Record<string, number>;
     return { milliseconds, work, days: readDoubles(at('out.bin')) };
@@ -91,7 +95,7 @@ export function openWorkshop(recording: Recording): Workshop {
         execFileSync(
           at('sundials'),
           [at('year.bin'), at('out.bin'), method, forcing, String(tolerance), String(repeats)],
-          { encoding: 'utf8' },
+          { encoding: 'utf8', stdio: 'pipe' },
         ),
       ),
     scipy: ({ method, forcing, tolerance, repeats, right = 'numpy' }) =>
