@@ -7,7 +7,7 @@ import { noWork } from '../../packages/core/src/solve/no-work.js';
 import { jumpMaps, type Jump } from './jump-maps.js';
 
 /** A stretch of constant forcing as it was run. */
-export interface Stretch {
+interface Stretch {
   readonly from: number;
   readonly to: number;
   /** A copy. */

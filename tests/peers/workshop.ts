@@ -39,7 +39,7 @@ export interface PeerRun {
 }
 
 /** What a peer is to do. */
-export interface PeerTask {
+interface PeerTask {
   readonly method: string;
   /** `restart`, `stop` or `across`: see the programs. */
   readonly forcing: string;
