@@ -20,9 +20,14 @@ export function emitNumpy(shape: Shape): string {
     return `    '${group.id}': (${writer.use(rate, `rate ${group.id}`)}, ${writer.use(partials, `partials ${group.id}`)}),`;
   });
   return `# Written from the source of the processes; see emit-numpy.ts.
-from numpy import abs, exp, log10, sqrt, where
+from numpy import abs, exp, log, log10, sqrt, where
 
 LN10 = 2.302585092994046
+
+
+def restore(mask, now, before):
+    for m in range(len(now)):
+        now[m] = where(mask, before[m], now[m])
 
 
 ${writer.text()}

@@ -1,4 +1,5 @@
 import type { Model } from '../../packages/core/src/model/model.js';
+import type { Rates } from '../../packages/core/src/model/rates.js';
 import type { Regime } from '../../packages/core/src/model/regime.js';
 import { simulateWith } from '../../packages/core/src/run/simulate.js';
 import type { Integrator } from '../../packages/core/src/solve/contract.js';
@@ -71,20 +72,29 @@ export function recordYear(model: Model, tolerance: number): Recording {
   return { model, stretches: stretches.map((stretch, i) => ({ ...stretch, jump: maps[i] })), restarts };
 }
 
-/** The state at the start of each stretch when the stretches end at given states: the driver alone. */
+/** The state at the start of each stretch when the stretches end at given states. */
 function startsAfter(model: Model, ends: readonly Float64Array[]): Float64Array[] {
   const starts: Float64Array[] = [];
-  simulateWith(model, {}, (): Integrator => ({
+  replayYear(model, ends, (_, y) => starts.push(y.slice()));
+  return starts;
+}
+
+/** Runs the driver alone: each stretch ends at a given state, and is seen under its forcing before. */
+export function replayYear(
+  model: Model,
+  ends: readonly Float64Array[],
+  see: (rates: Rates, y: Float64Array) => void,
+): void {
+  let next = 0;
+  simulateWith(model, {}, (rates): Integrator => ({
     name: 'replay',
     work: noWork(),
     restart: () => undefined,
     advance(_from, _to, y, x, sampling) {
-      const end = ends[starts.length];
-      starts.push(y.slice());
+      see(rates, y);
       for (const time of sampling?.times ?? []) sampling?.take(time, y, x);
-      y.set(end);
+      y.set(ends[next++]);
       return { kind: 'done' };
     },
   }));
-  return starts;
 }

@@ -60,7 +60,10 @@ function membersOf(source: Source, value: ts.Expression, bound: Bound): Members 
         for (const [name, member] of membersOf(source, property.expression, bound)) members.set(name, member);
       } else if (ts.isPropertyAssignment(property)) {
         members.set(property.name.getText(), { value: property.initializer, bound });
-      } else throw new NotTranslated(property, 'a member of an unknown form');
+      } else if (property.name !== undefined) {
+        // Of another form: whoever asks for it is told that it is not there.
+        members.delete(property.name.getText());
+      }
     }
     return members;
   }

@@ -1,5 +1,6 @@
 import ts from 'typescript';
 import { declarationOf, NotTranslated, symbolOf, type Code, type Source } from './code.js';
+import { calledBy, isPlace } from './usage.js';
 
 /** Types that the translated subset knows. */
 type CType = 'double' | 'int' | 'const double *' | 'double *' | 'const int *' | 'const AcidBase *';
@@ -223,26 +224,24 @@ export function openCWriter(source: Source): CWriter {
   }
 
   function readCall(node: ts.CallExpression, scope: Scope): Value {
-    const values = node.arguments.map((argument) => read(argument, scope));
-    const list = values.map(({ text }) => text).join(', ');
     const callee = node.expression;
     if (ts.isPropertyAccessExpression(callee) && callee.expression.getText() === 'Math') {
       const name = mathematics[callee.name.text];
       if (name === undefined) throw new NotTranslated(node, 'an unknown function');
+      const list = node.arguments.map((argument) => read(argument, scope).text).join(', ');
       return { text: `${name}(${list})`, type: 'double' };
     }
-    if (!ts.isIdentifier(callee)) throw new NotTranslated(node, 'a call of an unknown form');
-    const code = calledBy(callee, scope.code);
+    const code = calledBy(checker, callee, scope.code);
+    if (code === undefined) throw new NotTranslated(node, 'a call of an unknown form');
+    const values = node.arguments.map((argument, index): Value => {
+      const whole = ts.isNumericLiteral(argument) && /^\d+$/.test(argument.text);
+      return whole && isPlace(checker, code, index)
+        ? { text: argument.text, type: 'int' }
+        : read(argument, scope);
+    });
     const types = values.map(({ type }) => type);
-    return { text: `${use(code, types, callee.text)}(${list})`, type: 'double' };
-  }
-
-  function calledBy(callee: ts.Identifier, from: Code): Code {
-    const given = from.bound.get(symbolOf(checker, callee));
-    if (given !== undefined) return given;
-    const declaration = declarationOf(checker, callee);
-    if (!ts.isFunctionDeclaration(declaration)) throw new NotTranslated(callee, 'not a function');
-    return { node: declaration, bound: new Map() };
+    const list = values.map(({ text }) => text).join(', ');
+    return { text: `${use(code, types, callee.getText())}(${list})`, type: 'double' };
   }
 
   return { use, text: () => functions.join('\n\n') };

@@ -1,5 +1,6 @@
 import ts from 'typescript';
-import { declarationOf, NotTranslated, symbolOf, type Code, type Source } from './code.js';
+import { declarationOf, NotTranslated, type Code, type Source } from './code.js';
+import { calledBy, isWritten } from './usage.js';
 
 /**
  * Turns functions of the source into Python over whole arrays (NumPy): one call stands for a process at
@@ -32,6 +33,7 @@ const assignments: Partial<Record<ts.SyntaxKind, string>> = {
 
 const mathematics: Readonly<Record<string, string>> = {
   exp: 'exp',
+  log: 'log',
   log10: 'log10',
   sqrt: 'sqrt',
   abs: 'abs',
@@ -122,8 +124,14 @@ export function openNumpyWriter(source: Source): NumpyWriter {
     const index = String(place.names++);
     place.lines.push(`early_${index} = ${read(statement.expression, place)}`);
     place.mask = `early_${index}`;
+    // What a call under the condition writes must hold under it only.
+    const written = writtenByCalls(statement.thenStatement, place.code);
+    written.forEach((name) => place.lines.push(`${name}_${index} = list(${name})`));
     inside.forEach((inner) => write(inner, place));
     place.lines.push(`value_${index} = ${read(end.expression, place)}`);
+    written.forEach((name) =>
+      place.lines.push(`restore(~${maskOf(place) ?? ''}, ${name}, ${name}_${index})`),
+    );
     const before = place.returned.pop();
     place.returned.push(
       before === undefined
@@ -134,6 +142,22 @@ export function openNumpyWriter(source: Source): NumpyWriter {
           },
     );
     place.mask = undefined;
+  }
+
+  /** Names of the arrays that calls within a statement write. */
+  function writtenByCalls(statement: ts.Node, from: Code): readonly string[] {
+    const found = new Set<string>();
+    const visit = (node: ts.Node): void => {
+      const called = ts.isCallExpression(node) ? calledBy(checker, node.expression, from) : undefined;
+      if (called && ts.isCallExpression(node)) {
+        node.arguments.forEach((argument, i) => {
+          if (isWritten(checker, called, i)) found.add(argument.getText());
+        });
+      }
+      ts.forEachChild(node, visit);
+    };
+    visit(statement);
+    return [...found];
   }
 
   /** The mask of an assignment: inside a guard its condition, after guards none of them. */
@@ -232,12 +256,9 @@ export function openNumpyWriter(source: Source): NumpyWriter {
       if (name === undefined) throw new NotTranslated(node, 'an unknown function');
       return `${name}(${list})`;
     }
-    if (!ts.isIdentifier(callee)) throw new NotTranslated(node, 'a call of an unknown form');
-    const given = place.code.bound.get(symbolOf(checker, callee));
-    if (given !== undefined) return `${use(given, callee.text)}(${list})`;
-    const declaration = declarationOf(checker, callee);
-    if (!ts.isFunctionDeclaration(declaration)) throw new NotTranslated(callee, 'not a function');
-    return `${use({ node: declaration, bound: new Map() }, callee.text)}(${list})`;
+    const code = calledBy(checker, callee, place.code);
+    if (code === undefined) throw new NotTranslated(node, 'a call of an unknown form');
+    return `${use(code, callee.getText())}(${list})`;
   }
 
   return { use, text: () => functions.join('\n\n') };
