@@ -69,3 +69,11 @@ function stays({ state, value, slopes }: JumpRow, before: Float64Array): boolean
   const [[column, slope]] = slopes;
   return column === state && Math.abs(slope - 1) < 1e-6;
 }
+
+/** Makes a jump: moves a state in place, as the recorded one was moved. */
+export function jumped({ before, rows }: Jump, y: Float64Array): void {
+  const off = y.map((value, s) => value - before[s]);
+  for (const { state, value, slopes } of rows) {
+    y[state] = slopes.reduce((sum, [column, slope]) => sum + slope * off[column], value);
+  }
+}

@@ -11,13 +11,13 @@ export function diagram(points: readonly Point[]): string {
   const { document } = parseHTML('<html></html>');
   const rows = points.map((point) => ({ ...point, curve: `${point.name} (${point.forcing})` }));
   const ends = [
-    ...new Map([...rows].sort((a, b) => a.error - b.error).map((row) => [row.curve, row])).values(),
+    ...new Map([...rows].sort((a, b) => b.error - a.error).map((row) => [row.curve, row])).values(),
   ];
   const plot = Plot.plot({
     document,
     width: 960,
     height: 640,
-    marginRight: 40,
+    marginRight: 60,
     marginLeft: 60,
     style: { background: 'white', fontFamily: 'sans-serif' },
     x: { type: 'log', label: 'time for the year, ms', grid: true },
@@ -31,7 +31,7 @@ export function diagram(points: readonly Point[]): string {
         ),
       ),
       Plot.dot(rows, { x: 'milliseconds', y: 'error', fill: 'name', r: 2.5 }),
-      Plot.text(ends, { x: 'milliseconds', y: 'error', text: 'curve', fill: 'name', dy: -8, fontSize: 9 }),
+      Plot.text(ends, { x: 'milliseconds', y: 'error', text: 'curve', fill: 'name', dy: 10, fontSize: 9 }),
     ],
   });
   plot.setAttribute('xmlns', 'http://www.w3.org/2000/svg');

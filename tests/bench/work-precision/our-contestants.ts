@@ -3,7 +3,9 @@ import type { Run } from '../../../packages/core/src/run/run.js';
 import { simulate, simulateWith } from '../../../packages/core/src/run/simulate.js';
 import type { Integrator } from '../../../packages/core/src/solve/contract.js';
 import { integrators } from '../../../packages/core/src/solve/integrators.js';
+import type { Recording } from '../../peers/record-year.js';
 import type { Contestant, Measurement } from './contestant.js';
+import { odexStates } from './odex-states.js';
 
 const TOLERANCES = [1e-3, 1e-4, 1e-5, 1e-6, 1e-7];
 const WARM = 2;
@@ -67,8 +69,9 @@ function integrationOnly(model: Model, tolerance: number): Timed {
   return { run, milliseconds };
 }
 
-/** The library's own integrators, run through `simulate`: forcing, postings, extents and samples included. */
-export function ourContestants(model: Model): readonly Contestant[] {
+/** The library's own integrators, run through `simulate` with forcing, postings, extents and samples; and odex on the states alone. */
+export function ourContestants(recording: Recording): readonly Contestant[] {
+  const { model } = recording;
   const jacobian = `exact Jacobian from the rates, sparse LU; ${String(model.rows.length)} extents integrated besides the states`;
   return [
     {
@@ -97,6 +100,18 @@ export function ourContestants(model: Model): readonly Contestant[] {
     },
     {
       name: 'odex',
+      forcing: 'restart',
+      given: 'by itself on the states alone, explicit: no Jacobian; its step kept from stretch to stretch',
+      tolerances: [1e-4, 1e-6, 1e-8, 1e-9, 1e-10],
+      slow: true,
+      measure: (tolerance) => {
+        const began = processorTime();
+        const result = odexStates(recording, tolerance);
+        return { tolerance, milliseconds: [processorTime() - began], ...result };
+      },
+    },
+    {
+      name: 'odex in Leat',
       forcing: 'as it is run',
       given:
         'the whole of simulate, explicit: no Jacobian; asked for a thousandth of the tolerance, as Leat asks it',

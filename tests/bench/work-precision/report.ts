@@ -10,6 +10,7 @@ const bars = [
   { against: ['odex'], bar: 0.02 },
   { against: ['SciPy LSODA', 'SciPy BDF', 'SciPy Radau'], bar: 0.03 },
   { against: ['ARKODE KLU'], bar: undefined },
+  { against: ['odex in Leat'], bar: undefined },
 ];
 
 const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
