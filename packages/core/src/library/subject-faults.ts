@@ -86,6 +86,7 @@ export function* subjectFaults(
 ): Generator<SubjectFault> {
   const seen = new Set<string>();
   for (const row of rows.values()) {
+    if (row.given === undefined) continue;
     const [group, subject] = row.id.split('.');
     if (row.given === undefined || !isOpenGroup(group) || row.table === 'parameters') continue;
     if (row.table === 'constants' || seen.has(`${group}.${subject}`)) continue;
