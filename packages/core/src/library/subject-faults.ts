@@ -88,7 +88,7 @@ export function* subjectFaults(
   for (const row of rows.values()) {
     if (row.given === undefined) continue;
     const [group, subject] = row.id.split('.');
-    if (row.given === undefined || !isOpenGroup(group) || row.table === 'parameters') continue;
+    if (!isOpenGroup(group) || row.table === 'parameters') continue;
     if (row.table === 'constants' || seen.has(`${group}.${subject}`)) continue;
     seen.add(`${group}.${subject}`);
     if (!tableRows.has(row.id)) yield* missing(rows, group, subject, row, faulty);
