@@ -64,7 +64,7 @@ describe('leat show', () => {
     ['feeds', 'grower-32', 5],
     ['dosing', 'potassium-bicarbonate', 13],
     ['waters', 'hard-mains', 7],
-    ['limits', 'epa.acute.pivot', 69],
+    ['limits', 'epa.acute.pivot', 70],
     ['constants', 'emerson.a', 40],
     ['parameters', 'biofilm.capacity', 61],
     ['weather', 'weather.albedo', 39],
