@@ -61,6 +61,7 @@ export type { RunAccount } from './result/run-account.js';
 export { why, type Difference, type DifferencePart, type Moment, type WhyOptions } from './result/why.js';
 
 // A water-test log.
+export { unitOfMeasurable } from './scenario/measurables.js';
 export { csvTable, logTable } from './log/csv-table.js';
 export { guessLogMap, type ColumnGuess, type MapGuess } from './log/guess-map.js';
 export type { LogMap } from './log/log-map.js';

@@ -5,6 +5,7 @@ import type { Course, CourseLimit } from '../report/courses.js';
 import { short } from '../report/words.js';
 import type { Colours } from './colours.js';
 import type { Maker } from './document.js';
+import { plotFrame } from './plot-frame.js';
 import type { Domain } from './scale.js';
 import { spreadLabels } from './spread-labels.js';
 import { drawnPoints } from './thin.js';
@@ -177,14 +178,7 @@ export function coursePicture(maker: Maker, drawing: CourseDrawing): Element {
     }),
   );
   return Plot.plot({
-    document: maker.document,
-    width: frame.width,
-    height: frame.height,
-    marginLeft: frame.left,
-    marginRight: frame.right,
-    marginTop: frame.top,
-    marginBottom: frame.bottom,
-    style: { fontSize: `${frame.letters}px`, background: 'none', color: colours.soft },
+    ...plotFrame(maker, frame, colours),
     x: { domain: [...horizontal], label: null },
     y: { domain: [...vertical], label: null },
     marks: [

@@ -6,6 +6,7 @@ import type { Colours } from './colours.js';
 import type { Frame } from './course-picture.js';
 import type { Maker } from './document.js';
 import { fateColour } from './fate-colour.js';
+import { plotFrame } from './plot-frame.js';
 import { spreadLabels } from './spread-labels.js';
 
 /** Parts below this share of the whole at the end have an area but no name of their own. */
@@ -53,14 +54,7 @@ export function fatesArea(
     text: `${short(name.replace(/^kept in /, 'in '), 16)} ${shown(end.high - end.low)}`,
   }));
   return Plot.plot({
-    document: maker.document,
-    width: frame.width,
-    height: frame.height,
-    marginLeft: frame.left,
-    marginRight: frame.right,
-    marginTop: frame.top,
-    marginBottom: frame.bottom,
-    style: { fontSize: `${frame.letters}px`, background: 'none', color: colours.soft },
+    ...plotFrame(maker, frame, colours),
     x: { domain: [...days], label: null },
     y: { domain: [0, most], label: null },
     marks: [

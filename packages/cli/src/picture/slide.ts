@@ -6,6 +6,7 @@ import type { Colours } from './colours.js';
 import { coursePicture, type Frame } from './course-picture.js';
 import { newMaker, type Maker } from './document.js';
 import { finished } from './finish.js';
+import { sheet } from './sheet.js';
 import { domainOf } from './scale.js';
 
 /** A series on a slide. */
@@ -118,14 +119,7 @@ export function slide(asked: Slide): string {
   const parts = panels.flatMap((panel, i) =>
     panelPicture(maker, panel, asked, { y: head + i * each, height: each }),
   );
-  const svg = maker.svg(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      viewBox: `0 0 ${width} ${height}`,
-      ...{ width, height, 'font-family': "'Source Sans 3', system-ui, sans-serif" },
-    },
-    maker.svg('rect', { width, height, fill: colours.paper }),
+  const svg = sheet(maker, { width, height }, colours, [
     maker.svg(
       'text',
       { x: margin + 4, y: 42, 'font-size': 26, 'font-weight': 700, fill: colours.ink },
@@ -137,7 +131,7 @@ export function slide(asked: Slide): string {
       { x: width - margin, y: height - 14, 'font-size': 15, 'text-anchor': 'end', fill: colours.soft },
       'day of the run',
     ),
-  );
+  ]);
   const ends = series.map(
     ({ name, unit, values }) =>
       `${seriesWords(name)} from ${shown(values[0])} to ${shown(values[values.length - 1])} ${unit}`,

@@ -3,6 +3,7 @@ import { valueText, type Varied } from '../vary.js';
 import { lightColours } from './colours.js';
 import { newMaker } from './document.js';
 import { finished } from './finish.js';
+import { sheet } from './sheet.js';
 import { sweepLine } from './sweep-line.js';
 import { sweepMap, zeroDashes } from './sweep-map.js';
 
@@ -42,14 +43,7 @@ export function sweepPicture(swept: Swept): string {
     const words = { x: 24, y: top + 18, 'font-size': 16, 'font-weight': 600, fill: colours.soft };
     return [maker.svg('text', words, quantity.text), svg];
   });
-  const svg = maker.svg(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      viewBox: `0 0 ${width} ${height}`,
-      ...{ width, height, 'font-family': "'Source Sans 3', system-ui, sans-serif" },
-    },
-    maker.svg('rect', { width, height, fill: colours.paper }),
+  const svg = sheet(maker, { width, height }, colours, [
     maker.svg('text', { x: 24, y: 38, 'font-size': 22, 'font-weight': 700, fill: colours.ink }, title),
     ...parts,
     ...keys.flatMap(({ text }, i) => {
@@ -61,7 +55,7 @@ export function sweepPicture(swept: Swept): string {
         maker.svg('text', { x: 146, y: y + 5, 'font-size': 15, fill: colours.ink }, `edge of: ${text}`),
       ];
     }),
-  );
+  ]);
   const ranges = lists.map(
     ({ varied, values }) =>
       `${values.length} values of ${varied.path} from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)}`,

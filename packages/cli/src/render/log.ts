@@ -1,18 +1,6 @@
-import type { LogSummary, Oddity, WaterLog } from '@leat/core';
+import { unitOfMeasurable, type LogSummary, type Oddity, type WaterLog } from '@leat/core';
 import { columns, cut } from './columns.js';
 import { shown } from './number.js';
-
-const units: Readonly<Record<string, string>> = {
-  ammonia: 'mg N/L',
-  nitrite: 'mg N/L',
-  nitrate: 'mg N/L',
-  pH: 'pH',
-  alkalinity: 'meq/L',
-  oxygen: 'mg/L',
-  temperature: 'degC',
-  chloride: 'mg/L',
-  volume: 'm3',
-};
 
 function courseLines({ courses, span }: LogSummary): readonly string[] {
   if (courses.length === 0) return ['no readings'];
@@ -31,7 +19,7 @@ function courseLines({ courses, span }: LogSummary): readonly string[] {
   const rows = courses.map((course) => [
     course.reads,
     course.vessel,
-    units[course.reads] ?? '',
+    unitOfMeasurable[course.reads] || course.reads,
     String(course.count),
     course.open === 0 ? '-' : String(course.open),
     `${shown(span / course.count)} d`,

@@ -3,7 +3,7 @@ import { createParameters } from '../library/parameters.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { valueOn } from '../scenario/value-on.js';
 import { sum } from '../sum.js';
-import { measurables } from './measurables.js';
+import { measurables } from '../scenario/measurables.js';
 import type { LogReading, WaterLog } from './water-log.js';
 
 /** How a quantity was measured in a vessel. */

@@ -8,7 +8,7 @@ import { nearest } from '../suggest.js';
 import { convert } from '../units.js';
 import type { ColumnUse, LogMap } from './log-map.js';
 import type { LogTable } from './log-table.js';
-import { dimensionOf, measurables } from './measurables.js';
+import { dimensionOf, measurables } from '../scenario/measurables.js';
 
 const steps = z
   .array(z.number())

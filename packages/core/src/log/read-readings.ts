@@ -1,7 +1,7 @@
 import type { Parameters } from '../library/parameters.js';
 import { convert, type QuantityAnswer } from '../units.js';
 import type { ColumnUse } from './log-map.js';
-import { dimensionOf } from './measurables.js';
+import { dimensionOf } from '../scenario/measurables.js';
 import { readCell, saysNothing } from './read-cell.js';
 import type { LogReading, Oddity } from './water-log.js';
 

@@ -1,5 +1,6 @@
 import type { Kernel, Sites } from '../processes/kinetics/kernel.js';
-import type { Conditions, Process } from '../processes/process.js';
+import { anyConditions } from '../processes/any-conditions.js';
+import type { Process } from '../processes/process.js';
 import type { Instance } from './instance.js';
 import { waterState } from './layout.js';
 import type { Model } from './model.js';
@@ -33,22 +34,6 @@ export interface RateTables {
   /** Where the partial goes in `dependence`: one place, or three (TAN, alkalinity, carbon) for chemistry. */
   readonly slot: Int32Array;
 }
-
-/** Any conditions: only the number of coefficients is asked for. */
-const somewhere: Conditions = {
-  temperature: 20,
-  air: 20,
-  volume: 1,
-  surface: 1,
-  open: 1,
-  floor: 1,
-  capture: 0.5,
-  aeration: 1,
-  inflow: 1,
-  fed: 1,
-  fedShare: 0.01,
-  area: 1,
-};
 
 /** Calls rate and partials of one process place by place, on views of its tables cut at the first call. */
 function plainKernel({ rate, partials }: Process): Kernel {
@@ -102,7 +87,7 @@ export function layRateTables(model: Model, plain: boolean): RateTables {
     const { process, row, values } = instances[first];
     let end = first;
     while (end < instances.length && instances[end].process === process) end++;
-    const size = process.coefficients(values, somewhere).length;
+    const size = process.coefficients(values, anyConditions).length;
     const k = new Float64Array(size * (end - first));
     for (let j = first; j < end; j++) {
       if (instances[j].row !== row + j - first) throw new RangeError(`rows of ${process.id} lie apart`);

@@ -4,8 +4,9 @@ import { tableRows } from '../library/table-rows.js';
 import { moduleUses } from '../library/uses.generated.js';
 import { names } from '../library/names.js';
 import { scopeTo } from '../model/scope.js';
+import { anyConditions } from '../processes/any-conditions.js';
 import { processes } from '../processes/index.js';
-import type { Conditions, Process } from '../processes/process.js';
+import type { Process } from '../processes/process.js';
 
 /** Something that reads a number of the tables. */
 export interface Use {
@@ -15,22 +16,6 @@ export interface Use {
   /** What the process is; of a module nothing. */
   readonly title?: string;
 }
-
-/** Any place will do: which numbers are read does not depend on it. */
-const anywhere: Conditions = {
-  temperature: 20,
-  air: 20,
-  volume: 1,
-  surface: 1,
-  open: 1,
-  floor: 1,
-  capture: 0.5,
-  aeration: 1,
-  inflow: 1,
-  fed: 1,
-  fedShare: 0.01,
-  area: 1,
-};
 
 /** An id as every species, crop and feed has it: `fish.*.mortality`. */
 function patternOf(id: string): string {
@@ -58,7 +43,7 @@ function readBy(process: Process): ReadonlySet<string> {
     },
   };
   process.stoichiometry(listening);
-  process.coefficients(listening, anywhere);
+  process.coefficients(listening, anyConditions);
   return read;
 }
 

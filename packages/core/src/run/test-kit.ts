@@ -3,6 +3,7 @@ import type { WaterComponent } from '../model/component.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import { waterChemistry } from '../model/water-chemistry.js';
+import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { Measurable, TestKit } from '../scenario/scenario.js';
 import { convert } from '../units.js';
 
@@ -25,18 +26,6 @@ const components: Readonly<Record<Dissolved, WaterComponent>> = {
   alkalinity: 'alkalinity',
   oxygen: 'oxygen',
   chloride: 'chloride',
-};
-
-const units: Readonly<Record<Measurable, string>> = {
-  ammonia: ' mg N/L',
-  nitrite: ' mg N/L',
-  nitrate: ' mg N/L',
-  pH: '',
-  alkalinity: ' meq/L',
-  oxygen: ' mg/L',
-  temperature: ' degC',
-  chloride: ' mg/L',
-  volume: ' m3',
 };
 
 /**
@@ -83,7 +72,8 @@ export function readingOf(kit: TestKit, value: number, random: () => number): nu
 /** A reading or a level in words, four digits: `2.25 mg N/L`; alkalinity in degrees of hardness as well. */
 export function describeReading(read: Measurable, value: number): string {
   const digits = (number: number): string => String(Number(number.toPrecision(4)));
-  const text = `${digits(value)}${units[read]}`;
+  const unit = unitOfMeasurable[read];
+  const text = unit === '' ? digits(value) : `${digits(value)} ${unit}`;
   const degree = read === 'alkalinity' ? convert(1, 'dKH', 'alkalinity') : undefined;
   return degree !== undefined && 'value' in degree ? `${text} (${digits(value / degree.value)} dKH)` : text;
 }

@@ -1,20 +1,8 @@
 import * as z from 'zod';
+import { measurables } from '../measurables.js';
 import { deedSchema } from './action-schema.js';
 import { kindComplaint } from './complaint.js';
 import { choice, count, positive, section, word, type Reads } from './values.js';
-
-/** What a person can measure, in the words of a file. */
-const readable = [
-  'ammonia',
-  'nitrite',
-  'nitrate',
-  'pH',
-  'alkalinity',
-  'oxygen',
-  'temperature',
-  'chloride',
-  'volume',
-] as const;
 
 /** A level of whatever is read: a quantity with its unit, or a bare number for pH. */
 function level(description: string): Reads<string | number, string | number> {
@@ -25,7 +13,7 @@ function level(description: string): Reads<string | number, string | number> {
 
 const whenSchema = section(
   {
-    read: choice('what is measured; ammonia is total ammonia nitrogen (TAN)', readable),
+    read: choice('what is measured; ammonia is total ammonia nitrogen (TAN)', measurables),
     in: word('the vessel whose water is measured'),
     above: level('acts when the reading is above this').optional(),
     below: level('acts when the reading is below this').optional(),

@@ -1,4 +1,4 @@
-import type { Measurable } from '../scenario/scenario.js';
+import type { Measurable } from './scenario.js';
 import type { Dimension } from '../units.js';
 
 /** What may be measured, in the order of a test kit. */
@@ -25,4 +25,17 @@ export const dimensionOf: Readonly<Record<Measurable, Dimension | undefined>> = 
   temperature: 'temperature',
   chloride: 'concentration',
   volume: 'volume',
+};
+
+/** The unit that each is told in; '' for pH. */
+export const unitOfMeasurable: Readonly<Record<Measurable, string>> = {
+  ammonia: 'mg N/L',
+  nitrite: 'mg N/L',
+  nitrate: 'mg N/L',
+  pH: '',
+  alkalinity: 'meq/L',
+  oxygen: 'mg/L',
+  temperature: 'degC',
+  chloride: 'mg/L',
+  volume: 'm3',
 };
