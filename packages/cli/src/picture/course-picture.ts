@@ -5,22 +5,10 @@ import type { Course, CourseLimit } from '../report/courses.js';
 import { short } from '../report/words.js';
 import type { Colours } from './colours.js';
 import type { Maker } from './document.js';
-import { plotFrame } from './plot-frame.js';
+import { plotFrame, type Frame } from './plot-frame.js';
 import type { Domain } from './scale.js';
 import { spreadLabels } from './spread-labels.js';
 import { drawnPoints } from './thin.js';
-
-/** Size of a picture and the room around its axes, px. */
-export interface Frame {
-  readonly width: number;
-  readonly height: number;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-  /** Size of letters, px. */
-  readonly letters: number;
-}
 
 /** The frame of the small pictures of a report. */
 export const smallFrame: Frame = {

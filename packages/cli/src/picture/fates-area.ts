@@ -3,10 +3,9 @@ import * as Plot from '@observablehq/plot';
 import { shown } from '../render/number.js';
 import { short } from '../report/words.js';
 import type { Colours } from './colours.js';
-import type { Frame } from './course-picture.js';
 import type { Maker } from './document.js';
 import { fateColour } from './fate-colour.js';
-import { plotFrame } from './plot-frame.js';
+import { plotFrame, type Frame } from './plot-frame.js';
 import { spreadLabels } from './spread-labels.js';
 
 /** Parts below this share of the whole at the end have an area but no name of their own. */

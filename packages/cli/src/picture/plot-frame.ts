@@ -1,7 +1,18 @@
 import type { PlotOptions } from '@observablehq/plot';
 import type { Colours } from './colours.js';
-import type { Frame } from './course-picture.js';
 import type { Maker } from './document.js';
+
+/** Size of a picture and the room around its axes, px. */
+export interface Frame {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** Size of letters, px. */
+  readonly letters: number;
+}
 
 /** What Plot is told of the frame of a picture over time: size, margins, letters. */
 export function plotFrame(maker: Maker, frame: Frame, colours: Colours): PlotOptions {
