@@ -1,4 +1,4 @@
-import type { Conditions } from './process.js';
+import type { Conditions } from '../process.js';
 
 /** Conditions of no place: for asking what a process reads and how many coefficients it has, which no place changes. */
 export const anyConditions: Conditions = {
