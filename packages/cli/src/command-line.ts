@@ -7,13 +7,14 @@ import { addCompare } from './words/compare.js';
 import { addLog } from './words/log.js';
 import { addNew } from './words/new.js';
 import { addRun } from './words/run.js';
+import { addShow } from './words/show.js';
 import { addWhy } from './words/why.js';
 
 /** The same as in package.json; kept here so that --version reads no file. */
 const version = '0.1.0';
 
 /** Every command, in the order in which the help names them. */
-const commands: readonly AddCommand[] = [addRun, addCheck, addCompare, addWhy, addLog, addNew];
+const commands: readonly AddCommand[] = [addRun, addCheck, addCompare, addWhy, addLog, addShow, addNew];
 
 const exitHelp = `
 Exit codes: ${exit.done} done, ${exit.badInput} bad input, ${exit.notFinished} did not finish, ${exit.balanceBroken} balance broken, ${exit.badUsage} bad usage, ${exit.ourBug} our bug.`;
