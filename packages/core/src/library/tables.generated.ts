@@ -941,7 +941,7 @@ export const sourceCells: readonly SourceCells[] = [
   ['scenario', 'Given by the scenario', 'none', 'none', 'A number of the tables given anew by the user'],
   ['si', 'The International System of Units', 'none', 'none', 'Exact by definition'],
   ['sludge-mineralisation', 'Monsees et al. 2017 and Delaide et al. 2018, mineralisation of fish sludge', '2018', 'none', 'From memory, digits uncertain'],
-  ['srac-282', 'Rakocy, Tank culture of tilapia, SRAC 282', '1989', 'none', 'Read in a reprint; year from memory'],
+  ['srac-282', 'Rakocy, Tank culture of tilapia, SRAC 282', 'none', 'none', 'Read in a reprint'],
   ['srac-462', 'Durborow, Crosby & Brunson, Nitrite in fish ponds, SRAC 462', '1997', 'none', 'Read'],
   ['stratton-1969', 'Stratton, ammonia losses from ponds', '1969', 'none', 'From memory, digits uncertain'],
   ['suhl-2016', 'Suhl et al., tomato on a fish loop, Agric. Water Manag. 178:335', '2016', 'none', 'Second-hand; end mass computed with vegetative growth added'],
