@@ -9,6 +9,7 @@ import { addNew } from './words/new.js';
 import { addPlot } from './words/plot.js';
 import { addReport } from './words/report.js';
 import { addRun } from './words/run.js';
+import { addShow } from './words/show.js';
 import { addWhy } from './words/why.js';
 
 /** The same as in package.json; kept here so that --version reads no file. */
@@ -23,6 +24,7 @@ const commands: readonly AddCommand[] = [
   addReport,
   addPlot,
   addLog,
+  addShow,
   addNew,
 ];
 

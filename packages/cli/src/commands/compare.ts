@@ -28,8 +28,13 @@ async function accountFrom(
     const run = await simulated(openScenario(file, options), {}, streams);
     return { account: accountOf(run), budgets: budgetsOf(run) };
   }
-  if (options.set.length > 0 || options.days !== undefined || options.every !== undefined)
-    streams.note(`${file}: a saved run: --set, --days and --every do not change it\n`);
+  if (
+    options.set.length > 0 ||
+    (options.tables ?? []).length > 0 ||
+    options.days !== undefined ||
+    options.every !== undefined
+  )
+    streams.note(`${file}: a saved run: --set, --tables, --days and --every do not change it\n`);
   return saved;
 }
 

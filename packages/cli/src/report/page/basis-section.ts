@@ -1,7 +1,6 @@
-import type { BibliographyEntry } from '@leat/core';
+import { marks, type BibliographyEntry } from '@leat/core';
 import type { Maker } from '../../picture/document.js';
 import { cautions } from '../../render/cautions.js';
-import { marks } from '../../render/sources.js';
 import type { ToldRun } from '../told-run.js';
 import { section } from './figure.js';
 import { scrolling, table } from './tables.js';
