@@ -108,7 +108,9 @@ describe('leat compare', () => {
     expect([code, err]).toEqual([0, '']);
     expect({ ...documentOf(out), runs: [] }).toEqual({ ...live, runs: [] });
     const short = leat(['compare', 'saved.json', 'fewer.yaml', '--days', '10'], folder);
-    expect(short.err).toContain('saved.json: a saved run: --set, --days and --every do not change it');
+    expect(short.err).toContain(
+      'saved.json: a saved run: --set, --tables, --days and --every do not change it',
+    );
     expect(short.out).toContain('The runs are not of one length');
   });
 });

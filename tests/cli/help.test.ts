@@ -20,6 +20,7 @@ describe('leat --help', () => {
       'every',
       'set',
       'integrator',
+      'tables',
       'tolerance',
       'json',
       'csv',

@@ -12,7 +12,6 @@ const others: Readonly<Record<string, string>> = {
   'apha-4500': 'APHA, Standard Methods 4500-O, table of oxygen solubility; USGS tables of dissolved oxygen',
   'en-25814': 'EN 25814 (ISO 5814), saturation table, as reprinted in a meter manual',
   'recirculating-lecture': 'Lecture sheet "Flow-through and recirculating systems", amounts per kg of feed',
-  'srac-282': 'Rakocy, Tank culture of tilapia, SRAC 282, read in a reprint',
   'cripps-bergheim-2000': 'Cripps & Bergheim 2000, solids of recirculating systems, as cited',
   'kristiansen-cripps-1996': 'Kristiansen & Cripps 1996, as cited',
   'crab-2007': 'Crab et al. 2007, as cited in Zou et al. 2016 Bioresour. Technol. 210:81',

@@ -8,8 +8,11 @@ import { addLog } from './words/log.js';
 import { addEnsemble } from './words/ensemble.js';
 import { addMerge } from './words/merge.js';
 import { addNew } from './words/new.js';
+import { addPlot } from './words/plot.js';
+import { addReport } from './words/report.js';
 import { addRun } from './words/run.js';
 import { addSensitivity } from './words/sensitivity.js';
+import { addShow } from './words/show.js';
 import { addWhy } from './words/why.js';
 
 /** The same as in package.json; kept here so that --version reads no file. */
@@ -24,7 +27,10 @@ const commands: readonly AddCommand[] = [
   addEnsemble,
   addMerge,
   addSensitivity,
+  addReport,
+  addPlot,
   addLog,
+  addShow,
   addNew,
 ];
 

@@ -6,6 +6,8 @@ import { readText } from './read-text.js';
 export interface ScenarioOptions {
   /** Each `path=value`. */
   readonly set: readonly string[];
+  /** Tables of the user's own numbers, read after those that the file names. */
+  readonly tables?: readonly string[];
   readonly days?: number;
   readonly every?: string;
 }
@@ -40,6 +42,7 @@ export function openScenario(file: string, options: ScenarioOptions): ScenarioRe
     file,
     load: readText,
     set: settingsOf(options),
+    ...(options.tables === undefined ? {} : { tables: options.tables }),
     ...(options.days === undefined ? {} : { days: options.days }),
     ...(options.every === undefined ? {} : { every: options.every }),
   });

@@ -53,6 +53,12 @@ export const setOption = (): Option =>
     .argParser(setting)
     .default([], 'none');
 
+/** `--tables FILE`, repeatable. */
+export const tablesOption = (): Option =>
+  new Option('--tables <file>', 'numbers of your own in place of those of the library (TSV, repeatable)')
+    .argParser(another)
+    .default([], 'none');
+
 /** `--days N`. */
 export const daysOption = (): Option =>
   new Option('--days <number>', 'length of the run, in days').argParser(positive);

@@ -1,4 +1,12 @@
-import type { Budget, LimitResult, Outcome, RunAccount } from '@leat/core';
+import type {
+  BibliographyEntry,
+  Budget,
+  LimitResult,
+  Manifest,
+  Outcome,
+  RunAccount,
+  RunEvent,
+} from '@leat/core';
 import { FileError } from './file-error.js';
 
 /** What a saved document says of a run. */
@@ -6,6 +14,9 @@ export interface SavedRun {
   readonly account: RunAccount;
   /** Of the system and of each vessel, of every quantity. */
   readonly budgets: readonly Budget[];
+  readonly events: readonly RunEvent[];
+  readonly manifest: Manifest;
+  readonly sources: readonly BibliographyEntry[];
 }
 
 type Tree = Readonly<Record<string, unknown>>;
@@ -96,6 +107,26 @@ function limitFrom(value: unknown, path: string): LimitResult {
   return held as unknown as LimitResult;
 }
 
+function eventsFrom(value: unknown): readonly RunEvent[] {
+  const types = { time: 'number', kind: 'string', place: 'string', text: 'string' } as const;
+  return list(value, 'events').map((event, i) => fields(event, `events[${i}]`, types) as unknown as RunEvent);
+}
+
+function manifestFrom(value: unknown): Manifest {
+  const types = { version: 'string', scenario: 'string', integrator: 'string', tolerance: 'number' } as const;
+  const held = fields(value, 'manifest', types);
+  check(held['seed'] === null || typeof held['seed'] === 'number', 'manifest.seed');
+  return held as unknown as Manifest;
+}
+
+function sourcesFrom(value: unknown): readonly BibliographyEntry[] {
+  return list(value, 'sources').map((source, i) => {
+    const held = fields(source, `sources[${i}]`, { key: 'string', citation: 'string', mark: 'string' });
+    list(held['ids'], `sources[${i}].ids`).forEach((id, j) => text(id, `sources[${i}].ids[${j}]`));
+    return held as unknown as BibliographyEntry;
+  });
+}
+
 function runFrom(document: Tree): SavedRun {
   const time = list(document['time'], 'time').map((each, i) => number(each, `time[${i}]`));
   check(
@@ -134,6 +165,9 @@ function runFrom(document: Tree): SavedRun {
       water: of('water'),
     },
     budgets: [...system, ...vessels],
+    events: eventsFrom(document['events']),
+    manifest: manifestFrom(document['manifest']),
+    sources: sourcesFrom(document['sources']),
   };
 }
 

@@ -9,6 +9,9 @@ export { convert, formatQuantity, internalUnit, parseQuantity, type Dimension } 
 export { createParameters, drawParameters, parametersAt, type Parameters } from './library/parameters.js';
 export { bibliography, type BibliographyEntry } from './library/sources.js';
 export { names } from './library/names.js';
+export { lookUp, tableNames, type Found, type TableName } from './library/look-up.js';
+export { marks } from './library/table-row.js';
+export { sourceList, type Source } from './library/source-list.js';
 export { createRandom } from './library/random.js';
 export type { TableRow } from './library/table-row.js';
 
@@ -21,6 +24,7 @@ export {
   type ReadOptions,
   type ScenarioReading,
 } from './scenario/read-scenario.js';
+export { readOwnTables } from './scenario/read-own-tables.js';
 export type * from './scenario/scenario.js';
 
 // A model, compiled and checked.
@@ -40,11 +44,14 @@ export type { Outcome, Run, RunEvent, Sample } from './run/run.js';
 export { allSeries, seriesNames, seriesOf, type Series } from './result/series.js';
 export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } from './result/budget.js';
 export { fatesOf, type Fates, type Share } from './result/fates.js';
+export { fatesOver, type FatesOver } from './result/fates-over.js';
+export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
 export { limitsOf, type LimitResult } from './result/limits.js';
 export { contentHash, manifestOf, scenarioHash, version, type Manifest } from './result/manifest.js';
 export { endStateOf, type EndState } from './result/end-state.js';
 export { auditOf, type AuditItem } from './result/audit.js';
 export { handbookFilter, type FilterDemand, type FilterSize } from './result/handbook-filter.js';
+export { numberUses, type Use } from './result/uses-of.js';
 export { processTable, type TableProcess } from './result/process-table.js';
 export { compareRuns, type Comparison } from './result/compare.js';
 export type { ComparedFates, ComparedShare } from './result/compare-fates.js';

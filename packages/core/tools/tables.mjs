@@ -39,13 +39,34 @@ const quote = (cell) =>
   typeof cell === 'number' ? String(cell) : `'${cell.replace(/\\/g, '\\\\').replace(/'/g, "\\'")}'`;
 const literal = (cells) => `  [${cells.map(quote).join(', ')}],`;
 
-/** The text of the generated module. Same tables, same text. */
-export function generate() {
-  const files = readdirSync(join(library, 'data'))
+const tableFiles = () =>
+  readdirSync(join(library, 'data'))
     .filter((file) => file.endsWith('.tsv') && file !== 'sources.tsv')
     .sort();
+
+/** Every id, and every subject (`fish.nile-tilapia`) of the tables that have subjects. */
+export function ids() {
+  const all = new Set();
+  const subjects = new Set();
+  for (const file of tableFiles()) {
+    for (const [id] of readTable(file, columns)) {
+      all.add(id);
+      if (!['constants.tsv', 'parameters.tsv', 'limits.tsv', 'weather.tsv'].includes(file))
+        subjects.add(id.split('.').slice(0, 2).join('.'));
+    }
+  }
+  return { all, subjects };
+}
+
+/** Tables kept in a file of their own, so that rows drawn before them keep their draws. */
+const parts = { salads: 'crops' };
+
+/** The text of the generated module. Same tables, same text. */
+export function generate() {
+  const files = tableFiles();
   const rows = files.flatMap((file) => {
-    const table = file.slice(0, -'.tsv'.length);
+    const name = file.slice(0, -'.tsv'.length);
+    const table = parts[name] ?? name;
     return readTable(file, columns).map((cells) => literal([table, ...cells]));
   });
   const sources = readTable('sources.tsv', sourceColumns).map(literal);

@@ -8,8 +8,22 @@ const where = (bad: (row: (typeof rows)[number]) => boolean): string[] =>
   rows.filter(bad).map((row) => row.id);
 
 describe('the tables', () => {
-  it('are in the generated module as they stand', () => {
+  it('are in the generated module as they stand (else: npm run tables)', () => {
     expect(generated()).toBe(generate());
+  });
+
+  it('have ids of two or more words of small letters, digits and hyphens', () => {
+    expect(where(({ id }) => !/^[a-z][a-z0-9-]*(\.[a-z0-9-]+)+$/.test(id))).toEqual([]);
+  });
+
+  it('use known units', () => {
+    const known =
+      '1 g/g g/m3 g/m2 g/mol g/(m2 d) 1/d d degC pH m/d m2/m3 1/m2 t/ha eq/m3 eq/g mol/g atm 1/K K K2 K3 K4 ' +
+      '1/(degC d) dS/m m/dS kPa K/m 1/degC 1/m m/s s/m rad MJ/m2/min MJ/K4/m2/d kPa^-0.5 degC^-0.5 degC^-1.5';
+    const long = ['1e-3 g^(1/3)/(degC d)', 'mm m2/MJ', 'K mm s/kPa/m/d'];
+    const units = [...known.split(/ (?!d\))/), ...long];
+    expect(where(({ unit }) => !units.includes(unit))).toEqual([]);
+    expect(units.filter((unit) => !rows.some((row) => row.unit === unit))).toEqual([]);
   });
 
   it('name each number once', () => {
@@ -47,5 +61,24 @@ describe('the tables', () => {
     expect(new Set(keys).size).toBe(keys.length);
     const used = new Set(rows.map((row) => row.source));
     expect(keys.filter((key) => !used.has(key))).toEqual(['scenario']);
+  });
+
+  it('say of every source whether it has a DOI and a year, and invent none', () => {
+    const bad = sourceCells.filter(
+      ([, , year, doi]) => !/^(none|\d{4})$/.test(year) || !/^(none|10\.\d{4,9}\/\S+)$/.test(doi),
+    );
+    expect(bad).toEqual([]);
+    // A DOI added here must have been looked up, and this line changed with it.
+    expect(sourceCells.filter(([, , , doi]) => doi !== 'none').map(([key]) => key)).toEqual([]);
+  });
+
+  it('name no place of a note that a reader has not: a page is of the source, or -', () => {
+    expect(where(({ page }) => /^[A-Z]\d?$/.test(page))).toEqual([]);
+  });
+
+  it('say memory or common practice wherever no publication is claimed', () => {
+    expect(where(({ source, mark }) => source === 'memory' && !['M', 'W'].includes(mark))).toEqual([]);
+    expect(where(({ source, mark }) => source === 'common-practice' && mark !== 'P')).toEqual([]);
+    expect(where(({ source, mark }) => mark === 'P' && source !== 'common-practice')).toEqual([]);
   });
 });

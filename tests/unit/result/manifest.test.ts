@@ -32,6 +32,7 @@ describe('manifestOf', () => {
       integrator: 'rosenbrock',
       tolerance: 1e-6,
       seed: null,
+      given: [],
     });
   });
 

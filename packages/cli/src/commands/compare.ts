@@ -1,18 +1,9 @@
-import {
-  allSeries,
-  budgetOf,
-  budgetsOf,
-  compareRuns,
-  limitsOf,
-  worstResidual,
-  type Run,
-  type RunAccount,
-} from '@leat/core';
+import { budgetsOf, compareRuns, worstResidual } from '@leat/core';
+import { accountOf } from '../account-of.js';
 import { exit, type ExitCode } from '../exit.js';
 import { openScenario, textOf, type ScenarioOptions } from '../open-scenario.js';
 import { cautions } from '../render/cautions.js';
 import { comparisonText } from '../render/comparison.js';
-import { keySeries } from '../render/key-quantities.js';
 import { styleFor } from '../render/style.js';
 import { savedRun, type SavedRun } from '../saved-run.js';
 import type { Streams } from '../streams.js';
@@ -26,28 +17,24 @@ export interface CompareOptions extends ScenarioOptions {
   readonly json?: boolean;
 }
 
-function accountOf(run: Run): RunAccount {
-  return {
-    title: run.model.scenario.title,
-    outcome: run.outcome,
-    time: run.samples.map(({ time }) => time),
-    series: allSeries(run),
-    keys: keySeries(run),
-    limits: limitsOf(run),
-    nitrogen: budgetOf(run, 'nitrogen', 'system'),
-    water: budgetOf(run, 'water', 'system'),
-  };
-}
-
 /** What a file says: the run that it holds, or the run of the scenario that it is. */
-async function accountFrom(file: string, options: CompareOptions, streams: Streams): Promise<SavedRun> {
+async function accountFrom(
+  file: string,
+  options: CompareOptions,
+  streams: Streams,
+): Promise<Pick<SavedRun, 'account' | 'budgets'>> {
   const saved = savedRun(file, textOf(file));
   if (saved === undefined) {
     const run = await simulated(openScenario(file, options), {}, streams);
     return { account: accountOf(run), budgets: budgetsOf(run) };
   }
-  if (options.set.length > 0 || options.days !== undefined || options.every !== undefined)
-    streams.note(`${file}: a saved run: --set, --days and --every do not change it\n`);
+  if (
+    options.set.length > 0 ||
+    (options.tables ?? []).length > 0 ||
+    options.days !== undefined ||
+    options.every !== undefined
+  )
+    streams.note(`${file}: a saved run: --set, --tables, --days and --every do not change it\n`);
   return saved;
 }
 
@@ -60,7 +47,7 @@ export async function compareCommand(
   options: CompareOptions,
   streams: Streams,
 ): Promise<ExitCode> {
-  const saved: SavedRun[] = [];
+  const saved: Pick<SavedRun, 'account' | 'budgets'>[] = [];
   for (const file of files) saved.push(await accountFrom(file, options, streams));
   const accounts = saved.map(({ account }) => account);
   const runs = accounts.map(({ title, outcome }, i) => ({

@@ -26,6 +26,8 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
   readonly csv?: string;
   readonly save?: string;
   readonly sources?: boolean;
+  /** Series to draw in the terminal; true for the usual ones. */
+  readonly plot?: true | readonly string[];
 }
 
 /**
@@ -62,6 +64,10 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     };
     const told = { run, series, nitrogen: fates('nitrogen'), water: fates('water'), worst, limits, manifest };
     streams.result(summary(told, styleFor(process.stdout.isTTY, process.env)));
+  }
+  if (options.plot !== undefined && options.json !== true) {
+    const { terminalCharts } = await import('../render/terminal-charts.js');
+    streams.result(terminalCharts(run, options.plot));
   }
   if (options.sources === true && options.json !== true)
     streams.result(`\n${sourceLines(sources).join('\n')}\n`);

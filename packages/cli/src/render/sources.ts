@@ -1,22 +1,17 @@
-import type { BibliographyEntry } from '@leat/core';
+import { marks, type BibliographyEntry } from '@leat/core';
 import { wrap } from './columns.js';
-
-const marks: Readonly<Record<string, string>> = {
-  R: 'read in the publication',
-  S: 'second-hand',
-  C: 'computed from it',
-  M: 'from memory of it',
-  W: 'from memory, digits uncertain',
-  P: 'common practice',
-  U: 'given by the scenario',
-};
 
 /** The bibliography of a run: what it used, from where, and how that came here. */
 export function sourceLines(entries: readonly BibliographyEntry[]): readonly string[] {
   return [
     'Sources of the numbers that were used',
-    ...entries.flatMap(({ key, citation, mark, ids }) => [
-      ...wrap(`[${mark}: ${marks[mark]}] ${key}: ${citation}`, 98, '  '),
+    ...entries.flatMap(({ key, citation, mark, given, ids }) => [
+      ...wrap(
+        `[${mark}: ${marks[mark]}] ${key === citation ? '' : `${key}: `}${citation}` +
+          (given === undefined ? '' : ` (given in ${given})`),
+        98,
+        '  ',
+      ),
       ...wrap(`  ${ids.join(' ')}`, 98, '  '),
     ]),
   ];

@@ -1,7 +1,7 @@
 import { Option } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { RunOptions } from '../commands/run.js';
-import { daysOption, everyOption, setOption, tolerance } from '../options.js';
+import { daysOption, everyOption, setOption, tablesOption, tolerance } from '../options.js';
 
 /** `leat run FILE`. */
 export const addRun: AddCommand = (root, streams, leave) => {
@@ -12,11 +12,13 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(tablesOption())
     .addOption(new Option('--integrator <name>', 'how to integrate').choices(['rosenbrock', 'odex']))
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .option('--json', 'print one JSON document instead of the summary')
     .option('--csv <file>', 'write every series to a CSV file')
     .option('--save <file>', 'write the end state, for another run to start from')
+    .option('--plot [series...]', 'draw courses in the terminal (default: TAN, nitrite, nitrate and pH)')
     .option('--sources', 'print where the numbers that were used come from')
     .option('--quiet', 'print no summary, no progress and no notes')
     .action(async (file: string, options: RunOptions) => {

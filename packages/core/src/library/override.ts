@@ -1,8 +1,8 @@
 import type { Fault } from '../errors.js';
 import { nearest } from '../suggest.js';
 import type { Override } from '../scenario/scenario.js';
-import { tableRows } from './table-rows.js';
-import type { TableRow } from './table-row.js';
+import { formOf, isOpenGroup, properties, type PropertyForm } from './properties.js';
+import { tableOf, type TableRow } from './table-row.js';
 
 /** A row as the user wants it, its faults (then it must not be used), and what is unusual about it. */
 export interface OverriddenRow {
@@ -12,24 +12,61 @@ export interface OverriddenRow {
 }
 
 /** Quantities that may have any sign: offsets of a scale and coefficients of fitted curves. */
-const signed = (row: TableRow): boolean => row.unit === 'degC' || row.table === 'constants';
+const signed = (form: PropertyForm, table: string): boolean => form.unit === 'degC' || table === 'constants';
 
 /** A share, such as a digestibility: unit 1 and never above 1 in the tables. */
-const isShare = (row: TableRow): boolean => row.unit === '1' && row.low >= 0 && row.high <= 1;
+const isShare = (form: PropertyForm): boolean => form.unit === '1' && form.low >= 0 && form.high <= 1;
 
-/** Puts a number given by the user in place of one of the tables. */
-export function overrideRow(override: Override): OverriddenRow {
-  const { id, value } = override;
-  const key = override.where ?? id;
-  const base = tableRows.get(id);
-  if (base === undefined) {
-    const near = nearest(id, tableRows.keys());
-    const fault = { key, got: id, problem: 'no such number in the tables' };
-    return { faults: [near === undefined ? fault : { ...fault, nearest: near }], warnings: [] };
+/** Why an id is no number of the tables and may not be added to them; undefined when it may. */
+export function idFault(id: string, rows: ReadonlyMap<string, TableRow>): Fault | undefined {
+  const [group, subject = '', property = '', ...more] = id.split('.');
+  const unknown = (): Fault => {
+    const near = nearest(id, rows.keys());
+    return { problem: 'no such number in the tables', ...(near === undefined ? {} : { nearest: near }) };
+  };
+  if (!isOpenGroup(group) || subject === '' || property === '' || more.length > 0) return unknown();
+  const { needed, further } = properties[group];
+  const all = [...needed, ...further];
+  if (!all.includes(property)) {
+    const ours = [...rows.keys()].some((known) => known.startsWith(`${group}.${subject}.`));
+    if (ours) return unknown();
+    const near = nearest(property, all);
+    const hint = near === undefined ? { expected: `one of ${all.join(', ')}` } : { nearest: near };
+    return { problem: `no such property of ${group}`, ...hint };
   }
+  if (/^[a-z][a-z0-9-]{0,63}$/.test(subject)) return undefined;
+  return {
+    problem: 'not a name',
+    got: subject,
+    expected: 'a small letter, then small letters, digits and -',
+  };
+}
+
+/** The row that stands for an id: that of the tables, or for a new subject the form of its property. */
+function formFor(id: string, rows: ReadonlyMap<string, TableRow>): PropertyForm & { readonly table: string } {
+  const base = rows.get(id);
+  if (base !== undefined) return base;
+  const [group, , property] = id.split('.');
+  if (!isOpenGroup(group)) throw new RangeError(`no number "${id}" in the tables`);
+  return { ...formOf(group, property), table: tableOf[group] };
+}
+
+/** Puts a number given by the user in place of one of the rows, or beside them. */
+export function overrideRow(override: Override, rows: ReadonlyMap<string, TableRow>): OverriddenRow {
+  const { id, value, row: given } = override;
+  const key = override.where ?? id;
+  const base = rows.get(id);
+  const wrong = base !== undefined ? undefined : idFault(id, rows);
+  if (wrong !== undefined || (base === undefined && given === undefined)) {
+    const near = nearest(id, rows.keys());
+    const hint = near === undefined ? {} : { nearest: near };
+    const fault = wrong ?? { problem: 'no such number; a new one needs a row in a table', ...hint };
+    return { faults: [{ key, got: id, ...fault }], warnings: [] };
+  }
+  const form = formFor(id, rows);
   const low = override.low ?? value;
   const high = override.high ?? value;
-  const faults = [...senseFaults(base, key, [low, value, high])];
+  const faults = [...senseFaults(form, id, key, [low, value, high])];
   if (low > value || value > high) {
     faults.push({
       key,
@@ -38,35 +75,58 @@ export function overrideRow(override: Override): OverriddenRow {
       expected: 'low <= value <= high',
     });
   }
+  if (given !== undefined) faults.push(...spreadFaults(given.distribution, key, low, high));
   if (faults.length > 0) return { faults, warnings: [] };
+  const outside = base !== undefined && (value < base.low || value > base.high);
+  const warnings = outside
+    ? [`${id} is ${value} ${base.unit}, outside its published range ${base.low} .. ${base.high}`]
+    : [];
+  if (given !== undefined) {
+    const { table, unit } = form;
+    const row = { ...given, table, id, unit, value, low, high, given: override.where ?? 'a table' };
+    return { row, faults, warnings };
+  }
+  if (base === undefined) throw new RangeError(`no number "${id}" in the tables`);
   const ranged = low < high;
   const distribution = ranged ? (base.distribution === 'fixed' ? 'uniform' : base.distribution) : 'fixed';
-  const conditions = 'given by the scenario';
-  const given = { conditions, source: 'scenario', page: '-', mark: 'U' } as const;
-  const outside = value < base.low || value > base.high;
+  const stated = { conditions: 'given by the scenario', source: 'scenario', page: '-', mark: 'U' } as const;
+  const from = override.where ?? 'the scenario';
   return {
-    row: { ...base, value, low, high, distribution, ...given },
+    row: { ...base, value, low, high, distribution, ...stated, given: from },
     faults,
-    warnings: outside
-      ? [`${id} is ${value} ${base.unit}, outside its published range ${base.low} .. ${base.high}`]
-      : [],
+    warnings,
   };
 }
 
-function* senseFaults(row: TableRow, key: string, values: readonly number[]): Generator<Fault> {
+function* spreadFaults(
+  distribution: TableRow['distribution'],
+  key: string,
+  low: number,
+  high: number,
+): Generator<Fault> {
+  const got = `${low} .. ${high}`;
+  if (distribution !== 'fixed' && low >= high) {
+    yield { key, got, problem: `${distribution} needs a range`, expected: 'low < high, or fixed' };
+  } else if (distribution === 'lognormal' && low <= 0) {
+    yield { key, got, problem: 'lognormal must stay above zero', expected: 'low > 0' };
+  }
+}
+
+function* senseFaults(
+  form: PropertyForm & { readonly table: string },
+  id: string,
+  key: string,
+  values: readonly number[],
+): Generator<Fault> {
   const got = `${values.find((value) => !Number.isFinite(value)) ?? values[1]}`;
+  const free = signed(form, form.table);
   if (!values.every(Number.isFinite)) {
-    yield { key, got, problem: `${row.id} is not a finite number`, expected: `a number in ${row.unit}` };
-  } else if (!signed(row) && values.some((value) => value < 0)) {
-    yield {
-      key,
-      got: `${Math.min(...values)}`,
-      problem: `${row.id} is below zero`,
-      expected: 'zero or more',
-    };
-  } else if (!signed(row) && row.low > 0 && values.some((value) => value === 0)) {
-    yield { key, got: '0', problem: `${row.id} is zero`, expected: 'more than zero' };
-  } else if (isShare(row) && values.some((value) => value > 1)) {
-    yield { key, got: `${Math.max(...values)}`, problem: `${row.id} is a share above 1`, expected: '0 to 1' };
+    yield { key, got, problem: `${id} is not a finite number`, expected: `a number in ${form.unit}` };
+  } else if (!free && values.some((value) => value < 0)) {
+    yield { key, got: `${Math.min(...values)}`, problem: `${id} is below zero`, expected: 'zero or more' };
+  } else if (!free && form.low > 0 && values.some((value) => value === 0)) {
+    yield { key, got: '0', problem: `${id} is zero`, expected: 'more than zero' };
+  } else if (isShare(form) && values.some((value) => value > 1)) {
+    yield { key, got: `${Math.max(...values)}`, problem: `${id} is a share above 1`, expected: '0 to 1' };
   }
 }

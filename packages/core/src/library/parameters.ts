@@ -3,6 +3,7 @@ import type { Override } from '../scenario/scenario.js';
 import { nearest } from '../suggest.js';
 import { draw } from './draw.js';
 import { overrideRow } from './override.js';
+import { subjectFaults } from './subject-faults.js';
 import { tableRows } from './table-rows.js';
 import type { TableRow } from './table-row.js';
 
@@ -13,6 +14,8 @@ export interface Parameters {
   /** The whole row, with the value in use; does not count as reading. Throws as `value` does. */
   row(id: string): TableRow;
   has(id: string): boolean;
+  /** Every row in use, ours in the order of the tables, then what the user added. */
+  rows(): Iterable<TableRow>;
   /** Ids read so far, sorted. */
   used(): string[];
   /** What is unusual about the numbers the user gave: one line each. */
@@ -20,12 +23,14 @@ export interface Parameters {
 }
 
 /**
- * The numbers of the tables, with those the user gives in their place.
- * Throws InputError with a fault for each unknown or repeated id and each value that makes no sense.
+ * The numbers of the tables, with those the user gives in their place or beside them: rows of tables of the
+ * user first, then single numbers, in the order given.
+ * Throws InputError with a fault for each unknown or repeated id, each value that makes no sense, and each
+ * species, crop, medium ... that lacks a number the model reads.
  */
 export function createParameters(overrides: readonly Override[] = []): Parameters {
   const { rows, warnings } = applyOverrides(overrides);
-  return fromRows(rows, warnings);
+  return parametersOf(rows, warnings);
 }
 
 /**
@@ -38,24 +43,18 @@ export function drawParameters(random: () => number, overrides: readonly Overrid
   for (const [id, row] of rows) {
     if (row.distribution !== 'fixed') rows.set(id, { ...row, value: draw(row, random) });
   }
-  return fromRows(rows, warnings);
+  return parametersOf(rows, warnings);
 }
 
 /**
- * The numbers of the tables, with those the user gives in their place, and over both the values given by
- * id (rows keep range, source and mark). Throws as `createParameters` does, and RangeError for an unknown id.
+ * The numbers of others with some values put in their place, by id; rows keep range, source and mark.
+ * Nothing is checked again. Throws RangeError for an unknown id.
  */
-export function parametersAt(
-  values: ReadonlyMap<string, number>,
-  overrides: readonly Override[] = [],
-): Parameters {
-  const { rows, warnings } = applyOverrides(overrides);
-  for (const [id, value] of values) {
-    const row = rows.get(id);
-    if (row === undefined) throw new RangeError(`no number "${id}" in the tables`);
-    rows.set(id, { ...row, value });
-  }
-  return fromRows(rows, warnings);
+export function parametersAt(values: ReadonlyMap<string, number>, others: Parameters): Parameters {
+  const rows = new Map<string, TableRow>();
+  for (const row of others.rows()) rows.set(row.id, row);
+  for (const [id, value] of values) rows.set(id, { ...others.row(id), value });
+  return parametersOf(rows, others.warnings);
 }
 
 function applyOverrides(overrides: readonly Override[]): { rows: Map<string, TableRow>; warnings: string[] } {
@@ -64,20 +63,31 @@ function applyOverrides(overrides: readonly Override[]): { rows: Map<string, Tab
   const warnings: string[] = [];
   const seen = new Set<string>();
   for (const override of overrides) {
-    if (seen.has(override.id)) {
+    // A number of the scenario may stand on a row of a table of the user; two of one kind may not.
+    const kind = `${override.id} ${override.row === undefined ? 'number' : 'row'}`;
+    if (seen.has(kind)) {
       faults.push({ key: override.where ?? override.id, problem: `${override.id} is given twice` });
     }
-    seen.add(override.id);
-    const outcome = overrideRow(override);
+    seen.add(kind);
+    const outcome = overrideRow(override, rows);
     faults.push(...outcome.faults);
     warnings.push(...outcome.warnings);
     if (outcome.row !== undefined) rows.set(override.id, outcome.row);
+  }
+  if (faults.length === 0) {
+    for (const { id, ...fault } of subjectFaults(rows)) {
+      faults.push({ ...fault, key: rows.get(id)?.given ?? id });
+    }
   }
   if (faults.length > 0) throw new InputError(faults);
   return { rows, warnings };
 }
 
-function fromRows(rows: ReadonlyMap<string, TableRow>, warnings: readonly string[]): Parameters {
+/** The numbers in these rows, taken as they are: nothing is checked. */
+export function parametersOf(
+  rows: ReadonlyMap<string, TableRow>,
+  warnings: readonly string[] = [],
+): Parameters {
   const read = new Set<string>();
   const row = (id: string): TableRow => {
     const found = rows.get(id);
@@ -94,6 +104,7 @@ function fromRows(rows: ReadonlyMap<string, TableRow>, warnings: readonly string
     },
     row,
     has: (id) => rows.has(id),
+    rows: () => rows.values(),
     used: () => [...read].sort(),
     warnings,
   };

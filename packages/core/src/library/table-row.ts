@@ -1,12 +1,20 @@
 /** How a number varies: low..high is 90 % of normal and lognormal, a hard bound of the others. */
-type Distribution = 'fixed' | 'uniform' | 'triangular' | 'normal' | 'lognormal';
+export const distributions = ['fixed', 'uniform', 'triangular', 'normal', 'lognormal'] as const;
 
-/**
- * How a number came here: R read in the publication, S second-hand, C computed, M from memory of the
- * publication named, W from memory with uncertain digits, P common practice, U given by the user
- * (never in a table).
- */
-export type Mark = 'R' | 'S' | 'C' | 'M' | 'W' | 'P' | 'U';
+type Distribution = (typeof distributions)[number];
+
+/** How a number came here, each mark in words; U is never in a table of ours. */
+export const marks = {
+  R: 'read in the publication',
+  S: 'second-hand: read in another work that cites it',
+  C: 'computed from it',
+  M: 'from memory of it',
+  W: 'from memory, digits uncertain',
+  P: 'common practice',
+  U: 'given by the user',
+} as const;
+
+export type Mark = keyof typeof marks;
 
 /** One number of the science with all that is known of it. */
 export interface TableRow {
@@ -24,6 +32,8 @@ export interface TableRow {
   readonly source: string;
   readonly page: string;
   readonly mark: Mark;
+  /** Where the user gave it, such as `my-numbers.tsv:3`; absent: a row of ours. */
+  readonly given?: string;
 }
 
 /** The cells of a row in the order of the generated module. */
@@ -43,3 +53,13 @@ export type TableCells = readonly [
 
 /** The cells of a source: key, citation, year, DOI or `none`, note. */
 export type SourceCells = readonly [key: string, citation: string, year: string, doi: string, note: string];
+
+/** The table in which the subjects of a group stand. */
+export const tableOf = {
+  fish: 'fish',
+  crop: 'crops',
+  media: 'media',
+  feed: 'feeds',
+  dose: 'dosing',
+  water: 'waters',
+} as const;

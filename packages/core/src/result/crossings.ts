@@ -42,7 +42,12 @@ function byRows(run: Run, quantity: Conserved, boundary: Boundary): Crossing[] {
 }
 
 /** Content of one unit of what a posting moved. */
-function contentPosted(model: Model, state: number, component: Component, quantity: Conserved): number {
+export function contentPosted(
+  model: Model,
+  state: number,
+  component: Component,
+  quantity: Conserved,
+): number {
   const content = state >= 0 ? model.contents[state] : contentOf(component, model.parameters);
   return content[quantity];
 }

@@ -1,7 +1,6 @@
-import { accounts, type Component } from '../model/component.js';
-import { streamKinds } from '../model/streams.js';
 import { sum } from '../sum.js';
 import type { Budget, BudgetLine } from './budget.js';
+import { outsideName, storeName } from './fate-names.js';
 
 /** A named part of a balance. */
 export interface Share {
@@ -20,34 +19,9 @@ export interface Fates {
   readonly residual: number;
 }
 
-const airNames: Partial<Record<Component, string>> = {
-  dinitrogen: 'nitrogen gas',
-  'ammonia-gas': 'ammonia to air',
-  'oxygen-gas': 'oxygen of the air',
-  'carbon-dioxide-gas': 'carbon dioxide of the air',
-};
-
-const storeNames: Partial<Record<Component, string>> = {
-  tan: 'water',
-  nitrite: 'water',
-  nitrate: 'water',
-  alkalinity: 'water',
-  carbon: 'water',
-  oxygen: 'water',
-  chloride: 'water',
-  water: 'vessels',
-  solids: 'solids',
-  settled: 'solids',
-  aob: 'biofilm',
-  nob: 'biofilm',
-  'crop-mass': 'standing crop',
-  'crop-nitrogen': 'standing crop',
-  'fish-mass': 'living fish',
-};
-
 function crossedName(line: BudgetLine): string {
   if (line.component === 'water') return line.by === 'action' ? line.beyond : line.by;
-  return (line.beyond === 'air' ? airNames[line.component] : undefined) ?? line.beyond;
+  return outsideName(line.beyond, line.component);
 }
 
 /** Amounts by name, largest first; amounts of one name are added. */
@@ -65,16 +39,6 @@ function shares(
     .sort((a, b) => b.amount - a.amount);
 }
 
-/** Every name that `to` of the fates of some budget may hold. */
-export const fateNames: readonly string[] = [
-  ...new Set([
-    ...accounts,
-    ...Object.values(airNames),
-    ...streamKinds,
-    ...Object.values(storeNames).map((name) => `kept in ${name}`),
-  ]),
-];
-
 /**
  * Reads a budget of the whole system as a story: so much came from feed, from source water, or out of
  * what was there ("drawn from water"); so much went to each account or stays in fish, crop, water,
@@ -82,7 +46,7 @@ export const fateNames: readonly string[] = [
  */
 export function fatesOf(budget: Budget): Fates {
   const stored = shares(
-    budget.stores.map(({ component, amount }) => ({ name: storeNames[component] ?? component, amount })),
+    budget.stores.map(({ component, amount }) => ({ name: storeName(component), amount })),
     1,
   );
   const came = budget.lines.filter(({ amount }) => amount > 0);

@@ -14,6 +14,8 @@ export interface Manifest {
   readonly tolerance: number;
   /** Seed of the random numbers; null where none are drawn. */
   readonly seed: number | null;
+  /** Ids of the numbers of the tables that the user gave, sorted: in the scenario or in tables of the user's own. */
+  readonly given: readonly string[];
 }
 
 /** JSON with sorted keys, numbers that JSON lacks as words, and no `where` (it says on which line a thing stood). */
@@ -48,5 +50,6 @@ export function manifestOf(run: Run): Manifest {
     integrator: run.integrator,
     tolerance: run.tolerance,
     seed: run.model.scenario.rules.some(({ kit }) => kit.error) ? run.model.scenario.seed : null,
+    given: [...new Set(run.model.scenario.overrides.map(({ id }) => id))].sort(),
   };
 }

@@ -1,4 +1,3 @@
-import { names } from '../library/names.js';
 import { compact } from './compact.js';
 import type { Named, Reader } from './reader.js';
 import { readFeed } from './read-stock.js';
@@ -189,7 +188,7 @@ export function readDose(
 ): DeedPair {
   const { into, product, mass } = given;
   reader.known(into, cast.vessels, [...path, 'into'], 'vessel');
-  reader.known(product, names('dose'), [...path, 'product'], 'product');
+  reader.known(product, reader.names('dose'), [...path, 'product'], 'product');
   return { doing: [{ kind: 'dose', vessel: into, product, mass }] };
 }
 

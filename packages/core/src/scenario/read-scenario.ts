@@ -29,6 +29,8 @@ export interface ReadOptions {
   readonly file: string;
   /** Reads included files and CSV files by path; throws where it cannot. */
   readonly load?: Load;
+  /** Tables of numbers read after those that the file names, so that they win; paths as `load` takes them. */
+  readonly tables?: readonly string[];
   /** Values put over those of the file, in order. */
   readonly set?: readonly Setting[];
   /** Length of the run in days, in place of the file's. */
@@ -171,8 +173,9 @@ export interface OpenScenario {
 export function openScenarioText(text: string, options: ReadOptions): OpenScenario {
   const faults: Fault[] = [];
   const tree = readTree(text, options, faults);
-  const { overrides, parameters, faults: overrideFaults } = readOverrides(tree);
+  const { overrides, parameters, faults: overrideFaults, notes } = readOverrides(tree, options);
   const reader = new Reader(tree, parameters, options.load);
+  reader.notes.push(...notes);
   const scenario = readSections(reader, options, overrides);
   const all = [...faults, ...overrideFaults, ...reader.faults];
   if (all.length > 0) throw new InputError(ordered(all));

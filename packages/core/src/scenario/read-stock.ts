@@ -1,4 +1,3 @@
-import { names } from '../library/names.js';
 import { formatQuantity } from '../units.js';
 import { compact } from './compact.js';
 import type { Named, Reader } from './reader.js';
@@ -19,13 +18,16 @@ export function readFeed(
   given: { readonly feed?: string | undefined; readonly protein?: number | undefined },
 ): Feed | undefined {
   const { feed, protein } = given;
-  if (feed !== undefined && !reader.known(feed, names('feed'), [...path, 'feed'], 'feed')) return undefined;
+  if (feed !== undefined && !reader.known(feed, reader.names('feed'), [...path, 'feed'], 'feed'))
+    return undefined;
   if (protein !== undefined) return { name: feed ?? 'feed', protein };
   if (feed !== undefined) {
     const usual = reader.parameters.value(`feed.${feed}.protein`);
     return { name: feed, protein: reader.fallback([...path, 'protein'], usual, usual) };
   }
-  reader.fault([...path, 'feed'], 'missing', { expected: `one of ${names('feed').join(', ')}, or protein` });
+  reader.fault([...path, 'feed'], 'missing', {
+    expected: `one of ${reader.names('feed').join(', ')}, or protein`,
+  });
   return undefined;
 }
 
@@ -35,7 +37,7 @@ export function readCohorts(reader: Reader, vessels: Named<Vessel>): Named<Cohor
     const given = reader.parse(cohortSchema, path);
     if (given === undefined) return undefined;
     reader.known(given.in, vessels, [...path, 'in'], 'vessel');
-    reader.known(given.species, names('fish'), [...path, 'species'], 'species');
+    reader.known(given.species, reader.names('fish'), [...path, 'species'], 'species');
     const feed = readFeed(reader, path, given);
     const { species, number, mass, ration, hours } = given;
     if (feed === undefined) return undefined;
@@ -76,7 +78,7 @@ function readPlanting(
   if (given === undefined) return undefined;
   const { crop, area } = given;
   const bed = reader.lookup(vessels, given.in, [...path, 'in'], 'vessel');
-  if (!reader.known(crop, names('crop'), [...path, 'crop'], 'crop')) return undefined;
+  if (!reader.known(crop, reader.names('crop'), [...path, 'crop'], 'crop')) return undefined;
   const wide = bed === undefined ? Infinity : (bed.open + bed.covered) * tapeMargin;
   if (area > wide && bed?.kind !== 'channel') {
     const expected = `at most ${formatQuantity(wide / tapeMargin, 'area')}`;

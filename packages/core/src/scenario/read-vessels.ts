@@ -1,4 +1,3 @@
-import { names } from '../library/names.js';
 import { formatQuantity, type Dimension } from '../units.js';
 import type { Named, Reader } from './reader.js';
 import type { RunFrame } from './read-run.js';
@@ -62,7 +61,8 @@ function readSurface(reader: Reader, path: Path, given: Given, areas: Areas): nu
   const { media, surface } = given;
   const { parameters } = reader;
   const known =
-    media === undefined || reader.known(media.type, names('media'), [...path, 'media', 'type'], 'medium');
+    media === undefined ||
+    reader.known(media.type, reader.names('media'), [...path, 'media', 'type'], 'medium');
   if (!known) return undefined;
   if (surface !== undefined) return surface;
   const walls = parameters.value('vessel.wall') * given.volume;

@@ -1,6 +1,5 @@
 import { carbonFromPh } from '../chemistry/acid-base.js';
 import { oxygenSaturation } from '../chemistry/oxygen.js';
-import { names } from '../library/names.js';
 import { formatQuantity, type Dimension } from '../units.js';
 import type { Named, Reader } from './reader.js';
 import type { RunFrame } from './read-run.js';
@@ -63,7 +62,7 @@ export function completeQuality(
 ): Quality | undefined {
   const { parameters } = reader;
   const { like } = given;
-  const inLibrary = names('water');
+  const inLibrary = reader.names('water');
   const known =
     like === undefined || reader.known(like, [...others.keys(), ...inLibrary], [...path, 'like'], 'water');
   if (!known) return undefined;

@@ -1,5 +1,6 @@
 import type * as z from 'zod';
 import type { Fault } from '../errors.js';
+import { names, type SubjectGroup } from '../library/names.js';
 import type { Parameters } from '../library/parameters.js';
 import { nearest } from '../suggest.js';
 import type { Load } from './include-tree.js';
@@ -44,6 +45,11 @@ export class Reader {
     readonly parameters: Parameters,
     readonly load: Load | undefined,
   ) {}
+
+  /** The subjects of a group, those that the user added with them. */
+  names(group: SubjectGroup): string[] {
+    return names(group, this.parameters.rows());
+  }
 
   /** A fault at a path. What came is taken from the tree where it is one value. */
   fault(path: Path, problem: string, rest: Partial<Fault> = {}, aboutKey = false): void {

@@ -4,6 +4,7 @@
  * Units inside Leat: day, m, m2, m3, g, mol, eq, degC; concentrations g m-3 (= mg/L), nitrogen
  * species as g N, alkalinity eq m-3 (= meq/L), inorganic carbon mol m-3 (= mmol/L); shares 0..1.
  */
+import type { TableRow } from '../library/table-row.js';
 
 /** A value for each day of the run: constant, by calendar month, or by day of the run. */
 export type DailyValue =
@@ -295,12 +296,24 @@ export interface Rule {
   readonly most: number;
 }
 
-/** A number of the tables given anew by the user. */
+/** What a table of the user says of a number beside the number and its range. */
+export interface GivenRow {
+  readonly unit: string;
+  readonly distribution: TableRow['distribution'];
+  readonly conditions: string;
+  readonly source: string;
+  readonly page: string;
+  readonly mark: TableRow['mark'];
+}
+
+/** A number of the tables given anew by the user, or a new one. */
 export interface Override {
   readonly id: string;
   readonly value: number;
   readonly low?: number;
   readonly high?: number;
+  /** The rest of the row, where it stood in a table of the user; it may then be a number we have not. */
+  readonly row?: GivenRow;
   readonly where?: string;
 }
 

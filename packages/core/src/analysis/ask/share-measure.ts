@@ -1,7 +1,8 @@
 import type { Fault } from '../../errors.js';
 import { conserved } from '../../model/composition.js';
 import { budgetOf } from '../../result/budget.js';
-import { fateNames, fatesOf } from '../../result/fates.js';
+import { fateNames } from '../../result/fate-names.js';
+import { fatesOf } from '../../result/fates.js';
 import { nearest } from '../../suggest.js';
 import type { MeasureReading } from './reading.js';
 

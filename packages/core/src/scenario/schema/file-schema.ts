@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { actionSchema, dosingSchema, drainPlanSchema } from './action-schema.js';
+import { kindComplaint } from './complaint.js';
 import { ruleSchema } from './rule-schema.js';
 import { parameterSchema, startSchema, startVesselSchema } from './start-schema.js';
 import { cohortSchema, plantingSchema } from './stock-schema.js';
@@ -30,6 +31,15 @@ const named = <Schema extends z.ZodType>(schema: Schema): z.ZodRecord<z.ZodStrin
 const files = z
   .union([z.string(), z.array(z.string())])
   .meta({ description: 'files that lie under this one' });
+const tables = z
+  .union([word('a file name'), z.array(word('a file name'))], {
+    error: ({ input }) => kindComplaint(input, 'a file name such as "my-numbers.tsv", or a list of them'),
+  })
+  .meta({ description: 'tables of your own numbers (TSV), in place of those of the library or beside them' });
+
+/** The key `tables`. */
+export const tablesSchema = tables.optional();
+
 const startWithVessels = startSchema.extend({ vessels: named(startVesselSchema).optional() });
 
 /** A whole file. Sections are read one entry at a time, so that one fault hides no other. */
@@ -51,6 +61,7 @@ export const fileSchema = section(
     start: startWithVessels,
     actions: z.array(actionSchema).optional(),
     rules: z.array(ruleSchema).optional(),
+    tables: tablesSchema,
     parameters: named(parameterSchema).optional(),
   },
   'a system and what is done with it',
@@ -61,7 +72,7 @@ const topKeys: readonly string[] = Object.keys(fileSchema.shape);
 
 /** Top keys that hold maps or lists of entries. */
 export const sectionKeys: readonly string[] = topKeys.filter(
-  (key) => !(key in headSchema.shape) && key !== 'include',
+  (key) => !(key in headSchema.shape) && key !== 'include' && key !== 'tables',
 );
 
 /** Only the keys at the top, whatever they hold. */

@@ -1,0 +1,202 @@
+import * as Plot from '@observablehq/plot';
+import { shown } from '../render/number.js';
+import type { BandedSeries } from '../report/bands.js';
+import type { Course, CourseLimit } from '../report/courses.js';
+import { short } from '../report/words.js';
+import type { Colours } from './colours.js';
+import type { Maker } from './document.js';
+import type { Domain } from './scale.js';
+import { spreadLabels } from './spread-labels.js';
+import { drawnPoints } from './thin.js';
+
+/** Size of a picture and the room around its axes, px. */
+export interface Frame {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** Size of letters, px. */
+  readonly letters: number;
+}
+
+/** The frame of the small pictures of a report. */
+export const smallFrame: Frame = {
+  width: 372,
+  height: 214,
+  left: 40,
+  right: 98,
+  top: 12,
+  bottom: 24,
+  letters: 12,
+};
+
+/** What is drawn and on which scales. */
+export interface CourseDrawing {
+  readonly course: Course;
+  /** Line of the first run, faint, behind that of another. */
+  readonly before?: Pick<Course, 'time' | 'lines'>;
+  readonly bands?: BandedSeries & { readonly time: readonly number[] };
+  readonly vertical: Domain;
+  /** Days. */
+  readonly horizontal: Domain;
+  readonly colours: Colours;
+  readonly frame: Frame;
+}
+
+/** Most points of a line. */
+const mostPoints = 400;
+
+const dashes = ['none', '7 3', '2 2.5', '10 3 2 3', '4 4'];
+
+interface Point {
+  readonly t: number;
+  readonly v: number;
+}
+
+function pointsOf(time: readonly number[], values: readonly number[]): readonly Point[] {
+  return drawnPoints(values, mostPoints).map((i) => ({ t: time[i], v: values[i] }));
+}
+
+interface Strip {
+  readonly t: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+function stripOf(time: readonly number[], low: readonly number[], high: readonly number[]): readonly Strip[] {
+  const drawn = new Set([...drawnPoints(low, mostPoints / 2), ...drawnPoints(high, mostPoints / 2)]);
+  return [...drawn].sort((a, b) => a - b).map((i) => ({ t: time[i], low: low[i], high: high[i] }));
+}
+
+const area = (strip: readonly Strip[], fill: string): Plot.Markish =>
+  Plot.areaY(strip, { x: 't', y1: 'low', y2: 'high', fill });
+
+/** Words with a rim of the ground, so that lines behind do not cross them out. */
+const rimmed = (colours: Colours) =>
+  ({ stroke: colours.paper, strokeWidth: 3.5, paintOrder: 'stroke' }) as const;
+
+/** Bounds that fall inside the axis as lines with names, the others as words at the edge they lie beyond. */
+function limitMarks({ course, vertical, horizontal, colours, frame }: CourseDrawing): Plot.Markish[] {
+  const [low, high] = vertical;
+  const perPixel = (high - low) / (frame.height - frame.top - frame.bottom);
+  const colour = ({ direction }: CourseLimit): string =>
+    direction === 'mark' ? colours.soft : colours.limit;
+  const inside = course.limits.filter(({ value }) => value >= low && value <= high);
+  const beyond = course.limits.filter((limit) => !inside.includes(limit));
+  const label = (limit: CourseLimit): string => `${limit.text}: ${shown(limit.value)}`;
+  const wanted = [
+    ...inside.map(({ value, direction }) => {
+      const under = direction === 'below' && value - 15 * perPixel > low;
+      return value + (under ? -8 : 8) * perPixel;
+    }),
+    ...beyond.map(({ value }) => (value > high ? high - 4 * perPixel : low + 8 * perPixel)),
+  ];
+  const places = spreadLabels(wanted, (frame.letters + 2) * perPixel, [
+    low + 7 * perPixel,
+    high - 4 * perPixel,
+  ]);
+  const texts = [...inside, ...beyond].map((limit, i) => ({
+    x: horizontal[0],
+    y: places[i],
+    text: inside.includes(limit) ? label(limit) : `${limit.value > high ? '↑' : '↓'} ${label(limit)}`,
+    colour: colour(limit),
+  }));
+  return [
+    ...inside.map((limit) =>
+      Plot.ruleY([limit.value], { stroke: colour(limit), strokeWidth: 1.2, strokeDasharray: '5 3' }),
+    ),
+    Plot.text(texts, {
+      ...{ x: 'x', y: 'y', text: 'text', fill: (d: { colour: string }) => d.colour },
+      ...{ textAnchor: 'start', dx: 4, fontSize: frame.letters - 1, fontStyle: 'italic' },
+      ...rimmed(colours),
+    }),
+  ];
+}
+
+/** Names of the lines behind their last values. */
+function endLabels({ course, vertical, horizontal, colours, frame }: CourseDrawing): Plot.Markish {
+  const [low, high] = vertical;
+  const perPixel = (high - low) / (frame.height - frame.top - frame.bottom);
+  const ends = course.lines.map(({ name, values }, i) => {
+    const known = values.filter((value) => !Number.isNaN(value));
+    return { name, value: known.at(-1) ?? low, colour: lineColour(colours, i) };
+  });
+  const places = spreadLabels(
+    ends.map(({ value }) => value),
+    (frame.letters + 2) * perPixel,
+    [low, high],
+  );
+  const most = Math.floor((frame.right - 6) / (frame.letters * 0.54));
+  const room = ends.length === 1 ? most : most - 5;
+  const one = ends.length === 1;
+  const texts = ends.map(({ name, value, colour }, i) => ({
+    x: horizontal[1],
+    y: places[i],
+    text: one ? `${short(name, room)}\n${shown(value)}` : `${short(name, room)} ${shown(value)}`,
+    colour,
+  }));
+  return Plot.text(texts, {
+    ...{ x: 'x', y: 'y', text: 'text', fill: (d: { colour: string }) => d.colour },
+    ...{ textAnchor: 'start', dx: 6, fontWeight: 600, fontSize: frame.letters, lineHeight: 1.15 },
+  });
+}
+
+/** Colour of a line by its place in the list. */
+function lineColour(colours: Colours, index: number): string {
+  const order = [colours.water, colours.fish, colours.crop, colours.biofilm, colours.solids];
+  return order[index % order.length];
+}
+
+/** The course of one quantity: lines with names, bounds with names, range of all vessels or bands behind. */
+export function coursePicture(maker: Maker, drawing: CourseDrawing): Element {
+  const { course, before, bands, vertical, horizontal, colours, frame } = drawing;
+  const { range } = course;
+  const behind =
+    bands === undefined
+      ? range === undefined
+        ? []
+        : [area(stripOf(course.time, range.low, range.high), colours.wash)]
+      : [
+          area(stripOf(bands.time, bands.ninety.low, bands.ninety.high), colours.mist),
+          area(stripOf(bands.time, bands.half.low, bands.half.high), colours.wash),
+          Plot.lineY(pointsOf(bands.time, bands.median), {
+            ...{ x: 't', y: 'v', stroke: colours.soft, strokeWidth: 1.2, strokeDasharray: '2 2' },
+          }),
+        ];
+  const faint = (before?.lines ?? []).map(({ values }) =>
+    Plot.lineY(pointsOf(before?.time ?? [], values), {
+      ...{ x: 't', y: 'v', stroke: colours.soft, strokeWidth: 1, strokeDasharray: '1.5 2.5' },
+    }),
+  );
+  const lines = course.lines.map(({ values }, i) =>
+    Plot.lineY(pointsOf(course.time, values), {
+      ...{ x: 't', y: 'v', stroke: lineColour(colours, i), strokeWidth: 2 },
+      ...(i > 0 && { strokeDasharray: dashes[i % dashes.length] }),
+    }),
+  );
+  return Plot.plot({
+    document: maker.document,
+    width: frame.width,
+    height: frame.height,
+    marginLeft: frame.left,
+    marginRight: frame.right,
+    marginTop: frame.top,
+    marginBottom: frame.bottom,
+    style: { fontSize: `${frame.letters}px`, background: 'none', color: colours.soft },
+    x: { domain: [...horizontal], label: null },
+    y: { domain: [...vertical], label: null },
+    marks: [
+      ...behind,
+      Plot.gridY({ stroke: colours.grid, strokeOpacity: 1, ticks: 4 }),
+      Plot.axisY({ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters }),
+      Plot.axisX({ ticks: 5, tickSize: 4, label: null, fontSize: frame.letters, stroke: colours.soft }),
+      Plot.ruleY([vertical[0]], { stroke: colours.soft, strokeWidth: 1 }),
+      ...faint,
+      ...lines,
+      ...limitMarks(drawing),
+      endLabels(drawing),
+    ],
+  });
+}

@@ -1,0 +1,40 @@
+import { parseHTML } from 'linkedom';
+
+/** What may stand in an element: text stands as text, whatever it says. */
+export type Child = Node | string;
+type Attributes = Readonly<Record<string, string | number>>;
+
+/** Builds a document of nodes, so that what comes from files can never be read as markup. */
+export interface Maker {
+  readonly document: Document;
+  /** An HTML element. */
+  html(tag: string, attributes?: Attributes, ...children: readonly Child[]): HTMLElement;
+  /** An SVG element. */
+  svg(tag: string, attributes?: Attributes, ...children: readonly Child[]): SVGElement;
+  /** An id that no other call gave. */
+  id(): string;
+}
+
+const svgSpace = 'http://www.w3.org/2000/svg' as const;
+
+function filled<E extends Element>(element: E, attributes: Attributes, children: readonly Child[]): E {
+  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, String(value));
+  element.append(...children);
+  return element;
+}
+
+/** A maker with a new, empty document. */
+export function newMaker(): Maker {
+  const { document } = parseHTML('<!doctype html><html lang="en"><head></head><body></body></html>');
+  let ids = 0;
+  return {
+    document,
+    html: (tag, attributes = {}, ...children) => filled(document.createElement(tag), attributes, children),
+    svg: (tag, attributes = {}, ...children) =>
+      filled(document.createElementNS(svgSpace, tag), attributes, children),
+    id: () => {
+      ids += 1;
+      return `p${ids}`;
+    },
+  };
+}

@@ -1,0 +1,43 @@
+import { day, shown } from '../render/number.js';
+import type { Course, CourseLine } from './courses.js';
+
+function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
+  let best = -1;
+  values.forEach((value, i) => {
+    if (!Number.isNaN(value) && (best < 0 || better(value, values[best]))) best = i;
+  });
+  return best;
+}
+
+function lineWords({ name, values }: CourseLine, time: readonly number[], unit: string): string {
+  const low = extreme(values, (a, b) => a < b);
+  const high = extreme(values, (a, b) => a > b);
+  if (low < 0) return `${name}: no values`;
+  const [start, end] = [values[0], values[values.length - 1]];
+  const in_ = unit === '' ? '' : ` ${unit}`;
+  return (
+    `${name}: ${shown(start)} at the start, ${shown(end)}${in_} at the end; lowest ${shown(values[low])} on day ` +
+    `${day(time[low])}, highest ${shown(values[high])} on day ${day(time[high])}`
+  );
+}
+
+/** A course in words: start, end, lowest and highest of each line, and the bounds drawn in. */
+export function courseWords({ time, lines, limits }: Course, unit: string): string {
+  const bounds = limits.map(({ text, value }) => `${text} ${shown(value)}`);
+  return [
+    ...lines.map((line) => `${lineWords(line, time, unit)}.`),
+    ...(bounds.length === 0 ? [] : [`Drawn in: ${bounds.join('; ')}.`]),
+  ].join(' ');
+}
+
+/** The highest value and when, in a few words; for one line only. */
+export function peakWords({ time, lines }: Course, unit: string): string {
+  if (lines.length !== 1) return '';
+  const [{ values }] = lines;
+  const low = extreme(values, (a, b) => a < b);
+  const high = extreme(values, (a, b) => a > b);
+  if (low < 0) return 'no values';
+  const in_ = unit === '' ? '' : ` ${unit}`;
+  if (shown(values[low]) === shown(values[high])) return `steady at ${shown(values[high])}${in_}`;
+  return `${shown(values[low])} (day ${day(time[low])}) to ${shown(values[high])}${in_} (day ${day(time[high])})`;
+}

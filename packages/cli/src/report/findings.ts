@@ -1,0 +1,61 @@
+import { fatesOf, type LimitResult } from '@leat/core';
+import { day, percent, shown } from '../render/number.js';
+import type { ToldRun } from './told-run.js';
+import { listed, placeOf, plain, quantityOf } from './words.js';
+
+/** Most limits named one by one. */
+const mostLimits = 3;
+
+const grams = (amount: number): string =>
+  amount >= 1000 ? `${shown(amount / 1000)} kg` : `${shown(amount)} g`;
+
+function nitrogenWords({ account }: ToldRun): string {
+  const { total, from, to } = fatesOf(account.nitrogen);
+  if (!(total > 0)) return 'No nitrogen came or went.';
+  const [first] = from;
+  const largest = to.slice(0, 4).map(({ name, share }) => `${percent(share)} ${toWords(name)}`);
+  return `Of ${grams(total)} of nitrogen that came (${percent(first.share)} ${fromWords(first.name)}), ${listed(largest)}.`;
+}
+
+const fromWords = (name: string): string => (name.startsWith('drawn from') ? name : `with ${name}`);
+
+function toWords(name: string): string {
+  if (name.startsWith('kept in')) return `stayed in ${name.slice('kept in '.length)}`;
+  if (name === 'nitrogen gas') return 'left as nitrogen gas';
+  return name === 'ammonia to air' ? 'left as ammonia to the air' : `left with ${name}`;
+}
+
+function courseSentence({ account }: ToldRun): string {
+  const key = account.keys.find((name) => quantityOf(name) === 'nitrate');
+  const series = account.series.find(({ name }) => name === key);
+  if (key === undefined || series === undefined) return '';
+  const values = Array.from(series.values);
+  const end = values[values.length - 1];
+  return `Nitrate in ${placeOf(key)} goes from ${shown(values[0])} to ${shown(end)} ${series.unit}.`;
+}
+
+function limitPhrase({ quantity, direction, value, unit, place, first, total }: LimitResult): string {
+  const in_ = unit === '1' || unit === quantity ? '' : ` ${unit}`;
+  return `${plain(quantity)} ${direction} ${shown(value)}${in_} in ${place} (from day ${day(first)}, ${shown(total)} d)`;
+}
+
+function limitsWords({ account }: ToldRun): string {
+  const passed = account.limits
+    .filter((limit) => limit.passed)
+    .sort((a, b) => (a.first ?? 0) - (b.first ?? 0) || b.total - a.total);
+  if (passed.length === 0) return 'No limit that could be judged was passed.';
+  const named = passed.slice(0, mostLimits).map(limitPhrase);
+  const more = passed.length - named.length;
+  const head = passed.length === 1 ? 'One limit was passed' : `${passed.length} limits were passed`;
+  return `${head}: ${listed([...named, ...(more > 0 ? [`${more} more`] : [])])}.`;
+}
+
+/** What a run says, in a few sentences. A run that broke off says so first. */
+export function findings(run: ToldRun): readonly string[] {
+  const { outcome } = run.account;
+  const broken =
+    outcome.kind === 'done'
+      ? []
+      : [`The run broke off on day ${shown(outcome.time)} (${outcome.kind}): everything here ends there.`];
+  return [...broken, nitrogenWords(run), courseSentence(run), limitsWords(run)].filter((text) => text !== '');
+}

@@ -1,0 +1,22 @@
+import type { AddCommand } from '../add-command.js';
+import type { ShowOptions } from '../commands/show.js';
+import { setOption, tablesOption } from '../options.js';
+
+/** `leat show [WHAT]`. */
+export const addShow: AddCommand = (root, streams, leave) => {
+  root
+    .command('show')
+    .description('a number of the library with its range, source and use, or a list of numbers')
+    .argument(
+      '[what]',
+      'an id, the beginning of ids, a species, crop ..., a table (fish, crops, limits ...), sources, or a source',
+    )
+    .option('--in <file>', 'as it stands in this scenario, with what that gives anew')
+    .addOption(setOption())
+    .addOption(tablesOption())
+    .option('--json', 'print one JSON document instead of words')
+    .action(async (what: string | undefined, options: ShowOptions) => {
+      const { showCommand } = await import('../commands/show.js');
+      leave(showCommand(what, options, streams));
+    });
+};

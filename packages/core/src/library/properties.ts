@@ -1,0 +1,60 @@
+import { names, type SubjectGroup } from './names.js';
+import { tableRows } from './table-rows.js';
+
+/** Groups that a user may add subjects to: a species, a crop, a medium ... */
+export type OpenGroup = Exclude<SubjectGroup, 'limit'>;
+
+/** The properties of a group: those the model reads, which every subject must have, and those kept for reading. */
+interface Properties {
+  readonly needed: readonly string[];
+  readonly further: readonly string[];
+}
+
+const words = (text: string): readonly string[] => text.split(' ');
+
+/** What each kind of subject has. A test holds this against what the code reads and what the tables hold. */
+export const properties: Readonly<Record<OpenGroup, Properties>> = {
+  fish: {
+    needed: words(
+      'body-nitrogen body-demand feed-conversion reference-ration fasting-loss reference-temperature ' +
+        'protein-digestibility mortality temperature-low temperature-high limit-ammonia limit-nitrite limit-nitrate limit-oxygen density-high',
+    ),
+    further: words(
+      'temperature-optimum-low temperature-optimum-high thermal-growth lethal-temperature-low lethal-temperature-high lethal-oxygen lethal-ammonia lethal-nitrite',
+    ),
+  },
+  crop: {
+    needed: words(
+      'days seedling-mass final-mass growth base-temperature optimum-temperature nitrogen-a ' +
+        'nitrogen-b nitrogen-plateau nitrogen-minimum kc-start kc-full kc-end chloride-high ph-low ph-high',
+    ),
+    further: words('density dry-matter nitrogen-uptake salt-threshold salt-slope'),
+  },
+  media: { needed: words('surface'), further: words('porosity') },
+  feed: { needed: words('protein demand'), further: [] },
+  dose: { needed: words('alkalinity carbon chloride tan'), further: [] },
+  water: { needed: words('tan nitrite nitrate alkalinity ph oxygen chloride'), further: [] },
+};
+
+/** Whether a word names a group that a user may add to. */
+export function isOpenGroup(word: string): word is OpenGroup {
+  return Object.hasOwn(properties, word);
+}
+
+/** What a property of a group is counted in, and between which values our subjects have it. */
+export interface PropertyForm {
+  readonly unit: string;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The form of a property, from all our subjects that have it. Throws RangeError when none has. */
+export function formOf(group: OpenGroup, property: string): PropertyForm {
+  const rows = names(group).flatMap((subject) => tableRows.get(`${group}.${subject}.${property}`) ?? []);
+  if (rows.length === 0) throw new RangeError(`no ${group} has ${property}`);
+  return {
+    unit: rows[0].unit,
+    low: Math.min(...rows.map(({ low }) => low)),
+    high: Math.max(...rows.map(({ high }) => high)),
+  };
+}

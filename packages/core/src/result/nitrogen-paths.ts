@@ -1,0 +1,174 @@
+import type { Component } from '../model/component.js';
+import type { Run } from '../run/run.js';
+import { sum } from '../sum.js';
+import { contentPosted } from './crossings.js';
+import { outsideName, storeName } from './fate-names.js';
+import { removeCircles, type Link } from './remove-circles.js';
+
+/** A place that nitrogen came from, passed through, or ended in. */
+interface PathPlace {
+  readonly name: string;
+  /** `source` and `fate` carry the names of `fatesOf`; a `pool` is a form of nitrogen inside the system. */
+  readonly kind: 'source' | 'pool' | 'fate';
+}
+
+/** So many grams of nitrogen went from one place (index) to another. */
+interface PathLink {
+  readonly from: number;
+  readonly to: number;
+  readonly amount: number;
+}
+
+/** The ways of nitrogen through a system over a whole run, g N. */
+export interface NitrogenPaths {
+  readonly places: readonly PathPlace[];
+  readonly links: readonly PathLink[];
+  /** What only went round, such as from ammonia to biofilm and back; it is in no link. */
+  readonly circled: number;
+}
+
+const pools: Partial<Record<Component, string>> = {
+  tan: 'ammonia',
+  nitrite: 'nitrite',
+  nitrate: 'nitrate',
+  solids: 'solids',
+  settled: 'solids',
+  aob: 'biofilm',
+  nob: 'biofilm',
+  'crop-mass': 'crops',
+  'crop-nitrogen': 'crops',
+  'fish-mass': 'fish',
+};
+
+const poolOf = (component: Component): string => `pool|${pools[component] ?? component}`;
+
+const nitratePool = poolOf('nitrate');
+const nitrogenGas = `outside|${outsideName('air', 'dinitrogen')}`;
+
+/** What each place lost (-) and gained (+), outside places as such. */
+type Moves = ReadonlyMap<string, number>;
+
+function moves(items: readonly (readonly [place: string, amount: number])[]): Moves {
+  const held = new Map<string, number>();
+  for (const [place, amount] of items) held.set(place, (held.get(place) ?? 0) + amount);
+  return held;
+}
+
+const outside = (place: string, kind: 'source' | 'fate'): string => place.replace(/^outside\|/, `${kind}|`);
+
+/** Shares what the givers lost among the takers, in proportion; nitrogen gas comes of nitrate while there is any. */
+function linked(moved: Moves): Link[] {
+  const left = new Map(moved);
+  const links: Link[] = [];
+  const give = (giver: string, taker: string, amount: number): void => {
+    links.push({ from: outside(giver, 'source'), to: outside(taker, 'fate'), amount });
+  };
+  const gas = left.get(nitrogenGas) ?? 0;
+  const fromNitrate = Math.min(gas, -(left.get(nitratePool) ?? 0));
+  if (fromNitrate > 0) {
+    give(nitratePool, nitrogenGas, fromNitrate);
+    left.set(nitrogenGas, gas - fromNitrate);
+    left.set(nitratePool, (left.get(nitratePool) ?? 0) + fromNitrate);
+  }
+  const givers = [...left].filter(([, amount]) => amount < 0);
+  const takers = [...left].filter(([, amount]) => amount > 0);
+  const taken = sum(takers.map(([, amount]) => amount));
+  for (const [giver, lost] of givers)
+    for (const [taker, gained] of takers) give(giver, taker, (-lost * gained) / taken);
+  return links;
+}
+
+/** Links by the rows of the model: processes, and what water carries over the edge of the system. */
+function byRows(run: Run): Link[] {
+  const first = run.samples[0];
+  const last = run.samples[run.samples.length - 1];
+  return run.model.rows.flatMap((row, index) => {
+    const extent = last.x[index] - first.x[index];
+    if (extent === 0) return [];
+    const items = row.entries.map(({ component, state, place, coefficient, content }) => {
+      const where = state >= 0 ? poolOf(component) : `outside|${outsideName(place, component)}`;
+      return [where, content.nitrogen === 0 ? 0 : coefficient * extent * content.nitrogen] as const;
+    });
+    return linked(moves(items));
+  });
+}
+
+/** Links by what jumped: stocking, harvests, drained solids, changed water. */
+function byPostings(run: Run): Link[] {
+  const { model, samples, postings } = run;
+  return postings
+    .slice(samples[0].posted, samples[samples.length - 1].posted)
+    .flatMap(({ account, component, state, amount }) => {
+      const content = contentPosted(model, state, component, 'nitrogen');
+      if (amount === 0 || content === 0) return [];
+      const moved = amount * content;
+      return linked(
+        moves([
+          [`outside|${outsideName(account, component)}`, -moved],
+          [poolOf(component), moved],
+        ]),
+      );
+    });
+}
+
+/** Links to what is kept in the system at the end, and from what was drawn out of what it held at the start. */
+function byStores(run: Run): Link[] {
+  const { layout, contents } = run.model;
+  const first = run.samples[0];
+  const last = run.samples[run.samples.length - 1];
+  const stored = moves(
+    layout.states.flatMap(({ component }, i) =>
+      contents[i].nitrogen === 0
+        ? []
+        : [[`${poolOf(component)}|${storeName(component)}`, contents[i].nitrogen * (last.y[i] - first.y[i])]],
+    ),
+  );
+  return [...stored].flatMap(([place, amount]): Link[] => {
+    const [kind, pool, store] = place.split('|');
+    const inside = `${kind}|${pool}`;
+    if (amount > 0) return [{ from: inside, to: `fate|kept in ${store}`, amount }];
+    return amount < 0 ? [{ from: `source|drawn from ${store}`, to: inside, amount: -amount }] : [];
+  });
+}
+
+/** Adds links of one pair of places, and lets what went both ways between two pools cancel. */
+function netted(links: readonly Link[]): Link[] {
+  const key = (from: string, to: string): string => `${from}>${to}`;
+  const totals = new Map<string, number[]>();
+  for (const { from, to, amount } of links) {
+    const found = totals.get(key(from, to));
+    if (found === undefined) totals.set(key(from, to), [amount]);
+    else found.push(amount);
+  }
+  return [...totals].map(([pair, amounts]) => {
+    const [from, to] = pair.split('>');
+    return { from, to, amount: sum([...amounts, ...(totals.get(key(to, from)) ?? []).map((back) => -back)]) };
+  });
+}
+
+/**
+ * The ways of nitrogen through the whole system from the first sample of a run to its last, g N: from its sources
+ * (feed, source water, what the stores held) through its forms (fish, solids, ammonia, nitrite, nitrate, biofilm,
+ * crops) to its fates, from the integrated extents and the postings. Where a process takes from several or
+ * gives to several at once, each giver counts for each taker in proportion, except that nitrogen gas comes of nitrate
+ * before anything else. Every pool gives what it receives, to
+ * rounding. What went to and fro or round is taken out (`circled` says how much went round), so that
+ * the links can be drawn from left to right.
+ */
+export function nitrogenPaths(run: Run): NitrogenPaths {
+  const all = netted([...byRows(run), ...byPostings(run), ...byStores(run)]);
+  const { links, circled } = removeCircles(all);
+  const names = [...new Set(links.flatMap(({ from, to }) => [from, to]))];
+  return {
+    places: names.map((each) => {
+      const [kind, name] = each.split('|');
+      return { name, kind: kind as PathPlace['kind'] };
+    }),
+    links: links.map(({ from, to, amount }) => ({
+      from: names.indexOf(from),
+      to: names.indexOf(to),
+      amount,
+    })),
+    circled,
+  };
+}

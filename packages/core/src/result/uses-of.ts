@@ -1,0 +1,83 @@
+import { createParameters } from '../library/parameters.js';
+import { isOpenGroup } from '../library/properties.js';
+import { tableRows } from '../library/table-rows.js';
+import { moduleUses } from '../library/uses.generated.js';
+import { names } from '../library/names.js';
+import { scopeTo } from '../model/scope.js';
+import { processes } from '../processes/index.js';
+import type { Conditions, Process } from '../processes/process.js';
+
+/** Something that reads a number of the tables. */
+export interface Use {
+  /** A process by its id, or a module of this library such as `result/limits-for-fish`. */
+  readonly kind: 'process' | 'module';
+  readonly name: string;
+  /** What the process is; of a module nothing. */
+  readonly title?: string;
+}
+
+/** Any place will do: which numbers are read does not depend on it. */
+const anywhere: Conditions = {
+  temperature: 20,
+  air: 20,
+  volume: 1,
+  surface: 1,
+  open: 1,
+  floor: 1,
+  capture: 0.5,
+  aeration: 1,
+  inflow: 1,
+  fed: 1,
+  fedShare: 0.01,
+  area: 1,
+};
+
+/** An id as every species, crop and feed has it: `fish.*.mortality`. */
+function patternOf(id: string): string {
+  const [group, subject, property] = id.split('.');
+  const table = tableRows.get(id)?.table;
+  const general = table === 'constants' || table === 'parameters';
+  return property === undefined || general || !isOpenGroup(group) || subject === ''
+    ? id
+    : `${group}.*.${property}`;
+}
+
+/** What a process reads: it is asked for its stoichiometry and its coefficients, and listened to. */
+function readBy(process: Process): ReadonlySet<string> {
+  const [species, crop, feed] = [names('fish')[0], names('crop')[0], names('feed')[0]];
+  const scope = scopeTo(createParameters(), { species, crop, feed: { name: feed, protein: 0.3 } });
+  const read = new Set<string>();
+  const listening = {
+    value: (id: string): number => {
+      const [first, property] = id.split('.');
+      if (first === 'species') read.add(`fish.*.${property}`);
+      else if (first === 'feed') read.add(`feed.*.${property}`);
+      else if (first === 'crop' && !tableRows.has(id)) read.add(`crop.*.${property}`);
+      else read.add(id);
+      return scope.value(id);
+    },
+  };
+  process.stoichiometry(listening);
+  process.coefficients(listening, anywhere);
+  return read;
+}
+
+/**
+ * What reads a number: processes, and modules of the library (readers of the file, chemistry, limits, audit ...).
+ * None: the model does not use it. Processes are asked; modules were found in the source, and a test finds them anew.
+ * @returns the readers of an id
+ */
+export function numberUses(): (id: string) => readonly Use[] {
+  const uses = new Map<string, Use[]>();
+  const add = (pattern: string, use: Use): void => {
+    const before = uses.get(pattern);
+    if (before === undefined) uses.set(pattern, [use]);
+    else before.push(use);
+  };
+  for (const process of processes) {
+    const { id: name, title } = process;
+    for (const pattern of readBy(process)) add(pattern, { kind: 'process', name, title });
+  }
+  for (const [name, pattern] of moduleUses) add(pattern, { kind: 'module', name });
+  return (id) => uses.get(patternOf(id)) ?? [];
+}

@@ -1,0 +1,216 @@
+import { budgetOf, compareRuns, fatesOf, why } from '@leat/core';
+import { parseHTML } from 'linkedom';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { reportPage } from '../../packages/cli/src/report/page/report-page.js';
+import type { ToldRun } from '../../packages/cli/src/report/told-run.js';
+import { percent, shown } from '../../packages/cli/src/render/number.js';
+import { banded } from './banded.js';
+import { toldOf } from './told.js';
+
+const read = (html: string): Document => parseHTML(html).document;
+const textIn = (document: Document, selector: string): string =>
+  (document.querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ');
+
+let told: readonly ToldRun[];
+let one: string;
+let three: string;
+
+beforeAll(async () => {
+  told = [
+    await toldOf('glasshouse', 'A', 60),
+    await toldOf('double-stock', 'B', 60),
+    await toldOf('bare-beds', 'C', 60),
+  ];
+  one = reportPage(told.slice(0, 1));
+  three = reportPage(told);
+}, 120_000);
+
+describe('a report of one run', () => {
+  it('has every section', () => {
+    const ids = [...read(one).querySelectorAll('section')].map(({ id }) => id);
+    expect(ids).toEqual(['asked', 'system', 'courses', 'nitrogen', 'water', 'limits', 'events', 'basis']);
+  });
+
+  it('says what was asked and puts the answer in words', () => {
+    const head = textIn(read(one), 'header');
+    expect(head).toContain('What does nitrogen do in a well-run glasshouse in half a year?');
+    expect(head).toContain('60 days from 2025-10-01');
+    const { total, to } = fatesOf(told[0].account.nitrogen);
+    expect(head).toContain(`Of ${shown(total / 1000)} kg of nitrogen that came`);
+    expect(head).toContain(`${percent(to[0].share)} left with ${to[0].name}`);
+  });
+
+  it('names every vessel, what lives in it, and where water comes from', () => {
+    const text = textIn(read(one), '#system');
+    for (const { name } of told[0].system?.vessels ?? []) expect(text).toContain(name);
+    for (const word of ['30 nile tilapia, 540 g', 'basil, 8 m²', 'biofilm on 102 m²', 'mains'])
+      expect(text).toContain(word);
+  });
+
+  it('draws the courses that were asked for, with limits named', () => {
+    const document = read(one);
+    const titles = [...document.querySelectorAll('#courses h3')].map((each) => each.textContent);
+    for (const title of [
+      'Total ammonia (TAN)',
+      'Nitrite',
+      'Nitrate',
+      'pH',
+      'Oxygen',
+      'Water level',
+      'Feed',
+      'Crops',
+    ])
+      expect(
+        titles.some((each) => each.startsWith(title)),
+        title,
+      ).toBe(true);
+    const text = textIn(document, '#courses');
+    for (const name of [
+      'most for nile tilapia: 0.05',
+      'least for nile tilapia: 3',
+      'pump main sucks air: 0.25',
+    ])
+      expect(text).toContain(name);
+  });
+
+  it('tells the same grams and cubic metres as the library', () => {
+    const document = read(one);
+    const run = told[0].system?.run;
+    if (run === undefined) throw new Error('no run');
+    for (const [id, quantity, unit] of [
+      ['nitrogen', 'nitrogen', 'g'],
+      ['water', 'water', 'm³'],
+    ] as const) {
+      const { from, to } = fatesOf(budgetOf(run, quantity, 'system'));
+      const rows = [...document.querySelectorAll(`#${id} table.bars tbody tr`)]
+        .map((row) => [...row.children].slice(0, 3).map((cell) => cell.textContent))
+        .filter(([name]) => name !== 'in all');
+      expect(rows).toEqual(
+        [...from, ...to].map(({ name, amount, share }) => [name, `${shown(amount)} ${unit}`, percent(share)]),
+      );
+    }
+  });
+
+  it('lists every limit that was passed, with where its number is from', () => {
+    const rows = [...read(one).querySelectorAll('#limits table.stack tbody tr')].map(
+      (row) => row.textContent,
+    );
+    const passed = told[0].account.limits.filter((limit) => limit.passed);
+    expect(rows).toHaveLength(passed.length);
+    for (const { source, mark, worst } of passed)
+      expect(
+        rows.some((row) => row.includes(source) && row.includes(`[${mark}]`) && row.includes(shown(worst))),
+      ).toBe(true);
+  });
+
+  it('cites every source and prints the manifest and the cautions', () => {
+    const text = textIn(read(one), '#basis');
+    for (const { citation } of told[0].sources) expect(text).toContain(citation.replace(/\s+/g, ' '));
+    expect(text).toContain(told[0].manifest.scenario);
+    expect(text).toContain('measure your own water');
+  });
+
+  it('gives every picture a title and a description, and none an empty one', () => {
+    const document = read(one);
+    const pictures = [...document.querySelectorAll('svg[role=img]')];
+    expect(pictures.length).toBeGreaterThan(15);
+    for (const svg of pictures) {
+      const ids = (svg.getAttribute('aria-labelledby') ?? '').split(' ');
+      expect(ids).toHaveLength(2);
+      for (const id of ids) expect(document.getElementById(id)?.textContent.length ?? 0).toBeGreaterThan(5);
+    }
+    const others = [...document.querySelectorAll('svg:not([role=img])')];
+    expect(others.every((svg) => svg.getAttribute('aria-hidden') === 'true')).toBe(true);
+  });
+
+  it('draws nothing that is not a number', () => {
+    for (const page of [one, three]) expect(page).not.toMatch(/NaN|undefined|Infinity|\[object/);
+  });
+});
+
+describe('a report of several runs', () => {
+  it('draws all panels of a row on the same scales', () => {
+    const sets = [...read(three).querySelectorAll('#courses .set')];
+    expect(sets).toHaveLength(12);
+    for (const set of sets) {
+      const axes = [...set.querySelectorAll('svg')].map((svg) =>
+        [...svg.querySelectorAll('text[text-anchor=end], g[text-anchor=end] text')]
+          .map((each) => each.textContent)
+          .join(),
+      );
+      expect(new Set(axes).size).toBe(1);
+    }
+  });
+
+  it('says why, with the parts of the library', () => {
+    const document = read(three);
+    const [a, , c] = told.map(({ system }) => system?.run);
+    if (a === undefined || c === undefined) throw new Error('no run');
+    const tables = [...document.querySelectorAll('#differences table.bars')];
+    const caption = /^alkalinity in tank-1, day (\d+): /;
+    const found = tables
+      .filter((each) => caption.test(each.querySelector('caption')?.textContent ?? ''))
+      .at(-1);
+    const day = Number(caption.exec(found?.querySelector('caption')?.textContent ?? '')?.[1]);
+    const difference = why('alkalinity@tank-1', { run: a, day }, { run: c, day }, { around: 'system' });
+    const rows = [...(found?.querySelectorAll('tbody tr') ?? [])].map((row) =>
+      [...row.children].slice(0, 2).map((cell) => cell.textContent),
+    );
+    const sign = (value: number): string => `${value > 0 ? '+' : ''}${shown(value)}`;
+    expect(rows[0]).toEqual(['difference', sign(difference.difference)]);
+    const [first] = difference.parts;
+    expect(rows[1]).toEqual([`${first.did ?? ''} ${first.name}`.trim(), sign(first.value)]);
+  });
+
+  it('lists the key quantities as compareRuns orders them', () => {
+    const { quantities } = compareRuns(
+      told.map(({ account }) => account),
+      0.01,
+    );
+    const rows = [...read(three).querySelectorAll('#differences .scroll:first-of-type tbody tr')];
+    const ends = rows.slice(0, quantities.length).map((row) => row.children[2].textContent);
+    expect(ends).toEqual(quantities.map(({ runs }) => shown(runs[0]?.end)));
+  });
+});
+
+describe('a report with an ensemble', () => {
+  it('draws bands and says how likely each limit is passed', () => {
+    const [first] = told;
+    const bands = banded(first);
+    const page = reportPage([{ ...first, bands }]);
+    const document = read(page);
+    const text = textIn(document, '#sure');
+    expect(text).toContain('200 runs');
+    expect(text).toContain('nitrite above 1 mg N/L, tank-1, for nile tilapia12.5 %');
+    expect(text).toContain('1 limits were passed in none of them');
+    expect(textIn(document, '#courses')).toContain('the darker band holds half of them');
+    const fills = (html: string, colour: string): number => html.split(`fill="var(--${colour})"`).length - 1;
+    expect(fills(page, 'mist')).toBe(bands.series.length);
+  });
+});
+
+describe('any report', () => {
+  it('is whole: it asks for nothing outside, holds no script, and says so to the browser', () => {
+    for (const page of [one, three]) {
+      const document = read(page);
+      expect(document.querySelectorAll('script, link, iframe, img, object, embed, base, form')).toHaveLength(
+        0,
+      );
+      for (const each of document.querySelectorAll('*'))
+        for (const { name, value } of each.attributes) {
+          if (['href', 'src', 'xlink:href', 'action'].includes(name)) expect(value).toMatch(/^#/);
+          expect(name.startsWith('on'), name).toBe(false);
+          if (name !== 'xmlns') expect(value, name).not.toMatch(/https?:|url\(|javascript:/);
+        }
+      const style = document.querySelector('style')?.textContent ?? '';
+      expect(style).not.toMatch(/@import|url\(|https?:/);
+      const policy = document.querySelector('meta[http-equiv=Content-Security-Policy]');
+      expect(policy?.getAttribute('content')).toContain("default-src 'none'");
+    }
+  });
+
+  it('is the same bytes for the same input', async () => {
+    const again = [await toldOf('glasshouse', 'A', 60), await toldOf('double-stock', 'B', 60)];
+    expect(reportPage(again)).toBe(reportPage(told.slice(0, 2)));
+  });
+});
