@@ -13,6 +13,9 @@ import { addReport } from './words/report.js';
 import { addRun } from './words/run.js';
 import { addSensitivity } from './words/sensitivity.js';
 import { addShow } from './words/show.js';
+import { addSize } from './words/size.js';
+import { addSteady } from './words/steady.js';
+import { addSweep } from './words/sweep.js';
 import { addWhy } from './words/why.js';
 
 /** The same as in package.json; kept here so that --version reads no file. */
@@ -24,11 +27,14 @@ const commands: readonly AddCommand[] = [
   addCheck,
   addCompare,
   addWhy,
+  addReport,
+  addPlot,
+  addSteady,
+  addSize,
+  addSweep,
   addEnsemble,
   addMerge,
   addSensitivity,
-  addReport,
-  addPlot,
   addLog,
   addShow,
   addNew,

@@ -120,3 +120,31 @@ export {
   type SobolAnswer,
   type SobolIndices,
 } from './analysis/sensitivity/sobol-indices.js';
+
+// The state that a system comes to and keeps.
+export { NoSteadyStateError } from './analysis/steady/constant-state.js';
+export { dayOn } from './analysis/steady/day-on.js';
+export type { Held } from './analysis/steady/held-states.js';
+export type { Mode } from './analysis/steady/modes.js';
+export type { RepeatedDeed } from './analysis/steady/spread-deeds.js';
+export { steadyState, type SteadyOptions, type SteadyState } from './analysis/steady/steady-state.js';
+
+// The size of one thing at which every condition holds.
+export { findSize, type SizeAnswer, type SizeSearch } from './analysis/size/find-size.js';
+export {
+  handbookOf,
+  surfacesVaried,
+  type Handbook,
+  type HandbookValue,
+  type SizeEnds,
+} from './analysis/size/handbook.js';
+export { judgeRun } from './analysis/size/judge-run.js';
+export { openSizeMembers, type SizeDraws, type SizeMember } from './analysis/size/size-member.js';
+export { sizeReasons, type SizeReasons } from './analysis/size/size-reasons.js';
+export { sizeSpread, type SizeSpread } from './analysis/size/size-spread.js';
+export type { Trial } from './analysis/size/trial.js';
+export { valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/size/value-range.js';
+
+// A table or map of outcomes over one or two quantities.
+export { sweepPoint, type SweepPoint } from './analysis/sweep/sweep-point.js';
+export { sweepGrid, sweepValues } from './analysis/sweep/sweep-values.js';

@@ -273,3 +273,13 @@ export function parseQuantity(text: string, dimension: Dimension): QuantityAnswe
   if (!Number.isFinite(value)) return { problem: 'not a finite number', expected };
   return value < 0 ? { problem: 'negative', expected } : { value };
 }
+
+/** A number in one unit as a number in another, where some dimension knows both; undefined where none does. */
+export function inUnit(value: number, from: string, to: string): number | undefined {
+  const [here, there] = [normaliseUnit(from), normaliseUnit(to)];
+  for (const units of Object.values(table)) {
+    const [a, b] = [units.get(here), units.get(there)];
+    if (a !== undefined && b !== undefined) return (value * a.factor + a.offset - b.offset) / b.factor;
+  }
+  return undefined;
+}

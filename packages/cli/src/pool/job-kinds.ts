@@ -5,6 +5,8 @@ const kinds = {
   outline: async () => (await import('../jobs/outline-job.js')).outlineJob,
   answer: async () => (await import('../jobs/answer-job.js')).answerJob,
   member: async () => (await import('../jobs/member-job.js')).memberJob,
+  sweep: async () => (await import('../jobs/sweep-job.js')).sweepJob,
+  size: async () => (await import('../jobs/size-job.js')).sizeJob,
 };
 
 /** Name of a kind of job. */

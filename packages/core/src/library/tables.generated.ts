@@ -630,6 +630,7 @@ export const tableCells: readonly TableCells[] = [
   ['limits', 'limit.areal-rate-warm-high.value', 2, 'g/(m2 d)', 2, 2, 'fixed', 'upper end of TAN removal by trickling and turning filters above 25 degC', 'miller-slides', '-', 'R'],
   ['limits', 'limit.areal-rate-fao.value', 0.47, 'g/(m2 d)', 0.3, 0.6, 'fixed', 'design TAN removal; 0.57 g NH3 is 0.47 g N', 'fao-589', 'App. 4', 'M'],
   ['limits', 'limit.tan-per-protein.value', 0.092, 'g/g', 0.08, 0.11, 'fixed', 'g TAN per g protein fed; 0.16 x 0.80 x 0.80 x 0.90', 'timmons-ebeling', '-', 'M'],
+  ['limits', 'limit.tan-per-feed.value', 0.03, 'g/g', 0.03, 0.03, 'fixed', 'g TAN per g feed; the rule of thumb that equals the one by protein at 33 % protein', 'miller-slides', '-', 'R'],
   ['limits', 'limit.turnover-tank-low.value', 24, '1/d', 12, 48, 'fixed', 'lower; fish tank volumes a day, once an hour', 'fao-589', '-', 'M'],
   ['limits', 'limit.turnover-tank-high.value', 48, '1/d', 24, 72, 'fixed', 'upper end of design; fish tank volumes a day, twice an hour', 'fao-589', '-', 'M'],
   ['limits', 'limit.water-loss-low.value', 0.01, '1/d', 0.01, 0.01, 'fixed', 'lower end of usual; water used per day over system volume', 'fao-589', 's3.4 p.29', 'R'],

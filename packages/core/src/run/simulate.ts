@@ -1,21 +1,19 @@
-import { waterComponents } from '../model/component.js';
-import { feedKey } from '../model/instance.js';
 import type { Model } from '../model/model.js';
 import { openRates } from '../model/rates.js';
 import type { Ending } from '../solve/contract.js';
 import { integrators, type IntegratorName } from '../solve/integrators.js';
 import { openCropClock } from './crop-clock.js';
 import { clearBatch, deedOrder, grams, perform, plantBatch, type Bench } from './deeds.js';
-import { conditionsAt, openCoefficients, readDay, type Day } from './forcing.js';
+import { conditionsAt, readDay, type Day } from './forcing.js';
 import { openHydraulics, type WaterEvent } from './hydraulics.js';
-import { openKeeper, offerOf, type Offer } from './keeper.js';
-import { concentrationsOf, openLedger } from './ledger.js';
+import { openKeeper } from './keeper.js';
+import { openLedger } from './ledger.js';
 import { adviceFor } from './outcome.js';
 import { outputTimes } from './output-times.js';
 import { openRules } from './rules.js';
 import type { Outcome, Run, Sample } from './run.js';
 import { startState } from './start.js';
-import { nextSwitch, within } from './timers.js';
+import { INSTANT, openStretches } from './stretches.js';
 import { absoluteTolerances } from './tolerances.js';
 
 /** How a run is made. */
@@ -30,8 +28,6 @@ export interface SimulateOptions {
 
 /** Changes of the water's state in one day that count as chattering. */
 const CHATTER = 2000;
-/** Days closer than this are one instant. */
-const INSTANT = 1e-10;
 
 const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
   'pump-trip': 'sucks air and stops: its vessel is down to the inlet',
@@ -65,7 +61,6 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
   const y = startState(model, crops, day, hydraulics.volume);
   const x = new Float64Array(model.rows.length);
   const ledger = openLedger(model, y);
-  const refresh = openCoefficients(model, regime);
   const bench: Bench = {
     model,
     y,
@@ -77,13 +72,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       crops.stand(batch, 0, conditionsAt(model, layout.batches[batch].cell, day, 0, 0, batch)),
   };
   const followRules = openRules(bench, day.temperature);
-  const offered: Offer[] = scenario.cohorts.map(() => ({ fed: 0, share: 0 }));
-  const aeration = new Float64Array(cells);
-  const inflow = new Float64Array(cells);
-  const evaporation = new Float64Array(cells);
-  const transpiration = new Float64Array(scenario.plantings.length);
-  const open = model.parameters.value('water.open-coefficient');
-  const covered = model.parameters.value('water.covered-coefficient');
+  const stretches = openStretches({ model, regime, keeper, crops, hydraulics, day });
   const samples: Sample[] = [];
   const actions = [...scenario.actions]
     .map((action, order) => ({ ...action, order }))
@@ -106,7 +95,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       posted: ledger.postings.length,
       temperature: Float64Array.from(day.temperature),
       fed: Float64Array.from(
-        offered,
+        stretches.offered,
         ({ fed, share }, cohort) => fed + share * atY[layout.fish[cohort].mass],
       ),
       evapotranspiration: streams.reduce(
@@ -135,54 +124,10 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     return any;
   }
 
-  /** The morning of a day: weather, evapotranspiration, rations. */
-  function morning(time: number): void {
-    readDay(model, Math.floor(time + INSTANT), day);
-    scenario.vessels.forEach((vessel, cell) => {
-      evaporation[cell] = day.et0 * (open * vessel.open + covered * vessel.covered);
-    });
-    transpiration.fill(0);
-    layout.batches.forEach((batch, index) => {
-      transpiration[batch.planting] += day.et0 * crops.coefficient(index, time) * batch.area;
-    });
-    scenario.cohorts.forEach((_, cohort) => {
-      const { mass, number } = layout.fish[cohort];
-      const { fed, share } = offerOf(keeper.ration[cohort], y[mass], y[number]);
-      offered[cohort] = { fed: fed * keeper.factor[cohort], share: share * keeper.factor[cohort] };
-    });
-  }
-
-  /** Sets the regime of the stretch that starts at a time. */
+  /** Sets the regime of the stretch that starts at a time; true when the water did something. */
   function settle(time: number): boolean {
-    const events = hydraulics.settle({
-      pumps: scenario.pumps.map((pump, index) => keeper.pumpOn[index] && within(pump.timer, time)),
-      evaporation,
-      transpiration,
-      caps: keeper.topUpStopped ? keeper.caps.map(() => 0) : keeper.caps,
-      weeklyCaps: keeper.weeklyCaps,
-      rain: day.rain,
-    });
+    const events = stretches.settle(time);
     for (const event of events) ledger.say(time, event.kind, event.place, waterWords[event.kind]);
-    regime.time = time;
-    regime.volume.set(hydraulics.volume);
-    regime.slope.set(hydraulics.slope);
-    regime.flow.set(hydraulics.flow);
-    inflow.fill(0);
-    streams.forEach((stream, s) => {
-      if (stream.to >= 0) inflow[stream.to] += hydraulics.flow[s];
-      const water = stream.water === undefined ? undefined : keeper.waters.get(stream.water);
-      if (water !== undefined) regime.source.set(concentrationsOf(water), s * waterComponents.length);
-    });
-    scenario.vessels.forEach((vessel, cell) => {
-      aeration[cell] = keeper.aerating[cell] ? vessel.aeration : 0;
-    });
-    const hour = time + INSTANT - Math.floor(time + INSTANT);
-    const offers = scenario.cohorts.map(({ hours }, cohort) => {
-      if (hours === undefined) return offered[cohort];
-      const times = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
-      return { fed: offered[cohort].fed * times, share: offered[cohort].share * times };
-    });
-    refresh(day, aeration, inflow, offers, keeper.feed.map(feedKey));
     return events.length > 0;
   }
 
@@ -191,13 +136,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
     const today = Math.floor(time + INSTANT);
     let next = Math.min(today + 1, scenario.days);
     if (nextAction < actions.length) next = Math.min(next, actions[nextAction].at);
-    for (const pump of scenario.pumps) next = Math.min(next, nextSwitch(pump.timer, time));
-    for (const { hours } of scenario.cohorts) {
-      if (hours === undefined) continue;
-      for (const edge of [today + hours.from, today + hours.to])
-        if (edge > time + INSTANT) next = Math.min(next, edge);
-    }
-    return next;
+    return Math.min(next, stretches.nextSwitch(time));
   }
 
   function act(time: number): boolean {
@@ -225,7 +164,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
   harvestRipe(0);
   followRules(0);
   act(0);
-  morning(0);
+  stretches.morning(0, 0, y);
   settle(0);
   while (output < times.length && times[output] <= INSTANT) {
     sample(times[output], y, x, 0);
@@ -273,7 +212,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
       if (followRules(time)) jumped = true;
     }
     const acted = act(time);
-    if (boundary || acted) morning(time);
+    if (boundary || acted) stretches.morning(Math.floor(time + INSTANT), time, y);
     // After a true jump the old step is far too long: begin again with a small one.
     if (settle(time) || acted || jumped) integrator.restart();
     if (atMark && ++changes > CHATTER) {

@@ -1,0 +1,90 @@
+import {
+  InputError,
+  sizeSpread,
+  valueInUnit,
+  type SizeAnswer,
+  type SizeMember,
+  type SizeSpread,
+} from '@leat/core';
+import type { SizeShared } from '../jobs/size-job.js';
+import { InterruptedError, interruptible } from '../pool/interruptible.js';
+import { eachJob } from '../pool/run-jobs.js';
+import { openRunsProgress } from '../progress.js';
+import type { Streams } from '../streams.js';
+
+/** Options of the draws of a size. */
+export interface DrawsOptions {
+  readonly members?: number;
+  readonly seed: number;
+  readonly chosen?: string;
+  readonly workers?: number;
+}
+
+/** How a size spreads over draws. */
+export interface SizeDrawn {
+  readonly spread: SizeSpread;
+  /** Draws asked for; fewer are in the spread where the work was stopped. */
+  readonly asked: number;
+  readonly seed: number;
+  readonly chosen?: number;
+  readonly interrupted: boolean;
+}
+
+/** The chosen size in the unit of the range; the answer where none was chosen. */
+function chosenOf(text: string | undefined, unit: string, answer: SizeAnswer): number | undefined {
+  if (text === undefined) return answer.value;
+  const value = valueInUnit(text, unit, '--chosen');
+  if (typeof value === 'number') return value;
+  throw new InputError([value]);
+}
+
+/**
+ * Finds the size that each draw needs, on the workers. Where the work is stopped, the draws that were done are
+ * told; undefined where none was.
+ */
+export async function sizeDraws(
+  search: Pick<SizeShared, 'texts' | 'varied' | 'want' | 'within' | 'keep'>,
+  answer: SizeAnswer,
+  options: DrawsOptions,
+  streams: Streams,
+): Promise<SizeDrawn | undefined> {
+  const { members = 1, seed, workers } = options;
+  const chosen = chosenOf(options.chosen, search.varied.unit, answer);
+  const shared: SizeShared = {
+    ...search,
+    sampling: { method: 'latin-hypercube', members, seed },
+    about: answer.value ?? search.varied.to,
+    ...(answer.kind === 'found' && answer.value !== undefined ? { near: answer.value } : {}),
+    ...(chosen === undefined ? {} : { chosen }),
+  };
+  const outcomes = new Map<number, SizeMember>();
+  const progress = await openRunsProgress('draws', members, 0);
+  let interrupted = false;
+  try {
+    await interruptible((signal) =>
+      eachJob(
+        'size',
+        shared,
+        Array.from({ length: members }, (_, member) => member),
+        (member, outcome) => {
+          outcomes.set(member, outcome);
+          progress.day(outcomes.size);
+        },
+        { signal, ...(workers === undefined ? {} : { workers }) },
+      ),
+    );
+  } catch (error) {
+    if (!(error instanceof InterruptedError)) throw error;
+    interrupted = true;
+    streams.note(`stopped: ${outcomes.size} of ${members} draws are told\n`);
+  } finally {
+    progress.end();
+  }
+  if (outcomes.size === 0) return undefined;
+  const inOrder = [...outcomes].sort(([a], [b]) => a - b).map(([, outcome]) => outcome);
+  return {
+    spread: sizeSpread(inOrder, search.want, search.keep.length),
+    ...{ asked: members, seed, interrupted },
+    ...(chosen === undefined ? {} : { chosen }),
+  };
+}

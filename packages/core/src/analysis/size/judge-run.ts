@@ -1,0 +1,24 @@
+import type { Run } from '../../run/run.js';
+import type { Condition } from '../ask/condition.js';
+import { NoAnswerError } from '../ask/no-answer-error.js';
+import type { Trial } from './trial.js';
+
+/** Judges the run at one value by every condition; one that has no answer is a trial that does not hold. */
+export function judgeRun(run: Run, value: number, conditions: readonly Condition[]): Trial {
+  const margins: number[] = [];
+  let holds = true;
+  let broke: string | undefined;
+  for (const condition of conditions) {
+    try {
+      const judgement = condition.judge(run);
+      margins.push(judgement.margin);
+      holds = judgement.holds && holds;
+    } catch (error) {
+      if (!(error instanceof NoAnswerError)) throw error;
+      margins.push(Number.NaN);
+      holds = false;
+      broke ??= error.message;
+    }
+  }
+  return { value, holds, margins, ...(broke === undefined ? {} : { broke }) };
+}

@@ -1,0 +1,10 @@
+/** What the run at one value came to. */
+export interface Trial {
+  readonly value: number;
+  /** Whether every condition holds; never where there is no answer. */
+  readonly holds: boolean;
+  /** Margin of each condition: above 0 holds, below 0 does not; NaN where it has no answer. */
+  readonly margins: readonly number[];
+  /** Why there is no answer: the run broke off, or the value makes no system. */
+  readonly broke?: string;
+}

@@ -1,0 +1,202 @@
+import { InputError } from '../../errors.js';
+import { waterState } from '../../model/layout.js';
+import { waterComponents } from '../../model/component.js';
+import type { Model } from '../../model/model.js';
+import { openRates } from '../../model/rates.js';
+import { openCropClock } from '../../run/crop-clock.js';
+import { conditionsAt, readDay, type Day } from '../../run/forcing.js';
+import { openHydraulics, type Hydraulics } from '../../run/hydraulics.js';
+import { openKeeper } from '../../run/keeper.js';
+import { startState } from '../../run/start.js';
+import { openStretches } from '../../run/stretches.js';
+import type { Regime } from '../../model/regime.js';
+import type { RateSystem } from '../../solve/contract.js';
+import { cyclePeriod } from './cycle-period.js';
+import { meanClock, meanStand } from './mean-crops.js';
+
+/** Water that does not repeat itself after so many days never settles. */
+const LONGEST = 3000;
+/** Volumes are the same again when they differ by less than this share of the vessel. */
+const SAME = 1e-9;
+
+/** Stretches of one cycle that count as chattering. */
+const CHATTER = 20_000;
+
+/** A stretch of constant forcing within a cycle. */
+export interface CycleStretch {
+  /** d from the start of the cycle. */
+  readonly from: number;
+  readonly to: number;
+  readonly volume: Float64Array;
+  readonly slope: Float64Array;
+  readonly flow: Float64Array;
+  readonly coefficients: readonly Float64Array[];
+  /** Feed offered, evapotranspiration (m3 d-1) and water in the rain tank. */
+  readonly fed: Float64Array;
+  readonly rain: number;
+}
+
+/** Forcing that repeats itself: the rates of the model and one cycle of stretches. */
+export interface Cycle {
+  readonly system: RateSystem;
+  readonly regime: Regime;
+  /** d. */
+  readonly period: number;
+  /** One stretch where nothing changes within the cycle. */
+  readonly stretches: readonly CycleStretch[];
+  readonly constant: boolean;
+  /** State at the start of the scenario, spread over the volumes at the start of the cycle. */
+  readonly start: Float64Array;
+  readonly temperature: Float64Array;
+  /** What the water did on the way to the cycle, such as a pump that sucked air. */
+  readonly events: readonly { readonly kind: string; readonly place: string }[];
+}
+
+/** Puts a stretch into force. */
+export function enter(regime: Regime, stretch: CycleStretch): void {
+  regime.time = stretch.from;
+  regime.volume.set(stretch.volume);
+  regime.slope.set(stretch.slope);
+  regime.flow.set(stretch.flow);
+  stretch.coefficients.forEach((values, j) => (regime.coefficients[j] = values));
+}
+
+/** Equal but for rounding. */
+const equal = (a: ArrayLike<number>, b: ArrayLike<number>): boolean => {
+  for (let i = 0; i < a.length; i++)
+    if (Math.abs(a[i] - b[i]) > SAME * Math.max(Math.abs(a[i]), Math.abs(b[i]))) return false;
+  return true;
+};
+
+function isConstant(stretches: readonly CycleStretch[]): boolean {
+  const [first] = stretches;
+  return stretches.every(
+    ({ slope, volume, flow, coefficients }) =>
+      slope.every((value, cell) => Math.abs(value) <= SAME * volume[cell]) &&
+      equal(flow, first.flow) &&
+      coefficients.every((values, j) => equal(values, first.coefficients[j])),
+  );
+}
+
+function neverSettles(model: Model, hydraulics: Hydraulics, before: Float64Array, days: number): InputError {
+  const faults = model.layout.cells
+    .map((name, cell) => ({ name, change: (hydraulics.volume[cell] - before[cell]) / days }))
+    .filter(({ change }, cell) => Math.abs(change) > SAME * model.scenario.vessels[cell].volume);
+  const litres = (volume: number): string => `${Number((volume * 1000).toPrecision(3))} L/d`;
+  return new InputError([
+    {
+      problem: 'the water never settles, so no steady state can be',
+      got:
+        faults.length === 0
+          ? 'the rain tank changes from day to day'
+          : faults.map(({ name, change }) => `${name} changes by ${litres(change)}`).join(', '),
+      expected: 'a top-up that makes good what the water loses',
+    },
+  ]);
+}
+
+function chatters(): InputError {
+  return new InputError([
+    {
+      problem: 'the water switches thousands of times a day, so no steady state can be found',
+      expected: 'a pump whose restart level is well above its inlet',
+    },
+  ]);
+}
+
+/**
+ * The forcing of one day of weather, repeated: no actions, no rules, fish at their stock at the start, crops at their
+ * age at the start or at the mean of their cycle. The water runs until its volumes repeat.
+ * @throws InputError when the water never repeats itself, or pump timers do not within weeks
+ */
+export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | 'as-at-start'): Cycle {
+  const { scenario, layout } = model;
+  const { system, regime } = openRates(model);
+  const hydraulics = openHydraulics(model);
+  const keeper = openKeeper(model);
+  const clock = openCropClock(model);
+  const cells = layout.cells.length;
+  const day: Day = { temperature: new Float64Array(cells), air: new Float64Array(cells), et0: 0, rain: 0 };
+  readDay(model, weatherDay, day);
+  const start = startState(model, clock, day, hydraulics.volume);
+  if (cropsAre === 'mean') {
+    layout.batches.forEach((batch, index) => {
+      if (Number.isNaN(clock.planted[index])) return;
+      const conditions = conditionsAt(model, batch.cell, day, 0, 0, index);
+      const stand = meanStand(model, clock, index, conditions);
+      start[batch.mass] = stand.mass;
+      start[batch.nitrogen] = stand.nitrogen;
+    });
+  }
+  const crops = cropsAre === 'mean' ? meanClock(model, clock) : clock;
+  const filled = Float64Array.from(hydraulics.volume);
+  const stretches = openStretches({ model, regime, keeper, crops, hydraulics, day });
+  stretches.morning(weatherDay, 0, start);
+  const period = cyclePeriod(scenario);
+  const events = new Map<string, { kind: string; place: string }>();
+  const fed = Float64Array.from(
+    stretches.offered,
+    (offer, cohort) => offer.fed + offer.share * start[layout.fish[cohort].mass],
+  );
+
+  function pass(first: number): CycleStretch[] {
+    const made: CycleStretch[] = [];
+    const end = first + period;
+    let time = first;
+    hydraulics.newDay(time);
+    while (time < end) {
+      for (const event of stretches.settle(time)) events.set(`${event.kind} ${event.place}`, event);
+      const jump = Math.min(end, Math.floor(time + 1e-10) + 1, stretches.nextSwitch(time));
+      const mark = time + hydraulics.untilMark();
+      const to = Math.min(mark, jump);
+      made.push({
+        from: time - first,
+        to: to - first,
+        volume: Float64Array.from(hydraulics.volume),
+        slope: Float64Array.from(hydraulics.slope),
+        flow: Float64Array.from(hydraulics.flow),
+        coefficients: [...regime.coefficients],
+        fed,
+        rain: hydraulics.rain,
+      });
+      if (made.length > CHATTER) throw chatters();
+      hydraulics.advance(mark < jump ? hydraulics.untilMark() : to - time);
+      time = to;
+      if (time < end && Math.abs(time - Math.round(time)) < 1e-10) {
+        time = Math.round(time);
+        hydraulics.newDay(time);
+      }
+    }
+    return made;
+  }
+
+  let before = Float64Array.from(hydraulics.volume);
+  for (let first = 0; first < LONGEST; first += period) {
+    before = Float64Array.from(hydraulics.volume);
+    const rain = hydraulics.rain;
+    const made = pass(first);
+    const again =
+      before.every(
+        (volume, cell) => Math.abs(hydraulics.volume[cell] - volume) <= SAME * scenario.vessels[cell].volume,
+      ) && Math.abs(hydraulics.rain - rain) <= SAME * (scenario.rainTank?.capacity ?? 1);
+    if (!again) continue;
+    const constant = isConstant(made);
+    // Concentrations at the start stay what they are; amounts follow the volumes of the cycle.
+    for (let cell = 0; cell < cells; cell++) {
+      for (const component of waterComponents) {
+        start[waterState(cell, component)] *= made[0].volume[cell] / filled[cell];
+      }
+    }
+    return {
+      system,
+      regime,
+      period,
+      constant,
+      start,
+      stretches: constant ? [{ ...made[0], to: period, slope: new Float64Array(cells) }] : made,
+      temperature: Float64Array.from(day.temperature),
+      events: [...events.values()],
+    };
+  }
+  throw neverSettles(model, hydraulics, before, period);
+}

@@ -1,0 +1,127 @@
+import type { Model } from '../../model/model.js';
+import type { Regime } from '../../model/regime.js';
+import { compileModel } from '../../model/compile.js';
+import type { Deed, Scenario } from '../../scenario/scenario.js';
+import type { Run } from '../../run/run.js';
+import { constantState } from './constant-state.js';
+import { enter, openCycle, type Cycle } from './cycle.js';
+import { heldSystem } from './held-system.js';
+import { holdAsked, livingHeld, type Held } from './held-states.js';
+import type { Mode } from './modes.js';
+import { periodicState } from './periodic-state.js';
+import { drainedWater, evenTerms, spreadDeeds, type RepeatedDeed } from './spread-deeds.js';
+import { steadyCourse } from './steady-course.js';
+
+/** How a steady state is sought. */
+export interface SteadyOptions {
+  /** Day of the run whose weather is repeated; default 0. */
+  readonly day?: number;
+  /** Crops held at the mean of their cycle from planting to harvest (default), or as they stand at the start. */
+  readonly crops?: 'mean' | 'as-at-start';
+  /** Components of the water held in the reservoir at their value at the start. */
+  readonly hold?: readonly string[];
+}
+
+/** A state that lasts, or a cycle that repeats, under the forcing of one day. */
+export interface SteadyState {
+  readonly kind: 'constant' | 'periodic';
+  /** d. */
+  readonly period: number;
+  /** Day whose weather is repeated. */
+  readonly day: number;
+  /** A month of it, as a run would tell it: hourly where it is periodic, daily where it is constant. */
+  readonly course: Run;
+  /** What is held because it does not settle. */
+  readonly held: readonly Held[];
+  /** Time constants, the slowest first; of the mean forcing where the state is periodic. */
+  readonly modes: readonly Mode[];
+  /** Whether small changes die away. */
+  readonly stable: boolean;
+  /** Deeds that are spread evenly, and kinds of those that are left out. */
+  readonly spread: readonly RepeatedDeed[];
+  readonly leftOut: readonly Deed['kind'][];
+  /** What the water did until it settled, such as a pump that sucked air. */
+  readonly water: readonly { readonly kind: string; readonly place: string }[];
+  /** Days of march before Newton was in reach, Newton steps, passes over the cycle. */
+  readonly marched: number;
+  readonly steps: number;
+  readonly passes: number;
+  /** Largest share of a state by which it still changes: the last Newton step, or over one cycle. */
+  readonly residual: number;
+}
+
+/** The scenario without deeds and rules; drained water leaves steadily. */
+function still(scenario: Scenario, drained: ReadonlyMap<string, number>): Scenario {
+  return {
+    ...scenario,
+    actions: [],
+    rules: [],
+    vessels: scenario.vessels.map((vessel) => ({
+      ...vessel,
+      exchange: vessel.exchange + (drained.get(vessel.name) ?? 0),
+    })),
+  };
+}
+
+/** Puts the mean of a cycle into force: flows, volumes and coefficients, each by its time. */
+function enterMean(regime: Regime, { stretches, period }: Cycle): void {
+  const [first] = stretches;
+  const mean = (of: (stretch: Cycle['stretches'][number]) => ArrayLike<number>): Float64Array => {
+    const sums = new Float64Array(of(first).length);
+    for (const stretch of stretches) {
+      const share = (stretch.to - stretch.from) / period;
+      const values = of(stretch);
+      for (let i = 0; i < sums.length; i++) sums[i] += share * values[i];
+    }
+    return sums;
+  };
+  enter(regime, {
+    ...first,
+    flow: mean(({ flow }) => flow),
+    volume: mean(({ volume, slope, from, to }) =>
+      volume.map((value, cell) => value + (slope[cell] * (to - from)) / 2),
+    ),
+    slope: new Float64Array(first.slope.length),
+    coefficients: first.coefficients.map((_, j) => mean(({ coefficients }) => coefficients[j])),
+  });
+}
+
+/**
+ * The state that a system comes to, and keeps, under the weather of one day, with fish and crops held as they are
+ * at the start. Doses, drainings and changes of water that repeat are spread evenly; other deeds and rules are left
+ * out. With timers, hours of feeding or rations of water that run out, the state is one that repeats.
+ * @throws InputError when the water never settles, NoSteadyStateError when no such state is found
+ */
+export function steadyState(model: Model, options: SteadyOptions = {}): SteadyState {
+  const day = options.day ?? 0;
+  const { spread, leftOut } = spreadDeeds(model.scenario);
+  const frozen = compileModel(still(model.scenario, drainedWater(spread)), model.parameters);
+  const even = evenTerms(spread, frozen);
+  const cycle = openCycle(frozen, day, options.crops ?? 'mean');
+  if (cycle.constant) enter(cycle.regime, cycle.stretches[0]);
+  else enterMean(cycle.regime, cycle);
+  const constant = constantState({ model: frozen, system: cycle.system, even }, cycle.start, [
+    ...livingHeld(frozen),
+    ...holdAsked(frozen, options.hold ?? []),
+  ]);
+  const states = new Set(constant.held.flatMap((each) => each.states));
+  const system = heldSystem(cycle.system, states, even);
+  const repeated = cycle.constant ? undefined : periodicState(frozen, cycle, system, constant);
+  const y = repeated?.y ?? constant.y;
+  return {
+    kind: cycle.constant ? 'constant' : 'periodic',
+    period: cycle.period,
+    day,
+    course: steadyCourse(frozen, cycle, system, y),
+    held: constant.held,
+    modes: constant.modes,
+    stable: constant.modes.every(({ time }) => time > 0),
+    spread,
+    leftOut: leftOut,
+    water: cycle.events,
+    marched: constant.marched,
+    steps: constant.steps,
+    passes: repeated?.passes ?? 0,
+    residual: repeated?.residual ?? constant.lastStep,
+  };
+}

@@ -1,0 +1,25 @@
+/**
+ * Values at equal steps from one end to the other, both among them; whole numbers, each once, where only they make
+ * sense. Rounded to 6 digits, so that what is shown is what was run.
+ * @throws RangeError for fewer than two values
+ */
+export function sweepValues(
+  { from, to, whole }: { readonly from: number; readonly to: number; readonly whole: boolean },
+  count: number,
+): readonly number[] {
+  if (!(Number.isInteger(count) && count >= 2)) throw new RangeError(`${count} values; expected 2 or more`);
+  const values = Array.from({ length: count }, (_, i) => {
+    if (i === count - 1) return to;
+    const value = from + ((to - from) * i) / (count - 1);
+    return whole ? Math.round(value) : Number(value.toPrecision(6));
+  });
+  return [...new Set(values)];
+}
+
+/** Every choice of one value from each list, the last list running fastest. */
+export function sweepGrid(lists: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  return lists.reduce<readonly (readonly number[])[]>(
+    (grid, list) => grid.flatMap((point) => list.map((value) => [...point, value])),
+    [[]],
+  );
+}

@@ -1,0 +1,111 @@
+import { waterComponents } from '../model/component.js';
+import { feedKey } from '../model/instance.js';
+import type { Model } from '../model/model.js';
+import type { Regime } from '../model/regime.js';
+import type { CropClock } from './crop-clock.js';
+import { openCoefficients, readDay, type Day } from './forcing.js';
+import type { Hydraulics, WaterEvent } from './hydraulics.js';
+import { offerOf, type Keeper, type Offer } from './keeper.js';
+import { concentrationsOf } from './ledger.js';
+import { nextSwitch, within } from './timers.js';
+
+/** Days closer than this are one instant. */
+export const INSTANT = 1e-10;
+
+/** What a stretch of constant forcing is set from. */
+interface Setting {
+  readonly model: Model;
+  readonly regime: Regime;
+  readonly keeper: Keeper;
+  readonly crops: CropClock;
+  readonly hydraulics: Hydraulics;
+  readonly day: Day;
+}
+
+/** Sets the forcing of one stretch after another. */
+export interface Stretches {
+  /** Feed offered to each cohort on this day. */
+  readonly offered: readonly Offer[];
+  /** The morning of a day: its weather, evapotranspiration by the ages of the crops at a time, rations by the stock in y. */
+  morning(weatherOf: number, time: number, y: Float64Array): void;
+  /** Sets the regime of the stretch that starts at a time. Returns what the water did. */
+  settle(time: number): readonly WaterEvent[];
+  /** The next instant at which a pump timer or the hours of feeding switch (Infinity: none). */
+  nextSwitch(time: number): number;
+}
+
+/** Opens the forcing of a model over the working parts of a run. */
+export function openStretches({ model, regime, keeper, crops, hydraulics, day }: Setting): Stretches {
+  const { scenario, layout, streams } = model;
+  const cells = layout.cells.length;
+  const refresh = openCoefficients(model, regime);
+  const offered: Offer[] = scenario.cohorts.map(() => ({ fed: 0, share: 0 }));
+  const aeration = new Float64Array(cells);
+  const inflow = new Float64Array(cells);
+  const evaporation = new Float64Array(cells);
+  const transpiration = new Float64Array(scenario.plantings.length);
+  const open = model.parameters.value('water.open-coefficient');
+  const covered = model.parameters.value('water.covered-coefficient');
+
+  function morning(weatherOf: number, time: number, y: Float64Array): void {
+    readDay(model, weatherOf, day);
+    scenario.vessels.forEach((vessel, cell) => {
+      evaporation[cell] = day.et0 * (open * vessel.open + covered * vessel.covered);
+    });
+    transpiration.fill(0);
+    layout.batches.forEach((batch, index) => {
+      transpiration[batch.planting] += day.et0 * crops.coefficient(index, time) * batch.area;
+    });
+    scenario.cohorts.forEach((_, cohort) => {
+      const { mass, number } = layout.fish[cohort];
+      const { fed, share } = offerOf(keeper.ration[cohort], y[mass], y[number]);
+      offered[cohort] = { fed: fed * keeper.factor[cohort], share: share * keeper.factor[cohort] };
+    });
+  }
+
+  function settle(time: number): readonly WaterEvent[] {
+    const events = hydraulics.settle({
+      pumps: scenario.pumps.map((pump, index) => keeper.pumpOn[index] && within(pump.timer, time)),
+      evaporation,
+      transpiration,
+      caps: keeper.topUpStopped ? keeper.caps.map(() => 0) : keeper.caps,
+      weeklyCaps: keeper.weeklyCaps,
+      rain: day.rain,
+    });
+    regime.time = time;
+    regime.volume.set(hydraulics.volume);
+    regime.slope.set(hydraulics.slope);
+    regime.flow.set(hydraulics.flow);
+    inflow.fill(0);
+    streams.forEach((stream, s) => {
+      if (stream.to >= 0) inflow[stream.to] += hydraulics.flow[s];
+      const water = stream.water === undefined ? undefined : keeper.waters.get(stream.water);
+      if (water !== undefined) regime.source.set(concentrationsOf(water), s * waterComponents.length);
+    });
+    scenario.vessels.forEach((vessel, cell) => {
+      aeration[cell] = keeper.aerating[cell] ? vessel.aeration : 0;
+    });
+    const hour = time + INSTANT - Math.floor(time + INSTANT);
+    const offers = scenario.cohorts.map(({ hours }, cohort) => {
+      if (hours === undefined) return offered[cohort];
+      const times = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
+      return { fed: offered[cohort].fed * times, share: offered[cohort].share * times };
+    });
+    refresh(day, aeration, inflow, offers, keeper.feed.map(feedKey));
+    return events;
+  }
+
+  function next(time: number): number {
+    const today = Math.floor(time + INSTANT);
+    let soonest = Infinity;
+    for (const pump of scenario.pumps) soonest = Math.min(soonest, nextSwitch(pump.timer, time));
+    for (const { hours } of scenario.cohorts) {
+      if (hours === undefined) continue;
+      for (const edge of [today + hours.from, today + hours.to])
+        if (edge > time + INSTANT) soonest = Math.min(soonest, edge);
+    }
+    return soonest;
+  }
+
+  return { offered, morning, settle, nextSwitch: next };
+}
