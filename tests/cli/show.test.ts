@@ -64,10 +64,11 @@ describe('leat show', () => {
     ['feeds', 'grower-32', 5],
     ['dosing', 'potassium-bicarbonate', 13],
     ['waters', 'hard-mains', 7],
-    ['limits', 'epa.acute.pivot', 69],
+    ['limits', 'epa.acute.pivot', 70],
     ['constants', 'emerson.a', 40],
     ['parameters', 'biofilm.capacity', 61],
     ['weather', 'weather.albedo', 39],
+    ['log', 'log.pH.lowest', 22],
   ])('lists %s', (table, one, most) => {
     const lines = show(table).trimEnd().split('\n');
     expect(lines.some((line) => line.startsWith(one))).toBe(true);
@@ -196,6 +197,15 @@ describe('--tables', () => {
     expect(compared.err).toContain('my.tsv: 1 number in place of ours');
     const why = leat(['why', 'small.yaml', 'own.yaml', '--of', 'nitrate@sump', ...tables, ...short], folder);
     expect(why.code).toBe(0);
+  });
+
+  it('is taken by report, which says so', () => {
+    const args = ['report', 'small.yaml', '--tables', 'my.tsv', ...short, '--out', 'page.html'];
+    const { code } = leat(args, folder);
+    expect(code).toBe(0);
+    const page = readFileSync(join(folder, 'page.html'), 'utf8');
+    expect(page).toContain('tables=my.tsv');
+    expect(page).toContain('Own log book, 2025 [U, given by the user] (given in my.tsv)');
   });
 
   it('is copied by no run into the folder, and read from where the file stands', () => {

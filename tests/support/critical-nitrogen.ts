@@ -23,5 +23,5 @@ const conditions = {
 /** Critical nitrogen of a crop at a dry mass in t/ha, % of dry mass, as its process reads it. */
 export function criticalNitrogen(crop: string, tonnes: number): number {
   const k = cropCoefficients(scopeTo(parameters, { crop }), conditions);
-  return 100 * critical(tonnes * perTonne, k);
+  return 100 * critical(tonnes * perTonne, k, 0);
 }

@@ -51,7 +51,7 @@ export function ids() {
   for (const file of tableFiles()) {
     for (const [id] of readTable(file, columns)) {
       all.add(id);
-      if (!['constants.tsv', 'parameters.tsv', 'limits.tsv', 'weather.tsv'].includes(file))
+      if (!['constants.tsv', 'parameters.tsv', 'limits.tsv', 'log.tsv', 'weather.tsv'].includes(file))
         subjects.add(id.split('.').slice(0, 2).join('.'));
     }
   }

@@ -4,8 +4,9 @@
  *
  *   node packages/core/tools/uses.mjs           write the module
  *
- * How: every string and template of a module is held against every id. A hole in a template may be filled by
- * the name of a subject where one stands (`fish.${species}.`), else only by a string of the same module.
+ * How: every string and template of a module is held against every id. A hole that is a whole word between two
+ * dots (`fish.${species}.mortality`) may be anything, any other only a string of the same module. A template
+ * that asks for a number and names none is an error: then this tool must learn how it is made.
  */
 import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -18,15 +19,32 @@ const output = join(source, 'library', 'uses.generated.ts');
 
 /** Rooms that hold the numbers, say themselves what they read, or know nothing of them. */
 const others = new Set(['library', 'processes', 'solve']);
-const groups = 'fish|crop|feed|media|dose|water';
 
-/** A string as [text], a template as its pieces around the holes. */
+/** Modules that hand numbers on to whoever asks, and read none for themselves. */
+const passing = new Set(['model/scope.ts']);
+
+/** Whether a node is what a number is asked for by: the argument of `value(...)` or `row(...)`. */
+function asksFor(node) {
+  const call = node.parent;
+  return (
+    ts.isCallExpression(call) &&
+    call.arguments[0] === node &&
+    ts.isPropertyAccessExpression(call.expression) &&
+    ['value', 'row'].includes(call.expression.name.text)
+  );
+}
+
+/** A string as [text], a template as its pieces around the holes, with a mark where it asks for a number. */
 function stringsOf(text, file) {
   const found = [];
   const visit = (node) => {
     if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)) found.push([node.text]);
     if (ts.isTemplateExpression(node))
-      found.push([node.head.text, ...node.templateSpans.map((span) => span.literal.text)]);
+      found.push(
+        Object.assign([node.head.text, ...node.templateSpans.map((span) => span.literal.text)], {
+          asks: asksFor(node),
+        }),
+      );
     ts.forEachChild(node, visit);
   };
   visit(ts.createSourceFile(file, text, ts.ScriptTarget.ESNext, true));
@@ -42,8 +60,9 @@ function patternOf(id, subjects) {
 }
 
 /** Patterns of the ids that the strings of one module name. */
-function patternsIn(strings, all, subjects) {
-  const words = new Set(strings.filter((pieces) => pieces.length === 1).map(([text]) => text.toLowerCase()));
+function patternsIn(strings, all, subjects, name) {
+  const plain = strings.filter((pieces) => pieces.length === 1).map(([text]) => text);
+  const words = new Set(plain.flatMap((text) => [text, text.toLowerCase()]));
   const found = new Set();
   for (const pieces of strings) {
     if (pieces.length === 1) {
@@ -57,12 +76,15 @@ function patternsIn(strings, all, subjects) {
       continue;
     }
     if (!pieces.some((piece) => piece.includes('.'))) continue;
+    const whole = /^[a-z]+\.$/.test(pieces[0]) && pieces[1].startsWith('.') ? '[a-zA-Z0-9-]+|' : '';
     const [head, ...tail] = pieces.map(escaped);
-    const subject = new RegExp(`^(${groups})\\.$`).test(pieces[0]) ? '[a-z0-9-]+|' : '';
     const word = [...words].map(escaped).join('|');
-    const rest = tail.map((piece, at) => `(?:${at === 0 ? subject : ''}${word})${piece}`);
+    const rest = tail.map((piece, at) => `(?:${at === 0 ? whole : ''}${word})${piece}`);
     const form = new RegExp(`^${head}${rest.join('')}$`);
-    for (const id of all) if (form.test(id)) found.add(patternOf(id, subjects));
+    const named = [...all].filter((id) => form.test(id));
+    if (pieces.asks && named.length === 0)
+      throw new Error(`${name}: cannot tell which numbers ${pieces.join('${...}')} stands for`);
+    for (const id of named) found.add(patternOf(id, subjects));
   }
   return [...found].sort();
 }
@@ -73,7 +95,7 @@ function modules() {
     .flatMap(({ name }) =>
       readdirSync(join(source, name), { recursive: true }).map((file) => `${name}/${String(file)}`),
     )
-    .filter((name) => name.endsWith('.ts'))
+    .filter((name) => name.endsWith('.ts') && !passing.has(name))
     .sort();
 }
 
@@ -81,7 +103,12 @@ function modules() {
 export function generateUses() {
   const { all, subjects } = ids();
   const lines = modules().flatMap((name) => {
-    const patterns = patternsIn(stringsOf(readFileSync(join(source, name), 'utf8'), name), all, subjects);
+    const patterns = patternsIn(
+      stringsOf(readFileSync(join(source, name), 'utf8'), name),
+      all,
+      subjects,
+      name,
+    );
     return patterns.map((pattern) => `  ['${name.slice(0, -'.ts'.length)}', '${pattern}'],`);
   });
   return [

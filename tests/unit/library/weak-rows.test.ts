@@ -16,6 +16,7 @@ const leastOnScale: Readonly<Record<string, typeof least>> = {
 /** Numbers that are what they are by definition or choice, with the reason. */
 const exact: readonly (readonly [reason: string, which: (row: TableRow) => boolean])[] = [
   ['coefficients of a published formula', ({ table }) => table === 'constants' || table === 'weather'],
+  ['what a slip of the pen is, is a choice of ours', ({ table }) => table === 'log'],
   ['an averaging time is a choice of ours', ({ id }) => id.endsWith('.averaging')],
   ['critical curves are stated from 1 t/ha', ({ id }) => id.endsWith('.nitrogen-plateau')],
   ['6.25 g of protein per g N is a convention', ({ id }) => id === 'protein.nitrogen'],

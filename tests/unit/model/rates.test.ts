@@ -4,6 +4,7 @@ import { createRandom } from '../../../packages/core/src/library/random.js';
 import { acidBaseConstants } from '../../../packages/core/src/chemistry/acid-base.js';
 import { compileModel } from '../../../packages/core/src/model/compile.js';
 import { openRates, type Rates } from '../../../packages/core/src/model/rates.js';
+import type { Conditions } from '../../../packages/core/src/processes/process.js';
 import type { Model } from '../../../packages/core/src/model/model.js';
 import { drawnConditions } from '../../support/process-points.js';
 import { lastOf, doneRun } from '../../support/run-of.js';
@@ -12,9 +13,9 @@ import { teachingSystem } from '../../support/teaching-system.js';
 const model = compileModel(teachingSystem({ days: 12 }), createParameters());
 
 /** Rates under a made-up regime: every stream runs, every vessel's volume moves. */
-function openAtRandom(seed: number): { rates: Rates; y: Float64Array; t: number } {
+function openAtRandom(seed: number, plain = false): { rates: Rates; y: Float64Array; t: number } {
   const random = createRandom(seed);
-  const rates = openRates(model);
+  const rates = openRates(model, { plain });
   const { regime } = rates;
   regime.time = 3;
   model.layout.cells.forEach((_, cell) => {
@@ -28,9 +29,14 @@ function openAtRandom(seed: number): { rates: Rates; y: Float64Array; t: number 
   regime.source.forEach((_, index) => {
     regime.source[index] = 5 * random();
   });
+  // One place has one set of conditions, whatever processes work there.
+  const places = new Map<string, Conditions>();
   model.instances.forEach((instance, index) => {
-    const k = instance.process.coefficients(instance.values, drawnConditions(random));
-    regime.coefficients[index] = Float64Array.from(k);
+    const place = [instance.cell, instance.cohort, instance.batch].join();
+    const conditions = places.get(place) ?? drawnConditions(random);
+    places.set(place, conditions);
+    const k = instance.process.coefficients(instance.values, conditions);
+    regime.coefficients[index].set(k);
   });
   // A state that a run has been through, shaken.
   const reached = lastOf(doneRun(model.scenario)).y;
@@ -98,5 +104,30 @@ describe.each([31, 32, 33])('the rates of a whole system (draw %d)', (seed) => {
     });
     expect(Math.max(...gaps)).toBeLessThan(1e-6);
     expect(rt.filter((partial) => partial !== 0).length).toBeGreaterThan(100);
+  });
+
+  it('are those of its processes one by one, with or without kernels, and in bare, empty and negative places too', () => {
+    const { system: plain } = openAtRandom(seed, true).rates;
+    const random = createRandom(seed + 100);
+    const points = [y, ...[0, 1e-12, -1e-6].map((at) => y.map((value) => (random() < 0.3 ? at : value)))];
+    for (const point of points) {
+      const [r, r0] = [new Float64Array(system.rates), new Float64Array(system.rates)];
+      const [d, d0] = [dr, dr].map(() => new Float64Array(dr.length));
+      const [time, time0] = [new Float64Array(system.rates), new Float64Array(system.rates)];
+      if (system.linearise === undefined) throw new Error('rates and partials are not found at once');
+      system.linearise(t, point, r, d, time);
+      plain.evaluate(t, point, r0);
+      plain.differentiate(t, point, d0, time0);
+      for (const [fast, slow] of [
+        [r, r0],
+        [d, d0],
+        [time, time0],
+      ] as const) {
+        fast.forEach((value, i) => {
+          if (!Number.isFinite(slow[i])) expect(value).not.toSatisfy(Number.isFinite);
+          else expect(Math.abs(value - slow[i])).toBeLessThanOrEqual(1e-11 * Math.abs(slow[i]));
+        });
+      }
+    }
   });
 });

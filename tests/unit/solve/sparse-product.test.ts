@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { addProduct, applyStoichiometry } from '../../../packages/core/src/solve/sparse-product.js';
+import { addedProduct, stoichiometryProduct } from '../../../packages/core/src/solve/sparse-product.js';
 import { sparseRows } from '../../support/plain-system.js';
 
 const rows = sparseRows([
@@ -14,13 +14,13 @@ const rows = sparseRows([
 describe('sparse products', () => {
   it('applies the stoichiometry, over what was there', () => {
     const out = Float64Array.from([9, 9, 9]);
-    applyStoichiometry(rows, Float64Array.from([5, 7, 2]), out);
+    stoichiometryProduct(rows, 3).apply(rows.value, Float64Array.from([5, 7, 2]), out);
     expect([...out]).toEqual([5, 6, -10]);
   });
 
   it('adds the product to what was there', () => {
     const out = Float64Array.from([1, 1, 1]);
-    addProduct(rows, rows.value, Float64Array.from([1, 10, 100]), out);
+    addedProduct(rows).apply(rows.value, Float64Array.from([1, 10, 100]), out);
     expect([...out]).toEqual([-198, 1, 31]);
   });
 });

@@ -54,4 +54,23 @@ describe('StepControl', () => {
     control.fail(1);
     expect(control.natural).toBe(0.25);
   });
+
+  it('begins a stretch as the last began, once the natural step has been refused at two beginnings in a row', () => {
+    const control = new StepControl();
+    const day = (): number => {
+      control.beginStretch();
+      const first = control.fit(100, control.natural ?? 10);
+      // Each day allows a step of 1 at its beginning and of 10 later.
+      if (first > 1) control.reject(first, (first / 1) ** 4);
+      control.accept(Math.min(first, 0.9), 0.5);
+      for (let step = 0; step < 5; step++) control.accept(control.natural ?? 0, 1e-4);
+      control.natural = 10;
+      return first;
+    };
+    expect(day()).toBe(10);
+    expect(day()).toBe(10);
+    expect(day()).toBeLessThan(1.5);
+    control.restart(10);
+    expect(day()).toBe(10);
+  });
 });

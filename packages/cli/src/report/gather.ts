@@ -7,9 +7,10 @@ import type { Streams } from '../streams.js';
 import type { ToldRun } from './told-run.js';
 import { toldSystem } from './told-system.js';
 
-function changesOf({ set, days, every }: ScenarioOptions): string[] {
+function changesOf({ set, tables, days, every }: ScenarioOptions): string[] {
   return [
     ...set,
+    ...(tables ?? []).map((each) => `tables=${each}`),
     ...(days === undefined ? [] : [`days=${days}`]),
     ...(every === undefined ? [] : [`every=${every}`]),
   ];
@@ -30,7 +31,7 @@ export async function gather(
   const changes = changesOf(options);
   if (saved !== undefined) {
     if (changes.length > 0)
-      streams.note(`${file}: a saved run: --set, --days and --every do not change it\n`);
+      streams.note(`${file}: a saved run: --set, --tables, --days and --every do not change it\n`);
     return { letter, file, ...saved };
   }
   const reading = openScenario(file, options);

@@ -1,7 +1,7 @@
 import { Option, type Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { PlotOptions } from '../commands/plot.js';
-import { daysOption, everyOption, setOption } from '../options.js';
+import { daysOption, everyOption, setOption, tablesOption } from '../options.js';
 
 const endings = ['.svg', '.png'];
 
@@ -21,6 +21,7 @@ export const addPlot: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(tablesOption())
     .action(async (file: string, options: PlotOptions, command: Command) => {
       if (!endings.some((ending) => options.out.toLowerCase().endsWith(ending)))
         command.error(`error: --out ${options.out}: give a name that ends in .svg or .png`);

@@ -10,6 +10,11 @@ export interface AcidBaseConstants {
 
 const LITRES = 1000;
 
+/** Hydrogen ion, mol m-3, at a pH. */
+export function hydrogenAt(pH: number): number {
+  return 10 ** -pH * LITRES;
+}
+
 /** log10 K = A + B T + C/T + D log10 T + E/T2, T in kelvin. Plummer & Busenberg 1982. */
 function logConstant(values: Values, id: string, kelvin: number): number {
   const term = (name: string): number => values.value(`${id}.${name}`);
@@ -162,7 +167,7 @@ export function carbonFromPh(
   temperature: number,
 ): number {
   const k = acidBaseConstants(values, temperature);
-  const h = 10 ** -pH * LITRES;
+  const h = hydrogenAt(pH);
   const ammonia = tan / values.value('molar.nitrogen');
   const carbonate = k.k1 * k.k2;
   const share = (k.k1 * h + 2 * carbonate) / (h * h + k.k1 * h + carbonate);

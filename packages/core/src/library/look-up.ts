@@ -16,6 +16,7 @@ export const tableNames = [
   'constants',
   'parameters',
   'weather',
+  'log',
 ] as const;
 
 export type TableName = (typeof tableNames)[number];

@@ -44,7 +44,8 @@ export function waterState(cell: number, component: WaterComponent): number {
 /** Gives every state of a scenario its place in y. */
 export function layOut(scenario: Scenario): Layout {
   const cells = scenario.vessels.map((vessel) => vessel.name);
-  const cellOf = (vessel: string): number => cells.indexOf(vessel);
+  const index = new Map(cells.map((name, cell) => [name, cell]));
+  const cellOf = (vessel: string): number => index.get(vessel) ?? -1;
   const states: State[] = [];
   const add = (component: Component, place: string, cell: number): number =>
     states.push({ component, place, vessel: cells[cell], cell }) - 1;

@@ -16,6 +16,6 @@ export interface Regime {
   readonly source: Float64Array;
   /** Acid-base constants of each vessel. */
   readonly constants: AcidBaseConstants[];
-  /** Coefficients of each process instance. */
-  readonly coefficients: Float64Array[];
+  /** Coefficients of each process instance: views into one array a process, to be filled in place. */
+  readonly coefficients: readonly Float64Array[];
 }

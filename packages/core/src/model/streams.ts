@@ -33,7 +33,8 @@ export interface Stream {
 
 /** All streams that a scenario can have, whether or not they run at a given time. */
 export function layStreams(scenario: Scenario): readonly Stream[] {
-  const cell = (name: string): number => scenario.vessels.findIndex((vessel) => vessel.name === name);
+  const cells = new Map(scenario.vessels.map((vessel, index) => [vessel.name, index]));
+  const cell = (name: string): number => cells.get(name) ?? -1;
   const reservoir = cell(scenario.reservoir);
   const flows = scenario.flows.map((flow, index): Stream => ({
     id: `${flow.from} > ${flow.to}`,

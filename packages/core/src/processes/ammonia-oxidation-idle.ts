@@ -1,4 +1,5 @@
 import type { Process } from './process.js';
+import { aobKernel } from './kinetics/oxidiser-kernel.js';
 import { aobActivity, aobActivityPartials, aobCoefficients, aobReads, idling } from './kinetics/oxidiser.js';
 
 /**
@@ -20,4 +21,5 @@ export const ammoniaOxidationIdle: Process = {
   ],
   coefficients: aobCoefficients,
   ...idling(aobActivity, aobActivityPartials),
+  kernel: aobKernel,
 };

@@ -1,4 +1,5 @@
 import type { Process } from './process.js';
+import { aobKernel } from './kinetics/oxidiser-kernel.js';
 import { aobActivity, aobActivityPartials, aobCoefficients, aobReads, growing } from './kinetics/oxidiser.js';
 
 /**
@@ -23,4 +24,5 @@ export const ammoniaOxidation: Process = {
   ],
   coefficients: aobCoefficients,
   ...growing(aobActivity, aobActivityPartials),
+  kernel: aobKernel,
 };

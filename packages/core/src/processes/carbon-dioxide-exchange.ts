@@ -1,5 +1,6 @@
 import type { Process } from './process.js';
 import { carbonDioxideSaturation } from '../chemistry/acid-base.js';
+import { exchange } from './kinetics/exchange.js';
 import { oxygenTransfer } from './kinetics/transfer.js';
 
 /** Carbon dioxide between water and air, per mol: 0.9 x oxygen transfer x (saturation - dissolved CO2). */
@@ -18,8 +19,5 @@ export const carbonDioxideExchange: Process = {
     values.value('gas.carbon-dioxide-ratio') * oxygenTransfer(values, at),
     carbonDioxideSaturation(values, at.temperature),
   ],
-  rate: (v, at, k) => k[0] * (k[1] - v[at[0]]),
-  partials: (_v, _at, k, d) => {
-    d[0] = -k[0];
-  },
+  ...exchange,
 };

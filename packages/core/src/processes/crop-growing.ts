@@ -1,5 +1,6 @@
 import type { Process } from './process.js';
 import { cropCoefficients, cropGrowth, cropGrowthPartials } from './kinetics/crop-demand.js';
+import { cropKernel } from './kinetics/crop-kernel.js';
 
 /** Growth of a crop, per g dry: carbon from air, oxygen to air, by closure. */
 export const cropGrowing: Process = {
@@ -19,4 +20,5 @@ export const cropGrowing: Process = {
   partials: (v, at, k, d) => {
     cropGrowthPartials(v[at[0]], v[at[1]], k, d);
   },
+  kernel: cropKernel,
 };

@@ -1,4 +1,5 @@
 import type { Process } from './process.js';
+import { denitrificationKernel } from './kinetics/denitrification-kernel.js';
 import { arrhenius, monod, monodSlope } from './kinetics/limits.js';
 
 /**
@@ -43,4 +44,5 @@ export const denitrification: Process = {
     d[1] = k[0] * anoxic * monodSlope(v[at[1]], k[3]) * v[at[2]];
     d[2] = k[0] * anoxic * nitrate;
   },
+  kernel: denitrificationKernel,
 };

@@ -1,4 +1,5 @@
 import type { Process } from './process.js';
+import { feedingKernel } from './kinetics/feeding-kernel.js';
 import { feedNitrogen } from './kinetics/feed-nitrogen.js';
 import { monod, monodSlope } from './kinetics/limits.js';
 
@@ -42,4 +43,5 @@ export const feeding: Process = {
     d[0] = (k[0] + k[1] * v[at[1]]) * monodSlope(v[at[0]], k[2]);
     d[1] = k[1] * monod(v[at[0]], k[2]);
   },
+  kernel: feedingKernel,
 };

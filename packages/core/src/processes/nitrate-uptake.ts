@@ -1,5 +1,6 @@
 import type { Process } from './process.js';
 import { cropCoefficients, cropDemand, cropDemandPartials } from './kinetics/crop-demand.js';
+import { cropKernel } from './kinetics/crop-kernel.js';
 import { monod, monodSlope } from './kinetics/limits.js';
 
 /**
@@ -36,4 +37,5 @@ export const nitrateUptake: Process = {
     d[2] = demand * monodSlope(v[at[2]], k[8]) * left;
     d[3] = -demand * nitrate * k[10] * monodSlope(v[at[3]], k[9]);
   },
+  kernel: cropKernel,
 };

@@ -1,4 +1,5 @@
 import type { Process } from './process.js';
+import { nobKernel } from './kinetics/oxidiser-kernel.js';
 import { idling, nobActivity, nobActivityPartials, nobCoefficients, nobReads } from './kinetics/oxidiser.js';
 
 /** Nitrite oxidised without growth where the surface is full, per g N: NO2- + 1/2 O2 -> NO3- (1.14 g O2). */
@@ -16,4 +17,5 @@ export const nitriteOxidationIdle: Process = {
   ],
   coefficients: nobCoefficients,
   ...idling(nobActivity, nobActivityPartials),
+  kernel: nobKernel,
 };

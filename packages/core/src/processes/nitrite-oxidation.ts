@@ -1,4 +1,5 @@
 import type { Process } from './process.js';
+import { nobKernel } from './kinetics/oxidiser-kernel.js';
 import { growing, nobActivity, nobActivityPartials, nobCoefficients, nobReads } from './kinetics/oxidiser.js';
 
 /**
@@ -26,4 +27,5 @@ export const nitriteOxidation: Process = {
   ],
   coefficients: nobCoefficients,
   ...growing(nobActivity, nobActivityPartials),
+  kernel: nobKernel,
 };

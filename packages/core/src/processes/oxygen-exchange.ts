@@ -1,5 +1,6 @@
 import type { Process } from './process.js';
 import { oxygenSaturation } from '../chemistry/oxygen.js';
+import { exchange } from './kinetics/exchange.js';
 import { oxygenTransfer } from './kinetics/transfer.js';
 
 /** Oxygen between water and air, per g O2: transfer x (saturation - concentration). */
@@ -15,8 +16,5 @@ export const oxygenExchange: Process = {
     { component: 'oxygen-gas', coefficient: -1, outside: 'air' },
   ],
   coefficients: (values, at) => [oxygenTransfer(values, at), oxygenSaturation(values, at.temperature)],
-  rate: (v, at, k) => k[0] * (k[1] - v[at[0]]),
-  partials: (_v, _at, k, d) => {
-    d[0] = -k[0];
-  },
+  ...exchange,
 };

@@ -1,5 +1,6 @@
 import type { Account, Component, WaterComponent } from '../model/component.js';
 import type { Conserved, Values } from '../model/composition.js';
+import type { Kernel } from './kinetics/kernel.js';
 
 /** What a rate may depend on: concentrations in water, derived chemistry, amounts on surfaces and in stock. */
 export type Variable =
@@ -76,4 +77,6 @@ export interface Process {
   readonly rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>) => number;
   /** Fills d[m] with the partial by the m-th variable of `reads`. */
   readonly partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array) => void;
+  /** The same law as loops over all places, where there are many or where several processes share work. */
+  readonly kernel?: Kernel;
 }

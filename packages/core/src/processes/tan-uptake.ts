@@ -1,5 +1,6 @@
 import type { Process } from './process.js';
 import { cropCoefficients, cropDemand, cropDemandPartials } from './kinetics/crop-demand.js';
+import { cropKernel } from './kinetics/crop-kernel.js';
 import { monod, monodSlope } from './kinetics/limits.js';
 
 /** Ammonium taken up by a crop, per g N: demand x M(TAN) x its largest share. Takes 1 eq of alkalinity per mol N. */
@@ -28,4 +29,5 @@ export const tanUptake: Process = {
     d[1] *= share;
     d[2] = demand * k[9] * monodSlope(v[at[2]], k[8]);
   },
+  kernel: cropKernel,
 };

@@ -1,4 +1,5 @@
 import type { Process } from './process.js';
+import { uneatenKernel } from './kinetics/feeding-kernel.js';
 import { feedNitrogen } from './kinetics/feed-nitrogen.js';
 import { monod, monodSlope } from './kinetics/limits.js';
 
@@ -31,4 +32,5 @@ export const uneatenFeed: Process = {
     d[0] = -(k[0] + k[1] * v[at[1]]) * k[2] * monodSlope(v[at[0]], k[3]);
     d[1] = k[1] * (1 - k[2] * monod(v[at[0]], k[3]));
   },
+  kernel: uneatenKernel,
 };

@@ -3,6 +3,7 @@ import type { Component } from '../model/component.js';
 import type { Run, Sample } from '../run/run.js';
 import { sum } from '../sum.js';
 import { crossings, type Boundary, type Crossing } from './crossings.js';
+import { concernsOf } from './places-index.js';
 
 /** Everything of one kind that crossed, one way. */
 export interface BudgetLine {
@@ -45,16 +46,15 @@ export interface Budget {
 
 /** Contents of every state inside the boundary (for water: of every vessel). */
 function contents(run: Run, quantity: Conserved, boundary: Boundary, sample: Sample): readonly StoredLine[] {
-  const inside = (cell: number): boolean => boundary === 'system' || cell === boundary;
   if (quantity === 'water') {
-    return Array.from(sample.volume, (amount) => ({ component: 'water' as const, amount })).filter(
-      (_, cell) => inside(cell),
-    );
+    const volumes = boundary === 'system' ? [...sample.volume] : [sample.volume[boundary]];
+    return volumes.map((amount) => ({ component: 'water' as const, amount }));
   }
   const { layout, contents: content } = run.model;
-  return layout.states
-    .map((state, i) => ({ state, factor: content[i][quantity], held: sample.y[i] }))
-    .filter(({ state, factor }) => inside(state.cell) && factor !== 0)
+  const inside = boundary === 'system' ? [...layout.states.keys()] : concernsOf(run.model, boundary).states;
+  return inside
+    .map((i) => ({ state: layout.states[i], factor: content[i][quantity], held: sample.y[i] }))
+    .filter(({ factor }) => factor !== 0)
     .map(({ state, factor, held }) => ({ component: state.component, amount: factor * held }));
 }
 

@@ -3,6 +3,7 @@ import type { Component } from '../model/component.js';
 import type { Model } from '../model/model.js';
 import type { Stream } from '../model/streams.js';
 import type { Run } from '../run/run.js';
+import { concernsOf, postingsOf } from './places-index.js';
 
 /** Where a budget is drawn up: around one vessel (by index) or around the whole system. */
 export type Boundary = number | 'system';
@@ -27,7 +28,9 @@ function byRows(run: Run, quantity: Conserved, boundary: Boundary): Crossing[] {
   const first = run.samples[0];
   const last = run.samples[run.samples.length - 1];
   const cellOf = (state: number): number => (state < 0 ? -1 : layout.states[state].cell);
-  return rows.flatMap((row, index) => {
+  const concerned = boundary === 'system' ? [...rows.keys()] : concernsOf(run.model, boundary).rows;
+  return concerned.flatMap((index) => {
+    const row = rows[index];
     const extent = last.x[index] - first.x[index];
     if (extent === 0 || !row.entries.some((entry) => within(boundary, cellOf(entry.state)))) return [];
     return row.entries
@@ -55,9 +58,11 @@ export function contentPosted(
 /** Crossings by what jumped: stocking, harvests, doses, drained solids, changed water. */
 function byPostings(run: Run, quantity: Conserved, boundary: Boundary): Crossing[] {
   const { model, samples, postings } = run;
-  return postings
-    .slice(samples[0].posted, samples[samples.length - 1].posted)
-    .filter((posting) => boundary === 'system' || model.layout.cells[boundary] === posting.vessel)
+  const concerned =
+    boundary === 'system'
+      ? postings.slice(samples[0].posted, samples[samples.length - 1].posted)
+      : postingsOf(run, model.layout.cells[boundary]);
+  return concerned
     .map((posting) => ({
       beyond: posting.account,
       component: posting.component,
@@ -84,7 +89,9 @@ function ends(model: Model, stream: Stream, boundary: Boundary): { sign: number;
 function byStreams(run: Run, boundary: Boundary): Crossing[] {
   const { model, samples } = run;
   const last = samples[samples.length - 1];
-  return model.streams.flatMap((stream, index) => {
+  const concerned = boundary === 'system' ? [...model.streams.keys()] : concernsOf(model, boundary).streams;
+  return concerned.flatMap((index) => {
+    const stream = model.streams[index];
     const amount = last.carried[index] - samples[0].carried[index];
     return ends(model, stream, boundary).map((end) => ({
       beyond: end.beyond,

@@ -38,7 +38,7 @@ export function openCropClock(model: Model): CropClock {
       const seedling = values.value('crop.seedling-mass') * batches[batch].area;
       // Logistic growth from the seedling, nitrogen on the critical curve.
       const mass = final / (1 + (final / seedling - 1) * Math.exp(-rate * age));
-      return { mass, nitrogen: mass * critical(mass, k) };
+      return { mass, nitrogen: mass * critical(mass, k, 0) };
     },
     coefficient(batch, time) {
       const { planting, values } = scoped[batch];

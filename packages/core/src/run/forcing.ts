@@ -2,9 +2,10 @@ import { acidBaseConstants } from '../chemistry/acid-base.js';
 import type { Model } from '../model/model.js';
 import type { Regime } from '../model/regime.js';
 import { scopeTo } from '../model/scope.js';
-import { valueOn } from '../scenario/value-on.js';
+import { monthOf, valueInMonth } from '../scenario/value-on.js';
 import type { Offer } from './keeper.js';
 import type { Conditions } from '../processes/process.js';
+import type { DailyValue } from '../scenario/scenario.js';
 
 /** What the weather and the keeper make of a day: set at each day boundary. */
 export interface Day {
@@ -18,7 +19,8 @@ export interface Day {
 /** Reads the day's weather. */
 export function readDay(model: Model, day: number, into: Day): void {
   const { scenario } = model;
-  const on = (value: Parameters<typeof valueOn>[0]): number => valueOn(value, scenario.startDate, day);
+  const month = monthOf(scenario.startDate, day);
+  const on = (value: DailyValue): number => valueInMonth(value, month, day);
   const air = scenario.air === undefined ? undefined : on(scenario.air);
   scenario.vessels.forEach((vessel, cell) => {
     into.temperature[cell] = on(vessel.temperature);
@@ -32,10 +34,22 @@ const nothing: Offer = { fed: 0, share: 0 };
 
 /** Sets the coefficients of a regime, but only of those instances whose conditions have changed. */
 export function openCoefficients(model: Model, regime: Regime) {
+  const { instances } = model;
   const plain = scopeTo(model.parameters, {});
-  const keys = model.instances.map(() => new Float64Array(6).fill(Number.NaN));
-  const now = new Float64Array(6);
-  const lastTemperature = new Float64Array(model.layout.cells.length).fill(Number.NaN);
+  const cells = model.layout.cells.length;
+  const last = {
+    temperature: newest(cells),
+    air: newest(cells),
+    aeration: newest(cells),
+    inflow: newest(cells),
+  };
+  const lastFed = newest(instances.length);
+  const lastShare = newest(instances.length);
+  const changed = new Uint8Array(cells);
+  const flowed = new Uint8Array(cells);
+  const cellOf = Int32Array.from(instances, ({ cell }) => cell);
+  const cohortOf = Int32Array.from(instances, ({ cohort }) => cohort);
+  const throughFlow = Uint8Array.from(instances, ({ process }) => (process.throughFlow ? 1 : 0));
   return function refresh(
     day: Day,
     aeration: ArrayLike<number>,
@@ -43,38 +57,45 @@ export function openCoefficients(model: Model, regime: Regime) {
     offers: readonly Offer[],
     feeds: readonly string[],
   ): void {
-    for (let cell = 0; cell < lastTemperature.length; cell++) {
-      if (day.temperature[cell] === lastTemperature[cell]) continue;
-      lastTemperature[cell] = day.temperature[cell];
-      regime.constants[cell] = acidBaseConstants(plain, day.temperature[cell]);
+    for (let cell = 0; cell < cells; cell++) {
+      if (take(last.temperature, cell, day.temperature[cell])) {
+        regime.constants[cell] = acidBaseConstants(plain, day.temperature[cell]);
+        changed[cell] = 1;
+      } else changed[cell] = 0;
+      if (take(last.air, cell, day.air[cell])) changed[cell] = 1;
+      if (take(last.aeration, cell, aeration[cell])) changed[cell] = 1;
+      flowed[cell] = take(last.inflow, cell, inflow[cell]) ? 1 : 0;
     }
-    model.instances.forEach((instance, j) => {
-      const { cell, cohort, process } = instance;
-      const last = keys[j];
-      const throughFlow = process.throughFlow ? inflow[cell] : 0;
-      const given = cohort >= 0 && (instance.feed === undefined || instance.feed === feeds[cohort]);
-      const { fed, share } = given ? offers[cohort] : nothing;
-      now[0] = day.temperature[cell];
-      now[1] = day.air[cell];
-      now[2] = aeration[cell];
-      now[3] = throughFlow;
-      now[4] = fed;
-      now[5] = share;
-      if (now.every((value, k) => value === last[k])) return;
-      last.set(now);
-      const conditions = conditionsAt(
-        model,
-        cell,
-        day,
-        aeration[cell],
-        inflow[cell],
-        instance.batch,
-        fed,
-        share,
-      );
-      regime.coefficients[j] = Float64Array.from(process.coefficients(instance.values, conditions));
-    });
+    for (let j = 0; j < instances.length; j++) {
+      const cell = cellOf[j];
+      const cohort = cohortOf[j];
+      let stale = changed[cell] === 1 || (flowed[cell] === 1 && throughFlow[j] === 1);
+      let offer = nothing;
+      if (cohort >= 0) {
+        const { feed } = instances[j];
+        if (feed === undefined || feed === feeds[cohort]) offer = offers[cohort];
+        if (take(lastFed, j, offer.fed)) stale = true;
+        if (take(lastShare, j, offer.share)) stale = true;
+      }
+      if (!stale) continue;
+      const { process, values, batch } = instances[j];
+      const { fed, share } = offer;
+      const conditions = conditionsAt(model, cell, day, aeration[cell], inflow[cell], batch, fed, share);
+      regime.coefficients[j].set(process.coefficients(values, conditions));
+    }
   };
+}
+
+/** Last values, none yet. */
+function newest(size: number): Float64Array {
+  return new Float64Array(size).fill(Number.NaN);
+}
+
+/** Notes a value; whether it is another than before. */
+function take(last: Float64Array, index: number, value: number): boolean {
+  if (last[index] === value) return false;
+  last[index] = value;
+  return true;
 }
 
 /** Conditions at a place. */

@@ -65,19 +65,38 @@ interface Wanted {
   readonly rain: number;
 }
 
+/** Streams that leave each vessel, by their indices, ascending. */
+function streamsFrom({ layout, streams }: Model): readonly (readonly number[])[] {
+  const leaving = layout.cells.map((): number[] => []);
+  streams.forEach(({ from }, s) => {
+    if (from >= 0) leaving[from].push(s);
+  });
+  return leaving;
+}
+
 /** Vessels in an order in which gravity water only runs forward. */
-function downhill(model: Model): readonly number[] {
-  const next = model.streams.filter((stream) => stream.kind === 'gravity');
-  const done = new Set<number>();
-  const order: number[] = [];
-  const visit = (cell: number): void => {
-    if (done.has(cell)) return;
-    done.add(cell);
-    for (const stream of next) if (stream.from === cell) visit(stream.to);
-    order.unshift(cell);
-  };
-  model.layout.cells.forEach((_, cell) => visit(cell));
-  return order;
+function downhill({ layout, streams }: Model, leaving: readonly (readonly number[])[]): readonly number[] {
+  const next = leaving.map((list) => list.filter((s) => streams[s].kind === 'gravity'));
+  const reached = layout.cells.map(() => false);
+  const uphill: number[] = [];
+  layout.cells.forEach((_, first) => {
+    if (reached[first]) return;
+    reached[first] = true;
+    // A vessel is done when all that it runs into is; a list and not a recursion, for long chains.
+    const path = [{ cell: first, tried: 0 }];
+    for (let top = path.at(-1); top !== undefined; top = path.at(-1)) {
+      if (top.tried === next[top.cell].length) {
+        uphill.push(top.cell);
+        path.pop();
+        continue;
+      }
+      const { to } = streams[next[top.cell][top.tried++]];
+      if (reached[to]) continue;
+      reached[to] = true;
+      path.push({ cell: to, tried: 0 });
+    }
+  });
+  return uphill.reverse();
 }
 
 /** Opens the water of a model at its starting volumes. */
@@ -89,13 +108,12 @@ export function openHydraulics(model: Model): Hydraulics {
   const dryShare = model.parameters.value('vessel.dry');
   const full = vessels.map((vessel) => vessel.volume);
   const dry = full.map((volume) => volume * dryShare);
-  const order = downhill(model);
+  const leaving = streamsFrom(model);
+  const order = downhill(model, leaving);
+  const startOf = new Map(scenario.start.map((start) => [start.vessel, start.volume]));
   const volume = Float64Array.from(
     vessels,
-    (vessel) =>
-      scenario.saved?.volumes[vessel.name] ??
-      scenario.start.find((start) => start.vessel === vessel.name)?.volume ??
-      vessel.volume,
+    (vessel) => scenario.saved?.volumes[vessel.name] ?? startOf.get(vessel.name) ?? vessel.volume,
   );
   const slope = new Float64Array(count);
   const flow = new Float64Array(streams.length);
@@ -184,23 +202,22 @@ export function openHydraulics(model: Model): Hydraulics {
     const vessel = vessels[cell];
     let out = 0;
     let soft = 0;
-    streams.forEach((stream, s) => {
-      if (stream.from !== cell) return;
+    for (const s of leaving[cell]) {
+      const stream = streams[s];
       if (stream.kind === 'pumped') out += flow[s];
       else if (stream.kind === 'exchange') soft += flow[s] = vessel.exchange;
       else if (stream.kind === 'leak') soft += flow[s] = vessel.leak;
       else if (stream.kind === 'evaporation') soft += flow[s] = wanted.evaporation[cell];
       else if (stream.kind === 'transpiration') soft += flow[s] = wanted.transpiration[stream.index];
-    });
+    }
     let gain = inflow[cell] - out;
     if (cell === reservoir) gain += topUp(gain - soft);
     // A vessel run dry loses no more than it receives.
     if (atOrBelow(cell, dry[cell]) && gain - soft < 0) {
       const share = Math.max(0, gain) / soft;
-      streams.forEach((stream, s) => {
-        if (stream.from !== cell || stream.kind === 'pumped' || stream.kind === 'gravity') return;
-        flow[s] *= share;
-      });
+      for (const s of leaving[cell]) {
+        if (streams[s].kind !== 'pumped' && streams[s].kind !== 'gravity') flow[s] *= share;
+      }
       soft *= share;
       if (!parched[cell]) events.push({ kind: 'dry', place: vessel.name });
       parched[cell] = true;
@@ -220,13 +237,13 @@ export function openHydraulics(model: Model): Hydraulics {
       net = 0;
     }
     slope[cell] = net;
-    streams.forEach((stream, s) => {
-      if (stream.from !== cell) return;
+    for (const s of leaving[cell]) {
+      const stream = streams[s];
       if (stream.kind === 'gravity') {
         flow[s] = given * gravity[s];
         inflow[stream.to] += flow[s];
       } else if (stream.kind === 'overflow') flow[s] = given;
-    });
+    }
   }
 
   function settle(wanted: Wanted): readonly WaterEvent[] {

@@ -86,14 +86,14 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
   function sample(time: number, atY: Float64Array, atX: Float64Array, sinceStretch: number): void {
     samples.push({
       time,
-      y: Float64Array.from(atY),
-      x: Float64Array.from(atX),
+      y: atY.slice(),
+      x: atX.slice(),
       volume: hydraulics.volume.map((volume, cell) => volume + hydraulics.slope[cell] * sinceStretch),
       carried: hydraulics.carried.map((volume, s) => volume + hydraulics.flow[s] * sinceStretch),
       rain: hydraulics.rain + hydraulics.rainSlope * sinceStretch,
       spilled: hydraulics.spilled + hydraulics.spillSlope * sinceStretch,
       posted: ledger.postings.length,
-      temperature: Float64Array.from(day.temperature),
+      temperature: day.temperature.slice(),
       fed: Float64Array.from(
         stretches.offered,
         ({ fed, share }, cohort) => fed + share * atY[layout.fish[cohort].mass],

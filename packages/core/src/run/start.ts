@@ -15,8 +15,9 @@ export function startState(
   const { scenario, layout, parameters } = model;
   const y = new Float64Array(layout.states.length);
   const room = parameters.value('biofilm.capacity');
+  const cellOf = new Map(layout.cells.map((name, cell) => [name, cell]));
   for (const start of scenario.start) {
-    const cell = layout.cells.indexOf(start.vessel);
+    const cell = cellOf.get(start.vessel) ?? -1;
     for (const component of waterComponents) {
       y[waterState(cell, component)] = start.water[component] * volume[cell];
     }

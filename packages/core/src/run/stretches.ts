@@ -2,6 +2,7 @@ import { waterComponents } from '../model/component.js';
 import { feedKey } from '../model/instance.js';
 import type { Model } from '../model/model.js';
 import type { Regime } from '../model/regime.js';
+import type { SourceWater } from '../scenario/scenario.js';
 import type { CropClock } from './crop-clock.js';
 import { openCoefficients, readDay, type Day } from './forcing.js';
 import type { Hydraulics, WaterEvent } from './hydraulics.js';
@@ -40,6 +41,8 @@ export function openStretches({ model, regime, keeper, crops, hydraulics, day }:
   const cells = layout.cells.length;
   const refresh = openCoefficients(model, regime);
   const offered: Offer[] = scenario.cohorts.map(() => ({ fed: 0, share: 0 }));
+  /** The water that each stream from outside was last set to bring. */
+  const sourceOf: (SourceWater | undefined)[] = streams.map(() => undefined);
   const aeration = new Float64Array(cells);
   const inflow = new Float64Array(cells);
   const evaporation = new Float64Array(cells);
@@ -80,7 +83,9 @@ export function openStretches({ model, regime, keeper, crops, hydraulics, day }:
     streams.forEach((stream, s) => {
       if (stream.to >= 0) inflow[stream.to] += hydraulics.flow[s];
       const water = stream.water === undefined ? undefined : keeper.waters.get(stream.water);
-      if (water !== undefined) regime.source.set(concentrationsOf(water), s * waterComponents.length);
+      if (water === undefined || water === sourceOf[s]) return;
+      sourceOf[s] = water;
+      regime.source.set(concentrationsOf(water), s * waterComponents.length);
     });
     scenario.vessels.forEach((vessel, cell) => {
       aeration[cell] = keeper.aerating[cell] ? vessel.aeration : 0;

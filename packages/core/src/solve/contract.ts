@@ -38,6 +38,8 @@ export interface RateSystem {
    * Both are written in full.
    */
   differentiate(t: number, y: Float64Array, dr: Float64Array, rt: Float64Array): void;
+  /** Both at once, where that saves work: fills r, dr and rt. */
+  linearise?(t: number, y: Float64Array, r: Float64Array, dr: Float64Array, rt: Float64Array): void;
 }
 
 /** Counts of the work an integrator did. */

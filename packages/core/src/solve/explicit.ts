@@ -2,7 +2,8 @@ import { Solver } from 'odex';
 import type { Ending, Integrator, IntegratorFactory, RateSystem, Sampling, Tolerance } from './contract.js';
 import { noWork } from './no-work.js';
 import { checkTolerance, worstState } from './error-norm.js';
-import { applyStoichiometry } from './sparse-product.js';
+import { stoichiometryProduct } from './sparse-product.js';
+import type { SumsOfProducts } from './sums-of-products.js';
 
 const MAX_STEPS = 1_000_000;
 /** A step shorter than this share of the time reached makes no headway. */
@@ -37,6 +38,7 @@ class Explicit implements Integrator {
   private readonly rates: Float64Array;
   private readonly slope: Float64Array;
   private readonly derivative: number[];
+  private readonly moves: SumsOfProducts;
   private time = 0;
   private values: number[] = [];
   private natural: number | undefined;
@@ -58,6 +60,7 @@ class Explicit implements Integrator {
     this.rates = new Float64Array(system.rates);
     this.slope = new Float64Array(system.states);
     this.derivative = new Array<number>(size).fill(0);
+    this.moves = stoichiometryProduct(system.stoichiometry, system.states);
     this.restart();
   }
 
@@ -150,7 +153,7 @@ class Explicit implements Integrator {
     refuse(y);
     system.evaluate(t, y, rates);
     this.work.evaluations++;
-    applyStoichiometry(system.stoichiometry, rates, slope);
+    this.moves.apply(system.stoichiometry.value, rates, slope);
     refuse(slope);
     for (let i = 0; i < slope.length; i++) derivative[i] = slope[i];
     for (let k = 0; k < rates.length; k++) {
@@ -163,7 +166,7 @@ class Explicit implements Integrator {
   /** The state that moves most, measured by its tolerance: an explicit method cannot tell more. */
   private fastest(y: Float64Array): number {
     this.system.evaluate(this.time, y, this.rates);
-    applyStoichiometry(this.system.stoichiometry, this.rates, this.slope);
+    this.moves.apply(this.system.stoichiometry.value, this.rates, this.slope);
     return worstState(this.slope, y, this.tolerance);
   }
 }

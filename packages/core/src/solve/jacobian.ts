@@ -1,5 +1,6 @@
 import type { RateSystem, SparsePattern } from './contract.js';
 import type { LinearSolver, LinearSolverFactory } from './linear-solver.js';
+import { groupProducts, SumsOfProducts } from './sums-of-products.js';
 
 /**
  * The matrix W = I/(hγ) − J of a rate system, with J = Sᵀ ∂r/∂y summed from the partials of the rates
@@ -16,16 +17,22 @@ export interface StepMatrix {
 /** Finds the places of J once and makes the linear solver for them. */
 export function stepMatrix(system: RateSystem, makeSolver: LinearSolverFactory): StepMatrix {
   const solver = makeSolver(jacobianPattern(system));
-  const terms = jacobianTerms(system, solver);
+  const places: number[] = [];
+  const coefficients: number[] = [];
+  const partials: number[] = [];
+  eachTerm(system, (row, column, partial, coefficient) => {
+    places.push(solver.place(row, column));
+    coefficients.push(coefficient);
+    partials.push(partial);
+  });
+  const sums = groupProducts(places, coefficients, partials, solver.values.length);
+  const jacobian = new SumsOfProducts(sums, 'negate');
   const diagonal = Int32Array.from({ length: system.states }, (_, i) => solver.place(i, i));
   const minusJ = new Float64Array(solver.values.length);
   return {
     solver,
     assemble(dr) {
-      const { partial, coefficient, place } = terms;
-      const count = partial.length;
-      minusJ.fill(0);
-      for (let q = 0; q < count; q++) minusJ[place[q]] -= coefficient[q] * dr[partial[q]];
+      jacobian.apply(system.stoichiometry.value, dr, minusJ);
     },
     factor(hGamma) {
       const { values } = solver;
@@ -34,29 +41,6 @@ export function stepMatrix(system: RateSystem, makeSolver: LinearSolverFactory):
       for (let i = 0; i < diagonal.length; i++) values[diagonal[i]] += inverse;
       return solver.factor();
     },
-  };
-}
-
-/** One term S(k,i) ∂r_k/∂y_j of J(i,j): index of the partial, factor, place of (i,j). */
-interface JacobianTerms {
-  readonly partial: Int32Array;
-  readonly coefficient: Float64Array;
-  readonly place: Int32Array;
-}
-
-function jacobianTerms(system: RateSystem, solver: LinearSolver): JacobianTerms {
-  const partial: number[] = [];
-  const coefficient: number[] = [];
-  const place: number[] = [];
-  eachTerm(system, (row, column, p, value) => {
-    partial.push(p);
-    coefficient.push(value);
-    place.push(solver.place(row, column));
-  });
-  return {
-    partial: Int32Array.from(partial),
-    coefficient: Float64Array.from(coefficient),
-    place: Int32Array.from(place),
   };
 }
 
@@ -70,6 +54,7 @@ function jacobianPattern(system: RateSystem): SparsePattern {
 
 function eachTerm(
   system: RateSystem,
+  /** Coefficient and partial by their indices in the values of stoichiometry and dependence. */
   visit: (row: number, column: number, partial: number, coefficient: number) => void,
 ): void {
   const { stoichiometry, dependence } = system;
@@ -77,7 +62,7 @@ function eachTerm(
     for (let p = dependence.start[k]; p < dependence.start[k + 1]; p++) {
       for (let s = stoichiometry.start[k]; s < stoichiometry.start[k + 1]; s++) {
         if (stoichiometry.value[s] === 0) continue;
-        visit(stoichiometry.column[s], dependence.column[p], p, stoichiometry.value[s]);
+        visit(stoichiometry.column[s], dependence.column[p], p, s);
       }
     }
   }

@@ -7,13 +7,16 @@ import {
   ALPHA,
   C,
   GAMMA,
+  GROWS_FROM,
   rightSideWeights,
   solutionWeights,
   STAGES,
   TIME_SHARE,
 } from './rodas-tableau.js';
 import { combine } from './combine.js';
-import { addProduct, applyStoichiometry } from './sparse-product.js';
+import { allFinite, firstNotFinite } from './finite.js';
+import { addedProduct, stoichiometryProduct } from './sparse-product.js';
+import type { SumsOfProducts } from './sums-of-products.js';
 
 /** What became of one try at a step. */
 export type Attempt = 'computed' | 'not-finite' | 'singular';
@@ -31,6 +34,9 @@ export class RodasStep {
   /** First state found not finite, or whose pivot failed, in the last failure. */
   failed = -1;
   private readonly matrix: StepMatrix;
+  /** From rates to states, and from states to rates by the partials. */
+  private readonly moves: SumsOfProducts;
+  private readonly spread: SumsOfProducts;
   private readonly partials: Float64Array;
   private readonly ratesByTime: Float64Array;
   private readonly slopeByTime: Float64Array;
@@ -52,6 +58,8 @@ export class RodasStep {
   ) {
     const { states, rates } = system;
     this.matrix = stepMatrix(system, makeSolver);
+    this.moves = stoichiometryProduct(system.stoichiometry, states);
+    this.spread = addedProduct(system.dependence);
     this.partials = new Float64Array(system.dependence.column.length);
     this.ratesByTime = new Float64Array(rates);
     this.slopeByTime = new Float64Array(states);
@@ -70,14 +78,16 @@ export class RodasStep {
     const { system, work, stageRates, partials, ratesByTime } = this;
     this.t = t;
     this.y = y;
-    system.evaluate(t, y, stageRates[0]);
+    const rates = stageRates[0];
     work.evaluations++;
-    applyStoichiometry(system.stoichiometry, stageRates[0], this.firstSlope);
-    if (!allFinite(stageRates[0])) return this.blame(stageRates[0]);
-    system.differentiate(t, y, partials, ratesByTime);
+    if (system.linearise) system.linearise(t, y, rates, partials, ratesByTime);
+    else system.evaluate(t, y, rates);
+    if (!allFinite(rates)) return this.blame(rates);
     work.jacobians++;
+    if (!system.linearise) system.differentiate(t, y, partials, ratesByTime);
     if (!allFinite(partials) || !allFinite(ratesByTime)) return this.blameDerivatives();
-    applyStoichiometry(system.stoichiometry, ratesByTime, this.slopeByTime);
+    this.moves.apply(system.stoichiometry.value, rates, this.firstSlope);
+    this.moves.apply(system.stoichiometry.value, ratesByTime, this.slopeByTime);
     this.matrix.assemble(partials);
     return true;
   }
@@ -87,8 +97,8 @@ export class RodasStep {
     const { system } = this;
     slope.set(this.firstSlope);
     const rates = Float64Array.from(this.ratesByTime);
-    addProduct(system.dependence, this.partials, slope, rates);
-    applyStoichiometry(system.stoichiometry, rates, bend);
+    this.spread.apply(this.partials, slope, rates);
+    this.moves.apply(system.stoichiometry.value, rates, bend);
   }
 
   /** Tries a step of length h; on 'computed', `next` and `error` hold its outcome. */
@@ -103,11 +113,12 @@ export class RodasStep {
     for (let s = 0; s < STAGES; s++) {
       let slope = this.firstSlope;
       if (s > 0) {
-        combine(y, A[s], stages, s, point);
+        if (s < GROWS_FROM) combine(y, A[s], stages, s, point);
+        else add(stages[s - 1], point);
         system.evaluate(this.t + ALPHA[s] * h, point, stageRates[s]);
         work.evaluations++;
         slope = this.slope;
-        applyStoichiometry(system.stoichiometry, stageRates[s], slope);
+        this.moves.apply(system.stoichiometry.value, stageRates[s], slope);
       }
       const u = stages[s];
       for (let j = 0; j < s; j++) this.weights[j] = C[s][j] / h;
@@ -121,7 +132,8 @@ export class RodasStep {
         return 'not-finite';
       }
     }
-    this.solution(1, this.next);
+    this.next.set(point);
+    add(this.error, this.next);
     return 'computed';
   }
 
@@ -137,14 +149,15 @@ export class RodasStep {
     solutionWeights(s, weights);
     rightSideWeights(weights, rateWeights);
     let timeShare = 0;
-    for (let i = 0; i < STAGES; i++) timeShare += rateWeights[i] * TIME_SHARE[i];
-    out.fill(0);
-    point.fill(0);
+    for (let i = 0; i < STAGES; i++) {
+      rateWeights[i] *= h * GAMMA;
+      timeShare += rateWeights[i] * TIME_SHARE[i];
+    }
+    for (let k = 0; k < out.length; k++) out[k] = timeShare * h * this.ratesByTime[k];
     combine(out, rateWeights, this.stageRates, STAGES, out);
+    point.fill(0);
     combine(point, rateWeights, this.stages, STAGES, point);
-    addProduct(this.system.dependence, this.partials, point, out);
-    addScaled(timeShare * h, this.ratesByTime, out);
-    for (let k = 0; k < out.length; k++) out[k] *= h * GAMMA;
+    this.spread.apply(this.partials, point, out);
     return allFinite(out) || this.blame(out);
   }
 
@@ -165,18 +178,12 @@ export class RodasStep {
   }
 }
 
+function add(v: Float64Array, out: Float64Array): void {
+  const size = out.length;
+  for (let i = 0; i < size; i++) out[i] += v[i];
+}
+
 function addScaled(factor: number, v: Float64Array, out: Float64Array): void {
   const size = out.length;
   for (let i = 0; i < size; i++) out[i] += factor * v[i];
-}
-
-function allFinite(v: Float64Array): boolean {
-  const size = v.length;
-  let sum = 0;
-  for (let i = 0; i < size; i++) sum += v[i] * 0;
-  return sum === 0;
-}
-
-function firstNotFinite(v: Float64Array): number {
-  return v.findIndex((value) => !Number.isFinite(value));
 }

@@ -29,6 +29,12 @@ export const A: readonly (readonly number[])[] = [
   [1.221224509226641, 6.019134481288629, 12.53708332932087, -0.687886036105895, 1],
 ];
 
+/**
+ * First stage whose point is that of the stage before plus that stage: its row of aᵢⱼ is longer by a 1. The new
+ * solution is the point of the last stage plus that stage.
+ */
+export const GROWS_FROM = 5;
+
 /** cᵢⱼ, one row a stage. */
 export const C: readonly (readonly number[])[] = [
   [],

@@ -42,7 +42,7 @@ class Rosenbrock implements Integrator {
   }
 
   restart(): void {
-    this.control.natural = this.options?.firstStep;
+    this.control.restart(this.options?.firstStep);
   }
 
   advance(from: number, to: number, y: Float64Array, x: Float64Array, sampling?: Sampling): Ending {

@@ -1,4 +1,5 @@
 import type { SparsePattern } from './contract.js';
+import { LeastFirst } from './least-first.js';
 
 /** The outcome of a symbolic elimination. */
 export interface Elimination {
@@ -26,8 +27,13 @@ export function eliminate(pattern: SparsePattern): Elimination {
   const order = new Int32Array(size);
   const rank = new Int32Array(size).fill(-1);
   const filled = rows.map((row) => new Set(row));
+  const left = new LeastFirst(size);
+  const count = (i: number): void => {
+    left.set(i, (rows[i].size - 1) * (columns[i].size - 1));
+  };
+  for (let i = 0; i < size; i++) count(i);
   for (let k = 0; k < size; k++) {
-    const pivot = leastCount(rows, columns, rank);
+    const pivot = left.take();
     order[k] = pivot;
     rank[pivot] = k;
     for (const column of rows[pivot]) columns[column].delete(pivot);
@@ -41,21 +47,10 @@ export function eliminate(pattern: SparsePattern): Elimination {
         filled[row].add(column);
       }
     }
+    for (const row of columns[pivot]) count(row);
+    for (const column of rows[pivot]) count(column);
   }
   return { order, filled: renumber(filled, order, rank) };
-}
-
-function leastCount(rows: readonly Set<number>[], columns: readonly Set<number>[], rank: Int32Array): number {
-  let best = -1;
-  let least = Infinity;
-  for (let i = 0; i < rows.length; i++) {
-    const count = (rows[i].size - 1) * (columns[i].size - 1);
-    if (rank[i] < 0 && count < least) {
-      best = i;
-      least = count;
-    }
-  }
-  return best;
 }
 
 function renumber(rows: readonly Set<number>[], order: Int32Array, rank: Int32Array): SparsePattern {

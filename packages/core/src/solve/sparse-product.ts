@@ -1,31 +1,21 @@
 import type { SparsePattern, SparseRows } from './contract.js';
+import { groupProducts, SumsOfProducts } from './sums-of-products.js';
 
-/** out = Sᵀ r: what the rates do to the states. */
-export function applyStoichiometry(rows: SparseRows, rates: Float64Array, out: Float64Array): void {
-  const { start, column, value } = rows;
-  const count = rates.length;
-  out.fill(0);
-  for (let k = 0; k < count; k++) {
-    const rate = rates[k];
-    if (rate === 0) continue;
-    const end = start[k + 1];
-    for (let p = start[k]; p < end; p++) out[column[p]] += value[p] * rate;
-  }
+/** What rates do to states: `apply(rows.value, r, out)` fills out with Sᵀ r. */
+export function stoichiometryProduct(rows: SparseRows, states: number): SumsOfProducts {
+  const entries = Int32Array.from(rows.column, (_, p) => p);
+  return new SumsOfProducts(groupProducts(rows.column, entries, rowsOf(rows), states), 'set');
 }
 
-/** out += R v, with the values of R given apart from its places. */
-export function addProduct(
-  pattern: SparsePattern,
-  values: Float64Array,
-  v: Float64Array,
-  out: Float64Array,
-): void {
-  const { start, column } = pattern;
-  const count = out.length;
-  for (let k = 0; k < count; k++) {
-    const end = start[k + 1];
-    let sum = 0;
-    for (let p = start[k]; p < end; p++) sum += values[p] * v[column[p]];
-    out[k] += sum;
-  }
+/** `apply(values, v, out)` adds R v to out, with the values of R given apart from its places. */
+export function addedProduct(pattern: SparsePattern): SumsOfProducts {
+  const left = Int32Array.from(pattern.column, (_, p) => p);
+  return new SumsOfProducts({ start: pattern.start, left, right: pattern.column }, 'add');
+}
+
+/** The row of each entry. */
+function rowsOf({ start, column }: SparsePattern): Int32Array {
+  const rows = new Int32Array(column.length);
+  for (let k = 0; k + 1 < start.length; k++) rows.fill(k, start[k], start[k + 1]);
+  return rows;
 }

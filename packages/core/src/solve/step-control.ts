@@ -22,11 +22,26 @@ export class StepControl {
   private lastStep = 0;
   private lastError = 0;
   private refused = false;
+  /** The step that was right at the beginning of the last stretch, where the natural one has been too long. */
+  private opening = Infinity;
+  private opens = true;
+  private refusedBefore = false;
 
-  /** Starts a stretch: the natural step stays, the error history does not (something may have jumped). */
+  /** Forgets all steps: what follows has nothing to do with what went before. */
+  restart(natural: number | undefined): void {
+    this.natural = natural;
+    this.opening = Infinity;
+  }
+
+  /**
+   * Starts a stretch: the error history does not go on (something may have jumped), the natural step does, but
+   * where one stretch is like the other, as days are, it begins as the last one did and not as it ended.
+   */
   beginStretch(): void {
     this.lastStep = 0;
     this.refused = false;
+    this.opens = true;
+    if (this.natural !== undefined) this.natural = Math.min(this.natural, this.opening);
   }
 
   /** The step to take now: the natural one, or what reaches the end without leaving a sliver. */
@@ -43,12 +58,22 @@ export class StepControl {
       factor = Math.max(factor, trend);
     }
     let next = step / Math.min(MOST_SHRINK, Math.max(1 / MOST_GROWTH, factor));
+    if (this.opens) this.learnOpening(step, next);
     if (this.refused) next = Math.min(next, step);
     else if (this.natural !== undefined && step < this.natural) next = Math.max(next, this.natural);
     this.natural = next;
     this.lastStep = step;
     this.lastError = Math.max(LEAST_ERROR, error);
     this.refused = false;
+  }
+
+  /** Two beginnings in a row at which the natural step was refused are a habit; a longer step ends it. */
+  private learnOpening(step: number, next: number): void {
+    const cutShort = !this.refused && this.natural !== undefined && step < this.natural;
+    const habit = this.opening < Infinity || (this.refused && this.refusedBefore);
+    if (habit) this.opening = cutShort ? Math.max(next, this.opening) : next;
+    this.refusedBefore = this.refused;
+    this.opens = false;
   }
 
   /** Takes note of a step refused for its error, above 1. */

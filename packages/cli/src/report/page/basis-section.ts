@@ -33,7 +33,7 @@ function merged(told: readonly ToldRun[]): readonly BibliographyEntry[] {
   const entries = new Map<string, BibliographyEntry>();
   for (const { sources } of told)
     for (const entry of sources) {
-      const key = `${entry.key} ${entry.mark}`;
+      const key = `${entry.key} ${entry.mark} ${entry.given ?? ''}`;
       const ids = [...new Set([...(entries.get(key)?.ids ?? []), ...entry.ids])].sort();
       entries.set(key, { ...entry, ids });
     }
@@ -41,14 +41,19 @@ function merged(told: readonly ToldRun[]): readonly BibliographyEntry[] {
 }
 
 function sourceList(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const items = merged(told).map(({ citation, mark, ids, key }) =>
+  const items = merged(told).map(({ citation, mark, ids, key, given }) =>
     maker.html(
       'li',
       {},
       maker.html(
         'details',
         {},
-        maker.html('summary', {}, `${citation} [${mark}, ${marks[mark]}] `, maker.html('code', {}, key)),
+        maker.html(
+          'summary',
+          {},
+          `${citation} [${mark}, ${marks[mark]}]${given === undefined ? '' : ` (given in ${given})`} `,
+          maker.html('code', {}, key),
+        ),
         maker.html('code', {}, ids.join(', ')),
       ),
     ),

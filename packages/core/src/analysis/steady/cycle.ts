@@ -58,7 +58,9 @@ export function enter(regime: Regime, stretch: CycleStretch): void {
   regime.volume.set(stretch.volume);
   regime.slope.set(stretch.slope);
   regime.flow.set(stretch.flow);
-  stretch.coefficients.forEach((values, j) => (regime.coefficients[j] = values));
+  stretch.coefficients.forEach((values, j) => {
+    regime.coefficients[j].set(values);
+  });
 }
 
 /** Equal but for rounding. */
@@ -155,7 +157,7 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
         volume: Float64Array.from(hydraulics.volume),
         slope: Float64Array.from(hydraulics.slope),
         flow: Float64Array.from(hydraulics.flow),
-        coefficients: [...regime.coefficients],
+        coefficients: regime.coefficients.map((values) => values.slice()),
         fed,
         rain: hydraulics.rain,
       });

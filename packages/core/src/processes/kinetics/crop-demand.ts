@@ -29,35 +29,53 @@ export function cropCoefficients(values: Values, at: Conditions): readonly numbe
   ];
 }
 
-/** Critical nitrogen, g N per g dry, at a mass. */
-export function critical(mass: number, k: ArrayLike<number>): number {
-  const w = mass / k[6];
-  const p = k[4] / k[6];
-  return k[2] * (w * w * w * w + p * p * p * p) ** (-0.25 * k[3]);
+/** Critical nitrogen, g N per g dry, at a mass. Here and below the coefficients begin at k[o]. */
+export function critical(mass: number, k: ArrayLike<number>, o: number): number {
+  const w = mass / k[o + 6];
+  const p = k[o + 4] / k[o + 6];
+  return k[o + 2] * Math.exp(-0.25 * k[o + 3] * Math.log(w * w * w * w + p * p * p * p));
 }
 
 /** -d ln Nc / d ln W: 0 far below the plateau, b far above. */
-function fall(mass: number, k: ArrayLike<number>): number {
-  const ratio = k[4] / mass;
-  return k[3] / (1 + ratio * ratio * ratio * ratio);
+function fall(mass: number, k: ArrayLike<number>, o: number): number {
+  const ratio = k[o + 4] / mass;
+  return k[o + 3] / (1 + ratio * ratio * ratio * ratio);
 }
 
 /** Growth, g dry d-1. 0 for a bare batch. */
 export function cropGrowth(mass: number, nitrogen: number, k: ArrayLike<number>): number {
-  return mass > 0 ? growthAt(critical(mass, k), mass, nitrogen, k) : 0;
+  return mass > 0 ? growthAt(critical(mass, k, 0), mass, nitrogen, k, 0) : 0;
 }
 
-function growthAt(wanted: number, mass: number, nitrogen: number, k: ArrayLike<number>): number {
-  const room = k[0] * mass * (1 - mass / k[1]);
-  return (room * (1 - (k[5] * mass) / nitrogen)) / (1 - k[5] / wanted);
+/** Growth with the critical nitrogen at this mass already known. */
+export function growthAt(
+  wanted: number,
+  mass: number,
+  nitrogen: number,
+  k: ArrayLike<number>,
+  o: number,
+): number {
+  const room = k[o] * mass * (1 - mass / k[o + 1]);
+  return (room * (1 - (k[o + 5] * mass) / nitrogen)) / (1 - k[o + 5] / wanted);
 }
 
 /** Demand, g N d-1. 0 for a bare batch. */
 export function cropDemand(mass: number, nitrogen: number, k: ArrayLike<number>): number {
   if (!(mass > 0)) return 0;
-  const wanted = critical(mass, k);
-  const slope = 1 - fall(mass, k);
-  const demand = slope * wanted * growthAt(wanted, mass, nitrogen, k) + (wanted * mass - nitrogen) * k[7];
+  const wanted = critical(mass, k, 0);
+  return demandAt(wanted, growthAt(wanted, mass, nitrogen, k, 0), mass, nitrogen, k, 0);
+}
+
+/** Demand with critical nitrogen and growth already known. */
+export function demandAt(
+  wanted: number,
+  growth: number,
+  mass: number,
+  nitrogen: number,
+  k: ArrayLike<number>,
+  o: number,
+): number {
+  const demand = (1 - fall(mass, k, o)) * wanted * growth + (wanted * mass - nitrogen) * k[o + 7];
   return demand > 0 ? demand : 0;
 }
 
@@ -68,22 +86,31 @@ export function cropGrowthPartials(
   k: ArrayLike<number>,
   d: Float64Array,
 ): number {
-  if (!(mass > 0)) {
-    d[0] = 0;
-    d[1] = 0;
-    return 0;
-  }
-  const wanted = critical(mass, k);
-  const wantedSlope = (-fall(mass, k) * wanted) / mass;
-  const room = k[0] * mass * (1 - mass / k[1]);
-  const status = 1 - (k[5] * mass) / nitrogen;
-  const full = 1 - k[5] / wanted;
-  const fullSlope = (k[5] / (wanted * wanted)) * wantedSlope;
+  if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, k, 0, d);
+  d[0] = 0;
+  d[1] = 0;
+  return 0;
+}
+
+/** The same with the critical nitrogen known, of a batch with mass; its coefficients begin at k[o]. */
+export function growthPartialsAt(
+  wanted: number,
+  mass: number,
+  nitrogen: number,
+  k: ArrayLike<number>,
+  o: number,
+  d: Float64Array,
+): number {
+  const wantedSlope = (-fall(mass, k, o) * wanted) / mass;
+  const room = k[o] * mass * (1 - mass / k[o + 1]);
+  const status = 1 - (k[o + 5] * mass) / nitrogen;
+  const full = 1 - k[o + 5] / wanted;
+  const fullSlope = (k[o + 5] / (wanted * wanted)) * wantedSlope;
   d[0] =
-    (k[0] * (1 - (2 * mass) / k[1]) * status) / full -
-    (room * k[5]) / (nitrogen * full) -
+    (k[o] * (1 - (2 * mass) / k[o + 1]) * status) / full -
+    (room * k[o + 5]) / (nitrogen * full) -
     (room * status * fullSlope) / (full * full);
-  d[1] = (room * k[5] * mass) / (nitrogen * nitrogen * full);
+  d[1] = (room * k[o + 5] * mass) / (nitrogen * nitrogen * full);
   return (room * status) / full;
 }
 
@@ -95,14 +122,25 @@ export function cropDemandPartials(
   d: Float64Array,
 ): number {
   const growth = cropGrowthPartials(mass, nitrogen, k, d);
-  if (!(mass > 0)) return 0;
-  const wanted = critical(mass, k);
-  const falling = fall(mass, k);
+  return mass > 0 ? demandPartialsAt(critical(mass, k, 0), growth, mass, nitrogen, k, 0, d) : 0;
+}
+
+/** The same with critical nitrogen and growth known, of a batch with mass; d holds the partials of growth before. */
+export function demandPartialsAt(
+  wanted: number,
+  growth: number,
+  mass: number,
+  nitrogen: number,
+  k: ArrayLike<number>,
+  o: number,
+  d: Float64Array,
+): number {
+  const falling = fall(mass, k, o);
   const wantedSlope = (-falling * wanted) / mass;
   const slope = 1 - falling;
   // d(fall)/dW = 4 fall (1 - fall/b) / W.
-  const slopeSlope = (-4 * falling * (1 - falling / k[3])) / mass;
-  const demand = slope * wanted * growth + (wanted * mass - nitrogen) * k[7];
+  const slopeSlope = (-4 * falling * (1 - falling / k[o + 3])) / mass;
+  const demand = slope * wanted * growth + (wanted * mass - nitrogen) * k[o + 7];
   if (!(demand > 0)) {
     d[0] = 0;
     d[1] = 0;
@@ -111,7 +149,7 @@ export function cropDemandPartials(
   d[0] =
     slope * (wanted * d[0] + wantedSlope * growth) +
     slopeSlope * wanted * growth +
-    (wantedSlope * mass + wanted) * k[7];
-  d[1] = slope * wanted * d[1] - k[7];
+    (wantedSlope * mass + wanted) * k[o + 7];
+  d[1] = slope * wanted * d[1] - k[o + 7];
   return demand;
 }

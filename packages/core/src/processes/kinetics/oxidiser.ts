@@ -1,4 +1,5 @@
 import type { Conditions, Process } from '../process.js';
+import { hydrogenAt } from '../../chemistry/acid-base.js';
 import type { Values } from '../../model/composition.js';
 import {
   arrhenius,
@@ -20,7 +21,7 @@ import {
  */
 export const aobReads = ['tan', 'oxygen', 'alkalinity', 'pH', 'aob', 'nob'] as const;
 
-/** [mu, K_tan, K_O2, K_alk, pH low, pH high, room g COD, 1/yield]. */
+/** [mu, K_tan, K_O2, K_alk, pH low, pH high, room g COD, 1/yield, 1/h at pH low, h at pH high (mol m-3)]. */
 export function aobCoefficients(values: Values, at: Conditions): readonly number[] {
   return [
     values.value('aob.growth') * arrhenius(values.value('aob.growth-theta'), at.temperature),
@@ -31,6 +32,8 @@ export function aobCoefficients(values: Values, at: Conditions): readonly number
     values.value('aob.ph-high'),
     values.value('biofilm.capacity') * at.surface,
     1 / values.value('aob.yield'),
+    1 / hydrogenAt(values.value('aob.ph-low')),
+    hydrogenAt(values.value('aob.ph-high')),
   ];
 }
 
@@ -72,7 +75,7 @@ export function aobActivityPartials(
 /** Nitrite oxidisers: the same with nitrite, oxygen, pH, and inhibition by free ammonia. */
 export const nobReads = ['nitrite', 'oxygen', 'ammonia', 'pH', 'nob', 'aob'] as const;
 
-/** [mu, K_nitrite, K_O2, K_I ammonia, pH low, pH high, room g COD, 1/yield]. */
+/** [mu, K_nitrite, K_O2, K_I ammonia, pH low, pH high, room g COD, 1/yield, 1/h at pH low, h at pH high (mol m-3)]. */
 export function nobCoefficients(values: Values, at: Conditions): readonly number[] {
   return [
     values.value('nob.growth') * arrhenius(values.value('nob.growth-theta'), at.temperature),
@@ -83,6 +86,8 @@ export function nobCoefficients(values: Values, at: Conditions): readonly number
     values.value('nob.ph-high'),
     values.value('biofilm.capacity') * at.surface,
     1 / values.value('nob.yield'),
+    1 / hydrogenAt(values.value('nob.ph-low')),
+    hydrogenAt(values.value('nob.ph-high')),
   ];
 }
 

@@ -1,0 +1,120 @@
+import { SPECIATION } from '../chemistry/acid-base.js';
+import { groupProducts, SumsOfProducts } from '../solve/sums-of-products.js';
+import { waterComponents } from './component.js';
+import type { Model } from './model.js';
+import { AMOUNT, CHEMISTRY, CONCENTRATION, type RateTables } from './rate-tables.js';
+import type { Regime } from './regime.js';
+import type { WaterLook } from './water-look.js';
+
+const WATER = waterComponents.length;
+/** Components that chemistry depends on, in the order of its partials. */
+const ACIDS = (['tan', 'alkalinity', 'carbon'] as const).map((name) => waterComponents.indexOf(name));
+const VALUES = 3;
+const SPREAD = VALUES * ACIDS.length;
+
+/** Factors of one vessel by which partials of a process at a place become partials by states (m: 0 whole, 1 per m3). */
+const PER_STATE = 2 * (2 + SPREAD);
+const byConcentration = (m: number): number => m * (2 + SPREAD);
+const byAmount = (m: number): number => m * (2 + SPREAD) + 1;
+const byAcid = (m: number, value: number, acid: number): number =>
+  m * (2 + SPREAD) + 2 + value * ACIDS.length + acid;
+
+/** Factors of one vessel by which they become partials by time, as its water spreads out. */
+const PER_TIME = 2 * (WATER + VALUES);
+const driftOf = (m: number, component: number): number => m * (WATER + VALUES) + component;
+const driftOfValue = (m: number, value: number): number => m * (WATER + VALUES) + WATER + value;
+
+/** The chain rule from partials by variables, as kernels leave them, to partials by states and time. */
+export interface RateChain {
+  /** Fills dr for every process; the rows of transport get 0. */
+  byState(dr: Float64Array): void;
+  /** Fills rt for every process that reads only the state of its water; the rows of transport get 0. */
+  byTime(rt: Float64Array): void;
+}
+
+/** Lays the chain rule of a model out as sums of products of partials and factors. */
+export function openRateChain(
+  model: Model,
+  regime: Regime,
+  tables: RateTables,
+  { v, volume, perVolume, speciation }: WaterLook,
+): RateChain {
+  const { instances, dependence } = model;
+  const { reads, at, d, kind, slot } = tables;
+  const cells = model.layout.cells.length;
+  const state: { to: number[]; partial: number[]; factor: number[] } = { to: [], partial: [], factor: [] };
+  const time: typeof state = { to: [], partial: [], factor: [] };
+  const add = (list: typeof state, to: number, partial: number, factor: number): void => {
+    list.to.push(to);
+    list.partial.push(partial);
+    list.factor.push(factor);
+  };
+  instances.forEach(({ process, cell, row }, j) => {
+    const m = process.basis === 'volume' ? 1 : 0;
+    const s = cell * PER_STATE;
+    const t = cell * PER_TIME;
+    for (let q = reads[j]; q < reads[j + 1]; q++) {
+      if (kind[q] === CONCENTRATION) {
+        add(state, slot[3 * q], q, s + byConcentration(m));
+        add(time, row, q, t + driftOf(m, at[q] - cell * WATER));
+      } else if (kind[q] === AMOUNT) add(state, slot[3 * q], q, s + byAmount(m));
+      else {
+        const value = kind[q] - CHEMISTRY;
+        ACIDS.forEach((_, acid) => {
+          add(state, slot[3 * q + acid], q, s + byAcid(m, value, acid));
+        });
+        add(time, row, q, t + driftOfValue(m, value));
+      }
+    }
+  });
+  const entries = dependence.column.length;
+  const toStates = new SumsOfProducts(groupProducts(state.to, state.partial, state.factor, entries), 'set');
+  const toTime = new SumsOfProducts(
+    groupProducts(time.to, time.partial, time.factor, model.rows.length),
+    'set',
+  );
+  const perState = new Float64Array(PER_STATE * cells);
+  const perTime = new Float64Array(PER_TIME * cells);
+
+  return {
+    byState(dr) {
+      for (let cell = 0; cell < cells; cell++) {
+        const s = cell * PER_STATE;
+        const size = volume[cell];
+        const inverse = perVolume[cell];
+        perState[s] = inverse;
+        perState[s + 1] = 1;
+        perState[s + 2 + SPREAD] = 1;
+        perState[s + 3 + SPREAD] = size;
+        const o = cell * SPECIATION + VALUES;
+        for (let e = 0; e < SPREAD; e++) {
+          perState[s + 2 + e] = speciation[o + e] * inverse;
+          perState[s + 4 + SPREAD + e] = speciation[o + e];
+        }
+      }
+      toStates.apply(d, perState, dr);
+    },
+    byTime(rt) {
+      for (let cell = 0; cell < cells; cell++) {
+        const t = cell * PER_TIME;
+        const first = cell * WATER;
+        const spread = -regime.slope[cell];
+        for (let c = 0; c < WATER; c++) {
+          const drift = spread * v[first + c];
+          perTime[t + c] = drift * perVolume[cell];
+          perTime[t + WATER + VALUES + c] = drift;
+        }
+        for (let value = 0; value < VALUES; value++) {
+          const o = cell * SPECIATION + VALUES + value * ACIDS.length;
+          let drift = 0;
+          for (let acid = 0; acid < ACIDS.length; acid++)
+            drift += speciation[o + acid] * v[first + ACIDS[acid]];
+          drift *= spread;
+          perTime[t + WATER + value] = drift * perVolume[cell];
+          perTime[t + 2 * WATER + VALUES + value] = drift;
+        }
+      }
+      toTime.apply(d, perTime, rt);
+    },
+  };
+}

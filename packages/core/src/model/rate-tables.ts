@@ -1,0 +1,154 @@
+import type { Kernel, Sites } from '../processes/kinetics/kernel.js';
+import type { Conditions, Process } from '../processes/process.js';
+import type { Instance } from './instance.js';
+import { waterState } from './layout.js';
+import type { Model } from './model.js';
+
+/** What a partial belongs to: a concentration, an amount, or the first of the three values of chemistry. */
+export const CONCENTRATION = 0;
+export const AMOUNT = 1;
+export const CHEMISTRY = 2;
+
+/** Values of chemistry that v holds for each vessel after the states: pH, ammonia, carbon dioxide, hydrogen ion. */
+export const DERIVED = 4;
+
+/** Processes whose rates are worked out by one kernel. */
+interface Group {
+  readonly kernel: Kernel;
+  readonly sites: readonly Sites[];
+}
+
+/**
+ * Everything that the instances of a model read, in flat arrays: the reads of instance j are
+ * `reads[j] .. reads[j+1]-1`, its coefficients are the j-th of `coefficients`.
+ */
+export interface RateTables {
+  readonly groups: readonly Group[];
+  readonly coefficients: readonly Float64Array[];
+  readonly reads: Int32Array;
+  /** Place of each variable in v, and its partial, as the kernels left it. */
+  readonly at: Int32Array;
+  readonly d: Float64Array;
+  readonly kind: Int32Array;
+  /** Where the partial goes in `dependence`: one place, or three (TAN, alkalinity, carbon) for chemistry. */
+  readonly slot: Int32Array;
+}
+
+/** Any conditions: only the number of coefficients is asked for. */
+const somewhere: Conditions = {
+  temperature: 20,
+  air: 20,
+  volume: 1,
+  surface: 1,
+  open: 1,
+  floor: 1,
+  capture: 0.5,
+  aeration: 1,
+  inflow: 1,
+  fed: 1,
+  fedShare: 0.01,
+  area: 1,
+};
+
+/** Calls rate and partials of one process place by place, on views of its tables cut at the first call. */
+function plainKernel({ rate, partials }: Process): Kernel {
+  let views: readonly SiteViews[] | undefined;
+  return {
+    rates: (all, v, r) => {
+      const places = (views ??= all.flatMap(cutSites));
+      for (const { row, at, k } of places) r[row] = rate(v, at, k);
+    },
+    partials: (all, v) => {
+      const places = (views ??= all.flatMap(cutSites));
+      for (const { at, k, d } of places) partials(v, at, k, d);
+    },
+  };
+}
+
+/** The tables of one place. */
+type SiteViews = Pick<Sites, 'row' | 'at' | 'k' | 'd'>;
+
+function cutSites({ count, row, width, size, at, k, d }: Sites): readonly SiteViews[] {
+  return Array.from({ length: count }, (_, i) => ({
+    row: row + i,
+    at: at.subarray(i * width, (i + 1) * width),
+    k: k.subarray(i * size, (i + 1) * size),
+    d: d.subarray(i * width, (i + 1) * width),
+  }));
+}
+
+/**
+ * Lays out the tables.
+ * @param plain whether every rate is called one by one, without kernels: slow, for comparison
+ */
+export function layRateTables(model: Model, plain: boolean): RateTables {
+  const { instances } = model;
+  const reads = new Int32Array(instances.length + 1);
+  instances.forEach((instance, j) => {
+    reads[j + 1] = reads[j] + instance.reads.length;
+  });
+  const count = reads[instances.length];
+  const at = new Int32Array(count);
+  const d = new Float64Array(count);
+  const kind = new Int32Array(count);
+  const slot = new Int32Array(3 * count);
+  instances.forEach((instance, j) => {
+    placeReads(model, instance, reads[j], { at, kind, slot });
+  });
+
+  const coefficients: Float64Array[] = [];
+  const sitesOf = new Map<Kernel, Sites[]>();
+  for (let first = 0; first < instances.length;) {
+    const { process, row, values } = instances[first];
+    let end = first;
+    while (end < instances.length && instances[end].process === process) end++;
+    const size = process.coefficients(values, somewhere).length;
+    const k = new Float64Array(size * (end - first));
+    for (let j = first; j < end; j++) {
+      if (instances[j].row !== row + j - first) throw new RangeError(`rows of ${process.id} lie apart`);
+      coefficients.push(k.subarray((j - first) * size, (j - first + 1) * size));
+    }
+    const kernel = (plain ? undefined : process.kernel) ?? plainKernel(process);
+    const sites: Sites = {
+      count: end - first,
+      row,
+      width: process.reads.length,
+      size,
+      at: at.subarray(reads[first], reads[end]),
+      k,
+      d: d.subarray(reads[first], reads[end]),
+    };
+    sitesOf.set(kernel, [...(sitesOf.get(kernel) ?? []), sites]);
+    first = end;
+  }
+  const groups = [...sitesOf].map(([kernel, sites]): Group => ({ kernel, sites }));
+  return { groups, coefficients, reads, at, d, kind, slot };
+}
+
+function placeReads(
+  model: Model,
+  instance: Instance,
+  from: number,
+  { at, kind, slot }: Pick<RateTables, 'at' | 'kind' | 'slot'>,
+): void {
+  const { start, column } = model.dependence;
+  const states = model.layout.states.length;
+  const slotOf = (state: number): number => {
+    for (let e = start[instance.row]; e < start[instance.row + 1]; e++) if (column[e] === state) return e;
+    throw new RangeError(`${instance.process.id} depends on a state that was not laid out`);
+  };
+  instance.reads.forEach((reading, m) => {
+    const q = from + m;
+    if (reading.kind === 'chemistry') {
+      kind[q] = CHEMISTRY + reading.which;
+      at[q] = states + DERIVED * instance.cell + reading.which;
+      slot[3 * q] = slotOf(waterState(instance.cell, 'tan'));
+      slot[3 * q + 1] = slotOf(waterState(instance.cell, 'alkalinity'));
+      slot[3 * q + 2] = slotOf(waterState(instance.cell, 'carbon'));
+    } else {
+      kind[q] = reading.kind === 'concentration' ? CONCENTRATION : AMOUNT;
+      at[q] = reading.state;
+      slot[3 * q] = slotOf(reading.state);
+    }
+  });
+}

@@ -1,0 +1,105 @@
+import { speciate, SPECIATION } from '../chemistry/acid-base.js';
+import { hydrogenNear } from '../chemistry/hydrogen-near.js';
+import { waterComponents } from './component.js';
+import type { Model } from './model.js';
+import { DERIVED } from './rate-tables.js';
+import type { Regime } from './regime.js';
+
+const WATER = waterComponents.length;
+const TAN = waterComponents.indexOf('tan');
+const ALKALINITY = waterComponents.indexOf('alkalinity');
+const CARBON = waterComponents.indexOf('carbon');
+/** From -log10 of mol m-3 to pH. */
+const LITRES = 1000;
+/** A predicted hydrogen ion off by more than this factor from where it is predicted from is not used. */
+const TRUSTED = 2;
+
+/** What rates read at one point (t, y). All arrays are made once. */
+export interface WaterLook {
+  /** Values of all variables: concentrations, amounts, then `DERIVED` values for each vessel. */
+  readonly v: Float64Array;
+  readonly volume: Float64Array;
+  readonly perVolume: Float64Array;
+  /** As `speciate` fills it, for each vessel; after `open` only. */
+  readonly speciation: Float64Array;
+  /** Fills v, volume and perVolume. */
+  look(t: number, y: Float64Array): void;
+  /** Fills the partials of chemistry at the point looked at last, and predicts from there in later looks. */
+  open(): void;
+}
+
+/**
+ * Opens the water of a model.
+ * @param wantsPh whether a rate reads the pH itself, and not the hydrogen ion
+ */
+export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): WaterLook {
+  const states = model.layout.states.length;
+  const cells = model.layout.cells.length;
+  const molarNitrogen = model.parameters.value('molar.nitrogen');
+  const v = new Float64Array(states + DERIVED * cells);
+  const volume = new Float64Array(cells);
+  const perVolume = new Float64Array(cells);
+  const speciation = new Float64Array(cells * SPECIATION);
+  const hydrogen = new Float64Array(cells).fill(1e-4);
+  // Where the last partials were taken (TAN, alkalinity, carbon, h) and those of h there.
+  const origin = new Float64Array(4 * cells).fill(Number.NaN);
+  const slope = new Float64Array(3 * cells);
+
+  /** A start for h: on the tangent from where the partials were taken, or the last root. */
+  function guessOf(cell: number, tan: number, alkalinity: number, carbon: number): number {
+    const o = 4 * cell;
+    const s = 3 * cell;
+    const from = origin[o + 3];
+    const guess =
+      from +
+      slope[s] * (tan - origin[o]) +
+      slope[s + 1] * (alkalinity - origin[o + 1]) +
+      slope[s + 2] * (carbon - origin[o + 2]);
+    return guess * TRUSTED > from && guess < from * TRUSTED ? guess : hydrogen[cell];
+  }
+
+  function look(t: number, y: Float64Array): void {
+    const since = t - regime.time;
+    for (let s = cells * WATER; s < states; s++) v[s] = y[s];
+    for (let cell = 0; cell < cells; cell++) {
+      const size = regime.volume[cell] + regime.slope[cell] * since;
+      const inverse = 1 / size;
+      volume[cell] = size;
+      perVolume[cell] = inverse;
+      const first = cell * WATER;
+      for (let s = first; s < first + WATER; s++) v[s] = y[s] * inverse;
+      const tan = v[first + TAN];
+      const carbon = v[first + CARBON];
+      const alkalinity = v[first + ALKALINITY];
+      const k = regime.constants[cell];
+      const guess = guessOf(cell, tan, alkalinity, carbon);
+      const h = hydrogenNear(alkalinity, carbon, tan / molarNitrogen, k, guess);
+      if (h > 0) hydrogen[cell] = h;
+      const o = states + DERIVED * cell;
+      const square = h * h;
+      if (wantsPh) v[o] = -Math.log10(h / LITRES);
+      v[o + 1] = (tan * k.ammonium) / (k.ammonium + h);
+      v[o + 2] = (carbon * square) / (square + k.k1 * h + k.k1 * k.k2);
+      v[o + 3] = h;
+    }
+  }
+
+  function open(): void {
+    for (let cell = 0; cell < cells; cell++) {
+      const first = cell * WATER;
+      const h = v[states + DERIVED * cell + 3];
+      const o = cell * SPECIATION;
+      const k = regime.constants[cell];
+      speciate(v[first + TAN], v[first + CARBON], h, k, molarNitrogen, speciation, o);
+      origin[4 * cell] = v[first + TAN];
+      origin[4 * cell + 1] = v[first + ALKALINITY];
+      origin[4 * cell + 2] = v[first + CARBON];
+      origin[4 * cell + 3] = h;
+      // From partials of the pH to those of h.
+      const perPh = -Math.LN10 * h;
+      for (let m = 0; m < 3; m++) slope[3 * cell + m] = speciation[o + 3 + m] * perPh;
+    }
+  }
+
+  return { v, volume, perVolume, speciation, look, open };
+}

@@ -1,0 +1,21 @@
+import type { Kernel } from './kernel.js';
+
+const kernel: Kernel = {
+  rates: (all, v, r) => {
+    for (const { count, row, at, k } of all) {
+      for (let i = 0; i < count; i++) r[row + i] = k[2 * i] * (k[2 * i + 1] - v[at[i]]);
+    }
+  },
+  partials: (all) => {
+    for (const { count, k, d } of all) for (let i = 0; i < count; i++) d[i] = -k[2 * i];
+  },
+};
+
+/** k0 (k1 - c), of variables [c]: exchange of a gas towards its saturation. */
+export const exchange = {
+  rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number => k[0] * (k[1] - v[at[0]]),
+  partials: (_v: Float64Array, _at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
+    d[0] = -k[0];
+  },
+  kernel,
+};
