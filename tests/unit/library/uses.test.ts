@@ -37,7 +37,7 @@ describe('what reads a number', () => {
     expect(readers('fish.barramundi.limit-oxygen')).toEqual(['result/limits-for-fish']);
     expect(readers('limit.areal-rate-warm-high.value')).toContain('result/audit');
     expect(readers('weather.albedo')).toEqual(['weather/net-radiation']);
-    expect(readers('dose.potassium-hydroxide.alkalinity')).toEqual(['run/deeds']);
+    expect(readers('dose.potassium-hydroxide.alkalinity')).toContain('run/deeds');
   });
 
   it('tells a general number from that of a subject', () => {
