@@ -86,8 +86,9 @@ export function* subjectFaults(
 ): Generator<SubjectFault> {
   const seen = new Set<string>();
   for (const row of rows.values()) {
+    if (row.given === undefined) continue;
     const [group, subject] = row.id.split('.');
-    if (row.given === undefined || !isOpenGroup(group) || row.table === 'parameters') continue;
+    if (!isOpenGroup(group) || row.table === 'parameters') continue;
     if (row.table === 'constants' || seen.has(`${group}.${subject}`)) continue;
     seen.add(`${group}.${subject}`);
     if (!tableRows.has(row.id)) yield* missing(rows, group, subject, row, faulty);

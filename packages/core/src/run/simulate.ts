@@ -1,6 +1,6 @@
 import type { Model } from '../model/model.js';
-import { openRates } from '../model/rates.js';
-import type { Ending } from '../solve/contract.js';
+import { openRates, type Rates } from '../model/rates.js';
+import type { Ending, Integrator, Tolerance } from '../solve/contract.js';
 import { integrators, type IntegratorName } from '../solve/integrators.js';
 import { openCropClock } from './crop-clock.js';
 import { clearBatch, deedOrder, grams, perform, plantBatch, type Bench } from './deeds.js';
@@ -45,13 +45,24 @@ const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
  * Never throws for numerical trouble: the outcome names it and the run holds what was reached.
  */
 export function simulate(model: Model, options: SimulateOptions = {}): Run {
+  return simulateWith(model, options, ({ system }, tolerance) =>
+    integrators[options.integrator ?? 'rosenbrock'](system, tolerance),
+  );
+}
+
+/** As `simulate`, with an integrator of the caller's: one that records, replays or times each stretch. */
+export function simulateWith(
+  model: Model,
+  options: SimulateOptions,
+  openIntegrator: (rates: Rates, tolerance: Tolerance) => Integrator,
+): Run {
   const { scenario, layout, streams } = model;
   const tolerance = options.tolerance ?? 1e-5;
   const name = options.integrator ?? 'rosenbrock';
   const rates = openRates(model);
   const { regime } = rates;
   const absolute = absoluteTolerances(model, tolerance);
-  const integrator = integrators[name](rates.system, { relative: tolerance, absolute });
+  const integrator = openIntegrator(rates, { relative: tolerance, absolute });
   const hydraulics = openHydraulics(model);
   const keeper = openKeeper(model);
   const crops = openCropClock(model);
