@@ -16,6 +16,7 @@ function open({ file, text, options }: ScenarioTexts, load: (path: string) => st
     file,
     load,
     set: settingsOf(options),
+    ...(options.tables === undefined ? {} : { tables: options.tables }),
     ...(options.days === undefined ? {} : { days: options.days }),
     ...(options.every === undefined ? {} : { every: options.every }),
   });
@@ -34,9 +35,14 @@ export function openTexts(texts: ScenarioTexts): OpenScenario {
  * Reads a scenario file and what it includes. Throws FileError where the file cannot be read and InputError
  * with every fault in it.
  */
-export function readTexts(file: string, { set, days, every }: ScenarioOptions): ScenarioTexts {
+export function readTexts(file: string, { set, tables, days, every }: ScenarioOptions): ScenarioTexts {
   const beside: Record<string, string> = {};
-  const options = { set, ...(days === undefined ? {} : { days }), ...(every === undefined ? {} : { every }) };
+  const options = {
+    set,
+    ...(tables === undefined ? {} : { tables }),
+    ...(days === undefined ? {} : { days }),
+    ...(every === undefined ? {} : { every }),
+  };
   const texts = { file, text: textOf(file), beside, options };
   open(texts, (path) => (beside[path] = readText(path)));
   return texts;

@@ -9,6 +9,7 @@ import {
   membersOption,
   seedOption,
   setOption,
+  tablesOption,
   tolerance,
   workersOption,
 } from '../options.js';
@@ -40,6 +41,7 @@ export const addEnsemble: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(tablesOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .addOption(workersOption())
     .option('--out <file>', 'keep what is done, now and then and at the end')

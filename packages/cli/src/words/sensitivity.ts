@@ -7,6 +7,7 @@ import {
   membersOption,
   seedOption,
   setOption,
+  tablesOption,
   tolerance,
   workersOption,
 } from '../options.js';
@@ -34,6 +35,7 @@ export const addSensitivity: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(tablesOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .addOption(workersOption())
     .option('--json', 'print one JSON document instead of the summary')

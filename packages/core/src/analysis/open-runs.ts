@@ -1,4 +1,4 @@
-import { parametersAt } from '../library/parameters.js';
+import { createParameters, parametersAt } from '../library/parameters.js';
 import type { TableRow } from '../library/table-row.js';
 import { compileModel } from '../model/compile.js';
 import type { Run } from '../run/run.js';
@@ -17,10 +17,10 @@ export function openRuns(
   rows: readonly TableRow[],
   options: { readonly tolerance?: number } = {},
 ): (u: ArrayLike<number>) => Run {
-  const { overrides } = open.reading.scenario;
+  const given = createParameters(open.reading.scenario.overrides);
   return (u) => {
     const values = valuesAt(rows, u);
-    const scenario = open.again(parametersAt(values, overrides));
-    return simulate(compileModel(scenario, parametersAt(values, overrides), { closureDraws: 0 }), options);
+    const scenario = open.again(parametersAt(values, given));
+    return simulate(compileModel(scenario, parametersAt(values, given), { closureDraws: 0 }), options);
   };
 }

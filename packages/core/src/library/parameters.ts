@@ -47,20 +47,14 @@ export function drawParameters(random: () => number, overrides: readonly Overrid
 }
 
 /**
- * The numbers of the tables, with those the user gives in their place, and over both the values given by
- * id (rows keep range, source and mark). Throws as `createParameters` does, and RangeError for an unknown id.
+ * The numbers of others with some values put in their place, by id; rows keep range, source and mark.
+ * Nothing is checked again. Throws RangeError for an unknown id.
  */
-export function parametersAt(
-  values: ReadonlyMap<string, number>,
-  overrides: readonly Override[] = [],
-): Parameters {
-  const { rows, warnings } = applyOverrides(overrides);
-  for (const [id, value] of values) {
-    const row = rows.get(id);
-    if (row === undefined) throw new RangeError(`no number "${id}" in the tables`);
-    rows.set(id, { ...row, value });
-  }
-  return parametersOf(rows, warnings);
+export function parametersAt(values: ReadonlyMap<string, number>, others: Parameters): Parameters {
+  const rows = new Map<string, TableRow>();
+  for (const row of others.rows()) rows.set(row.id, row);
+  for (const [id, value] of values) rows.set(id, { ...others.row(id), value });
+  return parametersOf(rows, others.warnings);
 }
 
 function applyOverrides(overrides: readonly Override[]): { rows: Map<string, TableRow>; warnings: string[] } {

@@ -40,7 +40,7 @@ describe('what is drawn', () => {
 
   it('reaches the system: a drawn number of the reading changes the scenario as writing it would', () => {
     const value = 0.41;
-    const again = open.again(parametersAt(new Map([['feed.grower-32.protein', value]])));
+    const again = open.again(parametersAt(new Map([['feed.grower-32.protein', value]]), createParameters()));
     expect(again.cohorts[0].feed.protein).toBe(value);
     const written = openScenarioText(smallSystem, {
       file: 'small.yaml',
@@ -55,7 +55,10 @@ describe('what is drawn', () => {
     const rows = row === undefined ? basis.rows.slice(0, 1) : [row];
     const run = openRuns(open, rows)([0.3]);
     const values = run.model.parameters.value(rows[0].id);
-    const full = compileModel(open.reading.scenario, parametersAt(new Map([[rows[0].id, values]])));
+    const full = compileModel(
+      open.reading.scenario,
+      parametersAt(new Map([[rows[0].id, values]]), createParameters()),
+    );
     expect(Array.from(run.model.stoichiometry.value)).toEqual(Array.from(full.stoichiometry.value));
   });
 
@@ -136,12 +139,12 @@ describe('an ensemble of few members', () => {
 describe('draws of the tables', () => {
   it('are found again by value', () => {
     const drawn = drawParameters(createRandom(3));
-    const same = parametersAt(new Map(basis.rows.map(({ id }) => [id, drawn.value(id)])));
+    const same = parametersAt(new Map(basis.rows.map(({ id }) => [id, drawn.value(id)])), createParameters());
     for (const { id } of basis.rows) expect(same.value(id)).toBe(drawn.value(id));
     expect(same.row('feed.grower-32.protein').mark).toBe(
       createParameters().row('feed.grower-32.protein').mark,
     );
-    expect(() => parametersAt(new Map([['no.such', 1]]))).toThrow(RangeError);
+    expect(() => parametersAt(new Map([['no.such', 1]]), createParameters())).toThrow(RangeError);
   });
 
   it('gives a series for each of the runs', () => {

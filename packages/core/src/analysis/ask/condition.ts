@@ -53,7 +53,7 @@ export function conditionOf(text: string, model: Model, where?: string): Conditi
     throw new InputError(phraseFaults([fault], plain, where));
   }
   const measure = measureFrom({ ...phrase, parts: phrase.parts.slice(0, -1) }, model, where);
-  const level = levelOf(last.words, measure);
+  const level = levelOf(last.words, measure, model.parameters);
   if (typeof level !== 'function') throw new InputError(phraseFaults([level], plain, where));
   const sign = last.joint === 'above' ? 1 : -1;
   return conditionFrom(plain, {

@@ -25,7 +25,7 @@ export function daysMeasure(
       expected: 'above VALUE or below VALUE',
     });
   if (side === undefined || 'problem' in scale) return all;
-  const level = levelOf(side.words, scale);
+  const level = levelOf(side.words, scale, model.parameters);
   if (typeof level !== 'function') all.push(level);
   if (typeof level !== 'function' || all.length > 0) return all;
   const direction = side.joint === 'above' ? 'above' : 'below';

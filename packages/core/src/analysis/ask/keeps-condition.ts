@@ -18,8 +18,8 @@ export function keepsCondition({ head, parts }: Phrase, model: Model): Condition
   const [, word = '', ...extra] = head;
   const left = [...extra, ...parts.map(({ joint, words }) => `${joint} ${words}`)];
   const faults: Fault[] = left.map((got) => ({ got, problem: 'does not belong here' }));
-  const limits = limitNames(model);
-  const named = [...new Set(limits.flatMap(({ id, place }) => [id, `${id}@${place}`]))];
+  const known = limitNames(model);
+  const named = [...new Set(known.flatMap(({ id, place }) => [id, `${id}@${place}`]))];
   const meant = ({ id, place }: LimitResult): boolean =>
     word === 'limits' || id === word || `${id}@${place}` === word;
   if (word !== 'limits' && !named.includes(word)) {
@@ -27,15 +27,15 @@ export function keepsCondition({ head, parts }: Phrase, model: Model): Condition
     faults.push({
       got: word === '' ? 'nothing' : word,
       problem: 'no such limit for what lives here',
-      expected: `limits, or one of ${[...new Set(limits.map(({ id }) => id))].join(', ')}`,
+      expected: `limits, or one of ${[...new Set(known.map(({ id }) => id))].join(', ')}`,
       ...(near && { nearest: near }),
     });
   }
   if (faults.length > 0) return faults;
-  const judge = (run: Run): Judgement => {
+  const judge = (run: Run, limits?: readonly LimitResult[]): Judgement => {
     const { kind, time } = run.outcome;
     if (kind !== 'done') throw new NoAnswerError(`the run broke off on day ${time}: ${kind}`);
-    const judged = limitsOf(run).filter((limit) => limit.judged && meant(limit));
+    const judged = (limits ?? limitsOf(run)).filter((limit) => limit.judged && meant(limit));
     if (judged.length === 0)
       throw new NoAnswerError(`${word}: not judged: run shorter than its mean, or nobody there`);
     const margins = judged.map(marginOf);

@@ -1,6 +1,5 @@
 import type { Fault } from '../../errors.js';
 import type { Parameters } from '../../library/parameters.js';
-import { tableRows } from '../../library/table-rows.js';
 import { nearest } from '../../suggest.js';
 import { unitsAgree, valueOnScale, type Scale } from './scale.js';
 
@@ -9,19 +8,23 @@ export type Level = (parameters: Parameters) => number;
 
 /**
  * Reads `VALUE[ UNIT]`, or the id of a number of the tables such as `fish.nile-tilapia.limit-nitrite`.
+ * @param known the numbers there are
  * @returns the level, or what is wrong with it
  */
-export function levelOf(words: string, scale: Scale): Level | Fault {
+export function levelOf(words: string, scale: Scale, known: Parameters): Level | Fault {
   if (/^[a-z][a-z0-9-]*(\.[a-z0-9-]+)+$/.test(words)) {
-    const row = tableRows.get(words);
-    if (row === undefined) {
-      const near = nearest(words, tableRows.keys());
+    if (!known.has(words)) {
+      const near = nearest(
+        words,
+        Array.from(known.rows(), ({ id }) => id),
+      );
       return {
         got: words,
         problem: 'no such number in the tables',
         ...(near === undefined ? {} : { nearest: near }),
       };
     }
+    const row = known.row(words);
     if (!unitsAgree(row.unit, scale.unit))
       return {
         got: `${words}, in ${row.unit}`,

@@ -1,4 +1,5 @@
 import type { Fault } from '../../errors.js';
+import type { LimitResult } from '../../result/limits.js';
 import type { Run } from '../../run/run.js';
 import type { Scale } from './scale.js';
 
@@ -9,8 +10,11 @@ export type MeasureReading = (Scale & { of(run: Run): number }) | readonly Fault
 export interface ConditionReading {
   /** Of the margin: that of the measure, or 1 for a share of a limit. */
   readonly unit: string;
-  /** Judges a run. Throws NoAnswerError where the run broke off or cannot be judged. */
-  judge(run: Run): Judgement;
+  /**
+   * Judges a run. Throws NoAnswerError where the run broke off or cannot be judged.
+   * @param limits of the run, where they are at hand
+   */
+  judge(run: Run, limits?: readonly LimitResult[]): Judgement;
 }
 
 /** How a run stands to a condition. */

@@ -58,11 +58,8 @@ export function memberOf(
   all.forEach(({ values }, i) => {
     series.set(values, i * width);
   });
-  const limits = limitsOf(run, all).flatMap(({ judged, first = Number.NaN, total }) => [
-    judged ? 1 : 0,
-    first,
-    total,
-  ]);
+  const stood = limitsOf(run, all);
+  const limits = stood.flatMap(({ judged, first = Number.NaN, total }) => [judged ? 1 : 0, first, total]);
   return {
     kind: 'done',
     series,
@@ -71,7 +68,7 @@ export function memberOf(
     conditions: conditions.map((condition) => {
       let holds = false;
       const answer = answerOf(() => {
-        const judgement = condition.judge(run);
+        const judgement = condition.judge(run, stood);
         holds = judgement.holds;
         return judgement.margin;
       });
