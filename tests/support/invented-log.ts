@@ -5,7 +5,7 @@ import { compileModel } from '../../packages/core/src/model/compile.js';
 import { simulate } from '../../packages/core/src/run/simulate.js';
 import { predictionsOf } from '../../packages/core/src/fit/predictions.js';
 import { readingError } from '../../packages/core/src/fit/reading-error.js';
-import type { Measurable, Scenario } from '../../packages/core/src/scenario/scenario.js';
+import type { Action, Measurable, Scenario } from '../../packages/core/src/scenario/scenario.js';
 
 /** A column of an invented log: what a kit shows of a quantity in a vessel, in internal units. */
 export interface InventedColumn {
@@ -78,8 +78,29 @@ export function inventedLog(scenario: Scenario, invention: Invention): string {
   const { seed, days, columns, spoilt } = invention;
   const random = createRandom(seed);
   const deviate = (): number => normalQuantile(Math.min(Math.max(random(), 1e-12), 1 - 1e-12));
+  const { feed: fed, temperature: warmth } = invention;
+  const each = Array.from({ length: days + 1 }, (_, day) => day);
+  const shares = scenario.cohorts.map(({ ration }) => (ration.kind === 'mass' ? ration.gramsPerDay : 1));
+  const whole = shares.reduce((sum, share) => sum + share, 0);
+  const kept: Scenario = {
+    ...scenario,
+    vessels: scenario.vessels.map((vessel) =>
+      warmth === undefined ? vessel : { ...vessel, temperature: { kind: 'daily', values: each.map(warmth) } },
+    ),
+    actions: [
+      ...scenario.actions,
+      ...(fed === undefined
+        ? []
+        : each.flatMap((day) =>
+            scenario.cohorts.map(({ name }, c): Action => {
+              const ration = { kind: 'mass', gramsPerDay: (fed(day) * shares[c]) / whole } as const;
+              return { at: day, deed: { kind: 'feed', cohort: name, ration } };
+            }),
+          )),
+    ],
+  };
   const run = simulate(
-    compileModel({ ...scenario, every: 1, days: days + 1 }, createParameters(scenario.overrides), {
+    compileModel({ ...kept, every: 1, days: days + 1 }, createParameters(scenario.overrides), {
       closureDraws: 0,
     }),
   );
