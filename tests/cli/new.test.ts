@@ -6,6 +6,7 @@ import { folderWith, leat } from './leat.js';
 
 const shipped = [
   'all-at-once',
+  'backyard',
   'bare-beds',
   'bare-beds-dosed',
   'chlorinated-refill',

@@ -4,6 +4,9 @@ import { exit, type ExitCode } from './exit.js';
 import type { Streams } from './streams.js';
 import { addCheck } from './words/check.js';
 import { addCompare } from './words/compare.js';
+import { addBacktest } from './words/backtest.js';
+import { addForecast } from './words/forecast.js';
+import { addFit } from './words/fit.js';
 import { addLog } from './words/log.js';
 import { addEnsemble } from './words/ensemble.js';
 import { addMerge } from './words/merge.js';
@@ -36,6 +39,9 @@ const commands: readonly AddCommand[] = [
   addMerge,
   addSensitivity,
   addLog,
+  addFit,
+  addForecast,
+  addBacktest,
   addShow,
   addNew,
 ];

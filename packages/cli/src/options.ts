@@ -77,3 +77,39 @@ export const seedOption = (): Option =>
 /** `--workers N`. */
 export const workersOption = (): Option =>
   new Option('--workers <number>', 'runs at the same time (default: one for each core)').argParser(count);
+
+/** `--fit FILE`. */
+export const fitOption = (): Option =>
+  new Option('--fit <file>', 'numbers as `leat fit` found them, in place of those of the file');
+
+/** `--free PARAM`, repeatable. */
+export const freeOption = (): Option =>
+  new Option(
+    '--free <number>',
+    'a number that may vary: an id of the tables, start.nitrate, or such as "vessels.sump.volume=1..2 m3" (repeatable)',
+  )
+    .argParser((text: string, before: readonly string[]) => [...before, text])
+    .default([], 'a usual set');
+
+/** `--unlogged-feed WHAT`. */
+export const unloggedFeedOption = (): Option =>
+  new Option('--unlogged-feed <what>', 'what was fed on days for which none is written')
+    .choices(['last', 'mean', 'none'])
+    .default('last');
+
+/** A date written as 2026-03-01. */
+export function isoDate(text: string): string {
+  const time = /^\d{4}-\d{2}-\d{2}$/.test(text) ? Date.parse(text) : Number.NaN;
+  if (Number.isNaN(time)) throw new InvalidArgumentError('Write a date as 2026-03-01.');
+  return text;
+}
+
+/** Reads a whole number between bounds, or bad usage. */
+export const whole =
+  (low: number, high: number) =>
+  (text: string): number => {
+    const value = Number(text);
+    if (text.trim() === '' || !Number.isInteger(value) || value < low || value > high)
+      throw new InvalidArgumentError(`Give a whole number from ${low} to ${high}.`);
+    return value;
+  };

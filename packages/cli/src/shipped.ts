@@ -30,3 +30,8 @@ export function questionOf(text: string): string {
   const mark = comment.indexOf('?');
   return mark < 0 ? comment : comment.slice(0, mark + 1);
 }
+
+/** Files that come beside a shipped scenario: a log, and the map of its columns. */
+export function shippedBeside(name: string): readonly string[] {
+  return ['.csv', '.map'].map((end) => `${folder}${name}${end}`).filter((path) => existsSync(path));
+}

@@ -71,6 +71,16 @@ export { readLog } from './log/read-log.js';
 export { readLogMap } from './log/read-map.js';
 export type { LogFeed, LogNote, LogReading, Oddity, WaterLog } from './log/water-log.js';
 
+// A system fitted to its log.
+export { fit, type Fit, type FitSearch } from './fit/fit.js';
+export { fitText, readFit, type SavedFit } from './fit/fit-file.js';
+export { settingsOf, withFittedStart, type FitSystem } from './fit/fitted-system.js';
+export type { UnloggedFeed } from './fit/logged-feed.js';
+
+// What a fitted system will do, and what such forecasts were worth.
+export { forecast, type Forecast, type ForecastCourse } from './forecast/forecast.js';
+export { backtest, type Backtest, type BacktestScore } from './forecast/backtest.js';
+
 // Evapotranspiration from weather.
 export { dayOfYear } from './weather/day-of-year.js';
 export { hargreaves } from './weather/hargreaves.js';

@@ -21,7 +21,7 @@ const output = join(source, 'library', 'uses.generated.ts');
 const others = new Set(['library', 'processes', 'solve']);
 
 /** Modules that hand numbers on to whoever asks, and read none for themselves. */
-const passing = new Set(['model/scope.ts']);
+const passing = new Set(['fit/default-free.ts', 'model/scope.ts']);
 
 /** Whether a node is what a number is asked for by: the argument of `value(...)` or `row(...)`. */
 function asksFor(node) {

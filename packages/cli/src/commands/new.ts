@@ -5,7 +5,7 @@ import { exit, type ExitCode } from '../exit.js';
 import { FileError } from '../file-error.js';
 import { readText } from '../read-text.js';
 import { columns } from '../render/columns.js';
-import { questionOf, shippedNames, shippedPath } from '../shipped.js';
+import { questionOf, shippedBeside, shippedNames, shippedPath } from '../shipped.js';
 import type { Streams } from '../streams.js';
 import { writeAtomic } from '../write-atomic.js';
 
@@ -31,6 +31,7 @@ function copiesOf(name: string, out: string): readonly Copy[] {
     return found;
   };
   readScenarioFully(text, { file: source, load });
+  for (const path of shippedBeside(name)) load(path);
   return [...[...beside].map(([to, found]) => ({ to, text: found })), { to: out, text }];
 }
 

@@ -1,6 +1,6 @@
 import type { AddCommand } from '../add-command.js';
 import type { CheckOptions } from '../commands/check.js';
-import { setOption, tablesOption } from '../options.js';
+import { fitOption, setOption, tablesOption } from '../options.js';
 
 /** `leat check FILE`. */
 export const addCheck: AddCommand = (root, streams, leave) => {
@@ -10,6 +10,7 @@ export const addCheck: AddCommand = (root, streams, leave) => {
     .argument('<file>', 'scenario file (YAML)')
     .addOption(setOption())
     .addOption(tablesOption())
+    .addOption(fitOption())
     .option('--table', 'print the stoichiometric table')
     .option('--resolved', 'print the file as it is understood, with all it includes')
     .action(async (file: string, options: CheckOptions) => {

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { CompareOptions } from '../commands/compare.js';
-import { daysOption, everyOption, percentage, setOption, tablesOption } from '../options.js';
+import { daysOption, everyOption, fitOption, percentage, setOption, tablesOption } from '../options.js';
 
 /** Most runs that have a letter. */
 const mostRuns = 26;
@@ -17,6 +17,7 @@ export const addCompare: AddCommand = (root, streams, leave) => {
     .addOption(everyOption())
     .addOption(setOption())
     .addOption(tablesOption())
+    .addOption(fitOption())
     .option('--apart <percent>', 'difference that counts, of the highest of a quantity', percentage, 1)
     .option('--json', 'print one JSON document instead of tables')
     .action(async (file: string, others: string[], options: CompareOptions, command: Command) => {

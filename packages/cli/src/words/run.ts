@@ -1,7 +1,7 @@
 import { Option } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { RunOptions } from '../commands/run.js';
-import { daysOption, everyOption, setOption, tablesOption, tolerance } from '../options.js';
+import { daysOption, everyOption, fitOption, setOption, tablesOption, tolerance } from '../options.js';
 
 /** `leat run FILE`. */
 export const addRun: AddCommand = (root, streams, leave) => {
@@ -13,6 +13,7 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .addOption(everyOption())
     .addOption(setOption())
     .addOption(tablesOption())
+    .addOption(fitOption())
     .addOption(new Option('--integrator <name>', 'how to integrate').choices(['rosenbrock', 'odex']))
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .option('--json', 'print one JSON document instead of the summary')

@@ -1,7 +1,7 @@
 import { Option, type Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { WhyCommandOptions } from '../commands/why.js';
-import { daysOption, everyOption, setOption, tablesOption } from '../options.js';
+import { daysOption, everyOption, fitOption, setOption, tablesOption } from '../options.js';
 
 /** What is wrong with the days of `leat why`, if anything. */
 function daysProblem(other: string | undefined, { at, from, to }: WhyCommandOptions): string | undefined {
@@ -32,6 +32,7 @@ export const addWhy: AddCommand = (root, streams, leave) => {
     .addOption(everyOption())
     .addOption(setOption())
     .addOption(tablesOption())
+    .addOption(fitOption())
     .option('--json', 'print one JSON document instead of words')
     .action(async (file: string, other: string | undefined, options: WhyCommandOptions, command: Command) => {
       const problem = daysProblem(other, options);

@@ -37,7 +37,7 @@ export interface LogSummary {
 const millisecondsOfDay = 86_400_000;
 
 /** Days from one ISO date to another. */
-function daysBetween(from: string, to: string): number {
+export function daysBetween(from: string, to: string): number {
   return Math.round((Date.parse(to) - Date.parse(from)) / millisecondsOfDay);
 }
 

@@ -1,0 +1,28 @@
+import { backtest } from '@leat/core';
+import { exit, type ExitCode } from '../exit.js';
+import { openFitRequest, type LoggedOptions } from '../open-fit-request.js';
+import { backtestLines } from '../render/backtest.js';
+import type { Streams } from '../streams.js';
+
+/** What `leat backtest` was asked. */
+export interface BacktestOptions extends LoggedOptions {
+  readonly free: readonly string[];
+  readonly step: number;
+  readonly warmUp: number;
+  readonly members: number;
+  readonly seed: number;
+  readonly json?: boolean;
+}
+
+/** `leat backtest FILE`: what forecasts from this log would have been worth, beside two that need no model. */
+export async function backtestCommand(
+  file: string,
+  options: BacktestOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const request = await openFitRequest(file, options, options.free);
+  const { step, warmUp, members, seed } = options;
+  const told = backtest({ ...request, step, warmUp, members, seed });
+  streams.result(options.json === true ? `${JSON.stringify(told)}\n` : `${backtestLines(told).join('\n')}\n`);
+  return exit.done;
+}

@@ -1,0 +1,64 @@
+import { resolve } from 'node:path';
+import { forecast, readFit, readScenarioFully, type FitSystem } from '@leat/core';
+import { exit, type ExitCode } from '../exit.js';
+import { openFitRequest, type LoggedOptions } from '../open-fit-request.js';
+import { openSystem, textOf } from '../open-scenario.js';
+import { readText } from '../read-text.js';
+import { forecastLines } from '../render/forecast.js';
+import type { Streams } from '../streams.js';
+
+/** What `leat forecast` was asked; `set` and `overlay` are the what-if, and say nothing of the past. */
+export interface ForecastOptions extends Omit<LoggedOptions, 'fit'> {
+  readonly fit: string;
+  readonly days: number;
+  readonly members: number;
+  readonly seed: number;
+  readonly overlay?: string;
+  readonly json?: boolean;
+}
+
+/** The system with a what-if laid over it; undefined where none is asked for. */
+function whatIfOf(file: string, { set, overlay }: ForecastOptions): FitSystem | undefined {
+  if (overlay === undefined) return set.length === 0 ? undefined : openSystem(file, { set });
+  const text = `include: ${JSON.stringify([resolve(file), resolve(overlay)])}\n`;
+  const given = set.map((each) => {
+    const cut = each.indexOf('=');
+    return { path: each.slice(0, cut).trim(), value: each.slice(cut + 1).trim() };
+  });
+  return {
+    read: (settings, days) =>
+      readScenarioFully(text, {
+        file: overlay,
+        load: readText,
+        set: [...settings, ...given],
+        ...(days === undefined ? {} : { days }),
+      }),
+  };
+}
+
+/** `leat forecast FILE`: what a fitted system will do in the days after its log, with bands. */
+export async function forecastCommand(
+  file: string,
+  options: ForecastOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const { fit, days, members, seed } = options;
+  const saved = readFit(textOf(fit), fit);
+  const plain = { log: options.log, map: options.map, unloggedFeed: options.unloggedFeed, set: [] };
+  const request = await openFitRequest(
+    file,
+    options.until === undefined ? plain : { ...plain, until: options.until },
+    [],
+  );
+  const whatIf = whatIfOf(file, options);
+  const told = forecast({
+    ...request,
+    fit: saved,
+    days,
+    members,
+    seed,
+    ...(whatIf === undefined ? {} : { whatIf }),
+  });
+  streams.result(options.json === true ? `${JSON.stringify(told)}\n` : `${forecastLines(told).join('\n')}\n`);
+  return told.members === 0 ? exit.notFinished : exit.done;
+}

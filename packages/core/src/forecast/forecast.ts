@@ -1,0 +1,146 @@
+import { quantileSorted } from 'd3-array';
+import { Matrix } from 'ml-matrix';
+import type { SavedFit } from '../fit/fit-file.js';
+import { openFitProblem, type FitProblem, type FitRequest } from '../fit/fit-problem.js';
+import { valuesAt, type FitSystem } from '../fit/fitted-system.js';
+import { rootOf } from '../fit/posterior.js';
+import { predictionsOf, type Sought } from '../fit/predictions.js';
+import { createParameters } from '../library/parameters.js';
+import { normalQuantile } from '../library/normal-quantile.js';
+import { createRandom } from '../library/random.js';
+import { compileModel } from '../model/compile.js';
+import { simulate } from '../run/simulate.js';
+import type { Measurable, Scenario } from '../scenario/scenario.js';
+import { dateAfter, goOn } from './go-on.js';
+import { whatIfAt } from './what-if.js';
+
+/** How a forecast is made. */
+export interface ForecastRequest extends Omit<FitRequest, 'free' | 'numbers'> {
+  readonly fit: SavedFit;
+  /** Days ahead, whole. */
+  readonly days: number;
+  /** Draws of the numbers; the first is the fit itself. */
+  readonly members: number;
+  readonly seed: number;
+  /** The system as it is to be from tomorrow on; absent: as it is. */
+  readonly whatIf?: FitSystem;
+}
+
+/** Shares of the draws that lie below each line of a band. */
+const bandShares = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
+
+/** A quantity in the days ahead. */
+export interface ForecastCourse {
+  readonly reads: Measurable;
+  readonly vessel: string;
+  /** For each day the lines of `bandShares`: of what is there, and of what a kit would show. */
+  readonly truth: readonly (readonly number[])[];
+  readonly reading: readonly (readonly number[])[];
+}
+
+/** What is to be expected. */
+export interface Forecast {
+  /** First morning of the forecast, the day after the last date of the log. */
+  readonly from: string;
+  readonly dates: readonly string[];
+  readonly members: number;
+  /** Draws whose run broke off; they are not in the bands. */
+  readonly failed: number;
+  readonly courses: readonly ForecastCourse[];
+  readonly notes: readonly string[];
+}
+
+const foretold: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen'];
+
+/** A standard normal draw. */
+export function normalDraw(random: () => number): number {
+  return normalQuantile(Math.min(Math.max(random(), 1e-12), 1 - 1e-12));
+}
+
+/** Deviates drawn from a fit; the first is the fit itself. */
+export function drawsOf(
+  middle: readonly number[],
+  covariance: Matrix,
+  members: number,
+  random: () => number,
+): readonly Float64Array[] {
+  const root = rootOf(covariance);
+  return Array.from({ length: members }, (_, member) => {
+    const draw = middle.map(() => (member === 0 ? 0 : normalDraw(random)));
+    return Float64Array.from(
+      middle,
+      (each, j) => each + draw.reduce((sum, z, k) => sum + root.get(j, k) * z, 0),
+    );
+  });
+}
+
+const run = (scenario: Scenario, tolerance: number) =>
+  simulate(compileModel(scenario, createParameters(scenario.overrides), { closureDraws: 0 }), { tolerance });
+
+/** Values looked for in the days ahead (times from tomorrow morning on), at deviates; undefined where a run breaks off. */
+export function aheadAt(
+  problem: FitProblem,
+  at: Float64Array,
+  sought: readonly Sought[],
+  whatIf: FitSystem | undefined,
+  tolerance: number,
+): Float64Array | undefined {
+  const today = problem.days - problem.ahead;
+  const known = problem.scenarioAt(at);
+  const past = run(
+    { ...known, days: today, actions: known.actions.filter((action) => action.at < today) },
+    tolerance,
+  );
+  if (past.outcome.kind !== 'done') return undefined;
+  const coming = whatIf === undefined ? known : whatIfAt(problem, whatIf, valuesAt(problem.free, at), today);
+  return predictionsOf(run(goOn(past, coming, today), tolerance), sought);
+}
+
+/**
+ * What a fitted system will do: from the state at the end of the log, for each draw of the fitted numbers by its own
+ * run through the log, with the log's late feed and temperature going on, or with a what-if laid over it.
+ * @throws InputError as openFitProblem does
+ */
+export function forecast(request: ForecastRequest): Forecast {
+  const { fit, days, members, seed, tolerance = 1e-4 } = request;
+  const problem = openFitProblem({ ...request, free: [], numbers: fit.numbers }, days);
+  const cells = [...new Set(problem.observations.map(({ cell }) => cell))].sort((a, b) => a - b);
+  const places = cells.flatMap((cell) => foretold.map((reads) => ({ reads, cell })));
+  const sought = places.flatMap((place) =>
+    Array.from({ length: days + 1 }, (_, time) => ({ ...place, time })),
+  );
+  const random = createRandom(seed);
+  const middle = fit.numbers.map(({ deviate }) => deviate);
+  const draws = drawsOf(middle, new Matrix(fit.covariance.map((row) => [...row])), members, random);
+  const runs = draws
+    .map((at) => {
+      request.onRun?.();
+      return aheadAt(problem, at, sought, request.whatIf, tolerance);
+    })
+    .filter((values) => values !== undefined);
+  const band = (values: number[]): number[] => {
+    const sorted = values.sort((a, b) => a - b);
+    return bandShares.map((share) => quantileSorted(sorted, share) ?? Number.NaN);
+  };
+  const from = dateAfter(problem.until, 1);
+  const courses = places.map(({ reads, cell }, p): ForecastCourse => {
+    const error = problem.errorOf(reads);
+    const on = (day: number): number[] => runs.map((values) => values[p * (days + 1) + day]);
+    const shown = (value: number): number => value + error.deviation(value) * normalDraw(random);
+    const all = Array.from({ length: days + 1 }, (_, day) => day);
+    return {
+      reads,
+      vessel: problem.scenario.vessels[cell].name,
+      truth: all.map((day) => band(on(day))),
+      reading: all.map((day) => band(on(day).map(shown))),
+    };
+  });
+  return {
+    from,
+    dates: Array.from({ length: days + 1 }, (_, day) => dateAfter(from, day)),
+    members: runs.length,
+    failed: members - runs.length,
+    courses,
+    notes: problem.notes,
+  };
+}
