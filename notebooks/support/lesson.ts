@@ -1,0 +1,12 @@
+// What the cells of the lessons import.
+export { bars } from './bars.js';
+export { chart } from './chart.js';
+export { course } from './course.js';
+export { figure, runFigure } from './figure.js';
+export { nitrogenShares } from './nitrogen-shares.js';
+export { numberOf } from './number-of.js';
+export { guessFirst, pickFirst, veil } from './predict.js';
+export { runText } from './run-text.js';
+export { slider } from './slider.js';
+export { sources } from './sources.js';
+export { systemFile } from './system-file.js';
