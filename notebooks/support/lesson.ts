@@ -8,5 +8,6 @@ export { numberOf } from './number-of.js';
 export { guessFirst, pickFirst, veil } from './predict.js';
 export { runText } from './run-text.js';
 export { slider } from './slider.js';
+export { smallSystem } from './small-system.js';
 export { sources } from './sources.js';
 export { systemFile } from './system-file.js';

@@ -26,6 +26,8 @@ export interface SmallSystem {
   /** Steady discharge, L a day. */
   readonly exchange?: number;
   readonly feedKind?: string;
+  /** Alkalinity of the mains, mg/L as CaCO3. */
+  readonly alkalinity?: number;
   readonly start?: string;
   readonly dosing?: readonly string[];
   readonly actions?: readonly string[];
@@ -47,6 +49,7 @@ export function smallSystem(given: SmallSystem): string {
     sump = 400,
     exchange = 0,
     feedKind = 'grower-32',
+    alkalinity = 140,
   } = given;
   const dosing = [
     ...(base === 0 ? [] : [`{ into: sump, product: potassium-bicarbonate, mass: ${base} g, every: 7 d }`]),
@@ -61,9 +64,9 @@ climate:
   et0: ${et0} mm/d
   greenhouse-factor: 70 %
 waters:
-  mains: { nitrate: 2 mg N/L, alkalinity: 140 mg/L as CaCO3, pH: 7.7, chloride: 35 mg/L }
+  mains: { nitrate: 2 mg N/L, alkalinity: ${alkalinity} mg/L as CaCO3, pH: 7.7, chloride: 35 mg/L }
 vessels:
-  tank: { kind: fish-tank, volume: 1 m3, area: 1.2 m2, aeration: 8 1/h }
+  tank: { kind: fish-tank, volume: 1 m3, area: 1.2 m2, aeration: 3 1/h }
   filter:
     kind: biofilter
     volume: 200 L
