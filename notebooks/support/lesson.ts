@@ -5,7 +5,7 @@ export { course } from './course.js';
 export { ensembleView } from './ensemble-view.js';
 export { figure, runFigure } from './figure.js';
 export { inventedLog } from './invented-log.js';
-export { knownMisses } from './known-misses.js';
+export { knownMisses, missedInSystems } from './known-misses.js';
 export { logOf, logPoints, misfit } from './log-points.js';
 export { nitrogenShares } from './nitrogen-shares.js';
 export { numberOf } from './number-of.js';
