@@ -22,7 +22,7 @@ export function bars(options: {
   const shown = ({ value }: Bar): string => `${value.toFixed(decimals)} ${unit}`;
   const svg = Plot.plot({
     width,
-    height: 16 + 44 * names.length,
+    height: 16 + 58 * names.length,
     marginLeft: 4,
     marginRight: 92,
     marginTop: 4,
@@ -31,13 +31,13 @@ export function bars(options: {
     x: { domain: [0, most], axis: null },
     y: { domain: names, axis: null, padding: 0.1 },
     marks: [
-      Plot.barX(options.bars, { x: 'value', y: 'name', fill: 'var(--water)', insetTop: 20 }),
+      Plot.barX(options.bars, { x: 'value', y: 'name', fill: 'var(--water)', insetTop: 20, insetBottom: 14 }),
       Plot.text(options.bars, {
         x: 0,
         y: 'name',
         text: 'name',
         textAnchor: 'start',
-        dy: -11,
+        dy: -17,
         fill: 'var(--ink)',
       }),
       Plot.text(options.bars, {
@@ -47,7 +47,7 @@ export function bars(options: {
           text: shown,
           textAnchor: 'start',
           dx: 6,
-          dy: 10,
+          dy: 3,
           fontWeight: 600,
           fill: 'var(--ink)',
         },
@@ -67,7 +67,7 @@ export function bars(options: {
                 x: 'value',
                 y: 'name',
                 text: () => 'your guess',
-                dy: -11,
+                dy: 20,
                 textAnchor: 'start',
                 fill: 'var(--limit)',
               },

@@ -118,6 +118,7 @@ export function chart(options: ChartOptions): SVGSVGElement {
         ticks: width < 500 ? 5 : 8,
         tickSize: 4,
         label: options.horizontal ?? 'days',
+        labelAnchor: 'center',
         labelArrow: 'none',
       }),
       Plot.text([unit], { frameAnchor: 'top-left', dx: -margins.left + 4, dy: -20, fill: 'var(--soft)' }),

@@ -7,7 +7,7 @@ import {
   type EnsembleResult,
   type Sampling,
 } from '@leat/core';
-import { html } from 'htl';
+import { html } from './html.js';
 
 /** An ensemble as far as it has come. */
 export interface EnsembleSoFar {

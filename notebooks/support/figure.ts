@@ -1,4 +1,4 @@
-import { html } from 'htl';
+import { html } from './html.js';
 import type { Run } from '@leat/core';
 import { numberOf, type Statistic } from './number-of.js';
 

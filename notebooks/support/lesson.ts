@@ -4,6 +4,7 @@ export { chart } from './chart.js';
 export { course } from './course.js';
 export { ensembleView } from './ensemble-view.js';
 export { figure, runFigure } from './figure.js';
+export { html } from './html.js';
 export { inventedLog } from './invented-log.js';
 export { knownMisses, missedInSystems } from './known-misses.js';
 export { logOf, logPoints, misfit } from './log-points.js';

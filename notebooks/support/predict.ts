@@ -1,4 +1,4 @@
-import { html } from 'htl';
+import { html } from './html.js';
 import { slider, type SliderOptions } from './slider.js';
 
 /** Something to answer before the picture is shown; its value is null until the answer is given. */

@@ -1,5 +1,5 @@
 import { bibliography, type Run } from '@leat/core';
-import { html } from 'htl';
+import { html } from './html.js';
 
 const marks: Readonly<Record<string, string>> = {
   R: 'read in the source',

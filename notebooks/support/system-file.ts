@@ -1,4 +1,4 @@
-import { html } from 'htl';
+import { html } from './html.js';
 
 /** The file of a run, folded: it can be copied, saved and run by the command line. */
 export function systemFile(name: string, text: string): HTMLElement {
