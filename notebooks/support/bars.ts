@@ -17,7 +17,7 @@ export function bars(options: {
   readonly guess?: Bar;
 }): SVGSVGElement {
   const { title, unit, most, decimals, guess } = options;
-  const width = Math.min(options.width, 640);
+  const width = Math.max(Math.min(options.width, 640), 280);
   const names = options.bars.map(({ name }) => name);
   const shown = ({ value }: Bar): string => `${value.toFixed(decimals)} ${unit}`;
   const svg = Plot.plot({

@@ -13,14 +13,14 @@ export interface Line {
 export type Colour = 'water' | 'fish' | 'crop' | 'biofilm' | 'soft' | 'limit';
 
 /** A level drawn across: a limit, or what the student guessed. */
-export interface Level {
+interface Level {
   readonly text: string;
   readonly value: number;
   readonly kind: 'limit' | 'guess';
 }
 
 /** What a picture of courses shows. */
-export interface ChartOptions {
+interface ChartOptions {
   /** What is to be seen, for those who do not see it. */
   readonly title: string;
   /** Such as `mg N/L`. */
@@ -66,7 +66,7 @@ function told({ title, unit, lines }: ChartOptions): string {
 /** Courses over time with their names at the line ends, limits and guesses drawn in, and a text alternative. */
 export function chart(options: ChartOptions): SVGSVGElement {
   const { unit, lines, levels = [], moments = [], band, points = [], atLeast = 0, from = 0 } = options;
-  const width = Math.min(options.width, 760);
+  const width = Math.max(Math.min(options.width, 760), 280);
   const right = width < 500 ? 92 : 130;
   const values = lines.flatMap((line) => Array.from(line.values)).filter((value) => !Number.isNaN(value));
   const drawn = levels.filter(

@@ -1,4 +1,5 @@
 // What the cells of the lessons import.
+export { answerLater } from './answer-later.js';
 export { bars } from './bars.js';
 export { chart } from './chart.js';
 export { course } from './course.js';
