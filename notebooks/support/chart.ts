@@ -90,6 +90,11 @@ export function chart(options: ChartOptions): SVGSVGElement {
     15 * perPixel,
     [low, top],
   );
+  const levelPlaces = spreadLabels(
+    drawn.map(({ value }) => value + 8 * perPixel),
+    14 * perPixel,
+    [low + 7 * perPixel, top],
+  );
   const halo = { stroke: 'var(--paper)', strokeWidth: 4, paintOrder: 'stroke' } as const;
   const svg = Plot.plot({
     width,
@@ -123,13 +128,12 @@ export function chart(options: ChartOptions): SVGSVGElement {
       }),
       Plot.text([unit], { frameAnchor: 'top-left', dx: -margins.left + 4, dy: -20, fill: 'var(--soft)' }),
       Plot.ruleX(moments, { x: 'time', stroke: 'var(--soft)', strokeDasharray: '2 3' }),
-      Plot.text(moments, {
-        x: 'time',
-        y: top,
-        text: 'text',
-        dy: -8,
-        textAnchor: 'start',
-        fill: 'var(--soft)',
+      ...moments.map(({ text, time }) => {
+        const late = time > start + 0.65 * (end - start);
+        return Plot.text([{ text, time }], {
+          ...{ x: 'time', y: top, text: 'text', dy: 9, dx: late ? -5 : 5 },
+          ...{ textAnchor: late ? 'end' : 'start', fill: 'var(--soft)', ...halo },
+        });
       }),
       ...drawn.map(({ value, kind }) =>
         Plot.ruleY([value], {
@@ -158,10 +162,16 @@ export function chart(options: ChartOptions): SVGSVGElement {
         stroke: 'var(--ink)',
         strokeWidth: 1.8,
       }),
-      Plot.text(drawn, {
-        ...{ x: start, y: 'value', text: 'text', textAnchor: 'start', dx: 4, dy: -8, fontStyle: 'italic' },
-        ...{ fill: ({ kind }: Level) => (kind === 'limit' ? 'var(--limit)' : 'var(--soft)'), ...halo },
-      }),
+      Plot.text(
+        drawn.map(({ text, kind }, i) => ({ text, y: levelPlaces[i], kind })),
+        {
+          ...{ x: start, y: 'y', text: 'text', textAnchor: 'start', dx: 4, fontStyle: 'italic' },
+          ...{
+            fill: ({ kind }: Pick<Level, 'kind'>) => (kind === 'limit' ? 'var(--limit)' : 'var(--soft)'),
+            ...halo,
+          },
+        },
+      ),
       Plot.text(
         lines.map(({ name, colour }, i) => ({ name, y: places[i], colour: colourOf(colour) })),
         {
