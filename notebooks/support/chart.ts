@@ -131,7 +131,7 @@ export function chart(options: ChartOptions): SVGSVGElement {
       ...moments.map(({ text, time }) => {
         const late = time > start + 0.65 * (end - start);
         return Plot.text([{ text, time }], {
-          ...{ x: 'time', y: top, text: 'text', dy: 9, dx: late ? -5 : 5 },
+          ...{ x: 'time', y: top, text: 'text', dy: drawn.length > 0 ? 24 : 9, dx: late ? -5 : 5 },
           ...{ textAnchor: late ? 'end' : 'start', fill: 'var(--soft)', ...halo },
         });
       }),
