@@ -6,7 +6,9 @@ const style = readFileSync(new URL('../../notebooks/lesson.css', import.meta.url
 
 describe('colours of the lessons', () => {
   it('are those of the report, which are checked for contrast and for grey', () => {
-    const given = [...style.matchAll(/--([\w-]+): light-dark\((#\w+), (#\w+)\)/g)].map(([, ...named]) => named);
+    const given = [...style.matchAll(/--([\w-]+): light-dark\((#\w+), (#\w+)\)/g)].map(
+      ([, ...named]) => named,
+    );
     expect(given.length).toBeGreaterThan(9);
     for (const [name, light, dark] of given) {
       expect([name, light, dark]).toEqual([
