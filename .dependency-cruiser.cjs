@@ -75,11 +75,18 @@ module.exports = {
       to: { path: `${core}/(solve|run|model)/` },
     },
     {
+      name: 'notebooks-by-name',
+      comment: 'What the lessons share uses the public face of the library and no command.',
+      severity: 'error',
+      from: { path: '^notebooks/' },
+      to: { path: '^(packages|tests)/', pathNot: '^packages/core/dist/index' },
+    },
+    {
       name: 'packages-no-tests',
       comment: 'What is shipped does not import its tests.',
       severity: 'error',
       from: { path: '^packages/' },
-      to: { path: '^tests/' },
+      to: { path: '^(tests|notebooks)/' },
     },
   ],
   options: {

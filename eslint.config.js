@@ -3,7 +3,7 @@ import { defineConfig } from 'eslint/config';
 import tseslint from 'typescript-eslint';
 
 /** Files that belong to a TypeScript project, so that rules may ask for types. */
-const typed = ['packages/*/src/**/*.ts', 'packages/*/types/**/*.ts', 'tests/**/*.ts'];
+const typed = ['packages/*/src/**/*.ts', 'packages/*/types/**/*.ts', 'notebooks/**/*.ts', 'tests/**/*.ts'];
 
 export default defineConfig(
   { ignores: ['**/dist/', 'dist-notebooks/', '.reports/', 'coverage/'] },
@@ -33,7 +33,7 @@ export default defineConfig(
     },
   },
   {
-    files: ['packages/**', 'tests/**'],
+    files: ['packages/**', 'notebooks/**', 'tests/**'],
     ignores: ['**/*.generated.ts'],
     rules: {
       'max-lines': ['error', { max: 400 }],

@@ -1,0 +1,34 @@
+import type { KnipConfig } from 'knip';
+
+/** The TypeScript cells of a notebook, and nothing else of it, as one module. */
+const cells = (text: string): string =>
+  [...text.matchAll(/<script id="\d+" type="text\/x-typescript"[^>]*>([\s\S]*?)<\/script>/g)]
+    .flatMap(([, cell]) => cell.match(/^ *import .*$/gm) ?? [])
+    .join('\n');
+
+const config: KnipConfig = {
+  compilers: { html: cells },
+  workspaces: {
+    '.': {
+      entry: [
+        '.tools/*.mjs',
+        'tests/**/*.test.ts',
+        'tests/bench/**/*.bench.ts',
+        'tests/bench/*.config.ts',
+        'tests/bench/**/*.make.ts',
+        'notebooks/*.html',
+      ],
+      project: ['.tools/**', 'tests/**/*.ts', 'notebooks/**/*.{ts,html}', '*.{js,cjs,ts}'],
+      ignoreBinaries: ['gcc'],
+    },
+    'packages/core': {
+      entry: ['tools/*.mjs'],
+      project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
+    },
+    'packages/cli': {
+      project: ['src/**/*.{ts,html}'],
+    },
+  },
+};
+
+export default config;

@@ -1,0 +1,50 @@
+import {
+  csvTable,
+  guessLogMap,
+  readLog,
+  readLogMap,
+  seriesOf,
+  type Measurable,
+  type Run,
+  type WaterLog,
+} from '@leat/core';
+
+/** A reading as a point of a picture: day of the run, value, and what the kit left open. */
+export interface LogPoint {
+  readonly t: number;
+  readonly v: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Reads a log in CSV with a map guessed from its header. Throws InputError with what is wrong with it. */
+export function logOf(csv: string): WaterLog {
+  const table = csvTable(csv, 'log.csv');
+  const { text } = guessLogMap(table, { vessels: ['tank', 'filter', 'bed', 'sump'], cohorts: ['tilapia'] });
+  return readLog(table, readLogMap(text, 'map.yaml', table));
+}
+
+/** Readings of one quantity on the days of a run. */
+export function logPoints(log: WaterLog, reads: Measurable, startDate: string): readonly LogPoint[] {
+  return log.readings
+    .filter((reading) => reading.reads === reads)
+    .map(({ date, hour, value, low, high }) => ({
+      t: (Date.parse(date) - Date.parse(startDate)) / 86_400_000 + hour,
+      ...{ v: value, low, high },
+    }));
+}
+
+/** How far a run is from readings, root mean square; a run inside what a kit's step leaves open is not off at all. */
+export function misfit(run: Run, series: string, points: readonly LogPoint[]): number {
+  const course = seriesOf(run, series);
+  const end = run.samples[run.samples.length - 1].time;
+  const off = points
+    .filter(({ t }) => t >= 0 && t <= end)
+    .map(({ t, low, high }) => {
+      const value = course.at(t);
+      return value < low ? low - value : Math.max(0, value - high);
+    });
+  return off.length === 0
+    ? Number.NaN
+    : Math.sqrt(off.reduce((sum, each) => sum + each * each, 0) / off.length);
+}

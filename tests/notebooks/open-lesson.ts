@@ -1,0 +1,96 @@
+import type { Browser, Page } from 'playwright-core';
+
+/** A lesson opened in the browser, and everything that it should not have done so far. */
+export interface OpenLesson {
+  readonly page: Page;
+  /** Errors of the page, of its console and of its cells, and requests that went outside. */
+  readonly faults: () => Promise<readonly string[]>;
+}
+
+/** Opens a page with every request to another host blocked and kept. */
+export async function openLesson(
+  browser: Browser,
+  address: string,
+  file: string,
+  look: { readonly width: number; readonly dark?: boolean },
+): Promise<OpenLesson> {
+  const context = await browser.newContext({
+    ...{ viewport: { width: look.width, height: 900 }, colorScheme: look.dark === true ? 'dark' : 'light' },
+  });
+  const page = await context.newPage();
+  const seen: string[] = [];
+  page.on('pageerror', (error) => seen.push(`error: ${error.message}`));
+  page.on('console', (message) => {
+    if (message.type() === 'error') seen.push(`console: ${message.text()}`);
+  });
+  await page.route(
+    (url) => !url.href.startsWith(address) && url.protocol !== 'data:',
+    (route) => {
+      seen.push(`asked outside: ${route.request().url()}`);
+      return route.abort();
+    },
+  );
+  await page.goto(`${address}${file}`);
+  // A lesson is there when it asks, hides its picture and has drawn the one below its sliders.
+  const lesson =
+    "document.querySelector('.veil') !== null && document.querySelector('pre[data-system]') !== null";
+  const other = "document.querySelector('main').textContent.trim().length > 0";
+  await page.waitForFunction(/^(?:0[1-9]|1)/.test(file) ? lesson : other);
+  const faults = async (): Promise<readonly string[]> => [
+    ...seen,
+    ...(await page.locator('.observablehq--error').allTextContents()).map((text) => `cell: ${text}`),
+  ];
+  return { page, faults };
+}
+
+/** Answers every prediction of the page and shows what comes after it. */
+export async function predict(page: Page): Promise<void> {
+  for (const box of await page.locator('.predict').all()) {
+    const choice = box.locator('input[type=radio]').first();
+    if ((await choice.count()) > 0) await choice.check();
+    await box.locator('button').click();
+  }
+  await page.waitForFunction("document.querySelector('.veil') === null");
+}
+
+/** Values printed on the page, in order. */
+export async function printed(page: Page): Promise<readonly string[]> {
+  return (await page.locator('output').allTextContents()).map((text) => text.trim());
+}
+
+/** Names of the sliders that change the system. */
+export async function sliders(page: Page): Promise<readonly string[]> {
+  return page
+    .locator('[data-slider]:not(.predict *)')
+    .evaluateAll((forms) => forms.map((form) => form.getAttribute('data-slider') ?? ''));
+}
+
+/**
+ * Moves a slider to a share of its way, as a finger does, and waits until numbers and pictures are drawn anew.
+ * @returns ms from the input to the frame after the new picture
+ */
+export async function slide(page: Page, name: string, share: number): Promise<number> {
+  return page.evaluate(
+    ([slider, way]) =>
+      new Promise<number>((resolve, reject) => {
+        const range = document.querySelector<HTMLInputElement>(
+          `[data-slider="${slider}"]:not(.predict *) input[type=range]`,
+        );
+        const main = document.querySelector('main');
+        if (range === null || main === null) throw new Error(`no slider ${slider}`);
+        const tired = setTimeout(() => reject(new Error(`nothing changes with ${slider}`)), 10_000);
+        const before = performance.now();
+        const watcher = new MutationObserver(() => {
+          watcher.disconnect();
+          requestAnimationFrame(() => {
+            clearTimeout(tired);
+            resolve(performance.now() - before);
+          });
+        });
+        watcher.observe(main, { childList: true, subtree: true });
+        range.value = String(Number(range.min) + way * (Number(range.max) - Number(range.min)));
+        range.dispatchEvent(new Event('input', { bubbles: true }));
+      }),
+    [name, share] as const,
+  );
+}
