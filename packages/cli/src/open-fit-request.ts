@@ -1,6 +1,8 @@
 import { readLog, readLogMap, type FitSearch, type UnloggedFeed } from '@leat/core';
 import { openLog } from './open-log.js';
-import { openSystem, textOf, type ScenarioOptions } from './open-scenario.js';
+import { openSystem } from './open-system.js';
+import type { ScenarioOptions } from './scenario-options.js';
+import { textOf } from './text-of.js';
 
 /** Options of every command that holds a system against its log. */
 export interface LoggedOptions extends ScenarioOptions {

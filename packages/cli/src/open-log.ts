@@ -1,6 +1,6 @@
 import { csvTable, logTable, type LogTable } from '@leat/core';
 import { FileError, reasonOf } from './file-error.js';
-import { textOf } from './open-scenario.js';
+import { textOf } from './text-of.js';
 
 /** A cell of a spreadsheet as text: dates in ISO form, the time of day only where there is one. */
 function cellText(cell: unknown): string {

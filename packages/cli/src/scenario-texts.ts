@@ -1,6 +1,16 @@
-import { openScenarioText, type OpenScenario } from '@leat/core';
-import { settingsOf, textOf, type ScenarioOptions } from './open-scenario.js';
+import {
+  fittedSettings,
+  fittedTable,
+  openScenarioText,
+  readFit,
+  withFittedStart,
+  type OpenScenario,
+  type SavedFit,
+  type ScenarioReading,
+} from '@leat/core';
 import { readText } from './read-text.js';
+import { settingsOf, type ScenarioOptions } from './scenario-options.js';
+import { textOf } from './text-of.js';
 
 /** A scenario as texts: what was read from disk once, so that every worker sees the same. Plain data. */
 export interface ScenarioTexts {
@@ -8,18 +18,53 @@ export interface ScenarioTexts {
   readonly text: string;
   /** What it includes, by path. */
   readonly beside: Readonly<Record<string, string>>;
+  /** The numbers found by `leat fit` that stand in it, and the file they were read from. */
+  readonly fitted?: { readonly file: string; readonly fit: SavedFit };
   readonly options: ScenarioOptions;
 }
 
-function open({ file, text, options }: ScenarioTexts, load: (path: string) => string): OpenScenario {
-  return openScenarioText(text, {
+function fitNotes({ file, fit }: { readonly file: string; readonly fit: SavedFit }, title: string): string[] {
+  const { from, until } = fit.provenance;
+  const note = `${file}: ${fit.numbers.length} numbers as fitted to the log of ${from} to ${until}`;
+  if (fit.title === title) return [note];
+  return [note, `${file}: fitted for "${fit.title}", used here for "${title}"`];
+}
+
+/** Opens a scenario with what the options put over it; the table of a fit goes by the name of its file. */
+function open({ file, text, fitted, options }: ScenarioTexts, load: (path: string) => string): OpenScenario {
+  const { tables = [] } = options;
+  const common = {
     file,
-    load,
-    set: settingsOf(options),
-    ...(options.tables === undefined ? {} : { tables: options.tables }),
     ...(options.days === undefined ? {} : { days: options.days }),
     ...(options.every === undefined ? {} : { every: options.every }),
-  });
+  };
+  const set = settingsOf(options);
+  if (fitted === undefined) return openScenarioText(text, { ...common, load, set, tables });
+  const openWith = (given: ReadonlySet<string>): OpenScenario =>
+    openScenarioText(text, {
+      ...common,
+      load: (path) => (path === fitted.file ? fittedTable(fitted.fit) : load(path)),
+      set: [...fittedSettings(fitted.fit, given), ...set],
+      tables: [...tables, fitted.file],
+    });
+  const { numbers } = fitted.fit;
+  const first = openWith(new Set());
+  const { overrides } = first.reading.scenario;
+  const given = new Set(overrides.filter(({ row }) => row === undefined).map(({ id }) => id));
+  const opened = numbers.some(({ name }) => given.has(name)) ? openWith(given) : first;
+  const { reading } = opened;
+  const about = `${fitted.file}: `;
+  return {
+    reading: {
+      ...reading,
+      scenario: withFittedStart(reading.scenario, numbers),
+      notes: [
+        ...fitNotes(fitted, reading.scenario.title),
+        ...reading.notes.filter((note) => !note.startsWith(about)),
+      ],
+    },
+    again: (parameters) => withFittedStart(opened.again(parameters), numbers),
+  };
 }
 
 /** Opens a scenario from its texts alone. */
@@ -32,18 +77,33 @@ export function openTexts(texts: ScenarioTexts): OpenScenario {
 }
 
 /**
- * Reads a scenario file and what it includes. Throws FileError where the file cannot be read and InputError
- * with every fault in it.
+ * Reads a scenario file, what it includes (seen from its own folder), and what the options put over it. Throws
+ * FileError where a file cannot be read and InputError with every fault in it.
  */
-export function readTexts(file: string, { set, tables, days, every }: ScenarioOptions): ScenarioTexts {
+function openFile(
+  file: string,
+  { fit, ...options }: ScenarioOptions,
+): { readonly texts: ScenarioTexts; readonly opened: OpenScenario } {
   const beside: Record<string, string> = {};
-  const options = {
-    set,
-    ...(tables === undefined ? {} : { tables }),
-    ...(days === undefined ? {} : { days }),
-    ...(every === undefined ? {} : { every }),
+  const { set, tables, days, every } = options;
+  const fitted = fit === undefined ? {} : { fitted: { file: fit, fit: readFit(textOf(fit), fit) } };
+  const texts = {
+    ...{ file, text: textOf(file), beside },
+    ...fitted,
+    options: {
+      set,
+      ...(tables === undefined ? {} : { tables }),
+      ...(days === undefined ? {} : { days }),
+      ...(every === undefined ? {} : { every }),
+    },
   };
-  const texts = { file, text: textOf(file), beside, options };
-  open(texts, (path) => (beside[path] = readText(path)));
-  return texts;
+  return { texts, opened: open(texts, (path) => (beside[path] = readText(path))) };
 }
+
+/** The texts of a scenario that was found sound; throws as `openFile` does. */
+export const readTexts = (file: string, options: ScenarioOptions): ScenarioTexts =>
+  openFile(file, options).texts;
+
+/** The reading of a scenario file; throws as `openFile` does. */
+export const openScenario = (file: string, options: ScenarioOptions): ScenarioReading =>
+  openFile(file, options).opened.reading;

@@ -74,7 +74,8 @@ export type { LogFeed, LogNote, LogReading, Oddity, WaterLog } from './log/water
 // A system fitted to its log.
 export { fit, type Fit, type FitSearch } from './fit/fit.js';
 export { fitText, readFit, type SavedFit } from './fit/fit-file.js';
-export { settingsOf, withFittedStart, type FitSystem } from './fit/fitted-system.js';
+export { fittedCorrelations, fittedSettings, fittedTable } from './fit/fitted-table.js';
+export { withFittedStart, type FitSystem } from './fit/fitted-system.js';
 export type { UnloggedFeed } from './fit/logged-feed.js';
 
 // What a fitted system will do, and what such forecasts were worth.

@@ -1,6 +1,7 @@
 import { auditOf, compileModel, createParameters, processTable } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
-import { openScenario, type ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { openScenario } from '../scenario-texts.js';
 import { auditLines } from '../render/audit.js';
 import { cautions } from '../render/cautions.js';
 import { processTableLines } from '../render/process-table.js';

@@ -1,7 +1,9 @@
 import { budgetsOf, compareRuns, worstResidual } from '@leat/core';
 import { accountOf } from '../account-of.js';
 import { exit, type ExitCode } from '../exit.js';
-import { openScenario, textOf, type ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { openScenario } from '../scenario-texts.js';
+import { textOf } from '../text-of.js';
 import { cautions } from '../render/cautions.js';
 import { comparisonText } from '../render/comparison.js';
 import { styleFor } from '../render/style.js';
@@ -31,10 +33,11 @@ async function accountFrom(
   if (
     options.set.length > 0 ||
     (options.tables ?? []).length > 0 ||
+    options.fit !== undefined ||
     options.days !== undefined ||
     options.every !== undefined
   )
-    streams.note(`${file}: a saved run: --set, --tables, --days and --every do not change it\n`);
+    streams.note(`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it\n`);
   return saved;
 }
 

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
-import { openSampling, openTally, type RankCorrelation, type Sampling, type Tally } from '@leat/core';
+import { openSampling, openTally, type Sampling, type SavedFit, type Tally } from '@leat/core';
 import { differencesOf, ensembleId, type EnsemblePart } from '../ensemble/ensemble-part.js';
-import { correlationsOf } from '../ensemble/correlations.js';
+import { correlationsOf, withFitted } from '../ensemble/correlations.js';
 import { readPart, writePart } from '../ensemble/part-file.js';
 import { openSaver } from '../ensemble/saver.js';
 import { inShard, type Shard } from '../ensemble/shard.js';
@@ -9,11 +9,11 @@ import { tellEnsemble, type TellOptions } from '../ensemble/told-ensemble.js';
 import { exit, type ExitCode } from '../exit.js';
 import { FileError } from '../file-error.js';
 import type { MemberShared } from '../jobs/member-job.js';
-import type { ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { readTexts } from '../scenario-texts.js';
 import { InterruptedError, interruptible } from '../pool/interruptible.js';
 import { eachJob, runJobs } from '../pool/run-jobs.js';
 import { openRunsProgress } from '../progress.js';
-import { readTexts } from '../scenario-texts.js';
 import type { Streams } from '../streams.js';
 
 /** What `leat ensemble` was asked. */
@@ -41,8 +41,8 @@ interface Work {
   readonly todo: readonly number[];
 }
 
-function samplingOf(options: EnsembleOptions): Sampling {
-  const correlations: readonly RankCorrelation[] = correlationsOf(options.correlate);
+function samplingOf(options: EnsembleOptions, fit: SavedFit | undefined): Sampling {
+  const correlations = withFitted(correlationsOf(options.correlate), fit);
   const { sampling: method, members, seed } = options;
   return { method, members, seed, ...(correlations.length > 0 && { correlations }) };
 }
@@ -59,7 +59,7 @@ function resume(path: string, tally: Tally, now: EnsemblePart): void {
 
 async function openWork(file: string, options: EnsembleOptions, streams: Streams): Promise<Work> {
   const texts = readTexts(file, options);
-  const sampling = samplingOf(options);
+  const sampling = samplingOf(options, texts.fitted?.fit);
   const questions = { measures: options.of, conditions: options.keep };
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
   const [{ outline, keys, notes }] = await runJobs('outline', { texts, ...simulation }, [questions]);

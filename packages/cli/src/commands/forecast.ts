@@ -2,7 +2,9 @@ import { resolve } from 'node:path';
 import { forecast, readFit, readScenarioFully, type FitSystem } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
 import { openFitRequest, type LoggedOptions } from '../open-fit-request.js';
-import { openSystem, textOf } from '../open-scenario.js';
+import { openSystem } from '../open-system.js';
+import { textOf } from '../text-of.js';
+import { settingsOf } from '../scenario-options.js';
 import { readText } from '../read-text.js';
 import { forecastLines } from '../render/forecast.js';
 import type { Streams } from '../streams.js';
@@ -18,19 +20,17 @@ export interface ForecastOptions extends Omit<LoggedOptions, 'fit'> {
 }
 
 /** The system with a what-if laid over it; undefined where none is asked for. */
-function whatIfOf(file: string, { set, overlay }: ForecastOptions): FitSystem | undefined {
-  if (overlay === undefined) return set.length === 0 ? undefined : openSystem(file, { set });
+function whatIfOf(file: string, { set, overlay, tables = [] }: ForecastOptions): FitSystem | undefined {
+  if (overlay === undefined) return set.length === 0 ? undefined : openSystem(file, { set, tables });
   const text = `include: ${JSON.stringify([resolve(file), resolve(overlay)])}\n`;
-  const given = set.map((each) => {
-    const cut = each.indexOf('=');
-    return { path: each.slice(0, cut).trim(), value: each.slice(cut + 1).trim() };
-  });
+  const given = settingsOf({ set });
   return {
     read: (settings, days) =>
       readScenarioFully(text, {
         file: overlay,
         load: readText,
         set: [...settings, ...given],
+        tables,
         ...(days === undefined ? {} : { days }),
       }),
   };
@@ -44,7 +44,8 @@ export async function forecastCommand(
 ): Promise<ExitCode> {
   const { fit, days, members, seed } = options;
   const saved = readFit(textOf(fit), fit);
-  const plain = { log: options.log, map: options.map, unloggedFeed: options.unloggedFeed, set: [] };
+  const { log, map, unloggedFeed, tables = [] } = options;
+  const plain = { log, map, unloggedFeed, tables, set: [] };
   const request = await openFitRequest(
     file,
     options.until === undefined ? plain : { ...plain, until: options.until },

@@ -1,7 +1,9 @@
 import { guessLogMap, readLog, readLogMap, summaryOfLog, type Scenario } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
 import { openLog } from '../open-log.js';
-import { openScenario, textOf, type ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { openScenario } from '../scenario-texts.js';
+import { textOf } from '../text-of.js';
 import { guessLines } from '../render/log-guess.js';
 import { logLines } from '../render/log.js';
 import type { Streams } from '../streams.js';

@@ -1,6 +1,6 @@
 import { InputError, nearest, worstResidual, type Fault, type RunAccount } from '@leat/core';
 import type { ExitCode } from '../exit.js';
-import type { ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
 import { darkColours, lightColours } from '../picture/colours.js';
 import { slide, type SlideSeries } from '../picture/slide.js';
 import { gather } from '../report/gather.js';

@@ -1,6 +1,6 @@
 import { worstResidual } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
-import type { ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
 import { gather } from '../report/gather.js';
 import { reportPage } from '../report/page/report-page.js';
 import type { ToldRun } from '../report/told-run.js';

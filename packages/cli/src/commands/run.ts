@@ -9,7 +9,8 @@ import {
   worstResidual,
 } from '@leat/core';
 import type { ExitCode } from '../exit.js';
-import { openScenario, type ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { openScenario } from '../scenario-texts.js';
 import { csv } from '../render/csv.js';
 import { jsonDocument } from '../render/document.js';
 import { sourceLines } from '../render/sources.js';

@@ -13,14 +13,14 @@ import {
   type TableRow,
 } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
-import type { ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { readTexts } from '../scenario-texts.js';
 import { InterruptedError, interruptible } from '../pool/interruptible.js';
 import { runJobs } from '../pool/run-jobs.js';
 import { openRunsProgress } from '../progress.js';
 import { cautions } from '../render/cautions.js';
 import { sensitivityText } from '../render/sensitivity.js';
 import { styleFor } from '../render/style.js';
-import { readTexts } from '../scenario-texts.js';
 import { rowsLike } from '../sensitivity/only.js';
 import type { Finding, SensitivityResult } from '../sensitivity/sensitivity-result.js';
 import type { Streams } from '../streams.js';

@@ -11,7 +11,7 @@ import {
 } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
 import { FileError } from '../file-error.js';
-import { openScenario } from '../open-scenario.js';
+import { openScenario } from '../scenario-texts.js';
 import { readText } from '../read-text.js';
 import { columns } from '../render/columns.js';
 import { foundLines, type ShownNumber } from '../render/found.js';
@@ -23,6 +23,7 @@ export interface ShowOptions {
   readonly in?: string;
   readonly set: readonly string[];
   readonly tables: readonly string[];
+  readonly fit?: string;
   readonly json?: boolean;
 }
 
@@ -30,6 +31,7 @@ export interface ShowOptions {
 function parametersFor(options: ShowOptions, streams: Streams): Parameters {
   if (options.in === undefined) {
     if (options.set.length > 0) throw new FileError('--set: needs a scenario: --in names it');
+    if (options.fit !== undefined) throw new FileError('--fit: needs a scenario: --in names it');
     const { overrides, notes } = readOwnTables(options.tables, readText);
     for (const note of notes) streams.note(`${note}\n`);
     return createParameters(overrides);

@@ -16,11 +16,11 @@ import {
 } from '@leat/core';
 import { readAll } from '../all-faults.js';
 import { exit, type ExitCode } from '../exit.js';
-import type { ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { openTexts, readTexts, type ScenarioTexts } from '../scenario-texts.js';
 import { sizeDocument } from '../render/size-document.js';
 import { sizeText, type SizeTold } from '../render/size.js';
 import { styleFor } from '../render/style.js';
-import { openTexts, readTexts, type ScenarioTexts } from '../scenario-texts.js';
 import { sizeDraws, type DrawsOptions } from '../size/size-draws.js';
 import type { Streams } from '../streams.js';
 import { openAt, openVaried, valueText, type Varied } from '../vary.js';

@@ -9,7 +9,8 @@ import {
   steadyState,
 } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
-import { openScenario, type ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { openScenario } from '../scenario-texts.js';
 import { cautions } from '../render/cautions.js';
 import { steadyText } from '../render/steady.js';
 import { styleFor } from '../render/style.js';

@@ -1,14 +1,14 @@
 import { compileModel, conditionOf, createParameters, measureOf, sweepGrid } from '@leat/core';
 import { readAll } from '../all-faults.js';
 import { exit, type ExitCode } from '../exit.js';
-import type { ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { openTexts, readTexts } from '../scenario-texts.js';
 import { InterruptedError, interruptible } from '../pool/interruptible.js';
 import { runJobs } from '../pool/run-jobs.js';
 import { openRunsProgress } from '../progress.js';
 import { styleFor } from '../render/style.js';
 import { sweepCsv, sweepDocument } from '../render/sweep-document.js';
 import { sweepText, type Swept } from '../render/sweep.js';
-import { openTexts, readTexts } from '../scenario-texts.js';
 import type { Streams } from '../streams.js';
 import { varyLists } from '../sweep/vary-list.js';
 import { openAt } from '../vary.js';

@@ -1,6 +1,7 @@
 import { budgetsOf, InputError, parseQuantity, why, worstResidual, type Moment, type Run } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
-import { openScenario, type ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { openScenario } from '../scenario-texts.js';
 import { cautions } from '../render/cautions.js';
 import { differenceText, type NamedMoment } from '../render/difference.js';
 import { styleFor } from '../render/style.js';

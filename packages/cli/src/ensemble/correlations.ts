@@ -1,4 +1,4 @@
-import { InputError, type RankCorrelation } from '@leat/core';
+import { fittedCorrelations, InputError, type RankCorrelation, type SavedFit } from '@leat/core';
 
 /** Reads each `ID ID RANK`. Throws InputError with every one that is not. */
 export function correlationsOf(texts: readonly string[]): readonly RankCorrelation[] {
@@ -16,4 +16,15 @@ export function correlationsOf(texts: readonly string[]): readonly RankCorrelati
     }));
   if (faults.length > 0) throw new InputError(faults);
   return read.map(({ a, b, rank }) => ({ a, b, rank }));
+}
+
+/** What is asked for, and beside it how fitted numbers vary together where nothing else is asked of the two. */
+export function withFitted(
+  asked: readonly RankCorrelation[],
+  fit: SavedFit | undefined,
+): readonly RankCorrelation[] {
+  if (fit === undefined) return asked;
+  const pair = ({ a, b }: RankCorrelation): string => [a, b].sort().join(' ');
+  const pairs = new Set(asked.map(pair));
+  return [...asked, ...fittedCorrelations(fit).filter((each) => !pairs.has(pair(each)))];
 }

@@ -1,16 +1,19 @@
 import { bibliography, budgetsOf, manifestOf } from '@leat/core';
 import { accountOf } from '../account-of.js';
 import { simulated } from '../commands/simulated.js';
-import { openScenario, textOf, type ScenarioOptions } from '../open-scenario.js';
+import type { ScenarioOptions } from '../scenario-options.js';
+import { openScenario } from '../scenario-texts.js';
+import { textOf } from '../text-of.js';
 import { savedRun } from '../saved-run.js';
 import type { Streams } from '../streams.js';
 import type { ToldRun } from './told-run.js';
 import { toldSystem } from './told-system.js';
 
-function changesOf({ set, tables, days, every }: ScenarioOptions): string[] {
+function changesOf({ set, tables, days, every, fit }: ScenarioOptions): string[] {
   return [
     ...set,
     ...(tables ?? []).map((each) => `tables=${each}`),
+    ...(fit === undefined ? [] : [`fit=${fit}`]),
     ...(days === undefined ? [] : [`days=${days}`]),
     ...(every === undefined ? [] : [`every=${every}`]),
   ];
@@ -31,7 +34,7 @@ export async function gather(
   const changes = changesOf(options);
   if (saved !== undefined) {
     if (changes.length > 0)
-      streams.note(`${file}: a saved run: --set, --tables, --days and --every do not change it\n`);
+      streams.note(`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it\n`);
     return { letter, file, ...saved };
   }
   const reading = openScenario(file, options);

@@ -6,6 +6,7 @@ import {
   type SizeMember,
   type SizeSpread,
 } from '@leat/core';
+import { withFitted } from '../ensemble/correlations.js';
 import type { SizeShared } from '../jobs/size-job.js';
 import { InterruptedError, interruptible } from '../pool/interruptible.js';
 import { eachJob } from '../pool/run-jobs.js';
@@ -50,9 +51,13 @@ export async function sizeDraws(
 ): Promise<SizeDrawn | undefined> {
   const { members = 1, seed, workers } = options;
   const chosen = chosenOf(options.chosen, search.varied.unit, answer);
+  const correlations = withFitted([], search.texts.fitted?.fit);
   const shared: SizeShared = {
     ...search,
-    sampling: { method: 'latin-hypercube', members, seed },
+    sampling: {
+      ...{ method: 'latin-hypercube', members, seed },
+      ...(correlations.length === 0 ? {} : { correlations }),
+    },
     about: answer.value ?? search.varied.to,
     ...(answer.kind === 'found' && answer.value !== undefined ? { near: answer.value } : {}),
     ...(chosen === undefined ? {} : { chosen }),

@@ -6,6 +6,7 @@ import {
   another,
   daysOption,
   everyOption,
+  fitOption,
   membersOption,
   seedOption,
   setOption,
@@ -42,6 +43,7 @@ export const addEnsemble: AddCommand = (root, streams, leave) => {
     .addOption(everyOption())
     .addOption(setOption())
     .addOption(tablesOption())
+    .addOption(fitOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .addOption(workersOption())
     .option('--out <file>', 'keep what is done, now and then and at the end')

@@ -1,7 +1,7 @@
 import { Option, type Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { PlotOptions } from '../commands/plot.js';
-import { daysOption, everyOption, setOption, tablesOption } from '../options.js';
+import { daysOption, everyOption, fitOption, setOption, tablesOption } from '../options.js';
 
 const endings = ['.svg', '.png'];
 
@@ -22,6 +22,7 @@ export const addPlot: AddCommand = (root, streams, leave) => {
     .addOption(everyOption())
     .addOption(setOption())
     .addOption(tablesOption())
+    .addOption(fitOption())
     .action(async (file: string, options: PlotOptions, command: Command) => {
       if (!endings.some((ending) => options.out.toLowerCase().endsWith(ending)))
         command.error(`error: --out ${options.out}: give a name that ends in .svg or .png`);

@@ -4,6 +4,7 @@ import type { SensitivityOptions } from '../commands/sensitivity.js';
 import {
   daysOption,
   everyOption,
+  fitOption,
   membersOption,
   seedOption,
   setOption,
@@ -36,6 +37,7 @@ export const addSensitivity: AddCommand = (root, streams, leave) => {
     .addOption(everyOption())
     .addOption(setOption())
     .addOption(tablesOption())
+    .addOption(fitOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .addOption(workersOption())
     .option('--json', 'print one JSON document instead of the summary')

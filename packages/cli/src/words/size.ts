@@ -5,9 +5,11 @@ import {
   another,
   daysOption,
   everyOption,
+  fitOption,
   membersOption,
   seedOption,
   setOption,
+  tablesOption,
   workersOption,
 } from '../options.js';
 
@@ -39,6 +41,8 @@ export const addSize: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(tablesOption())
+    .addOption(fitOption())
     .addOption(membersOption().default(undefined))
     .addOption(seedOption())
     .option('--chosen <value>', 'a size whose fate in each draw is asked (default: the answer)')

@@ -1,7 +1,15 @@
 import type { Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { SweepOptions } from '../commands/sweep.js';
-import { another, daysOption, everyOption, setOption, workersOption } from '../options.js';
+import {
+  another,
+  daysOption,
+  everyOption,
+  fitOption,
+  setOption,
+  tablesOption,
+  workersOption,
+} from '../options.js';
 
 /** `leat sweep FILE --vary PATH=A:B:n --of MEASURE`. */
 export const addSweep: AddCommand = (root, streams, leave) => {
@@ -19,6 +27,8 @@ export const addSweep: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(tablesOption())
+    .addOption(fitOption())
     .addOption(workersOption())
     .option('--csv <file>', 'write every point to a CSV file')
     .option('--svg <file>', 'draw a line over one quantity, a map over two')

@@ -10,6 +10,8 @@ export interface RankCorrelation {
   readonly b: string;
   /** Above -1 and below 1. */
   readonly rank: number;
+  /** Holds only where both are drawn; without it an id that is not drawn is a fault. */
+  readonly whereDrawn?: boolean;
 }
 
 function faultsOf(correlations: readonly RankCorrelation[], ids: readonly string[]): readonly Fault[] {
@@ -40,9 +42,12 @@ function faultsOf(correlations: readonly RankCorrelation[], ids: readonly string
  * Throws InputError for ids that are not drawn, and correlations that cannot hold together.
  */
 export function correlate(
-  correlations: readonly RankCorrelation[],
+  given: readonly RankCorrelation[],
   ids: readonly string[],
 ): (u: Float64Array) => Float64Array {
+  const correlations = given.filter(
+    ({ a, b, whereDrawn = false }) => !whereDrawn || (ids.includes(a) && ids.includes(b)),
+  );
   const faults = faultsOf(correlations, ids);
   if (faults.length > 0) throw new InputError(faults);
   if (correlations.length === 0) return (u) => u;
