@@ -7,11 +7,15 @@ import { Adder } from 'd3-array';
  * @param values what to add; an empty list sums to 0
  */
 export function sum(values: Iterable<number>): number {
-  const exact = new Adder();
-  let plain = 0;
+  let exact: Adder | undefined;
+  let [first, second, count, plain] = [0, 0, 0, 0];
   for (const value of values) {
-    exact.add(value);
-    plain += value;
+    plain = count === 0 ? value : plain + value;
+    // Of two values the plain sum is the exact one, rounded.
+    if (count === 0) first = value;
+    else if (count === 1) second = value;
+    else exact = (exact ?? new Adder().add(first).add(second)).add(value);
+    count++;
   }
-  return Number.isFinite(plain) ? exact.valueOf() : plain;
+  return exact !== undefined && Number.isFinite(plain) ? exact.valueOf() : plain;
 }

@@ -16,7 +16,7 @@ export const answerJob: Job<AnswerShared, Float64Array, Answer> = {
     const options = tolerance === undefined ? {} : { tolerance };
     const opened = openTexts(texts);
     const { rows, measures } = basisOf(opened, { measures: [measure], conditions: [] }, options);
-    const runAt = openRuns(opened, rows, options);
+    const runAt = openRuns(opened, rows, { ...options, reuse: true });
     return {
       run: (u) => {
         try {

@@ -68,6 +68,8 @@ export async function eachTask(
             reject(errorFrom(answer.error));
             return;
           }
+          // First, so that the worker is at work while its output is taken in.
+          under = give(worker);
           try {
             done(answer.index, answer.output);
           } catch (error) {
@@ -75,7 +77,6 @@ export async function eachTask(
             return;
           }
           if (--left === 0) resolve();
-          else under = give(worker);
         });
         const died = (reason: string): void => {
           const at = under < 0 ? '' : ` while it did job ${under + 1} of ${inputs.length}`;

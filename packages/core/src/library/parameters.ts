@@ -2,6 +2,7 @@ import { type Fault, InputError } from '../errors.js';
 import type { Override } from '../scenario/scenario.js';
 import { nearest } from '../suggest.js';
 import { draw } from './draw.js';
+import { names, type SubjectGroup } from './names.js';
 import { overrideRow } from './override.js';
 import { subjectFaults } from './subject-faults.js';
 import { tableRows } from './table-rows.js';
@@ -16,6 +17,8 @@ export interface Parameters {
   has(id: string): boolean;
   /** Every row in use, ours in the order of the tables, then what the user added. */
   rows(): Iterable<TableRow>;
+  /** The subjects of a group (`names`), those that the user added with them. */
+  subjects(group: SubjectGroup): readonly string[];
   /** Ids read so far, sorted. */
   used(): string[];
   /** What is unusual about the numbers the user gave: one line each. */
@@ -51,10 +54,17 @@ export function drawParameters(random: () => number, overrides: readonly Overrid
  * Nothing is checked again. Throws RangeError for an unknown id.
  */
 export function parametersAt(values: ReadonlyMap<string, number>, others: Parameters): Parameters {
-  const rows = new Map<string, TableRow>();
-  for (const row of others.rows()) rows.set(row.id, row);
-  for (const [id, value] of values) rows.set(id, { ...others.row(id), value });
-  return parametersOf(rows, others.warnings);
+  const drawn = new Map<string, TableRow>();
+  for (const [id, value] of values) drawn.set(id, { ...others.row(id), value });
+  return parametersFrom({
+    get: (id) => drawn.get(id) ?? (others.has(id) ? others.row(id) : undefined),
+    has: (id) => others.has(id),
+    rows: function* () {
+      for (const row of others.rows()) yield drawn.get(row.id) ?? row;
+    },
+    subjects: (group) => others.subjects(group),
+    warnings: others.warnings,
+  });
 }
 
 function applyOverrides(overrides: readonly Override[]): { rows: Map<string, TableRow>; warnings: string[] } {
@@ -88,11 +98,34 @@ export function parametersOf(
   rows: ReadonlyMap<string, TableRow>,
   warnings: readonly string[] = [],
 ): Parameters {
+  const subjects = new Map<SubjectGroup, readonly string[]>();
+  return parametersFrom({
+    get: (id) => rows.get(id),
+    has: (id) => rows.has(id),
+    rows: () => rows.values(),
+    subjects: (group) => {
+      const found = subjects.get(group) ?? names(group, rows.values());
+      subjects.set(group, found);
+      return found;
+    },
+    warnings,
+  });
+}
+
+/** Where numbers come from. */
+interface NumberSource extends Pick<Parameters, 'has' | 'rows' | 'subjects' | 'warnings'> {
+  get(id: string): TableRow | undefined;
+}
+
+function parametersFrom(source: NumberSource): Parameters {
   const read = new Set<string>();
   const row = (id: string): TableRow => {
-    const found = rows.get(id);
+    const found = source.get(id);
     if (found !== undefined) return found;
-    const near = nearest(id, rows.keys());
+    const near = nearest(
+      id,
+      Array.from(source.rows(), (each) => each.id),
+    );
     const hint = near === undefined ? '' : `; did you mean ${near}?`;
     throw new RangeError(`no number "${id}" in the tables${hint}`);
   };
@@ -103,9 +136,10 @@ export function parametersOf(
       return value;
     },
     row,
-    has: (id) => rows.has(id),
-    rows: () => rows.values(),
+    has: (id) => source.has(id),
+    rows: () => source.rows(),
+    subjects: (group) => source.subjects(group),
     used: () => [...read].sort(),
-    warnings,
+    warnings: source.warnings,
   };
 }

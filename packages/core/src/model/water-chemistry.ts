@@ -28,19 +28,25 @@ interface Waters {
  * pH, un-ionised ammonia and carbon dioxide of a vessel, NaN where its water has no pH in 0-14.
  * Formulas: chemistry/acid-base.ts.
  */
-export function waterChemistry(
-  values: Values,
-  { y, volume, temperature }: Waters,
-  cell: number,
-): WaterChemistry {
+export function waterChemistry(values: Values, waters: Waters, cell: number): WaterChemistry {
+  return openWaterChemistry(values)(waters, cell);
+}
+
+/** As `waterChemistry`, for many moments: the constants of a temperature are worked out once. */
+export function openWaterChemistry(values: Values): (waters: Waters, cell: number) => WaterChemistry {
   const molar = values.value('molar.nitrogen');
-  const per = (component: 'tan' | 'alkalinity' | 'carbon'): number =>
-    y[waterState(cell, component)] / volume[cell];
-  const tan = per('tan');
-  const carbon = per('carbon');
-  const k: AcidBaseConstants = acidBaseConstants(values, temperature[cell]);
-  const h = hydrogenIon(per('alkalinity'), carbon, tan / molar, k, Number.NaN);
+  const constants = new Map<number, AcidBaseConstants>();
   const out = new Float64Array(SPECIATION);
-  speciate(tan, carbon, h, k, molar, out, 0);
-  return { pH: out[0], ammonia: out[1], carbonDioxide: out[2] };
+  return ({ y, volume, temperature }, cell) => {
+    const per = (component: 'tan' | 'alkalinity' | 'carbon'): number =>
+      y[waterState(cell, component)] / volume[cell];
+    const tan = per('tan');
+    const carbon = per('carbon');
+    const warmth = temperature[cell];
+    const k = constants.get(warmth) ?? acidBaseConstants(values, warmth);
+    constants.set(warmth, k);
+    const h = hydrogenIon(per('alkalinity'), carbon, tan / molar, k, Number.NaN);
+    speciate(tan, carbon, h, k, molar, out, 0);
+    return { pH: out[0], ammonia: out[1], carbonDioxide: out[2] };
+  };
 }

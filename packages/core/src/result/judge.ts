@@ -41,22 +41,26 @@ export function judge(
 ): Verdict {
   const sign = limit.direction === 'above' ? 1 : -1;
   const means = runningMean(times, values, averaging);
-  const excess = means.map((mean) => sign * (mean - limit.value));
+  const excess = (i: number): number => sign * (means[i] - limit.value);
   let worst = -1;
   let first: number | undefined;
   let total = 0;
-  times.forEach((time, i) => {
-    if (Number.isNaN(excess[i]) || !matters(i)) return;
-    if (worst < 0 || excess[i] > excess[worst]) worst = i;
-    if (excess[i] > 0) first ??= time;
-    if (i === 0 || Number.isNaN(excess[i - 1]) || !matters(i - 1)) return;
-    const part = positivePart(excess[i - 1], excess[i]);
-    if (part === undefined) return;
-    const step = time - times[i - 1];
+  /** Excess at the time before; NaN where it is not known or does not matter. */
+  let before = Number.NaN;
+  for (let i = 0; i < times.length; i++) {
+    const was = before;
+    const now = matters(i) ? excess(i) : Number.NaN;
+    before = now;
+    if (Number.isNaN(now)) continue;
+    if (worst < 0 || now > excess(worst)) worst = i;
+    if (now > 0) first ??= times[i];
+    const part = Number.isNaN(was) ? undefined : positivePart(was, now);
+    if (part === undefined) continue;
+    const step = times[i] - times[i - 1];
     total += step * (part.to - part.from);
     const began = times[i - 1] + step * part.from;
     if (first === undefined || began < first) first = began;
-  });
+  }
   if (worst < 0) return { judged: false, passed: false, total: 0 };
   return {
     judged: true,

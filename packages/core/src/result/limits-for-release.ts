@@ -1,4 +1,4 @@
-import { acuteCriterion, chronicCriterion } from './epa-criteria.js';
+import { openAcuteCriterion, openChronicCriterion } from './epa-criteria.js';
 import { limitFrom, type LimitCheck, type LimitReader } from './limit-check.js';
 
 /** Salmon and trout that the acute criterion has a value of its own for. */
@@ -13,8 +13,10 @@ function checksAt(reader: LimitReader, vessel: string): readonly LimitCheck[] {
   const tan = reader.values(`tan@${vessel}`);
   const pH = reader.values(`pH@${vessel}`);
   const temperature = reader.values(`temperature@${vessel}`);
-  const acute = tan.map((each, i) => each / acuteCriterion(parameters, pH[i], temperature[i], trout));
-  const chronic = tan.map((each, i) => each / chronicCriterion(parameters, pH[i], temperature[i]));
+  const acuteAt = openAcuteCriterion(parameters, trout);
+  const chronicAt = openChronicCriterion(parameters);
+  const acute = tan.map((each, i) => each / acuteAt(pH[i], temperature[i]));
+  const chronic = tan.map((each, i) => each / chronicAt(pH[i], temperature[i]));
   const criterion = (kind: 'acute' | 'chronic', averaging: string, quantity: string) => ({
     ...limitFrom(parameters, {
       id: `epa.${kind}.factor`,

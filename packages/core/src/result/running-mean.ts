@@ -22,14 +22,17 @@ export function runningMean(
   const whole = integral(times, values);
   // Room for rounding: the end of the first full window must not be missed by the last bit.
   const slack = 1e-9 * window;
+  const means = new Float64Array(times.length).fill(Number.NaN);
   let j = 0;
-  return Float64Array.from(times, (time, i) => {
+  for (let i = 0; i < times.length; i++) {
+    const time = times[i];
     const from = Math.max(time - window, times[0]);
-    if (time - window < times[0] - slack) return Number.NaN;
+    if (time - window < times[0] - slack) continue;
     while (j + 1 < times.length && times[j + 1] <= from) j++;
     const past = from - times[j];
     const slope = j + 1 < times.length ? (values[j + 1] - values[j]) / (times[j + 1] - times[j]) : 0;
     const before = whole[j] + past * (values[j] + (slope * past) / 2);
-    return (whole[i] - before) / (time - from);
-  });
+    means[i] = (whole[i] - before) / (time - from);
+  }
+  return means;
 }

@@ -4,15 +4,14 @@ import { sum } from '../sum.js';
 import type { SeriesSource } from './series-source.js';
 
 /** Mean flow of all streams of some kinds over the output step that ends at a sample (the first: 0), m3/d. */
-function flow(run: Course, kinds: readonly StreamKind[], index: number): number {
-  if (index === 0) return 0;
-  const { samples, model } = run;
-  const before = samples[index - 1];
-  const now = samples[index];
-  const carried = model.streams.map((stream, i) =>
-    kinds.includes(stream.kind) ? now.carried[i] - before.carried[i] : 0,
-  );
-  return sum(carried) / (now.time - before.time);
+function flow({ samples, model }: Course, kinds: readonly StreamKind[]): (index: number) => number {
+  const streams = model.streams.flatMap(({ kind }, i) => (kinds.includes(kind) ? [i] : []));
+  return (index) => {
+    if (index === 0) return 0;
+    const before = samples[index - 1];
+    const now = samples[index];
+    return sum(streams.map((i) => now.carried[i] - before.carried[i])) / (now.time - before.time);
+  };
 }
 
 /**
@@ -26,11 +25,13 @@ export function systemSources(run: Course): readonly SeriesSource[] {
     unit,
     value,
   });
+  const topUp = flow(run, ['top-up']);
+  const discharge = flow(run, ['exchange', 'leak', 'overflow']);
   return [
     source('feed', 'g/d', ({ fed }) => sum(fed)),
     source('evapotranspiration', 'm3/d', ({ evapotranspiration }) => evapotranspiration),
-    source('top-up', 'm3/d', (_, index) => flow(run, ['top-up'], index)),
-    source('discharge', 'm3/d', (_, index) => flow(run, ['exchange', 'leak', 'overflow'], index)),
+    source('top-up', 'm3/d', (_, index) => topUp(index)),
+    source('discharge', 'm3/d', (_, index) => discharge(index)),
     source('volume', 'm3', ({ volume }) => sum(volume)),
     source('rain-tank', 'm3', ({ rain }) => rain),
     source('rain-tank-spilled', 'm3', ({ spilled }) => spilled),

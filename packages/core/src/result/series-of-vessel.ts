@@ -2,8 +2,7 @@ import { waterComponents, type WaterComponent } from '../model/component.js';
 import { waterState } from '../model/layout.js';
 import type { Course, Sample } from '../run/run.js';
 import type { SeriesSource } from './series-source.js';
-import type { WaterChemistry } from '../model/water-chemistry.js';
-import { chemistryOf } from './water.js';
+import { openWaterChemistry, type WaterChemistry } from '../model/water-chemistry.js';
 
 const units: Record<WaterComponent, string> = {
   tan: 'mg N/L',
@@ -16,20 +15,28 @@ const units: Record<WaterComponent, string> = {
   chloride: 'mg/L',
 };
 
+type ChemistryOf = ReturnType<typeof openWaterChemistry>;
+
 /** Water chemistry of one vessel at each sample, worked out once. */
-function chemistry(run: Course, cell: number): (index: number) => WaterChemistry {
-  const known = new Map<number, WaterChemistry>();
-  return (index) => {
-    const found = known.get(index) ?? chemistryOf(run, run.samples[index], cell);
-    known.set(index, found);
-    return found;
-  };
+function chemistry(
+  { samples }: Course,
+  cell: number,
+  chemistryOf: () => ChemistryOf,
+): (index: number) => WaterChemistry {
+  const known: WaterChemistry[] = [];
+  return (index) => (known[index] ??= chemistryOf()(samples[index], cell));
 }
 
-function derived(run: Course, cell: number): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
-  const at = chemistry(run, cell);
+function derived(
+  run: Course,
+  cell: number,
+  chemistryOf: () => ChemistryOf,
+): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
+  const at = chemistry(run, cell, chemistryOf);
   const { parameters } = run.model;
-  const gramsPerMol = (): number => parameters.value('molar.carbon') + parameters.value('molar.oxygen-gas');
+  let molar: number | undefined;
+  const gramsPerMol = (): number =>
+    (molar ??= parameters.value('molar.carbon') + parameters.value('molar.oxygen-gas'));
   return [
     { quantity: 'pH', unit: 'pH', value: (_, i) => at(i).pH },
     { quantity: 'un-ionised-ammonia', unit: 'mg N/L', value: (_, i) => at(i).ammonia },
@@ -54,16 +61,23 @@ function fixed(run: Course, cell: number): readonly (Omit<SeriesSource, 'name'> 
 
 /** Series of every vessel: what is in its water, what follows from that, what sits on its surfaces. */
 export function vesselSources(run: Course): readonly SeriesSource[] {
+  let opened: ChemistryOf | undefined;
+  const chemistryOf = (): ChemistryOf => (opened ??= openWaterChemistry(run.model.parameters));
   return run.model.layout.cells.flatMap((vessel, cell) => {
-    const water = waterComponents.map((component) => ({
-      quantity: component,
-      unit: units[component],
-      value: (sample: Sample) => sample.y[waterState(cell, component)] / sample.volume[cell],
-    }));
-    return [...water, ...derived(run, cell), ...fixed(run, cell)].map(({ quantity, unit, value }) => ({
-      name: `${quantity}@${vessel}`,
-      unit,
-      value,
-    }));
+    const water = waterComponents.map((component) => {
+      const state = waterState(cell, component);
+      return {
+        quantity: component,
+        unit: units[component],
+        value: (sample: Sample) => sample.y[state] / sample.volume[cell],
+      };
+    });
+    return [...water, ...derived(run, cell, chemistryOf), ...fixed(run, cell)].map(
+      ({ quantity, unit, value }) => ({
+        name: `${quantity}@${vessel}`,
+        unit,
+        value,
+      }),
+    );
   });
 }

@@ -38,9 +38,11 @@ function sourcesOf(run: Course): readonly SeriesSource[] {
   return [...vesselSources(run), ...cohortSources(run), ...plantingSources(run), ...systemSources(run)];
 }
 
-function seriesFrom(run: Course, source: SeriesSource): Series {
-  const values = Float64Array.from(run.samples, (sample, index) => source.value(sample, index));
-  const times = run.samples.map((sample) => sample.time);
+const timesOf = ({ samples }: Course): readonly number[] => samples.map(({ time }) => time);
+
+function seriesFrom({ samples }: Course, source: SeriesSource, times: readonly number[]): Series {
+  const values = new Float64Array(samples.length);
+  for (let i = 0; i < samples.length; i++) values[i] = source.value(samples[i], i);
   const { name, unit } = source;
   return { name, unit, values, at: (time) => interpolate(times, values, name, time) };
 }
@@ -59,7 +61,7 @@ export function seriesUnits(model: Model): ReadonlyMap<string, string> {
 export function seriesOf(run: Run, name: string): Series {
   const sources = sourcesOf(run);
   const source = sources.find((each) => each.name === name);
-  if (source !== undefined) return seriesFrom(run, source);
+  if (source !== undefined) return seriesFrom(run, source, timesOf(run));
   const near = nearest(
     name,
     sources.map((each) => each.name),
@@ -71,5 +73,6 @@ export function seriesOf(run: Run, name: string): Series {
 
 /** Every series of a run, in the order of `seriesNames`. */
 export function allSeries(run: Course): readonly Series[] {
-  return sourcesOf(run).map((source) => seriesFrom(run, source));
+  const times = timesOf(run);
+  return sourcesOf(run).map((source) => seriesFrom(run, source, times));
 }

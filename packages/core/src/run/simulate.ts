@@ -11,6 +11,7 @@ import { openLedger } from './ledger.js';
 import { adviceFor } from './outcome.js';
 import { outputTimes } from './output-times.js';
 import { openRules } from './rules.js';
+import { freshRoom, type SampleRoom } from './sample-room.js';
 import type { Outcome, Run, Sample } from './run.js';
 import { startState } from './start.js';
 import { INSTANT, openStretches } from './stretches.js';
@@ -24,6 +25,8 @@ export interface SimulateOptions {
   readonly tolerance?: number;
   /** Called at each day boundary, for a progress bar. */
   readonly onDay?: (day: number) => void;
+  /** Where the samples are kept; default: in arrays of their own. */
+  readonly room?: SampleRoom;
 }
 
 /** Changes of the water's state in one day that count as chattering. */
@@ -85,6 +88,10 @@ export function simulateWith(
   const followRules = openRules(bench, day.temperature);
   const stretches = openStretches({ model, regime, keeper, crops, hydraulics, day });
   const samples: Sample[] = [];
+  const { room = freshRoom } = options;
+  const vapour = streams.flatMap(({ kind }, s) =>
+    kind === 'evaporation' || kind === 'transpiration' ? [s] : [],
+  );
   const actions = [...scenario.actions]
     .map((action, order) => ({ ...action, order }))
     .sort(
@@ -94,26 +101,41 @@ export function simulateWith(
   let nextAction = 0;
   const times = outputTimes(scenario.days, scenario.every);
 
+  function copy(values: Float64Array): Float64Array {
+    const kept = room.array(values.length);
+    kept.set(values);
+    return kept;
+  }
+
+  /** Values that have moved along straight lines for some time. */
+  function along(values: Float64Array, slope: Float64Array, since: number): Float64Array {
+    const moved = room.array(values.length);
+    for (let i = 0; i < moved.length; i++) moved[i] = values[i] + slope[i] * since;
+    return moved;
+  }
+
+  /** Feed offered to each cohort. */
+  function fedAt(atY: Float64Array): Float64Array {
+    const offered = room.array(stretches.offered.length);
+    stretches.offered.forEach(({ fed, share }, cohort) => {
+      offered[cohort] = fed + share * atY[layout.fish[cohort].mass];
+    });
+    return offered;
+  }
+
   function sample(time: number, atY: Float64Array, atX: Float64Array, sinceStretch: number): void {
     samples.push({
       time,
-      y: atY.slice(),
-      x: atX.slice(),
-      volume: hydraulics.volume.map((volume, cell) => volume + hydraulics.slope[cell] * sinceStretch),
-      carried: hydraulics.carried.map((volume, s) => volume + hydraulics.flow[s] * sinceStretch),
+      y: copy(atY),
+      x: copy(atX),
+      volume: along(hydraulics.volume, hydraulics.slope, sinceStretch),
+      carried: along(hydraulics.carried, hydraulics.flow, sinceStretch),
       rain: hydraulics.rain + hydraulics.rainSlope * sinceStretch,
       spilled: hydraulics.spilled + hydraulics.spillSlope * sinceStretch,
       posted: ledger.postings.length,
-      temperature: day.temperature.slice(),
-      fed: Float64Array.from(
-        stretches.offered,
-        ({ fed, share }, cohort) => fed + share * atY[layout.fish[cohort].mass],
-      ),
-      evapotranspiration: streams.reduce(
-        (sum, stream, s) =>
-          stream.kind === 'evaporation' || stream.kind === 'transpiration' ? sum + hydraulics.flow[s] : sum,
-        0,
-      ),
+      temperature: copy(day.temperature),
+      fed: fedAt(atY),
+      evapotranspiration: vapour.reduce((sum, s) => sum + hydraulics.flow[s], 0),
     });
   }
 

@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 import type { Fault } from '../errors.js';
-import { names, type SubjectGroup } from '../library/names.js';
+import type { SubjectGroup } from '../library/names.js';
 import type { Parameters } from '../library/parameters.js';
 import { nearest } from '../suggest.js';
 import type { Load } from './include-tree.js';
@@ -47,8 +47,8 @@ export class Reader {
   ) {}
 
   /** The subjects of a group, those that the user added with them. */
-  names(group: SubjectGroup): string[] {
-    return names(group, this.parameters.rows());
+  names(group: SubjectGroup): readonly string[] {
+    return this.parameters.subjects(group);
   }
 
   /** A fault at a path. What came is taken from the tree where it is one value. */

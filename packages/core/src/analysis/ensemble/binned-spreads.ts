@@ -9,8 +9,11 @@ const digits = 44;
 const single = -32768;
 
 /** Number of the bin of a value where bins are 2^exponent wide and the edges are whole multiples of that. */
-function binOf(value: number, exponent: number): number {
-  const scaled = value / 2 ** exponent;
+const binOf = (value: number, exponent: number): number => binIn(value, 2 ** exponent);
+
+/** The same with the width given. */
+function binIn(value: number, width: number): number {
+  const scaled = value / width;
   // Far below one bin the quotient may round to 0, on whichever side it was.
   return scaled === 0 && value < 0 ? -1 : Math.floor(scaled);
 }
@@ -41,6 +44,8 @@ export function binnedSpreads(cells: number, members: number): Spreads {
   const lows = new Float64Array(cells).fill(Infinity);
   const highs = new Float64Array(cells).fill(-Infinity);
   const exponents = new Int16Array(cells).fill(single);
+  /** 2^exponent, at hand; NaN of a cell of one value. */
+  const widths = new Float64Array(cells).fill(Number.NaN);
   const scratch = new Float64Array(bins);
 
   /** Widens a cell until it spans low to high. */
@@ -53,6 +58,7 @@ export function binnedSpreads(cells: number, members: number): Spreads {
     const to = exponentFor(lows[cell], highs[cell]);
     if (to === from) return;
     exponents[cell] = to;
+    widths[cell] = 2 ** to;
     if (oldLow === Infinity) return;
     const mine = counts.subarray(cell * bins, (cell + 1) * bins);
     scratch.fill(0);
@@ -67,8 +73,8 @@ export function binnedSpreads(cells: number, members: number): Spreads {
 
   function put(cell: number, value: number, times: number): void {
     if (value < lows[cell] || value > highs[cell]) span(cell, value, value);
-    const exponent = exponents[cell];
-    counts[cell * bins + (exponent === single ? 0 : slotOf(binOf(value, exponent)))] += times;
+    const slot = exponents[cell] === single ? 0 : slotOf(binIn(value, widths[cell]));
+    counts[cell * bins + slot] += times;
   }
 
   function count(cell: number): number {

@@ -14,7 +14,7 @@ export function openMembers(
   sampling: Sampling,
   options: { readonly tolerance?: number } = {},
 ): (member: number) => MemberOutcome {
-  const runAt = openRuns(open, rows, options);
+  const runAt = openRuns(open, rows, { ...options, reuse: true });
   const draw = openSampling(
     sampling,
     rows.map(({ id }) => id),
