@@ -50,7 +50,7 @@ describe('the demo year in process', () => {
     console.log(`  one year at 1e-5, cold: ${cold.toFixed(1)}`);
     const reading = show('reading the file', () => read(365), 60, 5);
     const compiling = show(
-      'compiling, with the closure check',
+      'compiling, rows found to close before',
       () => compileModel(year.scenario, parameters),
       60,
       5,

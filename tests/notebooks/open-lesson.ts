@@ -66,8 +66,8 @@ export async function sliders(page: Page): Promise<readonly string[]> {
 }
 
 /**
- * Moves a slider to a share of its way, as a finger does, and waits until numbers and pictures are drawn anew.
- * @returns ms from the input to the frame after the new picture
+ * Moves a slider to a share of its way, as a finger does, and waits until nothing on the page changes any more.
+ * @returns ms from the input until the frame with the last change has been laid out and painted
  */
 export async function slide(page: Page, name: string, share: number): Promise<number> {
   return page.evaluate(
@@ -80,11 +80,22 @@ export async function slide(page: Page, name: string, share: number): Promise<nu
         if (range === null || main === null) throw new Error(`no slider ${slider}`);
         const tired = setTimeout(() => reject(new Error(`nothing changes with ${slider}`)), 10_000);
         const before = performance.now();
+        let quiet: ReturnType<typeof setTimeout> | undefined;
         const watcher = new MutationObserver(() => {
-          watcher.disconnect();
+          clearTimeout(quiet);
           requestAnimationFrame(() => {
-            clearTimeout(tired);
-            resolve(performance.now() - before);
+            // A task after the frame: by then it is painted.
+            const { port1, port2 } = new MessageChannel();
+            port1.onmessage = () => {
+              const took = performance.now() - before;
+              clearTimeout(quiet);
+              quiet = setTimeout(() => {
+                watcher.disconnect();
+                clearTimeout(tired);
+                resolve(took);
+              }, 60);
+            };
+            port2.postMessage(0);
           });
         });
         watcher.observe(main, { childList: true, subtree: true });

@@ -54,6 +54,112 @@ describe('leat report', () => {
   });
 });
 
+describe('leat report --ensemble', () => {
+  const days = ['--days', '10'];
+  const report = (...more: string[]) =>
+    leat(['report', 'small.yaml', ...days, ...more, '--out', 'bands.html'], folder);
+  const asked = [
+    '--members',
+    '12',
+    '--seed',
+    '3',
+    '--of',
+    'highest tan@tank',
+    '--keep',
+    'highest tan@tank below 5',
+  ];
+  const drawn = leat(
+    ['ensemble', 'small.yaml', ...days, ...asked, '--json', '--out', 'small.ensemble'],
+    folder,
+  );
+  const other = leat(['ensemble', 'fed.yaml', ...days, '--members', '2', '--json'], folder);
+  writeFileSync(inFolder('bands.json'), drawn.out);
+  writeFileSync(inFolder('other.json'), other.out);
+
+  it('draws the bands of the document and of the kept file alike, with odds and answers', () => {
+    expect([drawn.code, other.code]).toEqual([0, 0]);
+    expect(report('--ensemble', 'bands.json')).toEqual({ code: 0, out: '', err: 'bands.html written\n' });
+    const page = readFileSync(inFolder('bands.html'), 'utf8');
+    for (const words of [
+      'How sure we are',
+      '12 runs, each with ',
+      'highest tan@tank below 5',
+      'latin-hypercube, seed 3',
+    ])
+      expect(page).toContain(words);
+    expect(page).not.toMatch(/NaN|undefined|Infinity|\[object/);
+    expect(page.split('fill="var(--mist)"').length - 1).toBeGreaterThan(7);
+    expect(report('--ensemble', 'small.ensemble').code).toBe(0);
+    expect(readFileSync(inFolder('bands.html'), 'utf8')).toBe(page);
+  });
+
+  it('finds the run that each is of, in any order', () => {
+    const args = ['report', 'small.yaml', 'fed.yaml', ...days, '--ensemble', 'other.json', 'bands.json'];
+    expect(leat([...args, '--out', 'both.html'], folder).code).toBe(0);
+    const page = readFileSync(inFolder('both.html'), 'utf8');
+    expect(page.indexOf('12 runs, each')).toBeGreaterThan(0);
+    expect(page.indexOf('2 runs, each', page.indexOf('12 runs, each') + 5)).toBeGreaterThan(0);
+  });
+
+  it('stands beside the document of a run of the same scenario', () => {
+    writeFileSync(inFolder('run.json'), leat(['run', 'small.yaml', ...days, '--json'], folder).out);
+    expect(leat(['report', 'run.json', '--ensemble', 'bands.json', '--out', 'run.html'], folder).code).toBe(
+      0,
+    );
+    expect(readFileSync(inFolder('run.html'), 'utf8')).toContain('12 runs, each');
+  });
+
+  it('refuses ensembles of another system, all of them at once, and writes nothing', () => {
+    const args = ['report', 'small.yaml', '--days', '9', '--ensemble', 'other.json', 'bands.json'];
+    const { code, err } = leat([...args, '--out', 'none.html'], folder);
+    expect(code).toBe(2);
+    expect(err).toBe(
+      [
+        'other.json: an ensemble of another system: "Fed double", 10 days;',
+        'bands.json: an ensemble of another system: "Small system (invented)", 10 days;',
+      ]
+        .map(
+          (head) =>
+            `${head} got with small.yaml ("Small system (invented)", 9 days); ` +
+            'expected one of the same file with the same --set, --tables, --days and --every\n',
+        )
+        .join(''),
+    );
+    expect(existsSync(inFolder('none.html'))).toBe(false);
+  });
+
+  it('says what a file is that is no ensemble, of all at once', () => {
+    writeFileSync(inFolder('run.json'), leat(['run', 'small.yaml', '--days', '2', '--json'], folder).out);
+    writeFileSync(inFolder('cut.json'), drawn.out.slice(0, 5000));
+    writeFileSync(inFolder('short.json'), drawn.out.replace('"median":[', '"median":[1,'));
+    writeFileSync(inFolder('word.json'), drawn.out.replace(/"probability":[^,]*,/, '"probability":"often",'));
+    const { code, err } = report(
+      '--ensemble',
+      'run.json',
+      'cut.json',
+      'short.json',
+      'word.json',
+      'no.json',
+      'small.yaml',
+    );
+    const wanted = 'expected a document of leat ensemble --json, or a file of leat ensemble --out';
+    expect(code).toBe(2);
+    expect(err.trimEnd().split('\n')).toEqual([
+      `run.json: the document of one run, not of an ensemble; ${wanted}`,
+      `cut.json: not an ensemble; ${wanted}`,
+      expect.stringMatching(
+        /^short\.json: not a whole document of leat ensemble --json: see series\.[\w-]+@\w+$/,
+      ),
+      'word.json: not a whole document of leat ensemble --json: see limits.0.probability',
+      'no.json: cannot be read: no such file or folder',
+      `small.yaml: not an ensemble; ${wanted}`,
+    ]);
+    expect(report('--ensemble', 'bands.json', 'small.ensemble').err).toBe(
+      'small.ensemble: of the same system as bands.json; give one of them\n',
+    );
+  });
+});
+
 describe('leat plot', () => {
   it('writes a picture that stands alone, the same bytes each time', () => {
     const args = [

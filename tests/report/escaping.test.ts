@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { slide } from '../../packages/cli/src/picture/slide.js';
 import { lightColours } from '../../packages/cli/src/picture/colours.js';
 import { reportPage } from '../../packages/cli/src/report/page/report-page.js';
-import { nasty, saying } from './nasty.js';
+import { banded } from './banded.js';
+import { ensembleSaying, nasty, saying } from './nasty.js';
 import { toldOver } from './told.js';
 
 const elements = (html: string): number => parseHTML(html).document.querySelectorAll('*').length;
@@ -33,6 +34,17 @@ describe('what comes from files', () => {
     expect(document.querySelector('#events')?.textContent).toContain(text);
     expect(document.querySelector('#limits')?.textContent).toContain(text);
     expect(document.querySelector('#courses')?.textContent).toContain(Array.from(text).slice(0, 3).join(''));
+  });
+
+  it.each(nasty)('stands as text wherever the document of an ensemble may put it: %s', async (text) => {
+    const told = await toldOver('title: Plain\n');
+    const ensemble = banded(told);
+    const page = reportPage([{ ...told, ensemble: ensembleSaying(text, ensemble) }]);
+    const { document } = parseHTML(page);
+    expect(document.querySelectorAll('script, img, [onerror], [onload]')).toHaveLength(0);
+    expect(elements(page)).toBe(elements(reportPage([{ ...told, ensemble }])));
+    const said = (document.querySelector('#sure')?.textContent ?? '').split(text).length - 1;
+    expect(said).toBeGreaterThan(5);
   });
 
   it.each(nasty)('stands as text in a picture: %s', (title) => {

@@ -1,3 +1,4 @@
+import type { KeptEnsemble } from '../../packages/cli/src/ensemble/read-ensemble.js';
 import type { ToldRun } from '../../packages/cli/src/report/told-run.js';
 
 /** Texts that would do something if they were read as markup. */
@@ -29,5 +30,29 @@ export function saying(text: string, { account, budgets, manifest, sources }: To
     events: [{ time: 1, kind: text, place: text, text }],
     manifest: { ...manifest, integrator: text },
     sources: sources.map((source) => ({ ...source, key: text, citation: text })),
+  };
+}
+
+/** An ensemble as its document may tell it, one text in every place that a document can put text. */
+export function ensembleSaying(
+  text: string,
+  { series, limits, measures, conditions, ...rest }: KeptEnsemble['result'],
+): KeptEnsemble['result'] {
+  const words = { text, unit: text };
+  return {
+    ...rest,
+    failed: [{ member: 1, reason: text }],
+    drawn: [{ id: text }],
+    series: series.map((each) => ({ ...each, unit: text })),
+    limits: limits.map((each) => ({
+      ...each,
+      quantity: text,
+      unit: text,
+      place: text,
+      whom: text,
+      source: text,
+    })),
+    measures: measures.map((each) => ({ ...each, ...words })),
+    conditions: conditions.map((each) => ({ ...each, ...words })),
   };
 }

@@ -176,16 +176,41 @@ describe('a report of several runs', () => {
 describe('a report with an ensemble', () => {
   it('draws bands and says how likely each limit is passed', () => {
     const [first] = told;
-    const bands = banded(first);
-    const page = reportPage([{ ...first, bands }]);
+    const ensemble = banded(first);
+    const page = reportPage([{ ...first, ensemble }]);
     const document = read(page);
     const text = textIn(document, '#sure');
-    expect(text).toContain('200 runs');
-    expect(text).toContain('nitrite above 1 mg N/L, tank-1, for nile tilapia12.5 %');
-    expect(text).toContain('1 limits were passed in none of them');
-    expect(textIn(document, '#courses')).toContain('the darker band holds half of them');
+    expect(text).toContain('200 runs, each with 2 numbers drawn');
+    expect(text).toContain('1 of them broke off and are in no band; the first, 3, for: oxygen ran out.');
+    expect(text).toContain('nitrite above 1 mg N/L, tank-1, for nile tilapia');
+    expect(text).toContain('first on day 8 (4 to 16), for 20 (10 to 40) d; invented [P]12.5 %');
+    expect(text).toContain('1 limit was passed in none of them');
+    expect(text).toContain('highest tan@tank-12 mg N/L1.8 to 2.21 to 4199');
+    expect(text).toContain('margin of: highest tan@tank-1 below 225.0 %');
+    expect(textIn(document, '#courses')).toContain('the darker holds half of them');
     const fills = (html: string, colour: string): number => html.split(`fill="var(--${colour})"`).length - 1;
-    expect(fills(page, 'mist')).toBe(bands.series.length);
+    expect(fills(page, 'mist')).toBe(ensemble.series.length);
+  });
+
+  it('has the bands in the words and in the table beside each picture', () => {
+    const [first] = told;
+    const ensemble = banded(first);
+    const document = read(reportPage([{ ...first, ensemble }]));
+    const found = [...document.querySelectorAll('#courses figure')].find(
+      (each) => each.querySelector('h3')?.textContent.startsWith('Nitrate') === true,
+    );
+    const { median, band50, band90 } =
+      ensemble.series.find(({ name }) => name === 'nitrate@tank-1') ?? banded(first).series[0];
+    const last = (values: Float64Array): string => shown(values[values.length - 1]);
+    expect(found?.querySelector('desc')?.textContent).toContain(
+      `half lie between ${last(band50[0])} and ${last(band50[1])}, nine tenths between ${last(band90[0])} and ${last(band90[1])}.`,
+    );
+    const heads = [...(found?.querySelectorAll('thead th') ?? [])].map((each) => each.textContent);
+    expect(heads).toEqual(['day', 'tank-1', '5 %', '25 %', 'median', '75 %', '95 %']);
+    const row = [...(found?.querySelectorAll('tbody tr:last-child > *') ?? [])].map(
+      (each) => each.textContent,
+    );
+    expect(row.slice(2)).toEqual([band90[0], band50[0], median, band50[1], band90[1]].map(last));
   });
 });
 

@@ -9,7 +9,7 @@ export function ensembleDocument(part: EnsemblePart, result: EnsembleResult): st
   const { outline, sampling } = part;
   const document = {
     title: outline.title,
-    manifest: { version, ensemble: ensembleId(part), sampling },
+    manifest: { version, scenario: outline.scenario, ensemble: ensembleId(part), sampling },
     members: sampling.members,
     ran: result.ran,
     failed: result.failed,

@@ -6,8 +6,9 @@ import { writeAtomic } from '../write-atomic.js';
 import { ensembleId, type EnsemblePart } from './ensemble-part.js';
 
 /** Changes with the form of the file. */
-const schema = 1;
+const schema = 2;
 const label = 'leat ensemble';
+const opening = `{"label":"${label}"`;
 
 type Numbers = Float64Array | Int16Array | Uint8Array | Uint16Array | Uint32Array;
 
@@ -96,6 +97,11 @@ function packed(part: EnsemblePart): Buffer {
 /** Writes an ensemble, whole or in part, whole or not at all. Throws FileError. */
 export function writePart(path: string, part: EnsemblePart): void {
   writeAtomic(path, packed(part));
+}
+
+/** Whether bytes are those of a file of `leat ensemble --out`, whatever its form. */
+export function isPart(bytes: Buffer): boolean {
+  return bytes.subarray(0, opening.length).toString('latin1') === opening;
 }
 
 function headOf(line: string, path: string): Head {

@@ -1,6 +1,6 @@
+import type { SeriesBands } from '@leat/core';
 import * as Plot from '@observablehq/plot';
 import { shown } from '../render/number.js';
-import type { BandedSeries } from '../report/bands.js';
 import type { Course, CourseLimit } from '../report/courses.js';
 import { short } from '../report/words.js';
 import type { Colours } from './colours.js';
@@ -26,7 +26,7 @@ export interface CourseDrawing {
   readonly course: Course;
   /** Line of the first run, faint, behind that of another. */
   readonly before?: Pick<Course, 'time' | 'lines'>;
-  readonly bands?: BandedSeries & { readonly time: readonly number[] };
+  readonly bands?: SeriesBands & { readonly time: readonly number[] };
   readonly vertical: Domain;
   /** Days. */
   readonly horizontal: Domain;
@@ -44,7 +44,7 @@ interface Point {
   readonly v: number;
 }
 
-function pointsOf(time: readonly number[], values: readonly number[]): readonly Point[] {
+function pointsOf(time: readonly number[], values: ArrayLike<number>): readonly Point[] {
   return drawnPoints(values, mostPoints).map((i) => ({ t: time[i], v: values[i] }));
 }
 
@@ -54,7 +54,10 @@ interface Strip {
   readonly high: number;
 }
 
-function stripOf(time: readonly number[], low: readonly number[], high: readonly number[]): readonly Strip[] {
+function stripOf(
+  time: readonly number[],
+  [low, high]: readonly [ArrayLike<number>, ArrayLike<number>],
+): readonly Strip[] {
   const drawn = new Set([...drawnPoints(low, mostPoints / 2), ...drawnPoints(high, mostPoints / 2)]);
   return [...drawn].sort((a, b) => a - b).map((i) => ({ t: time[i], low: low[i], high: high[i] }));
 }
@@ -146,10 +149,10 @@ export function coursePicture(maker: Maker, drawing: CourseDrawing): Element {
     bands === undefined
       ? range === undefined
         ? []
-        : [area(stripOf(course.time, range.low, range.high), colours.wash)]
+        : [area(stripOf(course.time, [range.low, range.high]), colours.wash)]
       : [
-          area(stripOf(bands.time, bands.ninety.low, bands.ninety.high), colours.mist),
-          area(stripOf(bands.time, bands.half.low, bands.half.high), colours.wash),
+          area(stripOf(bands.time, bands.band90), colours.mist),
+          area(stripOf(bands.time, bands.band50), colours.wash),
           Plot.lineY(pointsOf(bands.time, bands.median), {
             ...{ x: 't', y: 'v', stroke: colours.soft, strokeWidth: 1.2, strokeDasharray: '2 2' },
           }),

@@ -1,3 +1,4 @@
+import type { SeriesBands } from '@leat/core';
 import { day, shown } from '../render/number.js';
 import type { Course, CourseLine } from './courses.js';
 
@@ -28,6 +29,18 @@ export function courseWords({ time, lines, limits }: Course, unit: string): stri
     ...lines.map((line) => `${lineWords(line, time, unit)}.`),
     ...(bounds.length === 0 ? [] : [`Drawn in: ${bounds.join('; ')}.`]),
   ].join(' ');
+}
+
+/** The bands of a course at its end, in words. */
+export function bandWords({ median, band50, band90 }: SeriesBands, unit: string): string {
+  const end = median.length - 1;
+  const between = ([low, high]: SeriesBands['band50']): string =>
+    `${shown(low[end])} and ${shown(high[end])}`;
+  const in_ = unit === '' ? '' : ` ${unit}`;
+  return (
+    `Of many runs with drawn numbers the median is ${shown(median[end])}${in_} at the end; half lie between ` +
+    `${between(band50)}, nine tenths between ${between(band90)}.`
+  );
 }
 
 /** The highest value and when, in a few words; for one line only. */

@@ -8,7 +8,7 @@ import type {
   RunAccount,
   RunEvent,
 } from '@leat/core';
-import type { Bands } from './bands.js';
+import type { KeptEnsemble } from '../ensemble/read-ensemble.js';
 
 /** A vessel as it is drawn. */
 export interface DrawnVessel {
@@ -68,5 +68,6 @@ export interface ToldRun {
   readonly manifest: Manifest;
   readonly sources: readonly BibliographyEntry[];
   readonly system?: ToldSystem;
-  readonly bands?: Bands;
+  /** What many runs with numbers drawn from their ranges gave. */
+  readonly ensemble?: KeptEnsemble['result'];
 }

@@ -12,6 +12,10 @@ export const addReport: AddCommand = (root, streams, leave) => {
     .command('report')
     .description('write an HTML report with pictures, of one system or several side by side')
     .argument('<files...>', 'scenario files (YAML), or documents of leat run --json')
+    .option(
+      '--ensemble <files...>',
+      'bands: documents of leat ensemble --json (or files of its --out) of these systems',
+    )
     .option('--out <file>', 'where to write it', 'report.html')
     .addOption(daysOption())
     .addOption(everyOption())

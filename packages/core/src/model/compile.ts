@@ -1,8 +1,8 @@
-import { drawParameters, type Parameters } from '../library/parameters.js';
-import { createRandom } from '../library/random.js';
+import type { Parameters } from '../library/parameters.js';
 import { processes } from '../processes/index.js';
 import type { Process } from '../processes/process.js';
 import type { Feed, Scenario } from '../scenario/scenario.js';
+import { checkAtDraws } from './check-at-draws.js';
 import { checkClosure } from './closure.js';
 import { unitOf, waterComponents } from './component.js';
 import { contentOf, type Content, type Values } from './composition.js';
@@ -162,8 +162,7 @@ export function compileModel(
   const layout = layOut(scenario);
   const streams = layStreams(scenario);
   const plain = scopeTo(parameters, {});
-  const random = createRandom(1);
-  const draws = Array.from({ length: closureDraws }, () => drawParameters(random, scenario.overrides));
+  const checkDraws = checkAtDraws(closureDraws, scenario.overrides);
 
   const rows: Row[] = [];
   const streamRow = streams.map((stream) => {
@@ -183,7 +182,8 @@ export function compileModel(
       scopes.set(key, values);
       let terms = closed.get(key);
       if (terms === undefined) {
-        checkClosure(process, [values, ...draws.map((draw) => scopeTo(draw, site.subject))]);
+        checkClosure(process, [values]);
+        checkDraws(process, site.subject);
         terms = closeRow(process, values);
         closed.set(key, terms);
       }

@@ -3,66 +3,25 @@ import { pageColours } from '../../picture/colours.js';
 import type { Maker } from '../../picture/document.js';
 import { finished } from '../../picture/finish.js';
 import { domainOf } from '../../picture/scale.js';
-import { day, shown } from '../../render/number.js';
 import { courseSets, type Course, type CourseSet } from '../courses.js';
-import { courseWords, peakWords } from '../course-words.js';
+import { bandWords, courseWords, peakWords } from '../course-words.js';
 import type { ToldRun } from '../told-run.js';
+import { courseValues, type TimedBands } from './course-values.js';
 import { figure, runTitle, section } from './figure.js';
-import { folded, table, type Column } from './tables.js';
 
-/** Rows of a table beside a picture. */
-const rowsShown = 13;
-
-function someTimes(runs: readonly (Course | undefined)[]): readonly number[] {
-  const [longest] = runs
-    .flatMap((course) => (course ? [course.time] : []))
-    .sort((a, b) => b.length - a.length);
-  const last = longest.length - 1;
-  const steps = Math.min(last, rowsShown - 1);
-  const picked = Array.from({ length: steps + 1 }, (_, i) => Math.round((i * last) / Math.max(steps, 1)));
-  return [...new Set(picked)].map((i) => longest[i]);
-}
-
-/** Values of every line of every run on some days. */
-function valuesTable(
-  maker: Maker,
-  { title, unit, runs }: CourseSet,
-  letters: readonly string[],
-): HTMLElement {
-  const lines = runs.flatMap((course, run) =>
-    course === undefined ? [] : course.lines.map((line) => ({ ...line, run, time: course.time })),
-  );
-  const columns: Column[] = [
-    { name: 'day', number: true },
-    ...lines.map(({ name, run }) => ({
-      name: letters.length > 1 ? `${letters[run]} ${name}` : name,
-      number: true,
-    })),
-  ];
-  const rows = someTimes(runs).map((time) => [
-    day(time),
-    ...lines.map((line) => {
-      const at = line.time.findIndex((each) => Math.abs(each - time) <= 1e-9);
-      return at < 0 ? '' : shown(line.values[at]);
-    }),
-  ]);
-  const caption = `${title}${unit === '' ? '' : `, ${unit}`}, on some days`;
-  return folded(maker, 'Values', table(maker, caption, columns, rows));
-}
-
-function bandsOf({ bands }: ToldRun, course: Course) {
-  const found = bands?.series.find(({ name }) => name === course.series);
-  return bands === undefined || found === undefined ? undefined : { ...found, time: bands.time };
+function bandsOf({ ensemble }: ToldRun, { series }: Course): TimedBands | undefined {
+  const found = ensemble?.series.find(({ name }) => name === series);
+  return ensemble === undefined || found === undefined ? undefined : { ...found, time: ensemble.times };
 }
 
 function setFigures(
   maker: Maker,
   set: CourseSet,
   told: readonly ToldRun[],
+  bands: readonly (TimedBands | undefined)[],
   horizontal: readonly [number, number],
 ): readonly HTMLElement[] {
-  const bands = set.runs.map((course, i) => (course === undefined ? undefined : bandsOf(told[i], course)));
-  const more = bands.flatMap((each) => (each === undefined ? [] : [...each.ninety.low, ...each.ninety.high]));
+  const more = bands.flatMap((each) => (each === undefined ? [] : each.band90.flatMap((edge) => [...edge])));
   const vertical = domainOf(set, more);
   const [first] = set.runs;
   return set.runs.map((course, i) => {
@@ -80,7 +39,8 @@ function setFigures(
       frame: smallFrame,
     });
     const title = `${set.title}${set.unit === '' ? '' : `, ${set.unit}`}${many ? `, ${letter}` : ''}, by day`;
-    const picture = finished(maker, svg, { title, description: courseWords(course, set.unit) });
+    const words = [courseWords(course, set.unit), ...(band === undefined ? [] : [bandWords(band, set.unit)])];
+    const picture = finished(maker, svg, { title, description: words.join(' ') });
     const caption = many
       ? [runTitle(maker, letter, peakWords(course, set.unit))]
       : [peakWords(course, set.unit)];
@@ -106,9 +66,9 @@ const oneWords =
 const manyWords =
   'All runs of a row share their scales. The faint dotted line behind is the first run. Lines are the water of the first ' +
   'fish tank; the shade is the lowest and the highest of all vessels. The axis below counts days.';
-const bandWords =
-  'Where many runs with numbers drawn from their ranges were made, the darker band holds half of them, the lighter ' +
-  'nine tenths, and the dotted line is their median.';
+const bandNote =
+  'Where many runs with numbers drawn from their ranges were made, bands stand in place of that shade: the darker holds ' +
+  'half of them, the lighter nine tenths, and the dotted line is their median.';
 
 /** The courses of what matters, with limits drawn in; several runs side by side on the same scales. */
 export function coursesSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
@@ -116,8 +76,9 @@ export function coursesSection(maker: Maker, told: readonly ToldRun[]): HTMLElem
   const days = daysOf(told);
   const many = told.length > 1;
   const sets = courseSets(told).map((set) => {
-    const figures = setFigures(maker, set, told, days);
-    const values = valuesTable(maker, set, letters);
+    const bands = set.runs.map((course, i) => (course === undefined ? undefined : bandsOf(told[i], course)));
+    const figures = setFigures(maker, set, told, bands, days);
+    const values = courseValues(maker, set, bands, letters);
     if (many)
       return maker.html(
         'div',
@@ -131,12 +92,12 @@ export function coursesSection(maker: Maker, told: readonly ToldRun[]): HTMLElem
     only.append(values);
     return only;
   });
-  const banded = told.some(({ bands }) => bands !== undefined);
+  const banded = told.some(({ ensemble }) => ensemble !== undefined);
   return section(
     maker,
     'courses',
     'How it went, day by day',
-    maker.html('p', { class: 'note' }, many ? manyWords : oneWords, ...(banded ? [` ${bandWords}`] : [])),
+    maker.html('p', { class: 'note' }, many ? manyWords : oneWords, ...(banded ? [` ${bandNote}`] : [])),
     many ? maker.html('div', {}, ...sets) : maker.html('div', { class: 'grid' }, ...sets),
   );
 }

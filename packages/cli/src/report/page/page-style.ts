@@ -56,6 +56,7 @@ tbody th{font-weight:400}
 tr.total th,tr.total td{font-weight:700}
 .number{text-align:right;white-space:nowrap}
 .bars{width:100%;max-width:46rem;margin:.4rem 0 1.3rem}
+.under{display:block;color:var(--soft);font-size:.93em}
 .bars td.bar{width:45%;min-width:5.5rem;padding-right:0;vertical-align:middle}
 .bars td.bar svg{height:.95rem;overflow:hidden}
 .pair{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(min(24rem,100%),1fr));gap:1.2rem 2.5rem}

@@ -46,7 +46,7 @@ export function reportPage(told: readonly ToldRun[]): string {
     nitrogenSection,
     waterSection,
     limitsSection,
-    ...(told.some(({ bands }) => bands !== undefined) ? [chancesSection] : []),
+    ...(told.some(({ ensemble }) => ensemble !== undefined) ? [chancesSection] : []),
     eventsSection,
     basisSection,
   ];

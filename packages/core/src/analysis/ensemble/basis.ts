@@ -3,7 +3,7 @@ import type { TableRow } from '../../library/table-row.js';
 import { compileModel } from '../../model/compile.js';
 import type { Limit } from '../../result/limit-check.js';
 import { limitNames, limitsOf } from '../../result/limits.js';
-import { contentHash, version } from '../../result/manifest.js';
+import { contentHash, scenarioHash, version } from '../../result/manifest.js';
 import { allSeries } from '../../result/series.js';
 import { outputTimes } from '../../run/output-times.js';
 import type { Run } from '../../run/run.js';
@@ -30,6 +30,8 @@ export interface Outline {
   readonly limits: readonly (Limit & { readonly place: string })[];
   /** Output times of a whole run, d. */
   readonly times: readonly number[];
+  /** Hash of the scenario as a run's manifest gives it: tells of which run these are the bands. */
+  readonly scenario: string;
   /** Hash of the system, the version, the tolerance and the numbers drawn. */
   readonly hash: string;
 }
@@ -48,9 +50,10 @@ const asked = ({ text, unit }: Pick<Measure, 'text' | 'unit'>): Pick<Measure, 't
 
 /** The plain part of a basis, to be kept with what was tallied. */
 export function outlineOf(basis: Basis): Outline {
-  const { title, rows, series, limits, times, hash } = basis;
+  const { title, rows, series, limits, times, scenario, hash } = basis;
   const measures = basis.measures.map(asked);
-  return { title, measures, conditions: basis.conditions.map(asked), rows, series, limits, times, hash };
+  const conditions = basis.conditions.map(asked);
+  return { title, measures, conditions, rows, series, limits, times, scenario, hash };
 }
 
 /** Looks at everything that is asked, so that the numbers it reads are known. */
@@ -103,6 +106,7 @@ export function basisOf(
     series: series.map(({ name, unit }) => ({ name, unit })),
     limits: limitNames(model),
     times: outputTimes(scenario.days, scenario.every),
+    scenario: scenarioHash(scenario),
     hash: contentHash({ version, scenario, plain: resolved.plain, rows, tolerance: run.tolerance }),
   };
 }
