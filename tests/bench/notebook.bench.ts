@@ -1,35 +1,19 @@
-import { existsSync } from 'node:fs';
-import { chromium } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { lessonFiles } from '../notebooks/lesson-cells.js';
 import { serveLessons } from '../notebooks/lesson-pages.js';
 import { openLesson, predict, slide, sliders } from '../notebooks/open-lesson.js';
+import { chromiumHere, chromiumMissing, medianOf, openChromium } from './support/chromium.js';
 import { ratio } from './support/kept.js';
 import { calibration } from './support/meter.js';
 
-const executablePath = '/usr/bin/chromium';
-const here = existsSync(executablePath);
-const why = here ? '' : ` (skipped: no ${executablePath}; apt-get install chromium)`;
 const lessons = lessonFiles.filter((file) => /^(?:0[1-9]|1)/.test(file));
 /** Places of a slider, as a hand passes over them. */
 const shares = [0.15, 0.3, 0.45, 0.6, 0.75, 0.9, 0.7, 0.5, 0.35, 0.2];
 
-const medianOf = (values: readonly number[]): number =>
-  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
-
-describe.skipIf(!here)(`lessons in Chromium${why}`, () => {
+describe.skipIf(!chromiumHere)(`lessons in Chromium${chromiumMissing}`, () => {
   it('from the move of a slider to the frame with the new picture', async () => {
     const served = await serveLessons();
-    const browser = await chromium.launch({
-      executablePath,
-      args: [
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-      ],
-    });
+    const browser = await openChromium();
     const all: number[] = [];
     console.log('\n  ms by the clock from the move of a slider to the new picture, runs of 90 days');
     for (const file of lessons) {

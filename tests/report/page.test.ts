@@ -136,8 +136,10 @@ describe('a report of several runs', () => {
       const axes = [...set.querySelectorAll('svg')].map((svg) =>
         [...svg.querySelectorAll('text[text-anchor=end], g[text-anchor=end] text')]
           .map((each) => each.textContent)
+          .filter((text) => /^[\d.,−-]+$/.test(text))
           .join(),
       );
+      expect(axes[0]).toMatch(/\d,.*\d/);
       expect(new Set(axes).size).toBe(1);
     }
   });
@@ -190,6 +192,20 @@ describe('a report with an ensemble', () => {
     expect(textIn(document, '#courses')).toContain('the darker holds half of them');
     const fills = (html: string, colour: string): number => html.split(`fill="var(--${colour})"`).length - 1;
     expect(fills(page, 'mist')).toBe(ensemble.series.length);
+  });
+
+  it('says in short which limit that the run keeps others pass', () => {
+    const [first] = told;
+    const kept = banded(first);
+    const words = (limits: typeof kept.limits): string =>
+      textIn(read(reportPage([{ ...first, ensemble: { ...kept, limits } }])), '.short');
+    expect(words(kept.limits)).toContain(
+      'In 200 runs with numbers drawn from their ranges a limit that this run keeps was passed in 12.5 %: nitrite above 1 mg N/L in tank-1.',
+    );
+    const here = first.account.limits.find((limit) => limit.passed);
+    const [odds] = kept.limits;
+    const same = { ...odds, id: here?.id ?? '', place: here?.place ?? '' };
+    expect(words([same])).toContain('no limit was passed that this run keeps');
   });
 
   it('has the bands in the words and in the table beside each picture', () => {

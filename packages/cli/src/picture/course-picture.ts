@@ -1,12 +1,11 @@
-import type { SeriesBands } from '@leat/core';
 import * as Plot from '@observablehq/plot';
 import { shown } from '../render/number.js';
-import type { Course, CourseLimit } from '../report/courses.js';
 import { short } from '../report/words.js';
 import type { Colours } from './colours.js';
+import type { CourseDrawing } from './course-drawing.js';
 import type { Maker } from './document.js';
 import { plotFrame, type Frame } from './plot-frame.js';
-import type { Domain } from './scale.js';
+import { limitMarks } from './limit-marks.js';
 import { spreadLabels } from './spread-labels.js';
 import { drawnPoints } from './thin.js';
 
@@ -20,19 +19,6 @@ export const smallFrame: Frame = {
   bottom: 24,
   letters: 12,
 };
-
-/** What is drawn and on which scales. */
-export interface CourseDrawing {
-  readonly course: Course;
-  /** Line of the first run, faint, behind that of another. */
-  readonly before?: Pick<Course, 'time' | 'lines'>;
-  readonly bands?: SeriesBands & { readonly time: readonly number[] };
-  readonly vertical: Domain;
-  /** Days. */
-  readonly horizontal: Domain;
-  readonly colours: Colours;
-  readonly frame: Frame;
-}
 
 /** Most points of a line. */
 const mostPoints = 400;
@@ -64,48 +50,6 @@ function stripOf(
 
 const area = (strip: readonly Strip[], fill: string): Plot.Markish =>
   Plot.areaY(strip, { x: 't', y1: 'low', y2: 'high', fill });
-
-/** Words with a rim of the ground, so that lines behind do not cross them out. */
-const rimmed = (colours: Colours) =>
-  ({ stroke: colours.paper, strokeWidth: 3.5, paintOrder: 'stroke' }) as const;
-
-/** Bounds that fall inside the axis as lines with names, the others as words at the edge they lie beyond. */
-function limitMarks({ course, vertical, horizontal, colours, frame }: CourseDrawing): Plot.Markish[] {
-  const [low, high] = vertical;
-  const perPixel = (high - low) / (frame.height - frame.top - frame.bottom);
-  const colour = ({ direction }: CourseLimit): string =>
-    direction === 'mark' ? colours.soft : colours.limit;
-  const inside = course.limits.filter(({ value }) => value >= low && value <= high);
-  const beyond = course.limits.filter((limit) => !inside.includes(limit));
-  const label = (limit: CourseLimit): string => `${limit.text}: ${shown(limit.value)}`;
-  const wanted = [
-    ...inside.map(({ value, direction }) => {
-      const under = direction === 'below' && value - 15 * perPixel > low;
-      return value + (under ? -8 : 8) * perPixel;
-    }),
-    ...beyond.map(({ value }) => (value > high ? high - 4 * perPixel : low + 8 * perPixel)),
-  ];
-  const places = spreadLabels(wanted, (frame.letters + 2) * perPixel, [
-    low + 7 * perPixel,
-    high - 4 * perPixel,
-  ]);
-  const texts = [...inside, ...beyond].map((limit, i) => ({
-    x: horizontal[0],
-    y: places[i],
-    text: inside.includes(limit) ? label(limit) : `${limit.value > high ? '↑' : '↓'} ${label(limit)}`,
-    colour: colour(limit),
-  }));
-  return [
-    ...inside.map((limit) =>
-      Plot.ruleY([limit.value], { stroke: colour(limit), strokeWidth: 1.2, strokeDasharray: '5 3' }),
-    ),
-    Plot.text(texts, {
-      ...{ x: 'x', y: 'y', text: 'text', fill: (d: { colour: string }) => d.colour },
-      ...{ textAnchor: 'start', dx: 4, fontSize: frame.letters - 1, fontStyle: 'italic' },
-      ...rimmed(colours),
-    }),
-  ];
-}
 
 /** Names of the lines behind their last values. */
 function endLabels({ course, vertical, horizontal, colours, frame }: CourseDrawing): Plot.Markish {

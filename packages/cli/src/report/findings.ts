@@ -50,6 +50,23 @@ function limitsWords({ account }: ToldRun): string {
   return `${head}: ${listed([...named, ...(more > 0 ? [`${more} more`] : [])])}.`;
 }
 
+/** How often drawn runs pass a limit that this run keeps: what one run does not tell. */
+function oddsWords({ account, ensemble }: ToldRun): string {
+  if (ensemble === undefined) return '';
+  const passedHere = (id: string, place: string): boolean =>
+    account.limits.some((limit) => limit.passed && limit.id === id && limit.place === place);
+  const [likeliest, ...others] = ensemble.limits
+    .filter(({ id, place, passed }) => passed > 0 && !passedHere(id, place))
+    .sort((a, b) => b.probability - a.probability);
+  const head = `In ${ensemble.ran} runs with numbers drawn from their ranges`;
+  if (likeliest === undefined) return `${head} no limit was passed that this run keeps.`;
+  const { quantity, direction, value, unit, place, probability } = likeliest;
+  const in_ = unit === '1' || unit === quantity ? '' : ` ${unit}`;
+  const limit = `${plain(quantity)} ${direction} ${shown(value)}${in_} in ${place}`;
+  const more = others.length === 0 ? '' : `; ${others.length} more are listed under "How sure we are"`;
+  return `${head} a limit that this run keeps was passed in ${percent(probability)}: ${limit}${more}.`;
+}
+
 /** What a run says, in a few sentences. A run that broke off says so first. */
 export function findings(run: ToldRun): readonly string[] {
   const { outcome } = run.account;
@@ -57,5 +74,6 @@ export function findings(run: ToldRun): readonly string[] {
     outcome.kind === 'done'
       ? []
       : [`The run broke off on day ${shown(outcome.time)} (${outcome.kind}): everything here ends there.`];
-  return [...broken, nitrogenWords(run), courseSentence(run), limitsWords(run)].filter((text) => text !== '');
+  const words = [nitrogenWords(run), courseSentence(run), limitsWords(run), oddsWords(run)];
+  return [...broken, ...words].filter((text) => text !== '');
 }

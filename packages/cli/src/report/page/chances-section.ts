@@ -12,8 +12,12 @@ import { scrolling, table } from './tables.js';
 type Ensemble = KeptEnsemble['result'];
 
 const tenths = (value: number): string => day(Math.round(value * 10) / 10);
-const daysOf = ({ median, band90 }: Bands): string =>
-  `${tenths(median)} (${tenths(band90[0])} to ${tenths(band90[1])})`;
+
+/** A median and its band; the median alone where all runs say the same. */
+function daysOf({ median, band90 }: Bands): string {
+  const [middle, low, high] = [median, ...band90].map(tenths);
+  return low === high ? middle : `${middle} (${low} to ${high})`;
+}
 
 function runsWords({ sampling, ran, failed, drawn }: Ensemble): string {
   const { members, seed, method } = sampling;
@@ -59,7 +63,7 @@ function oddsTable(maker: Maker, limits: readonly LimitOdds[]): readonly HTMLEle
   return [
     maker.html(
       'table',
-      { class: 'bars' },
+      { class: 'bars odds' },
       maker.html('caption', {}, 'Share of the runs in which a limit was passed'),
       maker.html('thead', {}, head),
       maker.html('tbody', {}, ...passed.map((limit) => limitRow(maker, limit))),

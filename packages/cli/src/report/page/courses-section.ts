@@ -84,7 +84,7 @@ export function coursesSection(maker: Maker, told: readonly ToldRun[]): HTMLElem
         'div',
         { class: 'set' },
         heading(maker, set),
-        maker.html('div', { class: told.length === 3 ? 'runs three' : 'runs' }, ...figures),
+        maker.html('div', { class: 'runs' }, ...figures),
         values,
       );
     const [only] = figures;

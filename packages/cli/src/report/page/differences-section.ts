@@ -28,7 +28,8 @@ function reasons(
 ): HTMLElement {
   const { quantity, unit, from, to, parts, difference: whole } = difference;
   const large = parts.filter(({ value }) => Math.abs(value) >= leastPart * Math.abs(parts[0].value));
-  const told = large.slice(0, mostParts);
+  const few = large.slice(0, mostParts);
+  const told = parts.length - few.length === 1 ? parts : few;
   const rest = parts.slice(told.length).reduce((total, { value }) => total + value, 0);
   const rows = [
     ...told.map(({ name, value, did }) => ({ name: did === undefined ? name : `${did} ${name}`, value })),
@@ -112,7 +113,13 @@ function quantitiesTable(maker: Maker, { quantities }: Comparison, told: readonl
   return scrolling(
     maker,
     'Key quantities side by side',
-    table(maker, 'Largest differences first, in percent of the largest size in any run', columns, rows),
+    table(
+      maker,
+      'Largest differences first, in percent of the largest size in any run',
+      columns,
+      rows,
+      'stack',
+    ),
   );
 }
 

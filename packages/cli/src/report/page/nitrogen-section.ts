@@ -16,7 +16,7 @@ import { folded, table } from './tables.js';
 /** Height of the nitrogen that came, in the largest of the pictures, px. */
 const flowHeight = 330;
 
-const areaFrame = { width: 372, height: 270, left: 44, right: 140, top: 12, bottom: 24, letters: 12 };
+const areaFrame = { width: 372, height: 270, left: 54, right: 140, top: 12, bottom: 24, letters: 12 };
 
 const colourOf = (name: string): string => pageColours[fateColour(name)];
 
@@ -33,13 +33,13 @@ function flowFigure(maker: Maker, system: ToldSystem, perGram: number, title: re
   const wide = nitrogenFlow(
     maker,
     paths,
-    { width: 960, perGram, side: 168, letters: 13, gap: 20 },
+    { width: 960, perGram, side: 188, letters: 13, gap: 20 },
     pageColours,
   );
   const narrow = nitrogenFlow(
     maker,
     outerPaths(paths),
-    { width: 352, perGram, side: 102, letters: 11.5, gap: 30 },
+    { width: 352, perGram, side: 114, letters: 11.5, gap: 30 },
     pageColours,
   );
   wide.setAttribute('class', 'wide');

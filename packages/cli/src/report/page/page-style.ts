@@ -40,7 +40,7 @@ svg text{white-space:pre}
 .grid>figure>svg,.runs>figure>svg,.pair>figure>svg{max-width:29rem}
 .set{margin:0 0 2.2rem;break-inside:avoid}
 .runs{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(min(20rem,100%),1fr));gap:1rem 1.8rem;margin:.2rem 0}
-.letter{display:inline-block;min-width:1.5em;text-align:center;font-weight:700;color:var(--paper);background:var(--water);border-radius:2px;margin-right:.45em;line-height:1.5}
+.letter{display:inline-block;min-width:1.5em;padding:0 .3em;text-align:center;font-weight:700;color:var(--paper);background:var(--water);border-radius:2px;margin-right:.45em;line-height:1.5}
 .narrow{display:none;margin:0 auto}
 .system>svg{max-width:64rem}
 .flow>svg{max-width:62rem}
@@ -59,6 +59,8 @@ tr.total th,tr.total td{font-weight:700}
 .under{display:block;color:var(--soft);font-size:.93em}
 .bars td.bar{width:45%;min-width:5.5rem;padding-right:0;vertical-align:middle}
 .bars td.bar svg{height:.95rem;overflow:hidden}
+.odds td.bar{width:25%}
+.runs .bars td.bar{width:24%;min-width:3rem}
 .pair{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(min(24rem,100%),1fr));gap:1.2rem 2.5rem}
 .sources{list-style:none;padding:0}.sources li{margin:.2rem 0;overflow-wrap:anywhere;max-width:56rem}.sources details{margin:0;font-size:.93rem}.sources summary{color:inherit;width:auto}
 code{font:.86em ui-monospace,monospace;overflow-wrap:anywhere}
@@ -69,6 +71,9 @@ footer{padding-top:2rem;padding-bottom:3rem}
   section{margin-top:2.4rem}
   th,td{padding-right:.55rem}
   .bars td.bar{width:28%;min-width:4rem}
+  .odds td.bar{width:20%;min-width:3rem}
+  .stack{width:100%}
+  .stack td:empty{display:none}
   .stack thead{position:absolute;clip-path:inset(50%);height:1px;overflow:hidden}
   .stack tr{display:block;border-bottom:1px solid var(--grid);padding:.5rem 0}
   .stack th,.stack td{display:block;border:0;padding:.05rem 0;text-align:left}
@@ -77,18 +82,21 @@ footer{padding-top:2rem;padding-bottom:3rem}
 }
 @page{margin:14mm 13mm}
 @media print{
-  body{font-size:9.5pt}
+  html{font-size:9.5pt}
+  body{font-size:1rem}
   header{padding-top:0}
   main,header,footer,nav{max-width:none;padding:0}
   nav{display:none}
   section{margin-top:1.4rem}
   h2,h3,.kicker{break-after:avoid}
   .grid,.runs{grid-template-columns:repeat(2,1fr);gap:.9rem 1.4rem}
-  .runs.three{grid-template-columns:repeat(3,1fr)}
+  .grid>figure>svg,.runs>figure>svg{max-width:22rem}
   details:not([open]){display:none}
   .sources details:not([open]){display:block}
-  tr,li,.bars{break-inside:avoid}
-  .runs.balances{grid-template-columns:repeat(2,1fr)}
+  tr,li,p,.bars{break-inside:avoid}
+  .bars.odds{break-inside:auto}
+  caption,thead{break-after:avoid}
+  tbody tr:first-child{break-before:avoid}
   .sources summary{list-style:none;padding:0}
   .note{break-after:avoid}
   table{font-size:8pt}
