@@ -63,6 +63,18 @@ function told({ title, unit, lines }: ChartOptions): string {
   return `${title}. ${words.join('; ')}.`;
 }
 
+/** Where the name of a level is crossed by lines least: over its left or its right part. */
+function sideOf(lines: readonly Line[], y: number, start: number, end: number): 'start' | 'end' {
+  const room = (from: number, to: number): number =>
+    lines
+      .flatMap(({ time, values }) =>
+        time.map((t, i) => (t >= from && t <= to ? Math.abs(values[i] - y) : Infinity)),
+      )
+      .reduce((least, each) => Math.min(least, each), Infinity);
+  const reach = 0.35 * (end - start);
+  return room(start, start + reach) >= room(end - reach, end) ? 'start' : 'end';
+}
+
 /** Courses over time with their names at the line ends, limits and guesses drawn in, and a text alternative. */
 export function chart(options: ChartOptions): SVGSVGElement {
   const { unit, lines, levels = [], moments = [], band, points = [], atLeast = 0, from = 0 } = options;
@@ -162,16 +174,14 @@ export function chart(options: ChartOptions): SVGSVGElement {
         stroke: 'var(--ink)',
         strokeWidth: 1.8,
       }),
-      Plot.text(
-        drawn.map(({ text, kind }, i) => ({ text, y: levelPlaces[i], kind })),
-        {
-          ...{ x: start, y: 'y', text: 'text', textAnchor: 'start', dx: 4, fontStyle: 'italic' },
-          ...{
-            fill: ({ kind }: Pick<Level, 'kind'>) => (kind === 'limit' ? 'var(--limit)' : 'var(--soft)'),
-            ...halo,
-          },
-        },
-      ),
+      ...drawn.map(({ text, kind }, i) => {
+        const y = levelPlaces[i];
+        const side = sideOf(lines, y, start, end);
+        return Plot.text([text], {
+          ...{ x: side === 'start' ? start : end, y, textAnchor: side, dx: side === 'start' ? 4 : -4 },
+          ...{ fontStyle: 'italic', fill: kind === 'limit' ? 'var(--limit)' : 'var(--soft)', ...halo },
+        });
+      }),
       Plot.text(
         lines.map(({ name, colour }, i) => ({ name, y: places[i], colour: colourOf(colour) })),
         {

@@ -2,11 +2,19 @@ import {
   budgetOf,
   compileModel,
   createParameters,
+  csvTable,
   fatesOf,
+  fit,
+  guessLogMap,
+  readLog,
+  readLogMap,
   readScenario,
+  readScenarioFully,
   seriesOf,
   simulate,
+  type Fit,
   type Run,
+  type WaterLog,
 } from '@leat/core';
 
 /** Runs a file as a lesson showed it. */
@@ -34,4 +42,18 @@ export function numberInNode(run: Run, statistic: string, series: string): numbe
 export function nitrogenInNode(run: Run, name: string): { readonly amount: number; readonly share: number } {
   const found = fatesOf(budgetOf(run, 'nitrogen', 'system')).to.find((each) => each.name === name);
   return { amount: found?.amount ?? 0, share: found?.share ?? 0 };
+}
+
+/** A log as text, read by a map guessed from its header. */
+export function logInNode(csv: string): WaterLog {
+  const table = csvTable(csv, 'shown.csv');
+  const { text } = guessLogMap(table, { vessels: ['tank', 'filter', 'bed', 'sump'], cohorts: ['tilapia'] });
+  return readLog(table, readLogMap(text, 'map.yaml', table));
+}
+
+/** A file fitted to a log, the search begun at the middle and at one further start. */
+export function fitInNode(text: string, log: WaterLog, free: readonly string[]): Fit {
+  const read = (set: Parameters<typeof readScenarioFully>[1]['set'], days?: number) =>
+    readScenarioFully(text, { file: 'shown.yaml', set: set ?? [], ...(days !== undefined && { days }) });
+  return fit({ system: { read }, log, free, furtherStarts: 1 });
 }

@@ -5,7 +5,7 @@ import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { lessonFiles } from './lesson-cells.js';
 import { serveLessons, type ServedLessons } from './lesson-pages.js';
-import { nitrogenInNode, numberInNode, ranInNode } from './node-numbers.js';
+import { fitInNode, logInNode, nitrogenInNode, numberInNode, ranInNode } from './node-numbers.js';
 import { openLesson, predict, printed, slide, sliders } from './open-lesson.js';
 
 const executablePath = '/usr/bin/chromium';
@@ -162,6 +162,44 @@ describe.skipIf(!here)('lessons in Chromium', () => {
     expect(await figureOf(page, 'highest')).toBe(measures[0].highest.toFixed(1));
     await page.context().close();
   });
+
+  it('fits the log of the page as Node does, and knows better with a thermometer', async () => {
+    const { browser, address } = stage();
+    const { page, faults } = await openLesson(browser, address, lessons[10], { width: 390 });
+    await predict(page);
+    const log = logInNode(await page.locator('textarea').inputValue());
+    const file = await fileOn(page);
+    await page.locator('.work button').click();
+    await page.waitForFunction("document.querySelector('.work table') !== null", undefined, {
+      timeout: 60_000,
+    });
+    const free = ['fish.tilapia.ration=10..60 g/d', 'start.biofilm=0.1..5 %'];
+    const blind = fitInNode(file, log, [...free, 'climate.water-temperature=16..30 degC']);
+    const measured = fitInNode(
+      file.replace(/water-temperature: [\d.]+ degC/, 'water-temperature: 22 degC'),
+      log,
+      free,
+    );
+    for (const [name, found] of [
+      ['blind', blind],
+      ['measured', measured],
+    ] as const)
+      for (const [i, { value, low, high }] of found.numbers.entries())
+        expect([
+          await figureOf(page, `${name}-${i}`),
+          await figureOf(page, `${name}-${i}-low`),
+          await figureOf(page, `${name}-${i}-high`),
+        ]).toEqual([value, low, high].map((each) => each.toFixed(2)));
+    expect(await figureOf(page, 'fit-entangled')).toBe(blind.entangled[0].correlation.toFixed(2));
+    const biofilm = measured.numbers[1];
+    expect(biofilm.low).toBeLessThan(0.4);
+    expect(biofilm.high).toBeGreaterThan(0.4);
+    expect(await graveFaults(page)).toEqual([]);
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(390);
+    expect(await faults()).toEqual([]);
+    await page.screenshot({ path: `${pictures}/11-fitted-390.png`, fullPage: true });
+    await page.context().close();
+  }, 180_000);
 
   it.each(lessonFiles)('%s has no grave fault of accessibility and fits a phone', async (file) => {
     const { browser, address } = stage();
