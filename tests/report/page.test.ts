@@ -189,7 +189,7 @@ describe('a report with an ensemble', () => {
     expect(text).toContain('1 limit was passed in none of them');
     expect(text).toContain('highest tan@tank-12 mg N/L1.8 to 2.21 to 4199');
     expect(text).toContain('margin of: highest tan@tank-1 below 225.0 %');
-    expect(textIn(document, '#courses')).toContain('the darker holds half of them');
+    expect(textIn(document, '#courses')).toContain('the inner holds half of them');
     const fills = (html: string, colour: string): number => html.split(`fill="var(--${colour})"`).length - 1;
     expect(fills(page, 'mist')).toBe(ensemble.series.length);
   });

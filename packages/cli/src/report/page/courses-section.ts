@@ -67,8 +67,8 @@ const manyWords =
   'All runs of a row share their scales. The faint dotted line behind is the first run. Lines are the water of the first ' +
   'fish tank; the shade is the lowest and the highest of all vessels. The axis below counts days.';
 const bandNote =
-  'Where many runs with numbers drawn from their ranges were made, bands stand in place of that shade: the darker holds ' +
-  'half of them, the lighter nine tenths, and the dotted line is their median.';
+  'Where many runs with numbers drawn from their ranges were made, bands stand in place of that shade: the inner holds ' +
+  'half of them, the outer nine tenths, and the dotted line is their median.';
 
 /** The courses of what matters, with limits drawn in; several runs side by side on the same scales. */
 export function coursesSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
