@@ -42,6 +42,7 @@ describe('a log with every oddity of hand-kept logs (invented)', () => {
     [6, 'NH3/4 (ppm)', 'a range: kept as 0 to 0.25 mg N/L'],
     [6, 'NO3-N', 'more than the kit shows: kept as at least 160 mg N/L'],
     [6, 'Temp F', "another unit than the column's (C): kept as 25.45 to 25.55 C"],
+    [6, 'KH dKH', "another unit than the column's (ppm): kept as 69.5 to 70.5 mg/L as CaCO3"],
     [6, 'Feed (cups)', "another unit than the column's (g): kept as 250 g"],
     [7, 'NH3/4 (ppm)', 'between the steps of the kit: kept as 0.25 to 0.5 mg N/L'],
     [7, 'KH dKH', 'an estimate: kept as 3.5 to 4.5 dKH'],
@@ -84,7 +85,7 @@ describe('a log with every oddity of hand-kept logs (invented)', () => {
   });
 
   it('says no more than that', () => {
-    expect(log.oddities).toHaveLength(30);
+    expect(log.oddities).toHaveLength(31);
   });
 
   it('a card keeps its interval, to the middle of its neighbours', () => {
@@ -111,6 +112,8 @@ describe('a log with every oddity of hand-kept logs (invented)', () => {
     expect(value(7, 'NO2 ppm')).toBeCloseTo(14.007 / 46.005, 9);
     expect(value(3, 'Temp F')).toBeCloseTo(25, 9);
     expect(value(3, 'KH dKH')).toBeCloseTo(5 * 0.356653, 4);
+    // Of calcium carbonate, 100.086 g for two equivalents.
+    expect(value(6, 'KH dKH')).toBeCloseTo(70 / (100.086 / 2), 4);
   });
 
   it('counts feed in cups and in grams', () => {

@@ -40,8 +40,11 @@ const units: Readonly<Record<string, string>> = {
 
 const nameOf = ({ reads, vessel }: InventedColumn): string => `${reads} ${vessel}`;
 
-/** The map of an invented log. */
-export function inventedMap(columns: readonly InventedColumn[], vessel: string): string {
+/**
+ * The map of an invented log.
+ * @param system what stands before the names of its columns where one file holds the logs of several systems
+ */
+export function inventedMap(columns: readonly InventedColumn[], vessel: string, system = ''): string {
   return [
     'date: { column: Date, order: day-month-year }',
     'columns:',
@@ -54,10 +57,10 @@ export function inventedMap(columns: readonly InventedColumn[], vessel: string):
           : resolution
             ? `, resolution: ${resolution}`
             : '';
-      return `  ${nameOf(column)}: { reads: ${reads}, in: ${column.vessel}${unit}${kit} }`;
+      return `  ${system}${nameOf(column)}: { reads: ${reads}, in: ${column.vessel}${unit}${kit} }`;
     }),
-    '  Feed: { feed: all, unit: g }',
-    `  Temp: { reads: temperature, in: ${vessel}, unit: degC }`,
+    `  ${system}Feed: { feed: all, unit: g }`,
+    `  ${system}Temp: { reads: temperature, in: ${vessel}, unit: degC }`,
     '',
   ].join('\n');
 }
@@ -128,6 +131,19 @@ export function inventedLog(scenario: Scenario, invention: Invention): string {
     return [`${date}/${month}/${year}`, ...readings, feed, warm].join(',');
   });
   return `${[['Date', ...columns.map(nameOf), 'Feed', 'Temp'].join(','), ...rows].join('\n')}\n`;
+}
+
+/** Logs of several systems over the same days as one file: the columns of each after its name. */
+export function joinedLogs(logs: readonly { readonly system: string; readonly text: string }[]): string {
+  const parts = logs.map(({ system, text }) => {
+    const [header, ...rows] = text
+      .trim()
+      .split('\n')
+      .map((line) => line.split(','));
+    return [header.map((name, i) => (i === 0 ? name : `${system}${name}`)), ...rows];
+  });
+  const lines = parts[0].map(([date], row) => [date, ...parts.flatMap((part) => part[row].slice(1))]);
+  return `${lines.map((cells) => cells.join(',')).join('\n')}\n`;
 }
 
 /** An invented log, read as any log is. */

@@ -100,7 +100,9 @@ export const unloggedFeedOption = (): Option =>
 /** A date written as 2026-03-01. */
 export function isoDate(text: string): string {
   const time = /^\d{4}-\d{2}-\d{2}$/.test(text) ? Date.parse(text) : Number.NaN;
-  if (Number.isNaN(time)) throw new InvalidArgumentError('Write a date as 2026-03-01.');
+  // 2026-02-30 is read as the second of March.
+  if (Number.isNaN(time) || new Date(time).toISOString().slice(0, 10) !== text)
+    throw new InvalidArgumentError('Write a date as 2026-03-01.');
   return text;
 }
 

@@ -20,7 +20,11 @@ const output = join(source, 'library', 'uses.generated.ts');
 /** Rooms that hold the numbers, say themselves what they read, or know nothing of them. */
 const others = new Set(['library', 'processes', 'solve']);
 
-/** Modules that hand numbers on to whoever asks, and read none for themselves. */
+/**
+ * Modules that name numbers and read none for themselves: `model/scope.ts` hands on what a process asks for;
+ * `fit/default-free.ts` lists what a fit may vary among the numbers that a run was seen to read (their readers are
+ * told already), and looks at their ranges only. A reader of a number is what its value changes.
+ */
 const passing = new Set(['fit/default-free.ts', 'model/scope.ts']);
 
 /** Whether a node is what a number is asked for by: the argument of `value(...)` or `row(...)`. */

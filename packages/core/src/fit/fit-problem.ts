@@ -1,3 +1,4 @@
+import { calendarDays } from '../calendar.js';
 import { InputError } from '../errors.js';
 import { createParameters, type Parameters } from '../library/parameters.js';
 import type { WaterLog } from '../log/water-log.js';
@@ -67,6 +68,16 @@ const nitrogen: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate'];
 function logFault(log: WaterLog, scenario: Scenario, until: string): InputError | undefined {
   const { file } = log;
   if (log.from === '') return new InputError([{ file, problem: 'an empty log: no row has a date' }]);
+  if (calendarDays(until) === undefined || until < log.from) {
+    return new InputError([
+      {
+        file,
+        problem: 'no row of the log is left up to the last date that counts',
+        got: until,
+        expected: `a date from ${log.from} to ${log.to}`,
+      },
+    ]);
+  }
   const end = dayOf(scenario, until);
   if (end < 0 || dayOf(scenario, log.from) > scenario.days) {
     return new InputError([

@@ -1,11 +1,9 @@
 import type { WaterLog } from '../log/water-log.js';
 import { scenarioHash, version } from '../result/manifest.js';
 import { sha256 } from '../result/sha-256.js';
-import { openFitProblem, type FitProblem, type FitRequest } from './fit-problem.js';
-import { minimise, type Minimum, type Problem } from './minimise.js';
-import { readingLoss } from './reading-loss.js';
+import { openFitProblem, type FitRequest } from './fit-problem.js';
 import { differenceStep, enough, searchProblem } from './search-problem.js';
-import { spreadStarts } from './starts.js';
+import { minimaFrom } from './starts.js';
 import { whatItTells, type FitFindings } from './what-it-tells.js';
 
 /** How the search is made. */
@@ -52,37 +50,6 @@ export interface Fit extends FitFindings {
 /** Days ahead in which a further test is looked for. */
 const testsAhead = 28;
 
-/** The sum of losses at a start, Infinity where the model breaks off. */
-function costAt(problem: FitProblem, search: Problem, at: Float64Array): number {
-  const predicted = search.predict(at);
-  if (predicted === undefined) return Infinity;
-  return problem.observations.reduce(
-    (sum, { reading: { low, high, reads } }, i) =>
-      sum + readingLoss(low, high, predicted[i], problem.errorOf(reads)),
-    at.reduce((sum, each) => sum + (each * each) / 2, 0),
-  );
-}
-
-/** Lowest minimum from the middle of the priors and from the best of some spread starts. */
-function searched(
-  problem: FitProblem,
-  further: number,
-  seed: number,
-): { best: Minimum; all: readonly FitStart[] } {
-  const search = searchProblem(problem);
-  const size = problem.free.length;
-  const spread = spreadStarts(3 * further, size, seed)
-    .map((at) => ({ at, cost: costAt(problem, search, at) }))
-    .filter(({ cost }) => cost < Infinity)
-    .sort((a, b) => a.cost - b.cost)
-    .slice(0, further);
-  const minima = [new Float64Array(size), ...spread.map(({ at }) => at)].map((start) =>
-    minimise(search, start, { gain: enough, most: 30, carryOn: true }),
-  );
-  const best = minima.reduce((low, each) => (each.value < low.value ? each : low));
-  return { best, all: minima.map(({ value, converged, steps }) => ({ value, converged, steps })) };
-}
-
 /** Hash of what was read of a log: intervals, feed and their dates. */
 function logHash({ readings, feed }: WaterLog): string {
   const facts = readings.map(({ date, hour, reads, vessel, low, high }) => [
@@ -100,7 +67,13 @@ function logHash({ readings, feed }: WaterLog): string {
 export function fit(request: FitSearch): Fit {
   const { log, furtherStarts = 1, seed = 1 } = request;
   const problem = openFitProblem(request);
-  const { best, all } = searched(problem, furtherStarts, seed);
+  const minima = minimaFrom(searchProblem(problem), furtherStarts, seed, {
+    gain: enough,
+    most: 30,
+    carryOn: true,
+  });
+  const best = minima.reduce((low, each) => (each.value < low.value ? each : low));
+  const all = minima.map(({ value, converged, steps }) => ({ value, converged, steps }));
   const ahead = openFitProblem(request, testsAhead);
   const findings = whatItTells(ahead, best, differenceStep);
   return {

@@ -1,4 +1,4 @@
-import { daysBetween } from '../log/log-summary.js';
+import { daysBetween } from '../calendar.js';
 import type { LogReading, WaterLog } from '../log/water-log.js';
 import type { Scenario } from '../scenario/scenario.js';
 

@@ -1,11 +1,12 @@
 import { normalQuantile } from '../library/normal-quantile.js';
 import { createRandom } from '../library/random.js';
+import { minimise, sumAt, type Minimum, type MinimiseOptions, type Problem } from './minimise.js';
 
 /**
  * Standard deviates spread over their priors: each number takes one draw from each of `count` slices of equal share, in
  * random order (Latin hypercube). The same for the same seed.
  */
-export function spreadStarts(count: number, size: number, seed: number): readonly Float64Array[] {
+function spreadStarts(count: number, size: number, seed: number): readonly Float64Array[] {
   const random = createRandom(seed);
   const starts = Array.from({ length: count }, () => new Float64Array(size));
   for (let j = 0; j < size; j++) {
@@ -19,4 +20,30 @@ export function spreadStarts(count: number, size: number, seed: number): readonl
     });
   }
   return starts;
+}
+
+/** How often more places are looked at than searched from. */
+const looked = 3;
+
+/**
+ * Minima of a problem in standard deviates: from their middle, and from the best of some spread starts; the first is
+ * that from the middle.
+ * @param further how many starts besides the middle, if so many places have a prediction
+ * @throws RangeError where the model gives no prediction at the middle
+ */
+export function minimaFrom(
+  problem: Problem,
+  further: number,
+  seed: number,
+  options: MinimiseOptions,
+): readonly Minimum[] {
+  const { size } = problem;
+  const spread = spreadStarts(looked * further, size, seed)
+    .map((at) => ({ at, cost: sumAt(problem, at, problem.predict(at)) }))
+    .filter(({ cost }) => cost < Infinity)
+    .sort((a, b) => a.cost - b.cost)
+    .slice(0, further);
+  return [new Float64Array(size), ...spread.map(({ at }) => at)].map((start) =>
+    minimise(problem, start, options),
+  );
 }

@@ -1,5 +1,6 @@
 import { group, median } from 'd3-array';
 import type { Matrix } from 'ml-matrix';
+import { dateAfter } from '../calendar.js';
 import type { Measurable } from '../scenario/scenario.js';
 import { differences } from './differences.js';
 import type { FitProblem } from './fit-problem.js';
@@ -145,8 +146,7 @@ function nextTests(
   );
   const first = problem.observations.length;
   const names = problem.free.map(({ name }) => name);
-  const start = Date.parse(problem.scenario.startDate);
-  const dateOf = (time: number): string => new Date(start + time * 86_400_000).toISOString().slice(0, 10);
+  const dateOf = (time: number): string => dateAfter(problem.scenario.startDate, time);
   const worth = candidates.map(({ reads, cell, time }, i) => {
     const kit = problem.errorOf(reads).deviation(predicted[first + i]);
     const candidate: TestCandidate = {

@@ -1,4 +1,5 @@
 import { mean } from 'd3-array';
+import { dateAfter } from '../calendar.js';
 import { openFitProblem, type FitRequest } from '../fit/fit-problem.js';
 import { minimise } from '../fit/minimise.js';
 import { dayOf, type Observation } from '../fit/observations.js';
@@ -8,7 +9,6 @@ import { InputError } from '../errors.js';
 import { createRandom } from '../library/random.js';
 import type { Measurable } from '../scenario/scenario.js';
 import { aheadAt, drawsOf, normalDraw } from './forecast.js';
-import { dateAfter } from './go-on.js';
 
 /** How a backtest is made. */
 export interface BacktestRequest extends FitRequest {

@@ -1,5 +1,6 @@
 import { quantileSorted } from 'd3-array';
 import { Matrix } from 'ml-matrix';
+import { dateAfter } from '../calendar.js';
 import type { SavedFit } from '../fit/fit-file.js';
 import { openFitProblem, type FitProblem, type FitRequest } from '../fit/fit-problem.js';
 import { valuesAt, type FitSystem } from '../fit/fitted-system.js';
@@ -11,7 +12,7 @@ import { createRandom } from '../library/random.js';
 import { compileModel } from '../model/compile.js';
 import { simulate } from '../run/simulate.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
-import { dateAfter, goOn } from './go-on.js';
+import { goOn } from './go-on.js';
 import { whatIfAt } from './what-if.js';
 
 /** How a forecast is made. */

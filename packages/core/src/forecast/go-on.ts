@@ -1,3 +1,4 @@
+import { dateAfter } from '../calendar.js';
 import { endStateOf } from '../result/end-state.js';
 import type { Run } from '../run/run.js';
 import type { Action, DailyValue, Deed, Pump, Scenario } from '../scenario/scenario.js';
@@ -23,11 +24,6 @@ function actionsFrom(actions: readonly Action[], day: number): readonly Action[]
     if (action.at >= day) return [{ ...action, at: action.at - day }];
     return settings.has(action.deed.kind) ? [{ ...action, at: 0 }] : [];
   });
-}
-
-/** The ISO date some days after another. */
-export function dateAfter(date: string, days: number): string {
-  return new Date(Date.parse(date) + days * 86_400_000).toISOString().slice(0, 10);
 }
 
 /**

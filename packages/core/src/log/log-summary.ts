@@ -1,4 +1,5 @@
 import { extent, quantile } from 'd3-array';
+import { daysBetween } from '../calendar.js';
 import { createParameters } from '../library/parameters.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { valueOn } from '../scenario/value-on.js';
@@ -32,13 +33,6 @@ export interface LogSummary {
   readonly nitrogen?: number;
   /** What does not fit the system, one clause each; empty without a system. */
   readonly doubts: readonly string[];
-}
-
-const millisecondsOfDay = 86_400_000;
-
-/** Days from one ISO date to another. */
-export function daysBetween(from: string, to: string): number {
-  return Math.round((Date.parse(to) - Date.parse(from)) / millisecondsOfDay);
 }
 
 function courseOf(readings: readonly LogReading[]): LogCourse {

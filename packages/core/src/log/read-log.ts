@@ -116,8 +116,8 @@ function readFeed(
   if (saysNothing(text)) return { grams: 0, odd: 'no feed' };
   const cell = readCell(text, undefined);
   if ('problem' in cell) return cell;
-  if (cell.low < 0) return { problem: 'less than nothing' };
   if (!Number.isFinite(cell.low) || !Number.isFinite(cell.high)) return { problem: 'feed without a bound' };
+  if (cell.low < 0) return { problem: 'less than nothing' };
   const each = cell.unit === '' ? use.grams : gramsOf(cell.unit, measures);
   if (each === undefined) return { problem: `"${cell.unit}" is no unit of mass and no measure of the map` };
   const grams = ((cell.low + cell.high) / 2) * each;

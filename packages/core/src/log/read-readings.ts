@@ -26,10 +26,10 @@ function leastOf(use: Readings): number | undefined {
   return use.steps?.find((step) => step > 0) ?? use.resolution;
 }
 
-/** Bounds of what a shown value may truly be, in the unit of the column. */
+/** Bounds of what a shown value may truly be, in the unit that it is written in. */
 function boundsOf(
   value: number,
-  use: Readings,
+  use: Pick<Readings, 'steps' | 'resolution'>,
   decimals: number,
 ): { low: number; high: number; odd?: string } {
   const { steps } = use;
@@ -70,7 +70,9 @@ export function readReading(
   const dimension = dimensionOf[use.reads];
   const own = cell.unit === '' ? undefined : unitIn(cell.unit, use);
   if (own !== undefined && 'problem' in own) {
-    return { oddity: { problem: `${own.problem} ("${cell.unit}")`, done: 'left out' } };
+    const { problem } = own;
+    const named = problem.includes(`"${cell.unit}"`) ? problem : `${problem} ("${cell.unit}")`;
+    return { oddity: { problem: named, done: 'left out' } };
   }
   const unit = own?.unit ?? use.unit;
   const inner = (value: number): number => {
@@ -85,9 +87,12 @@ export function readReading(
   if (beyond !== undefined)
     return { oddity: { problem: beyond, done: slipGuess(written, inner, use, parameters) } };
   const plain = cell.low === cell.high;
-  const bounds = plain
-    ? boundsOf(cell.low, use, own?.differs === true ? (cell.decimals ?? 0) : decimals)
-    : { low: cell.low, high: cell.high };
+  // What is written in another unit was not read off the column's kit: its last place bounds it.
+  const bounds = !plain
+    ? { low: cell.low, high: cell.high }
+    : own?.differs === true
+      ? boundsOf(cell.low, {}, cell.decimals ?? 0)
+      : boundsOf(cell.low, use, decimals);
   const low = inner(bounds.low);
   const high = inner(bounds.high);
   const middle =
@@ -113,13 +118,18 @@ export function readReading(
     : { reading, oddity: { problem: odd, done: `kept as ${interval(bounds, unit)}` } };
 }
 
-/** The unit written in a cell: the column's own where it says no more than that (`ppm` in a column of mg N/L). */
+/**
+ * The unit written in a cell: the column's own where it says no more than that (`ppm` in a column of mg N/L); ppm of
+ * alkalinity in a column of degrees or equivalents is counted as calcium carbonate, as kits print it.
+ */
 function unitIn(written: string, use: Readings): { unit: string; differs: boolean } | { problem: string } {
   const dimension = dimensionOf[use.reads];
   if (dimension === undefined) {
     return /^(?:ph|su)$/i.test(written) ? { unit: '', differs: false } : { problem: 'pH has no unit' };
   }
   if (/^(?:ppm|mg\/l)$/i.test(written) && dimension !== 'temperature' && dimension !== 'volume') {
+    if (dimension === 'alkalinity' && !/CaCO3/i.test(use.unit))
+      return { unit: 'mg/L as CaCO3', differs: true };
     return { unit: use.unit, differs: false };
   }
   const answer = convert(1, written, dimension);

@@ -4,7 +4,7 @@ import { readWaterTemperature } from './read-water-temperature.js';
 import { readWeather } from './read-weather.js';
 import type { DailyValue } from './scenario.js';
 import { headSchema } from './schema/file-schema.js';
-import { calendarDays } from './schema/time-schema.js';
+import { calendarDays } from '../calendar.js';
 import { climateSchema } from './schema/water-schema.js';
 
 /** Where a run has no date of its own it starts here: a year without a leap day. */

@@ -1,6 +1,6 @@
 import type { Fault } from '../../errors.js';
 import type { Scenario } from '../../scenario/scenario.js';
-import { calendarDays } from '../../scenario/schema/time-schema.js';
+import { calendarDays } from '../../calendar.js';
 import { parseQuantity } from '../../units.js';
 import type { PhrasePart } from './phrase.js';
 
