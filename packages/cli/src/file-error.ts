@@ -8,6 +8,9 @@ const reasons: Readonly<Record<string, string>> = {
   EACCES: 'no permission',
   EISDIR: 'it is a folder',
   ENOTDIR: 'part of the path is not a folder',
+  ENAMETOOLONG: 'the name is too long',
+  ELOOP: 'its links go round in a circle',
+  EPERM: 'no permission',
   EROFS: 'the disk is read-only',
   ENOSPC: 'the disk is full',
 };

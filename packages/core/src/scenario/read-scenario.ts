@@ -1,6 +1,7 @@
 import { InputError, type Fault } from '../errors.js';
 import type { Parameters } from '../library/parameters.js';
 import { parseQuantity } from '../units.js';
+import { boundedLoad } from './bounded-load.js';
 import { checkNetwork } from './check-network.js';
 import { compact } from './compact.js';
 import { includeTree, type Load } from './include-tree.js';
@@ -9,7 +10,7 @@ import { readFlows } from './read-flows.js';
 import { readOverrides } from './read-overrides.js';
 import { completePumps, parsePumps } from './read-pumps.js';
 import { readRules } from './read-rules.js';
-import { readRun } from './read-run.js';
+import { checkKept, readRun } from './read-run.js';
 import { readSaved } from './read-saved.js';
 import { readStart, savedFile } from './read-start.js';
 import { readCohorts, readPlantings } from './read-stock.js';
@@ -116,6 +117,7 @@ function readSections(reader: Reader, options: ReadOptions, overrides: Scenario[
   const frame = readRun(reader, compact({ days: options.days }));
   const waters = readWaters(reader, frame);
   const vessels = readVessels(reader, frame);
+  checkKept(reader, frame, vessels.size);
   const pumpsGiven = parsePumps(reader);
   const reading = readFlows(reader, vessels, pumpsGiven);
   const pumps = completePumps(reader, pumpsGiven, reading, vessels, frame.reservoir);
@@ -170,7 +172,8 @@ export interface OpenScenario {
 /**
  * Reads a system file as `readScenarioFully` does and keeps it open. Throws InputError with every fault found.
  */
-export function openScenarioText(text: string, options: ReadOptions): OpenScenario {
+export function openScenarioText(text: string, given: ReadOptions): OpenScenario {
+  const options = given.load === undefined ? given : { ...given, load: boundedLoad(given.load) };
   const faults: Fault[] = [];
   const tree = readTree(text, options, faults);
   const { overrides, parameters, faults: overrideFaults, notes } = readOverrides(tree, options);
@@ -183,7 +186,7 @@ export function openScenarioText(text: string, options: ReadOptions): OpenScenar
   return {
     reading: { scenario, resolved, used: parameters.used(), notes: reader.notes },
     again: (others) => {
-      const fresh = new Reader(tree, others, options.load);
+      const fresh = new Reader(tree, others, given.load);
       const read = readSections(fresh, options, overrides);
       if (fresh.faults.length > 0) throw new InputError(ordered(fresh.faults));
       return read;
