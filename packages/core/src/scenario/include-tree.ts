@@ -55,11 +55,17 @@ function withoutInclude(tree: Tree): Tree {
 
 /**
  * Reads a file and all it includes into one tree. Included files lie under the file that names them,
- * in the order named; a file's own keys win. A file that includes itself, by whatever way, is a fault.
+ * in the order named; a file's own keys win. A file that includes itself, by whatever way, is a fault. `whole` tells
+ * whether every file was there: what is missing from a part cannot be judged.
  */
-export function includeTree(text: string, file: string, load: Load | undefined): TreeReading {
+export function includeTree(
+  text: string,
+  file: string,
+  load: Load | undefined,
+): TreeReading & { readonly whole: boolean } {
   const faults: Fault[] = [];
   let files = 0;
+  let whole = true;
   let characters = text.length;
   let marks = 0;
 
@@ -68,11 +74,14 @@ export function includeTree(text: string, file: string, load: Load | undefined):
     faults.push(...found);
     if (tree?.kind !== 'map') return tree;
     const include = tree.entries.get('include');
+    const before = faults.length;
     const paths = include === undefined ? [] : includedPaths(include.node, faults);
+    if (faults.length > before) whole = false;
     let under: Tree | undefined;
     for (const { path, origin } of paths) {
       const full = resolvePath(name, path);
       const report = (problem: string): void => {
+        whole = false;
         faults.push({ ...origin, key: 'include', got: JSON.stringify(path), problem });
       };
       files += 1;
@@ -92,7 +101,8 @@ export function includeTree(text: string, file: string, load: Load | undefined):
           report(`more than ${limits.marks} line ends, commas, colons and other marks in all files together`);
         else {
           const base = open(answer.text, full, [...above, name]);
-          if (base !== undefined) under = under === undefined ? base : mergeTree(under, base);
+          if (base?.kind !== 'map') whole = false;
+          else under = under === undefined ? base : mergeTree(under, base);
         }
       }
     }
@@ -100,5 +110,6 @@ export function includeTree(text: string, file: string, load: Load | undefined):
     return under === undefined ? own : mergeTree(under, own);
   };
 
-  return { tree: open(text, file, []), faults };
+  const tree = open(text, file, []);
+  return { tree, faults, whole };
 }

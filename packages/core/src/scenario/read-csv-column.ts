@@ -65,11 +65,18 @@ export function readCsvColumn(
     }
     const number = field === '' ? Number.NaN : Number(field);
     const answer = Number.isNaN(number)
-      ? { problem: `not a number: ${JSON.stringify(field.slice(0, 60))}${commaHint(field)}` }
+      ? {
+          problem:
+            field === ''
+              ? 'no value'
+              : `not a number: ${JSON.stringify(field.slice(0, 60))}${commaHint(field)}`,
+        }
       : convert(number, unit, dimension);
     if ('problem' in answer) {
       return {
-        complaint: { problem: `line ${index + 2} of the file, column ${column}: ${answer.problem}` },
+        complaint: {
+          problem: `line ${index + 2} of the file, column ${column}: ${answer.problem}${Number.isNaN(number) ? '' : `: ${field.slice(0, 60)}`}`,
+        },
         about: 'csv',
       };
     }

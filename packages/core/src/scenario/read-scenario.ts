@@ -73,10 +73,12 @@ function applySettings(tree: Tree, settings: readonly Setting[], faults: Fault[]
   return changed;
 }
 
+const isLength = (days: number | undefined): boolean => days !== undefined && days > 0 && days <= 36_525;
+
 function optionFaults(options: ReadOptions): Fault[] {
   const { days, every } = options;
   const faults: Fault[] = [];
-  if (days !== undefined && !(days > 0 && days <= 36_525)) {
+  if (days !== undefined && !isLength(days)) {
     faults.push({
       file: '--days',
       problem: 'out of range',
@@ -94,6 +96,7 @@ function readTree(text: string, options: ReadOptions, faults: Fault[]): Tree {
   const reading = includeTree(text, options.file, options.load);
   faults.push(...reading.faults, ...optionFaults(options));
   const { tree } = reading;
+  if (!reading.whole && faults.length > 0) throw new InputError(ordered(faults));
   if (tree?.kind !== 'map') {
     if (faults.length === 0) {
       faults.push({
@@ -114,7 +117,7 @@ function readTree(text: string, options: ReadOptions, faults: Fault[]): Tree {
 
 function readSections(reader: Reader, options: ReadOptions, overrides: Scenario['overrides']): Scenario {
   reader.parse(topSchema, []);
-  const frame = readRun(reader, compact({ days: options.days }));
+  const frame = readRun(reader, compact({ days: isLength(options.days) ? options.days : undefined }));
   const waters = readWaters(reader, frame);
   const vessels = readVessels(reader, frame);
   checkKept(reader, frame, vessels.size);
@@ -180,7 +183,13 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   const reader = new Reader(tree, parameters, options.load);
   reader.notes.push(...notes);
   const scenario = readSections(reader, options, overrides);
-  const all = [...faults, ...overrideFaults, ...reader.faults];
+  // The step of `--every` was put into the tree as a setting.
+  const asked = (fault: Fault): Fault => {
+    if (options.every === undefined || fault.file !== '--set' || fault.key !== 'every') return fault;
+    const { key: _, ...rest } = fault;
+    return { ...rest, file: '--every' };
+  };
+  const all = [...faults, ...overrideFaults, ...reader.faults].map(asked);
   if (all.length > 0) throw new InputError(ordered(all));
   const resolved = resolveTree(tree, reader.defaults, compact({ days: options.days }));
   return {

@@ -10,6 +10,13 @@ const limits = { values: 400_000, depth: 40, syntax: 100 };
 const meanings: Record<string, string> = {
   TAB_AS_INDENT: 'a tab in the indentation: use spaces',
   UNEXPECTED_TOKEN: 'not YAML from here on',
+  BAD_INDENT: 'a bracket that is not closed, or a line that is not set in enough',
+  MISSING_CHAR: 'a quote or a bracket that is not closed',
+  BLOCK_AS_IMPLICIT_KEY: 'a colon inside a value, or a line set in too far: put the value in quotes',
+  MULTILINE_IMPLICIT_KEY: 'a line that is no "key: value": a colon with a blank behind it is missing',
+  BLOCK_IN_FLOW: 'a list of "- " inside brackets: a bracket is not closed',
+  TAG_RESOLVE_FAILED: 'a tag (!) that is not known here: remove it',
+  BAD_DQ_ESCAPE: 'a backslash in double quotes that means nothing: write it twice',
   MULTIPLE_DOCS: 'more than one document in the file: remove the line "---"',
 };
 
@@ -133,7 +140,12 @@ export function readTree(text: string, file: string): TreeReading {
   // Once the parser has lost its place, every later token is unexpected: the first of them is the fault.
   const lost = document.errors.findIndex(({ code }) => code === 'UNEXPECTED_TOKEN');
   const errors = document.errors.filter(({ code }, index) => code !== 'UNEXPECTED_TOKEN' || index === lost);
-  const found = [...errors, ...document.warnings];
+  // What follows a fault in its line comes of it.
+  const told = new Set<number>();
+  const found = [...errors, ...document.warnings].filter(({ pos }) => {
+    const { line } = lines.linePos(pos[0]);
+    return !told.has(line) && told.add(line);
+  });
   const broken = found.slice(0, limits.syntax).map(({ code, message, pos }): Fault => ({
     ...reader.origin(pos[0]),
     problem: meanings[code] ?? `not YAML: ${firstLine(message)}`,
