@@ -7,7 +7,12 @@ const reasons: Readonly<Record<string, string>> = {
   ENOENT: 'no such file or folder',
   EACCES: 'no permission',
   EISDIR: 'it is a folder',
+  ENOTEMPTY: 'it is a folder',
+  EBUSY: 'it is in use, or a folder',
   ENOTDIR: 'part of the path is not a folder',
+  ENAMETOOLONG: 'the name is too long',
+  ELOOP: 'its links go round in a circle',
+  EPERM: 'no permission',
   EROFS: 'the disk is read-only',
   ENOSPC: 'the disk is full',
 };

@@ -1,5 +1,7 @@
 import { csvTable, logTable, type LogTable } from '@leat/core';
 import { FileError, reasonOf } from './file-error.js';
+import { readBytes } from './read-bytes.js';
+import { boundSpreadsheet } from './spreadsheet-size.js';
 import { textOf } from './text-of.js';
 
 /** A cell of a spreadsheet as text: dates in ISO form, the time of day only where there is one. */
@@ -11,12 +13,17 @@ function cellText(cell: unknown): string {
     : JSON.stringify(cell);
 }
 
+/** Largest spreadsheet as a file and unpacked, bytes. */
+const most = { packed: 8 * 2 ** 20, unpacked: 128 * 2 ** 20 };
+
 /** The first sheet of a spreadsheet. Throws FileError where it is none. */
 async function sheetOf(file: string): Promise<LogTable> {
   const { readSheet } = await import('read-excel-file/node');
   let rows: readonly (readonly unknown[])[];
   try {
-    rows = await readSheet(file);
+    const bytes = readBytes(file, most.packed);
+    boundSpreadsheet(bytes, most.unpacked);
+    rows = await readSheet(bytes);
   } catch (error) {
     throw new FileError(`${file}: cannot be read as a spreadsheet: ${reasonOf(error)}`);
   }

@@ -1,14 +1,18 @@
 import { readScenarioFully, type FitSystem } from '@leat/core';
-import { readText } from './read-text.js';
+import { openBeside } from './open-beside.js';
 import { settingsOf, type ScenarioOptions } from './scenario-options.js';
 import { textOf } from './text-of.js';
 
 /** A scenario file that a fit can read again and again: each file on the disk is read once. Throws FileError. */
-export function openSystem(file: string, options: Pick<ScenarioOptions, 'set' | 'tables'>): FitSystem {
+export function openSystem(
+  file: string,
+  options: Pick<ScenarioOptions, 'set' | 'tables' | 'allowPath'>,
+): FitSystem {
   const text = textOf(file);
   const texts = new Map<string, string>();
-  const load = (path: string): string => {
-    const known = texts.get(path) ?? readText(path);
+  const openNext = openBeside([file], options.allowPath);
+  const load = (path: string, from: string): string => {
+    const known = texts.get(path) ?? openNext(path, from);
     texts.set(path, known);
     return known;
   };

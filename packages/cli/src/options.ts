@@ -59,6 +59,12 @@ export const tablesOption = (): Option =>
     .argParser(another)
     .default([], 'none');
 
+/** `--allow-path DIR`, repeatable. */
+export const allowPathOption = (): Option =>
+  new Option('--allow-path <folder>', 'let the file name others in this folder too (repeatable)')
+    .argParser(another)
+    .default([], 'its own folder');
+
 /** `--days N`. */
 export const daysOption = (): Option =>
   new Option('--days <number>', 'length of the run, in days').argParser(positive);

@@ -4,6 +4,8 @@ export interface ScenarioOptions {
   readonly set: readonly string[];
   /** Tables of the user's own numbers, read after those that the file names. */
   readonly tables?: readonly string[];
+  /** Folders beside that of the file from which the file may name others. */
+  readonly allowPath?: readonly string[];
   readonly days?: number;
   readonly every?: string;
   /** Fit whose numbers stand in place of the file's and of the tables'; `--set` wins over it. */

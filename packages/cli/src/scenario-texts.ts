@@ -4,11 +4,12 @@ import {
   openScenarioText,
   readFit,
   withFittedStart,
+  type Load,
   type OpenScenario,
   type SavedFit,
   type ScenarioReading,
 } from '@leat/core';
-import { readText } from './read-text.js';
+import { openBeside } from './open-beside.js';
 import { settingsOf, type ScenarioOptions } from './scenario-options.js';
 import { textOf } from './text-of.js';
 
@@ -17,7 +18,7 @@ export interface ScenarioTexts {
   readonly file: string;
   readonly text: string;
   /** What it includes, by path. */
-  readonly beside: Readonly<Record<string, string>>;
+  readonly beside: ReadonlyMap<string, string>;
   /** The numbers found by `leat fit` that stand in it, and the file they were read from. */
   readonly fitted?: { readonly file: string; readonly fit: SavedFit };
   readonly options: ScenarioOptions;
@@ -31,7 +32,7 @@ function fitNotes({ file, fit }: { readonly file: string; readonly fit: SavedFit
 }
 
 /** Opens a scenario with what the options put over it; the table of a fit goes by the name of its file. */
-function open({ file, text, fitted, options }: ScenarioTexts, load: (path: string) => string): OpenScenario {
+function open({ file, text, fitted, options }: ScenarioTexts, load: Load): OpenScenario {
   const { tables = [] } = options;
   const common = {
     file,
@@ -43,7 +44,7 @@ function open({ file, text, fitted, options }: ScenarioTexts, load: (path: strin
   const openWith = (given: ReadonlySet<string>): OpenScenario =>
     openScenarioText(text, {
       ...common,
-      load: (path) => (path === fitted.file ? fittedTable(fitted.fit) : load(path)),
+      load: (path, from) => (path === fitted.file ? fittedTable(fitted.fit) : load(path, from)),
       set: [...fittedSettings(fitted.fit, given), ...set],
       tables: [...tables, fitted.file],
     });
@@ -70,7 +71,7 @@ function open({ file, text, fitted, options }: ScenarioTexts, load: (path: strin
 /** Opens a scenario from its texts alone. */
 export function openTexts(texts: ScenarioTexts): OpenScenario {
   return open(texts, (path) => {
-    const text = texts.beside[path];
+    const text = texts.beside.get(path);
     if (text === undefined) throw new Error(`${path}: was not read`);
     return text;
   });
@@ -82,9 +83,10 @@ export function openTexts(texts: ScenarioTexts): OpenScenario {
  */
 function openFile(
   file: string,
-  { fit, ...options }: ScenarioOptions,
+  { fit, allowPath, ...options }: ScenarioOptions,
 ): { readonly texts: ScenarioTexts; readonly opened: OpenScenario } {
-  const beside: Record<string, string> = {};
+  const beside = new Map<string, string>();
+  const openNext = openBeside([file], allowPath);
   const { set, tables, days, every } = options;
   const fitted = fit === undefined ? {} : { fitted: { file: fit, fit: readFit(textOf(fit), fit) } };
   const texts = {
@@ -97,7 +99,12 @@ function openFile(
       ...(every === undefined ? {} : { every }),
     },
   };
-  return { texts, opened: open(texts, (path) => (beside[path] = readText(path))) };
+  const load = (path: string, from: string): string => {
+    const read = openNext(path, from);
+    beside.set(path, read);
+    return read;
+  };
+  return { texts, opened: open(texts, load) };
 }
 
 /** The texts of a scenario that was found sound; throws as `openFile` does. */

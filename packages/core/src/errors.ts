@@ -16,14 +16,35 @@ export interface Fault {
   readonly nearest?: string;
 }
 
-/** Bad input: carries every fault found, never only the first. */
+/** Most faults said in a message, so that a hostile file does not fill the screen for minutes. */
+const mostSaid = 500;
+
+function sayAll(faults: readonly Fault[]): string {
+  const said = faults.slice(0, mostSaid).map(describeFault);
+  const rest = faults.length - said.length;
+  return [...said, ...(rest > 0 ? [`${rest} more faults`] : [])].join('\n');
+}
+
+/** Bad input: carries every fault found, never only the first; the message says the first 500. */
 export class InputError extends Error {
   override readonly name = 'InputError';
   readonly faults: readonly Fault[];
   constructor(faults: readonly Fault[]) {
-    super(faults.map(describeFault).join('\n'));
+    super(sayAll(faults));
     this.faults = faults;
   }
+}
+
+/** Longest part of a message, characters. */
+const longest = 400;
+
+// Control characters, and what turns the direction of writing or breaks a line.
+const unseen = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu;
+
+/** A part of a message as one line that no file can lead astray: what is unseen is written out, what is long is cut. */
+function tame(part: string): string {
+  const cut = part.length > longest ? `${part.slice(0, longest - 3)}...` : part;
+  return cut.replace(unseen, (sign) => `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`);
 }
 
 /** One line: `file:line:column: key: problem; got ...; expected ...; did you mean ...?` */
@@ -35,5 +56,6 @@ export function describeFault(fault: Fault): string {
     fault.expected === undefined ? undefined : `expected ${fault.expected}`,
     fault.nearest === undefined ? undefined : `did you mean ${fault.nearest}?`,
   ].filter((part) => part !== undefined);
-  return [place, fault.key, parts.join('; ')].filter((part) => part !== undefined && part !== '').join(': ');
+  const tamed = [place, fault.key ?? ''].filter((part) => part !== '').map(tame);
+  return [...tamed, parts.map(tame).join('; ')].join(': ');
 }

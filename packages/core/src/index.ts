@@ -25,6 +25,7 @@ export {
   type ScenarioReading,
 } from './scenario/read-scenario.js';
 export { readOwnTables } from './scenario/read-own-tables.js';
+export type { Load } from './scenario/include-tree.js';
 export type * from './scenario/scenario.js';
 
 // A model, compiled and checked.

@@ -189,6 +189,9 @@ export function formatQuantity(value: number, dimension: Dimension): string {
   return internal === '1' ? String(value) : `${value} ${internal}`;
 }
 
+/** Largest quantity in its internal unit: 1000 km3 of water, a million tonnes. Above it sums lose what is small. */
+const largest = 1e12;
+
 /** Signs that people type or paste for the plain ones. */
 function normaliseUnit(unit: string): string {
   return unit
@@ -243,6 +246,7 @@ export function convert(value: number, unit: string, dimension: Dimension): Quan
   const converted = value * found.factor + found.offset;
   const expected = describeDimension(dimension);
   if (!Number.isFinite(converted)) return { problem: 'not a finite number', expected };
+  if (Math.abs(converted) > largest) return { problem: 'larger than anything on earth', expected };
   if (dimension === 'temperature') {
     return converted < -273.15 ? { problem: 'below absolute zero', expected } : { value: converted };
   }
@@ -259,14 +263,18 @@ const shape = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/;
  */
 export function parseQuantity(text: string, dimension: Dimension): QuantityAnswer {
   const expected = describeDimension(dimension);
-  const trimmed = text.trim();
+  const trimmed = text.trim().replace(/^\u2212/, '-');
   if (/^[+-]?\.?(nan|inf|infinity)\b/i.test(trimmed)) return { problem: 'not a finite number', expected };
   const match = shape.exec(trimmed);
+  if (/[\u2018-\u201f]/.test(trimmed))
+    return { problem: 'typographic quotes: write plain ones, or none', expected };
   if (match === null) return { problem: 'not a quantity', expected };
   const [, digits = '', unit = ''] = match;
   if (/^,\d/.test(unit)) {
     return { problem: 'a comma in a number: write a decimal point and no thousands separator', expected };
   }
+  if (/^[-\u2012-\u2014]\s*[\d.]/.test(unit)) return { problem: 'a range: give one value', expected };
+  if (/^\d{3}\b/.test(unit)) return { problem: 'a space in a number', expected };
   if (unit !== '') return convert(Number(digits), unit, dimension);
   if (dimension !== 'share') return { problem: 'a number without a unit', expected };
   const value = Number(digits);

@@ -5,7 +5,7 @@ import { openFitRequest, type LoggedOptions } from '../open-fit-request.js';
 import { openSystem } from '../open-system.js';
 import { textOf } from '../text-of.js';
 import { settingsOf } from '../scenario-options.js';
-import { readText } from '../read-text.js';
+import { openBeside } from '../open-beside.js';
 import { forecastLines } from '../render/forecast.js';
 import type { Streams } from '../streams.js';
 
@@ -20,15 +20,20 @@ export interface ForecastOptions extends Omit<LoggedOptions, 'fit'> {
 }
 
 /** The system with a what-if laid over it; undefined where none is asked for. */
-function whatIfOf(file: string, { set, overlay, tables = [] }: ForecastOptions): FitSystem | undefined {
-  if (overlay === undefined) return set.length === 0 ? undefined : openSystem(file, { set, tables });
+function whatIfOf(
+  file: string,
+  { set, overlay, tables = [], allowPath = [] }: ForecastOptions,
+): FitSystem | undefined {
+  if (overlay === undefined)
+    return set.length === 0 ? undefined : openSystem(file, { set, tables, allowPath });
   const text = `include: ${JSON.stringify([resolve(file), resolve(overlay)])}\n`;
   const given = settingsOf({ set });
+  const load = openBeside([file, overlay], allowPath);
   return {
     read: (settings, days) =>
       readScenarioFully(text, {
         file: overlay,
-        load: readText,
+        load,
         set: [...settings, ...given],
         tables,
         ...(days === undefined ? {} : { days }),
@@ -44,8 +49,8 @@ export async function forecastCommand(
 ): Promise<ExitCode> {
   const { fit, days, members, seed } = options;
   const saved = readFit(textOf(fit), fit);
-  const { log, map, unloggedFeed, tables = [] } = options;
-  const plain = { log, map, unloggedFeed, tables, set: [] };
+  const { log, map, unloggedFeed, tables = [], allowPath = [] } = options;
+  const plain = { log, map, unloggedFeed, tables, allowPath, set: [] };
   const request = await openFitRequest(
     file,
     options.until === undefined ? plain : { ...plain, until: options.until },

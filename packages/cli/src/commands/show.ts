@@ -23,6 +23,7 @@ export interface ShowOptions {
   readonly in?: string;
   readonly set: readonly string[];
   readonly tables: readonly string[];
+  readonly allowPath: readonly string[];
   readonly fit?: string;
   readonly json?: boolean;
 }
@@ -32,7 +33,7 @@ function parametersFor(options: ShowOptions, streams: Streams): Parameters {
   if (options.in === undefined) {
     if (options.set.length > 0) throw new FileError('--set: needs a scenario: --in names it');
     if (options.fit !== undefined) throw new FileError('--fit: needs a scenario: --in names it');
-    const { overrides, notes } = readOwnTables(options.tables, readText);
+    const { overrides, notes } = readOwnTables(options.tables, (path) => readText(path));
     for (const note of notes) streams.note(`${note}\n`);
     return createParameters(overrides);
   }

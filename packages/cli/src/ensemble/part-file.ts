@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import type { SpreadsState, TallyState } from '@leat/core';
 import { FileError, reasonOf } from '../file-error.js';
+import { readBytes } from '../read-bytes.js';
 import { writeAtomic } from '../write-atomic.js';
 import { ensembleId, type EnsemblePart } from './ensemble-part.js';
 
@@ -9,6 +9,10 @@ import { ensembleId, type EnsemblePart } from './ensemble-part.js';
 const schema = 2;
 const label = 'leat ensemble';
 const opening = `{"label":"${label}"`;
+
+/** Largest file, and most bytes of all arrays unpacked: more than any ensemble that a machine can make needs. */
+const mostBytes = 256 * 2 ** 20;
+const mostUnpacked = 512 * 2 ** 20;
 
 type Numbers = Float64Array | Int16Array | Uint8Array | Uint16Array | Uint32Array;
 
@@ -122,30 +126,20 @@ function headOf(line: string, path: string): Head {
 }
 
 function unpacked(bytes: Buffer, { form, length }: Packed): Numbers {
-  const plain = gunzipSync(bytes);
+  const plain = gunzipSync(bytes, { maxOutputLength: Math.max(1, length * forms[form].BYTES_PER_ELEMENT) });
   const whole = plain.buffer.slice(plain.byteOffset, plain.byteOffset + plain.byteLength);
   const array = new forms[form](whole);
   if (array.length !== length) throw new RangeError(`${array.length} numbers where ${length} were written`);
   return array;
 }
 
-/** Reads what `writePart` wrote. Throws FileError for a file that is none, is cut short or is of another form. */
-export function readPart(path: string): EnsemblePart {
-  let bytes: Buffer;
-  try {
-    bytes = readFileSync(path);
-  } catch (error) {
-    throw new FileError(`${path}: cannot be read: ${reasonOf(error)}`);
-  }
+function partOf(bytes: Buffer, path: string): EnsemblePart {
   const end = bytes.indexOf('\n');
   const head = headOf(bytes.toString('utf8', 0, Math.max(0, end)), path);
   let at = end + 1;
-  let arrays: Numbers[];
-  try {
-    arrays = head.packed.map((each) => unpacked(bytes.subarray(at, (at += each.bytes)), each));
-  } catch (error) {
-    throw new FileError(`${path}: damaged or cut short: ${reasonOf(error)}`);
-  }
+  const size = head.packed.reduce((sum, { form, length }) => sum + length * forms[form].BYTES_PER_ELEMENT, 0);
+  if (!(size <= mostUnpacked)) throw new RangeError(`more than ${mostUnpacked / 2 ** 20} MB of numbers`);
+  const arrays = head.packed.map((each) => unpacked(bytes.subarray(at, (at += each.bytes)), each));
   const take = <F extends Form>(form: F, count: number): InstanceType<(typeof forms)[F]>[] =>
     arrays.splice(0, count).map((array) => {
       if (!(array instanceof forms[form])) throw new FileError(`${path}: damaged: ${form} expected`);
@@ -168,4 +162,20 @@ export function readPart(path: string): EnsemblePart {
   const part = { outline: head.outline, keys: head.keys, sampling: head.sampling, tally };
   if (ensembleId(part) !== head.id) throw new FileError(`${path}: damaged: its head does not match its name`);
   return part;
+}
+
+/** Reads what `writePart` wrote. Throws FileError for a file that is none, is cut short or is of another form. */
+export function readPart(path: string): EnsemblePart {
+  let bytes: Buffer;
+  try {
+    bytes = readBytes(path, mostBytes);
+  } catch (error) {
+    throw new FileError(`${path}: cannot be read: ${reasonOf(error)}`);
+  }
+  try {
+    return partOf(bytes, path);
+  } catch (error) {
+    if (error instanceof FileError) throw error;
+    throw new FileError(`${path}: damaged or cut short: ${reasonOf(error)}`);
+  }
 }

@@ -1,5 +1,5 @@
-import { valueText } from '../vary.js';
 import { cautions } from './cautions.js';
+import { csvText } from './csv-cell.js';
 import type { Swept } from './sweep.js';
 
 /** A sweep as one JSON document; a number that a run does not give is null. */
@@ -21,8 +21,6 @@ export function sweepDocument({ title, lists, measures, conditions, points }: Sw
   return `${JSON.stringify(document)}\n`;
 }
 
-const cell = (text: string): string => (/[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
-
 /** One row a point: its values, every measure, every margin, whether all conditions hold, and why it broke off. */
 export function sweepCsv({ lists, measures, conditions, points }: Swept): string {
   const named = (text: string, unit: string): string => (unit === '' ? text : `${text} [${unit}]`);
@@ -33,13 +31,12 @@ export function sweepCsv({ lists, measures, conditions, points }: Swept): string
     ...(conditions.length === 0 ? [] : ['all hold']),
     'broke off',
   ];
-  const number = (value: number): string => (Number.isFinite(value) ? String(value) : '');
   const rows = points.map(({ values, measures: numbers, margins, holds, broke = '' }) => [
-    ...values.map((value) => valueText({ unit: '' }, value)),
-    ...numbers.map(number),
-    ...margins.map(number),
+    ...values,
+    ...numbers,
+    ...margins,
     ...(conditions.length === 0 ? [] : [holds ? 'yes' : 'no']),
     broke,
   ]);
-  return [head, ...rows].map((row) => `${row.map(cell).join(',')}\n`).join('');
+  return csvText([head, ...rows]);
 }

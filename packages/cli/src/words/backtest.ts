@@ -1,6 +1,14 @@
 import type { AddCommand } from '../add-command.js';
 import type { BacktestOptions } from '../commands/backtest.js';
-import { freeOption, isoDate, setOption, tablesOption, unloggedFeedOption, whole } from '../options.js';
+import {
+  allowPathOption,
+  freeOption,
+  isoDate,
+  setOption,
+  tablesOption,
+  unloggedFeedOption,
+  whole,
+} from '../options.js';
 
 /** `leat backtest FILE`. */
 export const addBacktest: AddCommand = (root, streams, leave) => {
@@ -20,6 +28,7 @@ export const addBacktest: AddCommand = (root, streams, leave) => {
     .option('--until <date>', 'last date of the log that counts', isoDate)
     .addOption(unloggedFeedOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .option('--json', 'print one JSON document')
     .action(async (file: string, options: BacktestOptions) => {

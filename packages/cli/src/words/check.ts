@@ -1,6 +1,6 @@
 import type { AddCommand } from '../add-command.js';
 import type { CheckOptions } from '../commands/check.js';
-import { fitOption, setOption, tablesOption } from '../options.js';
+import { allowPathOption, fitOption, setOption, tablesOption } from '../options.js';
 
 /** `leat check FILE`. */
 export const addCheck: AddCommand = (root, streams, leave) => {
@@ -9,6 +9,7 @@ export const addCheck: AddCommand = (root, streams, leave) => {
     .description('validate a system and look its design over, without simulating')
     .argument('<file>', 'scenario file (YAML)')
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .option('--table', 'print the stoichiometric table')

@@ -1,7 +1,15 @@
 import type { Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { CompareOptions } from '../commands/compare.js';
-import { daysOption, everyOption, fitOption, percentage, setOption, tablesOption } from '../options.js';
+import {
+  allowPathOption,
+  daysOption,
+  everyOption,
+  fitOption,
+  percentage,
+  setOption,
+  tablesOption,
+} from '../options.js';
 
 /** Most runs that have a letter. */
 const mostRuns = 26;
@@ -16,6 +24,7 @@ export const addCompare: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .option('--apart <percent>', 'difference that counts, of the highest of a quantity', percentage, 1)

@@ -3,6 +3,7 @@ import type { AddCommand } from '../add-command.js';
 import type { EnsembleOptions } from '../commands/ensemble.js';
 import type { Shard } from '../ensemble/shard.js';
 import {
+  allowPathOption,
   another,
   daysOption,
   everyOption,
@@ -42,6 +43,7 @@ export const addEnsemble: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)

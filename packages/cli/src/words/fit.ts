@@ -1,6 +1,14 @@
 import type { AddCommand } from '../add-command.js';
 import type { FitOptions } from '../commands/fit.js';
-import { freeOption, isoDate, setOption, tablesOption, unloggedFeedOption, whole } from '../options.js';
+import {
+  allowPathOption,
+  freeOption,
+  isoDate,
+  setOption,
+  tablesOption,
+  unloggedFeedOption,
+  whole,
+} from '../options.js';
 
 /** `leat fit FILE`. */
 export const addFit: AddCommand = (root, streams, leave) => {
@@ -15,6 +23,7 @@ export const addFit: AddCommand = (root, streams, leave) => {
     .addOption(unloggedFeedOption())
     .option('--starts <number>', 'from how many places the search begins', whole(1, 50), 2)
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .option('--out <file>', 'write the fit to a file that commands take with --fit')
     .option('--json', 'print the fit as one JSON document')

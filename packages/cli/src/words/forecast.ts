@@ -1,6 +1,6 @@
 import type { AddCommand } from '../add-command.js';
 import type { ForecastOptions } from '../commands/forecast.js';
-import { isoDate, setOption, tablesOption, unloggedFeedOption, whole } from '../options.js';
+import { allowPathOption, isoDate, setOption, tablesOption, unloggedFeedOption, whole } from '../options.js';
 
 /** `leat forecast FILE`. */
 export const addForecast: AddCommand = (root, streams, leave) => {
@@ -18,6 +18,7 @@ export const addForecast: AddCommand = (root, streams, leave) => {
     .addOption(unloggedFeedOption())
     .option('--overlay <file>', 'what-if laid over the system from tomorrow on (YAML)')
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .option('--json', 'print the forecast as one JSON document')
     .action(async (file: string, options: ForecastOptions) => {

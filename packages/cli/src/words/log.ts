@@ -1,6 +1,6 @@
 import type { AddCommand } from '../add-command.js';
 import type { LogOptions } from '../commands/log.js';
-import { setOption, tablesOption } from '../options.js';
+import { allowPathOption, setOption, tablesOption } from '../options.js';
 
 /** `leat log FILE`. */
 export const addLog: AddCommand = (root, streams, leave) => {
@@ -12,6 +12,7 @@ export const addLog: AddCommand = (root, streams, leave) => {
     .option('--write-map <file>', 'write the guessed map to a file, to look over and keep')
     .option('--system <file>', 'scenario that the log is of: names its vessels, and is held against the log')
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .option('--json', 'print one JSON document: every reading, feed, note and oddity')
     .action(async (file: string, options: LogOptions) => {

@@ -1,7 +1,7 @@
 import { Option, type Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { PlotOptions } from '../commands/plot.js';
-import { daysOption, everyOption, fitOption, setOption, tablesOption } from '../options.js';
+import { allowPathOption, daysOption, everyOption, fitOption, setOption, tablesOption } from '../options.js';
 
 const endings = ['.svg', '.png'];
 
@@ -21,6 +21,7 @@ export const addPlot: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .action(async (file: string, options: PlotOptions, command: Command) => {

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { ReportOptions } from '../commands/report.js';
-import { daysOption, everyOption, fitOption, setOption, tablesOption } from '../options.js';
+import { allowPathOption, daysOption, everyOption, fitOption, setOption, tablesOption } from '../options.js';
 
 /** Most runs that fit side by side on a page. */
 const mostRuns = 6;
@@ -20,6 +20,7 @@ export const addReport: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .action(async (files: string[], options: ReportOptions, command: Command) => {

@@ -1,7 +1,15 @@
 import { Option } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { RunOptions } from '../commands/run.js';
-import { daysOption, everyOption, fitOption, setOption, tablesOption, tolerance } from '../options.js';
+import {
+  allowPathOption,
+  daysOption,
+  everyOption,
+  fitOption,
+  setOption,
+  tablesOption,
+  tolerance,
+} from '../options.js';
 
 /** `leat run FILE`. */
 export const addRun: AddCommand = (root, streams, leave) => {
@@ -12,6 +20,7 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .addOption(new Option('--integrator <name>', 'how to integrate').choices(['rosenbrock', 'odex']))

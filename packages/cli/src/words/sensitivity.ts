@@ -2,6 +2,7 @@ import { Option } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { SensitivityOptions } from '../commands/sensitivity.js';
 import {
+  allowPathOption,
   daysOption,
   everyOption,
   fitOption,
@@ -36,6 +37,7 @@ export const addSensitivity: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)

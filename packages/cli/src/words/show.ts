@@ -1,6 +1,6 @@
 import type { AddCommand } from '../add-command.js';
 import type { ShowOptions } from '../commands/show.js';
-import { fitOption, setOption, tablesOption } from '../options.js';
+import { allowPathOption, fitOption, setOption, tablesOption } from '../options.js';
 
 /** `leat show [WHAT]`. */
 export const addShow: AddCommand = (root, streams, leave) => {
@@ -13,6 +13,7 @@ export const addShow: AddCommand = (root, streams, leave) => {
     )
     .option('--in <file>', 'as it stands in this scenario, with what that gives anew')
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .option('--json', 'print one JSON document instead of words')

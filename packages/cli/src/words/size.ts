@@ -2,6 +2,7 @@ import { InvalidArgumentError, type Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { SizeCommandOptions } from '../commands/size.js';
 import {
+  allowPathOption,
   another,
   daysOption,
   everyOption,
@@ -41,6 +42,7 @@ export const addSize: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .addOption(membersOption().default(undefined))

@@ -1,7 +1,7 @@
 import { Option } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { SteadyCommandOptions } from '../commands/steady.js';
-import { daysOption, fitOption, setOption, tablesOption } from '../options.js';
+import { allowPathOption, daysOption, fitOption, setOption, tablesOption } from '../options.js';
 
 /** `leat steady FILE`. */
 export const addSteady: AddCommand = (root, streams, leave) => {
@@ -22,6 +22,7 @@ export const addSteady: AddCommand = (root, streams, leave) => {
     )
     .addOption(daysOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .option('--json', 'print one JSON document instead of words')

@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { SweepOptions } from '../commands/sweep.js';
 import {
+  allowPathOption,
   another,
   daysOption,
   everyOption,
@@ -27,6 +28,7 @@ export const addSweep: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .addOption(workersOption())

@@ -1,7 +1,7 @@
 import { Option, type Command } from 'commander';
 import type { AddCommand } from '../add-command.js';
 import type { WhyCommandOptions } from '../commands/why.js';
-import { daysOption, everyOption, fitOption, setOption, tablesOption } from '../options.js';
+import { allowPathOption, daysOption, everyOption, fitOption, setOption, tablesOption } from '../options.js';
 
 /** What is wrong with the days of `leat why`, if anything. */
 function daysProblem(other: string | undefined, { at, from, to }: WhyCommandOptions): string | undefined {
@@ -31,6 +31,7 @@ export const addWhy: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
     .option('--json', 'print one JSON document instead of words')

@@ -67,7 +67,7 @@ export function overrideRow(override: Override, rows: ReadonlyMap<string, TableR
   const low = override.low ?? value;
   const high = override.high ?? value;
   const faults = [...senseFaults(form, id, key, [low, value, high])];
-  if (low > value || value > high) {
+  if (faults.length === 0 && (low > value || value > high)) {
     faults.push({
       key,
       got: `${low} .. ${value} .. ${high}`,
@@ -75,7 +75,8 @@ export function overrideRow(override: Override, rows: ReadonlyMap<string, TableR
       expected: 'low <= value <= high',
     });
   }
-  if (given !== undefined) faults.push(...spreadFaults(given.distribution, key, low, high));
+  if (given !== undefined && faults.length === 0)
+    faults.push(...spreadFaults(given.distribution, key, low, high));
   if (faults.length > 0) return { faults, warnings: [] };
   const outside = base !== undefined && (value < base.low || value > base.high);
   const warnings = outside

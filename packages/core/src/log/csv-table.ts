@@ -1,16 +1,10 @@
 import { dsvFormat } from 'd3-dsv';
 import { InputError } from '../errors.js';
 import type { LogTable } from './log-table.js';
+import { separatorOf } from './separator-of.js';
 
 /** Longest text read, characters; most rows and columns. */
 const most = { characters: 20_000_000, rows: 100_000, columns: 200 };
-
-/** The separator that stands most often in the first line: comma, semicolon or tab. */
-function separatorOf(text: string): string {
-  const [first = ''] = text.split(/\r?\n/, 1);
-  const counts = [',', ';', '\t'].map((mark) => ({ mark, count: first.split(mark).length }));
-  return counts.reduce((best, each) => (each.count > best.count ? each : best)).mark;
-}
 
 /**
  * Parses separated text (comma, semicolon or tab, told by the first line), as a spreadsheet saves it. Rows are

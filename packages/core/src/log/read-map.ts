@@ -123,14 +123,18 @@ export function readLogMap(text: string, file: string, table: LogTable): LogMap 
   const measures = new Map(Object.entries(given.measures ?? {}));
   const header = given.header ?? 1;
   const names = (table.rows[header - 1] ?? []).filter((name) => name !== '');
+  if (names.length === 0)
+    reader.fault(['header'], `nothing in row ${header} of ${table.file}`, {
+      expected: 'the row of column names',
+    });
   const inHeader = (name: string, path: readonly string[]): void => {
-    if (names.includes(name)) return;
+    if (names.length === 0 || names.includes(name)) return;
     const near = nearest(name, names);
     reader.fault(
       path,
       `no such column in row ${header} of ${table.file}`,
       near === undefined
-        ? { got: name, expected: `one of ${names.join(', ')}` }
+        ? { got: name, expected: `one of ${names.slice(0, 12).join(', ')}${names.length > 12 ? ' ...' : ''}` }
         : { got: name, nearest: near },
       path[0] === 'columns',
     );

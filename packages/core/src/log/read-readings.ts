@@ -78,7 +78,8 @@ export function readReading(
   const inner = (value: number): number => {
     if (!Number.isFinite(value) || dimension === undefined) return value;
     const answer: QuantityAnswer = convert(Math.abs(value), unit, dimension);
-    if ('problem' in answer) throw new RangeError(`${unit} was checked with the map`);
+    // The unit was checked with the map: the number itself is beyond all measure.
+    if ('problem' in answer) return Math.sign(value) * Infinity;
     // Below zero only by half a step of rounding, or a temperature.
     return dimension === 'temperature' ? signedTemperature(value, unit) : Math.sign(value) * answer.value;
   };

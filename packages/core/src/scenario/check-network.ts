@@ -121,7 +121,7 @@ export function checkNetwork(
     reader.fault(loop[0].path, 'a loop without a pump', { got });
   }
   const hasOut = new Set(edges.filter(({ pumped }) => !pumped).map(({ from }) => from));
-  const unsure = edges.some(({ from }) => from === '');
+  const unsure = edges.some(({ from }) => !vessels.has(from));
   const reached = reachable(reservoir, edges);
   for (const name of names) {
     if (name === reservoir) continue;

@@ -2,12 +2,16 @@ import type { Fault } from '../errors.js';
 import { mergeTree } from './merge-tree.js';
 import { readTree, type TreeReading } from './read-tree.js';
 import { describeTree, type Entry, type Origin, type Tree } from './tree.js';
+import { yamlLimits, yamlMarks } from './unfit-text.js';
 
-/** Reads a file by its path; throws where it cannot. */
-export type Load = (path: string) => string;
+/**
+ * Reads a file by its path; throws where it cannot, and where it will not: `from` is the file that names the path, or
+ * the option (`--set`, `--tables`) in which a person did.
+ */
+export type Load = (path: string, from: string) => string;
 
-/** Most files under one another, and most files in all. */
-const limits = { depth: 8, files: 64 };
+/** Most files under one another, most files in all, and most characters and marks in them together. */
+const limits = { depth: 8, files: 64, characters: yamlLimits.characters, marks: yamlLimits.marks };
 
 /** A path written in one file, as seen from where that file is read: `a/b.yaml` + `c.csv` -> `a/c.csv`. */
 export function resolvePath(from: string, path: string): string {
@@ -17,10 +21,14 @@ export function resolvePath(from: string, path: string): string {
 }
 
 /** The text at a path, or what went wrong, in one clause. */
-export function loadText(load: Load | undefined, path: string): { text: string } | { problem: string } {
+export function loadText(
+  load: Load | undefined,
+  path: string,
+  from: string,
+): { text: string } | { problem: string } {
   if (load === undefined) return { problem: 'other files cannot be read here' };
   try {
-    return { text: load(path) };
+    return { text: load(path, from) };
   } catch (error) {
     return { problem: `cannot be read: ${error instanceof Error ? error.message : String(error)}` };
   }
@@ -47,22 +55,33 @@ function withoutInclude(tree: Tree): Tree {
 
 /**
  * Reads a file and all it includes into one tree. Included files lie under the file that names them,
- * in the order named; a file's own keys win. A file that includes itself, by whatever way, is a fault.
+ * in the order named; a file's own keys win. A file that includes itself, by whatever way, is a fault. `whole` tells
+ * whether every file was there: what is missing from a part cannot be judged.
  */
-export function includeTree(text: string, file: string, load: Load | undefined): TreeReading {
+export function includeTree(
+  text: string,
+  file: string,
+  load: Load | undefined,
+): TreeReading & { readonly whole: boolean } {
   const faults: Fault[] = [];
   let files = 0;
+  let whole = true;
+  let characters = text.length;
+  let marks = 0;
 
   const open = (source: string, name: string, above: readonly string[]): Tree | undefined => {
     const { tree, faults: found } = readTree(source, name);
     faults.push(...found);
     if (tree?.kind !== 'map') return tree;
     const include = tree.entries.get('include');
+    const before = faults.length;
     const paths = include === undefined ? [] : includedPaths(include.node, faults);
+    if (faults.length > before) whole = false;
     let under: Tree | undefined;
     for (const { path, origin } of paths) {
       const full = resolvePath(name, path);
       const report = (problem: string): void => {
+        whole = false;
         faults.push({ ...origin, key: 'include', got: JSON.stringify(path), problem });
       };
       files += 1;
@@ -70,11 +89,20 @@ export function includeTree(text: string, file: string, load: Load | undefined):
       else if (above.length + 1 >= limits.depth) report(`included more than ${limits.depth} deep`);
       else if (files > limits.files) report(`more than ${limits.files} included files`);
       else {
-        const answer = loadText(load, full);
-        if ('problem' in answer) report(answer.problem);
+        const answer = loadText(load, full, name);
+        if ('problem' in answer) {
+          report(answer.problem);
+          continue;
+        }
+        characters += answer.text.length;
+        if (characters > limits.characters)
+          report(`more than ${limits.characters} characters in all files together`);
+        else if ((marks += yamlMarks(answer.text)) > limits.marks)
+          report(`more than ${limits.marks} line ends, commas, colons and other marks in all files together`);
         else {
           const base = open(answer.text, full, [...above, name]);
-          if (base !== undefined) under = under === undefined ? base : mergeTree(under, base);
+          if (base?.kind !== 'map') whole = false;
+          else under = under === undefined ? base : mergeTree(under, base);
         }
       }
     }
@@ -82,5 +110,6 @@ export function includeTree(text: string, file: string, load: Load | undefined):
     return under === undefined ? own : mergeTree(under, own);
   };
 
-  return { tree: open(text, file, []), faults };
+  const tree = open(text, file, []);
+  return { tree, faults, whole };
 }

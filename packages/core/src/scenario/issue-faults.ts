@@ -11,16 +11,46 @@ export interface PlacedComplaint extends Complaint {
 
 type Issue = z.core.$ZodIssue;
 
+/** Most keys for which the nearest right one is sought. */
+const mostGuesses = 500;
+
 /** Whether a branch of a union took the value for its own kind, and then found something else wrong. */
 function entered(issues: readonly Issue[]): boolean {
   return issues.every((issue) => issue.path.length > 0 || issue.code !== 'invalid_type');
 }
 
+const kindWords: Readonly<Record<string, string>> = {
+  record: 'a map',
+  object: 'a map',
+  array: 'a list',
+  string: 'a word',
+  number: 'a number',
+  boolean: 'true or false',
+};
+
+/** What an issue says; one that the schema has no words for in ours. */
+function complaintOf(issue: Issue): Complaint {
+  const said = hear(issue.message);
+  if (said.problem !== issue.message) return said;
+  if (issue.code === 'invalid_type') {
+    const problem = /received undefined$/.test(issue.message) ? 'missing' : 'wrong kind of value';
+    return { problem, expected: kindWords[issue.expected] ?? issue.expected };
+  }
+  if (issue.code === 'too_small' || issue.code === 'too_big') {
+    const [low, bound] = issue.code === 'too_small' ? [true, issue.minimum] : [false, issue.maximum];
+    if (issue.origin === 'array')
+      return { problem: low ? 'too few' : 'too many', expected: `at ${low ? 'least' : 'most'} ${bound}` };
+    const edge = issue.inclusive === true ? (low ? 'from' : 'up to') : low ? 'above' : 'below';
+    return { problem: 'out of range', expected: `a number ${edge} ${bound}` };
+  }
+  return said;
+}
+
 function unknownKeys(issue: Issue & { code: 'unrecognized_keys' }, path: Path): PlacedComplaint[] {
   const complaint = hear(issue.message);
   const allowed = (complaint.expected ?? '').replace(/^one of /, '').split(', ');
-  return issue.keys.map((key) => {
-    const guess = nearest(key, allowed);
+  return issue.keys.map((key, index) => {
+    const guess = index < mostGuesses ? nearest(key, allowed) : undefined;
     const base = { problem: complaint.problem, path: [...path, key], aboutKey: true };
     return guess === undefined
       ? { ...base, expected: complaint.expected ?? '' }
@@ -44,6 +74,6 @@ export function placeIssues(issues: readonly Issue[], above: Path): PlacedCompla
       const best = branches.sort((a, b) => a.length - b.length)[0];
       if (best !== undefined) return placeIssues(best, path);
     }
-    return [{ ...hear(issue.message), path, aboutKey: false }];
+    return [{ ...complaintOf(issue), path, aboutKey: false }];
   });
 }

@@ -23,8 +23,8 @@ function fromCsv(
   given: DailyGiven & { kind: 'csv' },
   dimension: Dimension,
 ): readonly number[] | undefined {
-  const file = resolvePath(originAt(reader.tree, [...path, 'csv']).file.replace('--set', ''), given.file);
-  const answer = loadText(reader.load, file);
+  const { file: from } = originAt(reader.tree, [...path, 'csv']);
+  const answer = loadText(reader.load, resolvePath(from, given.file), from);
   if ('problem' in answer) {
     reader.fault([...path, 'csv'], answer.problem);
     return undefined;

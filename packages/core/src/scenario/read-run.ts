@@ -13,8 +13,8 @@ const defaultDate = '2001-01-01';
 /** Seed where a file writes none. */
 const defaultSeed = 1;
 
-/** Most outputs of one run. */
-const mostOutputs = 1_000_000;
+/** Most outputs of one run, and most outputs of all vessels: about a gigabyte is kept. */
+const most = { outputs: 1_000_000, kept: 2_000_000 };
 
 /** Length, clock and weather of the run: what every other section is read against. */
 export interface RunFrame {
@@ -93,8 +93,11 @@ export function readRun(reader: Reader, over: { readonly days?: number }): RunFr
     reader.parse(shape['start-date'], ['start-date']) ??
     (reader.has(['start-date']) ? defaultDate : reader.fallback(['start-date'], defaultDate, defaultDate));
   const days = over.days ?? fileDays ?? 1;
-  if (days / every > mostOutputs)
-    reader.fault(['every'], 'too many outputs', { expected: `at most ${mostOutputs} in a run` });
+  if (days / every > most.outputs)
+    reader.fault(['every'], 'too many outputs', {
+      got: String(Math.ceil(days / every)),
+      expected: `at most ${most.outputs} in a run`,
+    });
   return {
     title,
     note,
@@ -106,4 +109,14 @@ export function readRun(reader: Reader, over: { readonly days?: number }): RunFr
     lastDay: fileDays === undefined ? Infinity : Math.max(days, fileDays),
     ...readClimate(reader, days, startDate),
   };
+}
+
+/** Bounds what a run keeps before it is begun: outputs times vessels. */
+export function checkKept(reader: Reader, { days, every }: RunFrame, vessels: number): void {
+  const outputs = Math.ceil(days / every);
+  if (outputs > most.outputs || outputs * vessels <= most.kept) return;
+  reader.fault(['every'], 'too many outputs for so many vessels', {
+    got: `${outputs} outputs of ${vessels} vessels`,
+    expected: `at most ${most.kept} outputs times vessels`,
+  });
 }

@@ -28,8 +28,8 @@ export function readSaved(
   places: readonly string[],
 ): SavedState | undefined {
   if (file === undefined) return undefined;
-  const from = originAt(reader.tree, path).file.replace('--set', '');
-  const answer = loadText(reader.load, resolvePath(from, file));
+  const { file: from } = originAt(reader.tree, path);
+  const answer = loadText(reader.load, resolvePath(from, file), from);
   if ('problem' in answer) {
     reader.fault(path, answer.problem);
     return undefined;

@@ -1,6 +1,7 @@
 import { InputError, type Fault } from '../errors.js';
 import type { Parameters } from '../library/parameters.js';
 import { parseQuantity } from '../units.js';
+import { boundedLoad } from './bounded-load.js';
 import { checkNetwork } from './check-network.js';
 import { compact } from './compact.js';
 import { includeTree, type Load } from './include-tree.js';
@@ -9,7 +10,7 @@ import { readFlows } from './read-flows.js';
 import { readOverrides } from './read-overrides.js';
 import { completePumps, parsePumps } from './read-pumps.js';
 import { readRules } from './read-rules.js';
-import { readRun } from './read-run.js';
+import { checkKept, readRun } from './read-run.js';
 import { readSaved } from './read-saved.js';
 import { readStart, savedFile } from './read-start.js';
 import { readCohorts, readPlantings } from './read-stock.js';
@@ -72,10 +73,12 @@ function applySettings(tree: Tree, settings: readonly Setting[], faults: Fault[]
   return changed;
 }
 
+const isLength = (days: number | undefined): boolean => days !== undefined && days > 0 && days <= 36_525;
+
 function optionFaults(options: ReadOptions): Fault[] {
   const { days, every } = options;
   const faults: Fault[] = [];
-  if (days !== undefined && !(days > 0 && days <= 36_525)) {
+  if (days !== undefined && !isLength(days)) {
     faults.push({
       file: '--days',
       problem: 'out of range',
@@ -93,6 +96,7 @@ function readTree(text: string, options: ReadOptions, faults: Fault[]): Tree {
   const reading = includeTree(text, options.file, options.load);
   faults.push(...reading.faults, ...optionFaults(options));
   const { tree } = reading;
+  if (!reading.whole && faults.length > 0) throw new InputError(ordered(faults));
   if (tree?.kind !== 'map') {
     if (faults.length === 0) {
       faults.push({
@@ -113,9 +117,10 @@ function readTree(text: string, options: ReadOptions, faults: Fault[]): Tree {
 
 function readSections(reader: Reader, options: ReadOptions, overrides: Scenario['overrides']): Scenario {
   reader.parse(topSchema, []);
-  const frame = readRun(reader, compact({ days: options.days }));
+  const frame = readRun(reader, compact({ days: isLength(options.days) ? options.days : undefined }));
   const waters = readWaters(reader, frame);
   const vessels = readVessels(reader, frame);
+  checkKept(reader, frame, vessels.size);
   const pumpsGiven = parsePumps(reader);
   const reading = readFlows(reader, vessels, pumpsGiven);
   const pumps = completePumps(reader, pumpsGiven, reading, vessels, frame.reservoir);
@@ -170,20 +175,27 @@ export interface OpenScenario {
 /**
  * Reads a system file as `readScenarioFully` does and keeps it open. Throws InputError with every fault found.
  */
-export function openScenarioText(text: string, options: ReadOptions): OpenScenario {
+export function openScenarioText(text: string, given: ReadOptions): OpenScenario {
+  const options = given.load === undefined ? given : { ...given, load: boundedLoad(given.load) };
   const faults: Fault[] = [];
   const tree = readTree(text, options, faults);
   const { overrides, parameters, faults: overrideFaults, notes } = readOverrides(tree, options);
   const reader = new Reader(tree, parameters, options.load);
   reader.notes.push(...notes);
   const scenario = readSections(reader, options, overrides);
-  const all = [...faults, ...overrideFaults, ...reader.faults];
+  // The step of `--every` was put into the tree as a setting.
+  const asked = (fault: Fault): Fault => {
+    if (options.every === undefined || fault.file !== '--set' || fault.key !== 'every') return fault;
+    const { key: _, ...rest } = fault;
+    return { ...rest, file: '--every' };
+  };
+  const all = [...faults, ...overrideFaults, ...reader.faults].map(asked);
   if (all.length > 0) throw new InputError(ordered(all));
   const resolved = resolveTree(tree, reader.defaults, compact({ days: options.days }));
   return {
     reading: { scenario, resolved, used: parameters.used(), notes: reader.notes },
     again: (others) => {
-      const fresh = new Reader(tree, others, options.load);
+      const fresh = new Reader(tree, others, given.load);
       const read = readSections(fresh, options, overrides);
       if (fresh.faults.length > 0) throw new InputError(ordered(fresh.faults));
       return read;

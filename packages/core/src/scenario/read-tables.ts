@@ -31,6 +31,8 @@ export interface TablesReading {
 
 interface Named {
   readonly file: string;
+  /** The file or the option that names it. */
+  readonly from: string;
   /** Says what is wrong with the file as a whole. */
   readonly report: (problem: string) => Fault;
 }
@@ -57,7 +59,7 @@ function namedTables(reader: Reader): readonly Named[] {
       got: JSON.stringify(file),
       problem,
     });
-    return { file: resolvePath(origin.file.replace('--set', ''), file), report };
+    return { file: resolvePath(origin.file, file), from: origin.file, report };
   });
 }
 
@@ -82,6 +84,7 @@ export function readTables(
 ): TablesReading {
   const beside = (options.tables ?? []).map((file): Named => ({
     file,
+    from: '--tables',
     report: (problem) => ({ file: '--tables', got: JSON.stringify(file), problem }),
   }));
   const rows = new Map(tableRows);
@@ -89,8 +92,8 @@ export function readTables(
   const places = new Map<string, RowPlace>();
   const faults: Fault[] = [];
   const notes: string[] = [];
-  for (const { file, report } of [...namedTables(reader), ...beside]) {
-    const answer = loadText(options.load, file);
+  for (const { file, from, report } of [...namedTables(reader), ...beside]) {
+    const answer = loadText(options.load, file, from);
     if ('problem' in answer) {
       faults.push(report(answer.problem));
       continue;

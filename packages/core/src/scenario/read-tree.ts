@@ -1,19 +1,22 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, type ParsedNode } from 'yaml';
 import type { Fault } from '../errors.js';
-import { nestingBound } from './nesting.js';
 import type { Entry, Origin, Tree } from './tree.js';
+import { unfitText } from './unfit-text.js';
 
-/**
- * Longest text read, characters; most values after aliases are followed; deepest nesting, and the bound on
- * it above which a text is not even parsed; most faults of syntax told.
- */
-const limits = { characters: 4_000_000, values: 400_000, depth: 40, bound: 200, syntax: 100 };
+/** Most values after aliases are followed; deepest nesting; most faults of syntax told. */
+const limits = { values: 400_000, depth: 40, syntax: 100 };
 
 /** What a syntax error means for whoever wrote the file. */
 const meanings: Record<string, string> = {
-  DUPLICATE_KEY: 'key written twice',
   TAB_AS_INDENT: 'a tab in the indentation: use spaces',
   UNEXPECTED_TOKEN: 'not YAML from here on',
+  BAD_INDENT: 'a bracket that is not closed, or a line that is not set in enough',
+  MISSING_CHAR: 'a quote or a bracket that is not closed',
+  BLOCK_AS_IMPLICIT_KEY: 'a colon inside a value, or a line set in too far: put the value in quotes',
+  MULTILINE_IMPLICIT_KEY: 'a line that is no "key: value": a colon with a blank behind it is missing',
+  BLOCK_IN_FLOW: 'a list of "- " inside brackets: a bracket is not closed',
+  TAG_RESOLVE_FAILED: 'a tag (!) that is not known here: remove it',
+  BAD_DQ_ESCAPE: 'a backslash in double quotes that means nothing: write it twice',
   MULTIPLE_DOCS: 'more than one document in the file: remove the line "---"',
 };
 
@@ -29,6 +32,7 @@ class TreeReader {
   readonly faults: Fault[] = [];
   /** Whether a value was lost, so that its absence says nothing. */
   broken = false;
+  private deep = false;
   private values = 0;
   /** How many aliases lead to where we are. */
   private aliases = 0;
@@ -62,7 +66,8 @@ class TreeReader {
     }
     if (depth > limits.depth) {
       this.broken = true;
-      this.fault(place, `nested more than ${limits.depth} deep`);
+      if (!this.deep) this.fault(place, `nested more than ${limits.depth} deep`);
+      this.deep = true;
       return empty;
     }
     if (isAlias(node)) {
@@ -103,7 +108,10 @@ class TreeReader {
         continue;
       }
       const name = typeof key.value === 'string' ? key.value : (key.source ?? '');
+      // What an alias leads to was looked at where it was written.
+      const told = this.aliases > 0;
       if (name === '__proto__') this.fault(place, 'a key that cannot be used', { got: name });
+      else if (entries.has(name) && !told) this.fault(place, 'key written twice', { got: name.slice(0, 60) });
       else entries.set(name, { origin: place, node: this.read(value, place, depth + 1) });
     }
     return { kind: 'map', origin, entries };
@@ -122,31 +130,32 @@ function firstLine(message: string): string {
  * @param file its name for messages; `--set` for a value from the command line (no line numbers)
  */
 export function readTree(text: string, file: string): TreeReading {
-  if (text.length > limits.characters) {
-    return { tree: undefined, faults: [{ file, problem: `longer than ${limits.characters} characters` }] };
-  }
-  if (nestingBound(text) > limits.bound) {
-    return { tree: undefined, faults: [{ file, problem: `nested more than ${limits.depth} deep` }] };
-  }
+  const unfit = unfitText(text, file);
+  if (unfit !== undefined) return { tree: undefined, faults: [unfit] };
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, version: '1.2' });
+  // The library compares every key with every other; ours are told apart in `readMap`.
+  const how = { prettyErrors: false, version: '1.2', uniqueKeys: false } as const;
+  const document = parseDocument(text, { lineCounter: lines, ...how });
   const reader = new TreeReader(file, lines);
   // Once the parser has lost its place, every later token is unexpected: the first of them is the fault.
   const lost = document.errors.findIndex(({ code }) => code === 'UNEXPECTED_TOKEN');
   const errors = document.errors.filter(({ code }, index) => code !== 'UNEXPECTED_TOKEN' || index === lost);
-  const found = [...errors, ...document.warnings];
+  // What follows a fault in its line comes of it.
+  const told = new Set<number>();
+  const found = [...errors, ...document.warnings].filter(({ pos }) => {
+    const { line } = lines.linePos(pos[0]);
+    return !told.has(line) && told.add(line);
+  });
   const broken = found.slice(0, limits.syntax).map(({ code, message, pos }): Fault => ({
     ...reader.origin(pos[0]),
     problem: meanings[code] ?? `not YAML: ${firstLine(message)}`,
-    ...(code === 'DUPLICATE_KEY' ? { got: /^[^:\s]+/.exec(text.slice(pos[0], pos[0] + 80))?.[0] ?? '' } : {}),
   }));
   const untold = found[limits.syntax];
   if (untold !== undefined) {
     const problem = `${found.length - limits.syntax} more faults of syntax from here on`;
     broken.push({ ...reader.origin(untold.pos[0]), problem });
   }
-  const severe = document.errors.some(({ code }) => code !== 'DUPLICATE_KEY');
-  if (severe) return { tree: undefined, faults: broken };
+  if (document.errors.length > 0) return { tree: undefined, faults: broken };
   const tree = reader.read(document.contents, { file, line: 1, column: 1 }, 0);
   return { tree: reader.broken ? undefined : tree, faults: [...broken, ...reader.faults] };
 }

@@ -122,11 +122,8 @@ export function readWeather(
   if (method === 'penman-monteith' && altitude === undefined) {
     reader.fault([...path, 'altitude'], 'missing', { expected: 'the height above the sea such as "400 m"' });
   }
-  const file = resolvePath(
-    originAt(reader.tree, [...path, 'weather']).file.replace('--set', ''),
-    given.weather,
-  );
-  const loaded = loadText(reader.load, file);
+  const { file: from } = originAt(reader.tree, [...path, 'weather']);
+  const loaded = loadText(reader.load, resolvePath(from, given.weather), from);
   if ('problem' in loaded) {
     reader.fault([...path, 'weather'], loaded.problem);
     return undefined;

@@ -4,6 +4,7 @@ import type { SubjectGroup } from '../library/names.js';
 import type { Parameters } from '../library/parameters.js';
 import { nearest } from '../suggest.js';
 import type { Load } from './include-tree.js';
+import { commaSlip } from './comma-slip.js';
 import { placeIssues } from './issue-faults.js';
 import {
   describePath,
@@ -78,8 +79,12 @@ export class Reader {
     const node = nodeAt(this.tree, path);
     const result = schema.safeParse(node === undefined || isEmpty(node) ? undefined : plainOf(node));
     if (result.success) return result.data;
+    const told = new Set<string>();
     for (const { path: at, aboutKey, ...complaint } of placeIssues(result.error.issues, path)) {
-      const { problem, ...rest } = complaint;
+      // One fault a value: a second complaint about it comes of the first.
+      if (told.has(describePath(at))) continue;
+      told.add(describePath(at));
+      const { problem, ...rest } = { ...complaint, ...commaSlip(this.tree, at, complaint.problem) };
       this.fault(at, problem, rest, aboutKey);
     }
     return undefined;
@@ -142,6 +147,8 @@ export class Reader {
   known(name: string, names: Names, path: Path, what: string): boolean {
     if ('has' in names ? names.has(name) : names.includes(name)) return true;
     const all = 'has' in names ? [...names.keys()] : [...names];
+    // A file without vessels was told so.
+    if (all.length === 0 && what === 'vessel') return false;
     const guess = nearest(name, all);
     const listing =
       all.length === 0
