@@ -1,6 +1,7 @@
 import { valueText } from '../vary.js';
 import { cautions } from './cautions.js';
 import type { Swept } from './sweep.js';
+import { savedDocument } from './saved-document.js';
 
 /** A sweep as one JSON document; a number that a run does not give is null. */
 export function sweepDocument({ title, lists, measures, conditions, points }: Swept): string {
@@ -18,7 +19,7 @@ export function sweepDocument({ title, lists, measures, conditions, points }: Sw
     })),
     cautions,
   };
-  return `${JSON.stringify(document)}\n`;
+  return savedDocument('leat-sweep', document);
 }
 
 const cell = (text: string): string => (/[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
