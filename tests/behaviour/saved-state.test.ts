@@ -38,7 +38,7 @@ describe('a run that starts from a saved state', () => {
     [
       'another version',
       saved.replace('"version":1', '"version":9'),
-      'not a saved state of version 1: version does not fit',
+      'version 9 of leat-state, written by a later leat; got "state.json"; expected schema leat-state, version 1',
     ],
     [
       'a vessel that this system has not',

@@ -128,7 +128,10 @@ describe('exit codes of leat compare', () => {
     );
     expect([bad.code, bad.out]).toEqual([2, '']);
     expect(bad.err).toContain('did you mean nile-tilapia?');
-    writeFileSync(join(folder, 'torn.json'), '{"manifest":{},"series":{},"time":[0,"x"]}');
+    writeFileSync(
+      join(folder, 'torn.json'),
+      '{"schema":"leat-run","version":1,"manifest":{},"series":{},"time":[0,"x"]}',
+    );
     const torn = leat(['compare', 'small.yaml', 'torn.json'], folder);
     expect([torn.code, torn.out]).toEqual([2, '']);
     expect(torn.err).toBe('torn.json: not a whole document of leat run --json: see time[1]\n');

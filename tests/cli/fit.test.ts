@@ -46,7 +46,9 @@ describe('leat fit, forecast and backtest on the invented backyard', () => {
     writeFileSync(join(folder, 'no-fit.json'), '{"schema":"leat-state"}');
     const run = leat(['run', 'backyard.yaml', '--fit', 'no-fit.json'], folder);
     expect(run.code).toBe(2);
-    expect(run.err).toContain('no-fit.json: schema: not a fit of version 1');
+    expect(run.err).toContain(
+      'no-fit.json: schema "leat-state" is another kind of file; expected schema leat-fit, version 1',
+    );
   });
 
   it('forecasts from the day after the log, and a what-if changes what lies ahead', () => {

@@ -37,7 +37,10 @@ describe('leat report', () => {
   it('names what is wrong with its input and writes nothing', () => {
     const bad = leat(['report', 'nowhere.yaml', '--out', 'bad.html'], folder);
     expect([bad.code, bad.err]).toEqual([2, 'nowhere.yaml: cannot be read: no such file or folder\n']);
-    writeFileSync(inFolder('half.json'), '{"manifest":{},"series":{},"time":[0,1]}');
+    writeFileSync(
+      inFolder('half.json'),
+      '{"schema":"leat-run","version":1,"manifest":{},"series":{},"time":[0,1]}',
+    );
     const half = leat(['report', 'half.json', '--out', 'bad.html'], folder);
     expect([half.code, half.err]).toEqual([
       2,

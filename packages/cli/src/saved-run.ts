@@ -8,6 +8,7 @@ import type {
   RunEvent,
 } from '@leat/core';
 import { FileError } from './file-error.js';
+import { formFault } from './form-fault.js';
 
 /** What a saved document says of a run. */
 export interface SavedRun {
@@ -187,6 +188,8 @@ export function savedRun(file: string, source: string): SavedRun | undefined {
   if (!source.trimStart().startsWith('{')) return undefined;
   const document = parsed(source);
   if (!isTree(document) || !('manifest' in document) || !('series' in document)) return undefined;
+  const other = formFault(file, document, 'leat-run');
+  if (other !== undefined) throw other;
   try {
     return runFrom(document);
   } catch (error) {

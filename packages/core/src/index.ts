@@ -1,5 +1,6 @@
 // What was wrong with the input.
 export { describeFault, InputError, type Fault } from './errors.js';
+export { formProblem, type FormProblem } from './form-problem.js';
 export { nearest } from './suggest.js';
 
 // Units.

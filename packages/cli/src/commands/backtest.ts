@@ -3,6 +3,7 @@ import { exit, type ExitCode } from '../exit.js';
 import { openFitRequest, type LoggedOptions } from '../open-fit-request.js';
 import { backtestLines } from '../render/backtest.js';
 import type { Streams } from '../streams.js';
+import { savedDocument } from '../render/saved-document.js';
 
 /** What `leat backtest` was asked. */
 export interface BacktestOptions extends LoggedOptions {
@@ -23,6 +24,8 @@ export async function backtestCommand(
   const request = await openFitRequest(file, options, options.free);
   const { step, warmUp, members, seed } = options;
   const told = backtest({ ...request, step, warmUp, members, seed });
-  streams.result(options.json === true ? `${JSON.stringify(told)}\n` : `${backtestLines(told).join('\n')}\n`);
+  streams.result(
+    options.json === true ? savedDocument('leat-backtest', told) : `${backtestLines(told).join('\n')}\n`,
+  );
   return exit.done;
 }

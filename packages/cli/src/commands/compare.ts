@@ -11,6 +11,7 @@ import { savedRun, type SavedRun } from '../saved-run.js';
 import type { Streams } from '../streams.js';
 import { endingOf } from './ending.js';
 import { simulated } from './simulated.js';
+import { savedDocument } from '../render/saved-document.js';
 
 /** What `leat compare` was asked. */
 export interface CompareOptions extends ScenarioOptions {
@@ -60,7 +61,8 @@ export async function compareCommand(
     outcome,
   }));
   const comparison = compareRuns(accounts, options.apart / 100);
-  if (options.json === true) streams.result(`${JSON.stringify({ runs, ...comparison, cautions })}\n`);
+  if (options.json === true)
+    streams.result(savedDocument('leat-comparison', { runs, ...comparison, cautions }));
   else streams.result(comparisonText(comparison, runs, styleFor(process.stdout.isTTY, process.env)));
   const endings = saved.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
   endings.forEach(({ text }, i) => {

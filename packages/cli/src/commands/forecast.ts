@@ -8,6 +8,7 @@ import { settingsOf } from '../scenario-options.js';
 import { openBeside } from '../open-beside.js';
 import { forecastLines } from '../render/forecast.js';
 import type { Streams } from '../streams.js';
+import { savedDocument } from '../render/saved-document.js';
 
 /** What `leat forecast` was asked; `set` and `overlay` are the what-if, and say nothing of the past. */
 export interface ForecastOptions extends Omit<LoggedOptions, 'fit'> {
@@ -65,6 +66,8 @@ export async function forecastCommand(
     seed,
     ...(whatIf === undefined ? {} : { whatIf }),
   });
-  streams.result(options.json === true ? `${JSON.stringify(told)}\n` : `${forecastLines(told).join('\n')}\n`);
+  streams.result(
+    options.json === true ? savedDocument('leat-forecast', told) : `${forecastLines(told).join('\n')}\n`,
+  );
   return told.members === 0 ? exit.notFinished : exit.done;
 }

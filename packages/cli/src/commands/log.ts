@@ -8,6 +8,7 @@ import { guessLines } from '../render/log-guess.js';
 import { logLines } from '../render/log.js';
 import type { Streams } from '../streams.js';
 import { writeAtomic } from '../write-atomic.js';
+import { savedDocument } from '../render/saved-document.js';
 
 /** What `leat log` was asked. */
 export interface LogOptions extends ScenarioOptions {
@@ -37,7 +38,7 @@ export async function logCommand(file: string, options: LogOptions, streams: Str
     if (options.writeMap !== undefined) writeAtomic(options.writeMap, guess.text);
     streams.result(
       options.json === true
-        ? `${JSON.stringify(guess)}\n`
+        ? savedDocument('leat-log-guess', guess)
         : `${guessLines(guess, file, options.writeMap).join('\n')}\n`,
     );
     return exit.done;
@@ -49,7 +50,7 @@ export async function logCommand(file: string, options: LogOptions, streams: Str
     typeof value === 'number' && !Number.isFinite(value) ? undefined : value;
   streams.result(
     options.json === true
-      ? `${JSON.stringify({ ...log, summary }, open)}\n`
+      ? savedDocument('leat-log', { ...log, summary }, open)
       : `${logLines(log, summary).join('\n')}\n`,
   );
   return exit.done;

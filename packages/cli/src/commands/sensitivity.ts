@@ -24,6 +24,7 @@ import { styleFor } from '../render/style.js';
 import { rowsLike } from '../sensitivity/only.js';
 import type { Finding, SensitivityResult } from '../sensitivity/sensitivity-result.js';
 import type { Streams } from '../streams.js';
+import { savedDocument } from '../render/saved-document.js';
 
 /** What `leat sensitivity` was asked. */
 export interface SensitivityOptions extends ScenarioOptions {
@@ -196,7 +197,7 @@ export async function sensitivityCommand(
     streams.note('interrupted: nothing is kept of a sensitivity\n');
     return exit.interrupted;
   }
-  if (options.json === true) streams.result(`${JSON.stringify({ ...result, cautions })}\n`);
+  if (options.json === true) streams.result(savedDocument('leat-sensitivity', { ...result, cautions }));
   else streams.result(sensitivityText(result, styleFor(process.stdout.isTTY, process.env)));
   if (result.failed < result.runs) return exit.done;
   streams.note(`not finished: no run has an outcome: ${result.reason ?? ''}\n`);

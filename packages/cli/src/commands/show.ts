@@ -16,6 +16,7 @@ import { readText } from '../read-text.js';
 import { columns } from '../render/columns.js';
 import { foundLines, type ShownNumber } from '../render/found.js';
 import type { Streams } from '../streams.js';
+import { savedDocument } from '../render/saved-document.js';
 
 /** What `leat show` was asked. */
 export interface ShowOptions {
@@ -76,7 +77,7 @@ export function showCommand(what: string | undefined, options: ShowOptions, stre
     ];
     streams.result(
       options.json === true
-        ? `${JSON.stringify({ kind: 'tables', tables: counts })}\n`
+        ? savedDocument('leat-numbers', { kind: 'tables', tables: counts })
         : `${lines.join('\n')}\n`,
     );
     return exit.done;
@@ -91,7 +92,7 @@ export function showCommand(what: string | undefined, options: ShowOptions, stre
   const found = lookUp(what, parameters);
   streams.result(
     options.json === true
-      ? `${JSON.stringify(documentOf(found, shown))}\n`
+      ? savedDocument('leat-numbers', documentOf(found, shown))
       : `${foundLines(found, shown).join('\n')}\n`,
   );
   return exit.done;

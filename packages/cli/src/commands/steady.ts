@@ -15,6 +15,7 @@ import { cautions } from '../render/cautions.js';
 import { steadyText } from '../render/steady.js';
 import { styleFor } from '../render/style.js';
 import type { Streams } from '../streams.js';
+import { savedDocument } from '../render/saved-document.js';
 
 /** What `leat steady` was asked. */
 export interface SteadyCommandOptions extends ScenarioOptions {
@@ -48,7 +49,7 @@ export function steadyCommand(file: string, options: SteadyCommandOptions, strea
         manifest: manifestOf(course),
         cautions,
       };
-      streams.result(`${JSON.stringify(document)}\n`);
+      streams.result(savedDocument('leat-steady', document));
     } else {
       streams.result(steadyText({ state, series, limits }, styleFor(process.stdout.isTTY, process.env)));
     }

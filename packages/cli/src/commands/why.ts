@@ -8,6 +8,7 @@ import { styleFor } from '../render/style.js';
 import type { Streams } from '../streams.js';
 import { endingOf } from './ending.js';
 import { simulated } from './simulated.js';
+import { savedDocument } from '../render/saved-document.js';
 
 /** What `leat why` was asked: two files at one day (absent: the last that both have), or one file and two days. */
 export interface WhyCommandOptions extends ScenarioOptions {
@@ -84,7 +85,7 @@ export async function whyCommand(
       to: { ...second, value: difference.to },
       cautions,
     };
-    streams.result(`${JSON.stringify(document)}\n`);
+    streams.result(savedDocument('leat-difference', document));
   } else {
     const style = styleFor(process.stdout.isTTY, process.env);
     streams.result(differenceText(difference, moments, files.length === 1, style));

@@ -1,6 +1,7 @@
 import { version, type Bands, type EnsembleResult } from '@leat/core';
 import { cautions } from '../render/cautions.js';
 import { ensembleId, type EnsemblePart } from './ensemble-part.js';
+import { savedDocument } from '../render/saved-document.js';
 
 const bands = ({ median, band50, band90 }: Bands): Bands => ({ median, band50, band90 });
 
@@ -37,5 +38,5 @@ export function ensembleDocument(part: EnsemblePart, result: EnsembleResult): st
     conditions: result.conditions,
     cautions,
   };
-  return `${JSON.stringify(document)}\n`;
+  return savedDocument('leat-ensemble', document);
 }

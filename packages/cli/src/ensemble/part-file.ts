@@ -120,7 +120,7 @@ function headOf(line: string, path: string): Head {
   const written = 'schema' in head ? head.schema : undefined;
   if (written !== schema)
     throw new FileError(
-      `${path}: written in form ${String(written)}; this version of leat reads form ${schema}`,
+      `${path}: version ${String(written)} of a file of leat ensemble --out; this leat reads version ${schema}: run it again with this leat`,
     );
   return head as Head;
 }

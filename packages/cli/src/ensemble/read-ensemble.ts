@@ -3,6 +3,7 @@ import { ensembleResult, openTally, type EnsembleResult, type TableRow } from '@
 import type { z } from 'zod';
 import { FileError, reasonOf } from '../file-error.js';
 import { ensembleSchema } from './document-schema.js';
+import { formFault } from '../form-fault.js';
 import { isPart, readPart } from './part-file.js';
 
 /** An ensemble as it was kept. */
@@ -76,5 +77,7 @@ export function readEnsemble(file: string): KeptEnsemble {
     throw new FileError(`${file}: not an ensemble; ${wanted}`);
   if (!('ensemble' in manifest))
     throw new FileError(`${file}: the document of one run, not of an ensemble; ${wanted}`);
+  const other = formFault(file, document, 'leat-ensemble');
+  if (other !== undefined) throw other;
   return fromDocument(file, document);
 }

@@ -1,6 +1,7 @@
 import type { BibliographyEntry, Budget, LimitResult, Manifest, Run, Series } from '@leat/core';
 import { cautions } from './cautions.js';
 import { keySeries } from './key-quantities.js';
+import { savedDocument } from './saved-document.js';
 
 /** What a document holds of a run. */
 export interface Documented {
@@ -42,5 +43,5 @@ export function jsonDocument({ run, series, budgets, limits, manifest, sources }
     sources,
     cautions,
   };
-  return `${JSON.stringify(document)}\n`;
+  return savedDocument('leat-run', document);
 }

@@ -1,5 +1,6 @@
 import { cautions } from './cautions.js';
 import type { SizeTold } from './size.js';
+import { savedDocument } from './saved-document.js';
 
 /** A search for a size as one JSON document. What has no number (a margin without an answer, a size beyond the range) is null. */
 export function sizeDocument(told: SizeTold): string {
@@ -15,5 +16,5 @@ export function sizeDocument(told: SizeTold): string {
     ...(drawn === undefined ? {} : { drawn }),
     cautions,
   };
-  return `${JSON.stringify(document)}\n`;
+  return savedDocument('leat-size', document);
 }

@@ -1,6 +1,7 @@
 import { cautions } from './cautions.js';
 import { csvText } from './csv-cell.js';
 import type { Swept } from './sweep.js';
+import { savedDocument } from './saved-document.js';
 
 /** A sweep as one JSON document; a number that a run does not give is null. */
 export function sweepDocument({ title, lists, measures, conditions, points }: Swept): string {
@@ -18,7 +19,7 @@ export function sweepDocument({ title, lists, measures, conditions, points }: Sw
     })),
     cautions,
   };
-  return `${JSON.stringify(document)}\n`;
+  return savedDocument('leat-sweep', document);
 }
 
 /** One row a point: its values, every measure, every margin, whether all conditions hold, and why it broke off. */

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { InputError } from '../errors.js';
+import { formProblem } from '../form-problem.js';
 import type { Fit } from './fit.js';
 import type { FittedValue } from './fitted-system.js';
 import type { Prior } from './prior.js';
@@ -24,8 +25,6 @@ const numberSchema = z.object({
 /** What a fit file must hold, version 1. Keys beyond these are for reading. */
 const fitSchema = z
   .object({
-    schema: z.literal('leat-fit'),
-    version: z.literal(1),
     title: z.string(),
     provenance: z.object({ scenario: z.string(), log: z.string(), from: z.string(), until: z.string() }),
     numbers: z.array(numberSchema).min(1),
@@ -67,6 +66,11 @@ export function readFit(text: string, file: string): SavedFit {
     document = JSON.parse(text);
   } catch {
     throw new InputError([{ file, problem: 'not JSON', expected: 'a fit written with `leat fit --out`' }]);
+  }
+  const form = formProblem(document, 'leat-fit', 1);
+  if (form !== undefined) {
+    const expected = `${form.expected}: a fit written with \`leat fit --out\``;
+    throw new InputError([{ file, problem: form.problem, expected }]);
   }
   const reading = fitSchema.safeParse(document);
   if (reading.success) return reading.data;

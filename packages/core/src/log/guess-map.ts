@@ -169,6 +169,7 @@ export function guessLogMap(table: LogTable, system: System): MapGuess {
     typeof use === 'object' && (use.unit === 'cup' || use.unit === 'scoop') ? [use.unit] : [],
   );
   const text = stringify({
+    version: 1,
     ...(header === 1 ? {} : { header }),
     date: { column: date?.name ?? '' },
     columns: given,

@@ -32,8 +32,12 @@ const feedSchema = section(
   'a column of feed',
 );
 
+/** The version of the form of a map. */
+const formVersion = 1;
+
 const top = section(
   {
+    version: z.literal(formVersion).optional(),
     header: count('row of the header; default 1', 1, 1000).optional(),
     date: section(
       {
@@ -118,6 +122,11 @@ export function readLogMap(text: string, file: string, table: LogTable): LogMap 
   const { tree, faults } = readTree(text, file);
   if (tree === undefined || faults.length > 0) throw new InputError(faults);
   const reader = new Reader(tree, createParameters(), undefined);
+  const version = tree.kind === 'map' ? tree.entries.get('version')?.node : undefined;
+  if (version !== undefined && !(version.kind === 'scalar' && version.value === formVersion)) {
+    reader.fault(['version'], 'a map of another version', { expected: `version ${formVersion}` });
+    throw new InputError(reader.faults);
+  }
   const given = reader.parse(top, []);
   if (given === undefined) throw new InputError(reader.faults);
   const measures = new Map(Object.entries(given.measures ?? {}));

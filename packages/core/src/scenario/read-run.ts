@@ -83,6 +83,7 @@ function readClimate(reader: Reader, days: number, startDate: string): Climate {
  */
 export function readRun(reader: Reader, over: { readonly days?: number }): RunFrame {
   const { shape } = headSchema;
+  reader.parse(shape.version, ['version']);
   const title = reader.parse(shape.title, ['title']) ?? '';
   const note = reader.parse(shape.note, ['note']) ?? '';
   const fileDays = reader.parse(shape.days, ['days']);

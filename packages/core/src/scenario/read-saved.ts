@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { formProblem } from '../form-problem.js';
 import { loadText, resolvePath } from './include-tree.js';
 import type { Reader } from './reader.js';
 import type { SavedState } from './scenario.js';
@@ -8,8 +9,6 @@ const amount = z.number();
 
 /** A state saved by a run, version 1. Keys beyond these are ignored. */
 const savedSchema = z.object({
-  schema: z.literal('leat-state'),
-  version: z.literal(1),
   volumes: z.record(z.string(), amount.positive()),
   rainTank: amount.nonnegative(),
   ages: z.record(z.string(), amount.nonnegative()),
@@ -39,6 +38,14 @@ export function readSaved(
     document = JSON.parse(answer.text);
   } catch {
     reader.fault(path, 'not JSON', { expected: 'a state saved with `leat run --save`' });
+    return undefined;
+  }
+  const form = formProblem(document, 'leat-state', 1);
+  if (form !== undefined) {
+    const { problem, expected } = form;
+    reader.fault(path, `${file}: ${problem}`, {
+      expected: `${expected}: a state saved with \`leat run --save\``,
+    });
     return undefined;
   }
   const reading = savedSchema.safeParse(document);

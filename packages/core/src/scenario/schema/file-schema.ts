@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { actionSchema, dosingSchema, drainPlanSchema } from './action-schema.js';
-import { kindComplaint } from './complaint.js';
+import { complain, kindComplaint } from './complaint.js';
 import { ruleSchema } from './rule-schema.js';
 import { parameterSchema, startSchema, startVesselSchema } from './start-schema.js';
 import { cohortSchema, plantingSchema } from './stock-schema.js';
@@ -12,9 +12,15 @@ import { climateSchema, rainTankSchema, topUpSchema, waterSchema } from './water
 /** Longest run, d: a century. */
 const longestRun = 36_525;
 
+/** The version of the form of a file. One that changes what a file of version 1 means takes the next number. */
+const formVersion = z
+  .literal(1, { error: complain({ problem: 'a file of another version', expected: 'version 1' }) })
+  .meta({ description: 'version of the form of this file; default 1' });
+
 /** The keys at the top of a file that are single values. */
 export const headSchema = section(
   {
+    version: formVersion.optional(),
     title: word('what the system is called'),
     note: word('whatever should be known of it').optional(),
     days: number('length of the run in days', 0.001, longestRun),
