@@ -6,7 +6,7 @@ import { shippedPath } from '../../packages/cli/src/shipped.js';
 /** An ensemble of a shipped scenario, small: for how it looks, not for what it says. */
 export function drawnAround(name: string, days: number, members: number): EnsembleResult {
   const file = shippedPath(name);
-  const open = openScenarioText(readFileSync(file, 'utf8'), { file, load: readText, days });
+  const open = openScenarioText(readFileSync(file, 'utf8'), { file, load: (path) => readText(path), days });
   const questions = {
     measures: ['highest tan@tank-1'],
     conditions: ['highest nitrite@tank-1 averaged 1 d below 1 mg N/L'],
