@@ -11,7 +11,7 @@ const label = 'leat ensemble';
 const opening = `{"label":"${label}"`;
 
 /** Largest file, and most bytes of all arrays unpacked: more than any ensemble that a machine can make needs. */
-const mostBytes = 256 * 2 ** 20;
+export const mostBytes = 256 * 2 ** 20;
 const mostUnpacked = 512 * 2 ** 20;
 
 type Numbers = Float64Array | Int16Array | Uint8Array | Uint16Array | Uint32Array;

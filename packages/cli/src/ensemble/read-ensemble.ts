@@ -1,10 +1,10 @@
-import { readFileSync } from 'node:fs';
 import { ensembleResult, openTally, type EnsembleResult, type TableRow } from '@leat/core';
 import type { z } from 'zod';
 import { FileError, reasonOf } from '../file-error.js';
 import { ensembleSchema } from './document-schema.js';
 import { formFault } from '../form-fault.js';
-import { isPart, readPart } from './part-file.js';
+import { readBytes } from '../read-bytes.js';
+import { isPart, mostBytes, readPart } from './part-file.js';
 
 /** An ensemble as it was kept. */
 export interface KeptEnsemble {
@@ -63,7 +63,7 @@ function parsed(text: string): unknown {
 export function readEnsemble(file: string): KeptEnsemble {
   let bytes: Buffer;
   try {
-    bytes = readFileSync(file);
+    bytes = readBytes(file, mostBytes);
   } catch (error) {
     throw new FileError(`${file}: cannot be read: ${reasonOf(error)}`);
   }
