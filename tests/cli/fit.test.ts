@@ -47,6 +47,17 @@ describe('leat fit, forecast and backtest on the invented backyard', () => {
     const run = leat(['run', 'backyard.yaml', '--fit', 'no-fit.json'], folder);
     expect(run.code).toBe(2);
     expect(run.err).toContain('no-fit.json: schema: not a fit of version 1');
+    writeFileSync(join(folder, 'cut.json'), '{');
+    const cut = leat(['run', 'backyard.yaml', '--fit', 'cut.json'], folder);
+    expect([cut.code, cut.err]).toEqual([
+      2,
+      'cut.json: not JSON; expected a fit written with `leat fit --out`\n',
+    ]);
+    const text = readFileSync(join(folder, 'fit.json'), 'utf8');
+    writeFileSync(join(folder, 'later.json'), text.replace('"version": 1', '"version": 2'));
+    const later = leat(['run', 'backyard.yaml', '--fit', 'later.json'], folder);
+    expect(later.code).toBe(2);
+    expect(later.err).toContain('later.json: version: not a fit of version 1');
   });
 
   it('forecasts from the day after the log, and a what-if changes what lies ahead', () => {
