@@ -49,6 +49,18 @@ describe('leat fit, forecast and backtest on the invented backyard', () => {
     expect(run.err).toContain(
       'no-fit.json: schema "leat-state" is another kind of file; expected schema leat-fit, version 1',
     );
+    writeFileSync(join(folder, 'cut.json'), '{');
+    const cut = leat(['run', 'backyard.yaml', '--fit', 'cut.json'], folder);
+    expect([cut.code, cut.err]).toEqual([
+      2,
+      'cut.json: not JSON; expected a fit written with `leat fit --out`\n',
+    ]);
+    const text = readFileSync(join(folder, 'fit.json'), 'utf8');
+    writeFileSync(join(folder, 'later.json'), text.replace('"version": 1', '"version": 2'));
+    const later = leat(['run', 'backyard.yaml', '--fit', 'later.json'], folder);
+    expect(later.code).toBe(2);
+    expect(later.err).toContain('later.json: ');
+    expect(later.err).toContain('version 1');
   });
 
   it('forecasts from the day after the log, and a what-if changes what lies ahead', () => {

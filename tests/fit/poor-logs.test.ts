@@ -67,6 +67,21 @@ describe('a log that tells little', () => {
     expect(numbers[1].deviation).toBeCloseTo(1, 10);
   });
 
+  it('a start value in another unit is a fault, not taken for ours', () => {
+    const told = faultsOf(() => fitTo(['13/03/2026,0.5,,,,,,'], ['start.nitrate=10..90 mg/L as NO3']));
+    expect(told).toBe(
+      '--free: another unit than water is counted in here; got start.nitrate=... mg/L as NO3; expected g/m3',
+    );
+  });
+
+  it('a last date before the log is a fault that names its dates', () => {
+    const log = readInvented(`${header}\n13/03/2026,0.5,,,,,,\n`, map);
+    const asked = { system: fitSystem('backyard'), log, free: ['aob.growth'], until: '2026-02-01' };
+    expect(faultsOf(() => fit(asked))).toBe(
+      'log.csv: no row of the log is left up to the last date that counts; got 2026-02-01; expected a date from 2026-03-13 to 2026-03-13',
+    );
+  });
+
   it('every free number that is none is told at once', () => {
     const told = faultsOf(() =>
       fitTo(['13/03/2026,0.5,,,,,,'], ['aob.grow', 'start.nitrat', 'start.nitrate@tnak', 'aob.growth=3..1']),

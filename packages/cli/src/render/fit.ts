@@ -44,7 +44,7 @@ function courseLines({ courses }: Fit): Lines {
     vessel,
     String(count),
     spread === undefined ? '-' : spread.toFixed(1),
-    offset === undefined ? '-' : offset.toFixed(1),
+    offset === undefined ? '-' : (Math.round(10 * offset) / 10 || 0).toFixed(1),
     spread !== undefined && spread > 2
       ? 'scatters more than its kit: bands are too narrow'
       : offset !== undefined && Math.abs(offset) > 1

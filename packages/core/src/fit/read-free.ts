@@ -95,6 +95,14 @@ function readStart(name: string, range: Range | undefined, { scenario, parameter
   }
   if (scenario.saved !== undefined)
     return { key: '--free', got: name, problem: 'the system goes on from a saved state: its start is given' };
+  if (range !== undefined && range.unit !== '' && range.unit !== startUnits[known]) {
+    return {
+      key: '--free',
+      got: `${name}=... ${range.unit}`,
+      problem: 'another unit than water is counted in here',
+      expected: startUnits[known],
+    };
+  }
   const spread = parameters.value('log.start-spread');
   const value = Math.max(startAmount(scenario, known, vessel), least[known]);
   const prior: Prior =
