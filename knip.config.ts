@@ -26,7 +26,8 @@ const config: KnipConfig = {
       project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
     },
     'packages/cli': {
-      project: ['src/**/*.{ts,html}'],
+      entry: ['tools/*.mjs'],
+      project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
     },
   },
 };
