@@ -20,6 +20,8 @@ const config: KnipConfig = {
       ],
       project: ['.tools/**', 'tests/**/*.ts', 'notebooks/**/*.{ts,html}', '*.{js,cjs,ts}'],
       ignoreBinaries: ['gcc'],
+      // Run by path in tests/packages.
+      ignoreDependencies: ['publint', '@arethetypeswrong/cli'],
     },
     'packages/core': {
       entry: ['tools/*.mjs'],

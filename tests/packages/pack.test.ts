@@ -60,7 +60,7 @@ describe.each(names)('the packed package %s', (name) => {
     const files = filesOf(name);
     for (const path of ['LICENSE', 'package.json']) expect(files).toContain(path);
     const allowed = {
-      core: /^(?:LICENSE|package\.json|(?:dist|src)\/.+\.(?:ts|js|map))$/,
+      core: /^(?:LICENSE|package\.json|src\/library\/data\/[a-z]+\.tsv|(?:dist|src)\/.+\.(?:ts|js|map))$/,
       cli: /^(?:LICENSE|package\.json|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js|map)|src\/.+\.(?:ts|html))$/,
     };
     expect(files.filter((path) => !allowed[name].test(path))).toEqual([]);
