@@ -20,13 +20,16 @@ const config: KnipConfig = {
       ],
       project: ['.tools/**', 'tests/**/*.ts', 'notebooks/**/*.{ts,html}', '*.{js,cjs,ts}'],
       ignoreBinaries: ['gcc'],
+      // Run by path in tests/packages.
+      ignoreDependencies: ['publint', '@arethetypeswrong/cli'],
     },
     'packages/core': {
       entry: ['tools/*.mjs'],
       project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
     },
     'packages/cli': {
-      project: ['src/**/*.{ts,html}'],
+      entry: ['tools/*.mjs'],
+      project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
     },
   },
 };
