@@ -24,7 +24,7 @@ async function codeOf(text: string): Promise<Made> {
   const listening = new Proxy(Born, {
     construct(target, args: string[]) {
       texts.push(...args);
-      return Reflect.construct(target, args) as object;
+      return Reflect.construct(target, args);
     },
     apply(target, self, args: string[]) {
       texts.push(...args);

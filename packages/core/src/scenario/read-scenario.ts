@@ -186,8 +186,7 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   // The step of `--every` was put into the tree as a setting.
   const asked = (fault: Fault): Fault => {
     if (options.every === undefined || fault.file !== '--set' || fault.key !== 'every') return fault;
-    const { key: _, ...rest } = fault;
-    return { ...rest, file: '--every' };
+    return { ...fault, file: '--every' };
   };
   const all = [...faults, ...overrideFaults, ...reader.faults].map(asked);
   if (all.length > 0) throw new InputError(ordered(all));
