@@ -18,7 +18,7 @@ import { writeSync } from 'node:fs';
 import { isMainThread } from 'node:worker_threads';
 if (isMainThread) process.on('exit', () => {
   const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage();
-  writeSync(2, ${JSON.stringify(mark)} + (userCPUTime + systemCPUTime) / 1000 + ' ' + maxRSS / 1000 + '\\n');
+  writeSync(2, ${JSON.stringify(mark)} + (userCPUTime + systemCPUTime) / 1000 + ' ' + (maxRSS * 1024) / 1e6 + '\\n');
 });`;
 
 /** Runs a script of Node to its end and tells what it took. Throws where it fails. */

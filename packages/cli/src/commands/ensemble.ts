@@ -75,7 +75,7 @@ async function openWork(file: string, options: EnsembleOptions, streams: Streams
   const todo = Array.from({ length: sampling.members }, (_, member) => member).filter(
     (member) => inShard(member, shard) && !tally.has(member),
   );
-  return { tally, part, shared: { texts, sampling, questions, ...simulation }, todo };
+  return { tally, part, shared: { texts, rows: outline.rows, sampling, questions, ...simulation }, todo };
 }
 
 /**

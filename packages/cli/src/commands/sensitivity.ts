@@ -154,7 +154,7 @@ async function look(
   const { rows, title, measures } = outline;
   const inputs = rowsLike(rows, options.only);
   const middle = middleOf(rows);
-  const shared = { texts, measure: options.of, ...simulation };
+  const shared = { texts, rows, measure: options.of, ...simulation };
   const work = openWork(outline, options);
   begun(work);
   let runs = 0;

@@ -1,10 +1,13 @@
-import { basisOf, openMembers, type MemberOutcome, type Questions, type Sampling } from '@leat/core';
+import { openMembers, type MemberOutcome, type Questions, type Sampling, type TableRow } from '@leat/core';
 import type { Job } from '../pool/job.js';
 import { openTexts, type ScenarioTexts } from '../scenario-texts.js';
+import { askedOf } from './asked.js';
 
 /** What all members of an ensemble share. */
 export interface MemberShared {
   readonly texts: ScenarioTexts;
+  /** What is drawn, by the outline. */
+  readonly rows: readonly TableRow[];
   readonly sampling: Sampling;
   readonly questions: Questions;
   readonly tolerance?: number;
@@ -27,10 +30,14 @@ function byTurns(): (size: number) => Float64Array {
 
 /** Runs members of an ensemble by their number. The series of an outcome hold until the worker has been given two more. */
 export const memberJob: Job<MemberShared, number, MemberOutcome> = {
-  open({ texts, sampling, questions, tolerance }) {
+  open({ texts, rows, sampling, questions, tolerance }) {
     const options = tolerance === undefined ? {} : { tolerance };
     const opened = openTexts(texts);
-    const basis = basisOf(opened, questions, options);
-    return { run: openMembers(opened, basis, sampling, { ...options, room: byTurns() }) };
+    return {
+      run: openMembers(opened, { rows, ...askedOf(opened, questions) }, sampling, {
+        ...options,
+        room: byTurns(),
+      }),
+    };
   },
 };
