@@ -1,9 +1,8 @@
-import { spawn } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat, leatPath } from './leat.js';
+import { folderWith, leat, startLeat } from './leat.js';
 
 interface EnsembleJson {
   readonly title: string;
@@ -152,29 +151,8 @@ describe('a run that is broken off', { timeout: 300_000 }, () => {
   /** How long the whole takes on this machine as it is loaded now, ms. */
   const lasting = performance.now() - began;
 
-  /** Starts the command; `stop` ends it by a signal and gives its code and what it said. */
-  function started(args: readonly string[]): { stop: (signal: NodeJS.Signals) => Promise<string> } {
-    const child = spawn(process.execPath, [leatPath, ...args], {
-      cwd: folder,
-      stdio: ['ignore', 'ignore', 'pipe'],
-    });
-    let said = '';
-    child.stderr.on('data', (data: Buffer) => (said += data.toString()));
-    const ended = new Promise<number | null>((resolve) => {
-      child.on('exit', (code) => {
-        resolve(code);
-      });
-    });
-    return {
-      stop: async (signal) => {
-        child.kill(signal);
-        return `${String(await ended)} ${said}`;
-      },
-    };
-  }
-
   it('by kill -9 goes on from what was kept, to the same bytes', async () => {
-    const { stop } = started([...many, '--out', 'killed.ensemble']);
+    const { stop } = startLeat([...many, '--out', 'killed.ensemble'], folder);
     while (!existsSync(join(folder, 'killed.ensemble'))) await pause(50);
     expect(await stop('SIGKILL')).toMatch(/^null /);
     const kept = documentOf(leat(['merge', 'killed.ensemble', '--json'], folder).out).ran;
@@ -185,7 +163,7 @@ describe('a run that is broken off', { timeout: 300_000 }, () => {
   });
 
   it('by Ctrl-C keeps what is done, says how to go on and leaves with 130', async () => {
-    const { stop } = started(many);
+    const { stop } = startLeat(many, folder);
     await pause(lasting / 2);
     const said = await stop('SIGINT');
     const match =

@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { smallSystem } from '../support/small-text.js';
 
 /** The built command. */
-export const leatPath = fileURLToPath(new URL('../../packages/cli/dist/main.js', import.meta.url));
+const leatPath = fileURLToPath(new URL('../../packages/cli/dist/main.js', import.meta.url));
 
 /** What a call of the command gave. */
 export interface Call {
@@ -24,6 +24,33 @@ export function leat(args: readonly string[], folder: string, environment: NodeJ
     maxBuffer: 2 ** 28,
   });
   return { code: status, out: stdout, err: stderr };
+}
+
+/** A call of the command under way. */
+export interface Started {
+  /** Ends it by a signal; gives its code and what it said on stderr, in one line of text. */
+  readonly stop: (signal: NodeJS.Signals) => Promise<string>;
+}
+
+/** Starts the built command in a folder. */
+export function startLeat(args: readonly string[], folder: string): Started {
+  const child = spawn(process.execPath, [leatPath, ...args], {
+    cwd: folder,
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
+  let said = '';
+  child.stderr.on('data', (data: Buffer) => (said += data.toString()));
+  const ended = new Promise<number | null>((resolve) => {
+    child.on('exit', (code) => {
+      resolve(code);
+    });
+  });
+  return {
+    stop: async (signal) => {
+      child.kill(signal);
+      return `${String(await ended)} ${said}`;
+    },
+  };
 }
 
 /** Runs a shell line in a folder, `$LEAT` standing for the command. */

@@ -80,6 +80,14 @@ export const membersOption = (members = 100, what = 'how many draws are run'): O
 export const seedOption = (): Option =>
   new Option('--seed <number>', 'what the draws follow from').argParser(seed).default(1);
 
+/** `--out FILE`. */
+export const outOption = (): Option =>
+  new Option('--out <file>', 'keep what is done, now and then and at the end');
+
+/** `--resume FILE`. */
+export const resumeOption = (): Option =>
+  new Option('--resume <file>', 'go on from what an earlier call kept');
+
 /** `--workers N`. */
 export const workersOption = (): Option =>
   new Option('--workers <number>', 'runs at the same time (default: one for each core)').argParser(count);

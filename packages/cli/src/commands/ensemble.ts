@@ -3,7 +3,7 @@ import { openSampling, openTally, type Sampling, type SavedFit, type Tally } fro
 import { differencesOf, ensembleId, type EnsemblePart } from '../ensemble/ensemble-part.js';
 import { correlationsOf, withFitted } from '../ensemble/correlations.js';
 import { readPart, writePart } from '../ensemble/part-file.js';
-import { openSaver } from '../ensemble/saver.js';
+import { openSaver } from '../kept/saver.js';
 import { inShard, type Shard } from '../ensemble/shard.js';
 import { tellEnsemble, type TellOptions } from '../ensemble/told-ensemble.js';
 import { exit, type ExitCode } from '../exit.js';
@@ -75,7 +75,7 @@ async function openWork(file: string, options: EnsembleOptions, streams: Streams
   const todo = Array.from({ length: sampling.members }, (_, member) => member).filter(
     (member) => inShard(member, shard) && !tally.has(member),
   );
-  return { tally, part, shared: { texts, sampling, questions, ...simulation }, todo };
+  return { tally, part, shared: { texts, rows: outline.rows, sampling, questions, ...simulation }, todo };
 }
 
 /**

@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import {
   elementaryEffects,
   fewOf,
@@ -9,15 +10,17 @@ import {
   sobolIndices,
   summaryOf,
   type Answer,
+  type Outline,
   type Points,
   type TableRow,
 } from '@leat/core';
 import { exit, type ExitCode } from '../exit.js';
+import { keepJobs } from '../kept/keep-jobs.js';
+import { openKept, type KeepOptions, type KeptWork } from '../kept/kept-work.js';
 import type { ScenarioOptions } from '../scenario-options.js';
 import { readTexts } from '../scenario-texts.js';
 import { InterruptedError, interruptible } from '../pool/interruptible.js';
 import { runJobs } from '../pool/run-jobs.js';
-import { openRunsProgress } from '../progress.js';
 import { cautions } from '../render/cautions.js';
 import { sensitivityText } from '../render/sensitivity.js';
 import { styleFor } from '../render/style.js';
@@ -27,7 +30,7 @@ import type { Streams } from '../streams.js';
 import { savedDocument } from '../render/saved-document.js';
 
 /** What `leat sensitivity` was asked. */
-export interface SensitivityOptions extends ScenarioOptions {
+export interface SensitivityOptions extends ScenarioOptions, KeepOptions {
   readonly of: string;
   readonly method: 'screened' | 'local' | 'morris' | 'sobol' | 'all';
   readonly members: number;
@@ -117,11 +120,30 @@ function ordered(found: Found, rows: readonly TableRow[]): readonly Finding[] {
     });
 }
 
-async function found(
+const isAnswer = (value: unknown): value is Answer =>
+  typeof value === 'object' && value !== null && 'value' in value && typeof value.value === 'number';
+
+/** The runs of a sensitivity, kept by what they are for. */
+function openWork(outline: Outline, options: SensitivityOptions): KeptWork<Answer> {
+  const { of, method, members, seed, only } = options;
+  const asked = {
+    system: `${outline.title} ${outline.hash.slice(0, 8)}`,
+    '--of': of,
+    '--method': method,
+    '--members': String(members),
+    '--seed': String(seed),
+    '--only': only ?? '',
+  };
+  const from = { system: outline.hash, asked };
+  return openKept({ word: 'sensitivity', asked, from, isOutput: isAnswer }, options);
+}
+
+async function look(
   file: string,
   options: SensitivityOptions,
   streams: Streams,
   signal: AbortSignal,
+  begun: (work: KeptWork<Answer>) => void,
 ): Promise<SensitivityResult> {
   const texts = readTexts(file, options);
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
@@ -132,7 +154,9 @@ async function found(
   const { rows, title, measures } = outline;
   const inputs = rowsLike(rows, options.only);
   const middle = middleOf(rows);
-  const shared = { texts, measure: options.of, ...simulation };
+  const shared = { texts, rows, measure: options.of, ...simulation };
+  const work = openWork(outline, options);
+  begun(work);
   let runs = 0;
   let failed = 0;
   let reason: string | undefined;
@@ -142,20 +166,12 @@ async function found(
       places.forEach((place, i) => (u[place] = point[i]));
       return u;
     });
-    const progress = await openRunsProgress(`runs (${what})`, whole.length, 0);
-    let done = 0;
-    const onDone = (): void => {
-      progress.day(++done);
-    };
-    try {
-      const answers: readonly Answer[] = await runJobs('answer', shared, whole, { ...jobs, onDone });
-      runs += answers.length;
-      failed += answers.filter((answer) => answer.reason !== undefined).length;
-      reason ??= answers.find((answer) => answer.reason !== undefined)?.reason;
-      return Float64Array.from(answers, ({ value }) => value);
-    } finally {
-      progress.end();
-    }
+    const part = { part: what, shown: `runs (${what})` };
+    const answers = await keepJobs('answer', shared, whole, work, part, jobs);
+    runs += answers.length;
+    failed += answers.filter((answer) => answer.reason !== undefined).length;
+    reason ??= answers.find((answer) => answer.reason !== undefined)?.reason;
+    return Float64Array.from(answers, ({ value }) => value);
   };
   const results: Found = new Map();
   const [outcome] = await ask('as it stands', [], [middle]);
@@ -180,7 +196,8 @@ async function found(
 /**
  * `leat sensitivity FILE --of MEASURE`: says which of the uncertain numbers the outcome depends on, where
  * each comes from, and how much a better value would narrow the answer. Leaves with `notFinished` when no
- * run has an outcome. Ctrl-C ends it; nothing is kept.
+ * run has an outcome. What is done is kept in `--out` now and then; Ctrl-C, or a fault, keeps it too and says
+ * how to go on.
  */
 export async function sensitivityCommand(
   file: string,
@@ -189,12 +206,23 @@ export async function sensitivityCommand(
 ): Promise<ExitCode> {
   if (options.method === 'sobol' && options.only === undefined)
     streams.note('Sobol indices of every number take many runs: --only, or --method screened, takes fewer\n');
+  let work: KeptWork<Answer> | undefined;
   let result: SensitivityResult;
   try {
-    result = await interruptible((signal) => found(file, options, streams, signal));
+    result = await interruptible((signal) =>
+      look(file, options, streams, signal, (begun) => {
+        work = begun;
+      }),
+    );
+    work?.finish();
   } catch (error) {
+    const kept = work?.stop(basename(file).replace(/\.[^.]*$/, ''));
+    if (kept !== undefined)
+      streams.note(
+        `${work?.size() ?? 0} runs are kept in ${kept}: the same command with --resume ${kept} goes on\n`,
+      );
     if (!(error instanceof InterruptedError)) throw error;
-    streams.note('interrupted: nothing is kept of a sensitivity\n');
+    if (kept === undefined) streams.note('interrupted before the first run was done\n');
     return exit.interrupted;
   }
   if (options.json === true) streams.result(savedDocument('leat-sensitivity', { ...result, cautions }));

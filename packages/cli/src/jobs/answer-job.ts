@@ -1,10 +1,13 @@
-import { basisOf, InputError, NoAnswerError, openRuns, type Answer } from '@leat/core';
+import { InputError, NoAnswerError, openRuns, type Answer, type TableRow } from '@leat/core';
 import type { Job } from '../pool/job.js';
 import { openTexts, type ScenarioTexts } from '../scenario-texts.js';
+import { askedOf } from './asked.js';
 
 /** What all points of a sensitivity share. */
 export interface AnswerShared {
   readonly texts: ScenarioTexts;
+  /** What is drawn, by the outline. */
+  readonly rows: readonly TableRow[];
   /** The measure, in words. */
   readonly measure: string;
   readonly tolerance?: number;
@@ -12,10 +15,10 @@ export interface AnswerShared {
 
 /** The measure of a run at uniform numbers, one for each number that the system draws, in the order of the outline. */
 export const answerJob: Job<AnswerShared, Float64Array, Answer> = {
-  open({ texts, measure, tolerance }) {
+  open({ texts, rows, measure, tolerance }) {
     const options = tolerance === undefined ? {} : { tolerance };
     const opened = openTexts(texts);
-    const { rows, measures } = basisOf(opened, { measures: [measure], conditions: [] }, options);
+    const { measures } = askedOf(opened, { measures: [measure], conditions: [] });
     const runAt = openRuns(opened, rows, { ...options, reuse: true });
     return {
       run: (u) => {

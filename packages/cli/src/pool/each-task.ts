@@ -13,7 +13,7 @@ export interface JobsOptions {
 /**
  * Far above what a run needs; with a bound the heap is swept more often (60 members of a year by two workers: 230 MB in place of 300).
  */
-const resourceLimits = { maxYoungGenerationSizeMb: 24, maxOldGenerationSizeMb: 1024 };
+const resourceLimits = { maxYoungGenerationSizeMb: 6, maxOldGenerationSizeMb: 1024 };
 
 /** A worker that ended without being told to, such as one that ran out of memory. */
 class WorkerDiedError extends Error {

@@ -1,8 +1,6 @@
 /** An opened job. What goes in and comes out is plain data (structured clone). */
 interface JobRunner<Input, Output> {
   run(input: Input): Output;
-  /** Buffers of an output that are handed over and not copied; none where absent. */
-  buffers?(output: Output): readonly ArrayBuffer[];
 }
 
 /** Work that can be done in a worker: opened once with what all inputs share, then run for each input. */

@@ -11,7 +11,7 @@ async function answer({ index, input }: WorkerTask): Promise<void> {
   try {
     const opened = await runner;
     const output = opened.run(input);
-    port?.postMessage({ index, output } satisfies WorkerAnswer, [...(opened.buffers?.(output) ?? [])]);
+    port?.postMessage({ index, output } satisfies WorkerAnswer);
   } catch (error) {
     const { name, message, stack = '' } = error instanceof Error ? error : new Error(String(error));
     port?.postMessage({ index, error: { name, message, stack } } satisfies WorkerAnswer);

@@ -1,4 +1,6 @@
+import { basename } from 'node:path';
 import {
+  contentHash,
   InputError,
   sizeSpread,
   valueInUnit,
@@ -8,13 +10,14 @@ import {
 } from '@leat/core';
 import { withFitted } from '../ensemble/correlations.js';
 import type { SizeShared } from '../jobs/size-job.js';
+import { keepJobs } from '../kept/keep-jobs.js';
+import { openKept, type KeepOptions, type KeptWork } from '../kept/kept-work.js';
 import { InterruptedError, interruptible } from '../pool/interruptible.js';
-import { eachJob } from '../pool/run-jobs.js';
-import { openRunsProgress } from '../progress.js';
 import type { Streams } from '../streams.js';
+import { valueText } from '../vary.js';
 
 /** Options of the draws of a size. */
-export interface DrawsOptions {
+export interface DrawsOptions extends KeepOptions {
   readonly members?: number;
   readonly seed: number;
   readonly chosen?: string;
@@ -39,9 +42,30 @@ function chosenOf(text: string | undefined, unit: string, answer: SizeAnswer): n
   throw new InputError([value]);
 }
 
+const isSize = (value: unknown): value is SizeMember =>
+  typeof value === 'object' && value !== null && 'kind' in value && 'binding' in value && 'broke' in value;
+
+/** The part of the kept work that holds the draws. */
+const part = 'draws';
+
+function openWork(shared: SizeShared, options: DrawsOptions): KeptWork<SizeMember> {
+  const { varied, want, within, keep, chosen, sampling } = shared;
+  const asked = {
+    system: `${shared.texts.file} ${contentHash(shared.texts).slice(0, 8)}`,
+    '--vary': varied.path,
+    range: `${valueText(varied, varied.from)} to ${valueText(varied, varied.to)}`,
+    wanted: `${want} within ${within}`,
+    '--keep': keep.join('; '),
+    '--chosen': chosen === undefined ? '' : valueText(varied, chosen),
+    '--members': String(sampling.members),
+    '--seed': String(sampling.seed),
+  };
+  return openKept({ word: 'size', asked, from: shared, isOutput: isSize }, options);
+}
+
 /**
  * Finds the size that each draw needs, on the workers. Where the work is stopped, the draws that were done are
- * told; undefined where none was.
+ * told, and kept so that another call can go on; undefined where none was.
  */
 export async function sizeDraws(
   search: Pick<SizeShared, 'texts' | 'varied' | 'want' | 'within' | 'keep'>,
@@ -62,31 +86,26 @@ export async function sizeDraws(
     ...(answer.kind === 'found' && answer.value !== undefined ? { near: answer.value } : {}),
     ...(chosen === undefined ? {} : { chosen }),
   };
-  const outcomes = new Map<number, SizeMember>();
-  const progress = await openRunsProgress('draws', members, 0);
+  const work = openWork(shared, options);
+  const draws = Array.from({ length: members }, (_, member) => member);
   let interrupted = false;
   try {
     await interruptible((signal) =>
-      eachJob(
-        'size',
-        shared,
-        Array.from({ length: members }, (_, member) => member),
-        (member, outcome) => {
-          outcomes.set(member, outcome);
-          progress.day(outcomes.size);
-        },
-        { signal, ...(workers === undefined ? {} : { workers }) },
-      ),
+      keepJobs('size', shared, draws, work, { part, shown: part }, { signal, ...(workers && { workers }) }),
     );
+    work.finish();
   } catch (error) {
+    const kept = work.stop(basename(search.texts.file).replace(/\.[^.]*$/, ''));
+    if (kept !== undefined)
+      streams.note(
+        `${work.size()} of ${members} draws are kept in ${kept}: the same command with --resume ${kept} goes on\n`,
+      );
     if (!(error instanceof InterruptedError)) throw error;
     interrupted = true;
-    streams.note(`stopped: ${outcomes.size} of ${members} draws are told\n`);
-  } finally {
-    progress.end();
+    streams.note(`stopped: ${work.size()} of ${members} draws are told\n`);
   }
-  if (outcomes.size === 0) return undefined;
-  const inOrder = [...outcomes].sort(([a], [b]) => a - b).map(([, outcome]) => outcome);
+  if (work.size() === 0) return undefined;
+  const inOrder = draws.flatMap((member) => work.get(part, member) ?? []);
   return {
     spread: sizeSpread(inOrder, search.want, search.keep.length),
     ...{ asked: members, seed, interrupted },

@@ -9,6 +9,8 @@ import {
   everyOption,
   fitOption,
   membersOption,
+  outOption,
+  resumeOption,
   seedOption,
   setOption,
   tablesOption,
@@ -48,8 +50,8 @@ export const addEnsemble: AddCommand = (root, streams, leave) => {
     .addOption(fitOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .addOption(workersOption())
-    .option('--out <file>', 'keep what is done, now and then and at the end')
-    .option('--resume <file>', 'go on from what an earlier call kept')
+    .addOption(outOption())
+    .addOption(resumeOption())
     .addOption(new Option('--shard <i/n>', 'run only every n-th member, for leat merge').argParser(shard))
     .option('--json', 'print one JSON document instead of the summary')
     .option('--csv <file>', 'write median and bands of every series to a CSV file')

@@ -7,6 +7,8 @@ import {
   everyOption,
   fitOption,
   membersOption,
+  outOption,
+  resumeOption,
   seedOption,
   setOption,
   tablesOption,
@@ -42,6 +44,8 @@ export const addSensitivity: AddCommand = (root, streams, leave) => {
     .addOption(fitOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .addOption(workersOption())
+    .addOption(outOption())
+    .addOption(resumeOption())
     .option('--json', 'print one JSON document instead of the summary')
     .action(async (file: string, options: SensitivityOptions) => {
       const { sensitivityCommand } = await import('../commands/sensitivity.js');

@@ -8,6 +8,8 @@ import {
   everyOption,
   fitOption,
   membersOption,
+  outOption,
+  resumeOption,
   seedOption,
   setOption,
   tablesOption,
@@ -49,10 +51,15 @@ export const addSize: AddCommand = (root, streams, leave) => {
     .addOption(seedOption())
     .option('--chosen <value>', 'a size whose fate in each draw is asked (default: the answer)')
     .addOption(workersOption())
+    .addOption(outOption())
+    .addOption(resumeOption())
     .option('--json', 'print one JSON document instead of words')
     .action(async (file: string, options: SizeCommandOptions, command: Command) => {
       if (options.chosen !== undefined && options.members === undefined)
         command.error('error: --chosen is asked of draws: --members');
+      for (const option of ['out', 'resume'] as const)
+        if (options[option] !== undefined && options.members === undefined)
+          command.error(`error: --${option} is for draws: --members`);
       const { sizeCommand } = await import('../commands/size.js');
       leave(await sizeCommand(file, options, streams));
     });

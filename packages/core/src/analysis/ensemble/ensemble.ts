@@ -7,12 +7,16 @@ import { memberOf, type MemberOutcome } from './member.js';
 import { ensembleResult, type EnsembleResult } from './result.js';
 import { openTally } from './tally.js';
 
-/** Runs members of an ensemble by their number, 0 to N - 1, each on its own. */
+/**
+ * Runs members of an ensemble by their number, 0 to N - 1, each on its own.
+ * @param options integration tolerance, and what gives the array for so many numbers of the series of a member
+ * (default: a new one each)
+ */
 export function openMembers(
   open: OpenScenario,
   { rows, measures, conditions }: Pick<Basis, 'rows' | 'measures' | 'conditions'>,
   sampling: Sampling,
-  options: { readonly tolerance?: number } = {},
+  { room, ...options }: { readonly tolerance?: number; readonly room?: (size: number) => Float64Array } = {},
 ): (member: number) => MemberOutcome {
   const runAt = openRuns(open, rows, { ...options, reuse: true });
   const draw = openSampling(
@@ -21,7 +25,7 @@ export function openMembers(
   );
   return (member) => {
     try {
-      return memberOf(runAt(draw(member)), measures, conditions);
+      return memberOf(runAt(draw(member)), measures, conditions, room);
     } catch (error) {
       if (error instanceof InputError) return { kind: 'failed', reason: error.message };
       throw error;

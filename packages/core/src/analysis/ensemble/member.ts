@@ -45,16 +45,20 @@ function reasonOf(run: Run): string {
   return `${kind} on day ${time}${worst === undefined ? '' : ` at ${worst}`}`;
 }
 
-/** Takes from a run what an ensemble keeps of it. */
+/**
+ * Takes from a run what an ensemble keeps of it.
+ * @param room gives the array for so many numbers of the series; default: a new one
+ */
 export function memberOf(
   run: Run,
   measures: readonly Measure[],
   conditions: readonly Condition[],
+  room: (size: number) => Float64Array = (size) => new Float64Array(size),
 ): MemberOutcome {
   if (run.outcome.kind !== 'done') return { kind: 'failed', reason: reasonOf(run) };
   const all = allSeries(run);
   const width = run.samples.length;
-  const series = new Float64Array(all.length * width);
+  const series = room(all.length * width);
   all.forEach(({ values }, i) => {
     series.set(values, i * width);
   });

@@ -1,0 +1,89 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import { describe, expect, it } from 'vitest';
+import { folderWith, leat, startLeat } from './leat.js';
+
+const folder = folderWith({ 'short.yaml': 'include: small.yaml\ndays: 4\n' });
+const bytes = (file: string): Buffer => readFileSync(join(folder, file));
+
+const works = [
+  {
+    word: 'sensitivity',
+    // Morris over all, then Sobol over the few: the second part is chosen by the first.
+    args: ['sensitivity', 'small.yaml', '--of', 'highest nitrite@tank', '--members', '16', '--json'],
+    said: /^130 (\d+) runs are kept in (\S+): the same command with --resume \2 goes on\n$/,
+    other: ['--seed', '9'],
+    differs: /^kept\.sensitivity: of other work \(kept \/ asked\):\n {2}--seed: 1 \/ 9\n/,
+  },
+  {
+    word: 'size',
+    args: [
+      ...['size', 'small.yaml', '--vary', 'vessels.filter.surface', '--from', '5 m2', '--to', '200 m2'],
+      ...['--keep', 'highest tan@tank averaged 1 d below 0.35 mg N/L', '--members', '24', '--json'],
+    ],
+    said: /^130 (\d+) of 24 draws are kept in (\S+): the same command with --resume \2 goes on\nstopped: \1 of 24 draws are told\n$/,
+    other: ['--members', '25'],
+    differs: /^kept\.size: of other work \(kept \/ asked\):\n {2}--members: 24 \/ 25\n/,
+  },
+] as const;
+
+/** How many outputs a file holds. */
+const held = (file: string): number => {
+  const { done } = JSON.parse(bytes(file).toString()) as { done: Record<string, readonly unknown[]> };
+  return Object.values(done).reduce((sum, outputs) => sum + outputs.length, 0);
+};
+
+describe.each(works)('leat $word', { timeout: 300_000 }, ({ word, args, said, other, differs }) => {
+  const kept = `kept.${word}`;
+  const whole = leat([...args, '--workers', '1', '--out', kept], folder);
+
+  it('keeps what is done, and tells the same from it', () => {
+    expect([whole.code, whole.err]).toEqual([0, '']);
+    const before = bytes(kept);
+    const again = leat([...args, '--resume', kept], folder);
+    expect([again.code, again.err, again.out]).toEqual([0, '', whole.out]);
+    expect(bytes(kept).equals(before)).toBe(true);
+  });
+
+  it('by kill -9 goes on from what was kept, with other workers, to the same bytes', async () => {
+    const { stop } = startLeat([...args, '--workers', '1', '--out', `killed.${word}`], folder);
+    while (!existsSync(join(folder, `killed.${word}`))) await pause(20);
+    expect(await stop('SIGKILL')).toMatch(/^null /);
+    const done = held(`killed.${word}`);
+    expect(done).toBeGreaterThan(0);
+    expect(done).toBeLessThan(held(kept));
+    const resumed = leat([...args, '--workers', '2', '--resume', `killed.${word}`], folder);
+    expect([resumed.code, resumed.out]).toEqual([0, whole.out]);
+    expect(bytes(`killed.${word}`).equals(bytes(kept))).toBe(true);
+  });
+
+  it('by Ctrl-C keeps what is done, says how to go on and leaves with 130', async () => {
+    const file = `stopped.${word}`;
+    const { stop } = startLeat([...args, '--workers', '1', '--out', file], folder);
+    while (!existsSync(join(folder, file))) await pause(20);
+    const text = await stop('SIGINT');
+    const [, count = '', at = ''] = said.exec(text) ?? [];
+    expect(at, text).toBe(file);
+    expect(held(file)).toBe(Number(count));
+    expect(Number(count)).toBeLessThan(held(kept));
+    const resumed = leat([...args, '--resume', file], folder);
+    expect([resumed.code, resumed.out]).toEqual([0, whole.out]);
+  });
+
+  it('refuses what was kept of other work, is damaged, or is none', () => {
+    const refused = leat([...args, ...other, '--resume', kept], folder);
+    expect([refused.code, refused.out]).toEqual([2, '']);
+    expect(refused.err).toMatch(differs);
+    writeFileSync(join(folder, `cut.${word}`), bytes(kept).subarray(0, -20));
+    const cut = leat([...args, '--resume', `cut.${word}`], folder);
+    expect([cut.code, cut.err]).toEqual([2, `cut.${word}: not a file of leat ${word} --out\n`]);
+    const text = bytes(kept).toString();
+    const damaged = text.replace(/\[0,\{[^}]*\}/, '[0,7');
+    expect(damaged).not.toBe(text);
+    writeFileSync(join(folder, `damaged.${word}`), damaged);
+    expect(leat([...args, '--resume', `damaged.${word}`], folder).code).toBe(2);
+    const none = leat([...args, '--resume', 'none'], folder);
+    expect([none.code, none.err]).toEqual([2, 'none: cannot be read: no such file or folder\n']);
+  });
+});
