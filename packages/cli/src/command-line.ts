@@ -47,7 +47,7 @@ const commands: readonly AddCommand[] = [
 ];
 
 const exitHelp = `
-Exit codes: ${exit.done} done, ${exit.badInput} bad input, ${exit.notFinished} did not finish, ${exit.balanceBroken} balance broken, ${exit.badUsage} bad usage, ${exit.ourBug} our bug, ${exit.interrupted} interrupted.`;
+Exit codes: ${exit.done} done, ${exit.badInput} bad input, ${exit.notFinished} did not finish, ${exit.balanceBroken} balance broken, ${exit.badUsage} bad usage, ${exit.ourBug} our bug, ${exit.interrupted} interrupted, ${exit.terminated} terminated.`;
 
 /** Builds the command; each action loads what it needs only when it is called. */
 function program(streams: Streams, leave: (code: ExitCode) => void): Command {

@@ -195,7 +195,7 @@ export async function sensitivityCommand(
   } catch (error) {
     if (!(error instanceof InterruptedError)) throw error;
     streams.note('interrupted: nothing is kept of a sensitivity\n');
-    return exit.interrupted;
+    return error.code;
   }
   if (options.json === true) streams.result(savedDocument('leat-sensitivity', { ...result, cautions }));
   else streams.result(sensitivityText(result, styleFor(process.stdout.isTTY, process.env)));

@@ -8,6 +8,7 @@ import {
 } from '@leat/core';
 import { withFitted } from '../ensemble/correlations.js';
 import type { SizeShared } from '../jobs/size-job.js';
+import type { ExitCode } from '../exit.js';
 import { InterruptedError, interruptible } from '../pool/interruptible.js';
 import { eachJob } from '../pool/run-jobs.js';
 import { openRunsProgress } from '../progress.js';
@@ -28,7 +29,12 @@ export interface SizeDrawn {
   readonly asked: number;
   readonly seed: number;
   readonly chosen?: number;
-  readonly interrupted: boolean;
+}
+
+/** What the draws came to; without `drawn` where none was done, with `stopped` where the work was ended before its end. */
+export interface SizeDrawsResult {
+  readonly drawn?: SizeDrawn;
+  readonly stopped?: ExitCode;
 }
 
 /** The chosen size in the unit of the range; the answer where none was chosen. */
@@ -41,14 +47,14 @@ function chosenOf(text: string | undefined, unit: string, answer: SizeAnswer): n
 
 /**
  * Finds the size that each draw needs, on the workers. Where the work is stopped, the draws that were done are
- * told; undefined where none was.
+ * told, and with which code to leave.
  */
 export async function sizeDraws(
   search: Pick<SizeShared, 'texts' | 'varied' | 'want' | 'within' | 'keep'>,
   answer: SizeAnswer,
   options: DrawsOptions,
   streams: Streams,
-): Promise<SizeDrawn | undefined> {
+): Promise<SizeDrawsResult> {
   const { members = 1, seed, workers } = options;
   const chosen = chosenOf(options.chosen, search.varied.unit, answer);
   const correlations = withFitted([], search.texts.fitted?.fit);
@@ -64,7 +70,7 @@ export async function sizeDraws(
   };
   const outcomes = new Map<number, SizeMember>();
   const progress = await openRunsProgress('draws', members, 0);
-  let interrupted = false;
+  let stopped: ExitCode | undefined;
   try {
     await interruptible((signal) =>
       eachJob(
@@ -80,16 +86,18 @@ export async function sizeDraws(
     );
   } catch (error) {
     if (!(error instanceof InterruptedError)) throw error;
-    interrupted = true;
+    stopped = error.code;
     streams.note(`stopped: ${outcomes.size} of ${members} draws are told\n`);
   } finally {
     progress.end();
   }
-  if (outcomes.size === 0) return undefined;
+  const ending = stopped === undefined ? {} : { stopped };
+  if (outcomes.size === 0) return ending;
   const inOrder = [...outcomes].sort(([a], [b]) => a - b).map(([, outcome]) => outcome);
-  return {
+  const drawn = {
     spread: sizeSpread(inOrder, search.want, search.keep.length),
-    ...{ asked: members, seed, interrupted },
+    ...{ asked: members, seed },
     ...(chosen === undefined ? {} : { chosen }),
   };
+  return { drawn, ...ending };
 }
