@@ -12,6 +12,8 @@ const config: KnipConfig = {
     '.': {
       entry: [
         '.tools/*.mjs',
+        // Run by path in the mutation check.
+        '.tools/mutation/{checks,vitest-shim}.mjs',
         'tests/**/*.test.ts',
         'tests/bench/**/*.bench.ts',
         'tests/bench/*.config.ts',

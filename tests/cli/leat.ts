@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { smallSystem } from '../support/small-text.js';
 
 /** The built command. */
-const leatPath = fileURLToPath(new URL('../../packages/cli/dist/main.js', import.meta.url));
+export const leatPath = fileURLToPath(new URL('../../packages/cli/dist/main.js', import.meta.url));
 
 /** What a call of the command gave. */
 export interface Call {

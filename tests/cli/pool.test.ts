@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { eachTask } from '../../packages/cli/src/pool/each-task.js';
 
-/** A worker that gives ten times its input, after a while for small ones; fails at 13, dies at 66, never answers 99. */
+/** A worker that gives ten times its input, after a while for small ones; fails at 13, dies at 66, of a full heap at 77, never answers 99. */
 const entry = new URL(
   `data:text/javascript,${encodeURIComponent(`
     import { parentPort } from 'node:worker_threads';
     parentPort.on('message', ({ index, input }) => {
       if (input === 66) process.exit(7);
+      if (input === 77) for (const held = []; ; ) held.push(new Array(1e5).fill(held.length));
       if (input === 99) return;
       if (input === 13) {
         parentPort.postMessage({ index, error: { name: 'InputError', message: 'thirteen', stack: '' } });
@@ -49,6 +50,14 @@ describe('the worker pool', () => {
     await expect(outputs([1, 2, 66], 1)).rejects.toMatchObject({
       name: 'WorkerDiedError',
       message: 'a worker died while it did job 3 of 3: it ended with code 7',
+    });
+  });
+
+  it('reports a worker whose heap is full, with what it did', async () => {
+    const dying = eachTask(entry, start, [1, 77], () => undefined, { workers: 1, heapMegabytes: 40 });
+    await expect(dying).rejects.toMatchObject({
+      name: 'WorkerDiedError',
+      message: expect.stringMatching(/^a worker died while it did job 2 of 2: .*memory limit/) as string,
     });
   });
 

@@ -14,6 +14,8 @@ export const exit = {
   ourBug: 70,
   /** Stopped by Ctrl-C; what was done is kept. */
   interrupted: 130,
+  /** Stopped by a polite kill (SIGTERM); what was done is kept. */
+  terminated: 143,
 } as const;
 
 export type ExitCode = (typeof exit)[keyof typeof exit];

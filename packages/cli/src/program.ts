@@ -50,7 +50,7 @@ const commands: readonly AddCommand[] = [
 ];
 
 const exitHelp = `
-Exit codes: ${exit.done} done, ${exit.badInput} bad input, ${exit.notFinished} did not finish, ${exit.balanceBroken} balance broken, ${exit.badUsage} bad usage, ${exit.ourBug} our bug, ${exit.interrupted} interrupted.`;
+Exit codes: ${exit.done} done, ${exit.badInput} bad input, ${exit.notFinished} did not finish, ${exit.balanceBroken} balance broken, ${exit.badUsage} bad usage, ${exit.ourBug} our bug, ${exit.interrupted} interrupted, ${exit.terminated} terminated.`;
 
 /** The examples of a command, as they close its help. */
 function exampleHelp(name: string): string {

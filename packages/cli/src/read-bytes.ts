@@ -2,7 +2,7 @@ import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { FileError, reasonOf } from './file-error.js';
 
 /** Largest file that is read, bytes: a run saved every hour for some years. */
-export const mostBytes = 64 * 2 ** 20;
+const mostBytes = 64 * 2 ** 20;
 
 const piece = 2 ** 20;
 

@@ -6,7 +6,7 @@ import { readPart, writePart } from '../ensemble/part-file.js';
 import { openSaver } from '../kept/saver.js';
 import { inShard, type Shard } from '../ensemble/shard.js';
 import { tellEnsemble, type TellOptions } from '../ensemble/told-ensemble.js';
-import { exit, type ExitCode } from '../exit.js';
+import type { ExitCode } from '../exit.js';
 import { FileError } from '../file-error.js';
 import type { MemberShared } from '../jobs/member-job.js';
 import type { ScenarioOptions } from '../scenario-options.js';
@@ -120,7 +120,7 @@ export async function ensembleCommand(
     streams.note(
       `${tally.size()} of ${members} members are kept in ${path}: the same command with --resume ${path} goes on\n`,
     );
-    if (error instanceof InterruptedError) return exit.interrupted;
+    if (error instanceof InterruptedError) return error.code;
     throw error;
   }
   progress.end();

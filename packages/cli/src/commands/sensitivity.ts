@@ -223,7 +223,7 @@ export async function sensitivityCommand(
       );
     if (!(error instanceof InterruptedError)) throw error;
     if (kept === undefined) streams.note('interrupted before the first run was done\n');
-    return exit.interrupted;
+    return error.code;
   }
   if (options.json === true) streams.result(savedDocument('leat-sensitivity', { ...result, cautions }));
   else streams.result(sensitivityText(result, styleFor(process.stdout.isTTY, process.env)));

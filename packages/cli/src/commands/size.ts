@@ -109,9 +109,9 @@ export async function sizeCommand(
   const want = options.largest === true ? 'largest' : 'smallest';
   const within = options.within ?? 0.01;
   const answer = findSize({ ...varied, want, within, judge });
-  const drawn =
+  const { drawn, stopped } =
     options.members === undefined
-      ? undefined
+      ? {}
       : await sizeDraws({ texts, varied, want, within, keep: options.keep }, answer, options, streams);
   const told: SizeTold = {
     title: ends.atFrom.scenario.title,
@@ -121,7 +121,7 @@ export async function sizeCommand(
   };
   const style = styleFor(process.stdout.isTTY, process.env);
   streams.result(options.json === true ? sizeDocument(told) : sizeText(told, style));
-  if (drawn?.interrupted === true) return exit.interrupted;
+  if (stopped !== undefined) return stopped;
   const { code, text } = endingOf(answer, varied);
   if (text !== '') streams.note(`${text}\n`);
   return code;

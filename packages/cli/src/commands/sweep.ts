@@ -80,6 +80,6 @@ export async function sweepCommand(file: string, options: SweepOptions, streams:
   } catch (error) {
     if (!(error instanceof InterruptedError)) throw error;
     streams.note('stopped: nothing is told of a sweep that is not whole\n');
-    return exit.interrupted;
+    return error.code;
   }
 }

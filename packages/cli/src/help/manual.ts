@@ -20,6 +20,7 @@ const meanings: Readonly<Record<keyof typeof exit, string>> = {
   badUsage: 'bad usage',
   ourBug: 'a fault of leat itself',
   interrupted: 'interrupted',
+  terminated: 'terminated',
 };
 
 /** The manual page of the command, from the same tree as its help: roff, as `man` reads it. */

@@ -8,12 +8,14 @@ export interface JobsOptions {
   readonly workers?: number;
   /** Ends the work: what is under way is dropped and the promise rejects with the reason of the signal. */
   readonly signal?: AbortSignal;
+  /** Heap of a worker, MB; a job that needs more ends as a worker that died. Default 1024. */
+  readonly heapMegabytes?: number;
 }
 
 /**
  * Far above what a run needs; with a bound the heap is swept more often (60 members of a year by two workers: 230 MB in place of 300).
  */
-const resourceLimits = { maxYoungGenerationSizeMb: 6, maxOldGenerationSizeMb: 1024 };
+const heap = { young: 6, old: 1024 };
 
 /** A worker that ended without being told to, such as one that ran out of memory. */
 class WorkerDiedError extends Error {
@@ -37,9 +39,10 @@ export async function eachTask(
   workerData: WorkerStart,
   inputs: readonly unknown[],
   done: (index: number, output: unknown) => void,
-  { workers = availableParallelism(), signal }: JobsOptions = {},
+  { workers = availableParallelism(), signal, heapMegabytes = heap.old }: JobsOptions = {},
 ): Promise<void> {
   signal?.throwIfAborted();
+  const resourceLimits = { maxYoungGenerationSizeMb: heap.young, maxOldGenerationSizeMb: heapMegabytes };
   const pool: Worker[] = [];
   let next = 0;
   let left = inputs.length;

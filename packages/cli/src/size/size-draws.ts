@@ -10,6 +10,7 @@ import {
 } from '@leat/core';
 import { withFitted } from '../ensemble/correlations.js';
 import type { SizeShared } from '../jobs/size-job.js';
+import type { ExitCode } from '../exit.js';
 import { keepJobs } from '../kept/keep-jobs.js';
 import { openKept, type KeepOptions, type KeptWork } from '../kept/kept-work.js';
 import { InterruptedError, interruptible } from '../pool/interruptible.js';
@@ -31,7 +32,12 @@ export interface SizeDrawn {
   readonly asked: number;
   readonly seed: number;
   readonly chosen?: number;
-  readonly interrupted: boolean;
+}
+
+/** What the draws came to; without `drawn` where none was done, with `stopped` where the work was ended before its end. */
+export interface SizeDrawsResult {
+  readonly drawn?: SizeDrawn;
+  readonly stopped?: ExitCode;
 }
 
 /** The chosen size in the unit of the range; the answer where none was chosen. */
@@ -65,14 +71,14 @@ function openWork(shared: SizeShared, options: DrawsOptions): KeptWork<SizeMembe
 
 /**
  * Finds the size that each draw needs, on the workers. Where the work is stopped, the draws that were done are
- * told, and kept so that another call can go on; undefined where none was.
+ * told, with which code to leave, and kept so that another call can go on.
  */
 export async function sizeDraws(
   search: Pick<SizeShared, 'texts' | 'varied' | 'want' | 'within' | 'keep'>,
   answer: SizeAnswer,
   options: DrawsOptions,
   streams: Streams,
-): Promise<SizeDrawn | undefined> {
+): Promise<SizeDrawsResult> {
   const { members = 1, seed, workers } = options;
   const chosen = chosenOf(options.chosen, search.varied.unit, answer);
   const correlations = withFitted([], search.texts.fitted?.fit);
@@ -88,7 +94,7 @@ export async function sizeDraws(
   };
   const work = openWork(shared, options);
   const draws = Array.from({ length: members }, (_, member) => member);
-  let interrupted = false;
+  let stopped: ExitCode | undefined;
   try {
     await interruptible((signal) =>
       keepJobs('size', shared, draws, work, { part, shown: part }, { signal, ...(workers && { workers }) }),
@@ -101,14 +107,16 @@ export async function sizeDraws(
         `${work.size()} of ${members} draws are kept in ${kept}: the same command with --resume ${kept} goes on\n`,
       );
     if (!(error instanceof InterruptedError)) throw error;
-    interrupted = true;
+    stopped = error.code;
     streams.note(`stopped: ${work.size()} of ${members} draws are told\n`);
   }
-  if (work.size() === 0) return undefined;
+  const ending = stopped === undefined ? {} : { stopped };
+  if (work.size() === 0) return ending;
   const inOrder = draws.flatMap((member) => work.get(part, member) ?? []);
-  return {
+  const drawn = {
     spread: sizeSpread(inOrder, search.want, search.keep.length),
-    ...{ asked: members, seed, interrupted },
+    ...{ asked: members, seed },
     ...(chosen === undefined ? {} : { chosen }),
   };
+  return { drawn, ...ending };
 }

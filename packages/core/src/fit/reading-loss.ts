@@ -39,7 +39,7 @@ function between(cdf: (x: number) => number, low: number, high: number): number 
  * Minus the log of the probability that a reading falls between its bounds when `predicted` is there: a mixture of
  * normal errors of the kit and of spoilt readings (Student's t with 4 degrees of freedom, wider).
  */
-export function readingLoss(low: number, high: number, predicted: number, error: ReadingError): number {
+function readingLoss(low: number, high: number, predicted: number, error: ReadingError): number {
   const deviation = error.deviation(predicted);
   const middle = (low + high) / 2;
   const half = Math.max((high - low) / 2, (narrowest * deviation) / 2);

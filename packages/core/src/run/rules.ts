@@ -6,6 +6,9 @@ import { describeReading, readingOf, trueValue, twelveDigits } from './test-kit.
 /** Times closer than this are one, d. */
 const INSTANT = 1e-9;
 
+/** A rule that has turned round at so many readings in a row chatters: its two levels are nearer than what it does between two readings. */
+const CHATTER = 6;
+
 /** A rule at work. */
 interface Watch {
   readonly rule: Rule;
@@ -17,6 +20,10 @@ interface Watch {
   last: number;
   /** How often it has acted. */
   times: number;
+  /** Readings in a row, the last one too, at which it turned on or off. */
+  turns: number;
+  /** Whether it was said that it chatters. */
+  chatters: boolean;
 }
 
 /** Whether a reading lies truly on a side of a level. */
@@ -61,6 +68,17 @@ function decide(watch: Watch, reading: number, time: number): { deeds: readonly 
   return { deeds: rule.doing, text: `${shown}, ${reason}: ${describeDeeds(rule.doing)}` };
 }
 
+/** What to say of a rule, once, where it has turned on and off again at every one of the last readings. */
+function chattering(watch: Watch, wasActive: boolean): string | undefined {
+  watch.turns = watch.active === wasActive ? 0 : watch.turns + 1;
+  if (watch.chatters || watch.turns < CHATTER) return undefined;
+  watch.chatters = true;
+  const { read, side, level, until } = watch.rule;
+  const between =
+    until === undefined ? '' : ` and ${side === 'above' ? 'below' : 'above'} ${describeReading(read, until)}`;
+  return `${read} ${side} ${describeReading(read, level)}${between}: chatters, turned on and off at each of the last ${CHATTER} readings; set its two levels further apart, read less often, or do less at once`;
+}
+
 /**
  * Sets the rules of a scenario to watch a run. Call the answer at each day boundary with the day: every
  * rule whose reading day it is reads the water as it stands, then all that follows is done in the order of
@@ -82,6 +100,8 @@ export function openRules(bench: Bench, temperature: ArrayLike<number>): (time: 
     active: false,
     last: -Infinity,
     times: 0,
+    turns: 0,
+    chatters: false,
   }));
   return (time) => {
     const waters = { model, y, volume: hydraulics.volume, temperature };
@@ -93,8 +113,11 @@ export function openRules(bench: Bench, temperature: ArrayLike<number>): (time: 
         ledger.say(time, 'rule', rule.vessel, `${rule.read} cannot be read`);
         return [];
       }
+      const wasActive = watch.active;
       const decision = decide(watch, reading, time);
       if (decision.text !== '') ledger.say(time, 'rule', rule.vessel, decision.text);
+      const trouble = chattering(watch, wasActive);
+      if (trouble !== undefined) ledger.say(time, 'rule', rule.vessel, trouble);
       return decision.deeds;
     });
     const sorted = [...deeds].sort((a, b) => deedOrder.indexOf(a.kind) - deedOrder.indexOf(b.kind));

@@ -225,7 +225,7 @@ export function simulateWith(
     output += wanted.length;
     if (ending.kind !== 'done') {
       hydraulics.advance(ending.time - from);
-      sample(ending.time, y, x, 0);
+      time = ending.time;
       outcome = finish(ending);
       break;
     }
@@ -252,6 +252,8 @@ export function simulateWith(
       outcome = { kind: 'chattering', time, advice: adviceFor('chattering') };
     }
   }
+  // What was reached when a run breaks off is told, whatever time it was.
+  if (outcome !== undefined && samples[samples.length - 1].time < outcome.time) sample(time, y, x, 0);
   return {
     model,
     outcome: outcome ?? { kind: 'done', time: scenario.days },
