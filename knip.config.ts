@@ -12,6 +12,7 @@ const config: KnipConfig = {
     '.': {
       entry: [
         '.tools/*.mjs',
+        '.tools/mutation/{mutate,checks,vitest-shim}.mjs',
         'tests/**/*.test.ts',
         'tests/bench/**/*.bench.ts',
         'tests/bench/*.config.ts',
