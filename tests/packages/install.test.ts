@@ -51,8 +51,7 @@ describe('both packages in an empty folder', () => {
       const there = emptyFolder();
       const got = call('npm', ['install', '--prefer-offline', ...quiet, `node@${major}`], there);
       const node = join(there, 'node_modules/node/bin/node');
-      if (!existsSync(node) && !required )
-        context.skip(`no Node ${major} to be had: ${got.stderr}`);
+      if (!existsSync(node) && !required) context.skip(`no Node ${major} to be had: ${got.stderr}`);
       expect(got.status, got.stderr).toBe(0);
       expect(call(node, ['--version'], place).stdout).toMatch(new RegExp(`^v${major}\\.`));
       const main = join(place, 'node_modules/@leat/cli/dist/main.js');
