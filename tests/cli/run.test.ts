@@ -145,7 +145,7 @@ describe('leat run', () => {
   it('ends without a word when the reader closes the pipe', () => {
     const line = '$LEAT run small.yaml --json --every 15min | head -c 20; echo; echo "${PIPESTATUS[0]}"';
     const { out, err } = shell(line, folder);
-    expect(out.trimEnd().split('\n')).toEqual(['{"title":"Small syst', '0']);
+    expect(out.trimEnd().split('\n')).toEqual(['{"schema":"leat-run"', '0']);
     expect(err).toBe('');
   });
 });

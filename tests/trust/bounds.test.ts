@@ -102,7 +102,7 @@ describe('bounds before anything is simulated', () => {
     const packed = [{ form: 'u8', length: 10, bytes: bomb.length }];
     const head = {
       label: 'leat ensemble',
-      schema: 1,
+      schema: 2,
       id: 'x',
       counts: [0, 0, 0, 0],
       kinds: ['exact', 'exact'],
@@ -110,7 +110,7 @@ describe('bounds before anything is simulated', () => {
     };
     const folder = folderOf({
       'a.ens': Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`), bomb]),
-      'b.ens': `${JSON.stringify({ label: 'leat ensemble', schema: 1 })}\n`,
+      'b.ens': `${JSON.stringify({ label: 'leat ensemble', schema: 2 })}\n`,
     });
     for (const name of ['a.ens', 'b.ens']) {
       const { code, err } = await call(['merge', name, name], folder);

@@ -115,9 +115,9 @@ describe('readScenario', () => {
       return 'accepted';
     };
     expect(problem('day,et\n0,1')).toEqual(['no such column']);
-    expect(problem(csv.replace('0.3', ''))).toEqual(['line 5 of the file, column ET0: not a number: ""']);
+    expect(problem(csv.replace('0.3', ''))).toEqual(['line 5 of the file, column ET0: no value']);
     expect(problem('ET0\n1\n2')).toEqual(['fewer days than the run']);
-    expect(problem(csv.replace('0.3', '-1'))).toEqual(['line 5 of the file, column ET0: negative']);
+    expect(problem(csv.replace('0.3', '-1'))).toEqual(['line 5 of the file, column ET0: negative: -1']);
   });
 
   it('reports which numbers of the tables it used', () => {

@@ -63,7 +63,7 @@ describe('readTree', () => {
   });
 
   it('tells the first hundred faults of syntax and how many more there are', () => {
-    const { faults } = readTree(`a: ${'!x '.repeat(150)}`, 'a.yaml');
+    const { faults } = readTree('- !x 1\n'.repeat(150), 'a.yaml');
     expect(faults).toHaveLength(101);
     expect(faults[100]?.problem).toMatch(/^\d+ more faults of syntax from here on$/);
   });

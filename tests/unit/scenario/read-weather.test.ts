@@ -128,7 +128,7 @@ describe('messages about weather', () => {
       'a missing temperature',
       written('method: hargreaves, '),
       csv().replace('\n31,', '\n,'),
-      `${at}19: climate.et0.weather: line 3 of the file, column Tx: not a number: ""; got "w.csv"`,
+      `${at}19: climate.et0.weather: line 3 of the file, column Tx: no value; got "w.csv"`,
     ],
     [
       'a lowest above the highest',

@@ -185,8 +185,9 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   const scenario = readSections(reader, options, overrides);
   // The step of `--every` was put into the tree as a setting.
   const asked = (fault: Fault): Fault => {
-    if (options.every === undefined || fault.file !== '--set' || fault.key !== 'every') return fault;
-    return { ...fault, file: '--every' };
+    const { key, ...rest } = fault;
+    if (options.every === undefined || fault.file !== '--set' || key !== 'every') return fault;
+    return { ...rest, file: '--every' };
   };
   const all = [...faults, ...overrideFaults, ...reader.faults].map(asked);
   if (all.length > 0) throw new InputError(ordered(all));
