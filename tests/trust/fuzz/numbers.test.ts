@@ -1,0 +1,50 @@
+import { writeFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { createParameters } from '../../../packages/core/src/library/parameters.js';
+import { compileModel } from '../../../packages/core/src/model/compile.js';
+import { budgetsOf, worstResidual } from '../../../packages/core/src/result/budget.js';
+import { adviceFor } from '../../../packages/core/src/run/outcome.js';
+import { simulate } from '../../../packages/core/src/run/simulate.js';
+import { wideNetworks } from '../../support/random-system.js';
+
+/** Designs that are run; `npm run fuzz` asks for a tenth as many as it asks of texts and keeps the table. */
+const asked = process.env['FUZZ'];
+const designs = asked === undefined ? 150 : Math.ceil(Number(asked) / 10);
+
+it('any design runs to its end or ends by a name, and its budgets close either way', () => {
+  const ends = new Map<string, number>();
+  let [slowest, farthest, time] = [0, 0, 0];
+  fc.assert(
+    fc.property(wideNetworks, (scenario) => {
+      const began = performance.now();
+      const run = simulate(compileModel(scenario, createParameters(), { closureDraws: 0 }));
+      const seconds = (performance.now() - began) / 1000;
+      const { kind } = run.outcome;
+      expect(kind === 'done' || adviceFor(kind) !== '', kind).toBe(true);
+      const { budget, share } = worstResidual(budgetsOf(run));
+      expect(share, `${budget.quantity} of ${budget.place} after ${kind}`).toBeLessThan(1e-9);
+      expect(seconds).toBeLessThan(asked === undefined ? 30 : 5);
+      ends.set(kind, (ends.get(kind) ?? 0) + 1);
+      [slowest, farthest, time] = [Math.max(slowest, seconds), Math.max(farthest, share), time + seconds];
+    }),
+    { seed: 20252, numRuns: designs },
+  );
+  expect([...ends.values()].reduce((sum, count) => sum + count, 0)).toBe(designs);
+  if (asked === undefined) return;
+  const lines = [
+    '# Fuzzing of numbers',
+    '',
+    'Made by `npm run fuzz`: networks of two to six vessels whose numbers are drawn over many powers of ten (a jar to a',
+    'farm, spring water to sludge), run for three days. A run ends well or by a name; budgets close in all.',
+    '',
+    '| designs | s | slowest, ms | farthest residual, share of throughput |',
+    '| --- | --- | --- | --- |',
+    `| ${designs} | ${time.toFixed(0)} | ${(slowest * 1000).toFixed(0)} | ${farthest.toExponential(1)} |`,
+    '',
+    '| end | designs |',
+    '| --- | --- |',
+    ...[...ends].sort().map(([kind, count]) => `| ${kind} | ${count} |`),
+  ];
+  writeFileSync(new URL('../FUZZ-NUMBERS.md', import.meta.url), `${lines.join('\n')}\n`);
+}, 7_200_000);
