@@ -12,6 +12,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,
+    // Vitest leaves one core free, which of two is half.
+    maxWorkers: '100%',
     reporters: inCi ? ['default', 'json'] : ['default'],
     outputFile: { json: '.reports/vitest.json' },
     coverage: {
