@@ -1,21 +1,23 @@
 /**
  * Mutation testing of the processes and the integrators: changes one place of a file, and asks whether a test fails.
  *
- *   node .tools/mutation/mutate.mjs [--per-file 60] [--seed 1] [--workers 2] [--keep] [NAME ...]
+ *   node .tools/mutation/mutate.mjs [--per-file 60] [--seed 1] [--workers 2] [--go-on] [--keep] [NAME ...]
  *
  * A seeded sample of the changes of each file (`mutants.mjs`) is tried on the tests of `rooms` below, each in a bare process
- * (`checks.mjs`), the quickest first, until one fails. NAME limits it to files whose path holds it. `--keep` writes
- * tests/trust/MUTATION.md. Ends with 1 where a room stays at or below 85 % of the changes that are not listed as equal.
+ * (`checks.mjs`), the quickest first, until one fails. NAME limits it to files whose path holds it. What is found of a file
+ * is kept under .reports/mutation; with `--go-on` it is taken from there where neither the code nor the tests have changed
+ * since, so that a long run can be made in pieces. `--keep` writes tests/trust/MUTATION.md. Ends with 1 where a room stays at or below 85 % of the changes that are not listed as equal.
  */
 import { spawn } from 'node:child_process';
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { equals } from './equals.mjs';
 import { mutantsOf } from './mutants.mjs';
-import { makeTree, transpile } from './tree.mjs';
+import { filesUnder, makeTree, transpile } from './tree.mjs';
 import { mutationDocument } from './document.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
@@ -25,6 +27,7 @@ const { values: options, positionals: names } = parseArgs({
     'per-file': { type: 'string', default: '60' },
     seed: { type: 'string', default: '1' },
     workers: { type: 'string', default: '2' },
+    'go-on': { type: 'boolean', default: false },
     keep: { type: 'boolean', default: false },
   },
 });
@@ -42,8 +45,8 @@ const rooms = [
     folders: ['packages/core/src/processes', 'packages/core/src/processes/kinetics'],
     tests: [
       'tests/unit/processes/rows.test.js',
-      'tests/unit/processes/laws.test.js',
-      'tests/unit/processes/conditions.test.js',
+      'tests/unit/processes/rates-by-hand.test.js',
+      'tests/unit/processes/kernels.test.js',
       'tests/closure/stoichiometry.test.js',
       'tests/unit/processes/every-process.test.js',
       'tests/unit/model/rates.test.js',
@@ -52,7 +55,7 @@ const rooms = [
   },
   {
     folders: ['packages/core/src/solve'],
-    tests: [...inFolder('tests/unit/solve'), ...inFolder('tests/order')],
+    tests: [...inFolder('tests/order'), ...inFolder('tests/unit/solve')],
   },
 ];
 /** Files of declarations and lists: there is nothing to change, or what is there belongs to no number. */
@@ -114,6 +117,23 @@ const trees = Array.from({ length: Number(options.workers) }, (_, n) =>
 );
 for (const tree of trees) makeTree(root, tree, folders);
 
+/** Stands for the code and the tests of a room as they are: what was found of others says nothing of these. */
+function stateOf({ tests }) {
+  const state = createHash('sha256').update(JSON.stringify([options['per-file'], options.seed]));
+  const shared = ['packages/core/src', 'packages/cli/scenarios', 'tests/support'];
+  const paths = shared
+    .flatMap((folder) => filesUnder(join(root, folder)))
+    .filter((path) => !path.endsWith('.js'));
+  const own = tests
+    .map((test) => join(root, test.replace(/\.js$/, '.ts')))
+    .filter((path) => existsSync(path));
+  const all = [...paths, ...own, join(root, '.tools/mutation/mutants.mjs')];
+  for (const path of all.sort()) state.update(path.slice(root.length)).update(readFileSync(path));
+  return state.digest('hex');
+}
+const states = rooms.map(stateOf);
+const foundOf = (file) => join(root, '.reports/mutation', `${file.replaceAll('/', '~')}.json`);
+
 const tasks = [];
 for (const [room, { folders: places, tests }] of rooms.entries()) {
   const there = tests.filter((test) => existsSync(join(trees[0], test)));
@@ -134,13 +154,20 @@ for (const [room, { folders: places, tests }] of rooms.entries()) {
       ];
       const all = mutantsOf(file, text);
       const random = randomFrom(Number(options.seed) + file.length * 1009);
-      for (const mutant of sampled(all, Number(options['per-file']), random)) {
-        tasks.push({ room, file, text, tests: ordered, mutant, of: all.length });
+      const found =
+        options['go-on'] && existsSync(foundOf(file))
+          ? JSON.parse(readFileSync(foundOf(file), 'utf8'))
+          : undefined;
+      for (const [n, mutant] of sampled(all, Number(options['per-file']), random).entries()) {
+        const done = found?.state === states[room] ? { killed: found.killed[n] } : {};
+        tasks.push({ room, file, text, tests: ordered, mutant, of: all.length, ...done });
       }
     }
   }
 }
-for (const { tests } of rooms) {
+const open = tasks.filter(({ killed }) => killed === undefined);
+for (const [room, { tests }] of rooms.entries()) {
+  if (!open.some((task) => task.room === room)) continue;
   const whole = await check(
     trees[0],
     tests.filter((test) => existsSync(join(trees[0], test))),
@@ -153,8 +180,8 @@ for (const { tests } of rooms) {
 let next = 0;
 const began = performance.now();
 async function work(tree) {
-  while (next < tasks.length) {
-    const task = tasks[next++];
+  while (next < open.length) {
+    const task = open[next++];
     const { file, text, mutant } = task;
     const target = join(tree, file.replace(/\.ts$/, '.js'));
     writeFileSync(target, transpile(text.slice(0, mutant.start) + mutant.text + text.slice(mutant.end)));
@@ -162,17 +189,32 @@ async function work(tree) {
     writeFileSync(target, transpile(text));
     task.killed = !passed;
     task.said = said;
-    task.source = text.split('\n')[mutant.line - 1].trim();
-    task.equal = passed ? equals({ file, ...mutant, source: task.source }) : undefined;
-    if (passed) {
-      console.log(
-        `${task.equal ? 'equal' : 'LIVES'} ${file}:${mutant.line} ${mutant.kind} ${mutant.was} -> ${mutant.text}   | ${task.source}`,
-      );
-    }
+    keepFound(file);
   }
 }
+
+/** Keeps what is found of a file when all of it is. */
+function keepFound(file) {
+  const own = tasks.filter((task) => task.file === file);
+  const killed = own.map((task) => task.killed);
+  if (killed.includes(undefined)) return;
+  mkdirSync(dirname(foundOf(file)), { recursive: true });
+  writeFileSync(foundOf(file), JSON.stringify({ state: states[own[0].room], killed }));
+}
+
 await Promise.all(trees.map(work));
 for (const tree of trees) rmSync(tree, { recursive: true });
+for (const task of tasks) {
+  const { file, text, mutant } = task;
+  const lineOf = (whole) => whole.split('\n')[mutant.line - 1].trim();
+  const changed = lineOf(text.slice(0, mutant.start) + mutant.text + text.slice(mutant.end));
+  task.source = lineOf(text);
+  task.equal = task.killed ? undefined : equals({ file, source: task.source, changed });
+  if (task.killed) continue;
+  console.log(
+    `${task.equal ? 'equal' : 'LIVES'} ${file}:${mutant.line} ${mutant.kind}   ${task.source}   =>   ${changed}`,
+  );
+}
 const text = mutationDocument(tasks, { seed: options.seed, perFile: options['per-file'] });
 console.log(text);
 console.log(`${tasks.length} changes in ${Math.round((performance.now() - began) / 1000)} s`);

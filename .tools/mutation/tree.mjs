@@ -9,7 +9,8 @@ export function transpile(text) {
   }).outputText;
 }
 
-function filesUnder(folder) {
+/** Every file in a folder and those below it. */
+export function filesUnder(folder) {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     if (entry.name === 'node_modules' || entry.name === 'dist') return [];
     const path = join(folder, entry.name);

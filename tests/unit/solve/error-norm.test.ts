@@ -26,6 +26,14 @@ describe('worstState', () => {
     expect(worstState(Float64Array.from([1, Infinity]), y, tolerance)).toBe(1);
     expect(worstState(new Float64Array(0), new Float64Array(0), tolerance)).toBe(-1);
   });
+
+  it('weighs each by its own tolerance and value, and names one also where all are far below', () => {
+    // 0.3 / (1 + 0.1 x 10) = 0.15, 0.5 / (2 + 0.1 x 10) = 0.167; with the other's tolerance it would be turned round.
+    expect(worstState(Float64Array.from([0.3, -0.5]), Float64Array.from([10, 10]), tolerance)).toBe(1);
+    // 3 / (1 + 0.1 x 0) = 3, 8 / (2 + 0.1 x 20) = 2.
+    expect(worstState(Float64Array.from([3, 8]), Float64Array.from([0, -20]), tolerance)).toBe(0);
+    expect(worstState(Float64Array.from([0, 0]), Float64Array.from([0, 0]), tolerance)).toBe(0);
+  });
 });
 
 describe('checkTolerance', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { RateSystem } from '../../../packages/core/src/solve/contract.js';
+import type { Integrator, RateSystem } from '../../../packages/core/src/solve/contract.js';
 import { explicit } from '../../../packages/core/src/solve/explicit.js';
 import { exactProblem } from '../../support/exact-problem.js';
-import { plainSystem } from '../../support/plain-system.js';
+import { plainSystem, sparseRows } from '../../support/plain-system.js';
 
 const tolerance = (states: number): { relative: number; absolute: Float64Array } => ({
   relative: 1e-7,
@@ -73,5 +73,51 @@ describe('explicit', () => {
     const ending = integrator.advance(0, 100, y, new Float64Array(3));
     expect(ending).toMatchObject({ kind: 'too-many-steps' });
     expect([0, 1, 2]).toContain((ending as { worst: number }).worst);
+  });
+
+  it('goes on with the step it has found, and forgets it when told', () => {
+    const restless = plainSystem({ states: 1, f: (t) => [Math.cos(5 * t)], jacobian: () => [[0]] });
+    const evaluations = (between: (integrator: Integrator) => void): number => {
+      const integrator = explicit(restless, tolerance(1), { firstStep: 1e-6 });
+      const y = new Float64Array(1);
+      expect(integrator.advance(0, 10, y, new Float64Array(1))).toEqual({ kind: 'done' });
+      between(integrator);
+      const before = integrator.work.evaluations;
+      expect(integrator.advance(10, 11, y, new Float64Array(1))).toEqual({ kind: 'done' });
+      return integrator.work.evaluations - before;
+    };
+    const forgetful = evaluations((integrator) => {
+      integrator.restart();
+    });
+    expect(forgetful).toBeGreaterThan(1.5 * evaluations(() => undefined));
+  });
+
+  it('wants an extent as exactly as the most exacting state it moves, or as any where it moves none', () => {
+    // The first two rates cancel on the first state; the last moves nothing. The second state asks for little.
+    const system: RateSystem = {
+      states: 2,
+      rates: 3,
+      stoichiometry: sparseRows([[[0, 1]], [[0, -1]], []]),
+      dependence: sparseRows([[], [], []]),
+      evaluate: (t, _y, r) => {
+        r.fill(Math.cos(t));
+      },
+      differentiate: (t, _y, _dr, rt) => {
+        rt.fill(-Math.sin(t));
+      },
+    };
+    const wanted = { relative: 1e-12, absolute: Float64Array.from([1e-9, 1]) };
+    const x = new Float64Array(3);
+    expect(explicit(system, wanted).advance(0, 4, Float64Array.from([0, 5]), x)).toEqual({ kind: 'done' });
+    for (const extent of x) expect(Math.abs(extent - Math.sin(4))).toBeLessThan(1e-9);
+    const one: RateSystem = {
+      ...system,
+      rates: 1,
+      stoichiometry: sparseRows([[]]),
+      dependence: sparseRows([[]]),
+    };
+    const alone = new Float64Array(1);
+    expect(explicit(one, wanted).advance(0, 4, Float64Array.from([0, 5]), alone)).toEqual({ kind: 'done' });
+    expect(Math.abs(alone[0] - Math.sin(4))).toBeLessThan(1e-9);
   });
 });

@@ -30,6 +30,10 @@ describe('the tableau of RODAS', () => {
     expect([...at(0)].every((weight) => weight === 0)).toBe(true);
   });
 
+  it('corrects the dense output by the first five stages alone: the last has the weight of the share [R]', () => {
+    for (const s of [0.1, 0.3, 0.75]) expect(at(s)[5]).toBe(s);
+  });
+
   it('sums a constant right side to the share of the step, at any share', () => {
     for (const s of [0.25, 0.5, 0.9, 1]) {
       const sum = untransformed(at(s)).reduce((all, weight) => all + weight, 0);

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { RateSystem } from '../../../packages/core/src/solve/contract.js';
 import { rosenbrock, rosenbrockWith } from '../../../packages/core/src/solve/rosenbrock.js';
+import { denseLu } from '../../../packages/core/src/solve/dense-lu.js';
+import { noWork } from '../../../packages/core/src/solve/no-work.js';
+import { RodasStep } from '../../../packages/core/src/solve/rodas-step.js';
 import { sparseLu } from '../../../packages/core/src/solve/sparse-lu.js';
 import { exactProblem } from '../../support/exact-problem.js';
 import { plainSystem } from '../../support/plain-system.js';
@@ -156,5 +159,69 @@ describe('rosenbrock', () => {
     const y = Float64Array.from([1, 0, 1]);
     const ending = rosenbrock(system, tolerance(1e-6, 3)).advance(0, 1, y, new Float64Array(3));
     expect(ending).toMatchObject({ kind: 'not-finite', worst: -1 });
+  });
+
+  it('takes a step whose error is exactly at the tolerance, and none above', () => {
+    const decay = plainSystem({
+      states: 1,
+      f: (_t, y) => [-y[0] * y[0]],
+      jacobian: (_t, y) => [[-2 * y[0]]],
+    });
+    const step = new RodasStep(decay, noWork(), denseLu);
+    step.begin(0, Float64Array.from([1]));
+    step.attempt(0.5);
+    const error = Math.abs(step.error[0]);
+    const tries = (allowed: number): { steps: number; rejected: number } => {
+      const asked = { relative: Number.MIN_VALUE, absolute: Float64Array.from([allowed]) };
+      const integrator = rosenbrock(decay, asked, { firstStep: 0.5, maxSteps: 1 });
+      expect(integrator.advance(0, 5, Float64Array.from([1]), new Float64Array(1)).kind).toBe(
+        'too-many-steps',
+      );
+      return integrator.work;
+    };
+    expect(tries(error)).toMatchObject({ steps: 1, rejected: 0 });
+    for (const above of [1.001, 1.5, 3])
+      expect(tries(error / above)).toMatchObject({ steps: 0, rejected: 1 });
+  });
+
+  it('delivers a sample at the very end of a step with that step', () => {
+    const growth = plainSystem({ states: 1, f: (_t, y) => [y[0]], jacobian: () => [[1]] });
+    const seen: number[] = [];
+    const take = (t: number, y: Float64Array, x: Float64Array): void => {
+      seen.push(t, y[0], x[0]);
+    };
+    const integrator = rosenbrock(growth, tolerance(1e-3, 1), { firstStep: 0.25, maxSteps: 1 });
+    const y = Float64Array.from([1]);
+    const sampling = { times: [0.25, 0.5], take };
+    expect(integrator.advance(0, 1, y, new Float64Array(1), sampling)).toMatchObject({ time: 0.25 });
+    expect(seen).toHaveLength(3);
+    expect(seen[1]).toBeCloseTo(Math.exp(0.25), 4);
+    expect(seen[2]).toBeCloseTo(Math.exp(0.25) - 1, 4);
+  });
+
+  it('runs to the last bit alike in another unit of time, however short or long that makes the stretch', () => {
+    const run = (unit: number): { bits: number[]; steps: number; rejected: number } => {
+      const plain = hires.system();
+      const system: RateSystem = {
+        ...plain,
+        evaluate: (t, y, r) => {
+          plain.evaluate(t / unit, y, r);
+          for (let k = 0; k < r.length; k++) r[k] /= unit;
+        },
+        differentiate: (t, y, dr, rt) => {
+          plain.differentiate(t / unit, y, dr, rt);
+          for (let p = 0; p < dr.length; p++) dr[p] /= unit;
+          for (let k = 0; k < rt.length; k++) rt[k] /= unit * unit;
+        },
+      };
+      const integrator = rosenbrock(system, tolerance(1e-4, 8), { firstStep: 256 * unit });
+      const y = Float64Array.from(hires.start);
+      expect(integrator.advance(0, 256 * unit, y, new Float64Array(system.rates))).toEqual({ kind: 'done' });
+      const { steps, rejected } = integrator.work;
+      return { bits: [...y], steps, rejected };
+    };
+    const wanted = run(1);
+    expect(wanted.rejected).toBeGreaterThan(0);
+    for (const power of [-110, 110]) expect(run(2 ** power)).toEqual(wanted);
   });
 });

@@ -117,6 +117,25 @@ describe.each([
     expect([0, 1]).toContain(solver.failedRow);
   });
 
+  it.each([
+    [1, 0],
+    [3, 0],
+    [3, 1],
+    [3, 2],
+  ])('of %d unlike diagonal entries names the one that is 0 (%d)', (size, zero) => {
+    const solver = make(sparseRows(Array.from({ length: size }, (_, i) => [[i, 0]])));
+    expect(solver.failedRow).toBe(-1);
+    for (let i = 0; i < size; i++) solver.values[solver.place(i, i)] = i === zero ? 0 : 10 ** (3 * i);
+    expect(solver.factor()).toBe(false);
+    expect(solver.failedRow).toBe(zero);
+    for (let i = 0; i < size; i++) solver.values[solver.place(i, i)] = 10 ** (3 * i);
+    expect(solver.factor()).toBe(true);
+    expect(solver.failedRow).toBe(-1);
+    const b = Float64Array.from({ length: size }, (_, i) => 2 * 10 ** (3 * i));
+    solver.solve(b);
+    expect(largestDeviation(b, new Array(size).fill(2))).toBeLessThan(1e-14);
+  });
+
   it('has no place outside its pattern', () => {
     expect(() => make(square).place(0, 2)).toThrow(RangeError);
   });
@@ -130,6 +149,37 @@ describe.each([
     const b = Float64Array.from([1e4, 1e4]);
     solver.solve(b);
     expect(largestDeviation(b, [0, 1])).toBeLessThan(1e-12);
+  });
+});
+
+describe('a pivot that cancellation has left', () => {
+  const last = (make: LinearSolverFactory, left: number): boolean => {
+    const solver = make(
+      sparseRows([
+        [
+          [0, 0],
+          [1, 0],
+        ],
+        [
+          [0, 0],
+          [1, 0],
+        ],
+      ]),
+    );
+    [1, 1, 1, 1 + left].forEach(
+      (value, p) => (solver.values[solver.place(Math.floor(p / 2), p % 2)] = value),
+    );
+    return solver.factor();
+  };
+
+  it('is lost in sparseLu up to 16 roundings of its own diagonal, and taken above', () => {
+    expect(last(sparseLu, 16 * Number.EPSILON)).toBe(false);
+    expect(last(sparseLu, 17 * Number.EPSILON)).toBe(true);
+  });
+
+  it('is lost in denseLu below 1e-14 of its scaled row and column, and taken above', () => {
+    expect(last(denseLu, 32 * Number.EPSILON)).toBe(false);
+    expect(last(denseLu, 64 * Number.EPSILON)).toBe(true);
   });
 });
 

@@ -17,6 +17,17 @@ describe('StepControl', () => {
     );
   });
 
+  it.each([
+    ['stretches the last step by 5 %', 1.05, 1.05],
+    ['halves what is little more than that', 1.06, 0.53],
+    ['halves what is just short of two steps', 1.98, 0.99],
+    ['takes the natural step with two or more to go', 2, 1],
+    ['takes the natural step far from the end', 7, 1],
+    ['takes what is left', 0.3, 0.3],
+  ])('%s', (_case, remaining, wanted) => {
+    expect(new StepControl().fit(remaining, 1)).toBeCloseTo(wanted, 14);
+  });
+
   it('does not shrink the natural step for one cut short by the end', () => {
     const control = new StepControl();
     control.natural = 10;
@@ -41,6 +52,29 @@ describe('StepControl', () => {
     control.accept(1, 0.5);
     expect(control.natural).toBeCloseTo((0.9 * 0.05 ** 0.25) / 0.5 ** 0.5, 12);
     expect(control.natural).toBeLessThan(0.9 / 0.5 ** 0.25);
+  });
+
+  it('predicts from two steps: (h0/h1) (err1^2/err0)^(1/4) / 0.9 (Hairer & Wanner II, IV.8 [R]), by hand', () => {
+    const after = (first: readonly [number, number], second: readonly [number, number]): number => {
+      const control = new StepControl();
+      control.accept(...first);
+      control.natural = second[0];
+      control.accept(...second);
+      return control.natural;
+    };
+    // (2/1) (0.25/0.04)^(1/4) / 0.9 = 3.51364, above 0.5^(1/4) / 0.9 = 0.93434.
+    expect(after([2, 0.04], [1, 0.5])).toBeCloseTo(1 / 3.5136418446, 9);
+    // An error below 0.01 counts as 0.01: (1/1) (0.25/0.01)^(1/4) / 0.9 = 2.48452.
+    expect(after([1, 1e-6], [1, 0.5])).toBeCloseTo(1 / 2.484519975, 9);
+    // An error on the fall: 0.0625^(1/4) / 0.9 = 0.55556 alone decides, not (1/2)(0.00390625/0.5)^(1/4) / 0.9.
+    expect(after([1, 0.5], [2, 0.0625])).toBeCloseTo(2 * 1.8, 9);
+  });
+
+  it('shrinks by at least the safety factor when refused: 1 / (1.5^(1/4) / 0.9)', () => {
+    const control = new StepControl();
+    control.reject(1, 1.5);
+    expect(control.retry).toBeCloseTo(0.9 / 1.5 ** 0.25, 14);
+    expect(control.natural).toBe(control.retry);
   });
 
   it('shrinks by the error when refused, by at most 5, and does not grow at once after it', () => {
@@ -72,5 +106,29 @@ describe('StepControl', () => {
     expect(day()).toBeLessThan(1.5);
     control.restart(10);
     expect(day()).toBe(10);
+  });
+
+  it('keeps a habit of beginnings through a stretch too short to show it, and drops it at a longer beginning', () => {
+    const control = new StepControl();
+    const begin = (): number => {
+      control.beginStretch();
+      return control.natural ?? NaN;
+    };
+    control.natural = 10;
+    for (let day = 0; day < 2; day++) {
+      begin();
+      control.reject(10, 1e4);
+      control.accept(1, 0.9 ** 4);
+      control.natural = 10;
+    }
+    // An error of 0.9^4 at a step of 1 asks for a step of 1.
+    expect(begin()).toBeCloseTo(1, 12);
+    control.accept(1e-3, 0.9 ** 4);
+    control.natural = 10;
+    expect(begin()).toBeCloseTo(1, 12);
+    // A beginning whose whole step goes well teaches a longer one.
+    control.accept(1, 0.45 ** 4);
+    control.natural = 10;
+    expect(begin()).toBeCloseTo(2, 12);
   });
 });

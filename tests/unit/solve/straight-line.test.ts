@@ -86,6 +86,47 @@ describe('code written out for a shape', () => {
     expect([...a]).toEqual([123]);
   });
 
+  it('keeps its schedule: loops for 12 million products, then every 32nd of 2,048 calls, then always', () => {
+    const line = new StraightLine(['a'], 1200, (writer) => {
+      writer.add('a[0]=1;', 1200);
+    });
+    const used = Array.from({ length: 13_000 }, () => line.code() !== undefined);
+    const first = 12_000_000 / 1200 - 1;
+    const wanted = used.map((_, call) => {
+      const warm = call - first + 1;
+      return warm >= 2048 || (warm > 0 && warm % 32 === 0);
+    });
+    expect(used).toEqual(wanted);
+  });
+
+  it.each([
+    ['two of 125 fit into one piece of 250', [125, 125], 1],
+    ['one product more does not', [126, 125], 2],
+    ['a piece begins anew at 0', [200, 125, 125], 2],
+    ['a statement is never cut', [999, 1], 2],
+    ['without statements there is one empty piece', [], 1],
+  ])('is cut into pieces by their products: %s', (_case, products, pieces) => {
+    const line = new StraightLine(['a'], 40_000, (writer) => {
+      for (const count of products) writer.add('a[0]++;', count);
+    });
+    for (let call = 0; call < 2400; call++) line.code();
+    const a = new Float64Array(1);
+    for (const piece of line.code() ?? []) piece(a);
+    expect(line.code()).toHaveLength(pieces);
+    expect(a[0]).toBe(products.length);
+  });
+
+  it.each([
+    [40_000, true],
+    [40_001, false],
+  ])('of %d products is made: %s', (products, made) => {
+    const line = new StraightLine([], products, (writer) => {
+      writer.add('', products);
+    });
+    for (let call = 0; call < 2400; call++) line.code();
+    expect(line.code() !== undefined).toBe(made);
+  });
+
   it('is not made when it would be very long', () => {
     const write = vi.fn();
     const line = new StraightLine([], 1e6, write);
