@@ -55,10 +55,10 @@ module.exports = {
     },
     {
       name: 'solve-packages',
-      comment: 'The solver uses odex and ml-matrix, no other package.',
+      comment: 'The solver uses odex, no other package.',
       severity: 'error',
       from: { path: `${core}/solve/` },
-      to: { path: '(^|/)node_modules/', pathNot: '/node_modules/(odex|ml-matrix)/' },
+      to: { path: '(^|/)node_modules/', pathNot: '/node_modules/odex/' },
     },
     {
       name: 'library-below',

@@ -5,6 +5,7 @@ import type { Component } from '../../packages/core/src/model/component.js';
 import { closeRow } from '../../packages/core/src/model/stoichiometry.js';
 import { scopeTo } from '../../packages/core/src/model/scope.js';
 import { processes } from '../../packages/core/src/processes/index.js';
+import type { Process } from '../../packages/core/src/processes/process.js';
 
 const parameters = createParameters();
 const values = scopeTo(parameters, {
@@ -115,5 +116,19 @@ describe('a row that does not close', () => {
       ],
     };
     expect(() => closeRow(open, values)).toThrow('vague: nitrogen do not fix the coefficients left open');
+  });
+
+  it('is refused where a term holds nothing of what it closes, even if another could be solved for', () => {
+    const crossed: Pick<Process, 'id' | 'stoichiometry'> = {
+      id: 'crossed',
+      stoichiometry: () => [
+        { component: 'tan', coefficient: -1 },
+        { component: 'oxygen', coefficient: { closes: 'charge' } },
+        { component: 'alkalinity', coefficient: { closes: 'oxygen-demand' } },
+      ],
+    };
+    expect(() => closeRow(crossed, values)).toThrow(
+      'crossed: charge, oxygen-demand do not fix the coefficients left open',
+    );
   });
 });

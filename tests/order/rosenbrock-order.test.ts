@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { denseLu } from '../../packages/core/src/solve/dense-lu.js';
+import { denseLu } from '../support/dense-lu.js';
 import { RodasStep } from '../../packages/core/src/solve/rodas-step.js';
 import { rosenbrock } from '../../packages/core/src/solve/rosenbrock.js';
 import { sparseLu } from '../../packages/core/src/solve/sparse-lu.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { denseLu } from '../../packages/core/src/solve/dense-lu.js';
+import { denseLu } from '../support/dense-lu.js';
 import { rosenbrockWith } from '../../packages/core/src/solve/rosenbrock.js';
 import { sparseLu } from '../../packages/core/src/solve/sparse-lu.js';
 import type { LinearSolverFactory } from '../../packages/core/src/solve/linear-solver.js';

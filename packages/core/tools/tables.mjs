@@ -61,23 +61,37 @@ export function ids() {
 /** Tables kept in a file of their own, so that rows drawn before them keep their draws. */
 const parts = { salads: 'crops' };
 
+/** One column of the tables, a line for each file. */
+const column = (name, files) => [
+  `  ${name}: [`,
+  ...files.map((cells) => `    ${cells.map(quote).join(', ')},`),
+  '  ],',
+];
+
 /** The text of the generated module. Same tables, same text. */
 export function generate() {
-  const files = tableFiles();
-  const rows = files.flatMap((file) => {
+  const files = tableFiles().map((file) => {
     const name = file.slice(0, -'.tsv'.length);
-    const table = parts[name] ?? name;
-    return readTable(file, columns).map((cells) => literal([table, ...cells]));
+    return { table: parts[name] ?? name, rows: readTable(file, columns) };
   });
   const sources = readTable('sources.tsv', sourceColumns).map(literal);
   return [
     '// Generated from data/*.tsv by tools/tables.mjs. Do not edit: change the tables and run it again.',
-    "import type { SourceCells, TableCells } from './table-row.js';",
+    "import type { SourceCells, TableColumns } from './table-row.js';",
     '',
-    `/** One row a number: table, ${columns.join(', ')}. */`,
-    'export const tableCells: readonly TableCells[] = [',
-    ...rows,
-    '];',
+    '/** The numbers by column: like beside like takes a tenth less to send. */',
+    'export const tableColumns: TableColumns = {',
+    ...column(
+      'table',
+      files.map(({ table, rows }) => rows.map(() => table)),
+    ),
+    ...columns.flatMap((name, at) =>
+      column(
+        name,
+        files.map(({ rows }) => rows.map((cells) => cells[at])),
+      ),
+    ),
+    '};',
     '',
     `/** One row a source: ${sourceColumns.join(', ')}. */`,
     'export const sourceCells: readonly SourceCells[] = [',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sourceCells, tableCells } from '../../../packages/core/src/library/tables.generated.js';
+import { sourceCells, tableColumns } from '../../../packages/core/src/library/tables.generated.js';
 import { tableRows } from '../../../packages/core/src/library/table-rows.js';
 import { generate, generated } from '../../../packages/core/tools/tables.mjs';
 
@@ -27,9 +27,13 @@ describe('the tables', () => {
   });
 
   it('name each number once', () => {
-    const ids = tableCells.map((cells) => cells[1]);
+    const ids = tableColumns.id;
     expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
-    expect(tableRows.size).toBe(tableCells.length);
+    expect(tableRows.size).toBe(ids.length);
+  });
+
+  it('have every column as long as the others', () => {
+    for (const [name, cells] of Object.entries(tableColumns)) expect(cells.length, name).toBe(tableRows.size);
   });
 
   it('give every number a unit, conditions and a page', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { denseLu } from '../../../packages/core/src/solve/dense-lu.js';
+import { denseLu } from '../../support/dense-lu.js';
 import { stepMatrix } from '../../../packages/core/src/solve/jacobian.js';
 import { sparseLu } from '../../../packages/core/src/solve/sparse-lu.js';
 import { largestDeviation } from '../../support/deviation.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { denseLu } from '../../../packages/core/src/solve/dense-lu.js';
+import { denseLu } from '../../support/dense-lu.js';
 import type { LinearSolverFactory } from '../../../packages/core/src/solve/linear-solver.js';
 import { sparseLu } from '../../../packages/core/src/solve/sparse-lu.js';
 import { largestDeviation } from '../../support/deviation.js';

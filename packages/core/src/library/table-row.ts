@@ -36,20 +36,10 @@ export interface TableRow {
   readonly given?: string;
 }
 
-/** The cells of a row in the order of the generated module. */
-export type TableCells = readonly [
-  table: string,
-  id: string,
-  value: number,
-  unit: string,
-  low: number,
-  high: number,
-  distribution: Distribution,
-  conditions: string,
-  source: string,
-  page: string,
-  mark: Mark,
-];
+/** Every row of our tables, column by column. */
+export type TableColumns = {
+  readonly [Name in Exclude<keyof TableRow, 'given'>]: readonly TableRow[Name][];
+};
 
 /** The cells of a source: key, citation, year, DOI or `none`, note. */
 export type SourceCells = readonly [key: string, citation: string, year: string, doi: string, note: string];

@@ -1,6 +1,7 @@
-import { Matrix, solve } from 'ml-matrix';
 import type { Process, Term } from '../processes/process.js';
+import { sparseLu } from '../solve/sparse-lu.js';
 import { contentOf, type Conserved, type Content, type Values } from './composition.js';
+import { packPattern } from './sparse.js';
 
 /** A term with its coefficient known and its content beside it. */
 export interface ClosedTerm extends Omit<Term, 'coefficient'> {
@@ -10,7 +11,8 @@ export interface ClosedTerm extends Omit<Term, 'coefficient'> {
 
 /**
  * Works out the coefficients that a row leaves to conservation: one linear equation for each
- * quantity that a term closes (dense, ml-matrix: never more than a handful).
+ * quantity that a term closes (never more than a handful). Rows are not exchanged: a term must itself hold some
+ * of what it closes.
  * @throws RangeError when the equations do not fix the unknowns.
  */
 export function closeRow(
@@ -22,22 +24,24 @@ export function closeRow(
     .map((term) => ({ term, content: contentOf(term.component, values) }));
   const unknown = terms.filter(({ term }) => typeof term.coefficient !== 'number');
   const closes = unknown.map(({ term }) => (term.coefficient as { closes: Conserved }).closes);
-  let found: readonly number[] = [];
-  if (unknown.length > 0) {
-    const matrix = new Matrix(closes.map((quantity) => unknown.map(({ content }) => content[quantity])));
-    const known = closes.map((quantity) => [
+  const equations = sparseLu(packPattern(closes.map(() => [...unknown.keys()])));
+  closes.forEach((quantity, row) => {
+    unknown.forEach(({ content }, column) => {
+      equations.values[equations.place(row, column)] = content[quantity];
+    });
+  });
+  if (!equations.factor())
+    throw new RangeError(`${process.id}: ${closes.join(', ')} do not fix the coefficients left open`);
+  const found = Float64Array.from(
+    closes,
+    (quantity) =>
       -terms.reduce(
         (sum, { term, content }) =>
           typeof term.coefficient === 'number' ? sum + term.coefficient * content[quantity] : sum,
         0,
       ),
-    ]);
-    try {
-      found = solve(matrix, new Matrix(known)).to1DArray();
-    } catch {
-      throw new RangeError(`${process.id}: ${closes.join(', ')} do not fix the coefficients left open`);
-    }
-  }
+  );
+  equations.solve(found);
   let next = 0;
   return terms.map(({ term, content }) => ({
     ...term,

@@ -1,6 +1,5 @@
 import type { Ending, Integrator, IntegratorFactory, RateSystem, Sampling, Tolerance } from './contract.js';
 import { noWork } from './no-work.js';
-import { denseLu } from './dense-lu.js';
 import { checkTolerance, errorNorm, worstState } from './error-norm.js';
 import { firstStep } from './first-step.js';
 import type { LinearSolverFactory } from './linear-solver.js';
@@ -8,8 +7,6 @@ import { RodasStep } from './rodas-step.js';
 import { sparseLu } from './sparse-lu.js';
 import { StepControl } from './step-control.js';
 
-/** Up to this many states the dense LU with row exchanges is used. */
-const SMALL = 4;
 const MAX_STEPS = 100_000;
 /** Steps shorter than this share of the time reached, or of the stretch, are too small. */
 const LEAST_OF_TIME = 16 * Number.EPSILON;
@@ -135,5 +132,4 @@ export function rosenbrockWith(makeSolver: LinearSolverFactory): IntegratorFacto
  * The stiff integrator: RODAS of order 4(3) with exact Jacobian, error control by step size, and dense
  * output of order 3. `maxSteps` bounds the tries in one stretch (100,000 unless said otherwise).
  */
-export const rosenbrock: IntegratorFactory = (system, tolerance, options) =>
-  rosenbrockWith(system.states <= SMALL ? denseLu : sparseLu)(system, tolerance, options);
+export const rosenbrock: IntegratorFactory = /* @__PURE__ */ rosenbrockWith(sparseLu);

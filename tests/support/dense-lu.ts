@@ -1,6 +1,6 @@
 import { LuDecomposition, Matrix } from 'ml-matrix';
-import type { SparsePattern } from './contract.js';
-import type { LinearSolver } from './linear-solver.js';
+import type { SparsePattern } from '../../packages/core/src/solve/contract.js';
+import type { LinearSolver } from '../../packages/core/src/solve/linear-solver.js';
 
 /** After scaling rows and columns to 1, a pivot below this is round-off. */
 const LOST = 1e-14;
@@ -81,7 +81,7 @@ class DenseLu implements LinearSolver {
   }
 }
 
-/** Makes a dense LU solver; the pattern only gives the size. For small systems and as a check. */
+/** Makes a dense LU solver; the pattern only gives the size. What the sparse LU is held against. */
 export function denseLu(pattern: SparsePattern): LinearSolver {
   return new DenseLu(pattern);
 }
