@@ -6,7 +6,7 @@ import tseslint from 'typescript-eslint';
 const typed = ['packages/*/src/**/*.ts', 'packages/*/types/**/*.ts', 'notebooks/**/*.ts', 'tests/**/*.ts'];
 
 export default defineConfig(
-  { ignores: ['**/dist/', 'dist-notebooks/', '.reports/', 'coverage/'] },
+  { ignores: ['**/dist/', 'dist-notebooks/', '.reports/', '.api/', 'coverage/'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   js.configs.recommended,
   {

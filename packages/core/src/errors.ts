@@ -3,6 +3,7 @@ export interface Fault {
   readonly file?: string;
   /** 1-based. */
   readonly line?: number;
+  /** 1-based, in characters. */
   readonly column?: number;
   /** Path of the key, such as `vessels.tank-1.volume`. */
   readonly key?: string;

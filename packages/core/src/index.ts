@@ -162,3 +162,60 @@ export { valueInUnit, valueRange, type EndNames, type ValueRange } from './analy
 // A table or map of outcomes over one or two quantities.
 export { sweepPoint, type SweepPoint } from './analysis/sweep/sweep-point.js';
 export { sweepGrid, sweepValues } from './analysis/sweep/sweep-values.js';
+
+// Types that those above are made of.
+export type { Spread as RowSpread } from './analysis/draws/share-below.js';
+export type { RunsOptions } from './analysis/open-runs.js';
+export type { Stretch as SizeStretch } from './analysis/size/find-size.js';
+export type { FitProvenance, FitStart } from './fit/fit.js';
+export type { FittedValue } from './fit/fitted-system.js';
+export type { Free as FreeNumber } from './fit/free.js';
+export type { NextTest } from './fit/next-test.js';
+export type { Prior } from './fit/prior.js';
+export type { FittedCourse, FittedNumber, SpoiltReading } from './fit/what-it-tells.js';
+export type { BacktestRequest } from './forecast/backtest.js';
+export type { ForecastRequest } from './forecast/forecast.js';
+export type { SubjectGroup } from './library/names.js';
+export type { System as MappedSystem } from './log/guess-map.js';
+export type { ColumnUse, DateOrder } from './log/log-map.js';
+export type { CompileOptions } from './model/compile.js';
+export type { Component } from './model/component.js';
+export type { Values as ParameterValues } from './model/composition.js';
+export type { Instance as ModelInstance } from './model/instance.js';
+export type { Layout as ModelLayout } from './model/layout.js';
+export type { Entry as RowEntry } from './model/model.js';
+export type { RateOptions } from './model/rates.js';
+export type { Regime } from './model/regime.js';
+export type { Stream } from './model/streams.js';
+export type { Kernel as RateKernel } from './processes/kinetics/kernel.js';
+export type {
+  Conditions as ProcessConditions,
+  PlaceKind,
+  Term as ProcessTerm,
+  Variable as ProcessVariable,
+} from './processes/process.js';
+export type { BudgetLine, StoredLine } from './result/budget.js';
+export type { Parting, QuantityOfRun } from './result/compare-quantities.js';
+export type { Boundary } from './result/crossings.js';
+export type { Direction as LimitDirection, Verdict } from './result/judge.js';
+export type { Limit } from './result/limit-check.js';
+export type { PathLink, PathPlace } from './result/nitrogen-paths.js';
+export type { TableEntry } from './result/process-table.js';
+export type { Course as RunCourse, Posting } from './run/run.js';
+export type { SampleRoom } from './run/sample-room.js';
+export type { ResolvedTree } from './scenario/resolve-tree.js';
+export type { Setting as ReadSetting } from './scenario/set-value.js';
+export type { RateSystem, SparsePattern, SparseRows, WorkCounts } from './solve/contract.js';
+export type { IntegratorName } from './solve/integrators.js';
+export type { QuantityAnswer } from './units.js';
+export type { AcidBaseConstants } from './chemistry/acid-base.js';
+export type { FixedComponent, OutsideComponent, WaterComponent } from './model/component.js';
+export type { Content } from './model/composition.js';
+export type { Reading } from './model/instance.js';
+export type { Batch, State } from './model/layout.js';
+export type { Sites } from './processes/kinetics/kernel.js';
+export type { Coefficient } from './processes/process.js';
+export type { ResolvedValue } from './scenario/resolve-tree.js';
+export type { Plain } from './scenario/tree.js';
+export type { QuantityFault } from './units.js';
+export type { waterComponents } from './model/component.js';

@@ -38,13 +38,13 @@ interface DimensionText {
 }
 
 /** What is wrong with a written quantity. */
-interface QuantityFault {
+export interface QuantityFault {
   readonly problem: string;
   readonly expected: string;
   readonly nearest?: string;
 }
 
-/** A quantity in the internal unit, or what is wrong with it. */
+/** A quantity (`value`) in the internal unit, or what is wrong with it. */
 export type QuantityAnswer = { readonly value: number } | QuantityFault;
 
 const texts: Record<Dimension, DimensionText> = {
@@ -183,7 +183,7 @@ export function internalUnit(dimension: Dimension): string {
   return texts[dimension].internal;
 }
 
-/** Writes an internal value so that {@link parseQuantity} reads the same number back. */
+/** Writes an internal `value` so that {@link parseQuantity} reads the same number back. */
 export function formatQuantity(value: number, dimension: Dimension): string {
   const { internal } = texts[dimension];
   return internal === '1' ? String(value) : `${value} ${internal}`;
@@ -236,7 +236,7 @@ function unitFault(unit: string, dimension: Dimension): QuantityFault {
 }
 
 /**
- * Converts a number in a named unit to the internal unit of its dimension.
+ * Converts a number (`value`) in a named unit to the internal unit of its dimension.
  * The sign is checked too: only temperatures may be below zero.
  */
 export function convert(value: number, unit: string, dimension: Dimension): QuantityAnswer {

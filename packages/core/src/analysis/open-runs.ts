@@ -8,7 +8,8 @@ import type { OpenScenario } from '../scenario/read-scenario.js';
 import { valuesAt } from './draws/values-at.js';
 
 /** How runs are made. */
-interface RunsOptions {
+export interface RunsOptions {
+  /** Relative tolerance of the integration; default as for `simulate`. */
   readonly tolerance?: number;
   /** Whether each run is read out before the next is asked for: its samples then make way for those of the next. */
   readonly reuse?: boolean;

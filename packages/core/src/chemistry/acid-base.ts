@@ -1,6 +1,9 @@
 import type { Values } from '../model/composition.js';
 
-/** Equilibrium constants at one temperature, all in mol m-3 (water: mol2 m-6). */
+/**
+ * Equilibrium constants at one temperature, in mol m-3: `k1` and `k2` of carbonic acid, `ammonium`; ion product of
+ * `water`, mol2 m-6.
+ */
 export interface AcidBaseConstants {
   readonly k1: number;
   readonly k2: number;

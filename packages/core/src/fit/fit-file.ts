@@ -45,6 +45,10 @@ export interface SavedFit {
     readonly from: string;
     readonly until: string;
   };
+  /**
+   * What was fitted, with the prior it had: `deviate` tells where the value stands in that prior, in standard deviates,
+   * `deviation` its standard error there.
+   */
   readonly numbers: readonly (FittedValue & {
     readonly prior: Prior;
     readonly deviate: number;

@@ -15,7 +15,7 @@ export interface FitSearch extends FitRequest {
 }
 
 /** One search. */
-interface FitStart {
+export interface FitStart {
   /** Minus log posterior, but for a constant. */
   readonly value: number;
   readonly converged: boolean;
@@ -24,7 +24,7 @@ interface FitStart {
 }
 
 /** What a fit was made of, so that it can be made again. */
-interface FitProvenance {
+export interface FitProvenance {
   readonly version: string;
   /** SHA-256 of the scenario as it was before the fit. */
   readonly scenario: string;
@@ -34,7 +34,9 @@ interface FitProvenance {
   readonly until: string;
   readonly free: readonly string[];
   readonly unloggedFeed: string;
+  /** Searches made. */
   readonly starts: number;
+  /** Of the places where searches begin. */
   readonly seed: number;
 }
 
@@ -42,6 +44,7 @@ interface FitProvenance {
 export interface Fit extends FitFindings {
   readonly title: string;
   readonly provenance: FitProvenance;
+  /** How many readings the fit was made to. */
   readonly readings: number;
   readonly starts: readonly FitStart[];
   readonly notes: readonly string[];

@@ -16,6 +16,7 @@ export interface FittedValue {
   readonly name: string;
   readonly kind: Free['kind'];
   readonly unit: string;
+  /** In `unit`. */
   readonly value: number;
 }
 

@@ -20,7 +20,7 @@ export interface NextTest {
   readonly date: string;
   /** Gain of information, bits: half the base-2 log of by how much the volume of the band of all numbers shrinks. */
   readonly bits: number;
-  /** The number that it narrows most, and by which share of its standard deviation. */
+  /** The number that it narrows most, and by which `share` of its standard deviation, 0..1. */
   readonly narrows: { readonly name: string; readonly share: number };
 }
 

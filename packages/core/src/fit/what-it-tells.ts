@@ -15,13 +15,16 @@ import { valueAt } from './prior.js';
 import { lossOf } from './reading-loss.js';
 
 /** A number after the fit. */
-interface FittedNumber extends Free {
+export interface FittedNumber extends Free {
+  /** In `unit`. */
   readonly value: number;
-  /** Where it stands in its prior, standard deviates, and the standard error there. */
+  /** Where it stands in its prior, standard deviates. */
   readonly deviate: number;
+  /** Standard error there, standard deviates. */
   readonly deviation: number;
-  /** 90 % of what is believed of it lies between. */
+  /** 5 % of what is believed of it lies below, in `unit`. */
   readonly low: number;
+  /** 5 % lies above. */
   readonly high: number;
   /**
    * `stays`: the log tells next to nothing of it; `narrowed`: it tells of it, and agrees with the prior; `moved`: the
@@ -31,9 +34,10 @@ interface FittedNumber extends Free {
 }
 
 /** How the readings of a quantity in a vessel lie about the model. */
-interface FittedCourse {
+export interface FittedCourse {
   readonly reads: Measurable;
   readonly vessel: string;
+  /** Readings. */
   readonly count: number;
   /** Spread about the model over that of the kit (by the median); undefined where too few say both bounds. */
   readonly spread?: number;
@@ -41,8 +45,8 @@ interface FittedCourse {
   readonly offset?: number;
 }
 
-/** A reading that the fit takes for spoilt. */
-interface SpoiltReading {
+/** A reading that the fit takes for spoilt: `row` of the log, 1-based; what is `predicted`, in the internal unit. */
+export interface SpoiltReading {
   readonly row: number;
   readonly column: string;
   readonly text: string;
@@ -54,7 +58,7 @@ export interface FitFindings {
   readonly numbers: readonly FittedNumber[];
   /** Of the deviates. */
   readonly covariance: readonly (readonly number[])[];
-  /** Pairs that this log cannot tell apart, with their correlation. */
+  /** Pairs that this log cannot tell apart, with their `correlation`, -1..1. */
   readonly entangled: readonly { readonly a: string; readonly b: string; readonly correlation: number }[];
   readonly courses: readonly FittedCourse[];
   readonly spoilt: readonly SpoiltReading[];

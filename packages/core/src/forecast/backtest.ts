@@ -16,7 +16,9 @@ export interface BacktestRequest extends FitRequest {
   readonly step: number;
   /** Days of log before the first forecast. */
   readonly warmUp: number;
+  /** Draws of the fitted numbers in each forecast. */
   readonly members: number;
+  /** Of the draws: a whole number from 0. */
   readonly seed: number;
 }
 
@@ -27,18 +29,23 @@ const horizons = [7, 14, 28] as const;
 export interface BacktestScore {
   readonly reads: Measurable;
   readonly vessel: string;
+  /** Readings up to so many days ahead, from the day after the horizon before. */
   readonly horizon: number;
+  /** Readings judged. */
   readonly count: number;
-  /** Mean absolute error: of the model, of the last reading, of the mean of the last 28 days. */
+  /** Mean absolute error of the model (middle of its draws), in the internal unit. */
   readonly model: number;
+  /** The same of the forecast that the last reading stays. */
   readonly last: number;
+  /** The same of the mean of the last 28 days. */
   readonly month: number;
-  /** Share of the readings whose interval meets the band of 50 % and of 90 %. */
+  /** Share of the readings whose interval meets the band of 50 %, 0..1. */
   readonly in50: number;
+  /** The same of the band of 90 %. */
   readonly in90: number;
 }
 
-/** A backtest. */
+/** A backtest; `failed` counts the draws whose run broke off. */
 export interface Backtest {
   /** Last date known to each forecast. */
   readonly origins: readonly string[];

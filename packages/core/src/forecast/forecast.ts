@@ -22,6 +22,7 @@ export interface ForecastRequest extends Omit<FitRequest, 'free' | 'numbers'> {
   readonly days: number;
   /** Draws of the numbers; the first is the fit itself. */
   readonly members: number;
+  /** Of the draws: a whole number from 0. */
   readonly seed: number;
   /** The system as it is to be from tomorrow on; absent: as it is. */
   readonly whatIf?: FitSystem;
@@ -34,8 +35,11 @@ const bandShares = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
 export interface ForecastCourse {
   readonly reads: Measurable;
   readonly vessel: string;
-  /** For each day the lines of `bandShares`: of what is there, and of what a kit would show. */
+  /**
+   * For each day the values below which 5, 25, 50, 75 and 95 % of the draws lie: what is there, in the internal unit.
+   */
   readonly truth: readonly (readonly number[])[];
+  /** The same of what a kit would show, its error drawn too. */
   readonly reading: readonly (readonly number[])[];
 }
 
@@ -44,6 +48,7 @@ export interface Forecast {
   /** First morning of the forecast, the day after the last date of the log. */
   readonly from: string;
   readonly dates: readonly string[];
+  /** Draws that the bands are made of. */
   readonly members: number;
   /** Draws whose run broke off; they are not in the bands. */
   readonly failed: number;
@@ -78,7 +83,10 @@ export function drawsOf(
 const run = (scenario: Scenario, tolerance: number) =>
   simulate(compileModel(scenario, createParameters(scenario.overrides), { closureDraws: 0 }), { tolerance });
 
-/** Values looked for in the days ahead (times from tomorrow morning on), at deviates; undefined where a run breaks off. */
+/**
+ * Values looked for in the days ahead (times from tomorrow morning on), at deviates; undefined where a run breaks
+ * off.
+ */
 export function aheadAt(
   problem: FitProblem,
   at: Float64Array,

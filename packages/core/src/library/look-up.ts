@@ -19,6 +19,7 @@ export const tableNames = [
   'log',
 ] as const;
 
+/** Name of a table of the library. */
 export type TableName = (typeof tableNames)[number];
 
 /** What a word stands for in the library. */

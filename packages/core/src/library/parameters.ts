@@ -14,6 +14,7 @@ export interface Parameters {
   value(id: string): number;
   /** The whole row, with the value in use; does not count as reading. Throws as `value` does. */
   row(id: string): TableRow;
+  /** Whether there is a number with this id, ours or the user's. */
   has(id: string): boolean;
   /** Every row in use, ours in the order of the tables, then what the user added. */
   rows(): Iterable<TableRow>;
@@ -50,7 +51,7 @@ export function drawParameters(random: () => number, overrides: readonly Overrid
 }
 
 /**
- * The numbers of others with some values put in their place, by id; rows keep range, source and mark.
+ * The numbers of others with some `values` (in the unit of their row) put in their place, by id; rows keep range, source and mark.
  * Nothing is checked again. Throws RangeError for an unknown id.
  */
 export function parametersAt(values: ReadonlyMap<string, number>, others: Parameters): Parameters {

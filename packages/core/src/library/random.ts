@@ -3,7 +3,7 @@
  * C. Doty-Humphrey (PractRand), seeded as published with the two halves of the seed and twelve steps
  * thrown away. Each number takes 53 bits from two steps.
  *
- * Throws RangeError unless the seed is a whole number from 0 to 2^53 - 1.
+ * Throws RangeError unless `seed` is a whole number from 0 to 2^53 - 1.
  */
 export function createRandom(seed: number): () => number {
   if (!Number.isSafeInteger(seed) || seed < 0) {

@@ -24,7 +24,9 @@ export interface TableRow {
   /** In the internal unit named by `unit`. */
   readonly value: number;
   readonly unit: string;
+  /** Lower end of the range, in the same unit: 5 % of a normal or lognormal number lies below, of others none. */
   readonly low: number;
+  /** Upper end, likewise. */
   readonly high: number;
   readonly distribution: Distribution;
   readonly conditions: string;

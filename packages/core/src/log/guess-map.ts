@@ -17,7 +17,8 @@ export interface MapGuess {
   readonly columns: readonly ColumnGuess[];
 }
 
-interface System {
+/** What a guess needs to know of the system that the log is of. */
+export interface System {
   /** Names of vessels, the fish tanks first; what is tested is in the first unless the header names another. */
   readonly vessels: readonly string[];
   readonly cohorts: readonly string[];

@@ -7,16 +7,16 @@ import { sum } from '../sum.js';
 import { measurables } from '../scenario/measurables.js';
 import type { LogReading, WaterLog } from './water-log.js';
 
-/** How a quantity was measured in a vessel. */
+/** How a quantity was measured in a vessel; `lowest`, `median` and `highest` of the values in internal units. */
 export interface LogCourse {
   readonly reads: Measurable;
   readonly vessel: string;
+  /** Readings in all. */
   readonly count: number;
   /** Readings that only say less than, or more than. */
   readonly open: number;
   /** Longest time without a reading, d. */
   readonly gap: number;
-  /** Of the values, in internal units. */
   readonly lowest: number;
   readonly median: number;
   readonly highest: number;
@@ -27,7 +27,7 @@ export interface LogSummary {
   readonly courses: readonly LogCourse[];
   /** Days from the first date to the last, both counted. */
   readonly span: number;
-  /** g in all, and the days on which any was written down. */
+  /** `grams` in all, and the number of `days` on which any was written down. */
   readonly feed: { readonly grams: number; readonly days: number };
   /** Nitrogen in that feed at the protein of the system's feed, g; absent without a system. */
   readonly nitrogen?: number;

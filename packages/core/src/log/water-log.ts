@@ -11,8 +11,9 @@ export interface LogReading {
   readonly column: string;
   readonly reads: Measurable;
   readonly vessel: string;
-  /** Bounds in internal units: -Infinity or Infinity where the reading does not say. */
+  /** Lower bound in the internal unit: -Infinity where the reading does not say. */
   readonly low: number;
+  /** Upper bound: Infinity where the reading does not say. */
   readonly high: number;
   /** Middle of the bounds; the finite bound where the other is not finite. */
   readonly value: number;
@@ -20,7 +21,7 @@ export interface LogReading {
   readonly text: string;
 }
 
-/** Feed that was given. */
+/** Feed that was given: so many `grams` on a date; `row` of the file, 1-based. */
 export interface LogFeed {
   readonly date: string;
   readonly row: number;
@@ -30,14 +31,14 @@ export interface LogFeed {
   readonly grams: number;
 }
 
-/** Words of the keeper. */
+/** Words of the keeper, from a `row` of the file, 1-based. */
 export interface LogNote {
   readonly date: string;
   readonly row: number;
   readonly text: string;
 }
 
-/** A value that is not as it should be, and what was done about it. */
+/** A value that is not as it should be, and what was done about it; `row` of the file, 1-based. */
 export interface Oddity {
   readonly row: number;
   readonly column: string;

@@ -10,13 +10,18 @@ export const waterComponents = [
   'chloride',
 ] as const;
 
+/**
+ * What is dissolved or suspended in water: `tan`, `nitrite`, `nitrate` g N, `solids` g dry, `alkalinity` eq, `carbon`
+ * mol, `oxygen` g, `chloride` g.
+ */
 export type WaterComponent = (typeof waterComponents)[number];
 
 /** What sits on surfaces and floors, or lives, and is held as a state. */
-type FixedComponent = 'aob' | 'nob' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
+export type FixedComponent =
+  'aob' | 'nob' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
 
 /** What exists only outside the water: it enters or leaves through a named account. */
-type OutsideComponent =
+export type OutsideComponent =
   | 'feed-nitrogen'
   | 'feed-demand'
   | 'dinitrogen'
@@ -26,6 +31,7 @@ type OutsideComponent =
   | 'base'
   | 'water';
 
+/** Everything that a process makes or uses. */
 export type Component = WaterComponent | FixedComponent | OutsideComponent;
 
 /** Everything outside the vessels, by name. Nothing is exempt from the balance. */

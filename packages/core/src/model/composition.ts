@@ -3,6 +3,7 @@ import type { Component } from './component.js';
 /** Quantities that nothing in the model may make or destroy. */
 export const conserved = ['nitrogen', 'oxygen-demand', 'charge', 'chloride', 'carbon', 'water'] as const;
 
+/** What no process makes or loses: see {@link Content} for units. */
 export type Conserved = (typeof conserved)[number];
 
 /**
@@ -14,6 +15,7 @@ export type Content = Readonly<Record<Conserved, number>>;
 
 /** Reads a number of the tables by its id; `species.*` stands for the species of the place. */
 export interface Values {
+  /** The number, in internal units. Throws RangeError where there is none. */
   value(id: string): number;
 }
 

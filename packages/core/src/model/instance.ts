@@ -10,9 +10,11 @@ export interface Instance {
   readonly row: number;
   /** Name of vessel, cohort or batch. */
   readonly place: string;
+  /** Index of the vessel. */
   readonly cell: number;
-  /** Index of the cohort or batch, or -1. */
+  /** Index of the cohort, or -1. */
   readonly cohort: number;
+  /** Index of the batch, or -1. */
   readonly batch: number;
   /** Feed for which its row holds (`feedKey`), or undefined. */
   readonly feed: string | undefined;
@@ -20,7 +22,7 @@ export interface Instance {
   readonly reads: readonly Reading[];
 }
 
-/** Where a variable is read: a state as a concentration, a state as it is, or derived chemistry. */
+/** Where a variable is read: a `state` (its index) as a concentration, a state as it is, or derived chemistry. */
 export type Reading =
   | { readonly kind: 'concentration' | 'amount'; readonly state: number }
   | { readonly kind: 'chemistry'; readonly which: 0 | 1 | 2 };

@@ -2,7 +2,7 @@ import { batchName, type Scenario } from '../scenario/scenario.js';
 import { waterComponents, type Component, type WaterComponent } from './component.js';
 
 /** One state: what it counts and where. */
-interface State {
+export interface State {
   readonly component: Component;
   /** Vessel, cohort or planting batch. */
   readonly place: string;
@@ -12,8 +12,11 @@ interface State {
   readonly cell: number;
 }
 
-/** One batch of a planting. */
-interface Batch {
+/**
+ * One batch of a planting, by index: its `planting`, its vessel (`cell`), the states of its dry `mass` and its
+ * `nitrogen`.
+ */
+export interface Batch {
   readonly name: string;
   readonly planting: number;
   readonly cell: number;
@@ -27,11 +30,13 @@ interface Batch {
 export interface Layout {
   readonly states: readonly State[];
   readonly cells: readonly string[];
-  /** State index, or -1 where the vessel has none. */
+  /** Of each vessel the state of its ammonia oxidisers, -1 where it has none; */
   readonly aob: readonly number[];
+  /** The same of nitrite oxidisers. */
   readonly nob: readonly number[];
+  /** The same of settled solids. */
   readonly settled: readonly number[];
-  /** Per cohort. */
+  /** Of each cohort the states of its `mass` and `number`, and the index of its vessel (`cell`). */
   readonly fish: readonly { readonly mass: number; readonly number: number; readonly cell: number }[];
   readonly batches: readonly Batch[];
 }

@@ -7,7 +7,7 @@ import type { Instance } from './instance.js';
 import type { Layout } from './layout.js';
 import type { Stream } from './streams.js';
 
-/** One entry of a row: so much of a component appears (+) or disappears (-) per unit of rate. */
+/** One entry of a row: so much (`coefficient`) of a component appears (+) or disappears (-) per unit of rate. */
 export interface Entry {
   readonly component: Component;
   /** Index of the state, or -1 where the component is outside. */

@@ -7,8 +7,9 @@ import type { AcidBaseConstants } from '../chemistry/acid-base.js';
 export interface Regime {
   /** Start of the stretch, d. */
   time: number;
-  /** Volume of each vessel at that time, m3, and its slope, m3 d-1. */
+  /** Volume of each vessel at that time, m3. */
   readonly volume: Float64Array;
+  /** By how much it rises, m3 d-1. */
   readonly slope: Float64Array;
   /** Water in each stream, m3 d-1. */
   readonly flow: Float64Array;

@@ -20,6 +20,7 @@ export interface Stream {
   readonly kind: StreamKind;
   /** Index of the vessel, or -1 for outside. */
   readonly from: number;
+  /** The same where it goes. */
   readonly to: number;
   /** Account outside, where one end is outside. */
   readonly account?: 'source water' | 'discharge' | 'air';

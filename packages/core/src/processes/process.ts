@@ -19,11 +19,12 @@ export type Variable =
   | 'fish-number';
 
 /** A coefficient: a number, or the conserved quantity that it must close. */
-type Coefficient = number | { readonly closes: Conserved };
+export type Coefficient = number | { readonly closes: Conserved };
 
 /** One entry of a stoichiometric row; `outside` names the account when it is not in the system. */
 export interface Term {
   readonly component: Component;
+  /** Units of the component gained (+) or lost (-) per unit of extent. */
   readonly coefficient: Coefficient;
   readonly outside?: Account;
 }
@@ -36,9 +37,11 @@ export interface Conditions {
   readonly air: number;
   /** Volume at the standpipe, m3. */
   readonly volume: number;
-  /** Wetted surface for biofilm, open water and floor, m2. */
+  /** Wetted surface for biofilm, m2. */
   readonly surface: number;
+  /** Open water, m2. */
   readonly open: number;
+  /** Floor on which solids settle, m2. */
   readonly floor: number;
   /** Share of incoming solids caught. */
   readonly capture: number;
@@ -46,19 +49,24 @@ export interface Conditions {
   readonly aeration: number;
   /** Water that flows through, m3 d-1. */
   readonly inflow: number;
-  /** Feed offered to the cohort: g d-1, and g d-1 per g of fish. */
+  /** Feed offered to the cohort as a mass, g d-1. */
   readonly fed: number;
+  /** Feed offered as a share of body mass, g d-1 per g of fish. */
   readonly fedShare: number;
   /** Area of the batch, m2. */
   readonly area: number;
 }
 
-type PlaceKind = 'water' | 'surface' | 'floor' | 'cohort' | 'batch';
+/**
+ * Where a process works: in the water, on the surface or the floor of a vessel, in a cohort of fish, in a batch of
+ * crop.
+ */
+export type PlaceKind = 'water' | 'surface' | 'floor' | 'cohort' | 'batch';
 
 /**
  * A process: stoichiometry as data, a rate, its partial derivatives. Rate and partials are pure
  * functions of numbers: `v` holds the values of all variables, `at` where this row's are (in the
- * order of `reads`), `k` the coefficients of the stretch.
+ * order of `reads`), `k` the coefficients of the stretch, `d` the partials to be filled.
  */
 export interface Process {
   readonly id: string;
@@ -71,9 +79,11 @@ export interface Process {
   /** Whether its coefficients depend on the water that flows through; they are then found anew when flows change. */
   readonly throughFlow?: true;
   readonly reads: readonly Variable[];
+  /** What one unit of extent makes and uses. */
   readonly stoichiometry: (values: Values) => readonly Term[];
   /** Coefficients of the stretch, always the same length. */
   readonly coefficients: (values: Values, conditions: Conditions) => readonly number[];
+  /** Extent per day, in `unit` per `basis`. */
   readonly rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>) => number;
   /** Fills d[m] with the partial by the m-th variable of `reads`. */
   readonly partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array) => void;

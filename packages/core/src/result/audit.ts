@@ -10,10 +10,12 @@ export interface AuditItem {
   readonly name: string;
   /** Vessel, or `system`. */
   readonly place: string;
+  /** In `unit`. */
   readonly value: number;
   readonly unit: string;
   /** Published range; an end that is absent is open. */
   readonly low?: number;
+  /** Upper end. */
   readonly high?: number;
   /** `none`: no range is published for it here. */
   readonly verdict: 'inside' | 'below' | 'above' | 'none';

@@ -17,8 +17,8 @@ export interface BudgetLine {
   readonly amount: number;
 }
 
-/** What one component gained (+) or lost (-) inside the boundary. */
-interface StoredLine {
+/** The `amount` that one component gained (+) or lost (-) inside the boundary, in the unit of the budget. */
+export interface StoredLine {
   readonly component: Component;
   readonly amount: number;
 }
@@ -27,7 +27,7 @@ interface StoredLine {
  * The balance of one conserved quantity around one boundary, in its unit (nitrogen g N, oxygen-demand
  * g O2, charge eq, chloride g, carbon mol, water m3).
  *
- * `residual` = in - out - stored: what the run made from nothing (-) or lost (+). `throughput` = in +
+ * `in`, `out` and `stored` (gain of what is inside) are over the whole run; `residual` = in - out - stored: what the run made from nothing (-) or lost (+). `throughput` = in +
  * out + what was there at the start (sum of absolute contents), so that a closed vessel, through which
  * nothing passes, is still measured against something.
  */
@@ -122,7 +122,10 @@ export function relativeResidual(budget: Budget): number {
   return Number.isNaN(share) ? Infinity : share;
 }
 
-/** The budget that closes worst, and by how much. Throws RangeError when there is none. */
+/**
+ * The budget that closes worst, and the `share` of its throughput by which it does not close. Throws RangeError when
+ * there is none.
+ */
 export function worstResidual(budgets: readonly Budget[]): {
   readonly budget: Budget;
   readonly share: number;

@@ -1,8 +1,10 @@
 import type { RunAccount } from './run-account.js';
 
 /** One quantity in one run. */
-interface QuantityOfRun {
+export interface QuantityOfRun {
+  /** At the last output time, in the unit of the quantity. */
   readonly end: number;
+  /** Of all output times, likewise. */
   readonly highest: number;
   /** When it is highest first, d. */
   readonly highestAt: number;
@@ -17,9 +19,10 @@ export interface ComparedQuantity {
   readonly runs: readonly (QuantityOfRun | null)[];
   /**
    * Another run less the first, of those the farthest away, as a share of the largest size that the
-   * quantity reaches in any run; NaN where the first run or all others lack it.
+   * quantity reaches in any run; NaN where the first run or all others lack it. At the last output time.
    */
   readonly end: number;
+  /** The same of the highest values. */
   readonly highest: number;
 }
 
@@ -28,8 +31,9 @@ export interface Parting {
   /** d. */
   readonly day: number;
   readonly quantity: string;
-  /** Values of the first run and of this one on that day. */
+  /** Value of the first run on that day. */
   readonly first: number;
+  /** Value of this one on that day. */
   readonly other: number;
 }
 

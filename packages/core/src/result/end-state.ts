@@ -14,6 +14,7 @@ export interface EndState extends SavedState {
     /** Vessel, cohort or batch of a planting. */
     readonly place: string;
     readonly vessel: string;
+    /** In `unit`. */
     readonly amount: number;
     readonly unit: string;
   }[];

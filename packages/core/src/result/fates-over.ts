@@ -6,7 +6,7 @@ import { fatesOf } from './fates.js';
 export interface FatesOver {
   /** d. */
   readonly time: readonly number[];
-  /** Names as in `fatesOf(...).to`, the largest at the end first; one amount for each time. */
+  /** Names as in `fatesOf(...).to`, the largest at the end first; one of the `amounts` for each time. */
   readonly parts: readonly { readonly name: string; readonly amounts: readonly number[] }[];
 }
 

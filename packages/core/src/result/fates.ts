@@ -11,7 +11,10 @@ export interface Share {
   readonly share: number;
 }
 
-/** Where a quantity came from and where it went: both lists sum to the same, less the residual. */
+/**
+ * Where a quantity came from and where it went: both lists sum to `total`, less the `residual`; in the unit of the
+ * budget.
+ */
 export interface Fates {
   readonly total: number;
   readonly from: readonly Share[];

@@ -14,6 +14,7 @@ export interface Verdict {
   readonly total: number;
   /** Value farthest towards (or beyond) the limit, and when; absent when not judged. */
   readonly worst?: number;
+  /** d. */
   readonly worstAt?: number;
 }
 

@@ -11,6 +11,7 @@ export interface Limit {
   readonly quantity: string;
   readonly unit: string;
   readonly direction: Direction;
+  /** In `unit`. */
   readonly value: number;
   /** Time over which the mean is taken before it is compared, d; 0: the value itself. */
   readonly averaging: number;

@@ -11,6 +11,7 @@ export interface Manifest {
   /** SHA-256 of the resolved scenario. */
   readonly scenario: string;
   readonly integrator: string;
+  /** Relative tolerance of the integration. */
   readonly tolerance: number;
   /** Seed of the random numbers; null where none are drawn. */
   readonly seed: number | null;

@@ -6,14 +6,14 @@ import { outsideName, storeName } from './fate-names.js';
 import { removeCircles, type Link } from './remove-circles.js';
 
 /** A place that nitrogen came from, passed through, or ended in. */
-interface PathPlace {
+export interface PathPlace {
   readonly name: string;
   /** `source` and `fate` carry the names of `fatesOf`; a `pool` is a form of nitrogen inside the system. */
   readonly kind: 'source' | 'pool' | 'fate';
 }
 
-/** So many grams of nitrogen went from one place (index) to another. */
-interface PathLink {
+/** So many grams of nitrogen (`amount`) went `from` one place (index) `to` another. */
+export interface PathLink {
   readonly from: number;
   readonly to: number;
   readonly amount: number;

@@ -3,8 +3,8 @@ import { conserved, type Conserved } from '../model/composition.js';
 import type { Model, Row } from '../model/model.js';
 import { sum } from '../sum.js';
 
-/** One coefficient of a process. */
-interface TableEntry {
+/** One `coefficient` of a process: units of the component gained (+) or lost (-) per unit of extent. */
+export interface TableEntry {
   readonly component: Component;
   /** Account outside, where the component is not in the system. */
   readonly outside?: string;

@@ -6,13 +6,13 @@ import { seriesNames } from './series.js';
 import { heldBy, historyOf, START, type History } from './why-history.js';
 import { measuresOf, type Measure, type Store } from './why-measures.js';
 
-/** A run at one of its output times, d. */
+/** A run at one of its output times: a `day`, d since the start. */
 export interface Moment {
   readonly run: Run;
   readonly day: number;
 }
 
-/** One cause of a difference: above 0 it raises the quantity. */
+/** One cause of a difference: a `value` above 0 (in the unit of the quantity) raises it. */
 export interface DifferencePart {
   readonly name: string;
   readonly value: number;
@@ -30,8 +30,9 @@ export interface Difference {
   readonly unit: string;
   /** `to` less `from`. */
   readonly difference: number;
-  /** Values at the two moments. */
+  /** Value at the first moment. */
   readonly from: number;
+  /** Value at the second. */
   readonly to: number;
   /** Largest first; causes that changed nothing are left out. */
   readonly parts: readonly DifferencePart[];

@@ -36,6 +36,7 @@ export interface Posting {
   readonly component: Component;
   /** Vessel that gained (+) or lost (-). */
   readonly vessel: string;
+  /** In the unit of the component. */
   readonly amount: number;
   /** Content comes from the state of this index (-1: of the component at large). */
   readonly state: number;
@@ -43,7 +44,9 @@ export interface Posting {
 
 /** A snapshot of everything at an output time. Arrays are owned by the run. */
 export interface Sample {
+  /** d since the start. */
   readonly time: number;
+  /** States, in the order and units of the layout of the model. */
   readonly y: Float64Array;
   /** Extents since the start, one per row of the model. */
   readonly x: Float64Array;
@@ -69,7 +72,10 @@ export interface Sample {
 export interface Run {
   readonly model: Model;
   readonly outcome: Outcome;
-  /** One sample per output time, ascending, the first at 0; taken before the actions of its instant (the first: after those of day 0). */
+  /**
+   * One sample per output time, ascending, the first at 0; taken before the actions of its instant (the first: after
+   * those of day 0).
+   */
   readonly samples: readonly Sample[];
   readonly postings: readonly Posting[];
   readonly events: readonly RunEvent[];
@@ -77,6 +83,7 @@ export interface Run {
   readonly ages: Float64Array;
   readonly work: WorkCounts;
   readonly integrator: string;
+  /** Relative tolerance of the integration. */
   readonly tolerance: number;
 }
 

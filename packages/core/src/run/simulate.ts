@@ -23,7 +23,7 @@ export interface SimulateOptions {
   readonly integrator?: IntegratorName;
   /** Relative tolerance; default 1e-5: no series of the demo year then is off by more than about 1e-4. */
   readonly tolerance?: number;
-  /** Called at each day boundary, for a progress bar. */
+  /** Called at each day boundary with the number of the `day`, from 0, for a progress bar. */
   readonly onDay?: (day: number) => void;
   /** Where the samples are kept; default: in arrays of their own. */
   readonly room?: SampleRoom;

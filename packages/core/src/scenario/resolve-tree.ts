@@ -1,8 +1,11 @@
 import type { UsedDefault } from './reader.js';
 import { describePath, plainOf, type Path, type Plain, type Tree } from './tree.js';
 
-/** One value of a resolved file, and where it came from: `file:line`, `--set`, `--days` or `default`. */
-interface ResolvedValue {
+/**
+ * One `value` of a resolved file, as it is written there, and where it came from: `file:line`, `--set`, `--days` or
+ * `default`.
+ */
+export interface ResolvedValue {
   readonly key: string;
   readonly value: string | number | boolean;
   readonly origin: string;

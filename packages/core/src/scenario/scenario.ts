@@ -6,13 +6,16 @@
  */
 import type { TableRow } from '../library/table-row.js';
 
-/** A value for each day of the run: constant, by calendar month, or by day of the run. */
+/** A value for each day: one `value` for all, twelve `values` by month from January, or `values` by day of the run. */
 export type DailyValue =
   | { readonly kind: 'constant'; readonly value: number }
   | { readonly kind: 'monthly'; readonly values: readonly number[] }
   | { readonly kind: 'daily'; readonly values: readonly number[] };
 
-/** Water from outside: concentrations of what Leat follows. */
+/**
+ * Water from outside: `tan`, `nitrite`, `nitrate` in g N m-3; `alkalinity` eq m-3; `carbon` (inorganic) mol m-3;
+ * `oxygen` and `chloride` g m-3.
+ */
 export interface SourceWater {
   readonly name: string;
   readonly tan: number;
@@ -24,6 +27,7 @@ export interface SourceWater {
   readonly chloride: number;
 }
 
+/** What a vessel is for. The kind gives defaults to what the file leaves out; the processes are the same in all. */
 export type VesselKind =
   'fish-tank' | 'settler' | 'screen' | 'biofilter' | 'media-bed' | 'raft-bed' | 'channel' | 'sump' | 'vessel';
 
@@ -51,11 +55,11 @@ export interface Vessel {
   readonly leak: number;
   /** Steady discharge for water exchange, m3 d-1. */
   readonly exchange: number;
-  /** A second, lower outlet (flood and drain): capacity m3 d-1 and the volume it drains down to. */
+  /** A second, lower outlet (flood and drain): `rate` is its capacity, m3 d-1; it drains down `to` a volume, m3. */
   readonly drain?: { readonly rate: number; readonly to: number };
 }
 
-/** Repeating on/off clock: on for `on` days, off for `off` days, first switched on at `offset`. */
+/** Repeating on/off clock: on for `on` days, off for `off` days, first switched on at `offset`, d since the start. */
 export interface Timer {
   readonly on: number;
   readonly off: number;
@@ -90,7 +94,7 @@ export type Flow =
       readonly share: number;
     };
 
-/** A store of rain with its own water. */
+/** A store of rain with its own water: `capacity` and `volume` at the start, m3. */
 export interface RainTank {
   readonly capacity: number;
   readonly volume: number;
@@ -110,6 +114,7 @@ export interface TopUp {
   readonly sources: readonly TopUpSource[];
 }
 
+/** Where water of the float valve comes from: the rain tank, or mains water of a name up to a cap. */
 export type TopUpSource =
   | { readonly kind: 'rain-tank' }
   | {
@@ -121,13 +126,17 @@ export type TopUpSource =
       readonly weeklyCap?: number;
     };
 
+/** A feed by name. */
 export interface Feed {
   readonly name: string;
   /** Protein, g per g of feed as fed. */
   readonly protein: number;
 }
 
-/** Feed given per day: a mass, a share of body mass, or a table of share by mean fish mass. */
+/**
+ * Feed given per day: a mass (`gramsPerDay`), a share of body mass (`perDay`, g per g of fish and day), or a table of
+ * that share by mean fish `mass`, g.
+ */
 export type Ration =
   | { readonly kind: 'mass'; readonly gramsPerDay: number }
   | { readonly kind: 'share'; readonly perDay: number }
@@ -144,7 +153,7 @@ export interface Cohort {
   readonly mass: number;
   readonly ration: Ration;
   readonly feed: Feed;
-  /** Hours of the day in which feed is given, as shares of a day [from, to); absent: all day. */
+  /** Hours of the day in which feed is given, as shares of a day [`from`, `to`); absent: all day. */
   readonly hours?: { readonly from: number; readonly to: number };
 }
 
@@ -157,6 +166,7 @@ export interface Planting {
   readonly area: number;
   /** Share of it that the crop shades at full growth, 0..1 (absent: 1): transpiration is in proportion. */
   readonly cover?: number;
+  /** How many batches the area is parted into, of equal size. */
   readonly batches: number;
   /** Age at harvest, d since planting. */
   readonly harvest: number;
@@ -168,7 +178,10 @@ export interface Planting {
   readonly age: number;
 }
 
-/** Water at the start in one vessel. */
+/**
+ * Water at the start in one vessel, in the units of {@link SourceWater}; `solids` are suspended, g dry m-3. Also
+ * `tan`, `nitrite`, `nitrate`, `alkalinity`, `carbon`, `oxygen`, `chloride`.
+ */
 export interface StartWater {
   readonly tan: number;
   readonly nitrite: number;
@@ -186,14 +199,23 @@ export interface StartVessel {
   readonly water: StartWater;
   /** Volume, m3 (only the reservoir may start below its full volume). */
   readonly volume: number;
-  /** Ammonia and nitrite oxidisers as a share of the room on the surface, 0..1. */
+  /** Ammonia oxidisers as a share of the room on the surface, 0..1. */
   readonly aob: number;
+  /** Nitrite oxidisers, 0..1 as `aob`. */
   readonly nob: number;
   /** Settled solids, g dry. */
   readonly settled: number;
 }
 
-/** What an action does. Names of vessels, cohorts, plantings, pumps and waters are resolved. */
+/**
+ * What an action does. Names of vessels, cohorts, plantings, pumps and waters are resolved.
+ *
+ * `number` counts fish (where it stands beside `share`, it takes its place); `mass` is the mean mass of a fish stocked,
+ * or of a product dosed, g; `share` is the part taken, 0..1, of fish, of a vessel's water or of its settled solids;
+ * `relativeMass` the mean mass of the fish graded out over that of all; `factor` what rations are multiplied by;
+ * `volume` and the `water` that goes with drained solids, m3; `weeklyCap` as `dailyCap`, m3 in seven days; `biofilm` and
+ * `solids` the shares that cleaning takes away; `kills` the share of nitrifiers that a medicine kills.
+ */
 export type Deed =
   | { readonly kind: 'stock'; readonly cohort: string; readonly number: number; readonly mass: number }
   | {
@@ -222,7 +244,7 @@ export type Deed =
     }
   | {
       readonly kind: 'top-up';
-      /** Either cap takes the place of both of every source of mains. */
+      /** m3 a day. Either cap takes the place of both of every source of mains. */
       readonly dailyCap?: number;
       readonly weeklyCap?: number;
       readonly stopped?: boolean;
@@ -254,7 +276,7 @@ export type Deed =
       readonly water: number;
     };
 
-/** A deed at a time (days since the start); ties keep file order within the order of kinds. */
+/** A deed `at` a time (days since the start); ties keep file order within the order of kinds. */
 export interface Action {
   readonly at: number;
   readonly deed: Deed;
@@ -272,11 +294,11 @@ export interface TestKit {
   readonly every: number;
   /** Readings are whole multiples of this; absent: as fine as can be. */
   readonly resolution?: number;
-  /** Standard deviation of a reading: as a share of the true value, or in its unit; absent: none. */
+  /** Standard `deviation` of a reading: as a share of the true value, or in its unit; absent: none. */
   readonly error?: { readonly kind: 'relative' | 'absolute'; readonly deviation: number };
 }
 
-/** Something done when a reading passes a level. */
+/** Something done when a reading passes a `level`, in the internal unit of what is read. */
 export interface Rule {
   readonly read: Measurable;
   readonly vessel: string;
@@ -306,7 +328,10 @@ export interface GivenRow {
   readonly mark: TableRow['mark'];
 }
 
-/** A number of the tables given anew by the user, or a new one. */
+/**
+ * A number of the tables given anew by the user, or a new one: `value` and its range `low` to `high` in the unit of
+ * the row.
+ */
 export interface Override {
   readonly id: string;
   readonly value: number;
@@ -323,12 +348,13 @@ export interface SavedState {
   readonly volumes: Readonly<Record<string, number>>;
   /** Water in the rain tank, m3. */
   readonly rainTank: number;
-  /** Amounts by component and place (vessel, cohort, batch of a planting). */
+  /** Each `amount`, in the unit of its component, by component and place (vessel, cohort, batch of a planting). */
   readonly states: readonly { readonly component: string; readonly place: string; readonly amount: number }[];
   /** Age of each batch that is planted, d. */
   readonly ages: Readonly<Record<string, number>>;
 }
 
+/** A system and what is done to it: everything that decides a run, but for the numbers of the tables. */
 export interface Scenario {
   readonly title: string;
   readonly note: string;
@@ -362,7 +388,10 @@ export interface Scenario {
   readonly overrides: readonly Override[];
 }
 
-/** Name of one batch of a planting, numbered from 0: the planting's own when it is the only one. */
+/**
+ * Name of one `batch` of a planting of so many `batches`, numbered from 0: the planting's own when it is the only
+ * one.
+ */
 export function batchName(planting: string, batches: number, batch: number): string {
   return batches === 1 ? planting : `${planting}#${batch + 1}`;
 }

@@ -8,14 +8,17 @@
  * built from the same S, every linear invariant of S (nitrogen, charge ...) survives each step.
  */
 
-/** Rows of (column, value) pairs in compressed form: row i holds entries start[i] .. start[i+1]-1. */
+/**
+ * Rows of (column, value) pairs in compressed form: row i holds entries `start`[i] .. `start`[i+1]-1 of `column` and
+ * `value`.
+ */
 export interface SparseRows {
   readonly start: Int32Array;
   readonly column: Int32Array;
   readonly value: Float64Array;
 }
 
-/** The places of a sparse matrix without its values. */
+/** The places of a sparse matrix without its values: `start` and `column` as in {@link SparseRows}. */
 export interface SparsePattern {
   readonly start: Int32Array;
   readonly column: Int32Array;
@@ -42,7 +45,10 @@ export interface RateSystem {
   linearise?(t: number, y: Float64Array, r: Float64Array, dr: Float64Array, rt: Float64Array): void;
 }
 
-/** Counts of the work an integrator did. */
+/**
+ * Counts of the work an integrator did: `steps` taken, steps `rejected`, `evaluations` of the rates, `jacobians`,
+ * `factorisations` of the matrix and `solves` with it.
+ */
 export interface WorkCounts {
   steps: number;
   rejected: number;

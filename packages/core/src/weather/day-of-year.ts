@@ -3,8 +3,8 @@ import { InputError } from '../errors.js';
 const MILLISECONDS = 86_400_000;
 
 /**
- * Day of the year (1 on 1 January) of a calendar date, ISO 8601 yyyy-mm-dd, or of so many whole days after
- * it. Throws InputError when there is no such date.
+ * Day of the year (1 on 1 January) of a calendar date, ISO 8601 yyyy-mm-dd, or of so many whole days
+ * `after` it. Throws InputError when there is no such date.
  */
 export function dayOfYear(date: string, after = 0): number {
   const start = Date.parse(`${date}T00:00:00Z`);

@@ -12,12 +12,17 @@ import type { WeatherDay, WeatherSite } from './weather-day.js';
 import { weatherFaults } from './weather-faults.js';
 import { windAtTwoMetres } from './wind-speed.js';
 
-/** Reference evapotranspiration of a day with all that led to it. Pressures kPa, radiation MJ m-2 d-1. */
+/**
+ * Reference evapotranspiration of a day with all that led to it. In kPa: air `pressure`, vapour pressure at `saturation`
+ * (mean of the day) and `actual`; `slope` of the former, kPa/degC. In MJ m-2 d-1: `extraterrestrial` radiation, what
+ * reaches the ground (`radiation`) and would under a clear sky (`clearSky`), and what the crop keeps of it: `netShort`
+ * less `netLong` is `net`.
+ */
 export interface ReferenceDay {
   /** mm/d; may be a little below 0 on a cold, humid day (dew). */
   readonly et0: number;
   readonly pressure: number;
-  /** Psychrometric constant and slope of the vapour pressure, kPa/degC. */
+  /** Psychrometric constant, kPa/degC. */
   readonly psychrometric: number;
   readonly slope: number;
   readonly saturation: number;

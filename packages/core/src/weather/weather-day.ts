@@ -14,14 +14,17 @@ export interface WeatherSite {
 export interface WeatherDay {
   /** 1 on 1 January. */
   readonly dayOfYear: number;
-  /** Highest and lowest air temperature, degC. */
+  /** Highest air temperature, degC. */
   readonly high: number;
+  /** Lowest air temperature, degC. */
   readonly low: number;
   /** degC. */
   readonly dewPoint?: number;
-  /** Highest, lowest and mean relative humidity, 0..1. */
+  /** Highest relative humidity, 0..1. */
   readonly humidityHigh?: number;
+  /** Lowest relative humidity, 0..1. */
   readonly humidityLow?: number;
+  /** Mean relative humidity, 0..1. */
   readonly humidity?: number;
   /** Solar radiation, MJ m-2 d-1. */
   readonly radiation?: number;

@@ -5,7 +5,8 @@ import { normalProbability } from './normal-probability.js';
 /** Deviate at 95 %: low..high spans 90 %. */
 const deviate95 = normalQuantile(0.95);
 
-type Spread = Pick<TableRow, 'value' | 'low' | 'high' | 'distribution'>;
+/** What decides how the number of a row is drawn. */
+export type Spread = Pick<TableRow, 'value' | 'low' | 'high' | 'distribution'>;
 
 function triangular({ value, low, high }: Spread, x: number): number {
   if (x <= low) return 0;
@@ -15,7 +16,9 @@ function triangular({ value, low, high }: Spread, x: number): number {
     : 1 - (high - x) ** 2 / ((high - low) * (high - value));
 }
 
-/** Share of the draws of a row that lie below x: undoes `quantile`. A fixed row is taken as at its middle. */
+/**
+ * Share (0..1) of the draws of a row that lie below `x`, in the unit of the row. A fixed row is taken as at its middle.
+ */
 export function shareBelow(row: Spread, x: number): number {
   const { value, low, high, distribution } = row;
   switch (distribution) {

@@ -76,7 +76,7 @@ function askAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' | 'co
  * A number that only other draws would use (a process that never works here) is not drawn.
  *
  * Throws InputError with the faults of the questions.
- * @param options integration tolerance, and where the questions were written, for messages
+ * @param options relative `tolerance` of the integration, and where the questions were written, for messages
  */
 export function basisOf(
   open: OpenScenario,

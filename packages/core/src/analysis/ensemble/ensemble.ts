@@ -8,9 +8,13 @@ import { ensembleResult, type EnsembleResult } from './result.js';
 import { openTally } from './tally.js';
 
 /**
- * Runs members of an ensemble by their number, 0 to N - 1, each on its own.
- * @param options integration tolerance, and what gives the array for so many numbers of the series of a member
- * (default: a new one each)
+ * Runs members of an ensemble by their number, 0 to N - 1, each on its own. Throws InputError for a sampling that cannot
+ * be.
+ * @param open the system, read
+ * @param basis what is drawn and what is asked of each member, as `basisOf` gives it
+ * @param sampling how members are drawn
+ * @param options relative `tolerance` of the integration (default as for `simulate`), and `room`, which gives the array
+ *   for so many numbers of the series of a member (default: a new one each)
  */
 export function openMembers(
   open: OpenScenario,
@@ -36,7 +40,8 @@ export function openMembers(
 /**
  * An ensemble run in one go: members drawn from the ranges of every number that the system uses, bands of
  * every series, the odds of passing each limit, and what was asked. A member whose run breaks off is
- * counted and named, and in no band. Throws InputError for a sampling or questions that cannot be.
+ * counted and named, and in no band. `tolerance` is the relative one of the integration.
+ * Throws InputError for a sampling or questions that cannot be.
  */
 export function ensembleOf(
   open: OpenScenario,

@@ -5,7 +5,7 @@ import type { Outline } from './basis.js';
 import { bandsOf, summaryOf, type Bands, type Summary } from './summary-of.js';
 import type { MemberNote, Tally } from './tally.js';
 
-/** The bands of one series, one entry for each output time. */
+/** The `median` and bands of one series, in `unit`, one entry for each output time. */
 export interface SeriesBands {
   readonly name: string;
   readonly unit: string;
@@ -21,8 +21,9 @@ export interface SeriesBands {
 /** How the members stood to one limit. */
 export interface LimitOdds extends Limit {
   readonly place: string;
-  /** Members that could be judged, and those of them that passed the limit. */
+  /** Members that could be judged. */
   readonly judged: number;
+  /** Those of them that passed the limit. */
   readonly passed: number;
   /** passed / judged; NaN where none was judged. */
   readonly probability: number;
@@ -56,6 +57,7 @@ export interface EnsembleResult {
   readonly failed: readonly MemberNote[];
   /** Numbers that were drawn. */
   readonly drawn: readonly TableRow[];
+  /** Output times, d. */
   readonly times: readonly number[];
   readonly series: readonly SeriesBands[];
   readonly limits: readonly LimitOdds[];

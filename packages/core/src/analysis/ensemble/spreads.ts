@@ -21,7 +21,7 @@ export interface Spreads {
   state(): SpreadsState;
 }
 
-/** A `Spreads` as plain data. */
+/** A `Spreads` as plain data: its `arrays` in an order of its own, to be kept and given back to `merge`. */
 export interface SpreadsState {
   readonly kind: 'exact' | 'binned';
   readonly arrays: readonly (Float64Array | Int16Array | Uint16Array | Uint32Array)[];

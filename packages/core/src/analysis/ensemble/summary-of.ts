@@ -1,7 +1,8 @@
 import { deviation, mean, quantileSorted } from 'd3-array';
 
-/** A middle and two bands of values. */
+/** A middle and two bands of values, in their unit. */
 export interface Bands {
+  /** The value below which half of them lie. */
   readonly median: number;
   /** 25 % and 75 %. */
   readonly band50: readonly [number, number];
@@ -9,14 +10,17 @@ export interface Bands {
   readonly band90: readonly [number, number];
 }
 
-/** Values, one a member, in a few numbers. Without values all numbers are NaN. */
+/** Values, one a member, in a few numbers in their unit. Without values all numbers are NaN. */
 export interface Summary extends Bands {
   /** Members that have a value. */
   readonly answered: number;
+  /** Arithmetic mean. */
   readonly mean: number;
   /** Standard deviation; NaN for fewer than two. */
   readonly deviation: number;
+  /** Lowest value of any member. */
   readonly lowest: number;
+  /** Highest value of any member. */
   readonly highest: number;
 }
 

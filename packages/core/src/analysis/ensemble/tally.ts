@@ -3,7 +3,7 @@ import { LIMIT_NUMBERS, type MemberOutcome } from './member.js';
 import { openSpreads } from './open-spreads.js';
 import type { Spreads, SpreadsState } from './spreads.js';
 
-/** A member and what is to be said of it. */
+/** A `member`, by its number from 0, and what is to be said of it. */
 export interface MemberNote {
   readonly member: number;
   readonly reason: string;
@@ -11,13 +11,16 @@ export interface MemberNote {
 
 /** What a tally holds, as plain data, in one form whatever the order in which it came. */
 export interface TallyState {
+  /** Members of the whole ensemble, those that are not in yet included. */
   readonly members: number;
   /** 1 for each member that is in. */
   readonly done: Uint8Array;
   readonly series: SpreadsState;
   /** For each limit two cells: when first passed, and how long. */
   readonly limits: SpreadsState;
+  /** For each limit the members that could be judged. */
   readonly judged: Uint32Array;
+  /** For each limit the members that passed it. */
   readonly passed: Uint32Array;
   /** For each measure, then each condition (its margin): one number a member, NaN where there is none. */
   readonly answers: readonly Float64Array[];
@@ -32,6 +35,7 @@ export interface TallyState {
 export interface Tally {
   /** Puts a member in. Throws RangeError when it is in already. */
   add(member: number, outcome: MemberOutcome): void;
+  /** Whether a member, by its number from 0, is in. */
   has(member: number): boolean;
   /** Members that are in, failed ones included. */
   size(): number;
@@ -43,7 +47,7 @@ export interface Tally {
   readonly limits: Spreads;
 }
 
-/** An empty tally for so many members of what an outline names. */
+/** An empty tally for so many `members` of what an outline names. */
 export function openTally(outline: Outline, members: number): Tally {
   const series = openSpreads(outline.series.length * outline.times.length, members);
   const limits = openSpreads(outline.limits.length * 2, members);

@@ -1,8 +1,8 @@
 import type { ElementaryEffects } from './morris.js';
 
 /**
- * The inputs that matter in a screening: those that move the outcome by at least a share of what the
- * strongest does, the strongest first, no more than so many; none where nothing moves it.
+ * Places of the inputs that matter in a screening: those that move the outcome by at least a `share` (0..1)
+ * of what the strongest does, the strongest first, no more than so many (`most`); none where nothing moves it.
  */
 export function fewOf(
   effects: readonly Pick<ElementaryEffects, 'muStar'>[],

@@ -27,7 +27,10 @@ export function middleOf(rows: readonly TableRow[]): Float64Array {
   return Float64Array.from(rows, (row) => shareBelow(row, row.value));
 }
 
-/** Central differences: for each of the inputs two points, a little below and above its value, all else as it stands. */
+/**
+ * Central differences: for each of the `inputs` (places in `rows`) two points, a little below and above its value, all
+ * else as it stands.
+ */
 export function localDesign(rows: readonly TableRow[], inputs: readonly number[]): Points {
   const middle = middleOf(rows);
   return inputs.flatMap((input) =>
@@ -37,6 +40,7 @@ export function localDesign(rows: readonly TableRow[], inputs: readonly number[]
 
 /**
  * Slopes and elasticities from the outcomes at the points of `localDesign`.
+ * @param inputs as given to `localDesign`
  * @param outcome with every number as it stands
  */
 export function localEffects(

@@ -32,7 +32,8 @@ function shuffled(count: number, random: () => number): number[] {
 /**
  * Trajectories of M. D. Morris, "Factorial sampling plans for preliminary computational experiments",
  * Technometrics 33 (1991): from a random point of a grid of four levels, each input in turn, in a random
- * order, goes half its range up or down. Each takes inputs + 1 points, one trajectory after the other.
+ * order, goes half its range up or down. Each of the `trajectories` takes `inputs` + 1 points, one after the other;
+ * `seed` is that of their random places and orders.
  */
 export function morrisDesign(inputs: number, trajectories: number, seed: number): Points {
   const random = createRandom(seed);

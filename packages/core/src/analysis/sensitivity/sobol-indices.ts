@@ -4,7 +4,9 @@ import { openSampling } from '../draws/sampling.js';
 import { moved } from './moved.js';
 import type { Points } from './morris.js';
 
-/** A number with the interval that holds it in 95 of 100 samplings, as far as the sample can tell. */
+/**
+ * A `value` with the interval, `low` to `high`, that holds it in 95 of 100 samplings, as far as the sample can tell.
+ */
 export interface Estimate {
   readonly value: number;
   readonly low: number;
@@ -27,9 +29,9 @@ export interface SobolAnswer {
 }
 
 /**
- * The points of Saltelli's scheme: for each of N base points, one point of sample A, one of B, and A with
- * each input in turn from B: inputs + 2 points a base point, together. A and B are halves of one Sobol
- * sequence. Throws InputError for a number of base points that cannot be, and more than 400 inputs.
+ * The points of Saltelli's scheme: for each of N `basePoints`, one point of sample A, one of B, and A with
+ * each input in turn from B: `inputs` + 2 points a base point, together. A and B are halves of one Sobol
+ * sequence moved by `seed`. Throws InputError for a number of base points that cannot be, and more than 400 inputs.
  */
 export function sobolDesign(inputs: number, basePoints: number, seed: number): Points {
   const ids = Array.from({ length: 2 * inputs }, (_, i) => `input ${i}`);
@@ -69,7 +71,8 @@ function estimate(value: number, resampled: readonly number[]): Estimate {
  * (Computer Physics Communications 181, 2010, table 2 b), total by Jansen (same, table 2 f), intervals by
  * bootstrap over base points. A base point with a NaN among its outcomes is left out whole. An estimate
  * may lie a little outside 0..1; NaN where the outcome does not vary.
- * @param resamples of the bootstrap
+ * @param inputs how many, as given to `sobolDesign`
+ * @param options `seed` and number of `resamples` (default 200) of the bootstrap
  */
 export function sobolIndices(
   inputs: number,

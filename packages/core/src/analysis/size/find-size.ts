@@ -4,7 +4,9 @@ import type { Trial } from './trial.js';
 
 /** A search for the smallest or largest value of one quantity at which every condition holds. */
 export interface SizeSearch {
+  /** Lower end of the range that is searched, in the unit of what is varied. */
   readonly from: number;
+  /** Upper end. */
   readonly to: number;
   readonly want: 'smallest' | 'largest';
   /** The answer is this close to a value that fails, as a share of it. */
@@ -17,8 +19,8 @@ export interface SizeSearch {
   judge(value: number): Trial;
 }
 
-/** Values from one that is tried to the next between which every trial holds. */
-interface Stretch {
+/** Values `from` one that is tried `to` another between which every trial holds. */
+export interface Stretch {
   readonly from: number;
   readonly to: number;
 }
@@ -30,6 +32,7 @@ interface Stretch {
  */
 export interface SizeAnswer {
   readonly kind: 'found' | 'holds-everywhere' | 'at-the-end' | 'not-monotone' | 'holds-nowhere';
+  /** The size, in the unit of what is varied; absent where none holds. */
   readonly value?: number;
   /** The nearest value tried that fails, on the side of the wanted end. */
   readonly fails?: number;

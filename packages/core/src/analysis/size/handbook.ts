@@ -6,7 +6,7 @@ import { feedAtStart } from '../../result/design-loads.js';
 import { handbookFilter } from '../../result/handbook-filter.js';
 import { sum } from '../../sum.js';
 
-/** One value that a handbook gives, in the unit of what is varied. */
+/** One `value` that a handbook gives, in the unit of what is varied. */
 export interface HandbookValue {
   readonly value: number;
   /** The published number that it rests on, with its source. */
@@ -23,19 +23,22 @@ export interface HandbookValue {
 /** What handbooks say of a size: by areal rate for a filter, by feed per area for beds, by surface for a load. */
 export interface Handbook {
   readonly rule: 'surface' | 'planted-area' | 'load';
-  /** Feed on the day of most feed, g, and its protein. */
+  /** Feed on the day of most feed, g. */
   readonly feed: number;
+  /** Protein in it, g. */
   readonly protein: number;
-  /** TAN that comes of it, g N d-1: by protein, and by feed. */
+  /** TAN that comes of it by its protein, g N d-1. */
   readonly tanByProtein: number;
+  /** TAN that comes of it by its mass, g N d-1. */
   readonly tanByFeed: number;
   /** m2 (or g d-1 of feed) for one of what is varied. */
   readonly perUnit: number;
+  /** Mean of the water there, degC. */
   readonly temperature: number;
   readonly values: readonly HandbookValue[];
 }
 
-/** The two ends of what is varied, each as it makes the model. */
+/** The two ends of what is varied, `from` and `to` in its unit, each as it makes the model. */
 export interface SizeEnds {
   readonly from: number;
   readonly to: number;

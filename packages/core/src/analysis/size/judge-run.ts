@@ -3,7 +3,10 @@ import type { Condition } from '../ask/condition.js';
 import { NoAnswerError } from '../ask/no-answer-error.js';
 import type { Trial } from './trial.js';
 
-/** Judges the run at one value by every condition; one that has no answer is a trial that does not hold. */
+/**
+ * Judges the run at one `value` of what is varied by every condition. A run that has no answer to one of them is a trial
+ * that does not hold.
+ */
 export function judgeRun(run: Run, value: number, conditions: readonly Condition[]): Trial {
   const margins: number[] = [];
   let holds = true;

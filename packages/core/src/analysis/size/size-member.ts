@@ -20,7 +20,7 @@ export interface SizeDraws extends Omit<SizeSearch, 'judge'> {
   readonly chosen?: number;
 }
 
-/** The size that one draw needs. Plain data. */
+/** The size that one draw needs, `value` in the unit of what is varied. Plain data. */
 export interface SizeMember {
   readonly kind: SizeAnswer['kind'];
   readonly value?: number;

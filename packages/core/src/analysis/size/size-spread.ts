@@ -2,7 +2,7 @@ import { quantileSorted } from 'd3-array';
 import { bandsOf, type Bands } from '../ensemble/summary-of.js';
 import type { SizeMember } from './size-member.js';
 
-/** The sizes that many draws need. */
+/** The sizes that many draws (`members`) need, in the unit of what is varied. */
 export interface SizeSpread extends Bands {
   readonly members: number;
   /** Draws that no value of the range serves: their size lies beyond it, and counts as infinite (largest: minus). */

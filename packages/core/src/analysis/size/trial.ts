@@ -1,4 +1,4 @@
-/** What the run at one value came to. */
+/** What the run at one `value` of what is varied came to. */
 export interface Trial {
   readonly value: number;
   /** Whether every condition holds; never where there is no answer. */

@@ -1,7 +1,7 @@
 import type { Fault } from '../../errors.js';
 import { inUnit } from '../../units.js';
 
-/** Two values of one quantity as written, in the unit of the first. */
+/** Two values of one quantity, `from` and `to`, in the unit of the first. */
 export interface ValueRange {
   readonly from: number;
   readonly to: number;

@@ -13,6 +13,7 @@ export interface Held {
   /** What all of it in the system would gain per day were it not held, and the unit of that. */
   readonly drift?: number;
   readonly unit?: string;
+  /** Places of these states in the layout of the model. */
   readonly states: readonly number[];
 }
 
@@ -40,7 +41,10 @@ export function statesOf(model: Model, component: string): readonly number[] {
   return model.layout.states.flatMap((state, index) => (state.component === component ? [index] : []));
 }
 
-/** Where a component is held: in the reservoir, so that the other vessels follow it, or, on a surface, at a state of it. */
+/**
+ * Where a component is held: in the reservoir, so that the other vessels follow it, or, on a surface, at a state of
+ * it.
+ */
 function heldAt(
   model: Model,
   component: string,

@@ -11,7 +11,10 @@ export interface Mode {
   readonly recovery: number;
   /** Period of the swing that goes with it, d, where it swings. */
   readonly swing?: number;
-  /** What takes part, the most first: component, place (`everywhere` where no single one leads), share of the whole. */
+  /**
+   * What takes part, the most first: component, place (`everywhere` where no single one leads), `share` of the whole,
+   * 0..1.
+   */
   readonly parts: readonly {
     readonly component: Component;
     readonly place: string;

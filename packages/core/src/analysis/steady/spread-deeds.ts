@@ -4,7 +4,7 @@ import type { Parameters } from '../../library/parameters.js';
 import { concentrationsOf } from '../../run/ledger.js';
 import type { Action, Deed, Scenario } from '../../scenario/scenario.js';
 
-/** A deed that is done again and again, and the days from one doing to the next. */
+/** A deed that is done again and again, `every` so many days. */
 export interface RepeatedDeed {
   readonly deed: Deed;
   readonly every: number;

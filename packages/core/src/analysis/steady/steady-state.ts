@@ -42,9 +42,11 @@ export interface SteadyState {
   readonly leftOut: readonly Deed['kind'][];
   /** What the water did until it settled, such as a pump that sucked air. */
   readonly water: readonly { readonly kind: string; readonly place: string }[];
-  /** Days of march before Newton was in reach, Newton steps, passes over the cycle. */
+  /** Days of march before Newton was in reach. */
   readonly marched: number;
+  /** Newton steps. */
   readonly steps: number;
+  /** Passes over the cycle; 0 where the state is constant. */
   readonly passes: number;
   /** Largest share of a state by which it still changes: the last Newton step, or over one cycle. */
   readonly residual: number;

@@ -1,5 +1,5 @@
 /**
- * Values at equal steps from one end to the other, both among them; whole numbers, each once, where only they make
+ * So many values (`count`) at equal steps `from` one end `to` the other, both among them; whole numbers, each once, where only they make
  * sense. Rounded to 6 digits, so that what is shown is what was run.
  * @throws RangeError for fewer than two values
  */
@@ -16,7 +16,7 @@ export function sweepValues(
   return [...new Set(values)];
 }
 
-/** Every choice of one value from each list, the last list running fastest. */
+/** Every choice of one value from each of the `lists`, the last list running fastest. */
 export function sweepGrid(lists: readonly (readonly number[])[]): readonly (readonly number[])[] {
   return lists.reduce<readonly (readonly number[])[]>(
     (grid, list) => grid.flatMap((point) => list.map((value) => [...point, value])),

@@ -1,6 +1,6 @@
 /**
- * All places at which one process works, as tables for one loop: place i reads v[at[width i + m]], has
- * coefficients k[size i + n], rate r[row + i], and its partials go to d[width i + m].
+ * All places at which one process works (`count` of them), as tables for one loop: place i reads v[`at`[`width` i + m]], has
+ * coefficients `k`[`size` i + n], rate r[`row` + i], and its partials go to `d`[width i + m].
  */
 export interface Sites {
   readonly count: number;
@@ -19,7 +19,9 @@ export interface Sites {
  * that they share are then read from the first of them.
  */
 export interface Kernel {
+  /** Fills r with the rates at the values v of all variables. */
   readonly rates: (sites: readonly Sites[], v: Float64Array, r: Float64Array) => void;
+  /** Fills `d` of each of the sites with the partials at v. */
   readonly partials: (sites: readonly Sites[], v: Float64Array) => void;
 }
 
