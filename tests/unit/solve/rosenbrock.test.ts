@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RateSystem } from '../../../packages/core/src/solve/contract.js';
 import { rosenbrock, rosenbrockWith } from '../../../packages/core/src/solve/rosenbrock.js';
-import { denseLu } from '../../../packages/core/src/solve/dense-lu.js';
+import { denseLu } from '../../support/dense-lu.js';
 import { noWork } from '../../../packages/core/src/solve/no-work.js';
 import { RodasStep } from '../../../packages/core/src/solve/rodas-step.js';
 import { sparseLu } from '../../../packages/core/src/solve/sparse-lu.js';
