@@ -230,6 +230,50 @@ describe('a report with an ensemble', () => {
   });
 });
 
+describe('a report with very wide bands', () => {
+  /** Bands about a run whose outer edge goes to so many times the value. */
+  const wide = (first: ToldRun, factor: number): ToldRun => {
+    const ensemble = banded(first);
+    const series = ensemble.series.map((each) => {
+      const high = each.median.map((value) => (each.name.startsWith('pH') ? value : value * factor));
+      return { ...each, band90: [each.band90[0], high] as const };
+    });
+    return { ...first, ensemble: { ...ensemble, series } };
+  };
+  const figureOf = (page: string, title: string): Element | undefined =>
+    [...read(page).querySelectorAll('#courses figure')].find(
+      (each) => each.querySelector('h3')?.textContent.startsWith(title) === true,
+    );
+  /** Heights at which a path goes, px. */
+  const heights = (path: Element | null | undefined): readonly number[] =>
+    [...(path?.getAttribute('d') ?? '').matchAll(/[ML,]?(-?[\d.]+),(-?[\d.]+)/g)].map((found) =>
+      Number(found[2]),
+    );
+  const lineTop = (figure: Element | undefined): number =>
+    Math.min(...heights(figure?.querySelector('path[stroke-width="2"], g[stroke-width="2"] path')));
+
+  it('keeps the line legible, ends the band at the frame, and says how far it goes', () => {
+    const [first] = told;
+    const page = reportPage([wide(first, 40)]);
+    const found = figureOf(page, 'Nitrate');
+    // The frame is from 12 to 190: the line fills a third of it, as it would not on an axis 40 times as long.
+    expect(lineTop(found)).toBeLessThan(130);
+    const band = heights(found?.querySelector('[fill="var(--mist)"] path, path[fill="var(--mist)"]'));
+    expect(Math.min(...band)).toBeGreaterThanOrEqual(11.9);
+    const nitrate = first.account.series.find(({ name }) => name === 'nitrate@tank-1')?.values ?? [];
+    const most = Math.max(...Array.from(nitrate)) * 40;
+    expect(found?.querySelector('figcaption')?.textContent).toContain(
+      `; the outer band reaches up to ${shown(most)} mg N/L, beyond the picture`,
+    );
+  });
+
+  it('draws all of a band that leaves the line its half, and says nothing of it', () => {
+    const [first] = told;
+    const found = figureOf(reportPage([wide(first, 1.3)]), 'Nitrate');
+    expect(found?.querySelector('figcaption')?.textContent).not.toContain('beyond the picture');
+  });
+});
+
 describe('any report', () => {
   it('is whole: it asks for nothing outside, holds no script, and says so to the browser', () => {
     for (const page of [one, three]) {

@@ -5,6 +5,7 @@ import type { Colours } from './colours.js';
 import type { CourseDrawing } from './course-drawing.js';
 import type { Maker } from './document.js';
 import { plotFrame, type Frame } from './plot-frame.js';
+import type { Domain } from './scale.js';
 import { limitMarks } from './limit-marks.js';
 import { spreadLabels } from './spread-labels.js';
 import { drawnPoints } from './thin.js';
@@ -40,12 +41,17 @@ interface Strip {
   readonly high: number;
 }
 
+/** A strip between two edges; what of it lies beyond the axis ends at the frame. */
 function stripOf(
   time: readonly number[],
   [low, high]: readonly [ArrayLike<number>, ArrayLike<number>],
+  [bottom, top]: Domain,
 ): readonly Strip[] {
+  const framed = (value: number): number => Math.min(Math.max(value, bottom), top);
   const drawn = new Set([...drawnPoints(low, mostPoints / 2), ...drawnPoints(high, mostPoints / 2)]);
-  return [...drawn].sort((a, b) => a - b).map((i) => ({ t: time[i], low: low[i], high: high[i] }));
+  return [...drawn]
+    .sort((a, b) => a - b)
+    .map((i) => ({ t: time[i], low: framed(low[i]), high: framed(high[i]) }));
 }
 
 const area = (strip: readonly Strip[], fill: string): Plot.Markish =>
@@ -93,10 +99,10 @@ export function coursePicture(maker: Maker, drawing: CourseDrawing): Element {
     bands === undefined
       ? range === undefined
         ? []
-        : [area(stripOf(course.time, [range.low, range.high]), colours.wash)]
+        : [area(stripOf(course.time, [range.low, range.high], vertical), colours.wash)]
       : [
-          area(stripOf(bands.time, bands.band90), colours.mist),
-          area(stripOf(bands.time, bands.band50), colours.wash),
+          area(stripOf(bands.time, bands.band90, vertical), colours.mist),
+          area(stripOf(bands.time, bands.band50, vertical), colours.wash),
           Plot.lineY(pointsOf(bands.time, bands.median), {
             ...{ x: 't', y: 'v', stroke: colours.soft, strokeWidth: 1.2, strokeDasharray: '2 2' },
           }),

@@ -25,13 +25,25 @@ function reachOf(courses: readonly Course[], more: readonly number[]): Domain {
   return low > high ? [0, 1] : [low, high];
 }
 
+/** A reach with values that lie far off taken in, as far as what was there keeps half of the whole. */
+function widened([low, high]: Domain, far: readonly number[], fromZero: boolean): Domain {
+  const [lowest, highest] = reachOf([], [...far, low, high]);
+  const span = high - (fromZero ? Math.min(0, low) : low);
+  return [Math.max(lowest, low - span), Math.min(highest, high + span)];
+}
+
 /**
  * One axis for all runs of a set: all values, bounds that are near, a little air.
- * @param more further values that must fit, such as bands
+ * @param more further values that must fit, such as the inner band
+ * @param far values that are taken in as far as they leave the others half of the axis, such as the outer band
  */
-export function domainOf({ runs, fromZero }: CourseSet, more: readonly number[] = []): Domain {
+export function domainOf(
+  { runs, fromZero }: CourseSet,
+  more: readonly number[] = [],
+  far: readonly number[] = [],
+): Domain {
   const courses = runs.filter((course) => course !== undefined);
-  const [low, high] = reachOf(courses, more);
+  const [low, high] = widened(reachOf(courses, more), far, fromZero);
   const span = fromZero ? Math.max(high, 0) : Math.max(high - low, 0.5);
   const bounds = courses
     .flatMap(({ limits }) => limits.map(({ value }) => value))

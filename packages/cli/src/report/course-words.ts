@@ -43,6 +43,24 @@ export function bandWords({ median, band50, band90 }: SeriesBands, unit: string)
   );
 }
 
+/** How far the outer band reaches where a picture cuts it at its frame; '' where all of it is drawn. */
+export function cutWords(
+  { band90: [low, high] }: SeriesBands,
+  [bottom, top]: readonly [number, number],
+  unit: string,
+): string {
+  const known = (values: ArrayLike<number>): readonly number[] =>
+    Array.from(values).filter((value) => !Number.isNaN(value));
+  const lowest = known(low).reduce((least, value) => Math.min(least, value), Infinity);
+  const highest = known(high).reduce((most, value) => Math.max(most, value), -Infinity);
+  const in_ = unit === '' ? '' : ` ${unit}`;
+  const parts = [
+    ...(highest > top ? [`up to ${shown(highest)}${in_}`] : []),
+    ...(lowest < bottom ? [`down to ${shown(lowest)}${in_}`] : []),
+  ];
+  return parts.length === 0 ? '' : `the outer band reaches ${parts.join(' and ')}, beyond the picture`;
+}
+
 /** The highest value and when, in a few words; for one line only. */
 export function peakWords({ time, lines }: Course, unit: string): string {
   if (lines.length !== 1) return '';

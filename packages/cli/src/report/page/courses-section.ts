@@ -4,7 +4,7 @@ import type { Maker } from '../../picture/document.js';
 import { finished } from '../../picture/finish.js';
 import { domainOf } from '../../picture/scale.js';
 import { courseSets, type Course, type CourseSet } from '../courses.js';
-import { bandWords, courseWords, peakWords } from '../course-words.js';
+import { bandWords, courseWords, cutWords, peakWords } from '../course-words.js';
 import type { ToldRun } from '../told-run.js';
 import { courseValues, type TimedBands } from './course-values.js';
 import { figure, runTitle, section } from './figure.js';
@@ -21,8 +21,14 @@ function setFigures(
   bands: readonly (TimedBands | undefined)[],
   horizontal: readonly [number, number],
 ): readonly HTMLElement[] {
-  const more = bands.flatMap((each) => (each === undefined ? [] : each.band90.flatMap((edge) => [...edge])));
-  const vertical = domainOf(set, more);
+  const drawn = bands.filter((each) => each !== undefined);
+  const edges = (of: (band: TimedBands) => readonly Float64Array[]): readonly number[] =>
+    drawn.flatMap((band) => of(band).flatMap((edge) => [...edge]));
+  const vertical = domainOf(
+    set,
+    edges(({ median, band50 }) => [median, ...band50]),
+    edges(({ band90 }) => band90),
+  );
   const [first] = set.runs;
   return set.runs.map((course, i) => {
     const { letter } = told[i];
@@ -40,10 +46,10 @@ function setFigures(
     });
     const title = `${set.title}${set.unit === '' ? '' : `, ${set.unit}`}${many ? `, ${letter}` : ''}, by day`;
     const words = [courseWords(course, set.unit), ...(band === undefined ? [] : [bandWords(band, set.unit)])];
+    const cut = band === undefined ? '' : cutWords(band, vertical, set.unit);
+    const captioned = [peakWords(course, set.unit), cut].filter((part) => part !== '').join('; ');
     const picture = finished(maker, svg, { title, description: words.join(' ') });
-    const caption = many
-      ? [runTitle(maker, letter, peakWords(course, set.unit))]
-      : [peakWords(course, set.unit)];
+    const caption = many ? [runTitle(maker, letter, captioned)] : [captioned];
     return figure(maker, [picture], caption);
   });
 }
@@ -68,7 +74,8 @@ const manyWords =
   'fish tank; the shade is the lowest and the highest of all vessels. The axis below counts days.';
 const bandNote =
   'Where many runs with numbers drawn from their ranges were made, bands stand in place of that shade: the inner holds ' +
-  'half of them, the outer nine tenths, and the dotted line is their median.';
+  'half of them, the outer nine tenths, and the dotted line is their median. Where the outer band is so wide that it would ' +
+  'press the lines together, it ends at the frame, and the words below say how far it reaches.';
 
 /** The courses of what matters, with limits drawn in; several runs side by side on the same scales. */
 export function coursesSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
