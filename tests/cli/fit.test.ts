@@ -14,6 +14,11 @@ interface Scored {
   readonly scores: readonly { readonly model: number; readonly in50: number; readonly in90: number }[];
 }
 
+interface Document {
+  readonly whatIf: unknown;
+  readonly courses: readonly { readonly reads: string; readonly unit: string }[];
+}
+
 const folder = mkdtempSync(join(tmpdir(), 'leat-fit-'));
 const logged = ['backyard.yaml', '--log', 'backyard.csv', '--map', 'backyard.map'];
 const free = ['--free', 'biofilm.capacity', '--free', 'start.nitrate'];
@@ -85,5 +90,100 @@ describe('leat fit, forecast and backtest on the invented backyard', () => {
       expect(score.model).toBeGreaterThanOrEqual(0);
       expect(score.in90).toBeGreaterThanOrEqual(score.in50);
     }
+  });
+});
+
+describe('what a forecast says of itself', () => {
+  const home = mkdtempSync(join(tmpdir(), 'leat-age-'));
+  const made = leat(['new', 'backyard'], home);
+  leat(['fit', ...logged, ...free, '--starts', '1', '--out', 'fit.json'], home);
+  const early = ['--until', '2026-05-20'];
+  leat(['fit', ...logged, ...free, '--starts', '1', ...early, '--out', 'early.json'], home);
+  const asked = (log: string, fit: string, ...more: readonly string[]): readonly string[] => [
+    ...['forecast', 'backyard.yaml', '--log', log, '--map', 'backyard.map', '--fit', fit],
+    ...['--members', '3', '--days', '7', ...more],
+  ];
+  const text = readFileSync(join(home, 'backyard.csv'), 'utf8');
+  const warnings = (out: string): readonly string[] =>
+    out.match(/warning: .*the fit .*|warning: .*when the fit.*/g) ?? [];
+
+  it('units stand beside every quantity, in the table and in the document', () => {
+    expect(made.code).toBe(0);
+    const { code, out } = leat(asked('backyard.csv', 'fit.json'), home);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^ +where +unit +morning of +middle/m);
+    expect(out).toMatch(/^ammonia +\S+ +mg N\/L +2026-06-04/m);
+    expect(out).toMatch(/^alkalinity +\S+ +meq\/L +2026-06-04/m);
+    expect(out).toMatch(/^pH +\S+ +2026-06-04/m);
+    const told = JSON.parse(leat(asked('backyard.csv', 'fit.json', '--json'), home).out) as Document;
+    expect(told.whatIf).toBe(null);
+    expect(told.courses.map(({ reads, unit }) => `${reads} ${unit}`)).toContain('oxygen mg/L');
+  });
+
+  it('has no doubt where all is as it was', () => {
+    expect(warnings(leat(asked('backyard.csv', 'fit.json'), home).out)).toEqual([]);
+    expect(warnings(leat(asked('backyard.csv', 'early.json', ...early), home).out)).toEqual([]);
+  });
+
+  it('a what-if is named, and is no change of the system', () => {
+    writeFileSync(join(home, 'more.yaml'), 'fish:\n  tilapia:\n    ration: 150 g/d\n');
+    const over = ['--set', 'fish.tilapia.ration=160 g/d', '--overlay', 'more.yaml'];
+    const { out } = leat(asked('backyard.csv', 'fit.json', ...over), home);
+    expect(out).toContain('  what if, from 2026-06-04 on: more.yaml; fish.tilapia.ration=160 g/d\n');
+    expect(warnings(out)).toEqual([]);
+    const told = JSON.parse(leat(asked('backyard.csv', 'fit.json', ...over, '--json'), home).out) as Document;
+    expect(told.whatIf).toEqual({ set: ['fish.tilapia.ration=160 g/d'], overlay: 'more.yaml' });
+  });
+
+  it('says when the log has gone on since the fit, and when the fit knows more than the forecast', () => {
+    expect(warnings(leat(asked('backyard.csv', 'early.json'), home).out)).toEqual([
+      expect.stringMatching(
+        /^warning: the fit was made of the log up to 2026-05-20: it does not know the \d+ readings after that$/,
+      ),
+    ]);
+    expect(warnings(leat(asked('backyard.csv', 'fit.json', ...early), home).out)).toEqual([
+      expect.stringMatching(
+        /^warning: the fit knows \d+ readings after 2026-05-20: this forecast is no test of it/,
+      ),
+    ]);
+  });
+
+  it('says when rows that the fit was made of have changed', () => {
+    const rows = text.split('\n');
+    writeFileSync(join(home, 'shorter.csv'), [...rows.slice(0, 8), ...rows.slice(9)].join('\n'));
+    expect(warnings(leat(asked('shorter.csv', 'fit.json'), home).out)).toEqual([
+      'warning: the log up to 2026-06-03 is not as it was when the fit was made: fit again',
+    ]);
+  });
+
+  it('says when the system file has changed', () => {
+    const system = readFileSync(join(home, 'backyard.yaml'), 'utf8');
+    const changed = system.replace(/ration: (\d+) g\/d/, 'ration: 99 g/d');
+    expect(changed).not.toBe(system);
+    writeFileSync(join(home, 'changed.yaml'), changed);
+    const { out } = leat(
+      asked('backyard.csv', 'fit.json').map((word) => (word === 'backyard.yaml' ? 'changed.yaml' : word)),
+      home,
+    );
+    expect(warnings(out)).toEqual([
+      'warning: the system file is not as it was when the fit was made (or the fit was made with --set or --tables): fit again',
+    ]);
+  });
+
+  it('a fit says what to do with it, kept or not', () => {
+    const one = ['fit', ...logged, '--free', 'start.nitrate', '--starts', '1'];
+    expect(leat(one, home).err).toMatch(
+      /^this fit is not kept: with --out fit\.json .* take with --fit fit\.json\n$/,
+    );
+    expect(leat([...one, '--out', 'one.json'], home).err).toBe(
+      'written to one.json: leat forecast, run, ensemble and others take it with --fit one.json\n',
+    );
+    expect(leat([...one, '--json'], home).err).toBe('');
+  });
+
+  it('errors of a backtest have their unit', () => {
+    const { out } = leat(['backtest', ...logged, ...free, '--members', '3', '--step', '40'], home);
+    expect(out).toMatch(/^readings +where +days ahead +count +unit +model/m);
+    expect(out).toMatch(/^ammonia +\S+ +1 to 7 +\d+ +mg N\/L +[\d.]+/m);
   });
 });

@@ -13,6 +13,12 @@ export interface FitOptions extends LoggedOptions {
   readonly json?: boolean;
 }
 
+/** What to do with the answer: keep it, or give it to another command. */
+const nextStep = (out: string | undefined): string =>
+  out === undefined
+    ? 'this fit is not kept: with --out fit.json it is written to a file that leat forecast, run, ensemble and others take with --fit fit.json'
+    : `written to ${out}: leat forecast, run, ensemble and others take it with --fit ${out}`;
+
 /** `leat fit FILE`: fits a system to its log, says what the log tells, and writes the numbers for other commands. */
 export async function fitCommand(file: string, options: FitOptions, streams: Streams): Promise<ExitCode> {
   const request = await openFitRequest(file, options, options.free);
@@ -21,5 +27,6 @@ export async function fitCommand(file: string, options: FitOptions, streams: Str
   streams.result(
     options.json === true ? fitText(found) : `${fitLines(found, request.log.oddities.length).join('\n')}\n`,
   );
+  if (options.json !== true) streams.note(`${nextStep(options.out)}\n`);
   return exit.done;
 }

@@ -66,8 +66,11 @@ export async function forecastCommand(
     seed,
     ...(whatIf === undefined ? {} : { whatIf }),
   });
+  const asked = whatIf === undefined ? undefined : { set: options.set, overlay: options.overlay ?? null };
   streams.result(
-    options.json === true ? savedDocument('leat-forecast', told) : `${forecastLines(told).join('\n')}\n`,
+    options.json === true
+      ? savedDocument('leat-forecast', { whatIf: asked ?? null, ...told })
+      : `${forecastLines(told, asked).join('\n')}\n`,
   );
   return told.members === 0 ? exit.notFinished : exit.done;
 }

@@ -4,11 +4,12 @@ import { shown } from './number.js';
 
 /** A backtest in words, whether or not the model wins. */
 export function backtestLines({ origins, failed, scores, notes }: Backtest): readonly string[] {
-  const rows = scores.map(({ reads, vessel, horizon, count, model, last, month, in50, in90 }) => [
+  const rows = scores.map(({ reads, vessel, unit, horizon, count, model, last, month, in50, in90 }) => [
     reads,
     vessel,
     `${horizon === 7 ? 1 : horizon / 2 + 1} to ${horizon}`,
     String(count),
+    unit,
     shown(model),
     shown(last),
     shown(month),
@@ -24,12 +25,24 @@ export function backtestLines({ origins, failed, scores, notes }: Backtest): rea
     '',
     ...columns(
       [
-        ['readings', 'where', 'days ahead', 'count', 'model', 'last', 'month', 'best', 'in 50 %', 'in 90 %'],
+        [
+          'readings',
+          'where',
+          'days ahead',
+          'count',
+          'unit',
+          'model',
+          'last',
+          'month',
+          'best',
+          'in 50 %',
+          'in 90 %',
+        ],
         ...rows,
       ],
-      ['left', 'left', 'left', 'right', 'right', 'right', 'right', 'left', 'right', 'right'],
+      ['left', 'left', 'left', 'right', 'left', 'right', 'right', 'right', 'left', 'right', 'right'],
     ),
-    '  mean absolute errors: of the model, of the last reading that stays, of the mean of the last 28 days',
+    '  mean absolute errors, in the unit: of the model, of the last reading that stays, of the mean of the last 28 days',
     '  in 50 %, in 90 %: share of readings whose interval meets the band; coarse steps meet it more often',
     `  the model is best in ${wins} of ${scores.length}`,
   ];

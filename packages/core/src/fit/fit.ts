@@ -1,9 +1,8 @@
-import type { WaterLog } from '../log/water-log.js';
 import { scenarioHash, version } from '../result/manifest.js';
-import { sha256 } from '../result/sha-256.js';
 import { openFitProblem, type FitRequest } from './fit-problem.js';
 import { differenceStep, enough, searchProblem } from './search-problem.js';
 import { minimaFrom } from './starts.js';
+import { logHash } from './log-hash.js';
 import { whatItTells, type FitFindings } from './what-it-tells.js';
 
 /** How the search is made. */
@@ -28,7 +27,7 @@ export interface FitProvenance {
   readonly version: string;
   /** SHA-256 of the scenario as it was before the fit. */
   readonly scenario: string;
-  /** SHA-256 of what was read of the log. */
+  /** SHA-256 of what was read of the log up to `until`. */
   readonly log: string;
   readonly from: string;
   readonly until: string;
@@ -53,15 +52,6 @@ export interface Fit extends FitFindings {
 /** Days ahead in which a further test is looked for. */
 const testsAhead = 28;
 
-/** Hash of what was read of a log: intervals, feed and their dates. */
-function logHash({ readings, feed }: WaterLog): string {
-  const facts = readings.map(({ date, hour, reads, vessel, low, high }) => [
-    ...[date, hour, reads, vessel],
-    ...[low, high].map(String),
-  ]);
-  return sha256(JSON.stringify([facts, feed.map(({ date, cohort, grams }) => [date, cohort, grams])]));
-}
-
 /**
  * Fits a system to a log: the numbers with the highest posterior probability (ranges of the tables as priors, readings
  * as intervals of a kit that errs and is sometimes spoilt), with what the log tells of them.
@@ -84,7 +74,7 @@ export function fit(request: FitSearch): Fit {
     provenance: {
       version,
       scenario: scenarioHash(request.system.read([]).scenario),
-      log: logHash(log),
+      log: logHash(log, problem.until),
       from: log.from,
       until: problem.until,
       free: problem.free.map(({ name }) => name),

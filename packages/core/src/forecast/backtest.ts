@@ -7,6 +7,7 @@ import { covarianceOf, informationOf } from '../fit/posterior.js';
 import { enough, searchProblem } from '../fit/search-problem.js';
 import { InputError } from '../errors.js';
 import { createRandom } from '../library/random.js';
+import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { Measurable } from '../scenario/scenario.js';
 import { aheadAt, drawsOf, normalDraw } from './forecast.js';
 
@@ -29,6 +30,8 @@ const horizons = [7, 14, 28] as const;
 export interface BacktestScore {
   readonly reads: Measurable;
   readonly vessel: string;
+  /** Of the errors; '' for pH. */
+  readonly unit: string;
   /** Readings up to so many days ahead, from the day after the horizon before. */
   readonly horizon: number;
   /** Readings judged. */
@@ -96,6 +99,7 @@ function scored(cases: readonly Case[], nameOf: (cell: number) => string): reado
       return {
         reads: observation.reading.reads,
         vessel: nameOf(observation.cell),
+        unit: unitOfMeasurable[observation.reading.reads],
         horizon,
         count: own.length,
         model: error('model'),

@@ -2,6 +2,7 @@ import { quantileSorted } from 'd3-array';
 import { Matrix } from 'ml-matrix';
 import { dateAfter } from '../calendar.js';
 import type { SavedFit } from '../fit/fit-file.js';
+import { fitDoubts } from '../fit/fit-doubts.js';
 import { openFitProblem, type FitProblem, type FitRequest } from '../fit/fit-problem.js';
 import { valuesAt, type FitSystem } from '../fit/fitted-system.js';
 import { rootOf } from '../fit/posterior.js';
@@ -11,6 +12,7 @@ import { normalQuantile } from '../library/normal-quantile.js';
 import { createRandom } from '../library/random.js';
 import { compileModel } from '../model/compile.js';
 import { simulate } from '../run/simulate.js';
+import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { goOn } from './go-on.js';
 import { whatIfAt } from './what-if.js';
@@ -35,6 +37,8 @@ const bandShares = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
 export interface ForecastCourse {
   readonly reads: Measurable;
   readonly vessel: string;
+  /** Of the values; '' for pH. */
+  readonly unit: string;
   /**
    * For each day the values below which 5, 25, 50, 75 and 95 % of the draws lie: what is there, in the internal unit.
    */
@@ -107,7 +111,8 @@ export function aheadAt(
 
 /**
  * What a fitted system will do: from the state at the end of the log, for each draw of the fitted numbers by its own
- * run through the log, with the log's late feed and temperature going on, or with a what-if laid over it.
+ * run through the log, with the log's late feed and temperature going on, or with a what-if laid over it. The notes say
+ * where the fit was made of another system, or of another log.
  * @throws InputError as openFitProblem does
  */
 export function forecast(request: ForecastRequest): Forecast {
@@ -140,6 +145,7 @@ export function forecast(request: ForecastRequest): Forecast {
     return {
       reads,
       vessel: problem.scenario.vessels[cell].name,
+      unit: unitOfMeasurable[reads],
       truth: all.map((day) => band(on(day))),
       reading: all.map((day) => band(on(day).map(shown))),
     };
@@ -150,6 +156,13 @@ export function forecast(request: ForecastRequest): Forecast {
     members: runs.length,
     failed: members - runs.length,
     courses,
-    notes: problem.notes,
+    notes: [
+      ...problem.notes,
+      ...fitDoubts(fit, {
+        scenario: request.system.read([]).scenario,
+        log: request.log,
+        until: problem.until,
+      }),
+    ],
   };
 }

@@ -214,7 +214,7 @@ export interface StartVessel {
  * or of a product dosed, g; `share` is the part taken, 0..1, of fish, of a vessel's water or of its settled solids;
  * `relativeMass` the mean mass of the fish graded out over that of all; `factor` what rations are multiplied by;
  * `volume` and the `water` that goes with drained solids, m3; `weeklyCap` as `dailyCap`, m3 in seven days; `biofilm` and
- * `solids` the shares that cleaning takes away; `kills` the share of nitrifiers that a medicine kills.
+ * `solids` the shares that cleaning takes away; `kills` the share of the biofilm that a medicine kills.
  */
 export type Deed =
   | { readonly kind: 'stock'; readonly cohort: string; readonly number: number; readonly mass: number }
