@@ -4,7 +4,7 @@ import { constants } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leatPath } from '../cli/leat.js';
+import { folderWith, leat, leatPath } from '../cli/leat.js';
 
 const scenarios = fileURLToPath(new URL('../../packages/cli/scenarios/', import.meta.url));
 const of = (name: string): string => join(scenarios, name);
@@ -13,6 +13,10 @@ const tan = `${highest} below 0.35 mg N/L`;
 const range = ['--vary', 'vessels.filter.surface', '--from', '5 m2', '--to', '200 m2'];
 const long = ['--days', '20000', '--every', '20d'];
 const logged = [of('backyard.yaml'), '--log', of('backyard.csv'), '--map', of('backyard.map')];
+
+/** A fit for forecasts to start from. */
+const fitted = join(folderWith(), 'fit.json');
+leat(['fit', ...logged, '--starts', '1', '--free', 'start.nitrate', '--out', fitted], folderWith());
 
 /** Starts the command, signals it when it has been at work for a while, and waits for its end. */
 function signalled(
@@ -71,14 +75,23 @@ const commands: readonly (readonly [string, readonly string[]])[] = [
     ],
   ],
   ['ensemble', ['ensemble', 'small.yaml', '--members', '5000', '--out', 'kept.ensemble', '--csv', 'out.csv']],
+  // Its system run once with the numbers as they stand: no member is done, nothing is kept.
+  [
+    'ensemble, before its first member',
+    ['ensemble', of('glasshouse.yaml'), ...long, '--members', '9', '--out', 'kept.ensemble'],
+  ],
   ['sensitivity', ['sensitivity', 'small.yaml', ...long, '--of', highest]],
   ['fit', ['fit', ...logged, '--starts', '50', '--out', 'found.json']],
+  ['forecast', ['forecast', ...logged, '--fit', fitted, '--members', '2000', '--days', '365']],
+  ['steady', ['steady', of('glasshouse.yaml'), '--json']],
   ['backtest', ['backtest', ...logged, '--step', '1', '--members', '500']],
 ];
 
 /** When the signal comes: the command is at work by then, its workers too, and far from its end. ms */
 const AFTER = 2500;
 const AFTER_WORKERS = 6000;
+/** The same of a steady state, which takes a second in all. */
+const AFTER_SHORT = 500;
 
 describe.each(commands)('leat %s', (name, args) => {
   it('ends within a second of Ctrl-C, with 130 and no half of a file', async () => {
@@ -87,7 +100,7 @@ describe.each(commands)('leat %s', (name, args) => {
       args,
       folder,
       'SIGINT',
-      name === 'ensemble' ? AFTER_WORKERS : AFTER,
+      name === 'ensemble' ? AFTER_WORKERS : name === 'steady' ? AFTER_SHORT : AFTER,
     );
     expect({ code, err: err.includes('    at ') }).toEqual({ code: 130, err: false });
     expect(took).toBeLessThan(1000);
@@ -96,7 +109,7 @@ describe.each(commands)('leat %s', (name, args) => {
     const kept = /^small-[0-9a-f]{8}\.(?:sensitivity|size)$/;
     for (const file of left.filter((each) => kept.test(each))) expect(err).toContain(`--resume ${file}`);
     expect(left.filter((file) => !kept.test(file))).toEqual(name === 'ensemble' ? ['kept.ensemble'] : []);
-    if (name === 'run') expect(out).toBe('');
+    if (/^(?:run|steady|forecast)$/.test(name)) expect(out).toBe('');
   });
 });
 
