@@ -8,7 +8,7 @@ export function mutationDocument(tasks, { seed, perFile }) {
     '# Mutation testing',
     '',
     'One place of a file is changed (a sign, a factor, a coefficient, an index, a comparison, a condition, a term of a row), and the tests are asked whether they notice.',
-    `Made by \`npm run mutate -- --keep\`: at most ${perFile} changes a file, drawn with seed ${seed}. "Noticed" counts all changes; "without equals" leaves out those`,
+    `Made by \`npm run mutate -- --per-file ${perFile} --keep\`: at most ${perFile} changes a file, drawn with seed ${seed}. "Noticed" counts all changes; "without equals" leaves out those`,
     'that no test can see, which are listed below with the reason.',
     '',
   ];
