@@ -9,6 +9,7 @@ import { recordYear } from '../../peers/record-year.js';
 import { missingTools } from '../../peers/tools.js';
 import { openWorkshop } from '../../peers/workshop.js';
 import { shippedText } from '../../support/shipped-scenario.js';
+import { DidNotFinishError } from './did-not-finish-error.js';
 import type { Contestant, Measurement } from './contestant.js';
 import { diagram } from './diagram.js';
 import { ourContestants } from './our-contestants.js';
@@ -38,13 +39,20 @@ test('work and precision of the demo year', async () => {
       ({ name }) => !quick || name.startsWith('Leat') || name === 'CVODE KLU',
     );
     const measured = new Map<string, { contestant: Contestant; measurements: Measurement[] }>();
+    const stopped: string[] = [];
     for (let round = 0; round < ROUNDS; round++) {
       for (const contestant of contestants) {
         if (contestant.slow && round > 0) continue;
         for (const tolerance of contestant.tolerances) {
           const key = [contestant.name, contestant.forcing, tolerance].join();
           const entry = measured.get(key) ?? { contestant, measurements: [] };
-          entry.measurements.push(contestant.measure(tolerance));
+          try {
+            entry.measurements.push(contestant.measure(tolerance));
+          } catch (error) {
+            if (!(error instanceof DidNotFinishError)) throw error;
+            stopped.push(`- ${contestant.name} at ${tolerance.toExponential()}: ${error.message}.`);
+            continue;
+          }
           measured.set(key, entry);
         }
       }
@@ -70,7 +78,9 @@ test('work and precision of the demo year', async () => {
     const size = { states, stretches: recording.stretches.length, jumps, apart };
     const page = here('../WORK-PRECISION.md');
     const style = await resolveConfig(page);
-    writeFileSync(page, await format(report(contestants, points, size), { ...style, parser: 'markdown' }));
+    const ended = stopped.length === 0 ? [] : ['', 'Did not finish:', '', ...stopped];
+    const text = [report(contestants, points, size), ...ended].join('\n');
+    writeFileSync(page, await format(text, { ...style, parser: 'markdown' }));
     writeFileSync(here('../work-precision.svg'), diagram(points));
   } finally {
     workshop.close();

@@ -3,11 +3,12 @@ import { absoluteTolerances } from '../../../packages/core/src/run/tolerances.js
 import { movesOf } from '../../peers/jacobian-terms.js';
 import { jumped } from '../../peers/jump-maps.js';
 import { replayYear, type Recording } from '../../peers/record-year.js';
+import { DidNotFinishError } from './did-not-finish-error.js';
 
 /**
  * The recorded year by odex on the states alone, at the tolerance that it is given, begun again at each
  * stretch with the step it had: what it can do without the extents and the caution that Leat adds.
- * Returns the state at the end of each day, and counts.
+ * Returns the state at the end of each day, and counts. Throws DidNotFinishError where odex gives up.
  */
 export function odexStates(
   { model, stretches }: Recording,
@@ -53,7 +54,7 @@ export function odexStates(
         return true;
       },
     );
-    if (outcome !== 0) throw new Error(`odex stopped on the way to day ${String(to)}`);
+    if (outcome !== 0) throw new DidNotFinishError(`stopped on the way to day ${String(to)}`);
     y.set(reached);
     if (Number.isInteger(to)) days.push(...y);
   });
