@@ -20,6 +20,7 @@ const conditions: Conditions = {
 
 const values = givenValues({
   // Metcalf & Eddy 2014 [M]: growth and decay of both, their temperature factors (1.072, 1.063; 1.029), K of oxygen and nitrogen.
+  // The decay factor is given for ammonia oxidisers alone; here it stands for both, to have a number to reckon with.
   'aob.growth': 0.9,
   'aob.growth-theta': 1.072,
   'aob.decay': 0.17,
