@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { lessonFiles } from '../notebooks/lesson-cells.js';
 import { serveLessons } from '../notebooks/lesson-pages.js';
 import { openLesson, predict, slide, sliders } from '../notebooks/open-lesson.js';
-import { chromiumHere, chromiumMissing, medianOf, openChromium } from './support/chromium.js';
+import { chromiumHere, chromiumMissing, openChromium } from '../support/chromium.js';
+import { medianOf } from './support/median.js';
 import { ratio } from './support/kept.js';
 import { calibration } from './support/meter.js';
 

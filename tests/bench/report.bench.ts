@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { chromiumHere, chromiumMissing, medianOf, openChromium } from './support/chromium.js';
+import { chromiumHere, chromiumMissing, openChromium } from '../support/chromium.js';
+import { medianOf } from './support/median.js';
 import { ratio } from './support/kept.js';
 import { calibration } from './support/meter.js';
 

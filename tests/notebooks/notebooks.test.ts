@@ -1,17 +1,14 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { ensembleOf, openScenarioText } from '@leat/core';
-import { chromium, type Browser, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { chromiumHere, chromiumMissing, chromiumRequired, openChromium } from '../support/chromium.js';
 import { lessonFiles } from './lesson-cells.js';
 import { serveLessons, type ServedLessons } from './lesson-pages.js';
 import { fitInNode, logInNode, nitrogenInNode, numberInNode, ranInNode } from './node-numbers.js';
 import { openLesson, predict, printed, slide, sliders } from './open-lesson.js';
 
-const executablePath = '/usr/bin/chromium';
-const here = existsSync(executablePath);
-const required = process.env['LEAT_CI_TOOLS'] === '1';
-const why = here ? '' : ` (skipped: no ${executablePath}; apt-get install chromium)`;
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const pictures = '.reports/notebooks';
 const lessons = lessonFiles.filter((file) => /^(?:0[1-9]|1)/.test(file));
@@ -78,25 +75,16 @@ const fileOn = async (page: Page): Promise<string> =>
   (await page.locator('pre[data-system]').textContent()) ?? '';
 
 describe('the browser of the lessons', () => {
-  it(`is there where it must be${why}`, () => {
-    expect(here || !required).toBe(true);
+  it(`is there where it must be${chromiumMissing}`, () => {
+    expect(chromiumHere || !chromiumRequired).toBe(true);
   });
 });
 
-describe.skipIf(!here)('lessons in Chromium', () => {
+describe.skipIf(!chromiumHere)('lessons in Chromium', () => {
   beforeAll(async () => {
     mkdirSync(pictures, { recursive: true });
     served = await serveLessons();
-    browser = await chromium.launch({
-      executablePath,
-      args: [
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-      ],
-    });
+    browser = await openChromium();
   }, 120_000);
   afterAll(async () => {
     await browser?.close();

@@ -1,19 +1,14 @@
-import { existsSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import { join } from 'node:path';
 import { Worker as Thread } from 'node:worker_threads';
-import { chromium, type Browser, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { chromiumHere, chromiumMissing, chromiumRequired, openChromium } from '../support/chromium.js';
 import { shippedText } from '../support/shipped-scenario.js';
 import { builtIn, bundled, type Bundle } from './bundled.js';
 import { everySeries, type EverySeries } from './every-series.js';
 import { emptyFolder, root } from './packed.js';
 import { written } from './written.js';
-
-const executablePath = '/usr/bin/chromium';
-const here = existsSync(executablePath);
-const required = process.env['LEAT_CI_TOOLS'] === '1';
-const why = here ? '' : ` (skipped: no ${executablePath}; apt-get install chromium)`;
 
 const text = shippedText('glasshouse');
 const inNode = everySeries(text);
@@ -79,12 +74,12 @@ describe('a worker thread of Node', () => {
 });
 
 describe('the browser of these tests', () => {
-  it(`is there where it must be${why}`, () => {
-    expect(here || !required).toBe(true);
+  it(`is there where it must be${chromiumMissing}`, () => {
+    expect(chromiumHere || !chromiumRequired).toBe(true);
   });
 });
 
-describe.skipIf(!here)('Chromium', () => {
+describe.skipIf(!chromiumHere)('Chromium', () => {
   let browser: Browser | undefined;
   let page: Page | undefined;
   let server: Server | undefined;
@@ -120,16 +115,7 @@ describe.skipIf(!here)('Chromium', () => {
     await new Promise<void>((resolve) => serving.listen(0, '127.0.0.1', resolve));
     const address = serving.address();
     if (address === null || typeof address === 'string') throw new Error('served nowhere');
-    browser = await chromium.launch({
-      executablePath,
-      args: [
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-      ],
-    });
+    browser = await openChromium();
     page = await browser.newPage();
     page.on('pageerror', (error) => seen.push(`error: ${error.message}`));
     page.on('console', (message) => seen.push(`console: ${message.text()}`));

@@ -1,19 +1,15 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { chromium, type Browser } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { chromiumHere, chromiumMissing, chromiumRequired, openChromium } from '../support/chromium.js';
 import { reportPage } from '../../packages/cli/src/report/page/report-page.js';
 import { folderWith } from '../cli/leat.js';
 import { drawnAround } from './drawn-around.js';
 import { nasty, saying } from './nasty.js';
 import { toldOf, toldOver } from './told.js';
-
-const executablePath = '/usr/bin/chromium';
-const here = existsSync(executablePath);
-const required = process.env['LEAT_CI_TOOLS'] === '1';
-const why = here ? '' : ` (skipped: no ${executablePath}; apt-get install chromium)`;
 
 /** What axe says of a page. */
 interface Findings {
@@ -37,12 +33,12 @@ function opened(): Browser {
 }
 
 describe('the browser of these tests', () => {
-  it(`is there where it must be${why}`, () => {
-    expect(here || !required).toBe(true);
+  it(`is there where it must be${chromiumMissing}`, () => {
+    expect(chromiumHere || !chromiumRequired).toBe(true);
   });
 });
 
-describe.skipIf(!here)('a report in Chromium', () => {
+describe.skipIf(!chromiumHere)('a report in Chromium', () => {
   beforeAll(async () => {
     const names = ['glasshouse', 'double-stock', 'bare-beds'];
     const told = [
@@ -61,16 +57,7 @@ describe.skipIf(!here)('a report in Chromium', () => {
       pages[name] = join(folder, `${name}.html`);
       writeFileSync(pages[name], text);
     }
-    browser = await chromium.launch({
-      executablePath,
-      args: [
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-      ],
-    });
+    browser = await openChromium();
   }, 120_000);
   afterAll(async () => {
     await browser?.close();

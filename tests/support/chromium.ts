@@ -6,7 +6,10 @@ const executablePath = '/usr/bin/chromium';
 /** Whether the browser is on this machine. */
 export const chromiumHere = existsSync(executablePath);
 
-/** What stands behind the name of a bench that needs the browser: nothing where it is there. */
+/** Whether it must be: in continuous integration what needs it fails, and is not skipped. */
+export const chromiumRequired = process.env['LEAT_CI_TOOLS'] === '1';
+
+/** What stands behind the name of what needs the browser: nothing where it is there. */
 export const chromiumMissing = chromiumHere
   ? ''
   : ` (skipped: no ${executablePath}; apt-get install chromium)`;
@@ -24,7 +27,3 @@ export function openChromium(): Promise<Browser> {
     ],
   });
 }
-
-/** The middle one of some times. */
-export const medianOf = (values: readonly number[]): number =>
-  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
