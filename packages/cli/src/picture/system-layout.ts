@@ -1,5 +1,5 @@
 import { Graph, layout, type Point } from '@dagrejs/dagre';
-import type { DrawnFlow, DrawnVessel } from '../report/told-run.js';
+import type { DrawnFlow, DrawnVessel } from './drawn-system.js';
 import { loopWays } from './break-loops.js';
 import type { SystemFrame } from './system-frame.js';
 import { vesselWords, type VesselWords } from './vessel-words.js';

@@ -1,6 +1,6 @@
 import type { Point } from '@dagrejs/dagre';
 import { shown } from '../render/number.js';
-import type { DrawnFlow, DrawnVessel } from '../report/told-run.js';
+import type { DrawnFlow, DrawnVessel } from './drawn-system.js';
 import type { Colours } from './colours.js';
 import type { Maker } from './document.js';
 import type { SystemFrame } from './system-frame.js';

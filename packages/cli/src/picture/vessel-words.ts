@@ -1,5 +1,5 @@
 import { shown } from '../render/number.js';
-import type { DrawnVessel } from '../report/told-run.js';
+import type { DrawnVessel } from './drawn-system.js';
 import { short } from '../report/words.js';
 import type { SystemFrame } from './system-frame.js';
 

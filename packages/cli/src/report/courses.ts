@@ -1,6 +1,7 @@
 import type { LimitResult, RunAccount } from '@leat/core';
 import { listed, placeOf, plain, quantityOf } from './words.js';
-import type { LevelMark, ToldRun } from './told-run.js';
+import type { ToldRun } from './told-run.js';
+import type { LevelMark } from '../picture/drawn-system.js';
 
 /** A line of a course. */
 export interface CourseLine {

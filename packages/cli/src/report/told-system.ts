@@ -11,7 +11,8 @@ import {
 import { shown } from '../render/number.js';
 import { questionOf } from '../shipped.js';
 import { plain } from './words.js';
-import type { DrawnFlow, DrawnVessel, LevelMark, ToldSystem } from './told-run.js';
+import type { ToldSystem } from './told-run.js';
+import type { DrawnFlow, DrawnVessel, LevelMark } from '../picture/drawn-system.js';
 
 /** Points of the picture of nitrogen over time. */
 const timesDrawn = 90;

@@ -1,3 +1,4 @@
+import { INSTANT } from '../base/instant.js';
 import type { Model } from '../model/model.js';
 import { openRates, type Rates } from '../model/rates.js';
 import type { Ending, Integrator, Tolerance } from '../solve/contract.js';
@@ -14,7 +15,7 @@ import { openRules } from './rules.js';
 import { freshRoom, type SampleRoom } from './sample-room.js';
 import type { Outcome, Run, Sample } from './run.js';
 import { startState } from './start.js';
-import { INSTANT, openStretches } from './stretches.js';
+import { openStretches } from './stretches.js';
 import { absoluteTolerances } from './tolerances.js';
 
 /** How a run is made. */

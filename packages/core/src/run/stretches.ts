@@ -1,3 +1,4 @@
+import { INSTANT } from '../base/instant.js';
 import { waterComponents } from '../model/component.js';
 import { feedKey } from '../model/instance.js';
 import type { Model } from '../model/model.js';
@@ -9,9 +10,6 @@ import type { Hydraulics, WaterEvent } from './hydraulics.js';
 import { offerOf, type Keeper, type Offer } from './keeper.js';
 import { concentrationsOf } from './ledger.js';
 import { nextSwitch, within } from './timers.js';
-
-/** Days closer than this are one instant. */
-export const INSTANT = 1e-10;
 
 /** What a stretch of constant forcing is set from. */
 interface Setting {

@@ -1,7 +1,5 @@
+import { INSTANT } from '../base/instant.js';
 import type { Timer } from '../scenario/scenario.js';
-
-/** A moment counts as past when it is less than this ahead, d (about 10 microseconds). */
-const INSTANT = 1e-10;
 
 /** Whether a clock is in its on-phase; no clock is always on. On-phases are half-open [on, off). */
 export function within(timer: Timer | undefined, time: number): boolean {

@@ -1,6 +1,6 @@
 import type { Named, Reader } from './reader.js';
 import type { Flow, Vessel } from './scenario.js';
-import { flowSchema } from './schema/system-schema.js';
+import { flowSchema } from './schema/flow-schema.js';
 import { nodeAt, plainOf, type Path } from './tree.js';
 
 /** Most flows of one file. */

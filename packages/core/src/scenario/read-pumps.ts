@@ -3,7 +3,7 @@ import { formatQuantity } from '../units.js';
 import type { Named, Reader } from './reader.js';
 import type { Edge } from './read-flows.js';
 import type { Flow, Pump, Vessel } from './scenario.js';
-import { pumpSchema } from './schema/system-schema.js';
+import { pumpSchema } from './schema/pump-schema.js';
 import type { Path } from './tree.js';
 
 /** Most pumps of one file. */

@@ -3,9 +3,9 @@ import { readDaily } from './read-daily.js';
 import { readWaterTemperature } from './read-water-temperature.js';
 import { readWeather } from './read-weather.js';
 import type { DailyValue } from './scenario.js';
-import { headSchema } from './schema/file-schema.js';
+import { headSchema } from './schema/head-schema.js';
 import { calendarDays } from '../calendar.js';
-import { climateSchema } from './schema/water-schema.js';
+import { climateSchema } from './schema/climate-schema.js';
 
 /** Where a run has no date of its own it starts here: a year without a leap day. */
 const defaultDate = '2001-01-01';

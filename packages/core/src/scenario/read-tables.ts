@@ -6,7 +6,7 @@ import type { TableRow } from '../library/table-row.js';
 import { loadText, resolvePath, type Load } from './include-tree.js';
 import type { Reader } from './reader.js';
 import type { Override } from './scenario.js';
-import { tablesSchema } from './schema/file-schema.js';
+import { tablesSchema } from './schema/tables-schema.js';
 import { nodeAt, originAt, type Path } from './tree.js';
 
 /** Most tables of one scenario. */

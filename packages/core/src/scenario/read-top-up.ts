@@ -4,7 +4,7 @@ import type { Named, Reader } from './reader.js';
 import { readDaily } from './read-daily.js';
 import type { RunFrame } from './read-run.js';
 import type { RainTank, SourceWater, TopUp, TopUpSource, Vessel } from './scenario.js';
-import { rainTankSchema, topUpSchema } from './schema/water-schema.js';
+import { rainTankSchema, topUpSchema } from './schema/top-up-schema.js';
 
 /** Top-up and the rain tank, where there are any. */
 export interface Supply {

@@ -3,7 +3,7 @@ import type { Named, Reader } from './reader.js';
 import type { RunFrame } from './read-run.js';
 import { readWaterTemperature } from './read-water-temperature.js';
 import type { DailyValue, Vessel, VesselKind } from './scenario.js';
-import { vesselSchema } from './schema/system-schema.js';
+import { vesselSchema } from './schema/vessel-schema.js';
 import type { Path } from './tree.js';
 
 /** Most vessels of one file. */

@@ -1,3 +1,4 @@
+import { INSTANT } from '../../base/instant.js';
 import { InputError } from '../../errors.js';
 import { waterState } from '../../model/layout.js';
 import { waterComponents } from '../../model/component.js';
@@ -148,7 +149,7 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
     hydraulics.newDay(time);
     while (time < end) {
       for (const event of stretches.settle(time)) events.set(`${event.kind} ${event.place}`, event);
-      const jump = Math.min(end, Math.floor(time + 1e-10) + 1, stretches.nextSwitch(time));
+      const jump = Math.min(end, Math.floor(time + INSTANT) + 1, stretches.nextSwitch(time));
       const mark = time + hydraulics.untilMark();
       const to = Math.min(mark, jump);
       made.push({
@@ -164,7 +165,7 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
       if (made.length > CHATTER) throw chatters();
       hydraulics.advance(mark < jump ? hydraulics.untilMark() : to - time);
       time = to;
-      if (time < end && Math.abs(time - Math.round(time)) < 1e-10) {
+      if (time < end && Math.abs(time - Math.round(time)) < INSTANT) {
         time = Math.round(time);
         hydraulics.newDay(time);
       }

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { calendarDays } from '../../calendar.js';
 import { parseQuantity } from '../../units.js';
-import { complain, kindComplaint } from './complaint.js';
+import { complain } from './complaint.js';
 import { quantity, quantityComplaint, type Reads } from './values.js';
 
 /** A moment as written: days after the start, or days since 1970-01-01 of a calendar date. */
@@ -25,17 +25,6 @@ export function moment(description: string): Reads<When, string> {
       const problem = 'problem' in answer ? answer.problem : 'no such date';
       context.addIssue({ code: 'custom', message: complain({ ...answer, problem, expected }) });
       return z.NEVER;
-    });
-}
-
-/** A calendar date `yyyy-mm-dd`. */
-export function date(description: string): Reads<string, string> {
-  const expected = 'a date such as 2026-03-01';
-  return z
-    .string({ error: ({ input }) => kindComplaint(input, expected) })
-    .meta({ description, examples: ['2026-03-01'] })
-    .refine((text) => text.length === 10 && calendarDays(text) !== undefined, {
-      error: () => complain({ problem: 'no such date', expected }),
     });
 }
 

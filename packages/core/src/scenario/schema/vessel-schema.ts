@@ -56,35 +56,3 @@ export const vesselSchema = section(
   },
   'a well-mixed vessel',
 );
-
-/** One pump of `pumps`. */
-export const pumpSchema = section(
-  {
-    timer: section(
-      {
-        on: positive('time', 'time on'),
-        off: positive('time', 'time off'),
-        offset: quantity('time', 'first switched on').optional(),
-      },
-      'a clock that repeats',
-    ).optional(),
-    inlet: quantity(
-      'volume',
-      'volume of the vessel drawn from at which the pump sucks air and trips',
-    ).optional(),
-    restart: quantity('volume', 'volume at which it starts again').optional(),
-  },
-  'a pump: all flows that name it start and stop together',
-);
-
-/** One flow of `flows`: pumped (pump, rate) or by gravity (share). */
-export const flowSchema = section(
-  {
-    from: word('the vessel it leaves'),
-    to: word('the vessel it enters'),
-    pump: word('the pump that drives it').optional(),
-    rate: positive('volume-flow', 'flow while the pump runs').optional(),
-    share: share('share of what leaves the vessel by gravity; a single flow takes all').optional(),
-  },
-  'water led from one vessel to another',
-);
