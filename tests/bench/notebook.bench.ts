@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { lessonFiles } from '../notebooks/lesson-cells.js';
-import { serveLessons } from '../notebooks/lesson-pages.js';
-import { openLesson, predict, slide, sliders } from '../notebooks/open-lesson.js';
+import { lessonFiles } from '../product/lessons/lesson-cells.js';
+import { serveLessons } from '../product/lessons/lesson-pages.js';
+import { openLesson, predict, slide, sliders } from '../product/lessons/open-lesson.js';
 import { chromiumHere, chromiumMissing, openChromium } from '../support/chromium.js';
 import { medianOf } from './support/median.js';
 import { ratio } from './support/kept.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Run } from '../../packages/core/src/run/run.js';
-import type { SimulateOptions } from '../../packages/core/src/run/simulate.js';
+import type { SimulateOptions } from '../../packages/core/src/run/driver.js';
 import type { Scenario } from '../../packages/core/src/scenario/scenario.js';
 import { courseOf, doneRun, lastOf } from '../support/run-of.js';
 import {

@@ -1,6 +1,6 @@
 import { limitsOf, type LimitResult } from '@leat/core';
 import { waterState } from '../../packages/core/src/model/layout.js';
-import { acuteCriterion, chronicCriterion } from '../../packages/core/src/result/epa-criteria.js';
+import { acuteCriterion, chronicCriterion } from '../../packages/core/src/result/limits-for-release.js';
 import type { Run } from '../../packages/core/src/run/run.js';
 import { doneRun } from './run-of.js';
 import { scenarioOf, startOf, stillWater, vessel } from './scenario-builder.js';

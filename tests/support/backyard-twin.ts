@@ -1,7 +1,7 @@
 import { createRandom, fit, type Fit } from '@leat/core';
-import { openScenarios, valuesAt } from '../../packages/core/src/fit/fitted-system.js';
-import { readFree } from '../../packages/core/src/fit/read-free.js';
-import { normalQuantile } from '../../packages/core/src/library/normal-quantile.js';
+import { openScenarios, valuesAt } from '../../packages/core/src/calibration/fitted-system.js';
+import { readFree } from '../../packages/core/src/calibration/read-free.js';
+import { normalQuantile } from '../../packages/core/src/base/normal.js';
 import { createParameters } from '../../packages/core/src/library/parameters.js';
 import { fitSystem } from './fit-system.js';
 import { inventedLog, inventedMap, readInvented, type InventedColumn } from './invented-log.js';

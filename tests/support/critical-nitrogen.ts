@@ -1,6 +1,6 @@
 import { createParameters } from '../../packages/core/src/library/parameters.js';
 import { scopeTo } from '../../packages/core/src/model/scope.js';
-import { critical, cropCoefficients } from '../../packages/core/src/processes/kinetics/crop-demand.js';
+import { critical, cropCoefficients } from '../../packages/core/src/processes/kernels/crop.js';
 
 const parameters = createParameters();
 /** g m-2 of one t/ha. */

@@ -1,6 +1,6 @@
 import { LuDecomposition, Matrix } from 'ml-matrix';
 import type { SparsePattern } from '../../packages/core/src/solve/contract.js';
-import type { LinearSolver } from '../../packages/core/src/solve/linear-solver.js';
+import type { LinearSolver } from '../../packages/core/src/solve/contract.js';
 
 /** After scaling rows and columns to 1, a pivot below this is round-off. */
 const LOST = 1e-14;

@@ -1,4 +1,4 @@
-import type { Component } from '../../packages/core/src/model/component.js';
+import type { Component } from '../../packages/core/src/processes/components.js';
 import { createParameters } from '../../packages/core/src/library/parameters.js';
 import type { Feed, Ration } from '../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../packages/core/src/run/run.js';

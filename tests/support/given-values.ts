@@ -1,5 +1,5 @@
 import { createParameters } from '../../packages/core/src/library/parameters.js';
-import type { Values } from '../../packages/core/src/model/composition.js';
+import type { Values } from '../../packages/core/src/processes/components.js';
 
 const constants = createParameters();
 

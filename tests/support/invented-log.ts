@@ -1,10 +1,10 @@
 import { readLog, readLogMap, csvTable, createRandom, type WaterLog } from '@leat/core';
-import { normalQuantile } from '../../packages/core/src/library/normal-quantile.js';
+import { normalQuantile } from '../../packages/core/src/base/normal.js';
 import { createParameters } from '../../packages/core/src/library/parameters.js';
 import { compileModel } from '../../packages/core/src/model/compile.js';
-import { simulate } from '../../packages/core/src/run/simulate.js';
-import { predictionsOf } from '../../packages/core/src/fit/predictions.js';
-import { readingError } from '../../packages/core/src/fit/reading-error.js';
+import { simulate } from '../../packages/core/src/run/driver.js';
+import { predictionsOf } from '../../packages/core/src/calibration/fit-problem.js';
+import { readingError } from '../../packages/core/src/calibration/reading-loss.js';
 import type { Action, Measurable, Scenario } from '../../packages/core/src/scenario/scenario.js';
 
 /** A column of an invented log: what a kit shows of a quantity in a vessel, in internal units. */

@@ -1,5 +1,5 @@
 import { compileModel, createParameters, type Row } from '@leat/core';
-import type { Component } from '../../packages/core/src/model/component.js';
+import type { Component } from '../../packages/core/src/processes/components.js';
 import { scenarioOf, vessel } from './scenario-builder.js';
 
 const filter = vessel('filter', 1, { kind: 'biofilter', surface: 100, floor: 1 });

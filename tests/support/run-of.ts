@@ -1,9 +1,9 @@
 import { createParameters } from '../../packages/core/src/library/parameters.js';
 import { compileModel } from '../../packages/core/src/model/compile.js';
-import { waterComponents, type WaterComponent } from '../../packages/core/src/model/component.js';
+import { waterComponents, type WaterComponent } from '../../packages/core/src/processes/components.js';
 import { waterState } from '../../packages/core/src/model/layout.js';
 import type { Run, Sample } from '../../packages/core/src/run/run.js';
-import { simulate, type SimulateOptions } from '../../packages/core/src/run/simulate.js';
+import { simulate, type SimulateOptions } from '../../packages/core/src/run/driver.js';
 import type { Scenario } from '../../packages/core/src/scenario/scenario.js';
 
 /** Compiles a scenario with its overrides and runs it. */

@@ -1,4 +1,4 @@
-import type { WaterComponent } from '../../packages/core/src/model/component.js';
+import type { WaterComponent } from '../../packages/core/src/processes/components.js';
 import type { Run } from '../../packages/core/src/run/run.js';
 import { courseOf } from './run-of.js';
 

@@ -1,7 +1,7 @@
 #!/usr/bin/env node
-import { explain } from './explain.js';
+import { explain } from './command-line.js';
 import { commandLine } from './command-line.js';
-import { processStreams } from './streams.js';
+import { processStreams } from './terminal/streams.js';
 
 const streams = processStreams();
 try {

@@ -1,10 +1,10 @@
 // What was wrong with the input.
-export { describeFault, InputError, type Fault } from './errors.js';
-export { formProblem, type FormProblem } from './form-problem.js';
-export { nearest } from './suggest.js';
+export { describeFault, InputError, type Fault } from './base/faults.js';
+export { formProblem, type FormProblem } from './base/form-problem.js';
+export { nearest } from './base/nearest.js';
 
 // Units.
-export { convert, formatQuantity, internalUnit, parseQuantity, type Dimension } from './units.js';
+export { convert, formatQuantity, internalUnit, parseQuantity, type Dimension } from './base/units.js';
 
 // The numbers of the science and where they are from.
 export { createParameters, drawParameters, parametersAt, type Parameters } from './library/parameters.js';
@@ -12,8 +12,8 @@ export { bibliography, type BibliographyEntry } from './library/sources.js';
 export { names } from './library/names.js';
 export { lookUp, tableNames, type Found, type TableName } from './library/look-up.js';
 export { marks } from './library/table-row.js';
-export { sourceList, type Source } from './library/source-list.js';
-export { createRandom } from './library/random.js';
+export { sourceList, type Source } from './library/sources.js';
+export { createRandom } from './base/random.js';
 export type { TableRow } from './library/table-row.js';
 
 // A scenario, from text or built by hand.
@@ -25,46 +25,46 @@ export {
   type ReadOptions,
   type ScenarioReading,
 } from './scenario/read-scenario.js';
-export { readOwnTables } from './scenario/read-own-tables.js';
-export type { Load } from './scenario/include-tree.js';
+export { readOwnTables } from './scenario/sections/parameters.js';
+export type { Load } from './scenario/file/include-tree.js';
 export type * from './scenario/scenario.js';
 
 // A model, compiled and checked.
 export { compileModel } from './model/compile.js';
 export type { Model, Row } from './model/model.js';
 export { openRates, type Rates } from './model/rates.js';
-export { conserved, type Conserved } from './model/composition.js';
+export { conserved, type Conserved } from './processes/components.js';
 export { processes } from './processes/index.js';
 export type { Process } from './processes/process.js';
 
 // A run.
-export { simulate, type SimulateOptions } from './run/simulate.js';
-export { deedOrder } from './run/deeds.js';
+export { simulate, type SimulateOptions } from './run/driver.js';
+export { deedOrder } from './run/actions.js';
 export type { Outcome, Run, RunEvent, Sample } from './run/run.js';
 
 // What a run says.
 export { allSeries, seriesNames, seriesOf, type Series } from './result/series.js';
 export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } from './result/budget.js';
 export { fatesOf, type Fates, type Share } from './result/fates.js';
-export { fatesOver, type FatesOver } from './result/fates-over.js';
+export { fatesOver, type FatesOver } from './result/fates.js';
 export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
 export { limitsOf, type LimitResult } from './result/limits.js';
-export { contentHash, manifestOf, scenarioHash, version, type Manifest } from './result/manifest.js';
-export { endStateOf, type EndState } from './result/end-state.js';
-export { auditOf, type AuditItem } from './result/audit.js';
-export { handbookFilter, type FilterDemand, type FilterSize } from './result/handbook-filter.js';
+export { contentHash, manifestOf, scenarioHash, version, type Manifest } from './result/record.js';
+export { endStateOf, type EndState } from './result/record.js';
+export { auditOf, type AuditItem } from './analysis/design/audit.js';
+export { handbookFilter, type FilterDemand, type FilterSize } from './analysis/design/handbook.js';
 export { numberUses, type Use } from './result/uses-of.js';
 export { processTable, type TableProcess } from './result/process-table.js';
 export { compareRuns, type Comparison } from './result/compare.js';
-export type { ComparedFates, ComparedShare } from './result/compare-fates.js';
-export type { ComparedLimit } from './result/compare-limits.js';
-export { apartness, type ComparedQuantity } from './result/compare-quantities.js';
-export type { RunAccount } from './result/run-account.js';
+export type { ComparedFates, ComparedShare } from './result/compare.js';
+export type { ComparedLimit } from './result/compare.js';
+export { apartness, type ComparedQuantity } from './result/compare.js';
+export type { RunAccount } from './result/compare.js';
 export { why, type Difference, type DifferencePart, type Moment, type WhyOptions } from './result/why.js';
 
 // A water-test log.
 export { unitOfMeasurable } from './scenario/measurables.js';
-export { csvTable, logTable } from './log/csv-table.js';
+export { csvTable, logTable } from './log/log-table.js';
 export { guessLogMap, type ColumnGuess, type MapGuess } from './log/guess-map.js';
 export type { LogMap } from './log/log-map.js';
 export { summaryOfLog, type LogCourse, type LogSummary } from './log/log-summary.js';
@@ -74,37 +74,43 @@ export { readLogMap } from './log/read-map.js';
 export type { LogFeed, LogNote, LogReading, Oddity, WaterLog } from './log/water-log.js';
 
 // A system fitted to its log.
-export { fit, type Fit, type FitSearch } from './fit/fit.js';
-export { fitText, readFit, type SavedFit } from './fit/fit-file.js';
-export { fittedCorrelations, fittedSettings, fittedTable } from './fit/fitted-table.js';
-export { withFittedStart, type FitSystem } from './fit/fitted-system.js';
-export type { UnloggedFeed } from './fit/logged-feed.js';
+export { fit, type Fit, type FitSearch } from './calibration/fit.js';
+export { fitText, readFit, type SavedFit } from './calibration/fit-file.js';
+export { fittedCorrelations, fittedSettings, fittedTable } from './calibration/fit-file.js';
+export { withFittedStart, type FitSystem } from './calibration/fitted-system.js';
+export type { UnloggedFeed } from './calibration/with-log.js';
 
 // What a fitted system will do, and what such forecasts were worth.
-export { forecast, type Forecast, type ForecastCourse } from './forecast/forecast.js';
-export { backtest, type Backtest, type BacktestScore } from './forecast/backtest.js';
+export { forecast, type Forecast, type ForecastCourse } from './calibration/forecast.js';
+export { backtest, type Backtest, type BacktestScore } from './calibration/backtest.js';
 
 // Evapotranspiration from weather.
-export { dayOfYear } from './weather/day-of-year.js';
-export { hargreaves } from './weather/hargreaves.js';
+export { dayOfYear } from './base/calendar.js';
+export { hargreaves } from './weather/evapotranspiration.js';
 export { penmanMonteith, type ReferenceDay } from './weather/penman-monteith.js';
-export { referenceEvapotranspiration, type Et0Method } from './weather/reference-evapotranspiration.js';
+export { referenceEvapotranspiration, type Et0Method } from './weather/evapotranspiration.js';
 export type { WeatherDay, WeatherSite } from './weather/weather-day.js';
 
 // Answers for a design: one number of a run, and what a run must do.
-export { conditionOf, type Condition } from './analysis/ask/condition.js';
-export { measureOf, type Measure } from './analysis/ask/measure.js';
-export { NoAnswerError } from './analysis/ask/no-answer-error.js';
-export type { Judgement } from './analysis/ask/reading.js';
+export { conditionOf, type Condition } from './analysis/measures/condition.js';
+export { measureOf, type Measure } from './analysis/measures/measure.js';
+export { NoAnswerError } from './analysis/measures/phrase.js';
+export type { Judgement } from './analysis/measures/scale.js';
 
 // Draws of the numbers of the tables, and ensembles of runs.
-export type { RankCorrelation } from './analysis/draws/correlate.js';
-export { openSampling, type Sampling } from './analysis/draws/sampling.js';
-export { sobolDimensions, sobolSequence } from './analysis/draws/sobol-sequence.js';
-export { openRuns } from './analysis/open-runs.js';
-export { basisOf, outlineOf, type Basis, type Outline, type Questions } from './analysis/ensemble/basis.js';
-export { ensembleOf, openMembers } from './analysis/ensemble/ensemble.js';
-export type { Answer, MemberOutcome } from './analysis/ensemble/member.js';
+export type { RankCorrelation } from './analysis/uncertainty/correlate.js';
+export { openSampling, type Sampling } from './analysis/uncertainty/sampling.js';
+export { sobolDimensions, sobolSequence } from './analysis/uncertainty/sobol-sequence.js';
+export { openRuns } from './analysis/uncertainty/open-runs.js';
+export {
+  basisOf,
+  outlineOf,
+  type Basis,
+  type Outline,
+  type Questions,
+} from './analysis/uncertainty/members.js';
+export { ensembleOf, openMembers } from './analysis/uncertainty/ensemble.js';
+export type { Answer, MemberOutcome } from './analysis/uncertainty/members.js';
 export {
   ensembleResult,
   type AskedSummary,
@@ -112,82 +118,92 @@ export {
   type KeptSummary,
   type LimitOdds,
   type SeriesBands,
-} from './analysis/ensemble/result.js';
-export type { Spreads, SpreadsState } from './analysis/ensemble/spreads.js';
-export { summaryOf, type Bands, type Summary } from './analysis/ensemble/summary-of.js';
-export { openTally, type MemberNote, type Tally, type TallyState } from './analysis/ensemble/tally.js';
+} from './analysis/uncertainty/ensemble.js';
+export type { Spreads, SpreadsState } from './analysis/uncertainty/spreads.js';
+export { summaryOf, type Bands, type Summary } from './analysis/uncertainty/quantiles.js';
+export {
+  openTally,
+  type MemberNote,
+  type Tally,
+  type TallyState,
+} from './analysis/uncertainty/accumulator.js';
 
 // What an outcome depends on: designs of points, and what the outcomes at them say.
-export { shareBelow } from './analysis/draws/share-below.js';
-export { fewOf } from './analysis/sensitivity/few.js';
-export { localDesign, localEffects, middleOf, type LocalEffect } from './analysis/sensitivity/local.js';
+export { shareBelow } from './analysis/uncertainty/one-at-a-time.js';
+export { fewOf } from './analysis/uncertainty/one-at-a-time.js';
+export {
+  localDesign,
+  localEffects,
+  middleOf,
+  type LocalEffect,
+} from './analysis/uncertainty/one-at-a-time.js';
 export {
   elementaryEffects,
   morrisDesign,
   type ElementaryEffects,
   type Points,
-} from './analysis/sensitivity/morris.js';
+} from './analysis/uncertainty/one-at-a-time.js';
 export {
   sobolDesign,
   sobolIndices,
   type Estimate,
   type SobolAnswer,
   type SobolIndices,
-} from './analysis/sensitivity/sobol-indices.js';
+} from './analysis/uncertainty/sobol-indices.js';
 
 // The state that a system comes to and keeps.
 export { NoSteadyStateError } from './analysis/steady/constant-state.js';
-export { dayOn } from './analysis/steady/day-on.js';
-export type { Held } from './analysis/steady/held-states.js';
+export { dayOn } from './analysis/steady/steady-state.js';
+export type { Held } from './analysis/steady/held.js';
 export type { Mode } from './analysis/steady/modes.js';
-export type { RepeatedDeed } from './analysis/steady/spread-deeds.js';
+export type { RepeatedDeed } from './analysis/steady/spread-actions.js';
 export { steadyState, type SteadyOptions, type SteadyState } from './analysis/steady/steady-state.js';
 
 // The size of one thing at which every condition holds.
-export { findSize, type SizeAnswer, type SizeSearch } from './analysis/size/find-size.js';
+export { findSize, type SizeAnswer, type SizeSearch } from './analysis/design/size.js';
 export {
   handbookOf,
   surfacesVaried,
   type Handbook,
   type HandbookValue,
   type SizeEnds,
-} from './analysis/size/handbook.js';
-export { judgeRun } from './analysis/size/judge-run.js';
-export { openSizeMembers, type SizeDraws, type SizeMember } from './analysis/size/size-member.js';
-export { sizeReasons, type SizeReasons } from './analysis/size/size-reasons.js';
-export { sizeSpread, type SizeSpread } from './analysis/size/size-spread.js';
-export type { Trial } from './analysis/size/trial.js';
-export { valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/size/value-range.js';
+} from './analysis/design/handbook.js';
+export { judgeRun } from './analysis/design/trial.js';
+export { openSizeMembers, type SizeDraws, type SizeMember } from './analysis/design/size-spread.js';
+export { sizeReasons, type SizeReasons } from './analysis/design/size-reasons.js';
+export { sizeSpread, type SizeSpread } from './analysis/design/size-spread.js';
+export type { Trial } from './analysis/design/trial.js';
+export { valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/design/value-range.js';
 
 // A table or map of outcomes over one or two quantities.
-export { sweepPoint, type SweepPoint } from './analysis/sweep/sweep-point.js';
-export { sweepGrid, sweepValues } from './analysis/sweep/sweep-values.js';
+export { sweepPoint, type SweepPoint } from './analysis/design/sweep.js';
+export { sweepGrid, sweepValues } from './analysis/design/sweep.js';
 
 // Types that those above are made of.
-export type { Spread as RowSpread } from './analysis/draws/share-below.js';
-export type { RunsOptions } from './analysis/open-runs.js';
-export type { Stretch as SizeStretch } from './analysis/size/find-size.js';
-export type { FitProvenance, FitStart } from './fit/fit.js';
-export type { FittedValue } from './fit/fitted-system.js';
-export type { Free as FreeNumber } from './fit/free.js';
-export type { NextTest } from './fit/next-test.js';
-export type { Prior } from './fit/prior.js';
-export type { FittedCourse, FittedNumber, SpoiltReading } from './fit/what-it-tells.js';
-export type { BacktestRequest } from './forecast/backtest.js';
-export type { ForecastRequest } from './forecast/forecast.js';
+export type { Spread as RowSpread } from './analysis/uncertainty/one-at-a-time.js';
+export type { RunsOptions } from './analysis/uncertainty/open-runs.js';
+export type { Stretch as SizeStretch } from './analysis/design/size.js';
+export type { FitProvenance, FitStart } from './calibration/fit.js';
+export type { FittedValue } from './calibration/fitted-system.js';
+export type { Free as FreeNumber } from './calibration/free-parameter.js';
+export type { NextTest } from './calibration/diagnostics.js';
+export type { Prior } from './calibration/free-parameter.js';
+export type { FittedCourse, FittedNumber, SpoiltReading } from './calibration/diagnostics.js';
+export type { BacktestRequest } from './calibration/backtest.js';
+export type { ForecastRequest } from './calibration/forecast.js';
 export type { SubjectGroup } from './library/names.js';
 export type { System as MappedSystem } from './log/guess-map.js';
 export type { ColumnUse, DateOrder } from './log/log-map.js';
 export type { CompileOptions } from './model/compile.js';
-export type { Component } from './model/component.js';
-export type { Values as ParameterValues } from './model/composition.js';
+export type { Component } from './processes/components.js';
+export type { Values as ParameterValues } from './processes/components.js';
 export type { Instance as ModelInstance } from './model/instance.js';
 export type { Layout as ModelLayout } from './model/layout.js';
 export type { Entry as RowEntry } from './model/model.js';
 export type { RateOptions } from './model/rates.js';
-export type { Regime } from './model/regime.js';
+export type { Regime } from './model/model.js';
 export type { Stream } from './model/streams.js';
-export type { Kernel as RateKernel } from './processes/kinetics/kernel.js';
+export type { Kernel as RateKernel } from './processes/kernels/kernel.js';
 export type {
   Conditions as ProcessConditions,
   PlaceKind,
@@ -195,27 +211,27 @@ export type {
   Variable as ProcessVariable,
 } from './processes/process.js';
 export type { BudgetLine, StoredLine } from './result/budget.js';
-export type { Parting, QuantityOfRun } from './result/compare-quantities.js';
+export type { Parting, QuantityOfRun } from './result/compare.js';
 export type { Boundary } from './result/crossings.js';
 export type { Direction as LimitDirection, Verdict } from './result/judge.js';
 export type { Limit } from './result/limit-check.js';
 export type { PathLink, PathPlace } from './result/nitrogen-paths.js';
 export type { TableEntry } from './result/process-table.js';
 export type { Course as RunCourse, Posting } from './run/run.js';
-export type { SampleRoom } from './run/sample-room.js';
-export type { ResolvedTree } from './scenario/resolve-tree.js';
-export type { Setting as ReadSetting } from './scenario/set-value.js';
+export type { SampleRoom } from './run/sample-buffer.js';
+export type { ResolvedTree } from './scenario/file/resolve-tree.js';
+export type { Setting as ReadSetting } from './scenario/file/set-value.js';
 export type { RateSystem, SparsePattern, SparseRows, WorkCounts } from './solve/contract.js';
 export type { IntegratorName } from './solve/integrators.js';
-export type { QuantityAnswer } from './units.js';
+export type { QuantityAnswer } from './base/units.js';
 export type { AcidBaseConstants } from './chemistry/acid-base.js';
-export type { FixedComponent, OutsideComponent, WaterComponent } from './model/component.js';
-export type { Content } from './model/composition.js';
+export type { FixedComponent, OutsideComponent, WaterComponent } from './processes/components.js';
+export type { Content } from './processes/components.js';
 export type { Reading } from './model/instance.js';
 export type { Batch, State } from './model/layout.js';
-export type { Sites } from './processes/kinetics/kernel.js';
+export type { Sites } from './processes/kernels/kernel.js';
 export type { Coefficient } from './processes/process.js';
-export type { ResolvedValue } from './scenario/resolve-tree.js';
-export type { Plain } from './scenario/tree.js';
-export type { QuantityFault } from './units.js';
-export type { waterComponents } from './model/component.js';
+export type { ResolvedValue } from './scenario/file/resolve-tree.js';
+export type { Plain } from './scenario/file/tree.js';
+export type { QuantityFault } from './base/units.js';
+export type { waterComponents } from './processes/components.js';

@@ -1,8 +1,8 @@
 import { Solver } from 'odex';
 import { absoluteTolerances } from '../../../packages/core/src/run/tolerances.js';
-import { movesOf } from '../../peers/jacobian-terms.js';
-import { jumped } from '../../peers/jump-maps.js';
-import { replayYear, type Recording } from '../../peers/record-year.js';
+import { movesOf } from '../../numerics/peers/jacobian-terms.js';
+import { jumped } from '../../numerics/peers/jump-maps.js';
+import { replayYear, type Recording } from '../../numerics/peers/record-year.js';
 import { DidNotFinishError } from './did-not-finish-error.js';
 
 /**

@@ -1,9 +1,9 @@
 import type { Model } from '../../../packages/core/src/model/model.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
-import { simulate, simulateWith } from '../../../packages/core/src/run/simulate.js';
+import { simulate, simulateWith } from '../../../packages/core/src/run/driver.js';
 import type { Integrator } from '../../../packages/core/src/solve/contract.js';
 import { integrators } from '../../../packages/core/src/solve/integrators.js';
-import type { Recording } from '../../peers/record-year.js';
+import type { Recording } from '../../numerics/peers/record-year.js';
 import type { Contestant, Measurement } from './contestant.js';
 import { odexStates } from './odex-states.js';
 

@@ -1,4 +1,4 @@
-import type { PeerRun, Workshop } from '../../peers/workshop.js';
+import type { PeerRun, Workshop } from '../../numerics/peers/workshop.js';
 import type { Contestant, Measurement } from './contestant.js';
 
 const FINE = [1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9];

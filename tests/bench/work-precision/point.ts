@@ -1,4 +1,4 @@
-import { largestOf } from '../../peers/deviation.js';
+import { largestOf } from '../../numerics/peers/deviation.js';
 import type { Contestant, Measurement } from './contestant.js';
 
 /** One point of the diagram. */

@@ -1,5 +1,5 @@
 import { cpus } from 'node:os';
-import { compilerFlags } from '../../peers/workshop.js';
+import { compilerFlags } from '../../numerics/peers/workshop.js';
 import type { Contestant } from './contestant.js';
 import { timeAt, type Point } from './point.js';
 

@@ -1,5 +1,5 @@
 import { createParameters } from '@leat/core';
-import { acuteCriterion, chronicCriterion } from '../../../packages/core/src/result/epa-criteria.js';
+import { acuteCriterion, chronicCriterion } from '../../../packages/core/src/result/limits-for-release.js';
 import { printed } from '../tolerance.js';
 import type { PublishedCheck, Topic } from '../published-check.js';
 import { judgedCourse } from '../../support/ammonia-course.js';

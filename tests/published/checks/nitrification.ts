@@ -1,5 +1,5 @@
 import { createParameters } from '@leat/core';
-import type { Component } from '../../../packages/core/src/model/component.js';
+import type { Component } from '../../../packages/core/src/processes/components.js';
 import { coefficientOf } from '../../support/row-of.js';
 import { nearPrinted, printed, within } from '../tolerance.js';
 import type { Topic } from '../published-check.js';

@@ -1,5 +1,5 @@
 import { createParameters } from '@leat/core';
-import { oxygenSaturation } from '../../../packages/core/src/chemistry/oxygen.js';
+import { oxygenSaturation } from '../../../packages/core/src/chemistry/gases.js';
 import { nearPrinted } from '../tolerance.js';
 import type { PublishedCheck, Topic } from '../published-check.js';
 

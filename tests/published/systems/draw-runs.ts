@@ -9,8 +9,8 @@ import {
   readScenarioFully,
   type Parameters,
 } from '@leat/core';
-import type { Setting } from '../../../packages/core/src/scenario/set-value.js';
-import { simulate } from '../../../packages/core/src/run/simulate.js';
+import type { Setting } from '../../../packages/core/src/scenario/file/set-value.js';
+import { simulate } from '../../../packages/core/src/run/driver.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import type { Runs, SystemCase } from './system-case.js';
 

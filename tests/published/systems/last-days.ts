@@ -1,5 +1,5 @@
 import { budgetOf } from '@leat/core';
-import type { Component } from '../../../packages/core/src/model/component.js';
+import type { Component } from '../../../packages/core/src/processes/components.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 
 /** The last days of a run, as a run of its own. Throws RangeError where no output lies at their start. */

@@ -1,5 +1,5 @@
 import { seriesOf } from '@leat/core';
-import type { Setting } from '../../../packages/core/src/scenario/set-value.js';
+import type { Setting } from '../../../packages/core/src/scenario/file/set-value.js';
 import type { Runs, SystemCase } from './system-case.js';
 
 /** Fresh yield at 28 d, kg m-2. */

@@ -1,4 +1,4 @@
-import type { Setting } from '../../../packages/core/src/scenario/set-value.js';
+import type { Setting } from '../../../packages/core/src/scenario/file/set-value.js';
 import type { TableRow } from '../../../packages/core/src/library/table-row.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 

@@ -1,4 +1,4 @@
-import type { Setting } from '../../../packages/core/src/scenario/set-value.js';
+import type { Setting } from '../../../packages/core/src/scenario/file/set-value.js';
 import type { SystemCase } from './system-case.js';
 import {
   baseDosed,

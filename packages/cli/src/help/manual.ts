@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import { toldCommands } from '../completion/told-command.js';
-import { exit } from '../exit.js';
+import { toldCommands } from './told-command.js';
+import { exit } from '../terminal/exit.js';
 import { examples } from './examples.js';
 
 /** Text of a manual page: backslashes, hyphens and leading dots are not commands of roff. */

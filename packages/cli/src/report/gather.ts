@@ -1,13 +1,135 @@
-import { bibliography, budgetsOf, manifestOf } from '@leat/core';
-import { accountOf } from '../account-of.js';
-import { simulated } from '../commands/simulated.js';
-import type { ScenarioOptions } from '../scenario-options.js';
-import { openScenario } from '../scenario-texts.js';
-import { textOf } from '../text-of.js';
-import { savedRun } from '../saved-run.js';
-import type { Streams } from '../streams.js';
-import type { ToldRun } from './told-run.js';
-import { toldSystem } from './told-system.js';
+import {
+  bibliography,
+  budgetsOf,
+  type Cohort,
+  fatesOver,
+  manifestOf,
+  nitrogenPaths,
+  type Planting,
+  type Run,
+  type Scenario,
+  type ScenarioReading,
+  type Vessel,
+} from '@leat/core';
+import { accountOf } from '../commands/shared/account-of.js';
+import { openScenario, type ScenarioOptions } from '../commands/shared/scenario-texts.js';
+import { simulated } from '../commands/shared/simulated.js';
+import type { KeptEnsemble } from '../files/ensemble-document.js';
+import { FileError, textOf } from '../files/read.js';
+import { savedRun } from '../files/saved-run.js';
+import { questionOf } from '../files/shipped.js';
+import type { Streams } from '../terminal/streams.js';
+import type { DrawnFlow, DrawnVessel, LevelMark } from '../view/pictures/drawn-system.js';
+import { plain } from '../view/text/names.js';
+import { day, shown } from '../view/text/numbers.js';
+import type { ToldRun, ToldSystem } from './told-run.js';
+
+/** Points of the picture of nitrogen over time. */
+const timesDrawn = 90;
+
+const litres = (volume: number): string => (volume < 1 ? `${shown(volume * 1000)} L` : `${shown(volume)} m³`);
+
+function fishWords({ number, species, mass, name }: Cohort): string {
+  return number > 0
+    ? `${name}: ${number} ${plain(species)}, ${shown(mass)} g`
+    : `${name}: ${plain(species)}, later`;
+}
+
+function cropWords({ name, crop, area, batches, start }: Planting): string {
+  const word = name === crop || plain(crop).startsWith(plain(name)) ? plain(crop) : `${name}: ${plain(crop)}`;
+  const parts = batches > 1 ? `, ${batches} batches` : '';
+  return `${word}, ${shown(area)} m²${parts}${start === 'empty' ? ', bare at first' : ''}`;
+}
+
+function drawnVessel(scenario: Scenario, vessel: Vessel): DrawnVessel {
+  const { name, kind, volume, surface, capture } = vessel;
+  return {
+    name,
+    kind: plain(kind),
+    volume,
+    holds: [
+      ...scenario.cohorts.filter((cohort) => cohort.vessel === name).map(fishWords),
+      ...scenario.plantings.filter((planting) => planting.vessel === name).map(cropWords),
+      ...(kind === 'biofilter' || kind === 'media-bed' ? [`biofilm on ${shown(surface)} m²`] : []),
+      ...(capture > 0 ? [`catches ${shown(capture * 100)} % of solids`] : []),
+      ...(name === scenario.reservoir ? ['its level moves'] : []),
+    ],
+  };
+}
+
+/** Every stream that ran, with its mean over the run. */
+function drawnFlows({ model, samples }: Run): DrawnFlow[] {
+  const last = samples[samples.length - 1];
+  const { cells } = model.layout;
+  const length = last.time - samples[0].time;
+  return model.streams.flatMap(({ from, to, kind, water }, i) => {
+    const rate = (last.carried[i] - samples[0].carried[i]) / length;
+    if (!(rate > 0)) return [];
+    return [
+      {
+        ...(from >= 0 && { from: cells[from] }),
+        ...(to >= 0 && { to: cells[to] }),
+        kind: kind === 'top-up' ? `top-up with ${water ?? 'water'}` : kind,
+        rate,
+      },
+    ];
+  });
+}
+
+function levelsOf({ vessels, reservoir, topUp, pumps, flows }: Scenario): LevelMark[] {
+  const full = vessels.find(({ name }) => name === reservoir)?.volume;
+  const inlets = pumps.flatMap(({ name, inlet }) =>
+    flows.some((flow) => flow.kind === 'pumped' && flow.pump === name && flow.from === reservoir)
+      ? [{ value: inlet, text: `pump ${name} sucks air` }]
+      : [],
+  );
+  return [
+    ...(full === undefined ? [] : [{ value: full, text: 'runs over' }]),
+    ...(topUp === undefined ? [] : [{ value: topUp.level, text: 'float closes' }]),
+    ...inlets.filter(({ value }) => value > 0),
+  ];
+}
+
+function factsOf({ days, startDate, vessels, cohorts, plantings, actions, rules }: Scenario): string[] {
+  const total = (amounts: readonly number[]): number => amounts.reduce((sum, amount) => sum + amount, 0);
+  const fish = total(cohorts.map(({ number }) => number));
+  const area = total(plantings.map((planting) => planting.area));
+  return [
+    `${shown(days)} days from ${startDate}`,
+    `${vessels.length} vessels, ${litres(total(vessels.map(({ volume }) => volume)))} of water`,
+    `${fish} fish at the start`,
+    `${shown(area)} m² for crops`,
+    ...(actions.length > 0
+      ? [`${actions.length} planned ${actions.length === 1 ? 'action' : 'actions'}`]
+      : []),
+    ...(rules.length > 0 ? [`${rules.length} ${rules.length === 1 ? 'rule' : 'rules'}`] : []),
+  ];
+}
+
+/** What a report tells of a scenario and its run beyond what a saved document holds. */
+export function toldSystem(
+  text: string,
+  { scenario, notes }: ScenarioReading,
+  run: Run,
+  changes: readonly string[],
+): ToldSystem {
+  const { note, startDate, vessels } = scenario;
+  const question = questionOf(text);
+  return {
+    note,
+    startDate,
+    question: question.endsWith('?') ? question : '',
+    changes,
+    facts: factsOf(scenario),
+    vessels: vessels.map((vessel) => drawnVessel(scenario, vessel)),
+    flows: drawnFlows(run),
+    levels: levelsOf(scenario),
+    nitrogen: fatesOver(run, 'nitrogen', timesDrawn),
+    paths: nitrogenPaths(run),
+    assumed: [...notes, ...run.model.parameters.warnings],
+    run,
+  };
+}
 
 function changesOf({ set, tables, days, every, fit }: ScenarioOptions): string[] {
   return [
@@ -51,4 +173,36 @@ export async function gather(
     system: toldSystem(text, reading, run, changes),
     sources: bibliography([...reading.used, ...parameters.used()], parameters),
   };
+}
+
+const lengthOf = (times: readonly number[]): string => `${day(times[times.length - 1])} days`;
+
+function otherSystem({ file, title, result }: KeptEnsemble, told: readonly ToldRun[]): string {
+  const runs = told.map(
+    ({ file: name, account }) => `${name} ("${account.title}", ${lengthOf(account.time)})`,
+  );
+  return (
+    `${file}: an ensemble of another system: "${title}", ${lengthOf(result.times)}; got with ${runs.join(', ')}; ` +
+    'expected one of the same file with the same --set, --tables, --days and --every'
+  );
+}
+
+/**
+ * Runs with the ensembles that were made of them: by the hash of the scenario, in whatever order they came.
+ * Throws FileError with every ensemble that is of none of the runs, or of one that has bands already.
+ */
+export function withBands(told: readonly ToldRun[], kept: readonly KeptEnsemble[]): readonly ToldRun[] {
+  const faults = kept.flatMap((ensemble, i) => {
+    if (!told.some(({ manifest }) => manifest.scenario === ensemble.scenario))
+      return [otherSystem(ensemble, told)];
+    const before = kept.slice(0, i).find(({ scenario }) => scenario === ensemble.scenario);
+    return before === undefined
+      ? []
+      : [`${ensemble.file}: of the same system as ${before.file}; give one of them`];
+  });
+  if (faults.length > 0) throw new FileError(faults.join('\n'));
+  return told.map((run) => {
+    const found = kept.find(({ scenario }) => scenario === run.manifest.scenario);
+    return found === undefined ? run : { ...run, ensemble: found.result };
+  });
 }

@@ -1,5 +1,5 @@
-import type { Fault } from '../errors.js';
-import { nearest } from '../suggest.js';
+import type { Fault } from '../base/faults.js';
+import { nearest } from '../base/nearest.js';
 
 /** The columns of a table, ours or the user's. */
 const tableColumns = [

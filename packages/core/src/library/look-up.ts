@@ -1,7 +1,7 @@
-import { InputError } from '../errors.js';
-import { nearest } from '../suggest.js';
+import { InputError } from '../base/faults.js';
+import { nearest } from '../base/nearest.js';
 import type { Parameters } from './parameters.js';
-import { sourceList, type Source } from './source-list.js';
+import { sourceList, type Source } from './sources.js';
 import type { TableRow } from './table-row.js';
 
 /** The tables by the names under which they are listed. */

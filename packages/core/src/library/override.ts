@@ -1,5 +1,5 @@
-import type { Fault } from '../errors.js';
-import { nearest } from '../suggest.js';
+import type { Fault } from '../base/faults.js';
+import { nearest } from '../base/nearest.js';
 import type { Override } from '../scenario/scenario.js';
 import { formOf, isOpenGroup, properties, type PropertyForm } from './properties.js';
 import { tableOf, type TableRow } from './table-row.js';

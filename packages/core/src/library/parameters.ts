@@ -1,7 +1,7 @@
-import { type Fault, InputError } from '../errors.js';
+import { type Fault, InputError } from '../base/faults.js';
 import type { Override } from '../scenario/scenario.js';
-import { nearest } from '../suggest.js';
-import { draw } from './draw.js';
+import { nearest } from '../base/nearest.js';
+import { draw } from './distributions.js';
 import { names, type SubjectGroup } from './names.js';
 import { overrideRow } from './override.js';
 import { subjectFaults } from './subject-faults.js';

@@ -1,5 +1,5 @@
-import type { Fault } from '../errors.js';
-import { nearest } from '../suggest.js';
+import type { Fault } from '../base/faults.js';
+import { nearest } from '../base/nearest.js';
 import { names } from './names.js';
 import { isOpenGroup, properties, type OpenGroup } from './properties.js';
 import { tableRows } from './table-rows.js';

@@ -1,9 +1,9 @@
 import { extent, quantile } from 'd3-array';
-import { daysBetween } from '../calendar.js';
+import { daysBetween } from '../base/calendar.js';
 import { createParameters } from '../library/parameters.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { valueOn } from '../scenario/value-on.js';
-import { sum } from '../sum.js';
+import { sum } from '../base/sum.js';
 import { measurables } from '../scenario/measurables.js';
 import type { LogReading, WaterLog } from './water-log.js';
 

@@ -1,11 +1,11 @@
 import * as z from 'zod';
-import { InputError, type Fault } from '../errors.js';
+import { InputError, type Fault } from '../base/faults.js';
 import { createParameters } from '../library/parameters.js';
-import { readTree } from '../scenario/read-tree.js';
-import { Reader } from '../scenario/reader.js';
-import { choice, count, positive, section, word } from '../scenario/schema/values.js';
-import { nearest } from '../suggest.js';
-import { convert } from '../units.js';
+import { readTree } from '../scenario/file/read-tree.js';
+import { Reader } from '../scenario/file/reader.js';
+import { choice, count, positive, section, word } from '../scenario/file/values.js';
+import { nearest } from '../base/nearest.js';
+import { convert } from '../base/units.js';
 import type { ColumnUse, LogMap } from './log-map.js';
 import type { LogTable } from './log-table.js';
 import { dimensionOf, measurables } from '../scenario/measurables.js';

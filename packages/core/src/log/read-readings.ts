@@ -1,5 +1,5 @@
 import type { Parameters } from '../library/parameters.js';
-import { convert, type QuantityAnswer } from '../units.js';
+import { convert, type QuantityAnswer } from '../base/units.js';
 import type { ColumnUse } from './log-map.js';
 import { dimensionOf } from '../scenario/measurables.js';
 import { readCell, saysNothing } from './read-cell.js';

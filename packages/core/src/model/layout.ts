@@ -1,5 +1,5 @@
 import { batchName, type Scenario } from '../scenario/scenario.js';
-import { waterComponents, type Component, type WaterComponent } from './component.js';
+import { waterComponents, type Component, type WaterComponent } from '../processes/components.js';
 
 /** One state: what it counts and where. */
 export interface State {

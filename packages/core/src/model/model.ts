@@ -1,8 +1,8 @@
+import type { AcidBaseConstants } from '../chemistry/acid-base.js';
 import type { Parameters } from '../library/parameters.js';
+import type { Component, Content } from '../processes/components.js';
 import type { Scenario } from '../scenario/scenario.js';
 import type { SparsePattern, SparseRows } from '../solve/contract.js';
-import type { Component } from './component.js';
-import type { Content } from './composition.js';
 import type { Instance } from './instance.js';
 import type { Layout } from './layout.js';
 import type { Stream } from './streams.js';
@@ -47,4 +47,25 @@ export interface Model {
   readonly contents: readonly Content[];
   readonly stoichiometry: SparseRows;
   readonly dependence: SparsePattern;
+}
+
+/**
+ * What holds during a stretch of constant forcing: set by the driver before each stretch, read by the
+ * rates. Volumes run on a straight line, because all flows are constant within a stretch.
+ */
+export interface Regime {
+  /** Start of the stretch, d. */
+  time: number;
+  /** Volume of each vessel at that time, m3. */
+  readonly volume: Float64Array;
+  /** By how much it rises, m3 d-1. */
+  readonly slope: Float64Array;
+  /** Water in each stream, m3 d-1. */
+  readonly flow: Float64Array;
+  /** Concentrations of what a stream from outside brings: 8 for each stream. */
+  readonly source: Float64Array;
+  /** Acid-base constants of each vessel. */
+  readonly constants: AcidBaseConstants[];
+  /** Coefficients of each process instance: views into one array a process, to be filled in place. */
+  readonly coefficients: readonly Float64Array[];
 }

@@ -1,9 +1,9 @@
 import { SPECIATION } from '../chemistry/acid-base.js';
 import { groupProducts, SumsOfProducts } from '../solve/sums-of-products.js';
-import { waterComponents } from './component.js';
+import { waterComponents } from '../processes/components.js';
 import type { Model } from './model.js';
 import { AMOUNT, CHEMISTRY, CONCENTRATION, type RateTables } from './rate-tables.js';
-import type { Regime } from './regime.js';
+import type { Regime } from './model.js';
 import type { WaterLook } from './water-look.js';
 
 const WATER = waterComponents.length;

@@ -1,5 +1,5 @@
-import type { Kernel, Sites } from '../processes/kinetics/kernel.js';
-import { anyConditions } from '../processes/kinetics/any-conditions.js';
+import type { Kernel, Sites } from '../processes/kernels/kernel.js';
+import { anyConditions } from '../processes/process.js';
 import type { Process } from '../processes/process.js';
 import type { Instance } from './instance.js';
 import { waterState } from './layout.js';

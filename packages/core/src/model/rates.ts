@@ -1,9 +1,9 @@
 import type { RateSystem } from '../solve/contract.js';
-import { waterComponents } from './component.js';
+import { waterComponents } from '../processes/components.js';
 import type { Model } from './model.js';
 import { openRateChain } from './rate-chain.js';
 import { layRateTables } from './rate-tables.js';
-import type { Regime } from './regime.js';
+import type { Regime } from './model.js';
 import { openWaterLook } from './water-look.js';
 
 const WATER = waterComponents.length;

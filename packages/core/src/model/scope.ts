@@ -1,4 +1,4 @@
-import type { Values } from './composition.js';
+import type { Values } from '../processes/components.js';
 
 /** Tables that also know whether they have an id. */
 export interface Tables extends Values {

@@ -1,7 +1,11 @@
+import { createRandom } from '../base/random.js';
+import { drawParameters, type Parameters } from '../library/parameters.js';
+import { type Conserved, conserved, type Content, contentOf, type Values } from '../processes/components.js';
 import type { Process, Term } from '../processes/process.js';
+import type { Override } from '../scenario/scenario.js';
 import { sparseLu } from '../solve/sparse-lu.js';
-import { contentOf, type Conserved, type Content, type Values } from './composition.js';
-import { packPattern } from './sparse.js';
+import { packPattern } from '../solve/sparse-rows.js';
+import { scopeTo, type Subject } from './scope.js';
 
 /** A term with its coefficient known and its content beside it. */
 export interface ClosedTerm extends Omit<Term, 'coefficient'> {
@@ -48,4 +52,90 @@ export function closeRow(
     content,
     coefficient: typeof term.coefficient === 'number' ? term.coefficient : found[next++],
   }));
+}
+
+/** A row that makes or destroys something. */
+export interface Leak {
+  readonly process: string;
+  readonly quantity: Conserved;
+  /** Made (+) or destroyed (-) per unit of the row. */
+  readonly amount: number;
+}
+
+/** Share of the row's own turnover of a quantity that counts as rounding. */
+const ROUNDING = 1e-12;
+
+/** Quantities that a row does not keep: composition x row, against the sum of its absolute parts. */
+export function leaksOf(process: string, terms: readonly ClosedTerm[]): readonly Leak[] {
+  return conserved.flatMap((quantity) => {
+    const parts = terms.map((term) => term.coefficient * term.content[quantity]);
+    const amount = parts.reduce((sum, part) => sum + part, 0);
+    const turnover = parts.reduce((sum, part) => sum + Math.abs(part), 0);
+    return Math.abs(amount) <= ROUNDING * turnover ? [] : [{ process, quantity, amount }];
+  });
+}
+
+/**
+ * Checks that a process keeps every conserved quantity with each of the given sets of values.
+ * @throws RangeError saying what the row makes or destroys.
+ */
+export function checkClosure(
+  process: Pick<Process, 'id' | 'unit' | 'stoichiometry'>,
+  sets: Iterable<Values>,
+): void {
+  for (const values of sets) {
+    const [leak] = leaksOf(process.id, closeRow(process, values));
+    if (leak !== undefined) {
+      const verb = leak.amount > 0 ? 'makes' : 'destroys';
+      throw new RangeError(
+        `the row ${leak.process} ${verb} ${Math.abs(leak.amount).toPrecision(4)} of ${leak.quantity} per ${process.unit}; a row must close for ${conserved.join(', ')}`,
+      );
+    }
+  }
+}
+
+/** Most sets of given numbers that are remembered. */
+const mostKept = 16;
+
+/**
+ * Rows that were found to close, by what decides their draws: how many, and the numbers that the user gave. The draws
+ * themselves are always the same, so a row that closed at them closes again.
+ */
+const kept = new Map<string, Set<string>>();
+
+function closedAt(count: number, overrides: readonly Override[]): Set<string> {
+  const name = JSON.stringify([count, overrides]);
+  const closed = kept.get(name) ?? new Set();
+  kept.delete(name);
+  kept.set(name, closed);
+  const [oldest] = kept.keys();
+  if (kept.size > mostKept) kept.delete(oldest);
+  return closed;
+}
+
+/**
+ * A check that the row of a process closes at so many random draws of the numbers. What was checked when an earlier
+ * system was compiled is not reckoned again: a slider compiles the same rows at every move.
+ * @returns the check; it throws RangeError as `checkClosure` does
+ */
+export function checkAtDraws(
+  count: number,
+  overrides: readonly Override[],
+): (process: Process, subject: Subject) => void {
+  if (count === 0) return () => undefined;
+  const closed = closedAt(count, overrides);
+  let draws: readonly Parameters[] | undefined;
+  return (process, subject) => {
+    const row = `${process.id} ${JSON.stringify(subject)}`;
+    if (closed.has(row)) return;
+    if (draws === undefined) {
+      const random = createRandom(1);
+      draws = Array.from({ length: count }, () => drawParameters(random, overrides));
+    }
+    checkClosure(
+      process,
+      draws.map((draw) => scopeTo(draw, subject)),
+    );
+    closed.add(row);
+  };
 }

@@ -5,7 +5,7 @@ import {
   SPECIATION,
   type AcidBaseConstants,
 } from '../chemistry/acid-base.js';
-import type { Values } from './composition.js';
+import type { Values } from '../processes/components.js';
 import { waterState } from './layout.js';
 
 /** What follows from the composition of the water of one vessel. */

@@ -1,9 +1,9 @@
 import { speciate, SPECIATION } from '../chemistry/acid-base.js';
-import { hydrogenNear } from '../chemistry/hydrogen-near.js';
-import { waterComponents } from './component.js';
+import { hydrogenNear } from '../chemistry/acid-base.js';
+import { waterComponents } from '../processes/components.js';
 import type { Model } from './model.js';
 import { DERIVED } from './rate-tables.js';
-import type { Regime } from './regime.js';
+import type { Regime } from './model.js';
 
 const WATER = waterComponents.length;
 const TAN = waterComponents.indexOf('tan');

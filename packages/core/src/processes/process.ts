@@ -1,6 +1,5 @@
-import type { Account, Component, WaterComponent } from '../model/component.js';
-import type { Conserved, Values } from '../model/composition.js';
-import type { Kernel } from './kinetics/kernel.js';
+import type { Account, Component, Conserved, Values, WaterComponent } from './components.js';
+import type { Kernel } from './kernels/kernel.js';
 
 /** What a rate may depend on: concentrations in water, derived chemistry, amounts on surfaces and in stock. */
 export type Variable =
@@ -90,3 +89,19 @@ export interface Process {
   /** The same law as loops over all places, where there are many or where several processes share work. */
   readonly kernel?: Kernel;
 }
+
+/** Conditions of no place: for asking what a process reads and how many coefficients it has, which no place changes. */
+export const anyConditions: Conditions = {
+  temperature: 20,
+  air: 20,
+  volume: 1,
+  surface: 1,
+  open: 1,
+  floor: 1,
+  capture: 0.5,
+  aeration: 1,
+  inflow: 1,
+  fed: 1,
+  fedShare: 0.01,
+  area: 1,
+};

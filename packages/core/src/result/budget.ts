@@ -1,9 +1,9 @@
-import { conserved, type Conserved } from '../model/composition.js';
-import type { Component } from '../model/component.js';
+import { conserved, type Conserved } from '../processes/components.js';
+import type { Component } from '../processes/components.js';
 import type { Run, Sample } from '../run/run.js';
-import { sum } from '../sum.js';
+import { sum } from '../base/sum.js';
 import { crossings, type Boundary, type Crossing } from './crossings.js';
-import { concernsOf } from './places-index.js';
+import { concernsOf } from './crossings.js';
 
 /** Everything of one kind that crossed, one way. */
 export interface BudgetLine {

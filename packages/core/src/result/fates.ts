@@ -1,6 +1,53 @@
-import { sum } from '../sum.js';
-import type { Budget, BudgetLine } from './budget.js';
-import { outsideName, storeName } from './fate-names.js';
+import { sum } from '../base/sum.js';
+import { streamKinds } from '../model/streams.js';
+import { accounts, type Component } from '../processes/components.js';
+import type { Run } from '../run/run.js';
+import { type Budget, type BudgetLine, budgetOf } from './budget.js';
+
+const airNames: Partial<Record<Component, string>> = {
+  dinitrogen: 'nitrogen gas',
+  'ammonia-gas': 'ammonia to air',
+  'oxygen-gas': 'oxygen of the air',
+  'carbon-dioxide-gas': 'carbon dioxide of the air',
+};
+
+const storeNames: Partial<Record<Component, string>> = {
+  tan: 'water',
+  nitrite: 'water',
+  nitrate: 'water',
+  alkalinity: 'water',
+  carbon: 'water',
+  oxygen: 'water',
+  chloride: 'water',
+  water: 'vessels',
+  solids: 'solids',
+  settled: 'solids',
+  aob: 'biofilm',
+  nob: 'biofilm',
+  'crop-mass': 'standing crop',
+  'crop-nitrogen': 'standing crop',
+  'fish-mass': 'living fish',
+};
+
+/** What stands on the far side of the edge of the system, in plain words: an account, or a gas of the air. */
+export function outsideName(account: string, component: Component): string {
+  return (account === 'air' ? airNames[component] : undefined) ?? account;
+}
+
+/** Where in the system a component is held, in plain words. */
+export function storeName(component: Component): string {
+  return storeNames[component] ?? component;
+}
+
+/** Every name that `to` of the fates of some budget may hold. */
+export const fateNames: readonly string[] = [
+  ...new Set([
+    ...accounts,
+    ...Object.values(airNames),
+    ...streamKinds,
+    ...Object.values(storeNames).map((name) => `kept in ${name}`),
+  ]),
+];
 
 /** A named part of a balance. */
 export interface Share {
@@ -68,4 +115,38 @@ export function fatesOf(budget: Budget): Fates {
   ];
   const total = sum(from.map(({ amount }) => amount));
   return { total, from: shares(from, total), to: shares(to, total), residual: budget.residual };
+}
+
+/** Where a quantity had gone by each of some times, in the unit of its budget. */
+export interface FatesOver {
+  /** d. */
+  readonly time: readonly number[];
+  /** Names as in `fatesOf(...).to`, the largest at the end first; one of the `amounts` for each time. */
+  readonly parts: readonly { readonly name: string; readonly amounts: readonly number[] }[];
+}
+
+/** Indices of at most `most` samples, evenly over the run, the first and the last among them. */
+function spread(count: number, most: number): number[] {
+  const steps = Math.min(count, most) - 1;
+  if (steps < 1) return [count - 1];
+  return [...new Set(Array.from({ length: steps + 1 }, (_, i) => Math.round((i * (count - 1)) / steps)))];
+}
+
+/**
+ * Where nitrogen (g N) or water (m3) had gone by each time of a run: the fates of the run up to there, over the
+ * whole system. At the start all is 0.
+ * @param most most times, at least 2; the first and last output times are always among them
+ */
+export function fatesOver(run: Run, quantity: 'nitrogen' | 'water', most: number): FatesOver {
+  const at = spread(run.samples.length, most);
+  const fates = at.map((index) =>
+    fatesOf(budgetOf({ ...run, samples: run.samples.slice(0, index + 1) }, quantity, 'system')),
+  );
+  const amounts = (name: string): number[] =>
+    fates.map(({ to }) => to.find((share) => share.name === name)?.amount ?? 0);
+  const names = [...new Set([...fates].reverse().flatMap(({ to }) => to.map(({ name }) => name)))];
+  return {
+    time: at.map((index) => run.samples[index].time),
+    parts: names.map((name) => ({ name, amounts: amounts(name) })),
+  };
 }

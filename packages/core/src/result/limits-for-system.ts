@@ -1,4 +1,4 @@
-import { areaByClass } from './crop-class.js';
+import { areaByClass } from './limits-for-crops.js';
 import { limitFrom, type Limit, type LimitCheck, type LimitReader } from './limit-check.js';
 
 const always = (): boolean => true;

@@ -1,7 +1,7 @@
-import type { Component } from '../model/component.js';
-import { conserved, type Conserved } from '../model/composition.js';
+import type { Component } from '../processes/components.js';
+import { conserved, type Conserved } from '../processes/components.js';
 import type { Model, Row } from '../model/model.js';
-import { sum } from '../sum.js';
+import { sum } from '../base/sum.js';
 
 /** One `coefficient` of a process: units of the component gained (+) or lost (-) per unit of extent. */
 export interface TableEntry {

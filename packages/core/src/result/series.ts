@@ -1,12 +1,170 @@
-import { InputError } from '../errors.js';
+import { InputError } from '../base/faults.js';
+import { nearest } from '../base/nearest.js';
+import { sum } from '../base/sum.js';
+import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
-import type { Course, Run } from '../run/run.js';
-import { nearest } from '../suggest.js';
-import { cohortSources } from './series-of-cohort.js';
-import { plantingSources } from './series-of-planting.js';
-import { systemSources } from './series-of-system.js';
-import { vesselSources } from './series-of-vessel.js';
-import type { SeriesSource } from './series-source.js';
+import type { StreamKind } from '../model/streams.js';
+import { openWaterChemistry, type WaterChemistry } from '../model/water-chemistry.js';
+import { type WaterComponent, waterComponents } from '../processes/components.js';
+import type { Course, Run, Sample } from '../run/run.js';
+
+/** How the values of one series are read from the samples of a run. */
+export interface SeriesSource {
+  readonly name: string;
+  readonly unit: string;
+  /** Value at a sample and its index among the samples. */
+  value(sample: Sample, index: number): number;
+}
+
+const units: Record<WaterComponent, string> = {
+  tan: 'mg N/L',
+  nitrite: 'mg N/L',
+  nitrate: 'mg N/L',
+  solids: 'mg/L',
+  alkalinity: 'meq/L',
+  carbon: 'mmol/L',
+  oxygen: 'mg/L',
+  chloride: 'mg/L',
+};
+
+type ChemistryOf = ReturnType<typeof openWaterChemistry>;
+
+/** Water chemistry of one vessel at each sample, worked out once. */
+function chemistry(
+  { samples }: Course,
+  cell: number,
+  chemistryOf: () => ChemistryOf,
+): (index: number) => WaterChemistry {
+  const known: WaterChemistry[] = [];
+  return (index) => (known[index] ??= chemistryOf()(samples[index], cell));
+}
+
+function derived(
+  run: Course,
+  cell: number,
+  chemistryOf: () => ChemistryOf,
+): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
+  const at = chemistry(run, cell, chemistryOf);
+  const { parameters } = run.model;
+  let molar: number | undefined;
+  const gramsPerMol = (): number =>
+    (molar ??= parameters.value('molar.carbon') + parameters.value('molar.oxygen-gas'));
+  return [
+    { quantity: 'pH', unit: 'pH', value: (_, i) => at(i).pH },
+    { quantity: 'un-ionised-ammonia', unit: 'mg N/L', value: (_, i) => at(i).ammonia },
+    { quantity: 'carbon-dioxide', unit: 'mg/L', value: (_, i) => at(i).carbonDioxide * gramsPerMol() },
+    { quantity: 'temperature', unit: 'degC', value: (sample) => sample.temperature[cell] },
+    { quantity: 'volume', unit: 'm3', value: (sample) => sample.volume[cell] },
+  ];
+}
+
+/** What sits on the surfaces and the floor, where the vessel has any. */
+function fixed(run: Course, cell: number): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
+  const { layout, scenario } = run.model;
+  const { surface } = scenario.vessels[cell];
+  const held = (quantity: string, state: number, unit: string, per: number) =>
+    state < 0 ? [] : [{ quantity, unit, value: (sample: Sample) => sample.y[state] / per }];
+  return [
+    ...held('aob', layout.aob[cell], 'g COD/m2', surface),
+    ...held('nob', layout.nob[cell], 'g COD/m2', surface),
+    ...held('settled', layout.settled[cell], 'g dry', 1),
+  ];
+}
+
+/** Series of every vessel: what is in its water, what follows from that, what sits on its surfaces. */
+export function vesselSources(run: Course): readonly SeriesSource[] {
+  let opened: ChemistryOf | undefined;
+  const chemistryOf = (): ChemistryOf => (opened ??= openWaterChemistry(run.model.parameters));
+  return run.model.layout.cells.flatMap((vessel, cell) => {
+    const water = waterComponents.map((component) => {
+      const state = waterState(cell, component);
+      return {
+        quantity: component,
+        unit: units[component],
+        value: (sample: Sample) => sample.y[state] / sample.volume[cell],
+      };
+    });
+    return [...water, ...derived(run, cell, chemistryOf), ...fixed(run, cell)].map(
+      ({ quantity, unit, value }) => ({
+        name: `${quantity}@${vessel}`,
+        unit,
+        value,
+      }),
+    );
+  });
+}
+
+/**
+ * Series of every fish cohort: whole mass, number, mean mass (NaN while there are none) and feed
+ * offered on the day.
+ */
+export function cohortSources(run: Course): readonly SeriesSource[] {
+  const { scenario, layout } = run.model;
+  return scenario.cohorts.flatMap(({ name }, index): SeriesSource[] => {
+    const { mass, number } = layout.fish[index];
+    return [
+      { name: `fish-mass@${name}`, unit: 'g', value: ({ y }) => y[mass] },
+      { name: `fish-number@${name}`, unit: 'fish', value: ({ y }) => y[number] },
+      { name: `fish-mean-mass@${name}`, unit: 'g', value: ({ y }) => y[mass] / y[number] },
+      { name: `feed@${name}`, unit: 'g/d', value: ({ fed }) => fed[index] },
+    ];
+  });
+}
+
+/** Series of every planting: dry mass and nitrogen of all its batches together. */
+export function plantingSources(run: Course): readonly SeriesSource[] {
+  const { scenario, layout } = run.model;
+  return scenario.plantings.flatMap(({ name }, index): SeriesSource[] => {
+    const batches = layout.batches.filter(({ planting }) => planting === index);
+    return [
+      {
+        name: `crop-mass@${name}`,
+        unit: 'g dry',
+        value: ({ y }) => sum(batches.map((batch) => y[batch.mass])),
+      },
+      {
+        name: `crop-nitrogen@${name}`,
+        unit: 'g N',
+        value: ({ y }) => sum(batches.map((batch) => y[batch.nitrogen])),
+      },
+    ];
+  });
+}
+
+/** Mean flow of all streams of some kinds over the output step that ends at a sample (the first: 0), m3/d. */
+function flow({ samples, model }: Course, kinds: readonly StreamKind[]): (index: number) => number {
+  const streams = model.streams.flatMap(({ kind }, i) => (kinds.includes(kind) ? [i] : []));
+  return (index) => {
+    if (index === 0) return 0;
+    const before = samples[index - 1];
+    const now = samples[index];
+    return sum(streams.map((i) => now.carried[i] - before.carried[i])) / (now.time - before.time);
+  };
+}
+
+/**
+ * Series of the whole: feed offered, evapotranspiration of the day, water in all vessels, and top-up and
+ * discharge as means over the output step that ends at the time (0 at the start). The rain tank stands
+ * outside the water budget: what it holds, and what has run over its edge since the start, are told here.
+ */
+export function systemSources(run: Course): readonly SeriesSource[] {
+  const source = (quantity: string, unit: string, value: SeriesSource['value']): SeriesSource => ({
+    name: `${quantity}@system`,
+    unit,
+    value,
+  });
+  const topUp = flow(run, ['top-up']);
+  const discharge = flow(run, ['exchange', 'leak', 'overflow']);
+  return [
+    source('feed', 'g/d', ({ fed }) => sum(fed)),
+    source('evapotranspiration', 'm3/d', ({ evapotranspiration }) => evapotranspiration),
+    source('top-up', 'm3/d', (_, index) => topUp(index)),
+    source('discharge', 'm3/d', (_, index) => discharge(index)),
+    source('volume', 'm3', ({ volume }) => sum(volume)),
+    source('rain-tank', 'm3', ({ rain }) => rain),
+    source('rain-tank-spilled', 'm3', ({ spilled }) => spilled),
+  ];
+}
 
 /** The course of one quantity at one place. */
 export interface Series {

@@ -4,7 +4,7 @@ import { tableRows } from '../library/table-rows.js';
 import { moduleUses } from '../library/uses.generated.js';
 import { names } from '../library/names.js';
 import { scopeTo } from '../model/scope.js';
-import { anyConditions } from '../processes/kinetics/any-conditions.js';
+import { anyConditions } from '../processes/process.js';
 import { processes } from '../processes/index.js';
 import type { Process } from '../processes/process.js';
 

@@ -1,7 +1,7 @@
-import { unitOf, waterComponents, type Component } from '../model/component.js';
+import { unitOf, waterComponents, type Component } from '../processes/components.js';
 import type { Model } from '../model/model.js';
 import type { Run } from '../run/run.js';
-import { vesselSources } from './series-of-vessel.js';
+import { vesselSources } from './series.js';
 
 /** Something that is held, as a sum of states, as water of vessels, or as a size that does not change. */
 export type Store =

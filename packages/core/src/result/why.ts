@@ -1,7 +1,7 @@
-import { InputError } from '../errors.js';
+import { InputError } from '../base/faults.js';
 import type { Run, Sample } from '../run/run.js';
-import { nearest } from '../suggest.js';
-import { sum } from '../sum.js';
+import { nearest } from '../base/nearest.js';
+import { sum } from '../base/sum.js';
 import { seriesNames } from './series.js';
 import { heldBy, historyOf, START, type History } from './why-history.js';
 import { measuresOf, type Measure, type Store } from './why-measures.js';

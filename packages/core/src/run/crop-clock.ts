@@ -1,6 +1,6 @@
 import type { Model } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
-import { critical, cropCoefficients } from '../processes/kinetics/crop-demand.js';
+import { critical, cropCoefficients } from '../processes/kernels/crop.js';
 import type { Conditions } from '../processes/process.js';
 
 /** Mass and nitrogen of a batch, g. */

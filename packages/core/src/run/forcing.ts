@@ -1,9 +1,9 @@
 import { acidBaseConstants } from '../chemistry/acid-base.js';
 import type { Model } from '../model/model.js';
-import type { Regime } from '../model/regime.js';
+import type { Regime } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
 import { monthOf, valueInMonth } from '../scenario/value-on.js';
-import type { Offer } from './keeper.js';
+import type { Offer } from './settings.js';
 import type { Conditions } from '../processes/process.js';
 import type { DailyValue } from '../scenario/scenario.js';
 

@@ -1,5 +1,5 @@
-import type { Account, Component } from '../model/component.js';
-import { waterComponents } from '../model/component.js';
+import type { Account, Component } from '../processes/components.js';
+import { waterComponents } from '../processes/components.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import type { SourceWater } from '../scenario/scenario.js';

@@ -1,4 +1,4 @@
-import { waterComponents } from '../model/component.js';
+import { waterComponents } from '../processes/components.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import type { SavedState } from '../scenario/scenario.js';

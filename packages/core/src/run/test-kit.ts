@@ -1,11 +1,11 @@
-import { normalQuantile } from '../library/normal-quantile.js';
-import type { WaterComponent } from '../model/component.js';
+import { normalQuantile } from '../base/normal.js';
+import type { WaterComponent } from '../processes/components.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import { waterChemistry } from '../model/water-chemistry.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { Measurable, TestKit } from '../scenario/scenario.js';
-import { convert } from '../units.js';
+import { convert } from '../base/units.js';
 
 /** The water of a system at a moment. */
 export interface Waters {

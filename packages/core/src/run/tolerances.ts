@@ -1,4 +1,4 @@
-import type { Component } from '../model/component.js';
+import type { Component } from '../processes/components.js';
 import type { Model } from '../model/model.js';
 
 /**

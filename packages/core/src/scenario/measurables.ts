@@ -1,5 +1,5 @@
 import type { Measurable } from './scenario.js';
-import type { Dimension } from '../units.js';
+import type { Dimension } from '../base/units.js';
 
 /** What may be measured, in the order of a test kit. */
 export const measurables = [

@@ -1,8 +1,8 @@
 import { Solver } from 'odex';
 import type { Ending, Integrator, IntegratorFactory, RateSystem, Sampling, Tolerance } from './contract.js';
-import { noWork } from './no-work.js';
-import { checkTolerance, worstState } from './error-norm.js';
-import { stoichiometryProduct } from './sparse-product.js';
+import { noWork } from './contract.js';
+import { checkTolerance, worstState } from './step-control.js';
+import { stoichiometryProduct } from './sparse-rows.js';
 import type { SumsOfProducts } from './sums-of-products.js';
 
 const MAX_STEPS = 1_000_000;

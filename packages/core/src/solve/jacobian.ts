@@ -1,5 +1,5 @@
 import type { RateSystem, SparsePattern } from './contract.js';
-import type { LinearSolver, LinearSolverFactory } from './linear-solver.js';
+import type { LinearSolver, LinearSolverFactory } from './contract.js';
 import { groupProducts, SumsOfProducts } from './sums-of-products.js';
 
 /**

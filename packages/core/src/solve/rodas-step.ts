@@ -1,7 +1,5 @@
-import type { RateSystem, WorkCounts } from './contract.js';
-import { stepMatrix } from './jacobian.js';
-import type { StepMatrix } from './jacobian.js';
-import type { LinearSolverFactory } from './linear-solver.js';
+import type { LinearSolverFactory, RateSystem, WorkCounts } from './contract.js';
+import { stepMatrix, type StepMatrix } from './jacobian.js';
 import {
   A,
   ALPHA,
@@ -13,9 +11,7 @@ import {
   STAGES,
   TIME_SHARE,
 } from './rodas-tableau.js';
-import { combine } from './combine.js';
-import { allFinite, firstNotFinite } from './finite.js';
-import { addedProduct, stoichiometryProduct } from './sparse-product.js';
+import { addedProduct, stoichiometryProduct } from './sparse-rows.js';
 import type { SumsOfProducts } from './sums-of-products.js';
 
 /** What became of one try at a step. */
@@ -186,4 +182,74 @@ function add(v: Float64Array, out: Float64Array): void {
 function addScaled(factor: number, v: Float64Array, out: Float64Array): void {
   const size = out.length;
   for (let i = 0; i < size; i++) out[i] += factor * v[i];
+}
+
+/**
+ * out = base + w0 v0 + w1 v1 + ... for the first `count` vectors, in one pass over memory. The inner loops
+ * are written out for each count: this is where an integrator spends most of its own time.
+ */
+export function combine(
+  base: Float64Array,
+  w: ArrayLike<number>,
+  v: readonly Float64Array[],
+  count: number,
+  out: Float64Array,
+): void {
+  const size = out.length;
+  const [w0, w1, w2, w3, w4, w5] = [w[0], w[1], w[2], w[3], w[4], w[5]];
+  const [v0, v1, v2, v3, v4, v5] = [v[0], v[1], v[2], v[3], v[4], v[5]];
+  switch (count) {
+    case 0:
+      out.set(base);
+      return;
+    case 1:
+      for (let i = 0; i < size; i++) out[i] = base[i] + w0 * v0[i];
+      return;
+    case 2:
+      for (let i = 0; i < size; i++) out[i] = base[i] + w0 * v0[i] + w1 * v1[i];
+      return;
+    case 3:
+      for (let i = 0; i < size; i++) out[i] = base[i] + w0 * v0[i] + w1 * v1[i] + w2 * v2[i];
+      return;
+    case 4:
+      for (let i = 0; i < size; i++) {
+        out[i] = base[i] + w0 * v0[i] + w1 * v1[i] + w2 * v2[i] + w3 * v3[i];
+      }
+      return;
+    case 5:
+      for (let i = 0; i < size; i++) {
+        out[i] = base[i] + w0 * v0[i] + w1 * v1[i] + w2 * v2[i] + w3 * v3[i] + w4 * v4[i];
+      }
+      return;
+    case 6:
+      for (let i = 0; i < size; i++) {
+        out[i] = base[i] + w0 * v0[i] + w1 * v1[i] + w2 * v2[i] + w3 * v3[i] + w4 * v4[i] + w5 * v5[i];
+      }
+      return;
+    default:
+      throw new RangeError(`combine takes up to 6 vectors, got ${String(count)}`);
+  }
+}
+
+/** Whether every entry is a finite number; four sums that do not wait for each other. */
+export function allFinite(v: Float64Array): boolean {
+  const size = v.length;
+  let a = 0;
+  let b = 0;
+  let c = 0;
+  let d = 0;
+  let i = 0;
+  for (; i + 3 < size; i += 4) {
+    a += v[i] * 0;
+    b += v[i + 1] * 0;
+    c += v[i + 2] * 0;
+    d += v[i + 3] * 0;
+  }
+  for (; i < size; i++) a += v[i] * 0;
+  return a + b + c + d === 0;
+}
+
+/** Index of the first entry that is not a finite number, or -1. */
+export function firstNotFinite(v: Float64Array): number {
+  return v.findIndex((value) => !Number.isFinite(value));
 }

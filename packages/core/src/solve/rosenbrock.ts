@@ -1,8 +1,8 @@
 import type { Ending, Integrator, IntegratorFactory, RateSystem, Sampling, Tolerance } from './contract.js';
-import { noWork } from './no-work.js';
-import { checkTolerance, errorNorm, worstState } from './error-norm.js';
-import { firstStep } from './first-step.js';
-import type { LinearSolverFactory } from './linear-solver.js';
+import { noWork } from './contract.js';
+import { checkTolerance, errorNorm, worstState } from './step-control.js';
+import { firstStep } from './step-control.js';
+import type { LinearSolverFactory } from './contract.js';
 import { RodasStep } from './rodas-step.js';
 import { sparseLu } from './sparse-lu.js';
 import { StepControl } from './step-control.js';

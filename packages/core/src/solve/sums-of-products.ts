@@ -1,4 +1,4 @@
-import { ShapeMemo } from './shape-memo.js';
+import { ShapeMemo } from './straight-line.js';
 import { StraightLine } from './straight-line.js';
 
 /** Sums out[i] = Σ a[left p] b[right p] over start[i] <= p < start[i+1]. */

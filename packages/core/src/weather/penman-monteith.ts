@@ -1,16 +1,40 @@
-import { InputError } from '../errors.js';
-import type { Values } from '../model/composition.js';
-import { actualPressure } from './actual-vapour-pressure.js';
-import { airPressure } from './air-pressure.js';
-import { daylightHours } from './daylight-hours.js';
-import { extraterrestrialRadiation } from './extraterrestrial-radiation.js';
-import { netLongWave, netShortWave } from './net-radiation.js';
-import { clearSkyRadiation, solarRadiation } from './solar-radiation.js';
-import { sunPosition } from './sun-position.js';
-import { saturationPressure, saturationSlope } from './vapour-pressure.js';
-import type { WeatherDay, WeatherSite } from './weather-day.js';
-import { weatherFaults } from './weather-faults.js';
-import { windAtTwoMetres } from './wind-speed.js';
+import { InputError } from '../base/faults.js';
+import type { Values } from '../processes/components.js';
+import {
+  clearSkyRadiation,
+  daylightHours,
+  extraterrestrialRadiation,
+  netLongWave,
+  netShortWave,
+  solarRadiation,
+  sunPosition,
+} from './radiation.js';
+import { actualPressure, type Estimate, saturationPressure, saturationSlope } from './vapour-pressure.js';
+import { type WeatherDay, weatherFaults, type WeatherSite } from './weather-day.js';
+
+/** Pressure of the air, kPa, at a height above the sea, m. FAO-56 eq. 7. */
+export function airPressure(values: Values, elevation: number): number {
+  const standard = values.value('weather.temperature-standard');
+  const ratio = (standard - values.value('weather.lapse') * elevation) / standard;
+  return values.value('weather.pressure-sea') * ratio ** values.value('weather.pressure-exponent');
+}
+
+/** Height for which the Penman-Monteith equation is written, m. */
+const reference = 2;
+
+/**
+ * Wind at 2 m, m/s, from wind measured at a height, m (FAO-56 eq. 47; at 2 m itself: as measured). Where
+ * none was measured: 2 m/s, the mean of many stations (FAO-56 chapter 3).
+ */
+export function windAtTwoMetres(values: Values, wind: number | undefined, height = reference): Estimate {
+  if (wind === undefined) {
+    const value = values.value('weather.wind-missing');
+    return { value, assumed: `wind of ${value} m/s` };
+  }
+  if (height === reference) return { value: wind };
+  const inner = values.value('weather.wind-height') * height - values.value('weather.wind-displacement');
+  return { value: (wind * values.value('weather.wind-profile')) / Math.log(inner) };
+}
 
 /**
  * Reference evapotranspiration of a day with all that led to it. In kPa: air `pressure`, vapour pressure at `saturation`

@@ -1,4 +1,5 @@
-import type { Values } from '../model/composition.js';
+import type { Values } from '../processes/components.js';
+import type { WeatherDay } from './weather-day.js';
 
 /** Saturation vapour pressure, kPa, at degC. FAO-56 eq. 11. */
 export function saturationPressure(values: Values, temperature: number): number {
@@ -11,4 +12,28 @@ export function saturationPressure(values: Values, temperature: number): number 
 export function saturationSlope(values: Values, temperature: number): number {
   const span = temperature + values.value('weather.vapour-offset');
   return (values.value('weather.vapour-slope') * saturationPressure(values, temperature)) / (span * span);
+}
+
+/** A number that may have been estimated: `assumed` says by what rule, when it was not measured. */
+export interface Estimate {
+  readonly value: number;
+  readonly assumed?: string;
+}
+
+/**
+ * Actual vapour pressure of a day, kPa, by the best of what was measured: dew point (FAO-56 eq. 14);
+ * highest and lowest humidity (17); highest alone (18); mean (19); none of them: the dew point is taken
+ * to be the lowest temperature (48).
+ */
+export function actualPressure(values: Values, day: WeatherDay): Estimate {
+  const { dewPoint, humidityHigh, humidityLow, humidity } = day;
+  if (dewPoint !== undefined) return { value: saturationPressure(values, dewPoint) };
+  const atLow = saturationPressure(values, day.low);
+  const atHigh = saturationPressure(values, day.high);
+  if (humidityHigh !== undefined && humidityLow !== undefined) {
+    return { value: (atLow * humidityHigh + atHigh * humidityLow) / 2 };
+  }
+  if (humidityHigh !== undefined) return { value: atLow * humidityHigh };
+  if (humidity !== undefined) return { value: (humidity * (atHigh + atLow)) / 2 };
+  return { value: atLow, assumed: 'dew point from the lowest temperature' };
 }

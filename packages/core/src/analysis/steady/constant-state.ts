@@ -1,15 +1,47 @@
-import type { Matrix } from 'ml-matrix';
-import type { Component } from '../../model/component.js';
+import { Matrix } from 'ml-matrix';
 import type { Model } from '../../model/model.js';
+import type { Component } from '../../processes/components.js';
 import { absoluteTolerances } from '../../run/tolerances.js';
 import type { RateSystem } from '../../solve/contract.js';
 import { rosenbrock } from '../../solve/rosenbrock.js';
-import { heldSystem } from './held-system.js';
-import { holdDrifting, statesOf, type Held } from './held-states.js';
-import { modesOf, type Mode } from './modes.js';
+import { type Held, heldSystem, holdDrifting, statesOf } from './held.js';
+import { type Mode, modesOf } from './modes.js';
 import { newton } from './newton.js';
-import { openSlope, type Slope } from './slope.js';
-import type { EvenTerm } from './spread-deeds.js';
+import type { EvenTerm } from './spread-actions.js';
+
+/** How the states change at a point, and how that depends on them. */
+export interface Slope {
+  /** dy/dt of every state, 0 where held. */
+  readonly f: Float64Array;
+  /** Its partials by every state. */
+  readonly jacobian: Matrix;
+}
+
+/** Opens the slope Sᵀ r of a system and its Jacobian Sᵀ ∂r/∂y, at time 0. */
+export function openSlope(system: RateSystem): (y: Float64Array) => Slope {
+  const { stoichiometry, dependence } = system;
+  const r = new Float64Array(system.rates);
+  const rt = new Float64Array(system.rates);
+  const dr = new Float64Array(dependence.column.length);
+  return (y) => {
+    const f = new Float64Array(system.states);
+    const jacobian = Matrix.zeros(system.states, system.states);
+    system.evaluate(0, y, r);
+    system.differentiate(0, y, dr, rt);
+    for (let k = 0; k < system.rates; k++) {
+      for (let s = stoichiometry.start[k]; s < stoichiometry.start[k + 1]; s++) {
+        const row = stoichiometry.column[s];
+        const coefficient = stoichiometry.value[s];
+        f[row] += coefficient * r[k];
+        for (let p = dependence.start[k]; p < dependence.start[k + 1]; p++) {
+          const column = dependence.column[p];
+          jacobian.set(row, column, jacobian.get(row, column) + coefficient * dr[p]);
+        }
+      }
+    }
+    return { f, jacobian };
+  };
+}
 
 /** A state that does not change, with what was held to get there. */
 export interface ConstantState {

@@ -1,19 +1,86 @@
+import { InputError } from '../../base/faults.js';
 import { INSTANT } from '../../base/instant.js';
-import { InputError } from '../../errors.js';
 import { waterState } from '../../model/layout.js';
-import { waterComponents } from '../../model/component.js';
-import type { Model } from '../../model/model.js';
+import type { Model, Regime } from '../../model/model.js';
 import { openRates } from '../../model/rates.js';
-import { openCropClock } from '../../run/crop-clock.js';
-import { conditionsAt, readDay, type Day } from '../../run/forcing.js';
-import { openHydraulics, type Hydraulics } from '../../run/hydraulics.js';
-import { openKeeper } from '../../run/keeper.js';
+import { waterComponents } from '../../processes/components.js';
+import type { Conditions } from '../../processes/process.js';
+import { type CropClock, type CropStand, openCropClock } from '../../run/crop-clock.js';
+import { conditionsAt, type Day, readDay } from '../../run/forcing.js';
+import { type Hydraulics, openHydraulics } from '../../run/hydraulics.js';
+import { openStretches } from '../../run/segments.js';
+import { openKeeper } from '../../run/settings.js';
 import { startState } from '../../run/start.js';
-import { openStretches } from '../../run/stretches.js';
-import type { Regime } from '../../model/regime.js';
+import type { Scenario } from '../../scenario/scenario.js';
 import type { RateSystem } from '../../solve/contract.js';
-import { cyclePeriod } from './cycle-period.js';
-import { meanClock, meanStand } from './mean-crops.js';
+
+/** The longest cycle that is looked for, d. */
+const LONGEST_PERIOD = 28;
+
+const whole = (turns: number): boolean => Math.abs(turns - Math.round(turns)) < 1e-9 * Math.max(1, turns);
+
+/**
+ * The fewest whole days after which every pump timer, ration of the day and ration of the week begins anew.
+ * @throws InputError where timers need more than four weeks
+ */
+export function cyclePeriod(scenario: Scenario): number {
+  const timers = scenario.pumps.flatMap(({ timer }) => (timer === undefined ? [] : [timer]));
+  const weekly = (scenario.topUp?.sources ?? []).some(
+    (source) => source.kind === 'mains' && Number.isFinite(source.weeklyCap ?? Infinity),
+  );
+  for (let days = weekly ? 7 : 1; days <= LONGEST_PERIOD; days += weekly ? 7 : 1) {
+    if (timers.every(({ on, off }) => whole(days / (on + off)))) return days;
+  }
+  throw new InputError([
+    {
+      problem: 'pump timers do not come round together, so no day repeats itself',
+      got: timers.map(({ on, off }) => `a clock of ${on + off} d`).join(', '),
+      expected: `clocks whose turns fill a day, or at most ${LONGEST_PERIOD} days`,
+    },
+  ]);
+}
+
+/** Ages at which a crop's cycle is looked at. */
+const AGES = 200;
+const HALVINGS = 50;
+
+/** Mean of a crop's coefficient over its cycle, from planting to harvest; 0 where nothing is planted. */
+function meanCoefficient(model: Model, crops: CropClock, batch: number): number {
+  const planted = crops.planted[batch];
+  if (Number.isNaN(planted)) return 0;
+  const { harvest } = model.scenario.plantings[model.layout.batches[batch].planting];
+  let total = 0;
+  for (let i = 0; i < AGES; i++) total += crops.coefficient(batch, planted + ((i + 0.5) / AGES) * harvest);
+  return total / AGES;
+}
+
+/** A clock for a bed whose crops are cut and planted in turn: transpiration is the mean over the cycle of each. */
+export function meanClock(model: Model, crops: CropClock): CropClock {
+  const means = model.layout.batches.map((_, batch) => meanCoefficient(model, crops, batch));
+  return { ...crops, coefficient: (batch) => means[batch] };
+}
+
+/**
+ * The stand of a batch that takes up as much nitrogen a day as it does in the mean from planting to harvest, grown
+ * undisturbed: on the way up, before its uptake is greatest.
+ */
+export function meanStand(model: Model, crops: CropClock, batch: number, conditions: Conditions): CropStand {
+  const { harvest } = model.scenario.plantings[model.layout.batches[batch].planting];
+  const nitrogen = (age: number): number => crops.stand(batch, age, conditions).nitrogen;
+  const step = harvest / AGES;
+  const uptake = (age: number): number => (nitrogen(age + step / 2) - nitrogen(age - step / 2)) / step;
+  const mean = (nitrogen(harvest) - nitrogen(0)) / harvest;
+  const ages = Array.from({ length: AGES }, (_, i) => (i + 0.5) * step);
+  const top = ages.find((age) => uptake(age) >= mean) ?? harvest;
+  let low = 0;
+  let high = top;
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (uptake(middle) < mean) low = middle;
+    else high = middle;
+  }
+  return crops.stand(batch, high, conditions);
+}
 
 /** Water that does not repeat itself after so many days never settles. */
 const LONGEST = 3000;

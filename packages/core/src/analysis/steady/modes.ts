@@ -1,6 +1,6 @@
 import type { Matrix } from 'ml-matrix';
 import { EigenvalueDecomposition, inverse } from 'ml-matrix';
-import type { Component } from '../../model/component.js';
+import type { Component } from '../../processes/components.js';
 import type { Layout } from '../../model/layout.js';
 
 /** A way in which a state dies away, and what takes part in it. */

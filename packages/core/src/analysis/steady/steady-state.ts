@@ -1,15 +1,16 @@
-import type { Model } from '../../model/model.js';
-import type { Regime } from '../../model/regime.js';
+import { calendarDays } from '../../base/calendar.js';
+import { InputError } from '../../base/faults.js';
+import { parseQuantity } from '../../base/units.js';
 import { compileModel } from '../../model/compile.js';
-import type { Deed, Scenario } from '../../scenario/scenario.js';
+import type { Model, Regime } from '../../model/model.js';
 import type { Run } from '../../run/run.js';
+import type { Deed, Scenario } from '../../scenario/scenario.js';
 import { constantState } from './constant-state.js';
-import { enter, openCycle, type Cycle } from './cycle.js';
-import { heldSystem } from './held-system.js';
-import { holdAsked, livingHeld, type Held } from './held-states.js';
+import { type Cycle, enter, openCycle } from './cycle.js';
+import { type Held, heldSystem, holdAsked, livingHeld } from './held.js';
 import type { Mode } from './modes.js';
 import { periodicState } from './periodic-state.js';
-import { drainedWater, evenTerms, spreadDeeds, type RepeatedDeed } from './spread-deeds.js';
+import { drainedWater, evenTerms, type RepeatedDeed, spreadDeeds } from './spread-actions.js';
 import { steadyCourse } from './steady-course.js';
 
 /** How a steady state is sought. */
@@ -126,4 +127,25 @@ export function steadyState(model: Model, options: SteadyOptions = {}): SteadySt
     passes: repeated?.passes ?? 0,
     residual: repeated?.residual ?? constant.lastStep,
   };
+}
+
+/**
+ * The whole day of a run that a text names: a time after the start such as `90 d`, or a date.
+ * @param where what to name in a fault, such as an option
+ * @throws InputError where it names no day, or one before the start
+ */
+export function dayOn(text: string, { startDate }: Pick<Scenario, 'startDate'>, where: string): number {
+  const expected = 'a time after the start such as "30 d", or a date such as 2026-03-01';
+  const fault = (problem: string): InputError =>
+    new InputError([{ file: where, got: JSON.stringify(text), problem, expected }]);
+  if (/^\d{4}-\d/.test(text)) {
+    const date = calendarDays(text);
+    if (date === undefined) throw fault('no such date');
+    const day = Math.floor(date - (calendarDays(startDate) ?? Number.NaN));
+    if (day < 0) throw fault(`before the start, ${startDate}`);
+    return day;
+  }
+  const answer = parseQuantity(text, 'time');
+  if ('problem' in answer) throw fault(answer.problem);
+  return Math.floor(answer.value);
 }

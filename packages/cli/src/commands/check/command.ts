@@ -1,0 +1,44 @@
+import { auditOf, compileModel, createParameters, processTable } from '@leat/core';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import { openScenario } from '../shared/scenario-texts.js';
+import { auditLines } from './text.js';
+import { cautions } from '../../view/text/cautions.js';
+import { processTableLines } from './text.js';
+import { resolvedLines } from './text.js';
+import type { Streams } from '../../terminal/streams.js';
+
+/** What `leat check` was asked. */
+export interface CheckOptions extends ScenarioOptions {
+  readonly table?: boolean;
+  readonly resolved?: boolean;
+}
+
+/**
+ * `leat check FILE`: reads, validates and compiles without simulating, and looks the design over. With
+ * `--table` it prints the stoichiometric table instead, with `--resolved` the file with all it includes.
+ */
+export function checkCommand(file: string, options: CheckOptions, streams: Streams): ExitCode {
+  const { scenario, resolved, notes } = openScenario(file, options);
+  const parameters = createParameters(scenario.overrides);
+  for (const warning of [...notes, ...parameters.warnings]) streams.note(`${warning}\n`);
+  const model = compileModel(scenario, parameters);
+  const table = processTable(model);
+  const parts: string[] = [];
+  if (options.resolved === true) parts.push(`${resolvedLines(resolved).join('\n')}\n`);
+  if (options.table === true) parts.push(`${processTableLines(table).join('\n')}\n`);
+  if (parts.length === 0) {
+    const lines = [
+      scenario.title,
+      `valid: ${model.layout.states.length} states in ${scenario.vessels.length} vessels, ${model.rows.length} rows`,
+      `closure: every process keeps nitrogen, oxygen demand, charge, chloride, carbon and water, here and at random draws of its numbers`,
+      '',
+      ...auditLines(auditOf(model)),
+      '',
+      ...cautions,
+    ];
+    parts.push(`${lines.join('\n')}\n`);
+  }
+  streams.result(parts.join('\n'));
+  return exit.done;
+}

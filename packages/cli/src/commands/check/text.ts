@@ -1,0 +1,58 @@
+import type { AuditItem, ScenarioReading, TableProcess } from '@leat/core';
+import { columns, wrap } from '../../terminal/columns.js';
+import { shown } from '../../view/text/numbers.js';
+
+function range({ low, high, unit }: AuditItem): string {
+  if (low === undefined && high === undefined) return '';
+  if (low === undefined) return `up to ${shown(high)} ${unit}`;
+  if (high === undefined) return `from ${shown(low)} ${unit}`;
+  return `${shown(low)} to ${shown(high)} ${unit}`;
+}
+
+function row(item: AuditItem): readonly string[] {
+  const source = item.source === undefined ? '' : `${item.source} ${item.page ?? ''} [${item.mark ?? ''}]`;
+  return [
+    item.name,
+    item.place,
+    `${shown(item.value)} ${item.unit}`,
+    range(item),
+    item.verdict === 'none' ? '' : item.verdict,
+    source,
+  ];
+}
+
+/** The design audit: each number beside its published range, and how it was come by. */
+export function auditLines(items: readonly AuditItem[]): readonly string[] {
+  const head = ['design', 'where', 'here', 'published', 'verdict', 'source'];
+  const notes = [...new Set(items.map(({ name, note }) => `${name}: ${note}`))];
+  return [...columns([head, ...items.map(row)], new Array<'left'>(head.length).fill('left')), '', ...notes];
+}
+
+const coefficient = (value: number): string => String(Number(value.toPrecision(5)));
+
+function largest(process: TableProcess): number {
+  return Math.max(...Object.values(process.closure).map(Math.abs));
+}
+
+/** The stoichiometric table as text: each process with its coefficients and how well it closes. */
+export function processTableLines(table: readonly TableProcess[]): readonly string[] {
+  return table.flatMap((process) => {
+    const terms = process.entries.map(
+      ({ component, outside, coefficient: value }) =>
+        `${coefficient(value)} ${component}${outside === undefined ? '' : ` (${outside})`}`,
+    );
+    return [
+      `${process.process}, per ${process.unit}, at ${process.rows.length} ${process.rows.length === 1 ? 'place' : 'places'}`,
+      ...wrap(`  ${terms.join('; ')}`, 98, '  '),
+      `  closes to ${largest(process).toExponential(1)}`,
+    ];
+  });
+}
+
+/** Where the origins stand, unless a value is longer. */
+const column = 60;
+
+/** A scenario as it is understood: one value a line, by its path, and where it came from. */
+export function resolvedLines({ values }: ScenarioReading['resolved']): readonly string[] {
+  return values.map(({ key, value, origin }) => `${`${key}=${String(value)}`.padEnd(column)}  # ${origin}`);
+}

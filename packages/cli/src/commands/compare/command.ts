@@ -1,0 +1,72 @@
+import { budgetsOf, compareRuns, worstResidual } from '@leat/core';
+import { accountOf } from '../shared/account-of.js';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import { openScenario } from '../shared/scenario-texts.js';
+import { textOf } from '../../files/read.js';
+import { cautions } from '../../view/text/cautions.js';
+import { comparisonText } from './text.js';
+import { styleFor } from '../../terminal/style.js';
+import { savedRun, type SavedRun } from '../../files/saved-run.js';
+import type { Streams } from '../../terminal/streams.js';
+import { endingOf } from '../shared/ending.js';
+import { simulated } from '../shared/simulated.js';
+import { savedDocument } from '../../files/saved-document.js';
+
+/** What `leat compare` was asked. */
+export interface CompareOptions extends ScenarioOptions {
+  /** Percent of the highest of a quantity by which two values must differ to be apart. */
+  readonly apart: number;
+  readonly json?: boolean;
+}
+
+/** What a file says: the run that it holds, or the run of the scenario that it is. */
+async function accountFrom(
+  file: string,
+  options: CompareOptions,
+  streams: Streams,
+): Promise<Pick<SavedRun, 'account' | 'budgets'>> {
+  const saved = savedRun(file, textOf(file));
+  if (saved === undefined) {
+    const run = await simulated(openScenario(file, options), {}, streams);
+    return { account: accountOf(run), budgets: budgetsOf(run) };
+  }
+  if (
+    options.set.length > 0 ||
+    (options.tables ?? []).length > 0 ||
+    options.fit !== undefined ||
+    options.days !== undefined ||
+    options.every !== undefined
+  )
+    streams.note(`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it\n`);
+  return saved;
+}
+
+/**
+ * `leat compare FILE OTHER...`: simulates each scenario, or takes the document of `leat run --json` as it is,
+ * and puts the runs side by side. Leaves with the code of the run that ended worst.
+ */
+export async function compareCommand(
+  files: readonly string[],
+  options: CompareOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const saved: Pick<SavedRun, 'account' | 'budgets'>[] = [];
+  for (const file of files) saved.push(await accountFrom(file, options, streams));
+  const accounts = saved.map(({ account }) => account);
+  const runs = accounts.map(({ title, outcome }, i) => ({
+    name: String.fromCharCode(65 + i),
+    file: files[i],
+    title,
+    outcome,
+  }));
+  const comparison = compareRuns(accounts, options.apart / 100);
+  if (options.json === true)
+    streams.result(savedDocument('leat-comparison', { runs, ...comparison, cautions }));
+  else streams.result(comparisonText(comparison, runs, styleFor(process.stdout.isTTY, process.env)));
+  const endings = saved.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
+  endings.forEach(({ text }, i) => {
+    if (text !== '') streams.note(`${files[i]}: ${text}\n`);
+  });
+  return endings.reduce<ExitCode>((worst, { code }) => (code > worst ? code : worst), exit.done);
+}

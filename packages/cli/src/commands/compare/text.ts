@@ -1,0 +1,224 @@
+import {
+  apartness,
+  type ComparedFates,
+  type ComparedLimit,
+  type ComparedQuantity,
+  type Comparison,
+  type Outcome,
+} from '@leat/core';
+import { columns, cut, wrap } from '../../terminal/columns.js';
+import type { Style } from '../../terminal/style.js';
+import { cautions } from '../../view/text/cautions.js';
+import { day, percent, shown } from '../../view/text/numbers.js';
+
+/** Most kinds of limits told. */
+const most = 8;
+
+/** Limits of one kind that the same runs passed. */
+function merged(limits: readonly ComparedLimit[]): readonly (readonly ComparedLimit[])[] {
+  const groups = new Map<string, ComparedLimit[]>();
+  for (const limit of limits) {
+    const [table] = limit.id.split('.');
+    const pattern = limit.runs.map((verdict) => (verdict?.passed === true ? 1 : 0)).join('');
+    const key = `${table} ${limit.quantity} ${limit.direction} ${pattern}`;
+    groups.set(key, [...(groups.get(key) ?? []), limit]);
+  }
+  return [...groups.values()];
+}
+
+function andMore(names: readonly string[]): string {
+  const others = new Set(names).size - 1;
+  return `${names[0]}${others > 0 ? ` +${others}` : ''}`;
+}
+
+function verdictText(name: string, verdict: ComparedLimit['runs'][number]): string {
+  if (verdict?.judged !== true) return `${name} not judged`;
+  const worst = `worst ${shown(verdict.worst)} d ${day(verdict.worstAt)}`;
+  return verdict.passed
+    ? `${name} PASSED from d ${day(verdict.first)} for ${shown(verdict.total)} d, ${worst}`
+    : `${name} kept, ${worst}`;
+}
+
+function lines(group: readonly ComparedLimit[], names: readonly string[]): readonly string[] {
+  const [first] = group;
+  const unit = first.unit === '1' || first.unit === first.quantity ? '' : ` ${first.unit}`;
+  const quantity = first.quantity.replaceAll('-', ' ').replace('un ionised', 'un-ionised');
+  const limit = `${quantity} ${first.direction === 'above' ? '>' : '<'} ${shown(first.value)}${unit}`;
+  const where = andMore(group.map(({ place }) => place));
+  const whom = andMore(group.map((each) => each.whom));
+  const verdicts = first.runs.map((verdict, i) => verdictText(names[i], verdict)).join('; ');
+  return [
+    ...wrap(`  ${limit} at ${where}, for ${whom} [${first.source} ${first.mark}]`, 100, '    '),
+    ...wrap(verdicts, 96).map((line) => `    ${line}`),
+  ];
+}
+
+/** The limits that some runs passed and others kept: each of the runs on it; of several places, the first passed. */
+export function comparedLimitLines(
+  limits: readonly ComparedLimit[],
+  names: readonly string[],
+): readonly string[] {
+  const groups = merged(limits);
+  if (groups.length === 0) return ['limits passed in some and not in all: none'];
+  return [
+    'limits passed in some and not in all',
+    ...groups.slice(0, most).flatMap((group) => lines(group, names)),
+    ...(groups.length > most ? [`  ${groups.length - most} more: see --json`] : []),
+  ];
+}
+
+/** A run as it is named in a comparison. */
+export interface NamedRun {
+  /** A letter. */
+  readonly name: string;
+  readonly file: string;
+  readonly title: string;
+  readonly outcome: Outcome;
+}
+
+const width = 100;
+
+/** Most other runs beside the first in one table. */
+const beside = 2;
+
+/** Below this share two runs are alike: the tables show no difference. */
+const alike = 5e-4;
+
+const signed = (share: number): string =>
+  Number.isNaN(share) ? '-' : `${share > 0 ? '+' : ''}${percent(share)}`;
+
+function quantityRows(
+  { name, unit, runs, end, highest }: ComparedQuantity,
+  at: readonly number[],
+): string[][] {
+  const label = cut(name, 30);
+  return [
+    [label, unit, 'end', ...at.flatMap((i) => [shown(runs[i]?.end), '']), signed(end)],
+    [
+      '',
+      '',
+      'highest',
+      ...at.flatMap((i) => [shown(runs[i]?.highest), runs[i] === null ? '' : `d ${day(runs[i].highestAt)}`]),
+      signed(highest),
+    ],
+  ];
+}
+
+function quantityLines(
+  quantities: readonly ComparedQuantity[],
+  names: readonly string[],
+  at: readonly number[],
+): readonly string[] {
+  const told = quantities.filter((quantity) => Math.abs(apartness(quantity)) >= alike);
+  const same = quantities.filter((quantity) => !told.includes(quantity)).map(({ name }) => name);
+  const head = [
+    '',
+    'unit',
+    '',
+    ...at.flatMap((i) => [names[i], '']),
+    names.length > 2 ? 'farthest' : 'B - A',
+  ];
+  const sides = ['left', 'left', 'left', ...at.flatMap(() => ['right', 'left'] as const), 'right'] as const;
+  return [
+    ...(told.length === 0 ? [] : columns([head, ...told.flatMap((each) => quantityRows(each, at))], sides)),
+    ...wrap(same.length === 0 ? '' : `alike within ${alike * 100} %: ${same.join(', ')}`, width, '  '),
+  ];
+}
+
+/** Where a quantity came from and went in each run; what went closes to 100 percent of what came. */
+function fateLines(
+  title: string,
+  unit: string,
+  { from, to }: ComparedFates,
+  names: readonly string[],
+  at: readonly number[],
+): readonly string[] {
+  const all = (parts: ComparedFates['from']): string[] =>
+    at.flatMap((i) => [
+      `${shown(parts.reduce((total, { runs }) => total + runs[i].amount, 0))} ${unit}`,
+      percent(parts.reduce((total, { runs }) => total + runs[i].share, 0)),
+    ]);
+  const rows = (parts: ComparedFates['from']): string[][] =>
+    parts.map(({ name, runs }) => [
+      `  ${name}`,
+      ...at.flatMap((i) => [`${shown(runs[i].amount)} ${unit}`, percent(runs[i].share)]),
+    ]);
+  return columns(
+    [
+      ['', ...at.flatMap((i) => [names[i], ''])],
+      [`${title} came from`, ...all(from)],
+      ...rows(from),
+      [`${title} went to`, ...all(to)],
+      ...rows(to),
+    ],
+    ['left', ...at.flatMap(() => ['right', 'right'] as const)],
+  );
+}
+
+function partingLines(
+  { partings, apart, quantities }: Comparison,
+  names: readonly string[],
+): readonly string[] {
+  const [first, ...others] = names;
+  const share = `${shown(apart * 100)} %`;
+  return partings.flatMap((parting, i) => {
+    if (parting === null)
+      return [`${others[i]} never parts from ${first} by more than ${share} of the highest of a quantity`];
+    const unit = quantities.find(({ name }) => name === parting.quantity)?.unit ?? '';
+    return wrap(
+      `${others[i]} parts from ${first} on day ${day(parting.day)}: ${parting.quantity} is ` +
+        `${shown(parting.other)} against ${shown(parting.first)} ${unit}, more than ${share} of its highest apart`,
+      width,
+      '  ',
+    );
+  });
+}
+
+function headLines(runs: readonly NamedRun[], ends: readonly number[], style: Style): readonly string[] {
+  const lines = columns(
+    runs.map(({ name, file, title }, i) => [name, `${day(ends[i])} d`, cut(file, 36), title]),
+    ['left', 'right', 'left', 'left'],
+  );
+  const broken = runs.filter(({ outcome }) => outcome.kind !== 'done');
+  const uneven = ends.some((end) => end !== ends[0]);
+  return [
+    ...lines.map((line) => style.strong(cut(line, width))),
+    ...broken.map(({ name, outcome }) =>
+      style.warn(`${name} BROKE OFF on day ${shown(outcome.time)}: ${outcome.kind}. Its end is there.`),
+    ),
+    ...(uneven ? [style.warn('The runs are not of one length: each end is that of its own run.')] : []),
+  ];
+}
+
+/** The first run with each few of the others. */
+function tables(count: number): readonly (readonly number[])[] {
+  const starts = Array.from({ length: Math.ceil((count - 1) / beside) }, (_, table) => 1 + table * beside);
+  return starts.map((start) => [
+    0,
+    ...Array.from({ length: Math.min(beside, count - start) }, (_, i) => start + i),
+  ]);
+}
+
+/** Runs side by side for reading, 100 columns wide. */
+export function comparisonText(comparison: Comparison, runs: readonly NamedRun[], style: Style): string {
+  const { quantities, limits, nitrogen, water, ends } = comparison;
+  const names = runs.map(({ name }) => name);
+  const each = (lines: (at: readonly number[]) => readonly string[]): readonly string[] =>
+    tables(names.length).flatMap((at) => ['', ...lines(at)]);
+  const plain = (lines: readonly string[]): readonly string[] => lines.map((line) => cut(line, width));
+  const lines = [
+    ...headLines(runs, ends, style),
+    '',
+    ...plain(partingLines(comparison, names)),
+    '',
+    'largest differences first, in percent of the largest size in any run',
+    ...plain(each((at) => quantityLines(quantities, names, at))).slice(1),
+    '',
+    ...plain(comparedLimitLines(limits, names)),
+    ...plain(each((at) => fateLines('nitrogen', 'g', nitrogen, names, at))),
+    ...plain(each((at) => fateLines('water', 'm3', water, names, at))),
+    '',
+    ...plain(cautions).map((line) => style.faint(line)),
+  ];
+  return `${lines.join('\n')}\n`;
+}

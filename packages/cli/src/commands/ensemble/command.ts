@@ -1,0 +1,133 @@
+import { basename } from 'node:path';
+import { openSampling, openTally, type Sampling, type SavedFit, type Tally } from '@leat/core';
+import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
+import { correlationsOf, withFitted } from '../shared/correlations.js';
+import { readPart, writePart } from '../../files/ensemble-part.js';
+import { openSaver } from '../../files/checkpoint.js';
+import { inShard, type Shard } from './shard.js';
+import { tellEnsemble, type TellOptions } from './tell.js';
+import type { ExitCode } from '../../terminal/exit.js';
+import { FileError } from '../../files/read.js';
+import type { MemberShared } from './member-job.js';
+import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import { readTexts } from '../shared/scenario-texts.js';
+import { InterruptedError, interruptible } from '../../workers/interruptible.js';
+import { eachJob, runJobs } from '../../workers/pool.js';
+import { openRunsProgress } from '../../terminal/progress.js';
+import type { Streams } from '../../terminal/streams.js';
+
+/** What `leat ensemble` was asked. */
+export interface EnsembleOptions extends ScenarioOptions, TellOptions {
+  readonly members: number;
+  readonly seed: number;
+  readonly sampling: Sampling['method'];
+  readonly correlate: readonly string[];
+  readonly of: readonly string[];
+  readonly keep: readonly string[];
+  readonly tolerance?: number;
+  readonly workers?: number;
+  readonly out?: string;
+  readonly resume?: string;
+  readonly shard?: Shard;
+}
+
+/** An ensemble under way. */
+interface Work {
+  readonly tally: Tally;
+  /** The part so far. */
+  readonly part: () => EnsemblePart;
+  readonly shared: MemberShared;
+  /** Members still to be run. */
+  readonly todo: readonly number[];
+}
+
+function samplingOf(options: EnsembleOptions, fit: SavedFit | undefined): Sampling {
+  const correlations = withFitted(correlationsOf(options.correlate), fit);
+  const { sampling: method, members, seed } = options;
+  return { method, members, seed, ...(correlations.length > 0 && { correlations }) };
+}
+
+/** Puts what an earlier call kept into the tally. Throws FileError where that was another ensemble. */
+function resume(path: string, tally: Tally, now: EnsemblePart): void {
+  const before = readPart(path);
+  if (ensembleId(before) !== ensembleId(now)) {
+    const differences = differencesOf(before, now).join('\n  ');
+    throw new FileError(`${path}: of another ensemble (kept / asked):\n  ${differences}`);
+  }
+  tally.merge(before.tally);
+}
+
+async function openWork(file: string, options: EnsembleOptions, streams: Streams): Promise<Work> {
+  const texts = readTexts(file, options);
+  const sampling = samplingOf(options, texts.fitted?.fit);
+  const questions = { measures: options.of, conditions: options.keep };
+  const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
+  const [{ outline, keys, notes }] = await runJobs('outline', { texts, ...simulation }, [questions]);
+  openSampling(
+    sampling,
+    outline.rows.map(({ id }) => id),
+  );
+  for (const note of notes) streams.note(`${note}\n`);
+  const tally = openTally(outline, sampling.members);
+  const part = (): EnsemblePart => ({ outline, keys, sampling, tally: tally.state() });
+  if (options.resume !== undefined) resume(options.resume, tally, part());
+  const { shard = { part: 1, of: 1 } } = options;
+  const todo = Array.from({ length: sampling.members }, (_, member) => member).filter(
+    (member) => inShard(member, shard) && !tally.has(member),
+  );
+  return { tally, part, shared: { texts, rows: outline.rows, sampling, questions, ...simulation }, todo };
+}
+
+/**
+ * `leat ensemble FILE`: draws the numbers that the system uses from their ranges, runs every member on the
+ * workers and tells bands and odds. What is done is kept in `--out` now and then; Ctrl-C, or a fault,
+ * keeps it too and says how to go on.
+ */
+export async function ensembleCommand(
+  file: string,
+  options: EnsembleOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const { tally, part, shared, todo } = await openWork(file, options, streams);
+  const { workers, members } = options;
+  const out = options.out ?? options.resume;
+  const keep = (path: string): void => {
+    writePart(path, part());
+  };
+  const saver = openSaver(() => {
+    if (out !== undefined) keep(out);
+  });
+  const progress = await openRunsProgress('members', members, tally.size());
+  try {
+    await interruptible((signal) =>
+      eachJob(
+        'member',
+        shared,
+        todo,
+        (index, outcome) => {
+          tally.add(todo[index], outcome);
+          progress.day(tally.size());
+          saver.maybe();
+        },
+        { signal, ...(workers === undefined ? {} : { workers }) },
+      ),
+    );
+  } catch (error) {
+    progress.end();
+    const path =
+      out ?? `${basename(file).replace(/\.[^.]*$/, '')}-${ensembleId(part()).slice(0, 8)}.ensemble`;
+    keep(path);
+    streams.note(
+      `${tally.size()} of ${members} members are kept in ${path}: the same command with --resume ${path} goes on\n`,
+    );
+    if (error instanceof InterruptedError) return error.code;
+    throw error;
+  }
+  progress.end();
+  if (out !== undefined) keep(out);
+  if (options.shard !== undefined)
+    streams.note(
+      `shard ${options.shard.part}/${options.shard.of}: ${tally.size()} of ${members} members are in ${out ?? ''}; leat merge joins the shards\n`,
+    );
+  return tellEnsemble(part(), tally, options, streams);
+}

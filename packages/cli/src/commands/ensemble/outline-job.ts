@@ -1,0 +1,40 @@
+import { basisOf, outlineOf, type Outline, type Questions } from '@leat/core';
+import type { Job } from '../../workers/job.js';
+import { keySeries } from '../shared/key-quantities.js';
+import { openTexts, type ScenarioTexts } from '../shared/scenario-texts.js';
+
+/** What draws are made around, in plain data. */
+export interface OutlineAnswer {
+  readonly outline: Outline;
+  /** Names of the series that say most. */
+  readonly keys: readonly string[];
+  /** What was assumed, what is unusual, and whether the run with the numbers as they stand breaks off. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Runs a system once with the numbers as they stand. In a worker, so that the command stays small and can be
+ * stopped. The input is the questions.
+ */
+export const outlineJob: Job<
+  { readonly texts: ScenarioTexts; readonly tolerance?: number },
+  Questions,
+  OutlineAnswer
+> = {
+  open({ texts, tolerance }) {
+    const opened = openTexts(texts);
+    return {
+      run: (questions) => {
+        const where = { measures: '--of', conditions: '--keep' };
+        const basis = basisOf(opened, questions, { where, ...(tolerance !== undefined && { tolerance }) });
+        const { outcome, model } = basis.run;
+        const broken =
+          outcome.kind === 'done'
+            ? []
+            : [`the run with the numbers as they stand breaks off on day ${outcome.time}: ${outcome.kind}`];
+        const notes = [...opened.reading.notes, ...model.parameters.warnings, ...broken];
+        return { outline: outlineOf(basis), keys: keySeries(basis.run), notes };
+      },
+    };
+  },
+};

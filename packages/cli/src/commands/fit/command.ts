@@ -1,0 +1,32 @@
+import { fit, fitText } from '@leat/core';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import { openFitRequest, type LoggedOptions } from '../shared/fit-request.js';
+import { fitLines } from './text.js';
+import type { Streams } from '../../terminal/streams.js';
+import { writeAtomic } from '../../files/write.js';
+
+/** What `leat fit` was asked. */
+export interface FitOptions extends LoggedOptions {
+  readonly free: readonly string[];
+  readonly starts: number;
+  readonly out?: string;
+  readonly json?: boolean;
+}
+
+/** What to do with the answer: keep it, or give it to another command. */
+const nextStep = (out: string | undefined): string =>
+  out === undefined
+    ? 'this fit is not kept: with --out fit.json it is written to a file that leat forecast, run, ensemble and others take with --fit fit.json'
+    : `written to ${out}: leat forecast, run, ensemble and others take it with --fit ${out}`;
+
+/** `leat fit FILE`: fits a system to its log, says what the log tells, and writes the numbers for other commands. */
+export async function fitCommand(file: string, options: FitOptions, streams: Streams): Promise<ExitCode> {
+  const request = await openFitRequest(file, options, options.free);
+  const found = fit({ ...request, furtherStarts: options.starts - 1 });
+  if (options.out !== undefined) writeAtomic(options.out, fitText(found));
+  streams.result(
+    options.json === true ? fitText(found) : `${fitLines(found, request.log.oddities.length).join('\n')}\n`,
+  );
+  if (options.json !== true) streams.note(`${nextStep(options.out)}\n`);
+  return exit.done;
+}

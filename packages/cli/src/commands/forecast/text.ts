@@ -1,0 +1,48 @@
+import type { Forecast } from '@leat/core';
+import { columns } from '../../terminal/columns.js';
+import { shown } from '../../view/text/numbers.js';
+
+/** What was laid over a system from the first day of a forecast on, as it was asked for. */
+interface AskedWhatIf {
+  readonly set: readonly string[];
+  readonly overlay: string | null;
+}
+
+function whatIfLine({ set, overlay }: AskedWhatIf, from: string): string {
+  const parts = [...(overlay === null ? [] : [overlay]), ...set];
+  return `  what if, from ${from} on: ${parts.join('; ')}`;
+}
+
+/** A forecast in words: each quantity on a few days, with what is there and what a kit may show. */
+export function forecastLines(
+  { courses, dates, members, failed, notes, from }: Forecast,
+  whatIf: AskedWhatIf | undefined,
+): readonly string[] {
+  const last = dates.length - 1;
+  const days = [...new Set([0, 7, 14, 21, 28, last].filter((day) => day <= last))].sort((a, b) => a - b);
+  const rows = courses.flatMap(({ reads, vessel, unit, truth, reading }) =>
+    days.map((day, i) => [
+      i === 0 ? reads : '',
+      i === 0 ? vessel : '',
+      i === 0 ? unit : '',
+      dates[day],
+      shown(truth[day][2]),
+      `${shown(truth[day][0])} to ${shown(truth[day][4])}`,
+      `${shown(reading[day][0])} to ${shown(reading[day][4])}`,
+    ]),
+  );
+  return [
+    `forecast from ${from}, ${members} draws of the fitted numbers${failed === 0 ? '' : `; ${failed} more broke off and are not in the bands`}`,
+    ...(whatIf === undefined ? [] : [whatIfLine(whatIf, from)]),
+    ...notes.map((note) => `  ${note}`),
+    '',
+    ...columns(
+      [
+        ['', 'where', 'unit', 'morning of', 'middle', '90 % of what is there', '90 % of what a kit shows'],
+        ...rows,
+      ],
+      ['left', 'left', 'left', 'left', 'right', 'left', 'left'],
+    ),
+    '  bands hold what is not known of the fitted numbers, and the kit; not what the model leaves out',
+  ];
+}

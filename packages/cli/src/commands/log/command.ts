@@ -1,0 +1,57 @@
+import { guessLogMap, readLog, readLogMap, summaryOfLog, type Scenario } from '@leat/core';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import { openLog } from '../../files/open-log.js';
+import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import { openScenario } from '../shared/scenario-texts.js';
+import { textOf } from '../../files/read.js';
+import { guessLines } from './text.js';
+import { logLines } from './text.js';
+import type { Streams } from '../../terminal/streams.js';
+import { writeAtomic } from '../../files/write.js';
+import { savedDocument } from '../../files/saved-document.js';
+
+/** What `leat log` was asked. */
+export interface LogOptions extends ScenarioOptions {
+  readonly map?: string;
+  readonly writeMap?: string;
+  readonly system?: string;
+  readonly json?: boolean;
+}
+
+/** Vessels of a system, fish tanks first. */
+function vesselsOf(scenario: Scenario | undefined): readonly string[] {
+  const vessels = scenario?.vessels ?? [];
+  const tanks = vessels.filter(({ kind }) => kind === 'fish-tank');
+  return [...tanks, ...vessels.filter(({ kind }) => kind !== 'fish-tank')].map(({ name }) => name);
+}
+
+/**
+ * `leat log FILE`: with a map, reads a log and says what is in it, what is odd, and how it fits the system; without,
+ * guesses a map for a person to look over.
+ */
+export async function logCommand(file: string, options: LogOptions, streams: Streams): Promise<ExitCode> {
+  const table = await openLog(file);
+  const scenario = options.system === undefined ? undefined : openScenario(options.system, options).scenario;
+  if (options.map === undefined) {
+    const cohorts = scenario?.cohorts.map(({ name }) => name) ?? [];
+    const guess = guessLogMap(table, { vessels: vesselsOf(scenario), cohorts });
+    if (options.writeMap !== undefined) writeAtomic(options.writeMap, guess.text);
+    streams.result(
+      options.json === true
+        ? savedDocument('leat-log-guess', guess)
+        : `${guessLines(guess, file, options.writeMap).join('\n')}\n`,
+    );
+    return exit.done;
+  }
+  const log = readLog(table, readLogMap(textOf(options.map), options.map, table));
+  const summary = summaryOfLog(log, scenario);
+  // JSON has no infinity: a bound that is open is left out.
+  const open = (_: string, value: unknown): unknown =>
+    typeof value === 'number' && !Number.isFinite(value) ? undefined : value;
+  streams.result(
+    options.json === true
+      ? savedDocument('leat-log', { ...log, summary }, open)
+      : `${logLines(log, summary).join('\n')}\n`,
+  );
+  return exit.done;
+}

@@ -1,0 +1,40 @@
+import { openTally } from '@leat/core';
+import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
+import { readPart, writePart } from '../../files/ensemble-part.js';
+import { tellEnsemble, type TellOptions } from '../ensemble/tell.js';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import { FileError } from '../../files/read.js';
+import type { Streams } from '../../terminal/streams.js';
+
+/** What `leat merge` was asked. */
+export interface MergeOptions extends TellOptions {
+  readonly out?: string;
+}
+
+/**
+ * `leat merge FILES`: joins the shards of one ensemble, one after the other, and tells the whole. Refuses
+ * parts of different ensembles and members that two parts hold. Leaves with `notFinished` while members
+ * are missing.
+ */
+export function mergeCommand(files: readonly string[], options: MergeOptions, streams: Streams): ExitCode {
+  const first = readPart(files[0]);
+  const { outline, keys, sampling } = first;
+  const tally = openTally(outline, sampling.members);
+  files.forEach((file, i) => {
+    const part = i === 0 ? first : readPart(file);
+    if (ensembleId(part) !== ensembleId(first)) {
+      const differences = differencesOf(first, part).join('\n  ');
+      throw new FileError(`${file}: of another ensemble than ${files[0]}:\n  ${differences}`);
+    }
+    const twice = part.tally.done.findIndex((done, member) => done === 1 && tally.has(member));
+    if (twice >= 0) throw new FileError(`${file}: member ${twice} is in another of the files too`);
+    tally.merge(part.tally);
+  });
+  const whole: EnsemblePart = { outline, keys, sampling, tally: tally.state() };
+  if (options.out !== undefined) writePart(options.out, whole);
+  const code = tellEnsemble(whole, tally, options, streams);
+  const missing = sampling.members - tally.size();
+  if (missing === 0) return code;
+  streams.note(`not finished: ${missing} of ${sampling.members} members are in none of the files\n`);
+  return exit.notFinished;
+}

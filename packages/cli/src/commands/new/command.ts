@@ -1,0 +1,73 @@
+import { existsSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { nearest, readScenarioFully } from '@leat/core';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import { FileError } from '../../files/read.js';
+import { readText } from '../../files/read.js';
+import { columns } from '../../terminal/columns.js';
+import { questionOf, shippedBeside, shippedNames, shippedPath } from '../../files/shipped.js';
+import type { Streams } from '../../terminal/streams.js';
+import { writeAtomic } from '../../files/write.js';
+
+/** What `leat new` was asked. */
+export interface NewOptions {
+  readonly list?: boolean;
+  readonly out?: string;
+}
+
+interface Copy {
+  readonly to: string;
+  readonly text: string;
+}
+
+/** The scenario and every file that reading it takes, with the places they go to. */
+function copiesOf(name: string, out: string): readonly Copy[] {
+  const source = shippedPath(name);
+  const text = readText(source);
+  const beside = new Map<string, string>();
+  const load = (path: string): string => {
+    const found = readText(path);
+    beside.set(join(dirname(out), relative(dirname(source), path)), found);
+    return found;
+  };
+  readScenarioFully(text, { file: source, load });
+  for (const path of shippedBeside(name)) load(path);
+  return [...[...beside].map(([to, found]) => ({ to, text: found })), { to: out, text }];
+}
+
+/** Files still to be written. Throws FileError where one is there already and says something else. */
+function missing(copies: readonly Copy[], out: string): readonly Copy[] {
+  return copies.filter(({ to, text }) => {
+    if (!existsSync(to)) return true;
+    if (to !== out && readText(to) === text) return false;
+    throw new FileError(`${to}: is there already and is not overwritten; --out names another place`);
+  });
+}
+
+/**
+ * `leat new NAME`: copies a scenario that comes with the command, and what it includes, into the current
+ * folder or to `--out`; `--list` prints the names and their questions. Nothing is overwritten: all places
+ * are looked at before the first file is written. Throws FileError for an unknown name or a taken place.
+ */
+export function newCommand(name: string | undefined, options: NewOptions, streams: Streams): ExitCode {
+  const names = shippedNames();
+  if (options.list === true) {
+    const rows = names.map((each) => [each, questionOf(readText(shippedPath(each)))]);
+    streams.result(`${columns(rows, ['left', 'left']).join('\n')}\n`);
+    return exit.done;
+  }
+  if (name === undefined) {
+    streams.note('leat new: give a name, or --list to see them\n');
+    return exit.badUsage;
+  }
+  if (!names.includes(name)) {
+    const near = nearest(name, names);
+    const hint = near === undefined ? '' : `; did you mean ${near}?`;
+    throw new FileError(`${name}: no scenario of that name${hint} (leat new --list shows them)`);
+  }
+  const out = options.out ?? `${name}.yaml`;
+  const writing = missing(copiesOf(name, out), out);
+  for (const { to, text } of writing) writeAtomic(to, text);
+  streams.note(`written: ${writing.map(({ to }) => to).join(', ')}\n`);
+  return exit.done;
+}

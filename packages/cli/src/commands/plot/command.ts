@@ -1,0 +1,59 @@
+import { InputError, nearest, worstResidual, type Fault, type RunAccount } from '@leat/core';
+import type { ExitCode } from '../../terminal/exit.js';
+import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import { darkColours, lightColours } from '../../view/pictures/palette.js';
+import { slide, type SlideSeries } from '../../view/pictures/slide.js';
+import { gather } from '../../report/gather.js';
+import type { Streams } from '../../terminal/streams.js';
+import { writeAtomic } from '../../files/write.js';
+import { endingOf } from '../shared/ending.js';
+
+/** What `leat plot` was asked. */
+export interface PlotOptions extends ScenarioOptions {
+  readonly of: readonly string[];
+  readonly out: string;
+  readonly limits?: boolean;
+  readonly title?: string;
+  readonly on: 'light' | 'dark';
+}
+
+/** The series asked for; throws InputError with a fault for each that there is none of. */
+function chosen({ series }: RunAccount, names: readonly string[]): readonly SlideSeries[] {
+  const known = series.map(({ name }) => name);
+  const faults = names
+    .filter((name) => !known.includes(name))
+    .map((name): Fault => {
+      const near = nearest(name, known);
+      const fault = { file: '--of', problem: 'no such series', got: name };
+      return near === undefined ? fault : { ...fault, nearest: near };
+    });
+  if (faults.length > 0) throw new InputError(faults);
+  return [...new Set(names)].flatMap((name) => {
+    const found = series.find((each) => each.name === name);
+    return found === undefined ? [] : [{ name, unit: found.unit, values: Array.from(found.values) }];
+  });
+}
+
+/**
+ * `leat plot FILE --of SERIES...`: simulates, or takes the document of `leat run --json` as it is, and writes one
+ * picture. Throws InputError for series that do not exist.
+ */
+export async function plotCommand(file: string, options: PlotOptions, streams: Streams): Promise<ExitCode> {
+  const told = await gather(file, 'A', options, streams);
+  const { account, budgets } = told;
+  const picture = slide({
+    title: options.title ?? account.title,
+    time: account.time,
+    series: chosen(account, options.of),
+    limits: options.limits === true ? account.limits : [],
+    colours: options.on === 'dark' ? darkColours : lightColours,
+  });
+  if (options.out.toLowerCase().endsWith('.png')) {
+    const { pngOf } = await import('../../files/png.js');
+    writeAtomic(options.out, await pngOf(picture));
+  } else writeAtomic(options.out, picture);
+  streams.note(`${options.out} written\n`);
+  const { code, text } = endingOf(account, worstResidual(budgets).budget);
+  if (text !== '') streams.note(`${text}\n`);
+  return code;
+}

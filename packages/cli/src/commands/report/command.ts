@@ -1,0 +1,58 @@
+import { worstResidual } from '@leat/core';
+import { readEnsemble, type KeptEnsemble } from '../../files/ensemble-document.js';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import { FileError } from '../../files/read.js';
+import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import { gather } from '../../report/gather.js';
+import { reportPage } from '../../report/page.js';
+import type { ToldRun } from '../../report/told-run.js';
+import { withBands } from '../../report/gather.js';
+import type { Streams } from '../../terminal/streams.js';
+import { writeAtomic } from '../../files/write.js';
+import { endingOf } from '../shared/ending.js';
+
+/** What `leat report` was asked. */
+export interface ReportOptions extends ScenarioOptions {
+  readonly out: string;
+  /** What `leat ensemble` kept of some of the files. */
+  readonly ensemble?: readonly string[];
+}
+
+/** Reads every file before it says what is wrong with some. Throws FileError. */
+function ensemblesOf(files: readonly string[]): readonly KeptEnsemble[] {
+  const faults: string[] = [];
+  const kept = files.flatMap((file) => {
+    try {
+      return [readEnsemble(file)];
+    } catch (error) {
+      if (!(error instanceof FileError)) throw error;
+      faults.push(error.message);
+      return [];
+    }
+  });
+  if (faults.length > 0) throw new FileError(faults.join('\n'));
+  return kept;
+}
+
+/**
+ * `leat report FILE...`: simulates each scenario, or takes the document of `leat run --json` as it is, and writes
+ * one HTML file about them, with bands where `--ensemble` has an ensemble of one. Leaves with the code of the run that ended worst; the report is written all the same.
+ */
+export async function reportCommand(
+  files: readonly string[],
+  options: ReportOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const kept = ensemblesOf(options.ensemble ?? []);
+  const runs: ToldRun[] = [];
+  for (const [i, file] of files.entries())
+    runs.push(await gather(file, String.fromCharCode(65 + i), options, streams));
+  const told = withBands(runs, kept);
+  writeAtomic(options.out, reportPage(told));
+  streams.note(`${options.out} written\n`);
+  const endings = told.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
+  endings.forEach(({ text }, i) => {
+    if (text !== '') streams.note(`${files[i]}: ${text}\n`);
+  });
+  return endings.reduce<ExitCode>((worst, { code }) => (code > worst ? code : worst), exit.done);
+}

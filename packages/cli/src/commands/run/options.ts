@@ -1,0 +1,38 @@
+import { Option } from 'commander';
+import type { AddCommand } from '../shared/options.js';
+import type { RunOptions } from './command.js';
+import {
+  allowPathOption,
+  daysOption,
+  everyOption,
+  fitOption,
+  setOption,
+  tablesOption,
+  tolerance,
+} from '../shared/options.js';
+
+/** `leat run FILE`. */
+export const addRun: AddCommand = (root, streams, leave) => {
+  root
+    .command('run')
+    .description('simulate a system and say what nitrogen did in it')
+    .argument('<file>', 'scenario file (YAML)')
+    .addOption(daysOption())
+    .addOption(everyOption())
+    .addOption(setOption())
+    .addOption(allowPathOption())
+    .addOption(tablesOption())
+    .addOption(fitOption())
+    .addOption(new Option('--integrator <name>', 'how to integrate').choices(['rosenbrock', 'odex']))
+    .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
+    .option('--json', 'print one JSON document instead of the summary')
+    .option('--csv <file>', 'write every series to a CSV file')
+    .option('--save <file>', 'write the end state, for another run to start from')
+    .option('--plot [series...]', 'draw courses in the terminal (default: TAN, nitrite, nitrate and pH)')
+    .option('--sources', 'print where the numbers that were used come from')
+    .option('--quiet', 'print no summary, no progress and no notes')
+    .action(async (file: string, options: RunOptions) => {
+      const { runCommand } = await import('./command.js');
+      leave(await runCommand(file, options, streams));
+    });
+};

@@ -1,0 +1,202 @@
+import {
+  type BibliographyEntry,
+  type Budget,
+  type Fates,
+  type LimitResult,
+  type Manifest,
+  marks,
+  type Run,
+  type RunEvent,
+  type Series,
+  type Share,
+} from '@leat/core';
+import { beside, columns, cut, wrap } from '../../terminal/columns.js';
+import type { Style } from '../../terminal/style.js';
+import { cautions } from '../../view/text/cautions.js';
+import { day, percent, shown } from '../../view/text/numbers.js';
+import { keyQuantities } from '../shared/key-quantities.js';
+
+const rows = (shares: readonly Share[], unit: string): readonly (readonly string[])[] =>
+  shares.map(({ name, amount, share }) => [`  ${name}`, `${shown(amount)} ${unit}`, percent(share)]);
+
+function block(title: string, shares: readonly Share[], unit: string): readonly string[] {
+  const amount = shares.reduce((total, each) => total + each.amount, 0);
+  const share = shares.reduce((total, each) => total + each.share, 0);
+  return columns(
+    [[title, `${shown(amount)} ${unit}`, percent(share)], ...rows(shares, unit)],
+    ['left', 'right', 'right'],
+  );
+}
+
+/** Where something came from, in amounts and percent, under a heading with the whole. */
+export function cameLines(title: string, fates: Fates, unit: string): readonly string[] {
+  return block(title, fates.from, unit);
+}
+
+/** Where it went; closes to 100 percent of what came. */
+export function wentLines(title: string, fates: Fates, unit: string): readonly string[] {
+  return block(title, fates.to, unit);
+}
+
+/** The bibliography of a run: what it used, from where, and how that came here. */
+export function sourceLines(entries: readonly BibliographyEntry[]): readonly string[] {
+  return [
+    'Sources of the numbers that were used',
+    ...entries.flatMap(({ key, citation, mark, given, ids }) => [
+      ...wrap(
+        `[${mark}: ${marks[mark]}] ${key === citation ? '' : `${key}: `}${citation}` +
+          (given === undefined ? '' : ` (given in ${given})`),
+        98,
+        '  ',
+      ),
+      ...wrap(`  ${ids.join(' ')}`, 98, '  '),
+    ]),
+  ];
+}
+
+/** Most lines of limits in a summary. */
+const most = 8;
+
+/** How far beyond, as a share of the limit (of one unit where the limit is 0). */
+const distance = ({ worst = 0, value }: LimitResult): number =>
+  Math.abs(worst - value) / (value === 0 ? 1 : Math.abs(value));
+
+/** Limits of one kind passed by several at several places, the worst first. */
+function merged(passed: readonly LimitResult[]): readonly (readonly LimitResult[])[] {
+  const groups = new Map<string, LimitResult[]>();
+  for (const limit of passed) {
+    const [table] = limit.id.split('.');
+    const key = `${table} ${limit.quantity} ${limit.direction}`;
+    groups.set(key, [...(groups.get(key) ?? []), limit]);
+  }
+  return [...groups.values()].map((group) => group.sort((a, b) => distance(b) - distance(a)));
+}
+
+/** The first of several names, and how many more. */
+function andMore(names: readonly string[]): string {
+  const others = new Set(names).size - 1;
+  return `${cut(names[0], 15)}${others > 0 ? ` +${others}` : ''}`;
+}
+
+const sourceOf = ({ source, mark }: LimitResult): string => `${source} ${mark}`;
+
+function row(group: readonly LimitResult[], sources: readonly string[]): readonly string[] {
+  const [worst] = group;
+  const first = Math.min(...group.map((limit) => limit.first ?? Infinity));
+  const longest = Math.max(...group.map(({ total }) => total));
+  const unit = worst.unit === '1' || worst.unit === worst.quantity ? '' : ` ${worst.unit}`;
+  return [
+    worst.quantity.replaceAll('-', ' ').replace('un ionised', 'un-ionised'),
+    `${worst.direction === 'above' ? '>' : '<'} ${shown(worst.value)}${unit}`,
+    `${shown(worst.worst)} d ${day(worst.worstAt)}`,
+    andMore(group.map(({ place }) => place)),
+    `d ${day(first)}`,
+    `${shown(longest)} d`,
+    andMore(group.map(({ whom }) => whom)),
+    `[${sources.indexOf(sourceOf(worst)) + 1}]`,
+  ];
+}
+
+/** The limits that a run passed: what, how far, where, when first, how long, for whom, by which source. */
+export function limitLines(limits: readonly LimitResult[], every: number): readonly string[] {
+  const groups = merged(limits.filter(({ passed }) => passed));
+  const unjudged = limits.filter(({ judged }) => !judged).length;
+  const head = ['limits passed', 'limit', 'worst', 'where', 'first', 'for', 'for whom', ''];
+  const told = groups.slice(0, most);
+  const sources = [...new Set(told.map(([worst]) => sourceOf(worst)))];
+  const table =
+    groups.length === 0
+      ? ['limits passed: none of those that could be judged']
+      : columns(
+          [head, ...told.map((group) => row(group, sources))],
+          new Array<'left'>(head.length).fill('left'),
+        );
+  const left = groups.length > most ? [`${groups.length - most} more: see --json`] : [];
+  const short = unjudged > 0 ? [`${unjudged} not judged: run shorter than their mean, or nobody there`] : [];
+  const blind = limits.some(({ judged, resolved }) => judged && !resolved)
+    ? [`means over less than the output step (${shown(every)} d) cannot be resolved`]
+    : [];
+  const notes = [...left, ...short, ...blind].join('; ');
+  const legend = sources.map((source, index) => `[${index + 1}] ${source}`).join('  ');
+  return [...table, ...wrap(legend, 100), ...(notes === '' ? [] : [notes])];
+}
+
+/** All that a summary tells of a run. */
+export interface Told {
+  readonly run: Run;
+  readonly series: readonly Series[];
+  readonly nitrogen: Fates;
+  readonly water: Fates;
+  readonly worst: { readonly budget: Budget; readonly share: number };
+  readonly limits: readonly LimitResult[];
+  readonly manifest: Manifest;
+}
+
+const width = 100;
+
+function head({ run, manifest }: Told): readonly string[] {
+  const { scenario } = run.model;
+  const volume = scenario.vessels.reduce((total, vessel) => total + vessel.volume, 0);
+  const fish = scenario.cohorts.reduce((total, { number }) => total + number, 0);
+  const area = scenario.plantings.reduce((total, planting) => total + planting.area, 0);
+  const parts = [
+    `${scenario.days} d from ${scenario.startDate}`,
+    `${scenario.vessels.length} vessels, ${shown(volume)} m3`,
+    `${fish} fish`,
+    `${shown(area)} m2 planted`,
+    `scenario ${manifest.scenario.slice(0, 8)}`,
+  ];
+  return [scenario.title, parts.join(' · ')];
+}
+
+function eventLine(events: readonly RunEvent[]): readonly string[] {
+  const counts = new Map<string, number>();
+  for (const { kind } of events) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  if (counts.size === 0) return [];
+  return [`events: ${[...counts].map(([kind, count]) => `${count} ${kind}`).join(', ')}`];
+}
+
+function workLine({ run, worst }: Told): readonly string[] {
+  const { work, integrator, tolerance } = run;
+  const { budget, share } = worst;
+  return [
+    `work: ${integrator} at ${tolerance.toExponential()}, ${work.steps} steps (${work.rejected} rejected), ` +
+      `${work.evaluations} evaluations, ${work.jacobians} Jacobians`,
+    `balance: worst is ${budget.quantity} of ${budget.place}, ${share.toExponential(1)} of throughput`,
+  ];
+}
+
+/** The summary of a run, one screen: 100 columns and about fifty lines. */
+export function summary(told: Told, style: Style): string {
+  const { run, series, nitrogen, water, limits } = told;
+  const [title, what] = head(told);
+  const { outcome } = run;
+  const ended =
+    outcome.kind === 'done'
+      ? []
+      : [style.warn(`BROKEN OFF on day ${shown(outcome.time)}: ${outcome.kind}. What follows ends there.`)];
+  const lines = [
+    style.strong(cut(title, width)),
+    cut(what, width),
+    ...ended,
+    '',
+    ...keyQuantities(run, series).map((line) => cut(line, width)),
+    '',
+    ...limitLines(limits, run.model.scenario.every).map((line) => cut(line, width)),
+    '',
+    ...beside(
+      [
+        ...cameLines('nitrogen came from', nitrogen, 'g'),
+        '',
+        ...cameLines('water came from', water, 'm3'),
+        ...wentLines('water went to', water, 'm3'),
+      ],
+      wentLines('nitrogen went to', nitrogen, 'g'),
+      width / 2,
+    ),
+    '',
+    ...[...eventLine(run.events), ...workLine(told)].map((line) => cut(line, width)),
+    ...cautions.map((line) => style.faint(cut(line, width))),
+  ];
+  return `${lines.join('\n')}\n`;
+}

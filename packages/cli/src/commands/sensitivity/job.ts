@@ -1,0 +1,35 @@
+import { InputError, NoAnswerError, openRuns, type Answer, type TableRow } from '@leat/core';
+import type { Job } from '../../workers/job.js';
+import { openTexts, type ScenarioTexts } from '../shared/scenario-texts.js';
+import { askedOf } from '../shared/asked.js';
+
+/** What all points of a sensitivity share. */
+export interface AnswerShared {
+  readonly texts: ScenarioTexts;
+  /** What is drawn, by the outline. */
+  readonly rows: readonly TableRow[];
+  /** The measure, in words. */
+  readonly measure: string;
+  readonly tolerance?: number;
+}
+
+/** The measure of a run at uniform numbers, one for each number that the system draws, in the order of the outline. */
+export const answerJob: Job<AnswerShared, Float64Array, Answer> = {
+  open({ texts, rows, measure, tolerance }) {
+    const options = tolerance === undefined ? {} : { tolerance };
+    const opened = openTexts(texts);
+    const { measures } = askedOf(opened, { measures: [measure], conditions: [] });
+    const runAt = openRuns(opened, rows, { ...options, reuse: true });
+    return {
+      run: (u) => {
+        try {
+          return { value: measures[0].of(runAt(u)) };
+        } catch (error) {
+          if (error instanceof NoAnswerError || error instanceof InputError)
+            return { value: Number.NaN, reason: error.message };
+          throw error;
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,54 @@
+import { Option } from 'commander';
+import type { AddCommand } from '../shared/options.js';
+import type { SensitivityOptions } from './command.js';
+import {
+  allowPathOption,
+  daysOption,
+  everyOption,
+  fitOption,
+  membersOption,
+  outOption,
+  resumeOption,
+  seedOption,
+  setOption,
+  tablesOption,
+  tolerance,
+  workersOption,
+} from '../shared/options.js';
+
+/** `leat sensitivity FILE --of MEASURE`. */
+export const addSensitivity: AddCommand = (root, streams, leave) => {
+  root
+    .command('sensitivity')
+    .description('say which of the uncertain numbers an outcome depends on')
+    .argument('<file>', 'scenario file (YAML)')
+    .requiredOption('--of <measure>', 'the outcome, such as "highest tan@tank-1 averaged 1 d"')
+    .addOption(
+      new Option(
+        '--method <method>',
+        'screened: Morris over all, then Sobol over the few that matter; or one of them, or all',
+      )
+        .choices(['screened', 'local', 'morris', 'sobol', 'all'])
+        .default('screened'),
+    )
+    .addOption(
+      membersOption(64, 'base points of the Sobol indices; a tenth of them, at least 4, are trajectories'),
+    )
+    .addOption(seedOption())
+    .option('--only <pattern>', 'look only at numbers with such an id; * stands for anything')
+    .addOption(daysOption())
+    .addOption(everyOption())
+    .addOption(setOption())
+    .addOption(allowPathOption())
+    .addOption(tablesOption())
+    .addOption(fitOption())
+    .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
+    .addOption(workersOption())
+    .addOption(outOption())
+    .addOption(resumeOption())
+    .option('--json', 'print one JSON document instead of the summary')
+    .action(async (file: string, options: SensitivityOptions) => {
+      const { sensitivityCommand } = await import('./command.js');
+      leave(await sensitivityCommand(file, options, streams));
+    });
+};

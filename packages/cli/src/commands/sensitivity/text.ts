@@ -1,0 +1,118 @@
+import type { Estimate, TableRow } from '@leat/core';
+import type { Finding, SensitivityResult } from './result.js';
+import { cautions } from '../../view/text/cautions.js';
+import { columns } from '../../terminal/columns.js';
+import { percent, shown } from '../../view/text/numbers.js';
+import type { Style } from '../../terminal/style.js';
+
+/** Most numbers told one by one. */
+const most = 10;
+
+const unitText = (unit: string): string => (unit === '1' ? '' : ` ${unit}`);
+const valueText = ({ value, low, high, unit }: TableRow): string =>
+  `${shown(value)} (${shown(low)} .. ${shown(high)})${unitText(unit)}`;
+const sourceText = ({ source, mark }: TableRow): string => `${source} ${mark}`;
+const share = ({ value, low, high }: Estimate): string =>
+  `${percent(value)} (${percent(low)} .. ${percent(high)})`;
+
+/** Numbers with Sobol indices: what each alone, and with others, makes of the spread, and what knowing it would leave. */
+function sobolLines({ findings, spread, unit }: SensitivityResult): readonly string[] {
+  const known = findings.flatMap(({ row, sobol }) => (sobol === undefined ? [] : [{ row, sobol }]));
+  if (known.length === 0 || spread === undefined) return [];
+  const [low, high] = spread.band90;
+  const width = high - low;
+  const rows = known
+    .slice(0, most)
+    .map(({ row, sobol }) => [
+      row.id,
+      valueText(row),
+      share(sobol.first),
+      share(sobol.total),
+      `${shown(sobol.bandIfKnown)} of ${shown(width)}`,
+      sourceText(row),
+    ]);
+  const head = ['number', 'value and range', 'alone', 'with others', '90 % band if known', 'source'];
+  return [
+    `spread over these: median ${shown(spread.median)}, 90 % ${shown(low)} .. ${shown(high)}${unitText(unit)} (${spread.used} base points)`,
+    'share of the variance (95 % interval):',
+    ...columns([head, ...rows], new Array<'left'>(head.length).fill('left')),
+    ...(known.length > most ? [`${known.length - most} more: see --json`] : []),
+  ];
+}
+
+function table(
+  title: string,
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  left: number,
+): readonly string[] {
+  if (rows.length === 0) return [];
+  return [
+    title,
+    ...columns([head, ...rows], new Array<'left'>(head.length).fill('left')),
+    ...(left > 0 ? [`${left} more, weaker: see --json`] : []),
+    '',
+  ];
+}
+
+function morrisLines({ findings, unit }: SensitivityResult): readonly string[] {
+  const known = findings
+    .flatMap(({ row, morris }) => (morris === undefined ? [] : [{ row, morris }]))
+    .sort((a, b) => b.morris.muStar - a.morris.muStar);
+  const rows = known
+    .slice(0, most)
+    .map(({ row, morris }) => [
+      row.id,
+      shown(morris.muStar),
+      shown(morris.sigma),
+      valueText(row),
+      sourceText(row),
+    ]);
+  const head = ['number', 'mu*', 'sigma', 'value and range', 'source'];
+  return table(
+    `screening (Morris): change over the whole range${unitText(unit)}`,
+    head,
+    rows,
+    known.length - most,
+  );
+}
+
+function localLines({ findings, unit }: SensitivityResult): readonly string[] {
+  const size = ({ local }: Finding): number => Math.abs(local?.overRange ?? 0);
+  const known = findings.filter(({ local }) => local !== undefined).sort((a, b) => size(b) - size(a));
+  const rows = known
+    .slice(0, most)
+    .map(({ row, local }) => [
+      row.id,
+      shown(local?.elasticity),
+      shown(local?.overRange),
+      valueText(row),
+      sourceText(row),
+    ]);
+  const head = ['number', '% per %', `over its range${unitText(unit)}`, 'value and range', 'source'];
+  return table('near the values as they stand:', head, rows, known.length - most);
+}
+
+/** What an outcome depends on, for reading: the few numbers that matter, each with its source and mark. */
+export function sensitivityText(result: SensitivityResult, style: Style): string {
+  const { title, measure, unit, outcome, runs, failed, reason, findings, spread, method, seed } = result;
+  const nothing =
+    spread === undefined && (method === 'screened' || method === 'all') && failed < runs
+      ? ['none of the numbers moves it']
+      : [];
+  const lines = [
+    style.strong(title),
+    `${measure}: ${shown(outcome)}${unitText(unit)} with the numbers as they stand`,
+    `${findings.length} numbers looked at in ${runs} runs (${method}, seed ${seed})`,
+    ...(failed === 0 ? [] : [style.warn(`${failed} runs have no outcome, the first: ${reason ?? ''}`)]),
+    '',
+    ...nothing,
+    ...sobolLines(result),
+    ...(spread === undefined ? [] : ['']),
+    ...morrisLines(result),
+    ...localLines(result),
+    'A number matters here as far as its range in the tables reaches; the model itself is not in question.',
+    ...cautions.map((caution) => style.faint(caution)),
+  ];
+  return `${lines.join('\n')}\n`;
+}

@@ -1,0 +1,223 @@
+import type { Condition, Handbook, SizeAnswer, SizeReasons } from '@leat/core';
+import { savedDocument } from '../../files/saved-document.js';
+import { columns, cut, wrap } from '../../terminal/columns.js';
+import type { Style } from '../../terminal/style.js';
+import { cautions } from '../../view/text/cautions.js';
+import { percent, shown } from '../../view/text/numbers.js';
+import { valueText, type Varied } from '../shared/vary.js';
+import type { SizeDrawn } from './draws.js';
+
+/** What a search for a size is told of. */
+export interface SizeTold {
+  readonly title: string;
+  readonly varied: Varied;
+  readonly want: 'smallest' | 'largest';
+  readonly conditions: readonly Condition[];
+  readonly answer: SizeAnswer;
+  readonly handbook?: Handbook;
+  /** Why the model differs, by the run at one value. */
+  readonly reasons?: SizeReasons;
+  readonly at?: number;
+  /** How the size spreads over draws. */
+  readonly drawn?: SizeDrawn;
+}
+
+const width = 100;
+
+const bindingWords = ({ conditions, answer }: SizeTold): string =>
+  answer.binding.map((i) => conditions[i].text).join('; ');
+
+function verdict(told: SizeTold): readonly string[] {
+  const { varied, want, answer } = told;
+  const value = answer.value === undefined ? '' : valueText(varied, answer.value);
+  const fails = answer.fails === undefined ? '' : valueText(varied, answer.fails);
+  const where = answer.stretches
+    .map(({ from, to }) =>
+      from === to
+        ? `at ${valueText(varied, from)}`
+        : `from ${valueText(varied, from)} to ${valueText(varied, to)}`,
+    )
+    .join(', ');
+  switch (answer.kind) {
+    case 'found':
+      return [
+        `answer: ${value}`,
+        `  ${fails} fails: ${bindingWords(told)}`,
+        ...(answer.failsAgain === undefined
+          ? []
+          : [`  further on ${valueText(varied, answer.failsAgain)} fails again: it holds ${where}`]),
+      ];
+    case 'holds-everywhere':
+      return [`every condition holds at every value tried: the ${want} is ${value}, the end of the range`];
+    case 'at-the-end':
+      return [
+        `answer: ${value}, the end of the range: every condition holds there, and fails at ${fails}`,
+        `  what fails: ${bindingWords(told)}`,
+      ];
+    case 'not-monotone':
+      return [
+        `no one size: the conditions hold, fail and hold again; they hold ${where}`,
+        `  the first of them begins at ${value}; ${fails} fails: ${bindingWords(told)}`,
+      ];
+    case 'holds-nowhere':
+      return [
+        `no value tried keeps every condition; what fails where it comes nearest: ${bindingWords(told)}`,
+      ];
+  }
+}
+
+function trialTable({ varied, conditions, answer }: SizeTold): readonly string[] {
+  const numbers = conditions.map((_, i) => `[${i + 1}]`);
+  const margin = (value: number): string =>
+    Number.isNaN(value) ? '-' : `${value > 0 ? '+' : ''}${shown(value)}`;
+  return [
+    ...columns(
+      [
+        ['tried', 'holds', ...numbers, ''],
+        ...answer.trials.map(({ value, holds, margins, broke = '' }) => [
+          valueText(varied, value),
+          holds ? 'yes' : 'no',
+          ...margins.map(margin),
+          cut(broke, 50),
+        ]),
+      ],
+      ['right', 'left', ...numbers.map(() => 'right' as const), 'left'],
+    ),
+    ...conditions.flatMap(({ text, unit }, i) =>
+      wrap(`[${i + 1}] ${text}: margin in ${unit === '1' ? 'shares of the limit' : unit}`, width, '    '),
+    ),
+  ];
+}
+
+const rules: Readonly<Record<Handbook['rule'], string>> = {
+  surface: 'TAN of the day of most feed over an areal rate',
+  'planted-area': 'feed of the day of most feed over feed per area',
+  load: 'what the surface of filters and media beds carries at an areal rate',
+};
+
+function handbookLines({ handbook, varied }: SizeTold): readonly string[] {
+  if (handbook === undefined) return ['by the handbook: no rule is known here for this quantity'];
+  const { values, temperature, feed, tanByProtein, tanByFeed } = handbook;
+  const rows = values.map(({ value, rate, rateUnit, conditions, source, page, mark, applies }) => [
+    value < 0 ? 'none' : valueText(varied, Number(value.toPrecision(3))),
+    `at ${rate} ${rateUnit}`,
+    applies ? '' : 'elsewhere',
+    cut(conditions, 38),
+    `${source} ${page} [${mark}]`,
+  ]);
+  return [
+    `by the handbook: ${rules[handbook.rule]}; ${shown(temperature)} degC here`,
+    ...columns(rows, ['right', 'left', 'left', 'left', 'left']).map((line) => cut(line, width)),
+    ...wrap(
+      `${shown(feed)} g of feed makes ${shown(tanByProtein)} g TAN by 0.092 x protein, ${shown(tanByFeed)} g by 3 % of feed`,
+      width,
+      '  ',
+    ),
+  ];
+}
+
+function reasonLines({ reasons, at, varied, handbook }: SizeTold): readonly string[] {
+  if (reasons === undefined || at === undefined) return [];
+  const { released, went, arealRate, factors, filled } = reasons;
+  const rule =
+    handbook === undefined ? '' : `, the rule ${shown(handbook.tanByProtein)} on the day of most feed`;
+  const lines = [
+    `load: the model releases ${shown(released.mean)} g N/d in the mean and ${shown(released.most)} at most${rule}`,
+    `where TAN went: ${went.map(({ to, share }) => `${percent(share)} ${to}`).join(', ')}`,
+    `areal rate there: ${shown(arealRate.mean)} g N/(m2 d) in the mean, ${shown(arealRate.most)} at most`,
+    `what the water leaves of the rate: ${factors
+      .map(
+        ({ name, value, unit, factor }) =>
+          `${name} ${shown(value)}${unit === '' ? '' : ` ${unit}`} x ${factor.toFixed(2)}`,
+      )
+      .join(', ')}`,
+    `biofilm fills ${percent(filled.start)} of that surface at the start, ${percent(filled.end)} at the end`,
+  ];
+  return [
+    `why they differ (the run at ${valueText(varied, at)})`,
+    ...lines.flatMap((line) => wrap(`- ${line}`, width, '  ')),
+  ];
+}
+
+/** A size of a draw; one beyond the range has no number. */
+function sizeWords({ varied, want }: SizeTold, value: number): string {
+  if (value === (want === 'smallest' ? varied.from : varied.to))
+    return `${want === 'smallest' ? 'at most' : 'at least'} ${valueText(varied, value)}`;
+  if (Number.isFinite(value)) return valueText(varied, Number(value.toPrecision(3)));
+  return value > 0
+    ? `more than ${valueText(varied, varied.to)}`
+    : `less than ${valueText(varied, varied.from)}`;
+}
+
+function drawnLines(told: SizeTold): readonly string[] {
+  const { drawn, varied, conditions } = told;
+  if (drawn === undefined) return [];
+  const { spread, chosen, seed } = drawn;
+  const { members, median, band50, band90 } = spread;
+  const words = (value: number): string => sizeWords(told, value);
+  const of = (count: number): string => `${count} of ${members} (${percent(count / members)})`;
+  const binds = conditions.flatMap(({ text }, i) =>
+    spread.binds[i] === 0 ? [] : [`${text} binds in ${of(spread.binds[i])}`],
+  );
+  const counted = [
+    [spread.atEnd, `the end of the range serves, or a value beyond it would`],
+    [spread.beyond, 'no value of the range serves'],
+    [spread.notMonotone, 'the conditions hold, fail and hold again: the first size is counted'],
+    [spread.broke, 'some run broke off, and counts as one that fails'],
+  ] as const;
+  const lines = [
+    `median ${words(median)}; half of the draws from ${words(band50[0])} to ${words(band50[1])}; 90 % from ${words(band90[0])} to ${words(band90[1])}`,
+    ...(chosen === undefined || spread.survive === undefined
+      ? []
+      : [`${valueText(varied, chosen)} keeps every condition in ${of(spread.survive)} of the draws`]),
+    ...counted.flatMap(([count, what]) => (count === 0 ? [] : [`in ${of(count)} ${what}`])),
+    ...binds,
+  ];
+  return [
+    `over ${members} draws of the uncertain numbers (seed ${seed})`,
+    ...lines.flatMap((line) => wrap(`- ${line}`, width, '  ')),
+    '',
+  ];
+}
+
+/** A search for a size on one screen, 100 columns wide. */
+export function sizeText(told: SizeTold, style: Style): string {
+  const { title, varied, want } = told;
+  const lines = [
+    style.strong(cut(title, width)),
+    ...wrap(
+      `${varied.path}: the ${want} from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)} at which every condition holds over the whole run`,
+      width,
+      '  ',
+    ),
+    '',
+    ...verdict(told).flatMap((line, i) => wrap(i === 0 ? style.strong(line) : line, width, '  ')),
+    '',
+    ...trialTable(told),
+    '',
+    ...drawnLines(told),
+    ...handbookLines(told),
+    '',
+    ...reasonLines(told),
+    ...(told.reasons === undefined ? [] : ['']),
+    ...cautions.map((line) => style.faint(cut(line, width))),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+/** A search for a size as one JSON document. What has no number (a margin without an answer, a size beyond the range) is null. */
+export function sizeDocument(told: SizeTold): string {
+  const { title, varied, want, conditions, answer, handbook, reasons, at, drawn } = told;
+  const document = {
+    title,
+    vary: varied,
+    want,
+    keep: conditions.map(({ text, unit }) => ({ text, unit })),
+    ...answer,
+    handbook: handbook ?? null,
+    ...(reasons === undefined ? {} : { reasons: { at, ...reasons } }),
+    ...(drawn === undefined ? {} : { drawn }),
+    cautions,
+  };
+  return savedDocument('leat-size', document);
+}

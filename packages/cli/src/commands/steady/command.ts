@@ -1,0 +1,62 @@
+import {
+  allSeries,
+  compileModel,
+  createParameters,
+  dayOn,
+  limitsOf,
+  manifestOf,
+  NoSteadyStateError,
+  steadyState,
+} from '@leat/core';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import { openScenario } from '../shared/scenario-texts.js';
+import { cautions } from '../../view/text/cautions.js';
+import { steadyText } from './text.js';
+import { styleFor } from '../../terminal/style.js';
+import type { Streams } from '../../terminal/streams.js';
+import { savedDocument } from '../../files/saved-document.js';
+
+/** What `leat steady` was asked. */
+export interface SteadyCommandOptions extends ScenarioOptions {
+  readonly on?: string;
+  readonly crops: 'mean' | 'as-at-start';
+  readonly hold: readonly string[];
+  readonly json?: boolean;
+}
+
+/** `leat steady FILE`: the state that lasts, what was held for it, its time constants and the limits it passes. */
+export function steadyCommand(file: string, options: SteadyCommandOptions, streams: Streams): ExitCode {
+  const { scenario, notes } = openScenario(file, options);
+  const day = options.on === undefined ? 0 : dayOn(options.on, scenario, '--on');
+  const parameters = createParameters(scenario.overrides);
+  for (const note of [...notes, ...parameters.warnings]) streams.note(`${note}\n`);
+  const model = compileModel(scenario, parameters);
+  try {
+    const state = steadyState(model, { day, crops: options.crops, hold: options.hold });
+    const series = allSeries(state.course);
+    const limits = limitsOf(state.course);
+    if (options.json === true) {
+      const { course, ...told } = state;
+      const document = {
+        title: scenario.title,
+        ...told,
+        time: course.samples.map(({ time }) => time),
+        series: Object.fromEntries(
+          series.map(({ name, unit, values }) => [name, { unit, values: Array.from(values) }]),
+        ),
+        limits,
+        manifest: manifestOf(course),
+        cautions,
+      };
+      streams.result(savedDocument('leat-steady', document));
+    } else {
+      streams.result(steadyText({ state, series, limits }, styleFor(process.stdout.isTTY, process.env)));
+    }
+    return exit.done;
+  } catch (error) {
+    if (!(error instanceof NoSteadyStateError)) throw error;
+    streams.note(`not finished: ${error.message}\n`);
+    return exit.notFinished;
+  }
+}

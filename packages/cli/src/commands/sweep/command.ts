@@ -1,0 +1,85 @@
+import { compileModel, conditionOf, createParameters, measureOf, sweepGrid } from '@leat/core';
+import { readAll } from '../shared/vary.js';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import { openTexts, readTexts } from '../shared/scenario-texts.js';
+import { InterruptedError, interruptible } from '../../workers/interruptible.js';
+import { runJobs } from '../../workers/pool.js';
+import { openRunsProgress } from '../../terminal/progress.js';
+import { styleFor } from '../../terminal/style.js';
+import { sweepCsv, sweepDocument } from './text.js';
+import { sweepText, type Swept } from './text.js';
+import type { Streams } from '../../terminal/streams.js';
+import { varyLists } from './vary-list.js';
+import { openAt } from '../shared/vary.js';
+import { writeAtomic } from '../../files/write.js';
+
+/** What `leat sweep` was asked. */
+export interface SweepOptions extends ScenarioOptions {
+  readonly vary: readonly string[];
+  readonly of: readonly string[];
+  readonly keep: readonly string[];
+  readonly workers?: number;
+  readonly csv?: string;
+  readonly svg?: string;
+  readonly json?: boolean;
+}
+
+/** Every point of the grid, run on the workers, in the order of the grid. */
+async function sweep(file: string, options: SweepOptions, streams: Streams): Promise<Swept> {
+  const texts = readTexts(file, options);
+  const { notes } = openTexts(texts).reading;
+  const lists = varyLists(options.vary, texts);
+  const first = lists.map(({ varied, values }) => ({ varied, value: values[0] }));
+  const { scenario } = openAt(texts, first).reading;
+  const parameters = createParameters(scenario.overrides);
+  for (const note of [...notes, ...parameters.warnings]) streams.note(`${note}\n`);
+  const model = compileModel(scenario, parameters);
+  const measures = readAll(options.of, (text) => measureOf(text, model, '--of'));
+  const conditions = readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
+  const grid = sweepGrid(lists.map(({ values }) => values));
+  const varied = lists.map((list) => list.varied);
+  const shared = { texts, varied, of: options.of, keep: options.keep };
+  const progress = await openRunsProgress('points', grid.length, 0);
+  let done = 0;
+  try {
+    const points = await interruptible((signal) =>
+      runJobs('sweep', shared, grid, {
+        signal,
+        ...(options.workers === undefined ? {} : { workers: options.workers }),
+        onDone: () => {
+          progress.day(++done);
+        },
+      }),
+    );
+    const answers = points.map((point, i) => ({ ...point, values: grid[i] }));
+    return { title: scenario.title, lists, measures, conditions, points: answers };
+  } finally {
+    progress.end();
+  }
+}
+
+/**
+ * `leat sweep FILE`: runs every point of a range, or of a grid of two, and tells what was asked of each. Points whose
+ * run broke off are named; where none came to its end the code says so.
+ */
+export async function sweepCommand(file: string, options: SweepOptions, streams: Streams): Promise<ExitCode> {
+  try {
+    const swept = await sweep(file, options, streams);
+    if (options.csv !== undefined) writeAtomic(options.csv, sweepCsv(swept));
+    if (options.svg !== undefined) {
+      const { sweepPicture } = await import('../../view/pictures/sweep.js');
+      writeAtomic(options.svg, sweepPicture(swept));
+    }
+    const style = styleFor(process.stdout.isTTY, process.env);
+    streams.result(options.json === true ? sweepDocument(swept) : sweepText(swept, style));
+    const all = swept.points.every(({ broke }) => broke !== undefined);
+    if (!all) return exit.done;
+    streams.note(`not finished: no point has an answer: ${swept.points[0].broke ?? ''}\n`);
+    return exit.notFinished;
+  } catch (error) {
+    if (!(error instanceof InterruptedError)) throw error;
+    streams.note('stopped: nothing is told of a sweep that is not whole\n');
+    return error.code;
+  }
+}

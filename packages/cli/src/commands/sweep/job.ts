@@ -1,0 +1,48 @@
+import {
+  compileModel,
+  conditionOf,
+  createParameters,
+  InputError,
+  measureOf,
+  simulate,
+  sweepPoint,
+  type SweepPoint,
+} from '@leat/core';
+import type { Job } from '../../workers/job.js';
+import type { ScenarioTexts } from '../shared/scenario-texts.js';
+import { openAt, type Varied } from '../shared/vary.js';
+
+/** What all points of a sweep share. */
+export interface SweepShared {
+  readonly texts: ScenarioTexts;
+  readonly varied: readonly Varied[];
+  readonly of: readonly string[];
+  readonly keep: readonly string[];
+}
+
+/** Runs the point of a sweep at its values, one for each quantity that is varied. */
+export const sweepJob: Job<SweepShared, readonly number[], SweepPoint> = {
+  open: ({ texts, varied, of, keep }) => ({
+    run(values) {
+      try {
+        const { scenario } = openAt(
+          texts,
+          varied.map((each, i) => ({ varied: each, value: values[i] })),
+        ).reading;
+        const model = compileModel(scenario, createParameters(scenario.overrides), { closureDraws: 0 });
+        const measures = of.map((text) => measureOf(text, model, '--of'));
+        const conditions = keep.map((text) => conditionOf(text, model, '--keep'));
+        return sweepPoint(simulate(model), measures, conditions);
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        const none = Number.NaN;
+        return {
+          measures: of.map(() => none),
+          margins: keep.map(() => none),
+          holds: false,
+          broke: error.message,
+        };
+      }
+    },
+  }),
+};

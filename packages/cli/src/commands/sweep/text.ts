@@ -1,0 +1,162 @@
+import type { Condition, Measure, SweepPoint } from '@leat/core';
+import { csvText } from '../../files/csv.js';
+import { savedDocument } from '../../files/saved-document.js';
+import { columns, cut, wrap } from '../../terminal/columns.js';
+import type { Style } from '../../terminal/style.js';
+import { cautions } from '../../view/text/cautions.js';
+import { shown } from '../../view/text/numbers.js';
+import { valueText } from '../shared/vary.js';
+import type { VaryList } from './vary-list.js';
+
+/** A sweep that was run. */
+export interface Swept {
+  readonly title: string;
+  /** One or two. */
+  readonly lists: readonly VaryList[];
+  readonly measures: readonly Measure[];
+  readonly conditions: readonly Condition[];
+  /** In the order of the grid, the second quantity running fastest. */
+  readonly points: readonly (SweepPoint & { readonly values: readonly number[] })[];
+}
+
+const width = 100;
+
+/** One thing that was asked of every run. */
+export interface Asked {
+  readonly text: string;
+  readonly of: (point: SweepPoint) => number;
+}
+
+/** Everything that was asked: the measures, then the margins. */
+export function askedOf({ measures, conditions }: Swept): readonly Asked[] {
+  return [
+    ...measures.map(({ text, unit }, i) => ({
+      text: unit === '1' ? text : `${text}, ${unit}`,
+      of: (point: SweepPoint) => point.measures[i],
+    })),
+    ...conditions.map(({ text, unit }, i) => ({
+      text: `margin of "${text}", ${unit === '1' ? 'shares of the limit' : unit}`,
+      of: (point: SweepPoint) => point.margins[i],
+    })),
+  ];
+}
+
+/** A point that fails a condition, or broke off, is marked. */
+const mark = ({ conditions }: Swept, { holds, broke }: SweepPoint): string =>
+  broke !== undefined ? ' ?' : conditions.length > 0 && !holds ? ' !' : '';
+
+function table(swept: Swept): readonly string[] {
+  const [{ varied }] = swept.lists;
+  const asked = askedOf(swept);
+  return [
+    ...columns(
+      [
+        [varied.path.slice(varied.path.lastIndexOf('.') + 1), ...asked.map((_, i) => `[${i + 1}]`), ''],
+        ...swept.points.map((point) => [
+          valueText(varied, point.values[0]),
+          ...asked.map(({ of }) => shown(of(point))),
+          mark(swept, point).trim(),
+        ]),
+      ],
+      ['right', ...asked.map(() => 'right' as const), 'left'],
+    ),
+    ...asked.flatMap(({ text }, i) => wrap(`[${i + 1}] ${text}`, width, '    ')),
+  ];
+}
+
+/** One grid for each thing asked: down the first quantity, across the second. */
+function maps(swept: Swept): readonly string[] {
+  const [down, across] = swept.lists;
+  return askedOf(swept).flatMap(({ text, of }) => {
+    const rows = down.values.map((value, i) => [
+      valueText(down.varied, value),
+      ...across.values.map((_, j) => {
+        const point = swept.points[i * across.values.length + j];
+        return `${shown(of(point))}${mark(swept, point)}`;
+      }),
+    ]);
+    const head = ['', ...across.values.map((value) => valueText(across.varied, value))];
+    const whole = columns(
+      [head, ...rows],
+      head.map(() => 'right' as const),
+    );
+    const wide = whole.some((line) => line.length > width);
+    return [
+      ...wrap(text, width, '  '),
+      ...whole.map((line) => cut(line, width)),
+      ...(wide ? ['(wider than the screen: see --csv)'] : []),
+      '',
+    ];
+  });
+}
+
+/** Points whose run gave no answer, by why. */
+function broken({ points, lists }: Swept): readonly string[] {
+  const reasons = new Map<string, string[]>();
+  for (const { broke, values } of points) {
+    if (broke === undefined) continue;
+    const at = values.map((value, i) => valueText(lists[i].varied, value)).join(' and ');
+    reasons.set(broke, [...(reasons.get(broke) ?? []), at]);
+  }
+  return [...reasons].flatMap(([reason, at]) => wrap(`? at ${at.join(', ')}: ${reason}`, width, '  '));
+}
+
+/** A sweep on one screen, 100 columns wide: a table over one quantity, a map over two. */
+export function sweepText(swept: Swept, style: Style): string {
+  const { title, lists, conditions, points } = swept;
+  const ranges = lists.map(
+    ({ varied, values }) =>
+      `${varied.path}: ${values.length} values from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)}`,
+  );
+  const two = lists.length === 2;
+  const failing = points.some(({ holds, broke }) => !holds && broke === undefined);
+  const lines = [
+    style.strong(cut(title, width)),
+    ...ranges.flatMap((line, i) => wrap(two ? `${i === 0 ? 'down' : 'across'}: ${line}` : line, width, '  ')),
+    '',
+    ...(two ? maps(swept) : [...table(swept), '']),
+    ...(conditions.length > 0 && failing ? ['! fails a condition'] : []),
+    ...broken(swept),
+    ...cautions.map((line) => style.faint(cut(line, width))),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+/** A sweep as one JSON document; a number that a run does not give is null. */
+export function sweepDocument({ title, lists, measures, conditions, points }: Swept): string {
+  const document = {
+    title,
+    vary: lists.map(({ varied, values }) => ({ ...varied, values })),
+    of: measures.map(({ text, unit }) => ({ text, unit })),
+    keep: conditions.map(({ text, unit }) => ({ text, unit })),
+    points: points.map(({ values, measures: numbers, margins, holds, broke }) => ({
+      values,
+      measures: numbers,
+      margins,
+      ...(conditions.length === 0 ? {} : { holds }),
+      ...(broke === undefined ? {} : { broke }),
+    })),
+    cautions,
+  };
+  return savedDocument('leat-sweep', document);
+}
+
+/** One row a point: its values, every measure, every margin, whether all conditions hold, and why it broke off. */
+export function sweepCsv({ lists, measures, conditions, points }: Swept): string {
+  const named = (text: string, unit: string): string => (unit === '' ? text : `${text} [${unit}]`);
+  const head = [
+    ...lists.map(({ varied }) => named(varied.path, varied.unit)),
+    ...measures.map(({ text, unit }) => named(text, unit)),
+    ...conditions.map(({ text, unit }) => named(`margin of ${text}`, unit)),
+    ...(conditions.length === 0 ? [] : ['all hold']),
+    'broke off',
+  ];
+  const rows = points.map(({ values, measures: numbers, margins, holds, broke = '' }) => [
+    ...values,
+    ...numbers,
+    ...margins,
+    ...(conditions.length === 0 ? [] : [holds ? 'yes' : 'no']),
+    broke,
+  ]);
+  return csvText([head, ...rows]);
+}

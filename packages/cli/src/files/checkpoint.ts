@@ -1,0 +1,175 @@
+import { contentHash, version } from '@leat/core';
+import { readFileSync } from 'node:fs';
+import { FileError, reasonOf } from './read.js';
+import { writeAtomic } from './write.js';
+
+/** A number that JSON has no word for. */
+interface Odd {
+  readonly odd: string;
+}
+
+const isOdd = (value: unknown): value is Odd =>
+  typeof value === 'object' && value !== null && 'odd' in value && typeof value.odd === 'string';
+
+/** Plain data as JSON, every number to the bit: what JSON has no word for (NaN, infinities, -0) is written out. */
+export function numbersToText(data: unknown): string {
+  return JSON.stringify(data, (_, value: unknown) => {
+    if (typeof value !== 'number') return value;
+    if (Object.is(value, -0)) return { odd: '-0' } satisfies Odd;
+    return Number.isFinite(value) ? value : ({ odd: String(value) } satisfies Odd);
+  });
+}
+
+/** What `numbersToText` wrote. Throws SyntaxError where the text is none. */
+export function textToNumbers(text: string): unknown {
+  return JSON.parse(text, (_, value: unknown) => (isOdd(value) ? Number(value.odd) : value)) as unknown;
+}
+
+/** Least time between two savings, ms. */
+const pause = 500;
+/** Savings take at most this share of the time. */
+const share = 0.05;
+
+/** Saves what is done now and then: not so often that it costs, not so seldom that much is lost. */
+export function openSaver(save: () => void): { maybe(): void } {
+  let last = performance.now();
+  let cost = 0;
+  return {
+    maybe() {
+      const now = performance.now();
+      if (now - last < Math.max(pause, cost / share)) return;
+      save();
+      last = performance.now();
+      cost = last - now;
+    },
+  };
+}
+
+/** Changes with the form of the file. */
+const schema = 1;
+
+/** Where work is kept. */
+export interface KeepOptions {
+  /** Kept there now and then and at the end. */
+  readonly out?: string;
+  /** Gone on from there, and kept there where no other file is named. */
+  readonly resume?: string;
+}
+
+/** What work is about. */
+export interface Task<T> {
+  /** The command, such as `size`. */
+  readonly word: string;
+  /** All that the outputs follow from, in words for a person: what differs is told. */
+  readonly asked: Readonly<Record<string, string>>;
+  /** All that they follow from, as plain data. */
+  readonly from: unknown;
+  /** Whether something read from a file is an output. */
+  readonly isOutput: (value: unknown) => value is T;
+}
+
+/** Outputs of long work by their part and number, kept in a file so that another call can go on. */
+export interface KeptWork<T> {
+  /** The output of a number of a part; undefined while it is not done. */
+  get(part: string, index: number): T | undefined;
+  put(part: string, index: number, output: T): void;
+  /** Outputs that are done. */
+  size(): number;
+  /** Keeps everything in the file named, where one was. */
+  finish(): void;
+  /** Keeps everything that is done in the file named, or else in one with this name; its name, undefined where nothing is done. */
+  stop(name: string): string | undefined;
+}
+
+type Parts<T> = Map<string, Map<number, T>>;
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const isEntry = (value: unknown): value is readonly [number, unknown] =>
+  Array.isArray(value) && value.length === 2 && Number.isSafeInteger(value[0]);
+
+function partsOf<T>(done: unknown, isOutput: Task<T>['isOutput'], path: string): Parts<T> {
+  const damaged = new FileError(`${path}: damaged: an output is not of the form written`);
+  if (!isRecord(done)) throw damaged;
+  const parts: Parts<T> = new Map();
+  for (const [part, entries] of Object.entries(done)) {
+    if (!Array.isArray(entries)) throw damaged;
+    const outputs = new Map<number, T>();
+    for (const entry of entries as readonly unknown[]) {
+      if (!isEntry(entry) || !isOutput(entry[1])) throw damaged;
+      outputs.set(entry[0], entry[1]);
+    }
+    parts.set(part, outputs);
+  }
+  return parts;
+}
+
+/** Reads what an earlier call kept. Throws FileError where there is none, or it is of other work. */
+function readKept<T>(path: string, id: string, { word, asked, isOutput }: Task<T>): Parts<T> {
+  let text: string;
+  try {
+    text = readFileSync(path, 'utf8');
+  } catch (error) {
+    throw new FileError(`${path}: cannot be read: ${reasonOf(error)}`);
+  }
+  let kept: unknown;
+  try {
+    kept = textToNumbers(text);
+  } catch {
+    kept = undefined;
+  }
+  if (!isRecord(kept) || kept['label'] !== `leat ${word}`)
+    throw new FileError(`${path}: not a file of leat ${word} --out`);
+  if (kept['schema'] !== schema)
+    throw new FileError(
+      `${path}: written in form ${String(kept['schema'])}; this version of leat reads form ${schema}`,
+    );
+  if (kept['id'] !== id) {
+    const before = isRecord(kept['asked']) ? kept['asked'] : {};
+    const differences = Object.entries(asked)
+      .filter(([key, value]) => before[key] !== value)
+      .map(([key, value]) => `\n  ${key}: ${String(before[key])} / ${value}`);
+    throw new FileError(`${path}: of other work (kept / asked):${differences.join('')}`);
+  }
+  return partsOf(kept['done'], isOutput, path);
+}
+
+/**
+ * Opens work that is kept: what an earlier call did of it is there already. Throws FileError where the file to
+ * go on from cannot be read, is damaged, or is of other work.
+ */
+export function openKept<T>(task: Task<T>, { out, resume }: KeepOptions): KeptWork<T> {
+  const { word, asked, from } = task;
+  const id = contentHash({ version, word, from });
+  const path = out ?? resume;
+  const parts: Parts<T> =
+    resume === undefined ? new Map<string, Map<number, T>>() : readKept(resume, id, task);
+  const write = (to: string): void => {
+    const done = Object.fromEntries(
+      [...parts].map(([part, outputs]) => [part, [...outputs].sort(([a], [b]) => a - b)]),
+    );
+    writeAtomic(to, `${numbersToText({ label: `leat ${word}`, schema, id, asked, done })}\n`);
+  };
+  const finish = (): void => {
+    if (path !== undefined) write(path);
+  };
+  const saver = openSaver(finish);
+  const size = (): number => [...parts.values()].reduce((sum, outputs) => sum + outputs.size, 0);
+  return {
+    get: (part, index) => parts.get(part)?.get(index),
+    put(part, index, output) {
+      const outputs = parts.get(part) ?? new Map<number, T>();
+      parts.set(part, outputs.set(index, output));
+      saver.maybe();
+    },
+    size,
+    finish,
+    stop(name) {
+      if (size() === 0) return undefined;
+      const to = path ?? `${name}-${id.slice(0, 8)}.${word}`;
+      write(to);
+      return to;
+    },
+  };
+}

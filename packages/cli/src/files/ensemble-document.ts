@@ -1,0 +1,131 @@
+import { ensembleResult, type EnsembleResult, openTally, type TableRow } from '@leat/core';
+import { z } from 'zod';
+import { isPart, mostBytes, readPart } from './ensemble-part.js';
+import { FileError, readBytes, reasonOf } from './read.js';
+import { formFault } from './saved-document.js';
+
+/** A number; null stands for one that JSON lacks. */
+const number = z
+  .number()
+  .nullable()
+  .transform((value) => value ?? Number.NaN);
+const numbers = z.array(number).transform((values) => Float64Array.from(values));
+const edges = z.tuple([number, number]);
+const bands = z.object({ median: number, band50: edges, band90: edges });
+const note = z.object({ member: z.number(), reason: z.string() });
+
+const limit = z.object({
+  ...{ id: z.string(), quantity: z.string(), unit: z.string(), direction: z.enum(['above', 'below']) },
+  ...{ value: z.number(), averaging: z.number(), whom: z.string(), place: z.string() },
+  ...{ source: z.string(), page: z.string(), mark: z.enum(['R', 'S', 'C', 'M', 'W', 'P', 'U']) },
+  ...{ judged: z.number(), passed: z.number(), probability: number, first: bands, total: bands },
+});
+
+const asked = z.object({
+  ...bands.shape,
+  ...{ text: z.string(), unit: z.string(), unanswered: note.nullable(), answered: z.number() },
+  ...{ mean: number, deviation: number, lowest: number, highest: number },
+});
+
+/** The document of `leat ensemble --json`, as far as a report reads it. */
+export const ensembleSchema = z.object({
+  title: z.string(),
+  manifest: z.object({
+    scenario: z.string(),
+    sampling: z.object({
+      method: z.enum(['latin-hypercube', 'sobol']),
+      members: z.number(),
+      seed: z.number(),
+    }),
+  }),
+  ran: z.number(),
+  failed: z.array(note),
+  drawn: z.array(z.object({ id: z.string() })),
+  time: z.array(z.number()).nonempty(),
+  series: z.record(
+    z.string(),
+    z.object({
+      ...{ unit: z.string(), median: numbers, resolution: number },
+      ...{ band50: z.tuple([numbers, numbers]), band90: z.tuple([numbers, numbers]) },
+    }),
+  ),
+  limits: z.array(limit),
+  measures: z.array(asked),
+  conditions: z.array(asked.extend({ holds: z.number(), share: number })),
+});
+
+/** An ensemble as it was kept. */
+export interface KeptEnsemble {
+  readonly file: string;
+  /** Title of the system. */
+  readonly title: string;
+  /** Hash of the scenario, as in the manifest of its run. */
+  readonly scenario: string;
+  readonly result: Omit<EnsembleResult, 'drawn'> & { readonly drawn: readonly Pick<TableRow, 'id'>[] };
+}
+
+const wanted = 'expected a document of leat ensemble --json, or a file of leat ensemble --out';
+
+/** Where a list of values is not as long as the list of times; undefined where all are. */
+function shortSeries({ time, series }: z.infer<typeof ensembleSchema>): string | undefined {
+  const fits = ({ length }: Float64Array): boolean => length === time.length;
+  const bad = Object.entries(series).find(
+    ([, { median, band50, band90 }]) => ![median, ...band50, ...band90].every(fits),
+  );
+  return bad === undefined ? undefined : `series.${bad[0]}`;
+}
+
+function fromDocument(file: string, document: unknown): KeptEnsemble {
+  const { success, data, error } = ensembleSchema.safeParse(document);
+  const where = success ? shortSeries(data) : error.issues[0].path.join('.');
+  if (!success || where !== undefined)
+    throw new FileError(`${file}: not a whole document of leat ensemble --json: see ${where ?? ''}`);
+  const { title, manifest, time: times, series, ...rest } = data;
+  const { scenario, sampling } = manifest;
+  const named = Object.entries(series).map(([name, each]) => ({ name, ...each }));
+  return { file, title, scenario, result: { ...rest, sampling, times, series: named } };
+}
+
+function fromPart(file: string): KeptEnsemble {
+  const { outline, sampling, tally: state } = readPart(file);
+  const tally = openTally(outline, sampling.members);
+  tally.merge(state);
+  return {
+    ...{ file, title: outline.title, scenario: outline.scenario },
+    result: ensembleResult(outline, sampling, tally),
+  };
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * Reads what `leat ensemble` kept: the document of `--json`, or the file of `--out` (also one that is not whole: what it
+ * says is of the members that ran). Throws FileError, naming the first place that is not as it should be.
+ */
+export function readEnsemble(file: string): KeptEnsemble {
+  let bytes: Buffer;
+  try {
+    bytes = readBytes(file, mostBytes);
+  } catch (error) {
+    throw new FileError(`${file}: cannot be read: ${reasonOf(error)}`);
+  }
+  if (isPart(bytes)) return fromPart(file);
+  const document = parsed(bytes.toString('utf8'));
+  const manifest =
+    typeof document === 'object' && document !== null && 'manifest' in document
+      ? document.manifest
+      : undefined;
+  if (typeof manifest !== 'object' || manifest === null)
+    throw new FileError(`${file}: not an ensemble; ${wanted}`);
+  if (!('ensemble' in manifest))
+    throw new FileError(`${file}: the document of one run, not of an ensemble; ${wanted}`);
+  const other = formFault(file, document, 'leat-ensemble');
+  if (other !== undefined) throw other;
+  return fromDocument(file, document);
+}

@@ -1,0 +1,102 @@
+import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+
+/** A file that could not be read or written, in words for the person who named it. */
+export class FileError extends Error {
+  override readonly name = 'FileError';
+}
+
+const reasons: Readonly<Record<string, string>> = {
+  ENOENT: 'no such file or folder',
+  EACCES: 'no permission',
+  EISDIR: 'it is a folder',
+  ENOTEMPTY: 'it is a folder',
+  EBUSY: 'it is in use, or a folder',
+  ENOTDIR: 'part of the path is not a folder',
+  ENAMETOOLONG: 'the name is too long',
+  ELOOP: 'its links go round in a circle',
+  EPERM: 'no permission',
+  EROFS: 'the disk is read-only',
+  ENOSPC: 'the disk is full',
+};
+
+/** The reason in a system error, in plain words where they are known. */
+export function reasonOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const code = 'code' in error && typeof error.code === 'string' ? error.code : '';
+  return reasons[code] ?? error.message;
+}
+
+/** Largest file that is read, bytes: a run saved every hour for some years. */
+const mostBytes = 64 * 2 ** 20;
+
+const piece = 2 ** 20;
+
+/**
+ * Bytes of a file, at most `most` of them; a pipe or a device is read until it ends or the bound is passed. Throws
+ * FileError with the reason alone: the caller knows which file it asked for.
+ */
+export function readBytes(path: string, most = mostBytes): Buffer {
+  const tooLarge = (): FileError => new FileError(`larger than ${most / 2 ** 20} MB`);
+  let file: number | undefined;
+  try {
+    file = openSync(path, 'r');
+    if (fstatSync(file).size > most) throw tooLarge();
+    const pieces: Buffer[] = [];
+    let length = 0;
+    for (;;) {
+      const next = Buffer.allocUnsafe(piece);
+      const read = readSync(file, next, 0, piece, null);
+      if (read === 0) return Buffer.concat(pieces);
+      length += read;
+      if (length > most) throw tooLarge();
+      pieces.push(next.subarray(0, read));
+    }
+  } catch (error) {
+    throw error instanceof FileError ? error : new FileError(reasonOf(error));
+  } finally {
+    if (file !== undefined) closeSync(file);
+  }
+}
+
+const utf8 = new TextDecoder('utf-8', { fatal: true });
+
+/** The line on which the bytes cease to be UTF-8. */
+function brokenLine(bytes: Buffer): number {
+  let line = 1;
+  for (let from = 0; ; line += 1) {
+    const end = bytes.indexOf(10, from);
+    try {
+      utf8.decode(bytes.subarray(from, end < 0 ? bytes.length : end));
+    } catch {
+      return line;
+    }
+    if (end < 0) return line;
+    from = end + 1;
+  }
+}
+
+/**
+ * Text of a file in UTF-8, without a byte order mark. Throws FileError with the reason alone: the caller knows which
+ * file it asked for.
+ */
+export function readText(path: string, most?: number): string {
+  const bytes = readBytes(path, most);
+  const [first, second] = bytes;
+  if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff))
+    throw new FileError('it is UTF-16: save it as UTF-8');
+  if (bytes.includes(0)) throw new FileError('it is no text');
+  try {
+    return utf8.decode(bytes);
+  } catch {
+    throw new FileError(`line ${brokenLine(bytes)} is not UTF-8: save the file as UTF-8`);
+  }
+}
+
+/** Text of a file that was named on the command line. Throws FileError. */
+export function textOf(file: string): string {
+  try {
+    return readText(file);
+  } catch (error) {
+    throw new FileError(`${file}: cannot be read: ${reasonOf(error)}`);
+  }
+}

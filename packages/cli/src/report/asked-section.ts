@@ -1,0 +1,155 @@
+import { fatesOf, type LimitResult } from '@leat/core';
+import type { Maker } from '../view/pictures/document.js';
+import { listed, placeOf, plain, quantityOf } from '../view/text/names.js';
+import { day, percent, shown } from '../view/text/numbers.js';
+import { runTitle } from './elements.js';
+import type { ToldRun } from './told-run.js';
+
+/** Most limits named one by one. */
+const mostLimits = 3;
+
+const grams = (amount: number): string =>
+  amount >= 1000 ? `${shown(amount / 1000)} kg` : `${shown(amount)} g`;
+
+function nitrogenWords({ account }: ToldRun): string {
+  const { total, from, to } = fatesOf(account.nitrogen);
+  if (!(total > 0)) return 'No nitrogen came or went.';
+  const [first] = from;
+  const largest = to.slice(0, 4).map(({ name, share }) => `${percent(share)} ${toWords(name)}`);
+  return `Of ${grams(total)} of nitrogen that came (${percent(first.share)} ${fromWords(first.name)}), ${listed(largest)}.`;
+}
+
+const fromWords = (name: string): string => (name.startsWith('drawn from') ? name : `with ${name}`);
+
+function toWords(name: string): string {
+  if (name.startsWith('kept in')) return `stayed in ${name.slice('kept in '.length)}`;
+  if (name === 'nitrogen gas') return 'left as nitrogen gas';
+  return name === 'ammonia to air' ? 'left as ammonia to the air' : `left with ${name}`;
+}
+
+function courseSentence({ account }: ToldRun): string {
+  const key = account.keys.find((name) => quantityOf(name) === 'nitrate');
+  const series = account.series.find(({ name }) => name === key);
+  if (key === undefined || series === undefined) return '';
+  const values = Array.from(series.values);
+  const end = values[values.length - 1];
+  return `Nitrate in ${placeOf(key)} goes from ${shown(values[0])} to ${shown(end)} ${series.unit}.`;
+}
+
+function limitPhrase({ quantity, direction, value, unit, place, first, total }: LimitResult): string {
+  const in_ = unit === '1' || unit === quantity ? '' : ` ${unit}`;
+  return `${plain(quantity)} ${direction} ${shown(value)}${in_} in ${place} (from day ${day(first)}, ${shown(total)} d)`;
+}
+
+function limitsWords({ account }: ToldRun): string {
+  const passed = account.limits
+    .filter((limit) => limit.passed)
+    .sort((a, b) => (a.first ?? 0) - (b.first ?? 0) || b.total - a.total);
+  if (passed.length === 0) return 'No limit that could be judged was passed.';
+  const named = passed.slice(0, mostLimits).map(limitPhrase);
+  const more = passed.length - named.length;
+  const head = passed.length === 1 ? 'One limit was passed' : `${passed.length} limits were passed`;
+  return `${head}: ${listed([...named, ...(more > 0 ? [`${more} more`] : [])])}.`;
+}
+
+/** How often drawn runs pass a limit that this run keeps: what one run does not tell. */
+function oddsWords({ account, ensemble }: ToldRun): string {
+  if (ensemble === undefined) return '';
+  const passedHere = (id: string, place: string): boolean =>
+    account.limits.some((limit) => limit.passed && limit.id === id && limit.place === place);
+  const [likeliest, ...others] = ensemble.limits
+    .filter(({ id, place, passed }) => passed > 0 && !passedHere(id, place))
+    .sort((a, b) => b.probability - a.probability);
+  const head = `In ${ensemble.ran} runs with numbers drawn from their ranges`;
+  if (likeliest === undefined) return `${head} no limit was passed that this run keeps.`;
+  const { quantity, direction, value, unit, place, probability } = likeliest;
+  const in_ = unit === '1' || unit === quantity ? '' : ` ${unit}`;
+  const limit = `${plain(quantity)} ${direction} ${shown(value)}${in_} in ${place}`;
+  const more = others.length === 0 ? '' : `; ${others.length} more are listed under "How sure we are"`;
+  return `${head} a limit that this run keeps was passed in ${percent(probability)}: ${limit}${more}.`;
+}
+
+/** What a run says, in a few sentences. A run that broke off says so first. */
+export function findings(run: ToldRun): readonly string[] {
+  const { outcome } = run.account;
+  const broken =
+    outcome.kind === 'done'
+      ? []
+      : [`The run broke off on day ${shown(outcome.time)} (${outcome.kind}): everything here ends there.`];
+  const words = [nitrogenWords(run), courseSentence(run), limitsWords(run), oddsWords(run)];
+  return [...broken, ...words].filter((text) => text !== '');
+}
+
+function factsOf({ file, account, system }: ToldRun): readonly string[] {
+  const own = system?.facts ?? [`${day(account.time[account.time.length - 1])} days, from a saved document`];
+  return [file, ...own];
+}
+
+function changesOf(maker: Maker, { system }: ToldRun): readonly HTMLElement[] {
+  if (system === undefined || system.changes.length === 0) return [];
+  return [
+    maker.html(
+      'p',
+      { class: 'note' },
+      'Put over the file: ',
+      maker.html('code', {}, system.changes.join(', ')),
+    ),
+  ];
+}
+
+function asked(maker: Maker, run: ToldRun): readonly HTMLElement[] {
+  const { system } = run;
+  const facts = factsOf(run).map((fact) => maker.html('li', {}, fact));
+  return [
+    ...(system === undefined || system.question === ''
+      ? []
+      : [maker.html('p', { class: 'question' }, system.question)]),
+    ...(system === undefined || system.note === '' ? [] : [maker.html('p', {}, system.note)]),
+    maker.html('ul', { class: 'facts' }, ...facts),
+    ...changesOf(maker, run),
+  ];
+}
+
+function shortly(maker: Maker, run: ToldRun): HTMLElement {
+  const broken = run.account.outcome.kind !== 'done';
+  return maker.html(
+    'ul',
+    {},
+    ...findings(run).map((text, i) => maker.html('li', broken && i === 0 ? { class: 'warn' } : {}, text)),
+  );
+}
+
+/** The head of a report: titles, what was asked, and the answer in a few sentences. */
+export function askedHeader(maker: Maker, told: readonly ToldRun[]): HTMLElement {
+  const [first] = told;
+  const many = told.length > 1;
+  const title = many ? `${told.length} runs side by side` : first.account.title;
+  const blocks = told.map((run) =>
+    many
+      ? maker.html(
+          'div',
+          {},
+          maker.html('h3', {}, runTitle(maker, run.letter, run.account.title)),
+          ...asked(maker, run),
+        )
+      : maker.html('div', {}, ...asked(maker, run)),
+  );
+  const answers = told.flatMap((run) =>
+    many
+      ? [maker.html('h3', {}, runTitle(maker, run.letter, run.account.title)), shortly(maker, run)]
+      : [shortly(maker, run)],
+  );
+  return maker.html(
+    'header',
+    {},
+    maker.html('p', { class: 'kicker' }, 'Leat: what nitrogen does in a system of fish and plants'),
+    maker.html('h1', {}, title),
+    maker.html(
+      'section',
+      { id: 'asked', 'aria-labelledby': 'asked-title' },
+      maker.html('h2', { id: 'asked-title' }, 'What was asked'),
+      ...blocks,
+    ),
+    maker.html('div', { class: 'short' }, maker.html('h2', { id: 'short' }, 'In short'), ...answers),
+  );
+}

@@ -1,0 +1,116 @@
+import type { LimitResult } from '@leat/core';
+import type { Child, Maker } from '../view/pictures/document.js';
+import { day, shown } from '../view/text/numbers.js';
+import type { ToldRun } from './told-run.js';
+import { plain } from '../view/text/names.js';
+import { runTitle, section } from './elements.js';
+import { scrolling, table, type Column } from './elements.js';
+
+const unitOf = ({ unit, quantity }: Pick<LimitResult, 'unit' | 'quantity'>): string =>
+  unit === '1' || unit === quantity ? '' : ` ${unit}`;
+
+/** A limit in words, such as `nitrite above 1 mg N/L`. */
+export function limitWords(limit: Pick<LimitResult, 'quantity' | 'direction' | 'value' | 'unit'>): string {
+  return `${plain(limit.quantity)} ${limit.direction} ${shown(limit.value)}${unitOf(limit)}`;
+}
+
+const columns: readonly Column[] = [
+  { name: 'limit' },
+  { name: 'where' },
+  { name: 'for whom' },
+  { name: 'first passed, day', number: true },
+  { name: 'for, days', number: true },
+  { name: 'farthest', number: true },
+  { name: 'on day', number: true },
+  { name: 'source' },
+];
+
+function limitRow(limit: LimitResult): readonly Child[] {
+  const { place, whom, first, total, worst, worstAt, source, page, mark } = limit;
+  return [
+    limitWords(limit),
+    place,
+    plain(whom),
+    day(first),
+    shown(total),
+    `${shown(worst)}${unitOf(limit)}`,
+    day(worstAt),
+    `${source}${page === '-' || page === '' ? '' : `, ${page}`} [${mark}]`,
+  ];
+}
+
+const meanWords = ({ averaging }: LimitResult): string =>
+  averaging > 0
+    ? `mean over ${averaging < 1 ? `${shown(averaging * 24)} h` : `${shown(averaging)} d`}`
+    : 'at any time';
+
+function oneRun(maker: Maker, { account, letter }: ToldRun, many: boolean): readonly HTMLElement[] {
+  const { limits, title } = account;
+  const passed = limits
+    .filter((limit) => limit.passed)
+    .sort((a, b) => (a.first ?? 0) - (b.first ?? 0) || b.total - a.total);
+  const kept = limits.filter((limit) => limit.judged && !limit.passed);
+  const unjudged = limits.filter(({ judged }) => !judged);
+  const name = many ? ` in ${letter}` : '';
+  const told =
+    passed.length === 0
+      ? maker.html('p', {}, 'No limit that could be judged was passed.')
+      : scrolling(
+          maker,
+          `Table of limits passed${name}`,
+          table(
+            maker,
+            `Limits passed${name}, in the order of their first passing`,
+            columns,
+            passed.map(limitRow),
+            'stack',
+          ),
+        );
+  const held = table(
+    maker,
+    'Limits that were held',
+    [
+      { name: 'limit' },
+      { name: 'judged as' },
+      { name: 'where' },
+      { name: 'for whom' },
+      { name: 'nearest', number: true },
+    ],
+    kept.map((limit) => [
+      limitWords(limit),
+      meanWords(limit),
+      limit.place,
+      plain(limit.whom),
+      shown(limit.worst),
+    ]),
+  );
+  return [
+    ...(many ? [maker.html('h3', {}, runTitle(maker, letter, title))] : []),
+    told,
+    ...(kept.length === 0
+      ? []
+      : [
+          maker.html(
+            'details',
+            {},
+            maker.html('summary', {}, `${kept.length} limits were held`),
+            scrolling(maker, `Limits held${name}`, held),
+          ),
+        ]),
+    ...(unjudged.length === 0
+      ? []
+      : [
+          maker.html(
+            'p',
+            { class: 'note' },
+            `${unjudged.length} could not be judged: the run is shorter than their mean, or nobody they are for was there.`,
+          ),
+        ]),
+  ];
+}
+
+/** The limits that each run passed: what, where, for whom, when, for how long, how far and by which source. */
+export function limitsSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
+  const parts = told.flatMap((run) => oneRun(maker, run, told.length > 1));
+  return section(maker, 'limits', 'Limits passed', ...parts);
+}

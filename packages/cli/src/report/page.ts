@@ -1,0 +1,74 @@
+import { newMaker, type Maker } from '../view/pictures/document.js';
+import type { ToldRun } from './told-run.js';
+import { askedHeader } from './asked-section.js';
+import { basisSection } from './basis-section.js';
+import { chancesSection } from './chances-section.js';
+import { coursesSection } from './courses-section.js';
+import { differencesSection } from './differences-section.js';
+import { eventsSection } from './events-section.js';
+import { limitsSection } from './limits-section.js';
+import { nitrogenSection } from './nitrogen-section.js';
+import { pageStyle } from './style.js';
+import { systemSection } from './system-section.js';
+import { waterSection } from './water-section.js';
+
+type Section = (maker: Maker, told: readonly ToldRun[]) => HTMLElement;
+
+function contents(maker: Maker, sections: readonly HTMLElement[]): HTMLElement {
+  const links = sections.map((each) => {
+    const title = each.querySelector('h2')?.textContent ?? '';
+    return maker.html('li', {}, maker.html('a', { href: `#${each.id}` }, title));
+  });
+  return maker.html('nav', { 'aria-label': 'Contents' }, maker.html('ul', {}, ...links));
+}
+
+/**
+ * Text for the title of the page, the one element whose text linkedom writes as it is (it takes it for raw text, as
+ * that of a script): what would be markup is escaped by hand.
+ */
+const asMarkup = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+
+/** Says that nothing may be fetched: the page is whole as it is. */
+const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+
+/**
+ * A report of one or several runs as one HTML file that needs nothing beside it. The same runs give the
+ * same bytes.
+ */
+export function reportPage(told: readonly ToldRun[]): string {
+  const maker = newMaker();
+  const { document } = maker;
+  const makers: readonly Section[] = [
+    ...(told.length > 1 ? [differencesSection] : []),
+    systemSection,
+    coursesSection,
+    nitrogenSection,
+    waterSection,
+    limitsSection,
+    ...(told.some(({ ensemble }) => ensemble !== undefined) ? [chancesSection] : []),
+    eventsSection,
+    basisSection,
+  ];
+  const sections = makers.map((make) => make(maker, told));
+  const style = maker.html('style');
+  style.textContent = pageStyle();
+  document.head.append(
+    maker.html('meta', { charset: 'utf-8' }),
+    maker.html('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+    maker.html('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
+    maker.html('title', {}, asMarkup(`${told.map(({ account }) => account.title).join(' / ')} - Leat`)),
+    style,
+  );
+  document.body.append(
+    askedHeader(maker, told),
+    contents(maker, sections),
+    maker.html('main', {}, ...sections),
+    maker.html(
+      'footer',
+      {},
+      maker.html('p', { class: 'note' }, 'Made by leat report. A design and teaching aid, not a guarantee.'),
+    ),
+  );
+  return `<!doctype html>\n${document.documentElement.outerHTML}\n`;
+}

@@ -1,0 +1,36 @@
+import { fatesOf } from '@leat/core';
+import type { Maker } from '../view/pictures/document.js';
+import { shown } from '../view/text/numbers.js';
+import type { ToldRun } from './told-run.js';
+import { fatesTable } from './nitrogen-section.js';
+import { runTitle, section } from './elements.js';
+
+/** The water balance of each run, on one scale. */
+export function waterSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
+  const fates = told.map(({ account }) => fatesOf(account.water));
+  const most = Math.max(...fates.flatMap(({ from, to }) => [...from, ...to].map(({ amount }) => amount)));
+  const balances = told.map(({ letter, account }, i) => {
+    const { from, to, total } = fates[i];
+    const length = account.time[account.time.length - 1] - account.time[0];
+    return maker.html(
+      'div',
+      {},
+      ...(told.length > 1 ? [maker.html('h3', {}, runTitle(maker, letter, account.title))] : []),
+      maker.html(
+        'div',
+        told.length > 1 ? {} : { class: 'pair' },
+        fatesTable(maker, 'Water came from', from, 'm³', most, () => 'var(--pool)'),
+        fatesTable(maker, 'Water went to', to, 'm³', most, () => 'var(--water)'),
+      ),
+      ...(length > 0
+        ? [maker.html('p', { class: 'note' }, `${shown((total / length) * 1000)} L a day in the mean.`)]
+        : []),
+    );
+  });
+  return section(
+    maker,
+    'water',
+    'The water balance',
+    maker.html('div', told.length > 1 ? { class: 'runs balances' } : {}, ...balances),
+  );
+}

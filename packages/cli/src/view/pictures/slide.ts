@@ -1,0 +1,143 @@
+import type { LimitResult } from '@leat/core';
+import type { CourseLimit, CourseSet } from './courses.js';
+import { placeOf, plain, quantityOf, quantityWords, seriesWords } from '../text/names.js';
+import { shown } from '../text/numbers.js';
+import type { Colours } from './palette.js';
+import { coursePicture } from './course-picture.js';
+import type { Frame } from './frame.js';
+import { newMaker, type Maker } from './document.js';
+import { finished } from './frame.js';
+import { sheet } from './frame.js';
+import { domainOf } from './courses.js';
+
+/** A series on a slide. */
+export interface SlideSeries {
+  readonly name: string;
+  readonly unit: string;
+  readonly values: readonly number[];
+}
+
+/** What is drawn on a slide. */
+export interface Slide {
+  readonly title: string;
+  readonly time: readonly number[];
+  readonly series: readonly SlideSeries[];
+  /** Those on what is drawn are drawn in. */
+  readonly limits: readonly LimitResult[];
+  readonly colours: Colours;
+}
+
+const [width, height] = [960, 540];
+const head = 64;
+const margin = 28;
+
+/** Series whose largest values differ by more than this factor get axes of their own. */
+const mostApart = 12;
+
+/** Limits on the series of one panel, each value once. */
+function limitsOn(series: readonly SlideSeries[], limits: readonly LimitResult[]): readonly CourseLimit[] {
+  const found = limits.filter((limit) =>
+    series.some(({ name }) => name === `${limit.quantity}@${limit.place}`),
+  );
+  const key = ({ quantity, direction, value, whom }: LimitResult): string =>
+    [quantity, direction, value, whom].join('|');
+  const once = new Map(found.map((limit) => [key(limit), limit]));
+  const many = new Set(series.map(({ name }) => quantityOf(name))).size > 1;
+  return [...once.values()].map(({ quantity, direction, value, whom }) => ({
+    direction,
+    value,
+    text: `${many ? `${quantityWords(quantity)}, ` : ''}${direction === 'above' ? 'most' : 'least'} for ${plain(whom)}`,
+  }));
+}
+
+const sizeOf = ({ values }: SlideSeries): number =>
+  values.reduce((most, value) => (Math.abs(value) > most ? Math.abs(value) : most), 0);
+
+/** Series that share an axis: of one unit and about one size, so that none lies flat on the ground. */
+function panelsOf(series: readonly SlideSeries[]): readonly (readonly SlideSeries[])[] {
+  const panels: SlideSeries[][] = [];
+  for (const each of series) {
+    const fitting = panels.find(([first]) => {
+      const sizes = [sizeOf(first), sizeOf(each)];
+      return first.unit === each.unit && Math.max(...sizes) <= mostApart * Math.min(...sizes);
+    });
+    if (fitting === undefined) panels.push([each]);
+    else fitting.push(each);
+  }
+  return panels;
+}
+
+/** Name of a line: its place where all of a panel are of one quantity, else all of it. */
+function lineName(panel: readonly SlideSeries[], { name }: SlideSeries): string {
+  const one = new Set(panel.map((each) => quantityOf(each.name))).size === 1;
+  return one ? placeOf(name) : quantityWords(quantityOf(name));
+}
+
+function panelPicture(
+  maker: Maker,
+  panel: readonly SlideSeries[],
+  { time, limits, colours }: Slide,
+  box: { readonly y: number; readonly height: number },
+): Element[] {
+  const lines = panel.map((each) => ({ name: lineName(panel, each), values: each.values }));
+  const course = { time, lines, limits: limitsOn(panel, limits) };
+  const [{ unit, name }] = panel;
+  const fromZero = unit !== 'pH' && unit !== 'degC';
+  const set: CourseSet = { title: unit, unit, fromZero, runs: [course] };
+  const frame: Frame = {
+    width: width - 2 * margin,
+    height: box.height - 24,
+    ...{ left: 62, right: 190, top: 14, bottom: 34, letters: 17 },
+  };
+  const svg = coursePicture(maker, {
+    course,
+    vertical: domainOf(set),
+    horizontal: [time[0], time[time.length - 1]],
+    colours,
+    frame,
+  });
+  svg.setAttribute('x', String(margin));
+  svg.setAttribute('y', String(box.y + 24));
+  const quantities = [...new Set(panel.map((each) => quantityWords(quantityOf(each.name))))];
+  const words = quantities.length === 1 ? quantities[0] : quantities.join(', ');
+  const label = maker.svg(
+    'text',
+    { x: margin + 4, y: box.y + 16, 'font-size': 17, 'font-weight': 600, fill: colours.soft },
+    unit === quantityOf(name) ? words : `${words}, ${unit}`,
+  );
+  return [label, svg];
+}
+
+/**
+ * Courses as one standalone SVG, 16 to 9: series of one unit share a panel, panels stand one above the
+ * other. The same input gives the same bytes.
+ */
+export function slide(asked: Slide): string {
+  const maker = newMaker();
+  const { title, time, series, colours } = asked;
+  const panels = panelsOf(series);
+  const each = (height - head - 26) / panels.length;
+  const parts = panels.flatMap((panel, i) =>
+    panelPicture(maker, panel, asked, { y: head + i * each, height: each }),
+  );
+  const svg = sheet(maker, { width, height }, colours, [
+    maker.svg(
+      'text',
+      { x: margin + 4, y: 42, 'font-size': 26, 'font-weight': 700, fill: colours.ink },
+      title,
+    ),
+    ...parts,
+    maker.svg(
+      'text',
+      { x: width - margin, y: height - 14, 'font-size': 15, 'text-anchor': 'end', fill: colours.soft },
+      'day of the run',
+    ),
+  ]);
+  const ends = series.map(
+    ({ name, unit, values }) =>
+      `${seriesWords(name)} from ${shown(values[0])} to ${shown(values[values.length - 1])} ${unit}`,
+  );
+  const days = `day ${shown(time[0])} to ${shown(time[time.length - 1])}`;
+  const done = finished(maker, svg, { title, description: `${ends.join('; ')}; ${days}.` });
+  return `${done.outerHTML}\n`;
+}

@@ -1,0 +1,62 @@
+import type { Model } from '../../model/model.js';
+import { offerOf } from '../../run/settings.js';
+import type { DailyValue, Scenario } from '../../scenario/scenario.js';
+import { valueOn } from '../../scenario/value-on.js';
+import { sum } from '../../base/sum.js';
+
+/** Mean over the days of the run. */
+function mean(value: DailyValue, scenario: Scenario): number {
+  const days = Array.from({ length: Math.max(1, Math.ceil(scenario.days)) }, (_, day) => day);
+  return sum(days.map((day) => valueOn(value, scenario.startDate, day))) / days.length;
+}
+
+/** Feed offered to each cohort at the start, g d-1 (0 for one that is stocked later). */
+export function feedAtStart(scenario: Scenario): readonly number[] {
+  return scenario.cohorts.map(({ ration, number, mass }) => {
+    const { fed, share } = offerOf(ration, number * mass, number);
+    return fed + share * number * mass;
+  });
+}
+
+/** TAN by the design rule, g N d-1: protein fed x `limit.tan-per-protein` (Timmons & Ebeling). */
+export function tanByRule(model: Model): number {
+  const { scenario, parameters } = model;
+  const protein = feedAtStart(scenario).map((feed, index) => feed * scenario.cohorts[index].feed.protein);
+  return sum(protein) * parameters.value('limit.tan-per-protein.value');
+}
+
+/**
+ * TAN that fish excrete by the rows of this model, g N d-1: what is eaten x the TAN of the feeding row.
+ * Throws RangeError where a cohort has no such row.
+ */
+export function tanByModel(model: Model): number {
+  const { scenario, parameters, rows } = model;
+  const eaten = 1 - parameters.value('fish.uneaten');
+  return sum(
+    feedAtStart(scenario).map((feed, index) => {
+      const id = `feeding@${scenario.cohorts[index].name}`;
+      const tan = rows.find((row) => row.id === id)?.entries.find(({ component }) => component === 'tan');
+      if (tan === undefined) throw new RangeError(`no TAN in a row ${id}`);
+      return feed * eaten * tan.coefficient;
+    }),
+  );
+}
+
+/**
+ * Water lost a day, m3 d-1, mean over the run: evaporation, transpiration of full crops, leaks and
+ * exchange.
+ */
+export function waterLost(model: Model): number {
+  const { scenario, parameters } = model;
+  const et0 = mean(scenario.et0, scenario);
+  const open = parameters.value('water.open-coefficient');
+  const covered = parameters.value('water.covered-coefficient');
+  const vessels = scenario.vessels.map(
+    (vessel) => et0 * (open * vessel.open + covered * vessel.covered) + vessel.leak + vessel.exchange,
+  );
+  const crops = scenario.plantings.map(
+    ({ area, crop, start, cover = 1 }) =>
+      (start === 'empty' ? 0 : area) * cover * et0 * parameters.value(`crop.${crop}.kc-full`),
+  );
+  return sum([...vessels, ...crops]);
+}

@@ -1,0 +1,142 @@
+import { waterState } from '../../model/layout.js';
+import { scopeTo } from '../../model/scope.js';
+import type { waterComponents } from '../../processes/components.js';
+import { waterChemistry } from '../../model/water-chemistry.js';
+import { arrhenius, bell, monod, reserve } from '../../processes/kernels/limits.js';
+import type { Run, Sample } from '../../run/run.js';
+import { sum } from '../../base/sum.js';
+
+/** Where TAN went, and how the biofilm of some vessels worked: what the areal rates of tables leave out. */
+export interface SizeReasons {
+  /** TAN that fish, solids and dead cells released, g N d-1: `mean` of the run, and of the output step of `most`. */
+  readonly released: { readonly mean: number; readonly most: number };
+  /** Of all TAN that went, the `share` (0..1) oxidised in each vessel, taken up by crops, lost to air or with water. */
+  readonly went: readonly { readonly to: string; readonly share: number }[];
+  /** Areal rate in the vessels asked about, g N m-2 d-1: `mean` of the run, and of the output step of `most`. */
+  readonly arealRate: { readonly mean: number; readonly most: number };
+  /** Mean `value` of each condition there, and the `factor` that it leaves of the rate at 20 degC without any lack. */
+  readonly factors: readonly {
+    readonly name: string;
+    readonly value: number;
+    readonly unit: string;
+    readonly factor: number;
+  }[];
+  /** Share of the room on those surfaces that biofilm fills, 0..1: at the `start` and at the `end`. */
+  readonly filled: { readonly start: number; readonly end: number };
+}
+
+/** Rates over output steps of a sum of rows, each times a coefficient. */
+function ratesOf(
+  run: Run,
+  terms: readonly { row: number; times: number }[],
+): { mean: number; most: number; whole: number } {
+  const { samples } = run;
+  const at = ({ x }: Sample): number => sum(terms.map(({ row, times }) => times * x[row]));
+  const steps = samples
+    .slice(1)
+    .map((sample, i) => (at(sample) - at(samples[i])) / (sample.time - samples[i].time));
+  const whole = at(samples[samples.length - 1]);
+  return { whole, mean: whole / samples[samples.length - 1].time, most: Math.max(...steps) };
+}
+
+/** Rows that move TAN, other than by water between vessels, with how much of it per unit. */
+function tanRows(run: Run): readonly { row: number; times: number; process: string; place: string }[] {
+  return run.model.rows.flatMap(({ process, place, entries }, row) => {
+    const times = sum(
+      entries
+        .filter(({ component, state }) => component === 'tan' && state >= 0)
+        .map(({ coefficient }) => coefficient),
+    );
+    return times === 0 ? [] : [{ row, times, process, place }];
+  });
+}
+
+const fateNames: Readonly<Record<string, string>> = {
+  'tan-uptake': 'taken up by crops',
+  'ammonia-loss': 'lost to air',
+  transport: 'carried out with water',
+};
+
+function wentTo(run: Run): SizeReasons['went'] {
+  const amounts = new Map<string, number>();
+  for (const { row, times, process, place } of tanRows(run)) {
+    if (times >= 0) continue;
+    const to = process.startsWith('ammonia-oxidation')
+      ? `oxidised in ${place}`
+      : (fateNames[process] ?? process);
+    amounts.set(to, (amounts.get(to) ?? 0) + ratesOf(run, [{ row, times: -times }]).whole);
+  }
+  const whole = sum(amounts.values());
+  return [...amounts]
+    .map(([to, amount]) => ({ to, share: amount / whole }))
+    .filter(({ share }) => share > 0)
+    .sort((a, b) => b.share - a.share);
+}
+
+/** Mean over samples and vessels. */
+function meanOf(run: Run, cells: readonly number[], of: (sample: Sample, cell: number) => number): number {
+  return (
+    sum(run.samples.flatMap((sample) => cells.map((cell) => of(sample, cell)))) /
+    (run.samples.length * cells.length)
+  );
+}
+
+function factorsIn(run: Run, cells: readonly number[]): SizeReasons['factors'] {
+  const values = scopeTo(run.model.parameters, {});
+  const water = (component: (typeof waterComponents)[number]): number =>
+    meanOf(run, cells, ({ y, volume }, cell) => y[waterState(cell, component)] / volume[cell]);
+  const tan = water('tan');
+  const oxygen = water('oxygen');
+  const alkalinity = water('alkalinity');
+  const pH = meanOf(run, cells, (sample, cell) => waterChemistry(run.model.parameters, sample, cell).pH);
+  const temperature = meanOf(run, cells, (sample, cell) => sample.temperature[cell]);
+  const k = (id: string): number => values.value(id);
+  return [
+    { name: 'TAN', value: tan, unit: 'mg N/L', factor: monod(tan, k('aob.k-tan')) },
+    { name: 'oxygen', value: oxygen, unit: 'mg/L', factor: monod(oxygen, k('aob.k-oxygen')) },
+    {
+      name: 'alkalinity',
+      value: alkalinity,
+      unit: 'meq/L',
+      factor: reserve(alkalinity, k('aob.k-alkalinity')),
+    },
+    { name: 'pH', value: pH, unit: '', factor: bell(pH, k('aob.ph-low'), k('aob.ph-high')) },
+    {
+      name: 'temperature',
+      value: temperature,
+      unit: 'degC',
+      factor: arrhenius(k('aob.growth-theta'), temperature),
+    },
+  ];
+}
+
+/**
+ * Why the model does not agree with an areal rate: what a run says of TAN and of the biofilm of some vessels (`cells`, by
+ * index).
+ */
+export function sizeReasons(run: Run, cells: readonly number[]): SizeReasons {
+  const { layout, scenario, parameters } = run.model;
+  const rows = tanRows(run);
+  const surface = sum(cells.map((cell) => scenario.vessels[cell].surface));
+  const places = new Set(cells.map((cell) => layout.cells[cell]));
+  const released = ratesOf(
+    run,
+    rows.filter(({ times, process }) => times > 0 && process !== 'transport'),
+  );
+  const oxidised = ratesOf(
+    run,
+    rows
+      .filter(({ process, place }) => process.startsWith('ammonia-oxidation') && places.has(place))
+      .map(({ row, times }) => ({ row, times: -times / surface })),
+  );
+  const room = parameters.value('biofilm.capacity') * surface;
+  const filled = ({ y }: Sample): number =>
+    sum(cells.map((cell) => y[layout.aob[cell]] + y[layout.nob[cell]])) / room;
+  return {
+    released: { mean: released.mean, most: released.most },
+    went: wentTo(run),
+    arealRate: { mean: oxidised.mean, most: oxidised.most },
+    factors: factorsIn(run, cells),
+    filled: { start: filled(run.samples[0]), end: filled(run.samples[run.samples.length - 1]) },
+  };
+}

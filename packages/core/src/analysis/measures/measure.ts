@@ -1,0 +1,199 @@
+import { type Fault, InputError } from '../../base/faults.js';
+import { nearest } from '../../base/nearest.js';
+import type { Model } from '../../model/model.js';
+import { conserved } from '../../processes/components.js';
+import { budgetOf } from '../../result/budget.js';
+import { fateNames, fatesOf } from '../../result/fates.js';
+import { judge } from '../../result/judge.js';
+import type { Run } from '../../run/run.js';
+import { joints, NoAnswerError, type Phrase, phraseOf, type PhrasePart, phraseText } from './phrase.js';
+import { levelOf, type MeasureReading, type Scale, scaleOfWord } from './scale.js';
+import { type StatisticName, statistics, stretchOfRun, windowOf } from './window.js';
+
+/** Names of the statistics that a series may be asked for. */
+export const statisticNames = Object.keys(statistics) as readonly StatisticName[];
+
+/** `highest nitrate@sump averaged 7 d from 30 d`: a statistic of a series. */
+export function statisticMeasure(
+  statistic: StatisticName,
+  [series]: readonly string[],
+  parts: readonly PhrasePart[],
+  model: Model,
+): MeasureReading {
+  const scale = scaleOfWord(series, model);
+  const { window, faults } = windowOf(parts, model.scenario);
+  const all = [...('problem' in scale ? [scale] : []), ...faults];
+  if (statistic === 'mean' && window.averaging > 0)
+    all.push({ got: 'averaged', problem: 'a mean is averaged already', expected: 'from and to' });
+  if ('problem' in scale || all.length > 0) return all;
+  return {
+    ...scale,
+    ...(statistic === 'change' && { difference: true }),
+    of: (run) => statistics[statistic](stretchOfRun(run, series, window)),
+  };
+}
+
+const hyphened = (name: string): string => name.replaceAll(' ', '-');
+const fates = fateNames.map(hyphened);
+
+function unknown(problem: string, got: string | undefined, known: readonly string[]): Fault {
+  const near = nearest(got ?? '', known);
+  return { got: got ?? 'nothing', problem, expected: known.join(', '), ...(near && { nearest: near }) };
+}
+
+/** `share nitrogen sludge`: of all that came of a conserved quantity, the share that went to one fate; 0 where none did. */
+export function shareMeasure([quantityWord, fateWord]: readonly string[]): MeasureReading {
+  const quantity = conserved.find((name) => name === quantityWord);
+  const fate = fates.find((name) => name === fateWord);
+  const faults: Fault[] = [];
+  if (quantity === undefined) faults.push(unknown('no such conserved quantity', quantityWord, conserved));
+  if (fate === undefined) faults.push(unknown('no such fate', fateWord, fates));
+  if (quantity === undefined || fate === undefined) return faults;
+  return {
+    unit: '1',
+    dimension: 'share',
+    of: (run) => {
+      const { to } = fatesOf(budgetOf(run, quantity, 'system'));
+      return to.find(({ name }) => hyphened(name) === fate)?.share ?? 0;
+    },
+  };
+}
+
+/** `days tan@tank above 1 mg N/L`: how long a series is beyond a level, d; lines between output times are straight. */
+export function daysMeasure(
+  [series]: readonly string[],
+  parts: readonly PhrasePart[],
+  model: Model,
+): MeasureReading {
+  const sides = parts.filter(({ joint }) => joint === 'above' || joint === 'below');
+  const [side] = sides;
+  const scale = scaleOfWord(series, model);
+  const { window, faults } = windowOf(parts, model.scenario);
+  const all = [...('problem' in scale ? [scale] : []), ...faults];
+  if (sides.length !== 1)
+    all.push({
+      got: `days ${series}`,
+      problem: sides.length === 0 ? 'beyond what?' : 'two levels',
+      expected: 'above VALUE or below VALUE',
+    });
+  if (side === undefined || 'problem' in scale) return all;
+  const level = levelOf(side.words, scale, model.parameters);
+  if (typeof level !== 'function') all.push(level);
+  if (typeof level !== 'function' || all.length > 0) return all;
+  const direction = side.joint === 'above' ? 'above' : 'below';
+  return {
+    unit: 'd',
+    dimension: 'time',
+    of: (run) => {
+      const { times, values } = stretchOfRun(run, series, window);
+      return judge(times, values, { value: level(run.model.parameters), direction }, 0).total;
+    },
+  };
+}
+
+/** One number that a whole run gives. */
+export interface Measure extends Scale {
+  /** As asked, one space between words. */
+  readonly text: string;
+  /**
+   * The number, in `unit`. Throws NoAnswerError where the run broke off or has no value to be counted.
+   */
+  of(run: Run): number;
+}
+
+const kinds = [...statisticNames, 'days', 'share'];
+
+/** Faults of parts that a measure does not take or takes once. */
+function partFaults({ parts }: Phrase, taken: readonly string[]): Fault[] {
+  return parts.flatMap(({ joint, words }, i): Fault[] => {
+    if (!taken.includes(joint)) return [{ got: `${joint} ${words}`, problem: 'does not belong here' }];
+    const again = parts.findIndex((part) => part.joint === joint) < i;
+    return again ? [{ got: `${joint} ${words}`, problem: `${joint} is said twice` }] : [];
+  });
+}
+
+/** A word too many before the first joining word is mostly a joining word misspelled. */
+function headFaults({ head }: Phrase, length: number): Fault[] {
+  const extra = head[length];
+  if (extra === undefined) return [];
+  const near = nearest(extra, joints);
+  return [
+    {
+      got: head.slice(length).join(' '),
+      problem: 'not understood',
+      expected: joints.join(', '),
+      ...(near && { nearest: near }),
+    },
+  ];
+}
+
+function readMeasure(phrase: Phrase, model: Model): MeasureReading {
+  const [kind, ...rest] = phrase.head;
+  switch (kind) {
+    case 'days': {
+      const faults = [...headFaults(phrase, 2), ...partFaults(phrase, joints)];
+      return faults.length > 0 ? faults : daysMeasure(rest, phrase.parts, model);
+    }
+    case 'share': {
+      const faults = [...headFaults(phrase, 3), ...partFaults(phrase, [])];
+      return faults.length > 0 ? faults : shareMeasure(rest);
+    }
+    default: {
+      const statistic = statisticNames.find((name) => name === kind);
+      if (statistic === undefined) {
+        const near = nearest(kind ?? '', kinds);
+        const got = kind ?? 'nothing';
+        return [
+          { got, problem: 'no such statistic', expected: kinds.join(', '), ...(near && { nearest: near }) },
+        ];
+      }
+      const faults = [...headFaults(phrase, 2), ...partFaults(phrase, ['averaged', 'from', 'to'])];
+      return faults.length > 0 ? faults : statisticMeasure(statistic, rest, phrase.parts, model);
+    }
+  }
+}
+
+/** Faults of a phrase, each saying which phrase and, with `where`, where it was written. */
+export function phraseFaults(faults: readonly Fault[], text: string, where: string | undefined): Fault[] {
+  return faults.map((fault) => ({ ...(where === undefined ? {} : { file: where }), key: text, ...fault }));
+}
+
+/**
+ * Reads a measure from a phrase already cut. Throws InputError with every fault.
+ * @param where what to name in faults, such as an option
+ */
+export function measureFrom(phrase: Phrase, model: Model, where?: string): Measure {
+  const text = phraseText(phrase);
+  const reading = readMeasure(phrase, model);
+  if ('of' in reading) {
+    return {
+      ...reading,
+      text,
+      of: (run) => {
+        const { kind, time } = run.outcome;
+        if (kind !== 'done') throw new NoAnswerError(`the run broke off on day ${time}: ${kind}`);
+        const value = reading.of(run);
+        if (Number.isFinite(value)) return value;
+        throw new NoAnswerError(`${text}: no value there to be counted`);
+      },
+    };
+  }
+  throw new InputError(phraseFaults(reading, text, where));
+}
+
+/**
+ * Reads a measure, in words:
+ *
+ * - `highest|lowest|mean|first|last|change SERIES [averaged TIME] [from WHEN] [to WHEN]`
+ * - `days SERIES above|below VALUE [averaged TIME] [from WHEN] [to WHEN]`: how long, in d
+ * - `share QUANTITY FATE`: of all that came of a conserved quantity, the share that went there (names of
+ *   `fatesOf`, hyphens for spaces), such as `share nitrogen kept-in-living-fish`
+ *
+ * WHEN is a time after the start or a date; VALUE is a number, one with a unit, or the id of a number of the tables.
+ * @param model tells which series there are and when the run starts and ends
+ * @param where what to name in faults, such as an option
+ * Throws InputError with every fault.
+ */
+export function measureOf(text: string, model: Model, where?: string): Measure {
+  return measureFrom(phraseOf(text), model, where);
+}

@@ -1,0 +1,177 @@
+import { calendarDays } from '../../base/calendar.js';
+import type { Fault } from '../../base/faults.js';
+import { sum } from '../../base/sum.js';
+import { parseQuantity } from '../../base/units.js';
+import { runningMean } from '../../result/judge.js';
+import { seriesOf } from '../../result/series.js';
+import type { Run } from '../../run/run.js';
+import type { Scenario } from '../../scenario/scenario.js';
+import { NoAnswerError, type PhrasePart } from './phrase.js';
+
+/** The part of a run that a measure looks at, and the time over which it averages first. */
+export interface Window {
+  /** d since the start. */
+  readonly from: number;
+  /** d; absent: the end of the run. */
+  readonly to?: number;
+  /** d; 0: not averaged. */
+  readonly averaging: number;
+}
+
+type Clock = Pick<Scenario, 'days' | 'startDate'>;
+
+/** Reads a time such as `30 d`. */
+function timeOf(words: string, joint: string): number | Fault {
+  const answer = parseQuantity(words, 'time');
+  if ('value' in answer) return answer.value;
+  return { got: words === '' ? `nothing after ${joint}` : words, ...answer };
+}
+
+/** Reads a time after the start or a date. */
+function dayOf(words: string, joint: string, clock: Clock): number | Fault {
+  if (!/^\d{4}-\d/.test(words)) return timeOf(words, joint);
+  const day = calendarDays(words);
+  if (day === undefined)
+    return { got: words, problem: 'no such date', expected: 'a date such as 2026-03-01' };
+  return day - (calendarDays(clock.startDate) ?? 0);
+}
+
+/**
+ * Reads the joining words `averaged TIME`, `from WHEN` and `to WHEN` against the clock of a run.
+ * @returns the window, and all that is wrong with it
+ */
+export function windowOf(
+  parts: readonly PhrasePart[],
+  clock: Clock,
+): { readonly window: Window; readonly faults: readonly Fault[] } {
+  const faults: Fault[] = [];
+  const read = (joint: 'averaged' | 'from' | 'to'): number | undefined => {
+    const part = parts.find((each) => each.joint === joint);
+    if (part === undefined) return undefined;
+    const found = joint === 'averaged' ? timeOf(part.words, joint) : dayOf(part.words, joint, clock);
+    if (typeof found === 'number') return found;
+    faults.push(found);
+    return undefined;
+  };
+  const averaging = read('averaged') ?? 0;
+  const from = read('from') ?? 0;
+  const to = read('to');
+  const end = to ?? clock.days;
+  if (from < 0 || from > clock.days || end > clock.days || end < 0) {
+    faults.push({
+      got: `${from} d to ${end} d`,
+      problem: 'outside the run',
+      expected: `from 0 to ${clock.days} d`,
+    });
+  } else if (end <= from) {
+    faults.push({ got: `${from} d to ${end} d`, problem: 'the end does not come after the beginning' });
+  } else if (averaging > end - from) {
+    faults.push({
+      got: `${averaging} d`,
+      problem: 'averaged over longer than what is looked at',
+      expected: `at most ${end - from} d`,
+    });
+  }
+  return { window: { from, averaging, ...(to === undefined ? {} : { to }) }, faults };
+}
+
+/** Values at ascending times, straight lines between them. */
+export interface Stretch {
+  readonly times: readonly number[];
+  readonly values: Float64Array;
+}
+
+/** The straight line between two points of a stretch. */
+function between({ times, values }: Stretch, after: number, time: number): number {
+  const share = (time - times[after - 1]) / (times[after] - times[after - 1]);
+  return values[after - 1] + share * (values[after] - values[after - 1]);
+}
+
+/** Room for rounding of the times of outputs, d. */
+const instant = 1e-9;
+
+/** The part of a course from one time to another, with values on the lines at its ends. */
+function cut(course: Stretch, from: number, to: number): Stretch {
+  const { times, values } = course;
+  const cutTimes: number[] = [];
+  const cutValues: number[] = [];
+  times.forEach((time, i) => {
+    const before = i > 0 ? times[i - 1] : time;
+    for (const edge of [from, to]) {
+      if (before < edge - instant && time > edge + instant) {
+        cutTimes.push(edge);
+        cutValues.push(between(course, i, edge));
+      }
+    }
+    if (time >= from - instant && time <= to + instant) {
+      cutTimes.push(time);
+      cutValues.push(values[i]);
+    }
+  });
+  const sorted = cutTimes.map((time, i) => ({ time, value: cutValues[i] })).sort((a, b) => a.time - b.time);
+  return { times: sorted.map(({ time }) => time), values: Float64Array.from(sorted, ({ value }) => value) };
+}
+
+/**
+ * What a measure looks at: the course within the window, then its running means over the averaging time,
+ * every mean lying wholly within the window. Throws NoAnswerError where the course ends too early.
+ */
+export function stretchOf(course: Stretch, window: Window): Stretch {
+  const last = course.times[course.times.length - 1];
+  const to = window.to ?? last;
+  if (to > last + instant || to - window.from < window.averaging - instant)
+    throw new NoAnswerError(`the run ends on day ${last}`);
+  const { times, values } = cut(course, window.from, to);
+  if (window.averaging === 0) return { times, values };
+  const means = runningMean(times, values, window.averaging);
+  const full = times.findIndex((time) => time - times[0] >= window.averaging * (1 - 1e-9));
+  return { times: times.slice(full), values: means.slice(full) };
+}
+
+/** The one kind of series that has no value at times: the mean mass of no fish. */
+const gappy = /^fish-mean-mass@/;
+
+/**
+ * The stretch of a series of a run that a measure looks at. Throws NoAnswerError where a value is missing
+ * that ought to be there, or the run ends too early.
+ */
+export function stretchOfRun(run: Run, series: string, window: Window): Stretch {
+  const times = run.samples.map(({ time }) => time);
+  const stretch = stretchOf({ times, values: seriesOf(run, series).values }, window);
+  const hole = stretch.values.findIndex((value) => !Number.isFinite(value));
+  if (hole >= 0 && !gappy.test(series))
+    throw new NoAnswerError(`${series} has no value on day ${stretch.times[hole]}`);
+  return stretch;
+}
+
+/** Time-weighted mean of the straight lines, over the lines whose ends both have a value. */
+function mean({ times, values }: Stretch): number {
+  const lines = times
+    .slice(1)
+    .map((time, i) => ({ width: time - times[i], height: (values[i] + values[i + 1]) / 2 }))
+    .filter(({ height }) => !Number.isNaN(height));
+  return sum(lines.map(({ width, height }) => width * height)) / sum(lines.map(({ width }) => width));
+}
+
+/** The most extreme of the values there are. */
+function extreme({ values }: Stretch, sign: 1 | -1): number {
+  return values.reduce(
+    (best, value) => (Number.isNaN(best) || sign * value > sign * best ? value : best),
+    Number.NaN,
+  );
+}
+
+const first = ({ values }: Stretch): number => values[0];
+const last = ({ values }: Stretch): number => values[values.length - 1];
+
+/** One number for a stretch of a series; NaN where no value is there to be counted. */
+export const statistics = {
+  highest: (stretch) => extreme(stretch, 1),
+  lowest: (stretch) => extreme(stretch, -1),
+  mean,
+  first,
+  last,
+  change: (stretch) => last(stretch) - first(stretch),
+} as const satisfies Readonly<Record<string, (stretch: Stretch) => number>>;
+
+export type StatisticName = keyof typeof statistics;

@@ -1,0 +1,175 @@
+import { InputError } from '../../base/faults.js';
+import type { TableRow } from '../../library/table-row.js';
+import type { Limit } from '../../result/limit-check.js';
+import type { OpenScenario } from '../../scenario/read-scenario.js';
+import { type MemberNote, openTally, type Tally } from './accumulator.js';
+import {
+  type Basis,
+  basisOf,
+  memberOf,
+  type MemberOutcome,
+  type Outline,
+  type Questions,
+} from './members.js';
+import { openRuns } from './open-runs.js';
+import { type Bands, bandsOf, type Summary, summaryOf } from './quantiles.js';
+import { openSampling, type Sampling } from './sampling.js';
+
+/** The `median` and bands of one series, in `unit`, one entry for each output time. */
+export interface SeriesBands {
+  readonly name: string;
+  readonly unit: string;
+  readonly median: Float64Array;
+  /** 25 % and 75 %. */
+  readonly band50: readonly [Float64Array, Float64Array];
+  /** 5 % and 95 %. */
+  readonly band90: readonly [Float64Array, Float64Array];
+  /** How far a quantile may be off at most, in `unit`; 0 for up to 128 members. */
+  readonly resolution: number;
+}
+
+/** How the members stood to one limit. */
+export interface LimitOdds extends Limit {
+  readonly place: string;
+  /** Members that could be judged. */
+  readonly judged: number;
+  /** Those of them that passed the limit. */
+  readonly passed: number;
+  /** passed / judged; NaN where none was judged. */
+  readonly probability: number;
+  /** When first passed, d, over the members that passed it. */
+  readonly first: Bands;
+  /** How long in all, d, over the members that passed it. */
+  readonly total: Bands;
+}
+
+/** What was asked of every member and what came out. */
+export interface AskedSummary extends Summary {
+  readonly text: string;
+  readonly unit: string;
+  /** The first member that had no answer, and why. */
+  readonly unanswered: MemberNote | null;
+}
+
+/** A condition: its margin over the members, and how many hold it. */
+export interface KeptSummary extends AskedSummary {
+  /** Members that hold it. */
+  readonly holds: number;
+  /** holds / answered. */
+  readonly share: number;
+}
+
+/** What an ensemble says. */
+export interface EnsembleResult {
+  readonly sampling: Sampling;
+  /** Members that ran, failed ones included. */
+  readonly ran: number;
+  readonly failed: readonly MemberNote[];
+  /** Numbers that were drawn. */
+  readonly drawn: readonly TableRow[];
+  /** Output times, d. */
+  readonly times: readonly number[];
+  readonly series: readonly SeriesBands[];
+  readonly limits: readonly LimitOdds[];
+  readonly measures: readonly AskedSummary[];
+  readonly conditions: readonly KeptSummary[];
+}
+
+function bandsOfSeries(outline: Outline, tally: Tally): readonly SeriesBands[] {
+  const width = outline.times.length;
+  return outline.series.map(({ name, unit }, index) => {
+    const column = (p: number): Float64Array =>
+      Float64Array.from(outline.times, (_, i) => tally.series.quantile(index * width + i, p));
+    const widths = outline.times.map((_, i) => tally.series.width(index * width + i));
+    const resolution = widths.reduce((most, each) => Math.max(most, each), 0);
+    return {
+      name,
+      unit,
+      median: column(0.5),
+      band50: [column(0.25), column(0.75)],
+      band90: [column(0.05), column(0.95)],
+      resolution,
+    };
+  });
+}
+
+/** What a tally says of an ensemble, whole or not. */
+export function ensembleResult(outline: Outline, sampling: Sampling, tally: Tally): EnsembleResult {
+  const { judged, passed, answers, holds, failed, unanswered } = tally.state();
+  const questions = [...outline.measures, ...outline.conditions].map(({ text, unit }, i): AskedSummary => ({
+    text,
+    unit,
+    ...summaryOf(answers[i]),
+    unanswered: unanswered[i],
+  }));
+  return {
+    sampling,
+    ran: tally.size(),
+    failed,
+    drawn: outline.rows,
+    times: outline.times,
+    series: bandsOfSeries(outline, tally),
+    limits: outline.limits.map((limit, i) => ({
+      ...limit,
+      judged: judged[i],
+      passed: passed[i],
+      probability: passed[i] / judged[i],
+      first: bandsOf((p) => tally.limits.quantile(2 * i, p)),
+      total: bandsOf((p) => tally.limits.quantile(2 * i + 1, p)),
+    })),
+    measures: questions.slice(0, outline.measures.length),
+    conditions: questions.slice(outline.measures.length).map((question, i) => {
+      const held = holds[i].reduce((sum, each) => sum + each, 0);
+      return { ...question, holds: held, share: held / question.answered };
+    }),
+  };
+}
+
+/**
+ * Runs members of an ensemble by their number, 0 to N - 1, each on its own. Throws InputError for a sampling that cannot
+ * be.
+ * @param open the system, read
+ * @param basis what is drawn and what is asked of each member, as `basisOf` gives it
+ * @param sampling how members are drawn
+ * @param options relative `tolerance` of the integration (default as for `simulate`), and `room`, which gives the array
+ *   for so many numbers of the series of a member (default: a new one each)
+ */
+export function openMembers(
+  open: OpenScenario,
+  { rows, measures, conditions }: Pick<Basis, 'rows' | 'measures' | 'conditions'>,
+  sampling: Sampling,
+  { room, ...options }: { readonly tolerance?: number; readonly room?: (size: number) => Float64Array } = {},
+): (member: number) => MemberOutcome {
+  const runAt = openRuns(open, rows, { ...options, reuse: true });
+  const draw = openSampling(
+    sampling,
+    rows.map(({ id }) => id),
+  );
+  return (member) => {
+    try {
+      return memberOf(runAt(draw(member)), measures, conditions, room);
+    } catch (error) {
+      if (error instanceof InputError) return { kind: 'failed', reason: error.message };
+      throw error;
+    }
+  };
+}
+
+/**
+ * An ensemble run in one go: members drawn from the ranges of every number that the system uses, bands of
+ * every series, the odds of passing each limit, and what was asked. A member whose run breaks off is
+ * counted and named, and in no band. `tolerance` is the relative one of the integration.
+ * Throws InputError for a sampling or questions that cannot be.
+ */
+export function ensembleOf(
+  open: OpenScenario,
+  sampling: Sampling,
+  questions: Questions = { measures: [], conditions: [] },
+  options: { readonly tolerance?: number } = {},
+): EnsembleResult {
+  const basis = basisOf(open, questions, options);
+  const run = openMembers(open, basis, sampling, options);
+  const tally = openTally(basis, sampling.members);
+  for (let member = 0; member < sampling.members; member++) tally.add(member, run(member));
+  return ensembleResult(basis, sampling, tally);
+}

@@ -1,0 +1,188 @@
+import { createParameters } from '../../library/parameters.js';
+import type { TableRow } from '../../library/table-row.js';
+import { compileModel } from '../../model/compile.js';
+import type { Limit } from '../../result/limit-check.js';
+import { limitNames, limitsOf } from '../../result/limits.js';
+import { contentHash, scenarioHash, version } from '../../result/record.js';
+import { allSeries } from '../../result/series.js';
+import { simulate } from '../../run/driver.js';
+import type { Run } from '../../run/run.js';
+import { outputTimes } from '../../run/sample-buffer.js';
+import type { OpenScenario } from '../../scenario/read-scenario.js';
+import { type Condition, conditionOf } from '../measures/condition.js';
+import { type Measure, measureOf } from '../measures/measure.js';
+import { NoAnswerError } from '../measures/phrase.js';
+
+/** What is asked of every run, in words: see `measureOf` and `conditionOf`. */
+export interface Questions {
+  readonly measures: readonly string[];
+  readonly conditions: readonly string[];
+}
+
+/** What an ensemble is about, as plain data. */
+export interface Outline {
+  readonly title: string;
+  readonly measures: readonly Pick<Measure, 'text' | 'unit'>[];
+  readonly conditions: readonly Pick<Condition, 'text' | 'unit'>[];
+  /** Every number with a range that reading, running and judging used, sorted by id. */
+  readonly rows: readonly TableRow[];
+  readonly series: readonly { readonly name: string; readonly unit: string }[];
+  readonly limits: readonly (Limit & { readonly place: string })[];
+  /** Output times of a whole run, d. */
+  readonly times: readonly number[];
+  /** Hash of the scenario as a run's manifest gives it: tells of which run these are the bands. */
+  readonly scenario: string;
+  /** Hash of the system, the version, the tolerance and the numbers drawn. */
+  readonly hash: string;
+}
+
+/** What draws are made around: a system run once with the numbers of the tables as they stand. */
+export interface Basis extends Outline {
+  readonly run: Run;
+  readonly measures: readonly Measure[];
+  readonly conditions: readonly Condition[];
+}
+
+const asked = ({ text, unit }: Pick<Measure, 'text' | 'unit'>): Pick<Measure, 'text' | 'unit'> => ({
+  text,
+  unit,
+});
+
+/** The plain part of a basis, to be kept with what was tallied. */
+export function outlineOf(basis: Basis): Outline {
+  const { title, rows, series, limits, times, scenario, hash } = basis;
+  const measures = basis.measures.map(asked);
+  const conditions = basis.conditions.map(asked);
+  return { title, measures, conditions, rows, series, limits, times, scenario, hash };
+}
+
+/** Looks at everything that is asked, so that the numbers it reads are known. */
+function askAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' | 'conditions'>): void {
+  const asking = [
+    ...measures.map((measure) => () => measure.of(run)),
+    ...conditions.map((condition) => () => condition.margin(run)),
+  ];
+  for (const ask of asking) {
+    try {
+      ask();
+    } catch (error) {
+      if (!(error instanceof NoAnswerError)) throw error;
+    }
+  }
+}
+
+/**
+ * Runs a system once with the numbers as they stand, to see which of them it uses and what it can be asked.
+ * A number that only other draws would use (a process that never works here) is not drawn.
+ *
+ * Throws InputError with the faults of the questions.
+ * @param options relative `tolerance` of the integration, and where the questions were written, for messages
+ */
+export function basisOf(
+  open: OpenScenario,
+  questions: Questions,
+  options: { readonly tolerance?: number; readonly where?: { measures?: string; conditions?: string } } = {},
+): Basis {
+  const { scenario, resolved, used } = open.reading;
+  const parameters = createParameters(scenario.overrides);
+  const model = compileModel(scenario, parameters);
+  const { where = {}, ...simulation } = options;
+  const measures = questions.measures.map((text) => measureOf(text, model, where.measures));
+  const conditions = questions.conditions.map((text) => conditionOf(text, model, where.conditions));
+  const run = simulate(model, simulation);
+  const series = allSeries(run);
+  limitsOf(run, series);
+  askAll(run, { measures, conditions });
+  const rows = [...new Set([...used, ...parameters.used()])]
+    .sort()
+    .map((id) => parameters.row(id))
+    .filter(({ distribution }) => distribution !== 'fixed');
+  return {
+    title: scenario.title,
+    run,
+    measures,
+    conditions,
+    rows,
+    series: series.map(({ name, unit }) => ({ name, unit })),
+    limits: limitNames(model),
+    times: outputTimes(scenario.days, scenario.every),
+    scenario: scenarioHash(scenario),
+    hash: contentHash({ version, scenario, plain: resolved.plain, rows, tolerance: run.tolerance }),
+  };
+}
+
+/** What one number of a run is, or why it has none. */
+export interface Answer {
+  /** NaN where the run has no answer. */
+  readonly value: number;
+  readonly reason?: string;
+}
+
+/** What an ensemble keeps of one member: a whole run, or why it failed. Holds no more than plain data. */
+export type MemberOutcome =
+  | {
+      readonly kind: 'done';
+      /** Series after series, one value for each output time. */
+      readonly series: Float64Array;
+      /** For each limit: whether judged (1 or 0), when first passed (NaN: never), how long in all. */
+      readonly limits: Float64Array;
+      readonly measures: readonly Answer[];
+      /** Margins, and beside them whether they hold. */
+      readonly conditions: readonly (Answer & { readonly holds: boolean })[];
+    }
+  | { readonly kind: 'failed'; readonly reason: string };
+
+/** Numbers kept of a limit. */
+export const LIMIT_NUMBERS = 3;
+
+/** The answer of a run, or its reason for having none. */
+function answerOf(ask: () => number): Answer {
+  try {
+    return { value: ask() };
+  } catch (error) {
+    if (error instanceof NoAnswerError) return { value: Number.NaN, reason: error.message };
+    throw error;
+  }
+}
+
+/** How a run that broke off is named. */
+function reasonOf(run: Run): string {
+  const { kind, time, worst } = run.outcome;
+  return `${kind} on day ${time}${worst === undefined ? '' : ` at ${worst}`}`;
+}
+
+/**
+ * Takes from a run what an ensemble keeps of it.
+ * @param room gives the array for so many numbers of the series; default: a new one
+ */
+export function memberOf(
+  run: Run,
+  measures: readonly Measure[],
+  conditions: readonly Condition[],
+  room: (size: number) => Float64Array = (size) => new Float64Array(size),
+): MemberOutcome {
+  if (run.outcome.kind !== 'done') return { kind: 'failed', reason: reasonOf(run) };
+  const all = allSeries(run);
+  const width = run.samples.length;
+  const series = room(all.length * width);
+  all.forEach(({ values }, i) => {
+    series.set(values, i * width);
+  });
+  const stood = limitsOf(run, all);
+  const limits = stood.flatMap(({ judged, first = Number.NaN, total }) => [judged ? 1 : 0, first, total]);
+  return {
+    kind: 'done',
+    series,
+    limits: Float64Array.from(limits),
+    measures: measures.map((measure) => answerOf(() => measure.of(run))),
+    conditions: conditions.map((condition) => {
+      let holds = false;
+      const answer = answerOf(() => {
+        const judgement = condition.judge(run, stood);
+        holds = judgement.holds;
+        return judgement.margin;
+      });
+      return { ...answer, holds };
+    }),
+  };
+}

@@ -1,0 +1,61 @@
+import { keyOf, uniformAt } from '../../base/hashes.js';
+import { quantile } from '../../library/distributions.js';
+import { createParameters, parametersAt } from '../../library/parameters.js';
+import type { TableRow } from '../../library/table-row.js';
+import { compileModel } from '../../model/compile.js';
+import { simulate } from '../../run/driver.js';
+import type { Run } from '../../run/run.js';
+import { reusedRoom } from '../../run/sample-buffer.js';
+import type { OpenScenario } from '../../scenario/read-scenario.js';
+
+/** Most tries at a legal draw. */
+const mostTries = 1000;
+
+/** Whether a value makes sense for a row: finite, and above 0 where its low end is. */
+const legal = (row: TableRow, value: number): boolean =>
+  Number.isFinite(value) && (row.low <= 0 || value > 0);
+
+function valueOf(row: TableRow, u: number): number {
+  let value = quantile(row, u);
+  // The far tail of a normal distribution may fall below 0: another draw then, fixed by the first.
+  const key = keyOf(Math.floor(u * 2 ** 53), row.id);
+  for (let tries = 0; !legal(row, value) && tries < mostTries; tries++)
+    value = quantile(row, uniformAt(key, tries));
+  if (!legal(row, value)) throw new RangeError(`no legal draw of ${row.id} in ${mostTries} tries`);
+  return value;
+}
+
+/** The values of rows at uniform numbers (0..1), one for each, by id. Throws RangeError where a row has no legal value. */
+export function valuesAt(rows: readonly TableRow[], u: ArrayLike<number>): ReadonlyMap<string, number> {
+  return new Map(rows.map((row, i) => [row.id, valueOf(row, u[i])]));
+}
+
+/** How runs are made. */
+export interface RunsOptions {
+  /** Relative tolerance of the integration; default as for `simulate`. */
+  readonly tolerance?: number;
+  /** Whether each run is read out before the next is asked for: its samples then make way for those of the next. */
+  readonly reuse?: boolean;
+}
+
+/**
+ * Runs of one system with numbers of the tables drawn from their ranges. Reading, compiling and running are
+ * all done anew with the drawn numbers; only the text is parsed, and closure checked at random draws, once.
+ * @param rows what is drawn
+ * @returns the run at uniform numbers (0..1), one for each row. It throws InputError where the drawn numbers make no system.
+ */
+export function openRuns(
+  open: OpenScenario,
+  rows: readonly TableRow[],
+  { reuse = false, ...options }: RunsOptions = {},
+): (u: ArrayLike<number>) => Run {
+  const given = createParameters(open.reading.scenario.overrides);
+  const room = reuse ? reusedRoom() : undefined;
+  const simulation = { ...options, ...(room && { room }) };
+  return (u) => {
+    room?.clear();
+    const values = valuesAt(rows, u);
+    const scenario = open.again(parametersAt(values, given));
+    return simulate(compileModel(scenario, parametersAt(values, given), { closureDraws: 0 }), simulation);
+  };
+}

@@ -1,0 +1,191 @@
+import { mean } from 'd3-array';
+import { dateAfter } from '../base/calendar.js';
+import { openFitProblem, type FitRequest } from './fit-problem.js';
+import { minimise } from './search.js';
+import { dayOf, type Observation } from './readings.js';
+import { covarianceOf, informationOf } from './diagnostics.js';
+import { enough, searchProblem } from './search.js';
+import { InputError } from '../base/faults.js';
+import { createRandom } from '../base/random.js';
+import { unitOfMeasurable } from '../scenario/measurables.js';
+import type { Measurable } from '../scenario/scenario.js';
+import { aheadAt, drawsOf, normalDraw } from './forecast.js';
+
+/** How a backtest is made. */
+export interface BacktestRequest extends FitRequest {
+  /** Days from one forecast to the next. */
+  readonly step: number;
+  /** Days of log before the first forecast. */
+  readonly warmUp: number;
+  /** Draws of the fitted numbers in each forecast. */
+  readonly members: number;
+  /** Of the draws: a whole number from 0. */
+  readonly seed: number;
+}
+
+/** How far ahead, d: from the day after the one before to this. */
+const horizons = [7, 14, 28] as const;
+
+/** How forecasts of a quantity did at one distance. */
+export interface BacktestScore {
+  readonly reads: Measurable;
+  readonly vessel: string;
+  /** Of the errors; '' for pH. */
+  readonly unit: string;
+  /** Readings up to so many days ahead, from the day after the horizon before. */
+  readonly horizon: number;
+  /** Readings judged. */
+  readonly count: number;
+  /** Mean absolute error of the model (middle of its draws), in the internal unit. */
+  readonly model: number;
+  /** The same of the forecast that the last reading stays. */
+  readonly last: number;
+  /** The same of the mean of the last 28 days. */
+  readonly month: number;
+  /** Share of the readings whose interval meets the band of 50 %, 0..1. */
+  readonly in50: number;
+  /** The same of the band of 90 %. */
+  readonly in90: number;
+}
+
+/** A backtest; `failed` counts the draws whose run broke off. */
+export interface Backtest {
+  /** Last date known to each forecast. */
+  readonly origins: readonly string[];
+  readonly failed: number;
+  readonly scores: readonly BacktestScore[];
+  readonly notes: readonly string[];
+}
+
+interface Case {
+  readonly observation: Observation;
+  readonly horizon: number;
+  readonly model: number;
+  readonly last: number;
+  readonly month: number;
+  readonly in50: boolean;
+  readonly in90: boolean;
+}
+
+/** The two forecasts that need no model; undefined where the past has no such reading. */
+function baselines(
+  past: readonly Observation[],
+  to: Observation,
+  today: number,
+): { last: number; month: number } | undefined {
+  const own = past
+    .filter(({ reading, cell }) => reading.reads === to.reading.reads && cell === to.cell)
+    .sort((a, b) => a.time - b.time);
+  if (own.length === 0) return undefined;
+  const last = own[own.length - 1].reading.value;
+  const lately = own.filter(({ time }) => time > today - 28);
+  return { last, month: mean(lately, ({ reading }) => reading.value) ?? last };
+}
+
+function scored(cases: readonly Case[], nameOf: (cell: number) => string): readonly BacktestScore[] {
+  const keys = [
+    ...new Set(
+      cases.map(({ observation, horizon }) => `${observation.reading.reads}|${observation.cell}|${horizon}`),
+    ),
+  ];
+  return keys
+    .map((key): BacktestScore => {
+      const own = cases.filter(
+        ({ observation, horizon }) => `${observation.reading.reads}|${observation.cell}|${horizon}` === key,
+      );
+      const error = (of: 'model' | 'last' | 'month'): number =>
+        mean(own, (each) => Math.abs(each[of] - each.observation.reading.value)) ?? Number.NaN;
+      const [{ observation, horizon }] = own;
+      return {
+        reads: observation.reading.reads,
+        vessel: nameOf(observation.cell),
+        unit: unitOfMeasurable[observation.reading.reads],
+        horizon,
+        count: own.length,
+        model: error('model'),
+        last: error('last'),
+        month: error('month'),
+        in50: own.filter(({ in50 }) => in50).length / own.length,
+        in90: own.filter(({ in90 }) => in90).length / own.length,
+      };
+    })
+    .sort(
+      (a, b) => a.reads.localeCompare(b.reads) || a.vessel.localeCompare(b.vessel) || a.horizon - b.horizon,
+    );
+}
+
+/**
+ * What forecasts from this log would have been worth: fits to what was known at a day, forecasts the days after with the
+ * feed and temperature that were known then, holds the readings against it, and steps on.
+ * @throws InputError as openFitProblem does, and where the log is too short for one forecast
+ */
+export function backtest(request: BacktestRequest): Backtest {
+  const { step, warmUp, members, seed, tolerance = 1e-4 } = request;
+  const whole = openFitProblem(request);
+  const first = Math.max(dayOf(whole.scenario, request.log.from), 0) + warmUp;
+  const lastDay = whole.days - 1;
+  const origins: string[] = [];
+  for (let day = first; day < lastDay; day += step) origins.push(dateAfter(whole.scenario.startDate, day));
+  if (origins.length === 0) {
+    throw new InputError([
+      {
+        file: request.log.file,
+        problem: 'the log is too short for one forecast',
+        expected: `more than ${warmUp} days`,
+      },
+    ]);
+  }
+  const random = createRandom(seed);
+  let start = new Float64Array(whole.free.length);
+  let failed = 0;
+  const cases = origins.flatMap((until): Case[] => {
+    const known = openFitProblem({ ...request, until, numbers: whole.free }, horizons[2]);
+    const today = known.days - known.ahead;
+    const coming = whole.observations.filter(({ time }) => time >= today && time <= today + horizons[2] - 1);
+    const problem = searchProblem(known);
+    const minimum = minimise(problem, start, { gain: enough, most: 20, carryOn: true });
+    start = Float64Array.from(minimum.at);
+    const { jacobian } = minimum;
+    const curvature = Array.from(minimum.predicted, (value, i) => problem.loss(i, value).curvature);
+    const covariance = covarianceOf(informationOf(jacobian, curvature));
+    const sought = coming.map(({ reading, cell, time }) => ({
+      reads: reading.reads,
+      cell,
+      time: time - today,
+    }));
+    const runs = drawsOf([...minimum.at], covariance, members, random)
+      .map((at) => aheadAt(known, at, sought, undefined, tolerance))
+      .filter((values) => values !== undefined);
+    failed += members - runs.length;
+    return coming.flatMap((observation, i): Case[] => {
+      const base = baselines(known.observations, observation, today);
+      if (base === undefined || runs.length === 0) return [];
+      const { reads, low, high } = observation.reading;
+      const error = known.errorOf(reads);
+      const middle = runs.map((values) => values[i]).sort((a, b) => a - b);
+      const shown = middle
+        .map((value) => value + error.deviation(value) * normalDraw(random))
+        .sort((a, b) => a - b);
+      const at = (share: number): number =>
+        shown[Math.min(Math.floor(share * shown.length), shown.length - 1)];
+      const meets = (share: number): boolean => high >= at((1 - share) / 2) && low <= at((1 + share) / 2);
+      const ahead = observation.time - today;
+      return [
+        {
+          observation,
+          horizon: horizons.find((horizon) => ahead < horizon) ?? horizons[2],
+          model: middle[Math.floor(middle.length / 2)],
+          ...base,
+          in50: meets(0.5),
+          in90: meets(0.9),
+        },
+      ];
+    });
+  });
+  return {
+    origins,
+    failed,
+    scores: scored(cases, (cell) => whole.scenario.vessels[cell].name),
+    notes: whole.notes,
+  };
+}

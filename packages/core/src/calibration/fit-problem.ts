@@ -1,0 +1,200 @@
+import { calendarDays } from '../base/calendar.js';
+import { InputError } from '../base/faults.js';
+import { createParameters, type Parameters } from '../library/parameters.js';
+import type { WaterLog } from '../log/water-log.js';
+import { compileModel } from '../model/compile.js';
+import { simulate } from '../run/driver.js';
+import type { Run } from '../run/run.js';
+import { trueValue } from '../run/test-kit.js';
+import type { Measurable, Scenario } from '../scenario/scenario.js';
+import { defaultFree } from './default-free.js';
+import { type FitSystem, openScenarios, valuesAt } from './fitted-system.js';
+import type { Free } from './free-parameter.js';
+import { readFree } from './read-free.js';
+import { readingError, type ReadingError } from './reading-loss.js';
+import { dayOf, type Observation, observationsOf } from './readings.js';
+import { logForcing, type LogForcing, type UnloggedFeed } from './with-log.js';
+
+/** What is looked for in a run: a quantity in a vessel at a time, d. */
+export interface Sought {
+  readonly reads: Measurable;
+  readonly cell: number;
+  readonly time: number;
+}
+
+/**
+ * What truly stands in a run, on the straight line between its outputs; undefined where the run broke off or a
+ * value is not finite. The run must reach every time.
+ */
+export function predictionsOf(run: Run, sought: readonly Sought[]): Float64Array | undefined {
+  if (run.outcome.kind !== 'done') return undefined;
+  const { model, samples } = run;
+  const step = samples[1].time - samples[0].time;
+  const at = (sample: number, { reads, cell }: Sought): number =>
+    trueValue(reads, { model, ...samples[sample] }, cell);
+  const values = Float64Array.from(sought, (each) => {
+    const before = Math.min(Math.floor(each.time / step), samples.length - 1);
+    const rest = each.time - samples[before].time;
+    if (rest <= 0) return at(before, each);
+    const after = Math.min(before + 1, samples.length - 1);
+    const share = rest / (samples[after].time - samples[before].time);
+    return at(before, each) * (1 - share) + at(after, each) * share;
+  });
+  return values.every(Number.isFinite) ? values : undefined;
+}
+
+/** What is fitted, and to what. */
+export interface FitRequest {
+  readonly system: FitSystem;
+  readonly log: WaterLog;
+  /** As `--free` writes them; none: a usual set. */
+  readonly free: readonly string[];
+  /** What may vary with its prior, in place of `free`. */
+  readonly numbers?: readonly Free[];
+  /** Last date of the log that counts; absent: its last. */
+  readonly until?: string;
+  /** Default `last`. */
+  readonly unloggedFeed?: UnloggedFeed;
+  /** Relative tolerance of the runs; default 1e-4, far below the error of any kit. */
+  readonly tolerance?: number;
+  /** Called after each run, for a progress bar. */
+  readonly onRun?: () => void;
+}
+
+/** A system, its log and what may vary, ready to be run. */
+export interface FitProblem {
+  readonly scenario: Scenario;
+  readonly parameters: Parameters;
+  readonly free: readonly Free[];
+  readonly observations: readonly Observation[];
+  /** Last date that counts. */
+  readonly until: string;
+  /** Length of the runs, d: to the day after the last date and some days on. */
+  readonly days: number;
+  /** Days that they go on after the last date. */
+  readonly ahead: number;
+  readonly errorOf: (reads: Measurable) => ReadingError;
+  /** The scenario at standard deviates, with the log's feed and temperature. */
+  readonly scenarioAt: (at: ArrayLike<number>) => Scenario;
+  /** What the log tells of feed and temperature. */
+  readonly forcing: LogForcing;
+  /** Values looked for in a run at deviates; undefined where the run breaks off. */
+  readonly predict: (at: ArrayLike<number>, sought: readonly Sought[]) => Float64Array | undefined;
+  /** What was assumed and left out, one line each. */
+  readonly notes: readonly string[];
+}
+
+/** What readings of a log are looked for as. */
+export function soughtOf(observations: readonly Observation[]): readonly Sought[] {
+  return observations.map(({ reading, cell, time }) => ({ reads: reading.reads, cell, time }));
+}
+
+const nitrogen: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate'];
+
+function logFault(log: WaterLog, scenario: Scenario, until: string): InputError | undefined {
+  const { file } = log;
+  if (log.from === '') return new InputError([{ file, problem: 'an empty log: no row has a date' }]);
+  if (calendarDays(until) === undefined || until < log.from) {
+    return new InputError([
+      {
+        file,
+        problem: 'no row of the log is left up to the last date that counts',
+        got: until,
+        expected: `a date from ${log.from} to ${log.to}`,
+      },
+    ]);
+  }
+  const end = dayOf(scenario, until);
+  if (end < 0 || dayOf(scenario, log.from) > scenario.days) {
+    return new InputError([
+      {
+        file,
+        problem: `the log lies outside the run of the system file: nothing in it can be held against the model`,
+        got: `${log.from} to ${until}`,
+        expected: `dates in the ${scenario.days} days from start-date ${scenario.startDate}`,
+      },
+    ]);
+  }
+  return undefined;
+}
+
+function* warningsOf(observations: readonly Observation[]): Generator<string> {
+  if (!observations.some(({ reading }) => nitrogen.includes(reading.reads)))
+    yield 'warning: no reading of ammonia, nitrite or nitrate: the log tells nothing of how nitrogen turns over';
+  for (const reads of nitrogen) {
+    const own = observations.filter(({ reading }) => reading.reads === reads);
+    if (own.length > 1 && own.every(({ reading }) => reading.value <= 0 || reading.low === -Infinity))
+      yield `warning: all ${own.length} readings of ${reads} are zero or below what the kit shows: they only bound it`;
+  }
+}
+
+/**
+ * Makes a fit ready: reads the system for as long as the log goes, takes from the log feed, temperature and readings, and
+ * reads what may vary.
+ * @param ahead days that the runs go on after the last date
+ * @throws InputError where the log is empty, of another time, or holds no reading of this system, and where a free
+ *   number is none
+ */
+export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
+  const { system, log, tolerance = 1e-4 } = request;
+  const whole = system.read([]).scenario;
+  const until = request.until !== undefined && request.until < log.to ? request.until : log.to;
+  const fault = logFault(log, whole, until);
+  if (fault !== undefined) throw fault;
+  const days = dayOf(whole, until) + 1 + ahead;
+  const base = system.read([], days);
+  const scenario: Scenario = { ...base.scenario, every: 1 };
+  const { all: observations, notes: left } = observationsOf(log, scenario, until);
+  if (observations.length === 0) {
+    throw new InputError([
+      {
+        file: log.file,
+        problem: 'no reading in the log is of this system and within its run: there is nothing to fit to',
+        expected: `readings in ${scenario.vessels.map(({ name }) => name).join(', ')}, from ${scenario.startDate} on`,
+      },
+    ]);
+  }
+  const forcing = logForcing(log, scenario, until, request.unloggedFeed ?? 'last');
+  const parameters = createParameters(scenario.overrides);
+  const model = compileModel(forcing.over(scenario), parameters);
+  const { parameters: read } = simulate(model, { tolerance }).model;
+  const used = [...base.used, ...read.used()];
+  const names = request.free.length > 0 ? request.free : defaultFree(scenario, parameters, used);
+  const free = request.numbers ?? readFree(names, scenario, parameters);
+  const unread = free.filter(({ kind, name }) => kind === 'number' && !used.includes(name));
+  const scenarios = openScenarios(system, base, days);
+  const scenarioAt = (at: ArrayLike<number>): Scenario =>
+    forcing.over({ ...scenarios(valuesAt(free, at)), every: 1 });
+  const runAt = (at: ArrayLike<number>): Run => {
+    const built = scenarioAt(at);
+    const run = simulate(compileModel(built, createParameters(built.overrides), { closureDraws: 0 }), {
+      tolerance,
+    });
+    request.onRun?.();
+    return run;
+  };
+  return {
+    scenario,
+    parameters,
+    free,
+    observations,
+    until,
+    days,
+    ahead,
+    errorOf: (reads) => readingError(parameters, reads),
+    scenarioAt,
+    forcing,
+    predict: (at, sought) => predictionsOf(runAt(at), sought),
+    notes: [
+      ...left,
+      ...forcing.notes,
+      ...unread.map(({ name }) => `warning: nothing in this system reads ${name}: it stays at its prior`),
+      ...warningsOf(observations),
+      ...(days - ahead > whole.days
+        ? [
+            `the log goes on after the ${whole.days} days of the file: the run is made ${days - ahead} days long`,
+          ]
+        : []),
+    ],
+  };
+}

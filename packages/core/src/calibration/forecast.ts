@@ -1,0 +1,266 @@
+import { quantileSorted } from 'd3-array';
+import { Matrix } from 'ml-matrix';
+import { dateAfter } from '../base/calendar.js';
+import { normalQuantile } from '../base/normal.js';
+import { createRandom } from '../base/random.js';
+import { createParameters } from '../library/parameters.js';
+import { compileModel } from '../model/compile.js';
+import { endStateOf } from '../result/record.js';
+import { simulate } from '../run/driver.js';
+import type { Run } from '../run/run.js';
+import { unitOfMeasurable } from '../scenario/measurables.js';
+import type { Action, Cohort, DailyValue, Deed, Measurable, Pump, Scenario } from '../scenario/scenario.js';
+import { rootOf } from './diagnostics.js';
+import { fitDoubts, type SavedFit } from './fit-file.js';
+import {
+  type FitProblem,
+  type FitRequest,
+  openFitProblem,
+  predictionsOf,
+  type Sought,
+} from './fit-problem.js';
+import { type FitSystem, type FittedValue, settingsOf, valuesAt, withFittedStart } from './fitted-system.js';
+
+/** Deeds that set something which then stands. */
+const settings: ReadonlySet<Deed['kind']> = new Set(['feed', 'top-up', 'source-water', 'pump', 'aeration']);
+
+function later(value: DailyValue, day: number): DailyValue {
+  return value.kind === 'daily'
+    ? { kind: 'daily', values: value.values.slice(Math.min(day, value.values.length - 1)) }
+    : value;
+}
+
+function turned(pump: Pump, day: number): Pump {
+  return pump.timer === undefined
+    ? pump
+    : { ...pump, timer: { ...pump.timer, offset: pump.timer.offset - day } };
+}
+
+/** Dated deeds from a day on; what was set before stands from the first moment. */
+function actionsFrom(actions: readonly Action[], day: number): readonly Action[] {
+  return actions.flatMap((action): Action[] => {
+    if (action.at >= day) return [{ ...action, at: action.at - day }];
+    return settings.has(action.deed.kind) ? [{ ...action, at: 0 }] : [];
+  });
+}
+
+/**
+ * A scenario from a whole day of its run on, with what stands there at the end of a run up to that day. Places that the
+ * run does not know start as the scenario says. Whether a rule was holding, and what a weekly cap has let in, is not
+ * carried over.
+ */
+export function goOn(past: Run, scenario: Scenario, day: number): Scenario {
+  const { rainTank, air } = scenario;
+  return {
+    ...scenario,
+    startDate: dateAfter(scenario.startDate, day),
+    days: scenario.days - day,
+    et0: later(scenario.et0, day),
+    ...(air === undefined ? {} : { air: later(air, day) }),
+    ...(rainTank === undefined ? {} : { rainTank: { ...rainTank, rain: later(rainTank.rain, day) } }),
+    vessels: scenario.vessels.map((vessel) => ({ ...vessel, temperature: later(vessel.temperature, day) })),
+    pumps: scenario.pumps.map((pump) => turned(pump, day)),
+    actions: actionsFrom(scenario.actions, day),
+    saved: endStateOf(past),
+  };
+}
+
+const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** Feed of a cohort as a file has it. */
+function feeding({ cohorts, actions }: Scenario, name: string): unknown {
+  const cohort = cohorts.find((each: Cohort) => each.name === name);
+  const deeds = actions.filter(({ deed }: Action) => deed.kind === 'feed' && deed.cohort === name);
+  return [cohort?.ration, cohort?.feed, deeds.map(({ at, deed }) => ({ at, deed }))];
+}
+
+/**
+ * The scenario of a what-if at fitted values. The log's feed and temperature stand for what lies ahead as well, save
+ * where the what-if says something of its own about them.
+ */
+export function whatIfAt(
+  problem: FitProblem,
+  system: FitSystem,
+  values: readonly FittedValue[],
+  today: number,
+): Scenario {
+  const { scenario: own, forcing, days } = problem;
+  const written = withFittedStart(system.read(settingsOf(values), days).scenario, values);
+  const forced = forcing.over({ ...written, every: 1 });
+  const fedAnew = new Set(
+    written.cohorts
+      .map(({ name }) => name)
+      .filter((name) => !same(feeding(own, name), feeding(written, name))),
+  );
+  const isFeed = ({ deed }: Action): boolean => deed.kind === 'feed' && fedAnew.has(deed.cohort);
+  const rations = written.cohorts
+    .filter(({ name }) => fedAnew.has(name))
+    .map(({ name, ration }): Action => ({
+      at: today,
+      deed: { kind: 'feed', cohort: name, ration, factor: 1 },
+    }));
+  const vessels = forced.vessels.map((vessel, cell) => {
+    const before = own.vessels.find(({ name }) => name === vessel.name);
+    const { temperature } = written.vessels[cell];
+    return same(before?.temperature, temperature) ? vessel : { ...vessel, temperature };
+  });
+  return {
+    ...forced,
+    vessels,
+    actions: [
+      ...forced.actions.filter((action) => !isFeed(action)),
+      ...rations,
+      ...written.actions.filter((action) => isFeed(action) && action.at >= today),
+    ],
+  };
+}
+
+/** How a forecast is made. */
+export interface ForecastRequest extends Omit<FitRequest, 'free' | 'numbers'> {
+  readonly fit: SavedFit;
+  /** Days ahead, whole. */
+  readonly days: number;
+  /** Draws of the numbers; the first is the fit itself. */
+  readonly members: number;
+  /** Of the draws: a whole number from 0. */
+  readonly seed: number;
+  /** The system as it is to be from tomorrow on; absent: as it is. */
+  readonly whatIf?: FitSystem;
+}
+
+/** Shares of the draws that lie below each line of a band. */
+const bandShares = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
+
+/** A quantity in the days ahead. */
+export interface ForecastCourse {
+  readonly reads: Measurable;
+  readonly vessel: string;
+  /** Of the values; '' for pH. */
+  readonly unit: string;
+  /**
+   * For each day the values below which 5, 25, 50, 75 and 95 % of the draws lie: what is there, in the internal unit.
+   */
+  readonly truth: readonly (readonly number[])[];
+  /** The same of what a kit would show, its error drawn too. */
+  readonly reading: readonly (readonly number[])[];
+}
+
+/** What is to be expected. */
+export interface Forecast {
+  /** First morning of the forecast, the day after the last date of the log. */
+  readonly from: string;
+  readonly dates: readonly string[];
+  /** Draws that the bands are made of. */
+  readonly members: number;
+  /** Draws whose run broke off; they are not in the bands. */
+  readonly failed: number;
+  readonly courses: readonly ForecastCourse[];
+  readonly notes: readonly string[];
+}
+
+const foretold: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen'];
+
+/** A standard normal draw. */
+export function normalDraw(random: () => number): number {
+  return normalQuantile(Math.min(Math.max(random(), 1e-12), 1 - 1e-12));
+}
+
+/** Deviates drawn from a fit; the first is the fit itself. */
+export function drawsOf(
+  middle: readonly number[],
+  covariance: Matrix,
+  members: number,
+  random: () => number,
+): readonly Float64Array[] {
+  const root = rootOf(covariance);
+  return Array.from({ length: members }, (_, member) => {
+    const draw = middle.map(() => (member === 0 ? 0 : normalDraw(random)));
+    return Float64Array.from(
+      middle,
+      (each, j) => each + draw.reduce((sum, z, k) => sum + root.get(j, k) * z, 0),
+    );
+  });
+}
+
+const run = (scenario: Scenario, tolerance: number) =>
+  simulate(compileModel(scenario, createParameters(scenario.overrides), { closureDraws: 0 }), { tolerance });
+
+/**
+ * Values looked for in the days ahead (times from tomorrow morning on), at deviates; undefined where a run breaks
+ * off.
+ */
+export function aheadAt(
+  problem: FitProblem,
+  at: Float64Array,
+  sought: readonly Sought[],
+  whatIf: FitSystem | undefined,
+  tolerance: number,
+): Float64Array | undefined {
+  const today = problem.days - problem.ahead;
+  const known = problem.scenarioAt(at);
+  const past = run(
+    { ...known, days: today, actions: known.actions.filter((action) => action.at < today) },
+    tolerance,
+  );
+  if (past.outcome.kind !== 'done') return undefined;
+  const coming = whatIf === undefined ? known : whatIfAt(problem, whatIf, valuesAt(problem.free, at), today);
+  return predictionsOf(run(goOn(past, coming, today), tolerance), sought);
+}
+
+/**
+ * What a fitted system will do: from the state at the end of the log, for each draw of the fitted numbers by its own
+ * run through the log, with the log's late feed and temperature going on, or with a what-if laid over it. The notes say
+ * where the fit was made of another system, or of another log.
+ * @throws InputError as openFitProblem does
+ */
+export function forecast(request: ForecastRequest): Forecast {
+  const { fit, days, members, seed, tolerance = 1e-4 } = request;
+  const problem = openFitProblem({ ...request, free: [], numbers: fit.numbers }, days);
+  const cells = [...new Set(problem.observations.map(({ cell }) => cell))].sort((a, b) => a - b);
+  const places = cells.flatMap((cell) => foretold.map((reads) => ({ reads, cell })));
+  const sought = places.flatMap((place) =>
+    Array.from({ length: days + 1 }, (_, time) => ({ ...place, time })),
+  );
+  const random = createRandom(seed);
+  const middle = fit.numbers.map(({ deviate }) => deviate);
+  const draws = drawsOf(middle, new Matrix(fit.covariance.map((row) => [...row])), members, random);
+  const runs = draws
+    .map((at) => {
+      request.onRun?.();
+      return aheadAt(problem, at, sought, request.whatIf, tolerance);
+    })
+    .filter((values) => values !== undefined);
+  const band = (values: number[]): number[] => {
+    const sorted = values.sort((a, b) => a - b);
+    return bandShares.map((share) => quantileSorted(sorted, share) ?? Number.NaN);
+  };
+  const from = dateAfter(problem.until, 1);
+  const courses = places.map(({ reads, cell }, p): ForecastCourse => {
+    const error = problem.errorOf(reads);
+    const on = (day: number): number[] => runs.map((values) => values[p * (days + 1) + day]);
+    const shown = (value: number): number => value + error.deviation(value) * normalDraw(random);
+    const all = Array.from({ length: days + 1 }, (_, day) => day);
+    return {
+      reads,
+      vessel: problem.scenario.vessels[cell].name,
+      unit: unitOfMeasurable[reads],
+      truth: all.map((day) => band(on(day))),
+      reading: all.map((day) => band(on(day).map(shown))),
+    };
+  });
+  return {
+    from,
+    dates: Array.from({ length: days + 1 }, (_, day) => dateAfter(from, day)),
+    members: runs.length,
+    failed: members - runs.length,
+    courses,
+    notes: [
+      ...problem.notes,
+      ...fitDoubts(fit, {
+        scenario: request.system.read([]).scenario,
+        log: request.log,
+        until: problem.until,
+      }),
+    ],
+  };
+}

@@ -1,0 +1,68 @@
+import { daysBetween } from '../base/calendar.js';
+import { sha256 } from '../base/hashes.js';
+import type { LogReading, WaterLog } from '../log/water-log.js';
+import type { Scenario } from '../scenario/scenario.js';
+
+/** A reading held against a run. */
+export interface Observation {
+  readonly reading: LogReading;
+  /** Place of its vessel among those of the system. */
+  readonly cell: number;
+  /** d since the start of the run. */
+  readonly time: number;
+}
+
+/** The readings that a run can be held against, and what was left out, one line each. */
+export interface Observations {
+  readonly all: readonly Observation[];
+  readonly notes: readonly string[];
+}
+
+/** Days from the start of a scenario to a moment of its log. */
+export function dayOf(scenario: Scenario, date: string): number {
+  return daysBetween(scenario.startDate, date);
+}
+
+/**
+ * Readings of a log in the vessels of a system from its start up to a date, that date included. Temperatures are left
+ * to the forcing.
+ */
+export function observationsOf(log: WaterLog, scenario: Scenario, until: string): Observations {
+  const cells = new Map(scenario.vessels.map(({ name }, cell) => [name, cell]));
+  const strange = new Map<string, number>();
+  let early = 0;
+  let late = 0;
+  const all = log.readings.flatMap((reading): Observation[] => {
+    if (reading.reads === 'temperature') return [];
+    const cell = cells.get(reading.vessel);
+    if (cell === undefined) {
+      strange.set(reading.vessel, (strange.get(reading.vessel) ?? 0) + 1);
+      return [];
+    }
+    const time = dayOf(scenario, reading.date) + reading.hour;
+    if (reading.date > until) late += 1;
+    else if (time < 0) early += 1;
+    else return [{ reading, cell, time }];
+    return [];
+  });
+  const notes = [...strange].map(
+    ([vessel, count]) => `${count} readings in ${vessel}, which this system does not have: left out`,
+  );
+  if (early > 0) notes.push(`${early} readings before ${scenario.startDate}, where the run starts: left out`);
+  if (late > 0) notes.push(`${late} readings after ${until}: left out`);
+  return { all, notes };
+}
+
+/** Hash of what was read of a log up to a date, that date included: intervals, feed and when they were. */
+export function logHash({ readings, feed }: WaterLog, until: string): string {
+  const facts = readings
+    .filter(({ date }) => date <= until)
+    .map(({ date, hour, reads, vessel, low, high }) => [
+      ...[date, hour, reads, vessel],
+      ...[low, high].map(String),
+    ]);
+  const fed = feed
+    .filter(({ date }) => date <= until)
+    .map(({ date, cohort, grams }) => [date, cohort, grams]);
+  return sha256(JSON.stringify([facts, fed]));
+}

@@ -1,0 +1,56 @@
+import { sum } from '../base/sum.js';
+import type { Scenario, StartVessel, StartWater } from '../scenario/scenario.js';
+import type { StartQuantity } from './free-parameter.js';
+
+/** What a vessel or the whole system is to hold at the start: `start.nitrate@sump`. */
+export interface StartAmount {
+  readonly name: string;
+  /** g m-3, eq m-3; g for settled solids. */
+  readonly value: number;
+}
+
+type InWater = Exclude<StartQuantity, 'settled'>;
+
+const fields: Readonly<Record<InWater, keyof StartWater>> = {
+  ammonia: 'tan',
+  nitrite: 'nitrite',
+  nitrate: 'nitrate',
+  alkalinity: 'alkalinity',
+  oxygen: 'oxygen',
+  chloride: 'chloride',
+  solids: 'solids',
+};
+
+/** What a scenario says of a quantity at the start: in one vessel, or the mean by volume (settled solids: in all). */
+export function startAmount(scenario: Scenario, quantity: StartQuantity, vessel?: string): number {
+  const starts = scenario.start.filter((start) => vessel === undefined || start.vessel === vessel);
+  if (quantity === 'settled') return sum(starts.map(({ settled }) => settled));
+  const field = fields[quantity];
+  return (
+    sum(starts.map(({ water, volume }) => water[field] * volume)) / sum(starts.map(({ volume }) => volume))
+  );
+}
+
+function changed(start: StartVessel, quantity: StartQuantity, value: number, places: number): StartVessel {
+  if (quantity === 'settled') return { ...start, settled: value / places };
+  const field = fields[quantity];
+  // More alkalinity comes as bicarbonate, so that pH stays about where it was.
+  const carbon =
+    quantity === 'alkalinity' ? start.water.carbon + value - start.water.alkalinity : start.water.carbon;
+  return { ...start, water: { ...start.water, carbon: Math.max(carbon, 0), [field]: value } };
+}
+
+/** A scenario with other water at the start: all vessels alike where none is named. Settled solids are shared by floors. */
+export function withStart(scenario: Scenario, amounts: readonly StartAmount[]): Scenario {
+  const floors = new Set(scenario.vessels.filter(({ floor }) => floor > 0).map(({ name }) => name));
+  const start = amounts.reduce<readonly StartVessel[]>((starts, { name, value }) => {
+    const [, quantity, vessel] = /^start\.([a-z]+)(?:@(.+))?$/.exec(name) ?? [];
+    const mine = ({ vessel: place }: StartVessel): boolean =>
+      (vessel === undefined || place === vessel) && (quantity !== 'settled' || floors.has(place));
+    const places = starts.filter(mine).length;
+    return starts.map((each) =>
+      mine(each) ? changed(each, quantity as StartQuantity, value, places) : each,
+    );
+  }, scenario.start);
+  return { ...scenario, start };
+}

@@ -1,0 +1,164 @@
+/** What is dissolved or suspended in the water of a vessel, in the order of its states. */
+export const waterComponents = [
+  'tan',
+  'nitrite',
+  'nitrate',
+  'solids',
+  'alkalinity',
+  'carbon',
+  'oxygen',
+  'chloride',
+] as const;
+
+/**
+ * What is dissolved or suspended in water: `tan`, `nitrite`, `nitrate` g N, `solids` g dry, `alkalinity` eq, `carbon`
+ * mol, `oxygen` g, `chloride` g.
+ */
+export type WaterComponent = (typeof waterComponents)[number];
+
+/** What sits on surfaces and floors, or lives, and is held as a state. */
+export type FixedComponent =
+  'aob' | 'nob' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
+
+/** What exists only outside the water: it enters or leaves through a named account. */
+export type OutsideComponent =
+  | 'feed-nitrogen'
+  | 'feed-demand'
+  | 'dinitrogen'
+  | 'ammonia-gas'
+  | 'oxygen-gas'
+  | 'carbon-dioxide-gas'
+  | 'base'
+  | 'water';
+
+/** Everything that a process makes or uses. */
+export type Component = WaterComponent | FixedComponent | OutsideComponent;
+
+/** Everything outside the vessels, by name. Nothing is exempt from the balance. */
+export const accounts = [
+  'feed',
+  'source water',
+  'air',
+  'sludge',
+  'discharge',
+  'stocked fish',
+  'harvested fish',
+  'dead fish',
+  'seedlings',
+  'harvested crop',
+  'dosing',
+  'treatment',
+] as const;
+
+export type Account = (typeof accounts)[number];
+
+/** Unit in which a component is counted. */
+export const unitOf: Readonly<Record<Component, string>> = {
+  tan: 'g N',
+  nitrite: 'g N',
+  nitrate: 'g N',
+  solids: 'g dry',
+  alkalinity: 'eq',
+  carbon: 'mol C',
+  oxygen: 'g O2',
+  chloride: 'g Cl',
+  aob: 'g COD',
+  nob: 'g COD',
+  settled: 'g dry',
+  'crop-mass': 'g dry',
+  'crop-nitrogen': 'g N',
+  'fish-mass': 'g',
+  'fish-number': 'fish',
+  'feed-nitrogen': 'g N',
+  'feed-demand': 'g COD',
+  dinitrogen: 'g N',
+  'ammonia-gas': 'g N',
+  'oxygen-gas': 'g O2',
+  'carbon-dioxide-gas': 'mol C',
+  base: 'eq',
+  water: 'm3',
+};
+
+/** Quantities that nothing in the model may make or destroy. */
+export const conserved = ['nitrogen', 'oxygen-demand', 'charge', 'chloride', 'carbon', 'water'] as const;
+
+/** What no process makes or loses: see {@link Content} for units. */
+export type Conserved = (typeof conserved)[number];
+
+/**
+ * What one unit of a component holds: nitrogen g N, oxygen demand g O2, charge eq (of strong bases
+ * less strong acids: alkalinity - ammonium + nitrite + nitrate + chloride), chloride g, carbon mol,
+ * water m3.
+ */
+export type Content = Readonly<Record<Conserved, number>>;
+
+/** Reads a number of the tables by its id; `species.*` stands for the species of the place. */
+export interface Values {
+  /** The number, in internal units. Throws RangeError where there is none. */
+  value(id: string): number;
+}
+
+const nothing: Content = { nitrogen: 0, 'oxygen-demand': 0, charge: 0, chloride: 0, carbon: 0, water: 0 };
+
+/** Organic matter, g COD, with so much nitrogen; carbon at a respiratory quotient of 1: one mol of C per mol of O2. */
+function organic(demand: number, nitrogen: number, values: Values): Content {
+  return {
+    ...nothing,
+    nitrogen,
+    'oxygen-demand': demand,
+    carbon: demand / values.value('molar.oxygen-gas'),
+  };
+}
+
+/**
+ * Content of one unit of a component. Oxygen demand is counted against ammonia, water and carbon
+ * dioxide, so that nitrite owes -3/2, nitrate -2 and nitrogen gas -3/4 mol O2 per mol N (-3.43,
+ * -4.57, -1.71 g/g: half reactions).
+ * @param component which
+ * @param values the tables, scoped to the place (`species.*` needs a species there)
+ */
+export function contentOf(component: Component, values: Values): Content {
+  const perNitrogen = 1 / values.value('molar.nitrogen');
+  const oxygen = values.value('molar.oxygen-gas');
+  switch (component) {
+    case 'tan':
+      return { ...nothing, nitrogen: 1, charge: -perNitrogen };
+    case 'nitrite':
+      return { ...nothing, nitrogen: 1, 'oxygen-demand': -1.5 * oxygen * perNitrogen, charge: perNitrogen };
+    case 'nitrate':
+      return { ...nothing, nitrogen: 1, 'oxygen-demand': -2 * oxygen * perNitrogen, charge: perNitrogen };
+    case 'dinitrogen':
+      return { ...nothing, nitrogen: 1, 'oxygen-demand': -0.75 * oxygen * perNitrogen };
+    case 'ammonia-gas':
+    case 'crop-nitrogen':
+    case 'feed-nitrogen':
+      return { ...nothing, nitrogen: 1 };
+    case 'alkalinity':
+    case 'base':
+      return { ...nothing, charge: 1 };
+    case 'carbon':
+    case 'carbon-dioxide-gas':
+      return { ...nothing, carbon: 1 };
+    case 'oxygen':
+    case 'oxygen-gas':
+      return { ...nothing, 'oxygen-demand': -1 };
+    case 'chloride':
+      return { ...nothing, chloride: 1, charge: 1 / values.value('molar.chlorine') };
+    case 'water':
+      return { ...nothing, water: 1 };
+    case 'solids':
+    case 'settled':
+      return organic(values.value('solids.demand'), values.value('solids.nitrogen'), values);
+    case 'aob':
+    case 'nob':
+      return organic(1, values.value('nitrifier.nitrogen'), values);
+    case 'crop-mass':
+      return organic(values.value('crop.demand'), 0, values);
+    case 'feed-demand':
+      return organic(1, 0, values);
+    case 'fish-mass':
+      return organic(values.value('species.body-demand'), values.value('species.body-nitrogen'), values);
+    case 'fish-number':
+      return nothing;
+  }
+}

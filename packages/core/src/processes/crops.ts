@@ -1,0 +1,97 @@
+import {
+  cropCoefficients,
+  cropDemand,
+  cropDemandPartials,
+  cropGrowth,
+  cropGrowthPartials,
+  cropKernel,
+} from './kernels/crop.js';
+import { monod, monodSlope } from './kernels/limits.js';
+import type { Process } from './process.js';
+
+/** Growth of a crop, per g dry: carbon from air, oxygen to air, by closure. */
+export const cropGrowing: Process = {
+  id: 'crop-growing',
+  title: 'crop growth',
+  place: 'batch',
+  unit: 'g dry',
+  basis: 'whole',
+  reads: ['crop-mass', 'crop-nitrogen'],
+  stoichiometry: () => [
+    { component: 'crop-mass', coefficient: 1 },
+    { component: 'carbon-dioxide-gas', coefficient: { closes: 'carbon' }, outside: 'air' },
+    { component: 'oxygen-gas', coefficient: { closes: 'oxygen-demand' }, outside: 'air' },
+  ],
+  coefficients: cropCoefficients,
+  rate: (v, at, k) => cropGrowth(v[at[0]], v[at[1]], k),
+  partials: (v, at, k, d) => {
+    cropGrowthPartials(v[at[0]], v[at[1]], k, d);
+  },
+  kernel: cropKernel,
+};
+
+/**
+ * Nitrate taken up by a crop, per g N: demand x M(nitrate) x the share not met by ammonium.
+ * Gives 1 eq of alkalinity per mol N back; the oxygen freed in its reduction goes to air by the leaves.
+ */
+export const nitrateUptake: Process = {
+  id: 'nitrate-uptake',
+  title: 'nitrate uptake by crops',
+  place: 'batch',
+  unit: 'g N',
+  basis: 'whole',
+  reads: ['crop-mass', 'crop-nitrogen', 'nitrate', 'tan'],
+  stoichiometry: () => [
+    { component: 'nitrate', coefficient: -1 },
+    { component: 'crop-nitrogen', coefficient: 1 },
+    { component: 'alkalinity', coefficient: { closes: 'charge' } },
+    { component: 'oxygen-gas', coefficient: { closes: 'oxygen-demand' }, outside: 'air' },
+  ],
+  coefficients: (values, at) => [
+    ...cropCoefficients(values, at),
+    values.value('crop.k-nitrate'),
+    values.value('crop.k-tan'),
+    values.value('crop.tan-share'),
+  ],
+  rate: (v, at, k) =>
+    cropDemand(v[at[0]], v[at[1]], k) * monod(v[at[2]], k[8]) * (1 - k[10] * monod(v[at[3]], k[9])),
+  partials: (v, at, k, d) => {
+    const demand = cropDemandPartials(v[at[0]], v[at[1]], k, d);
+    const nitrate = monod(v[at[2]], k[8]);
+    const left = 1 - k[10] * monod(v[at[3]], k[9]);
+    d[0] *= nitrate * left;
+    d[1] *= nitrate * left;
+    d[2] = demand * monodSlope(v[at[2]], k[8]) * left;
+    d[3] = -demand * nitrate * k[10] * monodSlope(v[at[3]], k[9]);
+  },
+  kernel: cropKernel,
+};
+
+/** Ammonium taken up by a crop, per g N: demand x M(TAN) x its largest share. Takes 1 eq of alkalinity per mol N. */
+export const tanUptake: Process = {
+  id: 'tan-uptake',
+  title: 'ammonium uptake by crops',
+  place: 'batch',
+  unit: 'g N',
+  basis: 'whole',
+  reads: ['crop-mass', 'crop-nitrogen', 'tan'],
+  stoichiometry: () => [
+    { component: 'tan', coefficient: -1 },
+    { component: 'crop-nitrogen', coefficient: 1 },
+    { component: 'alkalinity', coefficient: { closes: 'charge' } },
+  ],
+  coefficients: (values, at) => [
+    ...cropCoefficients(values, at),
+    values.value('crop.k-tan'),
+    values.value('crop.tan-share'),
+  ],
+  rate: (v, at, k) => cropDemand(v[at[0]], v[at[1]], k) * k[9] * monod(v[at[2]], k[8]),
+  partials: (v, at, k, d) => {
+    const demand = cropDemandPartials(v[at[0]], v[at[1]], k, d);
+    const share = k[9] * monod(v[at[2]], k[8]);
+    d[0] *= share;
+    d[1] *= share;
+    d[2] = demand * k[9] * monodSlope(v[at[2]], k[8]);
+  },
+  kernel: cropKernel,
+};

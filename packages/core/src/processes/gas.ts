@@ -1,0 +1,70 @@
+import { carbonDioxideSaturation } from '../chemistry/acid-base.js';
+import { oxygenSaturation } from '../chemistry/gases.js';
+import type { Values } from './components.js';
+import { exchange, proportional } from './kernels/first-order.js';
+import { arrhenius } from './kernels/limits.js';
+import type { Conditions, Process } from './process.js';
+
+/** Oxygen between water and air, per g O2: transfer x (saturation - concentration). */
+export const oxygenExchange: Process = {
+  id: 'oxygen-exchange',
+  title: 'oxygen exchange with air',
+  place: 'water',
+  unit: 'g O2',
+  basis: 'whole',
+  reads: ['oxygen'],
+  stoichiometry: () => [
+    { component: 'oxygen', coefficient: 1 },
+    { component: 'oxygen-gas', coefficient: -1, outside: 'air' },
+  ],
+  coefficients: (values, at) => [oxygenTransfer(values, at), oxygenSaturation(values, at.temperature)],
+  ...exchange,
+};
+
+/** Carbon dioxide between water and air, per mol: 0.9 x oxygen transfer x (saturation - dissolved CO2). */
+export const carbonDioxideExchange: Process = {
+  id: 'carbon-dioxide-exchange',
+  title: 'carbon dioxide exchange with air',
+  place: 'water',
+  unit: 'mol C',
+  basis: 'whole',
+  reads: ['carbon-dioxide'],
+  stoichiometry: () => [
+    { component: 'carbon', coefficient: 1 },
+    { component: 'carbon-dioxide-gas', coefficient: -1, outside: 'air' },
+  ],
+  coefficients: (values, at) => [
+    values.value('gas.carbon-dioxide-ratio') * oxygenTransfer(values, at),
+    carbonDioxideSaturation(values, at.temperature),
+  ],
+  ...exchange,
+};
+
+/** Ammonia to air, per g N: velocity k e^(c(T-20)) x open surface x un-ionised ammonia (Stratton 1969). */
+export const ammoniaLoss: Process = {
+  id: 'ammonia-loss',
+  title: 'ammonia to air',
+  place: 'water',
+  unit: 'g N',
+  basis: 'whole',
+  reads: ['ammonia'],
+  stoichiometry: () => [
+    { component: 'tan', coefficient: -1 },
+    { component: 'ammonia-gas', coefficient: 1, outside: 'air' },
+    { component: 'alkalinity', coefficient: { closes: 'charge' } },
+  ],
+  coefficients: (values, at) => [
+    values.value('gas.ammonia-velocity') *
+      Math.exp(values.value('gas.ammonia-exponent') * (at.temperature - 20)) *
+      at.open,
+  ],
+  ...proportional,
+};
+
+/** Oxygen transfer of a vessel, m3 d-1: aeration kLa x volume at the standpipe + velocity x open surface. */
+export function oxygenTransfer(values: Values, at: Conditions): number {
+  return (
+    arrhenius(values.value('gas.theta'), at.temperature) *
+    (at.aeration * at.volume + values.value('gas.surface-velocity') * at.open)
+  );
+}

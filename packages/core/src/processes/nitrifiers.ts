@@ -1,0 +1,143 @@
+import { firstOrder } from './kernels/first-order.js';
+import { arrhenius } from './kernels/limits.js';
+import { mineralised } from './kernels/mineral.js';
+import {
+  aobActivity,
+  aobActivityPartials,
+  aobCoefficients,
+  aobKernel,
+  aobReads,
+  growing,
+  idling,
+  nobActivity,
+  nobActivityPartials,
+  nobCoefficients,
+  nobKernel,
+  nobReads,
+} from './kernels/oxidiser.js';
+import type { Process } from './process.js';
+
+/**
+ * Growth of ammonia oxidisers on ammonia, per g COD of cells: 1/Y g N to nitrite, cell nitrogen
+ * from TAN; oxygen, alkalinity and inorganic carbon by closure (3.43 - Y g O2 per g N, 2 eq per mol N).
+ * Henze et al. 1987 (Monod growth); rate per surface limited by room.
+ */
+export const ammoniaOxidation: Process = {
+  id: 'ammonia-oxidation',
+  title: 'growth of ammonia oxidisers',
+  place: 'surface',
+  unit: 'g COD',
+  basis: 'whole',
+  reads: aobReads,
+  stoichiometry: (values) => [
+    { component: 'aob', coefficient: 1 },
+    { component: 'nitrite', coefficient: 1 / values.value('aob.yield') },
+    { component: 'tan', coefficient: -1 / values.value('aob.yield') - values.value('nitrifier.nitrogen') },
+    { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
+    { component: 'alkalinity', coefficient: { closes: 'charge' } },
+    { component: 'carbon', coefficient: { closes: 'carbon' } },
+  ],
+  coefficients: aobCoefficients,
+  ...growing(aobActivity, aobActivityPartials),
+  kernel: aobKernel,
+};
+
+/**
+ * Ammonia oxidised without growth where the surface is full, per g N: TAN to nitrite,
+ * NH4+ + 3/2 O2 -> NO2- + H2O + 2 H+ (3.43 g O2 and 2 eq of alkalinity per mol N).
+ */
+export const ammoniaOxidationIdle: Process = {
+  id: 'ammonia-oxidation-idle',
+  title: 'ammonia oxidation without growth',
+  place: 'surface',
+  unit: 'g N',
+  basis: 'whole',
+  reads: aobReads,
+  stoichiometry: () => [
+    { component: 'tan', coefficient: -1 },
+    { component: 'nitrite', coefficient: 1 },
+    { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
+    { component: 'alkalinity', coefficient: { closes: 'charge' } },
+  ],
+  coefficients: aobCoefficients,
+  ...idling(aobActivity, aobActivityPartials),
+  kernel: aobKernel,
+};
+
+/** Decay of ammonia oxidisers, per g COD: endogenous respiration, first order, with oxygen. Henze et al. 1987. */
+export const aobDecay: Process = {
+  id: 'aob-decay',
+  title: 'decay of ammonia oxidisers',
+  place: 'surface',
+  unit: 'g COD',
+  basis: 'whole',
+  reads: ['oxygen', 'aob'],
+  stoichiometry: () => mineralised('aob'),
+  coefficients: (values, at) => [
+    values.value('aob.decay') * arrhenius(values.value('aob.decay-theta'), at.temperature),
+    values.value('aob.k-oxygen'),
+  ],
+  ...firstOrder,
+};
+
+/**
+ * Growth of nitrite oxidisers, per g COD of cells: 1/Y g N of nitrite to nitrate (1.14 - Y g O2 per
+ * g N), cell nitrogen from nitrite too, by assimilatory reduction, so that growth ends with its own
+ * substrate; inhibited by free ammonia (Anthonisen et al. 1976; Hiatt & Grady 2008).
+ */
+export const nitriteOxidation: Process = {
+  id: 'nitrite-oxidation',
+  title: 'growth of nitrite oxidisers',
+  place: 'surface',
+  unit: 'g COD',
+  basis: 'whole',
+  reads: nobReads,
+  stoichiometry: (values) => [
+    { component: 'nob', coefficient: 1 },
+    {
+      component: 'nitrite',
+      coefficient: -1 / values.value('nob.yield') - values.value('nitrifier.nitrogen'),
+    },
+    { component: 'nitrate', coefficient: 1 / values.value('nob.yield') },
+    { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
+    { component: 'alkalinity', coefficient: { closes: 'charge' } },
+    { component: 'carbon', coefficient: { closes: 'carbon' } },
+  ],
+  coefficients: nobCoefficients,
+  ...growing(nobActivity, nobActivityPartials),
+  kernel: nobKernel,
+};
+
+/** Nitrite oxidised without growth where the surface is full, per g N: NO2- + 1/2 O2 -> NO3- (1.14 g O2). */
+export const nitriteOxidationIdle: Process = {
+  id: 'nitrite-oxidation-idle',
+  title: 'nitrite oxidation without growth',
+  place: 'surface',
+  unit: 'g N',
+  basis: 'whole',
+  reads: nobReads,
+  stoichiometry: () => [
+    { component: 'nitrite', coefficient: -1 },
+    { component: 'nitrate', coefficient: 1 },
+    { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
+  ],
+  coefficients: nobCoefficients,
+  ...idling(nobActivity, nobActivityPartials),
+  kernel: nobKernel,
+};
+
+/** Decay of nitrite oxidisers, per g COD: endogenous respiration, first order, with oxygen. Henze et al. 1987. */
+export const nobDecay: Process = {
+  id: 'nob-decay',
+  title: 'decay of nitrite oxidisers',
+  place: 'surface',
+  unit: 'g COD',
+  basis: 'whole',
+  reads: ['oxygen', 'nob'],
+  stoichiometry: () => mineralised('nob'),
+  coefficients: (values, at) => [
+    values.value('nob.decay') * arrhenius(values.value('nob.decay-theta'), at.temperature),
+    values.value('nob.k-oxygen'),
+  ],
+  ...firstOrder,
+};

@@ -1,0 +1,202 @@
+import type * as z from 'zod';
+import type { Fault } from '../../base/faults.js';
+import { nearest } from '../../base/nearest.js';
+import type { SubjectGroup } from '../../library/names.js';
+import type { Parameters } from '../../library/parameters.js';
+import { placeIssues } from './complaint.js';
+import type { Load } from './include-tree.js';
+import {
+  describePath,
+  describeTree,
+  isEmpty,
+  keyOrigin,
+  nodeAt,
+  originAt,
+  type Path,
+  type Plain,
+  plainOf,
+  type Tree,
+} from './tree.js';
+
+/** The same keys, where those that may be undefined may only be absent. */
+export type Compact<T> = { [Key in keyof T as undefined extends T[Key] ? never : Key]: T[Key] } & {
+  [Key in keyof T as undefined extends T[Key] ? Key : never]?: Exclude<T[Key], undefined>;
+};
+
+/** Leaves out the keys whose value is undefined. */
+export function compact<T extends object>(value: T): Compact<T> {
+  return Object.fromEntries(Object.entries(value).filter(([, item]) => item !== undefined)) as Compact<T>;
+}
+
+/**
+ * What `{ volume: 0,6 m3 }` says to YAML is `{ volume: 0, "6 m3": null }`. Where a number lacks its unit and the next key
+ * is such a rest of a number, the comma is the fault.
+ */
+export function commaSlip(tree: Tree, path: Path, problem: string): Fault | undefined {
+  if (problem !== 'a number without a unit') return undefined;
+  const map = nodeAt(tree, path.slice(0, -1));
+  const value = nodeAt(tree, path);
+  if (map?.kind !== 'map' || value?.kind !== 'scalar') return undefined;
+  const keys = [...map.entries.keys()];
+  const next = keys[keys.indexOf(String(path[path.length - 1])) + 1];
+  const rest = next === undefined ? undefined : map.entries.get(next)?.node;
+  if (next === undefined || !/^\d/.test(next) || rest === undefined || !isEmpty(rest)) return undefined;
+  return { problem: 'a comma in a number: write a decimal point', got: `${value.source},${next}` };
+}
+
+/** Entries of a section by name; undefined where the entry is there but faulty. */
+export type Named<T> = ReadonlyMap<string, T | undefined>;
+
+/** Names that may be referred to. */
+type Names = ReadonlySet<string> | ReadonlyMap<string, unknown> | readonly string[];
+
+/** Names are words that may stand in a series name such as `nitrate@sump`. */
+const namePattern = /^[A-Za-z][A-Za-z0-9_-]{0,63}$/;
+
+/** A default that was used: where it would stand, and as what it would be written. */
+export interface UsedDefault {
+  readonly path: Path;
+  readonly value: Plain;
+}
+
+/** Reads parts of a tree by schema; collects every fault with its place, and every default used. */
+export class Reader {
+  readonly faults: Fault[] = [];
+  readonly defaults: UsedDefault[] = [];
+  /** What should be known of the reading though it is no fault: what was assumed. */
+  readonly notes: string[] = [];
+
+  constructor(
+    readonly tree: Tree,
+    readonly parameters: Parameters,
+    readonly load: Load | undefined,
+  ) {}
+
+  /** The subjects of a group, those that the user added with them. */
+  names(group: SubjectGroup): readonly string[] {
+    return this.parameters.subjects(group);
+  }
+
+  /** A fault at a path. What came is taken from the tree where it is one value. */
+  fault(path: Path, problem: string, rest: Partial<Fault> = {}, aboutKey = false): void {
+    const node = nodeAt(this.tree, path);
+    const origin = (aboutKey ? keyOrigin(this.tree, path) : undefined) ?? originAt(this.tree, path);
+    const key = describePath(path);
+    const written = node !== undefined && !isEmpty(node) && !aboutKey;
+    const single = written && (node.kind === 'scalar' || problem === 'wrong kind of value');
+    this.faults.push({
+      ...origin,
+      ...(key === '' ? {} : { key }),
+      problem,
+      ...(single ? { got: describeTree(node) } : {}),
+      ...rest,
+    });
+  }
+
+  /** Whether the tree has anything at a path. */
+  has(path: Path): boolean {
+    const node = nodeAt(this.tree, path);
+    return node !== undefined && !isEmpty(node);
+  }
+
+  /** The part of the tree at a path, read by a schema; undefined (and faults) where it does not fit. */
+  parse<T>(schema: z.ZodType<T>, path: Path): T | undefined {
+    const node = nodeAt(this.tree, path);
+    const result = schema.safeParse(node === undefined || isEmpty(node) ? undefined : plainOf(node));
+    if (result.success) return result.data;
+    const told = new Set<string>();
+    for (const { path: at, aboutKey, ...complaint } of placeIssues(result.error.issues, path)) {
+      // One fault a value: a second complaint about it comes of the first.
+      if (told.has(describePath(at))) continue;
+      told.add(describePath(at));
+      const { problem, ...rest } = { ...complaint, ...commaSlip(this.tree, at, complaint.problem) };
+      this.fault(at, problem, rest, aboutKey);
+    }
+    return undefined;
+  }
+
+  /** The keys of the map at a path; a fault where something else stands there. */
+  keys(path: Path): string[] {
+    if (!this.has(path)) return [];
+    const node = nodeAt(this.tree, path);
+    if (node?.kind !== 'map') {
+      this.fault(path, 'wrong kind of value', { expected: 'a map of names' });
+      return [];
+    }
+    return [...node.entries].filter(([, entry]) => !isEmpty(entry.node)).map(([name]) => name);
+  }
+
+  /** Reads a section of named entries, one by one. A section not written has none. */
+  named<T>(section: string, most: number, read: (path: Path, name: string) => T | undefined): Named<T> {
+    const found = new Map<string, T | undefined>();
+    const names = this.keys([section]);
+    const tooMany = names.length > most;
+    if (tooMany)
+      this.fault(
+        [section],
+        'too many entries',
+        { got: String(names.length), expected: `at most ${most}` },
+        true,
+      );
+    for (const name of names) {
+      if (!tooMany && !namePattern.test(name)) {
+        const expected = 'a letter, then letters, digits, - and _, at most 64';
+        this.fault([section, name], 'not a name', { got: JSON.stringify(name.slice(0, 70)), expected }, true);
+      }
+      found.set(name, tooMany ? undefined : read([section, name], name));
+    }
+    return found;
+  }
+
+  /** Reads a section that is a list, item by item. */
+  listed<T>(section: string, most: number, read: (path: Path) => T | undefined): (T | undefined)[] {
+    if (!this.has([section])) return [];
+    const node = nodeAt(this.tree, [section]);
+    if (node?.kind !== 'list') {
+      this.fault([section], 'wrong kind of value', { expected: 'a list' });
+      return [];
+    }
+    if (node.items.length > most) {
+      this.fault(
+        [section],
+        'too many entries',
+        { got: String(node.items.length), expected: `at most ${most}` },
+        true,
+      );
+      return [];
+    }
+    return node.items.map((_, index) => read([section, index]));
+  }
+
+  /** Checks a name against those there are. A name of a faulty entry is no second fault. */
+  known(name: string, names: Names, path: Path, what: string): boolean {
+    if ('has' in names ? names.has(name) : names.includes(name)) return true;
+    const all = 'has' in names ? [...names.keys()] : [...names];
+    // A file without vessels was told so.
+    if (all.length === 0 && what === 'vessel') return false;
+    const guess = nearest(name, all);
+    const listing =
+      all.length === 0
+        ? `a ${what} of this file, which has none`
+        : `one of ${all.slice(0, 12).join(', ')}${all.length > 12 ? ' ...' : ''}`;
+    this.fault(path, `unknown ${what}`, guess === undefined ? { expected: listing } : { nearest: guess });
+    return false;
+  }
+
+  /** The entry of that name; undefined (and a fault, unless the entry itself is faulty) where there is none. */
+  lookup<T>(named: Named<T>, name: string, path: Path, what: string): T | undefined {
+    return this.known(name, named, path, what) ? named.get(name) : undefined;
+  }
+
+  /** Notes that a default stands in for a key not written, and gives it back. */
+  fallback<T>(path: Path, value: T, written: Plain): T {
+    this.defaults.push({ path, value: written });
+    return value;
+  }
+
+  /** Where a path was written, for messages of the run: `glasshouse.yaml:12`. */
+  where(path: Path): string {
+    const { file, line } = originAt(this.tree, path);
+    return line === undefined ? file : `${file}:${line}`;
+  }
+}

@@ -1,0 +1,162 @@
+import * as z from 'zod';
+import { calendarDays } from '../../base/calendar.js';
+import { nearest } from '../../base/nearest.js';
+import { describeDimension, type Dimension, exampleQuantities, parseQuantity } from '../../base/units.js';
+import { complain, kindComplaint } from './complaint.js';
+
+/** A schema that reads `In` as written in a file and gives `Out` in internal units. */
+export type Reads<Out, In = unknown> = z.ZodType<Out, In>;
+
+/** The usual complaint about what should be a quantity: a bare number lacks its unit. */
+export function quantityComplaint(input: unknown, expected: string): string {
+  return typeof input === 'number' && Number.isFinite(input)
+    ? complain({ problem: 'a number without a unit', expected })
+    : kindComplaint(input, expected);
+}
+
+/** A written quantity such as `"450 L"`, read into the internal unit of its dimension. */
+export function quantity(dimension: Dimension, description = ''): Reads<number, string> {
+  const expected = describeDimension(dimension);
+  return z
+    .string({ error: ({ input }) => quantityComplaint(input, expected) })
+    .meta({
+      description: description === '' ? expected : description,
+      examples: [...exampleQuantities(dimension)],
+    })
+    .transform((text, context) => {
+      const answer = parseQuantity(text, dimension);
+      if ('value' in answer) return answer.value;
+      context.addIssue({ code: 'custom', message: complain(answer) });
+      return z.NEVER;
+    });
+}
+
+/** A quantity that must be more than zero. */
+export function positive(dimension: Dimension, description = ''): Reads<number, string> {
+  return quantity(dimension, description).refine((value) => value > 0, {
+    error: () => complain({ problem: 'must be more than zero', expected: describeDimension(dimension) }),
+  });
+}
+
+/** A share: `0.6` or `"60 %"`. `below` leaves out 1 itself. */
+export function share(
+  description: string,
+  bounds: 'to-one' | 'below-one' | 'any' = 'to-one',
+): Reads<number, string | number> {
+  const range = { 'to-one': '0 to 1', 'below-one': '0 to below 1', any: '0 up' }[bounds];
+  const expected = `a share from ${range}, such as "60 %" or 0.6`;
+  return z
+    .union([z.number(), z.string()], { error: ({ input }) => kindComplaint(input, expected) })
+    .meta({ description, examples: ['60 %', 0.6] })
+    .transform((written, context) => {
+      const answer = typeof written === 'number' ? { value: written } : parseQuantity(written, 'share');
+      if (!('value' in answer)) {
+        context.addIssue({ code: 'custom', message: complain({ ...answer, expected }) });
+        return z.NEVER;
+      }
+      const { value } = answer;
+      const tooMuch = bounds === 'any' ? false : bounds === 'to-one' ? value > 1 : value >= 1;
+      if (value < 0 || tooMuch) {
+        context.addIssue({ code: 'custom', message: complain({ problem: 'out of range', expected }) });
+        return z.NEVER;
+      }
+      return value;
+    });
+}
+
+/** A plain number between two bounds, both allowed. */
+export function number(description: string, low: number, high: number): Reads<number, number> {
+  const expected = `a number from ${low} to ${high}`;
+  const error = (): string => complain({ problem: 'out of range', expected });
+  return z
+    .number({ error: ({ input }) => kindComplaint(input, expected) })
+    .min(low, { error })
+    .max(high, { error })
+    .meta({ description });
+}
+
+/** A whole number of things. */
+export function count(description: string, low: number, high: number): Reads<number, number> {
+  const expected = `a whole number from ${low} to ${high}`;
+  const error = (): string => complain({ problem: 'out of range', expected });
+  return z
+    .int({ error: ({ input }) => kindComplaint(input, expected) })
+    .min(low, { error })
+    .max(high, { error })
+    .meta({ description });
+}
+
+/** Words: a name used here, a title, a file. */
+export function word(description: string): Reads<string, string> {
+  return z.string({ error: ({ input }) => kindComplaint(input, description) }).meta({ description });
+}
+
+/** `true` or `false`. */
+export function truth(description: string): Reads<boolean, boolean> {
+  return z.boolean({ error: ({ input }) => kindComplaint(input, 'true or false') }).meta({ description });
+}
+
+/** One of a few words. */
+export function choice<const Words extends readonly [string, ...string[]]>(
+  description: string,
+  words: Words,
+): Reads<Words[number], Words[number]> {
+  const expected = `one of ${words.join(', ')}`;
+  return z
+    .enum(words, {
+      error: ({ input }) => {
+        if (typeof input !== 'string') return kindComplaint(input, expected);
+        const guess = nearest(input, words);
+        return complain({
+          problem: 'unknown word',
+          expected,
+          ...(guess === undefined ? {} : { nearest: guess }),
+        });
+      },
+    })
+    .meta({ description });
+}
+
+/** A map of known keys; any other key is a fault that lists them. */
+export function section<Shape extends z.core.$ZodShape>(
+  shape: Shape,
+  description: string,
+): z.ZodObject<Shape, z.core.$strict> {
+  const keys = Object.keys(shape);
+  return z
+    .strictObject(shape, {
+      error: ({ code, input }) =>
+        code === 'unrecognized_keys'
+          ? complain({ problem: 'unknown key', expected: `one of ${keys.join(', ')}` })
+          : kindComplaint(input, `a map of ${keys.slice(0, 6).join(', ')}${keys.length > 6 ? ' ...' : ''}`),
+    })
+    .meta({ description });
+}
+
+/** A calendar date `yyyy-mm-dd`. */
+export function date(description: string): Reads<string, string> {
+  const expected = 'a date such as 2026-03-01';
+  return z
+    .string({ error: ({ input }) => kindComplaint(input, expected) })
+    .meta({ description, examples: ['2026-03-01'] })
+    .refine((text) => text.length === 10 && calendarDays(text) !== undefined, {
+      error: () => complain({ problem: 'no such date', expected }),
+    });
+}
+
+/**
+ * A value that may be written in one of two forms: a map with a certain key, or anything else. Faults are
+ * those of the form that the key tells.
+ */
+export function formByKey<Keyed, Other>(
+  key: string,
+  keyed: Reads<Keyed>,
+  other: Reads<Other>,
+): Reads<Keyed | Other> {
+  return z.union([other, keyed], {
+    error: ({ input }) => {
+      const told = typeof input === 'object' && input !== null && key in input;
+      return complain({ problem: 'of neither form', form: told ? 1 : 0 });
+    },
+  });
+}

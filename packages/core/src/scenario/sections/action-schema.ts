@@ -1,0 +1,154 @@
+import * as z from 'zod';
+import { cap } from './cap.js';
+import { complain, kindComplaint } from '../file/complaint.js';
+import { fishCount, rationSchema } from './stock.js';
+import { moment, planTimes } from './times.js';
+import { choice, number, positive, quantity, section, share, truth, word } from '../file/values.js';
+
+const cohort = word('a cohort of `fish`');
+const planting = word('a name of `plantings`');
+const vessel = word('a name of `vessels`');
+
+const take = { cohort, share: share('share of the fish').optional(), number: fishCount.optional() };
+
+const capText = '`stopped`, `restored` or a map with cap';
+const topUpChange = z.union(
+  [
+    z.enum(['stopped', 'restored']),
+    section({ cap: cap('most in one day or one week, as written') }, 'a cap'),
+  ],
+  {
+    error: ({ input }) =>
+      typeof input === 'string'
+        ? complain({ problem: 'unknown word', expected: capText })
+        : kindComplaint(input, capText),
+  },
+);
+
+const feedChange = section(
+  {
+    cohort,
+    ration: rationSchema.optional(),
+    feed: word('a feed of the library').optional(),
+    protein: share('protein in the feed').optional(),
+    factor: number('times the ration written', 0, 10).optional(),
+  },
+  'another ration, feed, or a factor on the ration',
+);
+
+const change = {
+  vessel,
+  volume: positive('volume', 'water changed').optional(),
+  share: share('share of the water changed').optional(),
+  water: word('a name of `waters`'),
+};
+
+/** What an action may do: one of these keys in each action. */
+const verbs = {
+  stock: section(
+    { cohort, number: fishCount, mass: positive('mass', 'mean mass of a fish') },
+    'put fish in',
+  ).optional(),
+  'harvest-fish': section(take, 'take fish out, the same share of every size').optional(),
+  'lose-fish': section(take, 'fish die and are removed').optional(),
+  grade: section(
+    {
+      cohort,
+      to: word('the cohort they join'),
+      share: share('share of the fish moved'),
+      'relative-mass': number('their mean mass over that of the cohort', 0.1, 10).optional(),
+    },
+    'move a share of a cohort to another',
+  ).optional(),
+  plant: planting.optional(),
+  'harvest-crop': section(
+    { planting, replant: truth('plant again at once').optional() },
+    'harvest now',
+  ).optional(),
+  'leave-empty': planting.optional(),
+  feed: feedChange.optional(),
+  'top-up': topUpChange.optional(),
+  'source-water': section(
+    { water: word('the water that changes'), to: word('what it becomes') },
+    'a supply changes',
+  ).optional(),
+  'change-water': section(change, 'discharge water and put other water in').optional(),
+  'cart-water': section(
+    {
+      volume: positive('volume', 'water brought; what does not fit runs over'),
+      water: word('a name of `waters`; into a rain tank: the water it holds').optional(),
+      into: choice('where it is poured; default: the rain tank where there is one', [
+        'rain-tank',
+        'reservoir',
+      ]).optional(),
+    },
+    'bring water by tanker',
+  ).optional(),
+  dose: section(
+    { into: vessel, product: word('a product of the library'), mass: positive('mass', 'mass of product') },
+    'dose',
+  ).optional(),
+  'pump-off': word('a pump').optional(),
+  'pump-on': word('a pump').optional(),
+  'air-off': word('a vessel').optional(),
+  'air-on': word('a vessel').optional(),
+  'power-cut': choice('all pumps and all aeration stop', ['all']).optional(),
+  clean: section(
+    {
+      vessel,
+      biofilm: share('share of the biofilm removed').optional(),
+      solids: share('share of settled solids removed').optional(),
+    },
+    'clean a vessel',
+  ).optional(),
+  medicate: section(
+    { vessel, kills: share('share of the biofilm killed') },
+    'kill part of a biofilm',
+  ).optional(),
+  'drain-solids': section(
+    {
+      vessel,
+      share: share('share of settled solids'),
+      water: quantity('volume', 'water that goes with them').optional(),
+    },
+    'drain settled solids',
+  ).optional(),
+};
+
+/** What a rule does: one verb. */
+export const deedSchema = section(verbs, 'what is done');
+
+/** One action of `actions`: when, and one verb. */
+export const actionSchema = section(
+  {
+    at: moment('when, or first when').optional(),
+    from: moment('start of an interval').optional(),
+    until: moment('end of an interval or of repeating: not on that moment').optional(),
+    for: positive('time', 'how long; then it is undone').optional(),
+    every: positive('time', 'time between one and the next').optional(),
+    ...verbs,
+  },
+  'something done at a time',
+);
+
+/** One plan of `dosing`. */
+export const dosingSchema = section(
+  {
+    into: vessel,
+    product: word('a product of the library'),
+    mass: positive('mass', 'mass of product each time'),
+    ...planTimes,
+  },
+  'a dosing plan',
+);
+
+/** One plan of `drain-solids`. */
+export const drainPlanSchema = section(
+  {
+    vessel,
+    share: share('share of settled solids drained each time'),
+    water: quantity('volume', 'water that goes with them each time; default none').optional(),
+    ...planTimes,
+  },
+  'a plan of draining solids',
+);

@@ -1,0 +1,253 @@
+import { dsvFormat } from 'd3-dsv';
+import * as z from 'zod';
+import { separatorOf } from '../../base/csv.js';
+import { nearest } from '../../base/nearest.js';
+import {
+  convert,
+  describeDimension,
+  type Dimension,
+  formatQuantity,
+  internalUnit,
+  parseQuantity,
+} from '../../base/units.js';
+import { complain, type Complaint, kindComplaint } from '../file/complaint.js';
+import { loadText, resolvePath } from '../file/include-tree.js';
+import type { Reader } from '../file/reader.js';
+import { originAt, type Path } from '../file/tree.js';
+import { quantity, quantityComplaint, type Reads, section, word } from '../file/values.js';
+import type { DailyValue } from '../scenario.js';
+
+/** A daily value as written: complete, or a column of a CSV file still to be read. */
+export type DailyGiven =
+  | DailyValue
+  | { readonly kind: 'csv'; readonly file: string; readonly column: string; readonly unit: string };
+
+const listed = z.array(
+  z.union([z.string(), z.number()], {
+    error: ({ input }) => kindComplaint(input, 'a quantity, or a number where `unit` is given'),
+  }),
+  { error: ({ input }) => kindComplaint(input, 'a list of values') },
+);
+
+/** Months in a year. */
+const months = 12;
+
+/**
+ * A value for each day of the run: a quantity, `{monthly: [12 values]}`, `{daily: [...]}`, or
+ * `{csv: file, column: name, unit: unit}`. With `unit` the values of a list may be plain numbers.
+ */
+export function daily(dimension: Dimension, description: string): Reads<DailyGiven> {
+  const expected = `${describeDimension(dimension)}, or a map of monthly, daily or csv`;
+  const shape = section(
+    {
+      monthly: listed.meta({ description: 'twelve values, January first' }).optional(),
+      daily: listed.meta({ description: 'one value for each day of the run' }).optional(),
+      csv: word('a file with one row for each day of the run, under a row of column names').optional(),
+      column: word('name of the column').optional(),
+      unit: word('unit of the plain numbers in the list or the column').optional(),
+    },
+    description,
+  ).transform((given, context): DailyGiven => {
+    const complainAt = (
+      path: (string | number)[],
+      problem: string,
+      rest: { expected?: string } = {},
+    ): never => {
+      context.addIssue({ code: 'custom', path, message: complain({ problem, ...rest }) });
+      return z.NEVER;
+    };
+    const { monthly, daily: days, csv, column, unit } = given;
+    const forms = [monthly, days, csv].filter((form) => form !== undefined).length;
+    if (forms !== 1)
+      return complainAt([], 'not one way to give daily values', { expected: 'one of monthly, daily, csv' });
+    if (csv !== undefined) {
+      if (column === undefined)
+        return complainAt(['column'], 'missing', { expected: 'the name of a column' });
+      if (unit === undefined)
+        return complainAt(['unit'], 'missing', { expected: `the unit of ${describeDimension(dimension)}` });
+      const answer = convert(1, unit, dimension);
+      if (!('value' in answer) && answer.problem !== 'negative')
+        return complainAt(['unit'], answer.problem, answer);
+      return { kind: 'csv', file: csv, column, unit };
+    }
+    if (column !== undefined) return complainAt(['column'], 'only for csv');
+    const key = monthly === undefined ? 'daily' : 'monthly';
+    const written = monthly ?? days ?? [];
+    if (key === 'monthly' && written.length !== months)
+      return complainAt([key], 'not twelve values', { expected: 'January to December' });
+    if (written.length === 0)
+      return complainAt([key], 'an empty list', { expected: 'one value for each day of the run' });
+    const values = written.map((value, index) => {
+      if (typeof value === 'number' && unit === undefined) {
+        return complainAt([key, index], 'a number without a unit', {
+          expected: `${describeDimension(dimension)}, or \`unit\` beside the list`,
+        });
+      }
+      const answer =
+        typeof value === 'number' ? convert(value, unit ?? '', dimension) : parseQuantity(value, dimension);
+      return 'value' in answer ? answer.value : complainAt([key, index], answer.problem, answer);
+    });
+    return { kind: key, values };
+  });
+  const constant = quantity(dimension, description).transform((value): DailyGiven => ({
+    kind: 'constant',
+    value,
+  }));
+  return z.union([constant, shape], {
+    error: ({ input }) => quantityComplaint(input, expected),
+  });
+}
+
+/** Longest text of one file, characters; most rows, a century of days and some; most columns. */
+const most = { characters: 4_000_000, rows: 40_000, columns: 200 };
+
+/** What is wrong with a text as a whole; undefined where it may be read. */
+function unfitCsv(text: string): Complaint | undefined {
+  if (text.trim() === '') return { problem: 'an empty file', expected: 'a row of names, then one row a day' };
+  if (text.includes('\0')) return { problem: 'not text', expected: 'a CSV file' };
+  if (text.length <= most.characters) return undefined;
+  return { problem: `a file of ${text.length} characters`, expected: `at most ${most.characters}` };
+}
+
+const commaHint = (field: string): string => (/^[+-]?\d+,\d+$/.test(field) ? ' (write a decimal point)' : '');
+
+/**
+ * One column of CSV text: a row of names, then one row a day. Values are numbers in `unit`, converted
+ * to the internal unit. Never fills gaps: an empty field is `gap` where that is given, else, like one that
+ * cannot be read, a complaint that names its line.
+ */
+export function readCsvColumn(
+  text: string,
+  column: string,
+  unit: string,
+  dimension: Dimension,
+  gap?: number,
+): { values: readonly number[] } | { complaint: Complaint; about: 'csv' | 'column' } {
+  const unfit = unfitCsv(text);
+  if (unfit !== undefined) return { complaint: unfit, about: 'csv' };
+  const lines = text.replace(/^\uFEFF/, '').split(/\r?\n/);
+  while (lines.length > 0 && lines[lines.length - 1]?.trim() === '') lines.pop();
+  if (lines.length > most.rows + 1)
+    return {
+      complaint: { problem: `${lines.length - 1} rows in the file`, expected: `at most ${most.rows}` },
+      about: 'csv',
+    };
+  const separated = dsvFormat(separatorOf(lines[0] ?? ''));
+  const fieldsOf = (line: string): string[] =>
+    (separated.parseRows(line)[0] ?? []).map((field) => field.trim());
+  const header = fieldsOf(lines[0] ?? '');
+  if (header.length > most.columns)
+    return {
+      complaint: { problem: `${header.length} columns in the file`, expected: `at most ${most.columns}` },
+      about: 'csv',
+    };
+  const place = header.indexOf(column);
+  if (place < 0) {
+    const guess = nearest(column, header);
+    const hint =
+      guess === undefined
+        ? { expected: `one of ${header.slice(0, 12).join(', ')}${header.length > 12 ? ' ...' : ''}` }
+        : { nearest: guess };
+    return { complaint: { problem: 'no such column', ...hint }, about: 'column' };
+  }
+  const values: number[] = [];
+  for (const [index, line] of lines.slice(1).entries()) {
+    const field = fieldsOf(line)[place] ?? '';
+    if (field === '' && gap !== undefined) {
+      values.push(gap);
+      continue;
+    }
+    const number = field === '' ? Number.NaN : Number(field);
+    const answer = Number.isNaN(number)
+      ? {
+          problem:
+            field === ''
+              ? 'no value'
+              : `not a number: ${JSON.stringify(field.slice(0, 60))}${commaHint(field)}`,
+        }
+      : convert(number, unit, dimension);
+    if ('problem' in answer) {
+      return {
+        complaint: {
+          problem: `line ${index + 2} of the file, column ${column}: ${answer.problem}${Number.isNaN(number) ? '' : `: ${field.slice(0, 60)}`}`,
+        },
+        about: 'csv',
+      };
+    }
+    values.push(answer.value);
+  }
+  return { values };
+}
+
+/** What a daily value is read for: how many days it must reach, and what it may be. */
+export interface DailyNeed {
+  readonly dimension: Dimension;
+  readonly days: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** Water can be followed between freezing and what any fish or nitrifier bears, degC. */
+export const waterTemperatures = { low: 0, high: 45 };
+
+function fromCsv(
+  reader: Reader,
+  path: Path,
+  given: DailyGiven & { kind: 'csv' },
+  dimension: Dimension,
+): readonly number[] | undefined {
+  const { file: from } = originAt(reader.tree, [...path, 'csv']);
+  const answer = loadText(reader.load, resolvePath(from, given.file), from);
+  if ('problem' in answer) {
+    reader.fault([...path, 'csv'], answer.problem);
+    return undefined;
+  }
+  const column = readCsvColumn(answer.text, given.column, given.unit, dimension);
+  if ('values' in column) return column.values;
+  const { problem, ...rest } = column.complaint;
+  reader.fault([...path, column.about], problem, rest);
+  return undefined;
+}
+
+/** Completes a daily value: reads its CSV, and checks that it reaches to the end and stays in bounds. */
+export function readDaily(
+  reader: Reader,
+  path: Path,
+  given: DailyGiven,
+  need: DailyNeed,
+): DailyValue | undefined {
+  const { dimension, low = -Infinity, high = Infinity } = need;
+  const values =
+    given.kind === 'constant'
+      ? [given.value]
+      : given.kind === 'csv'
+        ? fromCsv(reader, path, given, dimension)
+        : given.values;
+  if (values === undefined) return undefined;
+  const outside = values.findIndex((value) => value < low || value > high);
+  if (outside >= 0) {
+    const at =
+      given.kind === 'constant'
+        ? path
+        : given.kind === 'csv'
+          ? [...path, 'csv']
+          : [...path, given.kind, outside];
+    const day = given.kind === 'csv' ? ` on line ${outside + 2} of the file` : '';
+    reader.fault(at, `out of range${day}`, {
+      expected: `${formatQuantity(low, dimension)} to ${formatQuantity(high, dimension)}`,
+    });
+    return undefined;
+  }
+  if (given.kind === 'constant' || given.kind === 'monthly') return given;
+  if (values.length < need.days) {
+    const at = [...path, given.kind];
+    reader.fault(at, 'fewer days than the run', {
+      got: String(values.length),
+      expected: `at least ${Math.ceil(need.days)}`,
+    });
+    return undefined;
+  }
+  if (given.kind === 'csv')
+    reader.defaults.push({ path, value: { daily: [...values], unit: internalUnit(dimension) } });
+  return { kind: 'daily', values };
+}

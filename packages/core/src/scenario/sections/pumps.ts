@@ -1,0 +1,112 @@
+import { formatQuantity } from '../../base/units.js';
+import { compact, type Named, type Reader } from '../file/reader.js';
+import type { Path } from '../file/tree.js';
+import { positive, quantity, section } from '../file/values.js';
+import type { Flow, Pump, Vessel } from '../scenario.js';
+import type { Edge } from './flows.js';
+
+/** One pump of `pumps`. */
+export const pumpSchema = section(
+  {
+    timer: section(
+      {
+        on: positive('time', 'time on'),
+        off: positive('time', 'time off'),
+        offset: quantity('time', 'first switched on').optional(),
+      },
+      'a clock that repeats',
+    ).optional(),
+    inlet: quantity(
+      'volume',
+      'volume of the vessel drawn from at which the pump sucks air and trips',
+    ).optional(),
+    restart: quantity('volume', 'volume at which it starts again').optional(),
+  },
+  'a pump: all flows that name it start and stop together',
+);
+
+/** Most pumps of one file. */
+const mostPumps = 5000;
+
+type Given = ReturnType<typeof pumpSchema.parse>;
+
+/** Pumps as written, before it is known what they draw from. */
+export function parsePumps(reader: Reader): Named<Given> {
+  return reader.named('pumps', mostPumps, (path) => reader.parse(pumpSchema, path));
+}
+
+/**
+ * Inlet and restart. A pump in the reservoir must say its inlet; elsewhere standpipes hold the level
+ * and the inlet is at the bottom. Restart must be written with an inlet, and is a full vessel otherwise.
+ */
+function readLevels(
+  reader: Reader,
+  path: Path,
+  given: Given,
+  source: Vessel,
+  isReservoir: boolean,
+): { inlet: number; restart: number } | undefined {
+  const before = reader.faults.length;
+  const { volume } = source;
+  const limit = formatQuantity(volume, 'volume');
+  if (isReservoir && given.inlet === undefined) {
+    reader.fault([...path, 'inlet'], 'missing', {
+      expected: 'the volume of the reservoir at which the pump sucks air',
+    });
+  }
+  if (given.inlet !== undefined && given.restart === undefined) {
+    reader.fault([...path, 'restart'], 'missing', { expected: 'the volume at which the pump starts again' });
+  }
+  if (given.inlet !== undefined && given.inlet >= volume) {
+    reader.fault([...path, 'inlet'], `inlet above the water of ${source.name}`, {
+      expected: `less than ${limit}`,
+    });
+  } else if (given.restart !== undefined && given.restart <= (given.inlet ?? 0)) {
+    reader.fault([...path, 'restart'], 'not above the inlet', { expected: `between inlet and ${limit}` });
+  } else if (given.restart !== undefined && given.restart > volume) {
+    reader.fault([...path, 'restart'], `above the water of ${source.name}`, { expected: `at most ${limit}` });
+  }
+  if (reader.faults.length > before) return undefined;
+  return {
+    inlet: given.inlet ?? reader.fallback([...path, 'inlet'], 0, formatQuantity(0, 'volume')),
+    restart: given.restart ?? reader.fallback([...path, 'restart'], volume, limit),
+  };
+}
+
+/** Completes the pumps by what they draw from. */
+export function completePumps(
+  reader: Reader,
+  given: Named<Given>,
+  flows: { readonly flows: readonly Flow[]; readonly edges: readonly Edge[]; readonly whole: boolean },
+  vessels: Named<Vessel>,
+  reservoir: string | undefined,
+): Named<Pump> {
+  const pumps = new Map<string, Pump | undefined>();
+  for (const [name, pump] of given) {
+    pumps.set(name, undefined);
+    const path = ['pumps', name];
+    const sources = new Set(
+      flows.flows.flatMap((flow) => (flow.kind === 'pumped' && flow.pump === name ? [flow.from] : [])),
+    );
+    if (sources.size > 1)
+      reader.fault(path, 'a pump draws from one vessel', { got: [...sources].join(', ') }, true);
+    if (sources.size === 0 && flows.whole) reader.fault(path, 'no flow names this pump', {}, true);
+    const [from] = sources;
+    const source = from === undefined ? undefined : vessels.get(from);
+    if (pump === undefined || sources.size !== 1 || source === undefined) continue;
+    const levels = readLevels(reader, path, pump, source, from === reservoir);
+    if (levels === undefined) continue;
+    const { timer } = pump;
+    const offset =
+      timer === undefined ? 0 : (timer.offset ?? reader.fallback([...path, 'timer', 'offset'], 0, '0 d'));
+    pumps.set(
+      name,
+      compact({
+        name,
+        timer: timer === undefined ? undefined : { on: timer.on, off: timer.off, offset },
+        ...levels,
+      }),
+    );
+  }
+  return pumps;
+}

@@ -1,0 +1,207 @@
+import * as z from 'zod';
+import { convert, describeDimension, type Dimension, parseQuantity } from '../../base/units.js';
+import { kindComplaint } from '../file/complaint.js';
+import { compact, type Reader } from '../file/reader.js';
+import type { Path } from '../file/tree.js';
+import { choice, count, positive, type Reads, section, word } from '../file/values.js';
+import { measurables } from '../measurables.js';
+import type { Deed, Measurable, Rule, TestKit } from '../scenario.js';
+import { deedSchema } from './action-schema.js';
+import type { Cast } from './action-verbs.js';
+import { readDeed } from './actions.js';
+
+/** A level of whatever is read: a quantity with its unit, or a bare number for pH. */
+function level(description: string): Reads<string | number, string | number> {
+  return z
+    .union([z.string(), z.number()], { error: ({ input }) => kindComplaint(input, description) })
+    .meta({ description, examples: ['2 mg N/L', '4 dKH', 6.8] });
+}
+
+const whenSchema = section(
+  {
+    read: choice('what is measured; ammonia is total ammonia nitrogen (TAN)', measurables),
+    in: word('the vessel whose water is measured'),
+    above: level('acts when the reading is above this').optional(),
+    below: level('acts when the reading is below this').optional(),
+    until: level('goes on until the reading is on the other side of this').optional(),
+  },
+  'a reading and the level at which something is done',
+);
+
+const kitSchema = section(
+  {
+    resolution: level('readings are rounded to whole multiples of this').optional(),
+    error: level(
+      'standard deviation of a reading: a quantity, or a share of the reading such as "10 %"',
+    ).optional(),
+    every: positive('time', 'time between two readings, whole days from day 0; default 1 d').optional(),
+  },
+  'how it is measured; without it every reading is true',
+);
+
+/** One rule of `rules`: a reading, and what is done about it. */
+export const ruleSchema = section(
+  {
+    when: whenSchema,
+    kit: kitSchema.optional(),
+    do: deedSchema,
+    undo: deedSchema.optional(),
+    wait: positive('time', 'least time between one `do` and the next').optional(),
+    most: count('most times that `do` is done in a run', 1, 100_000).optional(),
+  },
+  'something done when a reading passes a level',
+);
+
+/** Most rules of a file. */
+const mostRules = 1000;
+
+type Given = ReturnType<typeof ruleSchema.parse>;
+type Written = string | number;
+
+const dimensions: Readonly<Record<Measurable, Dimension | 'pH'>> = {
+  ammonia: 'ammonia',
+  nitrite: 'nitrite',
+  nitrate: 'nitrate',
+  pH: 'pH',
+  alkalinity: 'alkalinity',
+  oxygen: 'concentration',
+  temperature: 'temperature',
+  chloride: 'concentration',
+  volume: 'volume',
+};
+
+/** Kinds of deed that leave a setting behind: doing them again changes nothing. */
+const settings: ReadonlySet<Deed['kind']> = new Set(['source-water', 'top-up', 'feed', 'aeration', 'pump']);
+
+/** A level of a quantity in its internal unit; undefined (and a fault) where it is none. */
+function readLevel(reader: Reader, path: Path, written: Written, read: Measurable): number | undefined {
+  const dimension = dimensions[read];
+  if (dimension === 'pH') {
+    if (typeof written === 'number' && written >= 0 && written <= 14) return written;
+    reader.fault(path, 'not a pH', { expected: 'a number from 0 to 14' });
+    return undefined;
+  }
+  if (typeof written === 'number') {
+    reader.fault(path, 'a number without a unit', { expected: describeDimension(dimension) });
+    return undefined;
+  }
+  const answer = parseQuantity(written, dimension);
+  if ('value' in answer) return answer.value;
+  reader.fault(path, answer.problem, answer);
+  return undefined;
+}
+
+/** A step of a scale, more than zero: as a level, but degrees count from nothing. */
+function readStep(reader: Reader, path: Path, written: Written, read: Measurable): number | undefined {
+  const level = readLevel(reader, path, written, read);
+  if (level === undefined) return undefined;
+  const unit = String(written).replace(/^[+-]?[\d.]+(?:e[+-]?\d+)?/i, '');
+  const zero = read === 'temperature' ? convert(0, unit, 'temperature') : { value: 0 };
+  const step = 'value' in zero ? level - zero.value : Number.NaN;
+  if (step > 0) return step;
+  reader.fault(path, 'must be more than zero', { expected: 'a step of the scale, or no such key' });
+  return undefined;
+}
+
+function readError(reader: Reader, path: Path, written: Written, read: Measurable): TestKit['error'] {
+  const isShare = typeof written === 'string' && /%\s*$/.test(written);
+  if (!isShare) {
+    const deviation = readStep(reader, path, written, read);
+    return deviation === undefined ? undefined : { kind: 'absolute', deviation };
+  }
+  if (read === 'pH' || read === 'temperature') {
+    const expected =
+      read === 'pH' ? 'an error in pH, such as 0.2' : 'an error in degrees, such as "0.5 degC"';
+    reader.fault(path, `no share can be taken of ${read}`, { expected });
+    return undefined;
+  }
+  const answer = parseQuantity(written, 'share');
+  if ('value' in answer && answer.value > 0 && answer.value <= 1) {
+    return { kind: 'relative', deviation: answer.value };
+  }
+  reader.fault(path, 'problem' in answer ? answer.problem : 'out of range', {
+    expected: 'more than 0 % to 100 %',
+  });
+  return undefined;
+}
+
+function readKit(reader: Reader, path: Path, given: Given['kit'], read: Measurable): TestKit {
+  const usual = (): number => reader.fallback([...path, 'every'], 1, '1 d');
+  const every = given?.every ?? usual();
+  const whole = Math.round(every);
+  if (whole < 1 || Math.abs(every - whole) > 1e-9) {
+    reader.fault([...path, 'every'], 'not whole days: readings are taken at day boundaries', {
+      expected: 'a time such as "1 d" or "7 d"',
+    });
+  }
+  const { resolution, error } = given ?? {};
+  return {
+    every: Math.max(whole, 1),
+    ...compact({
+      resolution:
+        resolution === undefined ? undefined : readStep(reader, [...path, 'resolution'], resolution, read),
+      error: error === undefined ? undefined : readError(reader, [...path, 'error'], error, read),
+    }),
+  };
+}
+
+type Condition = Pick<Rule, 'side' | 'level'> & { readonly until?: number };
+
+function readCondition(reader: Reader, path: Path, given: Given['when']): Condition | undefined {
+  const { read, above, below, until } = given;
+  if ((above === undefined) === (below === undefined)) {
+    reader.fault(path, 'not one level to act on', { expected: 'one of above, below' });
+    return undefined;
+  }
+  const side = above === undefined ? 'below' : 'above';
+  const level = readLevel(reader, [...path, side], above ?? below ?? 0, read);
+  const back = until === undefined ? undefined : readLevel(reader, [...path, 'until'], until, read);
+  if (level === undefined || (until !== undefined && back === undefined)) return undefined;
+  if (back !== undefined && (side === 'above' ? back >= level : back <= level)) {
+    const other = side === 'above' ? 'below' : 'above';
+    reader.fault([...path, 'until'], `a rule that acts ${side} a level lets go ${other} it`, {
+      expected: `a level ${other} ${JSON.stringify(given[side])}`,
+    });
+    return undefined;
+  }
+  return { side, level, ...compact({ until: back }) };
+}
+
+function readRule(reader: Reader, path: Path, cast: Cast): Rule | undefined {
+  const given = reader.parse(ruleSchema, path);
+  if (given === undefined) return undefined;
+  const { when, wait, most } = given;
+  reader.known(when.in, cast.vessels, [...path, 'when', 'in'], 'vessel');
+  const condition = readCondition(reader, [...path, 'when'], when);
+  const kit = readKit(reader, [...path, 'kit'], given.kit, when.read);
+  const pair = readDeed(given.do, reader, [...path, 'do'], cast);
+  const undo = given.undo === undefined ? undefined : readDeed(given.undo, reader, [...path, 'undo'], cast);
+  if (pair === undefined) return undefined;
+  const sets = pair.doing.every(({ kind }) => settings.has(kind));
+  const ends = when.until !== undefined || wait !== undefined || most !== undefined;
+  if (!sets && given.undo === undefined && !ends) {
+    reader.fault(path, 'a rule that could fire for ever', {
+      got: `${Object.keys(given.do).join(', ')} at every reading`,
+      expected: 'one or more of wait, most, when.until',
+    });
+  }
+  if (condition === undefined) return undefined;
+  return {
+    read: when.read,
+    vessel: when.in,
+    ...condition,
+    kit,
+    doing: pair.doing,
+    undoing: undo?.doing ?? pair.undoing ?? [],
+    stands: sets || given.undo !== undefined || (when.until !== undefined && wait === undefined),
+    wait: wait ?? 0,
+    most: most ?? Infinity,
+  };
+}
+
+/** Reads `rules`, in the order of the file: what is done when a reading passes a level. */
+export function readRules(reader: Reader, cast: Cast): Rule[] {
+  return reader
+    .listed('rules', mostRules, (path) => readRule(reader, path, cast))
+    .filter((rule) => rule !== undefined);
+}

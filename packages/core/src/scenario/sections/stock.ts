@@ -1,0 +1,242 @@
+import * as z from 'zod';
+import { formatQuantity, parseQuantity } from '../../base/units.js';
+import { complain, kindComplaint } from '../file/complaint.js';
+import { compact, type Named, type Reader } from '../file/reader.js';
+import type { Path } from '../file/tree.js';
+import {
+  choice,
+  count,
+  positive,
+  quantity,
+  quantityComplaint,
+  type Reads,
+  section,
+  share,
+  word,
+} from '../file/values.js';
+import type { Cohort, Feed, Planting, Ration, Vessel } from '../scenario.js';
+
+const rationText = 'a ration such as "80 g/d" or "1.5 %/d", or a table of mass and ration';
+
+const tableRow = section(
+  {
+    mass: quantity('mass', 'mean mass of a fish'),
+    ration: quantity('share-rate', 'share of body mass a day'),
+  },
+  'a row of a ration table',
+);
+
+/** Feed given per day: a mass, a share of body mass, or a table of shares by mean mass. */
+export const rationSchema: Reads<Ration> = z
+  .union([z.string().meta({ examples: ['80 g/d', '1.5 %/d'] }), z.array(tableRow)], {
+    error: ({ input }) => quantityComplaint(input, rationText),
+  })
+  .transform((written, context): Ration => {
+    const refuse = (problem: string, path: (string | number)[] = []): never => {
+      context.addIssue({ code: 'custom', path, message: complain({ problem, expected: rationText }) });
+      return z.NEVER;
+    };
+    if (typeof written === 'string') {
+      const mass = parseQuantity(written, 'mass-flow');
+      if ('value' in mass) return { kind: 'mass', gramsPerDay: mass.value };
+      const part = parseQuantity(written, 'share-rate');
+      if ('value' in part) return { kind: 'share', perDay: part.value };
+      return refuse(mass.problem.startsWith('wrong dimension') ? part.problem : mass.problem);
+    }
+    if (written.length === 0) return refuse('an empty table');
+    const falling = written.findIndex(
+      (row, index) => index > 0 && row.mass <= (written[index - 1]?.mass ?? 0),
+    );
+    if (falling > 0) return refuse('masses of a table must rise', [falling, 'mass']);
+    return { kind: 'table', rows: written.map(({ mass, ration }) => ({ mass, perDay: ration })) };
+  });
+
+const clock = /^(\d{1,2}):(\d{2})\s*-\s*(\d{1,2}):(\d{2})$/;
+
+/** Hours of the day such as `"08:00-18:00"`, as shares of a day. */
+const hoursSchema = z
+  .string({ error: ({ input }) => kindComplaint(input, 'hours such as "08:00-18:00"') })
+  .meta({ description: 'hours in which feed is given; default: all day', examples: ['08:00-18:00'] })
+  .transform((text, context): { from: number; to: number } => {
+    const parts = clock.exec(text)?.slice(1).map(Number);
+    const [fromHour = 25, fromMinute = 0, toHour = 25, toMinute = 0] = parts ?? [];
+    const from = (fromHour + fromMinute / 60) / 24;
+    const to = (toHour + toMinute / 60) / 24;
+    if (fromMinute < 60 && toMinute < 60 && from < to && to <= 1) return { from, to };
+    const expected = 'hours such as "08:00-18:00", the second later';
+    context.addIssue({ code: 'custom', message: complain({ problem: 'not hours of one day', expected }) });
+    return z.NEVER;
+  });
+
+/** Most fish in a cohort. */
+const manyFish = 10_000_000;
+
+/** Number of fish where some are meant. */
+export const fishCount = count('number of fish', 1, manyFish);
+
+/** One cohort of `fish`. */
+export const cohortSchema = section(
+  {
+    in: word('the vessel they live in'),
+    species: word('a species of the library'),
+    number: count('number of fish at the start; 0 where they come later', 0, manyFish),
+    mass: positive('mass', 'mean mass of a fish at the start'),
+    ration: rationSchema.meta({ description: rationText }),
+    feed: word('a feed of the library').optional(),
+    protein: share('protein in the feed as fed; default: that of the feed').optional(),
+    hours: hoursSchema.optional(),
+  },
+  'a group of like fish in one vessel',
+);
+
+/** One planting of `plantings`. */
+export const plantingSchema = section(
+  {
+    in: word('the vessel it grows in'),
+    crop: word('a crop of the library'),
+    area: positive('area', 'whole area of the crop'),
+    cover: share('share of the area that the crop shades at full growth; default 1').optional(),
+    batches: count('batches of staggered age; default 1', 1, 60).optional(),
+    harvest: positive('time', 'age at harvest since planting; default: that of the crop').optional(),
+    after: choice('what follows the harvest; default replant', ['replant', 'empty']).optional(),
+    start: choice('at the start; default: staggered for more than one batch, else new', [
+      'staggered',
+      'new',
+      'empty',
+    ]).optional(),
+    age: quantity('time', 'age of the oldest batch at the start').optional(),
+  },
+  'an area of one crop in one vessel',
+);
+
+/** Most cohorts and most plantings of one file. */
+const mostGroups = 5000;
+
+/** Bed area may be taken up a little more than wholly: areas are measured with a tape. */
+const tapeMargin = 1.02;
+
+/** A feed by its name in the library, by its protein, or both (the protein then replaces the library's). */
+export function readFeed(
+  reader: Reader,
+  path: Path,
+  given: { readonly feed?: string | undefined; readonly protein?: number | undefined },
+): Feed | undefined {
+  const { feed, protein } = given;
+  if (feed !== undefined && !reader.known(feed, reader.names('feed'), [...path, 'feed'], 'feed'))
+    return undefined;
+  if (protein !== undefined) return { name: feed ?? 'feed', protein };
+  if (feed !== undefined) {
+    const usual = reader.parameters.value(`feed.${feed}.protein`);
+    return { name: feed, protein: reader.fallback([...path, 'protein'], usual, usual) };
+  }
+  reader.fault([...path, 'feed'], 'missing', {
+    expected: `one of ${reader.names('feed').join(', ')}, or protein`,
+  });
+  return undefined;
+}
+
+/** Reads the section `fish`. */
+export function readCohorts(reader: Reader, vessels: Named<Vessel>): Named<Cohort> {
+  return reader.named('fish', mostGroups, (path, name) => {
+    const given = reader.parse(cohortSchema, path);
+    if (given === undefined) return undefined;
+    reader.known(given.in, vessels, [...path, 'in'], 'vessel');
+    reader.known(given.species, reader.names('fish'), [...path, 'species'], 'species');
+    const feed = readFeed(reader, path, given);
+    const { species, number, mass, ration, hours } = given;
+    if (feed === undefined) return undefined;
+    return compact({ name, vessel: given.in, species, number, mass, ration, feed, hours });
+  });
+}
+
+type Given = ReturnType<typeof plantingSchema.parse>;
+
+/** Age of the oldest batch: of staggered batches the one harvested next, one interval short of harvest. */
+function readAge(
+  reader: Reader,
+  path: Path,
+  given: Given,
+  harvest: number,
+  start: Planting['start'],
+): number {
+  const batches = given.batches ?? 1;
+  const usual = start === 'staggered' ? (harvest * (batches - 1)) / batches : 0;
+  const age = given.age ?? reader.fallback([...path, 'age'], usual, formatQuantity(usual, 'time'));
+  if (given.age !== undefined && start !== 'staggered' && age > 0 && start === 'empty') {
+    reader.fault([...path, 'age'], 'an age of a bed that starts empty');
+  }
+  if (age > harvest)
+    reader.fault([...path, 'age'], 'older than at harvest', {
+      expected: `at most ${formatQuantity(harvest, 'time')}`,
+    });
+  return age;
+}
+
+function readPlanting(
+  reader: Reader,
+  path: Path,
+  name: string,
+  vessels: Named<Vessel>,
+): Planting | undefined {
+  const given = reader.parse(plantingSchema, path);
+  if (given === undefined) return undefined;
+  const { crop, area } = given;
+  const bed = reader.lookup(vessels, given.in, [...path, 'in'], 'vessel');
+  if (!reader.known(crop, reader.names('crop'), [...path, 'crop'], 'crop')) return undefined;
+  const wide = bed === undefined ? Infinity : (bed.open + bed.covered) * tapeMargin;
+  if (area > wide && bed?.kind !== 'channel') {
+    const expected = `at most ${formatQuantity(wide / tapeMargin, 'area')}`;
+    reader.fault([...path, 'area'], `larger than ${given.in}`, { expected });
+  }
+  const days = (): number => {
+    const usual = reader.parameters.value(`crop.${crop}.days`);
+    return reader.fallback([...path, 'harvest'], usual, formatQuantity(usual, 'time'));
+  };
+  const harvest = given.harvest ?? days();
+  const batches = given.batches ?? reader.fallback([...path, 'batches'], 1, 1);
+  const usualStart = batches > 1 ? 'staggered' : 'new';
+  const start = given.start ?? reader.fallback([...path, 'start'], usualStart, usualStart);
+  const after = given.after ?? reader.fallback([...path, 'after'], 'replant', 'replant');
+  return {
+    name,
+    vessel: given.in,
+    crop,
+    area,
+    cover: given.cover ?? reader.fallback([...path, 'cover'], 1, 1),
+    batches,
+    harvest,
+    after,
+    start,
+    age: readAge(reader, path, given, harvest, start),
+  };
+}
+
+/** What grows at the same time in a bed must fit on it. Beds that start empty are taken to follow others. */
+function checkBeds(reader: Reader, plantings: Named<Planting>, vessels: Named<Vessel>): void {
+  const taken = new Map<string, number>();
+  for (const planting of plantings.values()) {
+    if (planting === undefined || planting.start === 'empty') continue;
+    const bed = vessels.get(planting.vessel);
+    const wide = bed === undefined || bed.kind === 'channel' ? Infinity : bed.open + bed.covered;
+    const before = taken.get(planting.vessel) ?? 0;
+    const sum = before + planting.area;
+    taken.set(planting.vessel, sum);
+    if (before > 0 && sum > wide * tapeMargin && planting.area <= wide * tapeMargin) {
+      const got = `${formatQuantity(Number(sum.toPrecision(6)), 'area')} in all`;
+      const expected = `at most ${formatQuantity(wide, 'area')}`;
+      reader.fault(['plantings', planting.name, 'area'], `plantings larger than ${planting.vessel}`, {
+        got,
+        expected,
+      });
+    }
+  }
+}
+
+/** Reads the section `plantings`. */
+export function readPlantings(reader: Reader, vessels: Named<Vessel>): Named<Planting> {
+  const plantings = reader.named('plantings', mostGroups, (path, name) =>
+    readPlanting(reader, path, name, vessels),
+  );
+  checkBeds(reader, plantings, vessels);
+  return plantings;
+}

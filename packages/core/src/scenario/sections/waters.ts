@@ -1,0 +1,156 @@
+import { type Dimension, formatQuantity } from '../../base/units.js';
+import { carbonFromPh } from '../../chemistry/acid-base.js';
+import { oxygenSaturation } from '../../chemistry/gases.js';
+import type { Named, Reader } from '../file/reader.js';
+import type { Path } from '../file/tree.js';
+import { number, quantity, section, word } from '../file/values.js';
+import type { SourceWater } from '../scenario.js';
+import { valueOn } from '../value-on.js';
+import type { RunFrame } from './run.js';
+
+/** Keys that say what is in water. */
+const waterKeys = {
+  like: word('a water of the library (or, at the start, of this file) for whatever is not given').optional(),
+  ammonia: quantity('ammonia', 'total ammonia nitrogen').optional(),
+  nitrite: quantity('nitrite', 'nitrite nitrogen').optional(),
+  nitrate: quantity('nitrate', 'nitrate nitrogen').optional(),
+  alkalinity: quantity('alkalinity').optional(),
+  pH: number('acidity', 4, 10.5).optional(),
+  oxygen: quantity('concentration', 'dissolved oxygen; default: saturation').optional(),
+  chloride: quantity('concentration', 'chloride').optional(),
+};
+
+/** One water of `waters`. */
+export const waterSchema = section(waterKeys, 'water from outside');
+
+/** Water in a vessel at the start. */
+export const startWaterSchema = section(
+  { ...waterKeys, solids: quantity('concentration', 'suspended solids, dry').optional() },
+  'water at the start',
+);
+
+/** What is in water, apart from its name. */
+export type Quality = Omit<SourceWater, 'name'>;
+
+/** Water as written: any of its values may be left to `like` or to a default. */
+export interface QualityGiven {
+  readonly like?: string | undefined;
+  readonly ammonia?: number | undefined;
+  readonly nitrite?: number | undefined;
+  readonly nitrate?: number | undefined;
+  readonly alkalinity?: number | undefined;
+  readonly pH?: number | undefined;
+  readonly oxygen?: number | undefined;
+  readonly chloride?: number | undefined;
+}
+
+type Key = Exclude<keyof QualityGiven, 'like'>;
+
+const dimensions: Record<Exclude<Key, 'pH'>, Dimension> = {
+  ammonia: 'ammonia',
+  nitrite: 'nitrite',
+  nitrate: 'nitrate',
+  alkalinity: 'alkalinity',
+  oxygen: 'concentration',
+  chloride: 'concentration',
+};
+
+/** Water at room temperature, degC, where no temperature of the run is known (a fault elsewhere). */
+const roomTemperature = 20;
+
+/** Temperature at which water from outside is taken to be: that of the system on the first day, degC. */
+function sourceTemperature(frame: RunFrame): number {
+  return frame.waterTemperature === undefined
+    ? roomTemperature
+    : valueOn(frame.waterTemperature, frame.startDate, 0);
+}
+
+function writeValue(key: Key, value: number): string | number {
+  return key === 'pH' ? value : formatQuantity(value, dimensions[key]);
+}
+
+/**
+ * Completes water as written. What is not given is that of `like` (a water of the library, or one of
+ * `others`); without it ammonia and nitrite are none, oxygen is at saturation, and nitrate, alkalinity,
+ * pH and chloride must be given. Inorganic carbon follows from alkalinity and pH at `temperature`.
+ */
+export function completeQuality(
+  reader: Reader,
+  path: Path,
+  given: QualityGiven,
+  temperature: number,
+  others: Named<SourceWater>,
+): Quality | undefined {
+  const { parameters } = reader;
+  const { like } = given;
+  const inLibrary = reader.names('water');
+  const known =
+    like === undefined || reader.known(like, [...others.keys(), ...inLibrary], [...path, 'like'], 'water');
+  if (!known) return undefined;
+  const own = like === undefined ? undefined : others.get(like);
+  if (like !== undefined && own === undefined && !inLibrary.includes(like)) return undefined;
+  let complete = true;
+  const value = (key: Key, usual?: () => number): number => {
+    const written = given[key];
+    if (written !== undefined) return written;
+    const at = [...path, key];
+    if (own !== undefined && key !== 'pH') return own[key === 'ammonia' ? 'tan' : key];
+    if (like !== undefined && own === undefined) {
+      const id = `water.${like}.${key === 'ammonia' ? 'tan' : key.toLowerCase()}`;
+      const number = parameters.value(id);
+      return reader.fallback(at, number, writeValue(key, number));
+    }
+    if (usual !== undefined) return reader.fallback(at, usual(), writeValue(key, usual()));
+    complete = false;
+    reader.fault(at, 'missing', { expected: 'a value, or `like` with a water to take it from' });
+    return 0;
+  };
+  const none = (): number => 0;
+  const tan = value('ammonia', none);
+  const quality = {
+    tan,
+    nitrite: value('nitrite', none),
+    nitrate: value('nitrate'),
+    alkalinity: value('alkalinity'),
+    oxygen: value('oxygen', () => oxygenSaturation(parameters, temperature)),
+    chloride: value('chloride'),
+  };
+  if (
+    own !== undefined &&
+    given.pH === undefined &&
+    given.alkalinity === undefined &&
+    given.ammonia === undefined
+  ) {
+    return { ...quality, carbon: own.carbon };
+  }
+  if (own !== undefined && given.pH === undefined) {
+    reader.fault([...path, 'pH'], 'missing', { expected: 'a pH beside another alkalinity or ammonia' });
+    return undefined;
+  }
+  const pH = value('pH');
+  if (!complete) return undefined;
+  const carbon = carbonFromPh(parameters, quality.alkalinity, pH, tan, temperature);
+  if (carbon >= 0) return { ...quality, carbon };
+  reader.fault(
+    [...path, reader.has([...path, 'pH']) ? 'pH' : 'alkalinity'],
+    'no water of this alkalinity has this pH',
+    {
+      expected: 'a lower pH, or more alkalinity',
+    },
+  );
+  return undefined;
+}
+
+/** Most waters of one file. */
+const mostWaters = 200;
+
+/** Reads the section `waters`. */
+export function readWaters(reader: Reader, frame: RunFrame): Named<SourceWater> {
+  const temperature = sourceTemperature(frame);
+  return reader.named('waters', mostWaters, (path, name) => {
+    const given = reader.parse(waterSchema, path);
+    const quality =
+      given === undefined ? undefined : completeQuality(reader, path, given, temperature, new Map());
+    return quality === undefined ? undefined : { name, ...quality };
+  });
+}

@@ -1,0 +1,231 @@
+import * as z from 'zod';
+import { dayOfYear } from '../../base/calendar.js';
+import { type Fault, InputError } from '../../base/faults.js';
+import { convert, describeDimension, type Dimension, internalUnit } from '../../base/units.js';
+import { hargreaves } from '../../weather/evapotranspiration.js';
+import { penmanMonteith } from '../../weather/penman-monteith.js';
+import type { WeatherDay, WeatherSite } from '../../weather/weather-day.js';
+import { complain } from '../file/complaint.js';
+import { loadText, resolvePath } from '../file/include-tree.js';
+import { compact, type Reader } from '../file/reader.js';
+import { originAt, type Path } from '../file/tree.js';
+import { choice, number, positive, quantity, type Reads, section, truth, word } from '../file/values.js';
+import type { DailyValue } from '../scenario.js';
+import { readCsvColumn } from './daily.js';
+
+/** A column of a CSV file, with the unit of its plain numbers and what they measure. */
+export interface ColumnGiven {
+  readonly column: string;
+  readonly unit: string;
+  readonly dimension: Dimension;
+}
+
+function column(dimension: Dimension, description: string): Reads<ColumnGiven> {
+  return section(
+    {
+      column: word('name of the column'),
+      unit: word(`unit of its numbers, as of ${describeDimension(dimension)}`),
+    },
+    description,
+  ).transform((given, context): ColumnGiven => {
+    const answer = convert(1, given.unit, dimension);
+    if ('value' in answer || answer.problem === 'negative') return { ...given, dimension };
+    context.addIssue({ code: 'custom', path: ['unit'], message: complain(answer) });
+    return z.NEVER;
+  });
+}
+
+/** Reference evapotranspiration worked out from a file of daily weather. */
+export const weatherSchema = section(
+  {
+    weather: word('a CSV file with one row for each day of the run, under a row of column names'),
+    method: choice('how it is worked out; default penman-monteith', [
+      'penman-monteith',
+      'hargreaves',
+    ]).optional(),
+    latitude: number('degrees north; south is below 0', -90, 90),
+    altitude: quantity('length', 'height above the sea; penman-monteith needs it').optional(),
+    coastal: truth('on or near a coast, where radiation must be estimated; default false').optional(),
+    'wind-height': positive('length', 'height of the wind meter; default 2 m').optional(),
+    columns: section(
+      {
+        high: column('temperature', 'highest air temperature of the day'),
+        low: column('temperature', 'lowest air temperature of the day'),
+        'dew-point': column('temperature', 'dew point').optional(),
+        'humidity-high': column('share', 'highest relative humidity').optional(),
+        'humidity-low': column('share', 'lowest relative humidity').optional(),
+        humidity: column('share', 'mean relative humidity').optional(),
+        radiation: column('radiation', 'solar radiation').optional(),
+        sunshine: column('time', 'bright sunshine').optional(),
+        wind: column('speed', 'mean wind').optional(),
+      },
+      'what was measured; all but the temperatures may be missing, whole or on some days',
+    ),
+  },
+  'reference evapotranspiration from weather, outdoors',
+);
+
+/** It as written, still without the file. */
+export type WeatherGiven = ReturnType<typeof weatherSchema.parse>;
+
+/** What a file of daily weather gives. */
+export interface WeatherReading {
+  /** Reference evapotranspiration outdoors, m d-1. */
+  readonly et0: DailyValue;
+  /** Mean of the highest and lowest air temperature, degC. */
+  readonly air: DailyValue;
+}
+
+type Columns = WeatherGiven['columns'];
+type Key = keyof Columns;
+
+const millimetres = 1000;
+const hours = 24;
+
+/** Most evapotranspiration of a day that is taken for true, m. */
+const most = 0.03;
+
+/** Columns of the file by key, a gap as NaN; undefined (and faults) where one cannot be read. */
+function readColumns(
+  reader: Reader,
+  path: Path,
+  text: string,
+  columns: Columns,
+): Partial<Record<Key, readonly number[]>> | undefined {
+  const found: Partial<Record<Key, readonly number[]>> = {};
+  let whole = true;
+  for (const [key, given] of Object.entries(columns) as [Key, Columns[Key]][]) {
+    if (given === undefined) continue;
+    const gap = key === 'high' || key === 'low' ? undefined : Number.NaN;
+    const answer = readCsvColumn(text, given.column, given.unit, given.dimension, gap);
+    if ('values' in answer) found[key] = answer.values;
+    else {
+      const { problem, ...rest } = answer.complaint;
+      reader.fault(
+        [...path, ...(answer.about === 'csv' ? ['weather'] : ['columns', key, 'column'])],
+        problem,
+        rest,
+      );
+      whole = false;
+    }
+  }
+  return whole ? found : undefined;
+}
+
+function dayOf(columns: Partial<Record<Key, readonly number[]>>, day: number, date: string): WeatherDay {
+  const value = (key: Key): number | undefined => {
+    const measured = columns[key]?.[day];
+    return Number.isNaN(measured) ? undefined : measured;
+  };
+  const sunshine = value('sunshine');
+  return {
+    dayOfYear: dayOfYear(date, day),
+    high: value('high') ?? Number.NaN,
+    low: value('low') ?? Number.NaN,
+    ...compact({
+      dewPoint: value('dew-point'),
+      humidityHigh: value('humidity-high'),
+      humidityLow: value('humidity-low'),
+      humidity: value('humidity'),
+      radiation: value('radiation'),
+      sunshine: sunshine === undefined ? undefined : sunshine * hours,
+      wind: value('wind'),
+    }),
+  };
+}
+
+const siteKeys: Readonly<Record<string, string>> = {
+  latitude: 'latitude',
+  elevation: 'altitude',
+  windHeight: 'wind-height',
+};
+
+/** A fault of the site stands at its key, one of a day at the file with its line. */
+function placeFault(
+  reader: Reader,
+  path: Path,
+  { key = '', problem, got, expected }: Fault,
+  day: number,
+): void {
+  const rest = compact({ got, expected });
+  const site = siteKeys[key];
+  if (site !== undefined) reader.fault([...path, site], problem, rest);
+  else reader.fault([...path, 'weather'], `line ${day + 2} of the file, ${key}: ${problem}`, rest);
+}
+
+/** Says on how many days what was assumed or done. */
+function note(reader: Reader, path: Path, said: readonly (readonly string[])[]): void {
+  const counts = new Map<string, number>();
+  for (const text of said.flat()) counts.set(text, (counts.get(text) ?? 0) + 1);
+  const where = reader.where(path);
+  for (const [text, count] of counts) {
+    reader.notes.push(`${where}: climate.et0: ${text} on ${count} of ${said.length} days`);
+  }
+}
+
+/**
+ * Reference evapotranspiration of each day from a weather file, by FAO-56 Penman-Monteith with its rules
+ * for missing data (what they assumed is noted) or by Hargreaves. Evapotranspiration below 0 (dew) counts
+ * as 0, and is noted too: Leat brings no dew into the water.
+ */
+export function readWeather(
+  reader: Reader,
+  path: Path,
+  given: WeatherGiven,
+  { startDate, days }: { readonly startDate: string; readonly days: number },
+): WeatherReading | undefined {
+  const { method = 'penman-monteith', latitude, altitude, coastal, columns } = given;
+  if (method === 'penman-monteith' && altitude === undefined) {
+    reader.fault([...path, 'altitude'], 'missing', { expected: 'the height above the sea such as "400 m"' });
+  }
+  const { file: from } = originAt(reader.tree, [...path, 'weather']);
+  const loaded = loadText(reader.load, resolvePath(from, given.weather), from);
+  if ('problem' in loaded) {
+    reader.fault([...path, 'weather'], loaded.problem);
+    return undefined;
+  }
+  const measured = readColumns(reader, path, loaded.text, columns);
+  if (measured === undefined || (method === 'penman-monteith' && altitude === undefined)) return undefined;
+  const count = Math.max(1, Math.ceil(days));
+  const rows = measured.high?.length ?? 0;
+  if (rows < count) {
+    const rest = { got: String(rows), expected: `at least ${count}` };
+    reader.fault([...path, 'weather'], 'fewer days than the run', rest);
+    return undefined;
+  }
+  const site: WeatherSite = {
+    latitude,
+    elevation: altitude ?? 0,
+    ...compact({ coastal, windHeight: given['wind-height'] }),
+  };
+  const et0: number[] = [];
+  const air: number[] = [];
+  const said: string[][] = [];
+  for (let index = 0; index < count; index++) {
+    const day = dayOf(measured, index, startDate);
+    try {
+      const { et0: depth, assumed } =
+        method === 'hargreaves'
+          ? { et0: hargreaves(reader.parameters, site, day), assumed: [] }
+          : penmanMonteith(reader.parameters, site, day);
+      said.push([...assumed, ...(depth < 0 ? ['below 0, counted as 0,'] : [])]);
+      et0.push(Math.max(0, depth / millimetres));
+      air.push((day.high + day.low) / 2);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      for (const fault of error.faults) placeFault(reader, path, fault, index);
+      return undefined;
+    }
+    if (et0[index] > most) {
+      const rest = {
+        got: `${Number((et0[index] * millimetres).toPrecision(4))} mm/d`,
+        expected: 'at most 30 mm/d',
+      };
+      reader.fault([...path, 'weather'], `line ${index + 2} of the file: more than a day evaporates`, rest);
+      return undefined;
+    }
+  }
+  note(reader, path, said);
+  reader.defaults.push({ path, value: { daily: [...et0], unit: internalUnit('depth-rate') } });
+  return { et0: { kind: 'daily', values: et0 }, air: { kind: 'daily', values: air } };
+}

@@ -1,0 +1,97 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { createParameters } from '../../../packages/core/src/library/parameters.js';
+import { compileModel } from '../../../packages/core/src/model/compile.js';
+import { simulate } from '../../../packages/core/src/run/driver.js';
+import { readScenario } from '../../../packages/core/src/scenario/read-scenario.js';
+import { shippedText } from '../../support/shipped-scenario.js';
+import { largestDeviation } from './deviation.js';
+import { evaluateHere, randomPoints } from './random-points.js';
+import { recordYear, type Recording } from './record-year.js';
+import { missingTools } from './tools.js';
+import { openWorkshop, type PeerRun, type Workshop } from './workshop.js';
+
+// The demo year by general-purpose tools that nobody here wrote: SUNDIALS and SciPy, on a derivative
+// translated from the source. They are asked for where continuous integration has installed them.
+const missing = missingTools();
+const required = process.env['LEAT_PEERS'] === 'required';
+const why = missing === undefined ? '' : ` (${missing})`;
+
+const MINUTES = 60_000;
+const AGREED = 1e-6;
+const DAYS = 365;
+
+test.runIf(required)('the reference tools are installed', () => {
+  expect(missing).toBeUndefined();
+});
+
+describe.skipIf(missing !== undefined)(`the demo year by reference tools${why}`, () => {
+  const model = compileModel(
+    readScenario(shippedText('glasshouse'), { file: 'glasshouse.yaml', days: DAYS }),
+    createParameters(),
+  );
+  let recording: Recording;
+  let workshop: Workshop;
+  let leat: Float64Array;
+
+  beforeAll(() => {
+    recording = recordYear(model, 1e-10);
+    workshop = openWorkshop(recording);
+    const { samples } = simulate(model, { tolerance: 1e-9 });
+    leat = Float64Array.from(samples.slice(1).flatMap(({ y }) => [...y]));
+  }, 3 * MINUTES);
+
+  afterAll(() => {
+    workshop.close();
+  });
+
+  const expectAgreement = (run: PeerRun): void => {
+    expect(run.days).toHaveLength(DAYS * model.layout.states.length);
+    const { share, state, day } = largestDeviation(leat, run.days, model.layout.states.length, AGREED);
+    const { component, place } = model.layout.states[state];
+    expect(share, `${component}@${place} on day ${day} differs by so many times ${AGREED}`).toBeLessThan(1);
+  };
+
+  test('the year has what makes it hard: jumps, and forcing that changes within a day', () => {
+    expect(recording.stretches.length).toBeGreaterThan(DAYS);
+    expect(recording.stretches.filter(({ jump }) => jump !== undefined).length).toBeGreaterThan(40);
+  });
+
+  // The same to rounding: the library may sum in another order and seek the pH by other steps.
+  test.each(['c', 'numpy'] as const)(
+    'the translated derivative and Jacobian are the source (%s)',
+    (right) => {
+      const points = randomPoints(recording, 20);
+      const there = workshop.evaluate(right, Float64Array.from(points.flat()));
+      const here = evaluateHere(recording, points).flat();
+      expect(there).toHaveLength(here.length);
+      const worst = here.reduce((most, { value, turnover }, i) => {
+        const off = there[i] === value ? 0 : Math.abs(there[i] - value) / turnover;
+        return Number.isFinite(off) ? Math.max(most, off) : Infinity;
+      }, 0);
+      expect(worst).toBeLessThan(1e-11);
+    },
+  );
+
+  test.each(['cvode-klu', 'cvode-dense', 'arkode-klu'])(
+    'SUNDIALS agrees to 1e-6 at every day of the year: %s',
+    (method) => {
+      const tolerance = method === 'arkode-klu' ? 1e-8 : 1e-9;
+      expectAgreement(workshop.sundials({ method, forcing: 'restart', tolerance, repeats: 1 }));
+    },
+    2 * MINUTES,
+  );
+
+  test.each(['lsoda', 'radau'])(
+    'SciPy agrees to 1e-6 at every day of the year: %s',
+    (method) => {
+      const tolerance = method === 'radau' ? 1e-7 : 1e-9;
+      expectAgreement(workshop.scipy({ method, forcing: 'restart', tolerance, repeats: 1, right: 'c' }));
+    },
+    3 * MINUTES,
+  );
+
+  test('a loose run is found to differ', () => {
+    const run = workshop.sundials({ method: 'cvode-klu', forcing: 'restart', tolerance: 1e-4, repeats: 1 });
+    expect(largestDeviation(leat, run.days, model.layout.states.length, AGREED).share).toBeGreaterThan(1);
+  });
+});

@@ -1,0 +1,85 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { folderWith, leat } from '../commands/leat.js';
+
+const at = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
+/** Text with its lines joined: a number may stand on another line than what it is of. */
+const flat = (text: string): string => text.replace(/\s+/g, ' ');
+const readme = at('README.md');
+const words = flat(readme);
+const folder = folderWith();
+
+/** What the groups of a pattern hold; throws where the text does not say so, so that no check passes by silence. */
+function found(text: string, pattern: RegExp): readonly string[] {
+  const match = pattern.exec(text);
+  if (match === null) throw new Error(`nothing like ${pattern.source}`);
+  return match.slice(1);
+}
+
+/** Calls of the command as the README shows them, each on one line. */
+const calls = readme
+  .replace(/\\\n\s*/g, ' ')
+  .split('\n')
+  .flatMap((line) => /^ {4}(?:npm run )?leat (?:-- )?(?<call>.+)$/.exec(line)?.groups?.['call'] ?? [])
+  .map((call) => call.replace(/\s+#.*$/, ''));
+
+interface Sized {
+  readonly value: number;
+  readonly drawn: { readonly chosen: number; readonly spread: Readonly<Record<string, number>> };
+}
+
+describe('the README', () => {
+  it('names commands and options that there are', () => {
+    expect(calls.length).toBeGreaterThan(20);
+    const commands = [...new Set(calls.map((call) => call.split(' ')[0]))];
+    const helps = new Map(commands.map((command) => [command, leat([command, '--help'], folder)]));
+    for (const [command, { code }] of helps) expect(code, command).toBe(0);
+    for (const call of calls)
+      for (const [, option] of call.matchAll(/(?:^|\s)(--[a-z]+)/g))
+        expect(helps.get(call.split(' ')[0])?.out, call).toContain(option);
+  });
+
+  it('counts hits and misses as the table of published values does', () => {
+    const table = at('tests/published/VALIDATION.md');
+    const shown = found(
+      words,
+      /(\d+) published values that nothing in Leat was chosen for \((\d+) hit, (\d+) miss\), (\d+) that a number of the tables was chosen for .*?, and (\d+) computed by other code/,
+    );
+    const [chosen] = found(table, /that a number of the tables was chosen for, .*?: (\d+):/);
+    const [computed] = found(table, /computed by other code from a published formula, .*?: (\d+):/);
+    const own = found(table, /that nothing in Leat was chosen for: (\d+): (\d+) hit, (\d+) miss/);
+    expect(shown).toEqual([...own, chosen, computed]);
+    const systems = found(
+      words,
+      /Of (\d+) quantities (\d+) lie in the 90 % band of Leat's own ranges, (\d+) do not/,
+    );
+    expect(systems).toEqual(found(table, /(\d+) quantities of 6 systems: (\d+) hit, (\d+) missed/));
+  });
+
+  it('tells the size that its first search gives, and what draws make of it', () => {
+    const call = calls.find((each) => each.startsWith('size ')) ?? '';
+    const args = [...call.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain);
+    const paths = args.map((arg) =>
+      arg.startsWith('packages/') ? new URL(`../../${arg}`, import.meta.url).pathname : arg,
+    );
+    const [answer, draws, median, chosen, survive, of] = found(
+      words,
+      /the answer was (\d+) L, the median of (\d+) draws (\d+) L, and (\d+) L survived (\d+) of the (\d+)/,
+    );
+    const more = ['--members', draws, '--chosen', `${chosen} L`, '--json'];
+    const { code, out } = leat([...paths, ...more], folder);
+    expect(code).toBe(0);
+    const { value, drawn } = JSON.parse(out) as Sized;
+    expect([value, drawn.spread['median']].map(Math.round)).toEqual([Number(answer), Number(median)]);
+    expect([drawn.spread['survive'], drawn.spread['members']]).toEqual([Number(survive), Number(of)]);
+  }, 600_000);
+
+  it('tells how often the model is the best of the backtest', () => {
+    const [best] = found(words, /the model is best in (\d+ of \d+) cells/);
+    const names = 'backyard.yaml --log backyard.csv --map backyard.map'.split(' ');
+    expect(leat(['new', 'backyard'], folder).code).toBe(0);
+    const { code, out } = leat(['backtest', ...names], folder);
+    expect(code).toBe(0);
+    expect(found(out, /the model is best in (\d+ of \d+)/)).toEqual([best]);
+  }, 600_000);
+});

@@ -1,0 +1,63 @@
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { scenarioOf, sourceWater, startOf, tilapia, vessel } from '../../support/scenario-builder.js';
+import { bundled, type Bundle } from './bundled.js';
+import { leastRun } from './least-run.js';
+import { emptyFolder, root } from './packed.js';
+import { written } from './written.js';
+
+/** What is promised, bytes as they are sent (minified, gzip -9). */
+const promised = 60_000;
+/** What a run has no need of: reading YAML, checking what was read, and what is only done with many runs. */
+const needless =
+  /node_modules\/(?:yaml|zod|d3-dsv)\/|core\/dist\/(?:scenario\/(?:schema|read)|fit|forecast|analysis|log)/;
+
+const tank = vessel('tank', 2, { kind: 'fish-tank', aeration: 100, surface: 60, exchange: 0.2 });
+const scenario = scenarioOf([tank], {
+  waters: [sourceWater('mains')],
+  topUp: { level: 2, rate: 10, sources: [{ kind: 'mains', water: 'mains', dailyCap: Infinity }] },
+  cohorts: [tilapia('fish', 'tank', { number: 30 })],
+  start: [startOf(tank, { aob: 0.1, nob: 0.1 })],
+});
+
+let least: Bundle | undefined;
+function bundle(): Bundle {
+  if (least === undefined) throw new Error('nothing was bundled');
+  return least;
+}
+
+describe('a program that builds its systems itself, runs them and reads a series', () => {
+  beforeAll(async () => {
+    least = await bundled(join(root, 'tests/packages/least-run.ts'));
+  });
+
+  it('is sent in under 60 kB, the library with it', () => {
+    expect(bundle().sent).toBeLessThan(promised);
+    expect(bundle().modules.filter((path) => path.includes('core/dist/run/')).length).toBeGreaterThan(5);
+    expect(bundle().imports).toEqual([]);
+  });
+
+  it('brings no reader of YAML, no schemas and nothing that is done with many runs', () => {
+    expect(bundle().modules.filter((path) => needless.test(path))).toEqual([]);
+  });
+
+  it('would be seen to bring them where it read a file', async () => {
+    const reading = await bundled(join(root, 'tests/packages/every-series.ts'));
+    expect(reading.sent).toBeGreaterThan(promised);
+    for (const name of ['yaml', 'zod'])
+      expect(
+        reading.modules.some((path) => needless.test(path) && path.includes(`/${name}/`)),
+        name,
+      ).toBe(true);
+  });
+
+  it('runs, with the numbers of the library', async () => {
+    const file = written(emptyFolder(), 'least.mjs', bundle().code);
+    const loaded = (await import(/* @vite-ignore */ file)) as { leastRun: typeof leastRun };
+    const values = loaded.leastRun(scenario, 'nitrate@tank');
+    expect(values).toEqual(leastRun(scenario, 'nitrate@tank'));
+    expect(values).toHaveLength(11);
+    expect(values[10]).toBeGreaterThan(1);
+    expect(() => loaded.leastRun(scenario, 'nitrat@tank')).toThrow('nitrate@tank');
+  });
+});

@@ -1,0 +1,109 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { folderWith, leat, type Call } from '../commands/leat.js';
+
+const scenarios = fileURLToPath(new URL('../../../packages/cli/scenarios/', import.meta.url));
+const of = (name: string): string => join(scenarios, name);
+
+const highest = 'highest tan@tank averaged 1 d';
+const short = ['--days', '3'];
+
+/** Loaded before anything else in every thread: each worker ends of itself when it should give its third answer. */
+const deadly = join(folderWith(), 'deadly.mjs');
+writeFileSync(
+  deadly,
+  `import { isMainThread, parentPort, workerData } from 'node:worker_threads';
+  if (!isMainThread) {
+    process._rawDebug('a worker is started');
+    let tasks = 0;
+    const post = parentPort.postMessage.bind(parentPort);
+    parentPort.postMessage = (answer) =>
+      workerData.kind === process.env.DEADLY && ++tasks === 3 ? process.exit(9) : post(answer);
+  }`,
+);
+
+const withDeadly = (args: readonly string[], folder: string, kind: string): Call =>
+  leat(args, folder, { NODE_OPTIONS: `--import=${pathToFileURL(deadly).href}`, DEADLY: kind });
+
+/** Commands that work on workers, each with the kind of its tasks and the file that it keeps. */
+const commands: readonly (readonly [string, string, readonly string[], RegExp])[] = [
+  [
+    'ensemble',
+    'member',
+    ['ensemble', 'small.yaml', ...short, '--members', '6', '--workers', '1'],
+    /2 of 6 members are kept in (\S+\.ensemble): the same command with --resume \1 goes on/,
+  ],
+  [
+    'size',
+    'size',
+    [
+      ...[
+        'size',
+        'small.yaml',
+        ...short,
+        '--vary',
+        'vessels.filter.surface',
+        '--from',
+        '5 m2',
+        '--to',
+        '200 m2',
+      ],
+      ...['--keep', `${highest} below 0.35 mg N/L`, '--members', '6', '--workers', '1'],
+    ],
+    /2 of 6 draws are kept in (\S+\.size): the same command with --resume \1 goes on/,
+  ],
+  [
+    'sensitivity',
+    'answer',
+    [
+      ...['sensitivity', 'small.yaml', ...short, '--of', highest, '--method', 'local', '--only', 'aob.*'],
+      ...['--workers', '1'],
+    ],
+    /\d+ runs are kept in (\S+\.sensitivity): the same command with --resume \1 goes on/,
+  ],
+];
+
+describe.each(commands)('leat %s, when a worker dies', (name, kind, args, kept) => {
+  it('says so and what is kept, and goes on from there to the same answer', () => {
+    const folder = folderWith();
+    const whole = leat(args, folder);
+    expect({ name, code: whole.code }).toEqual({ name, code: 0 });
+    const died = withDeadly(args, folder, kind);
+    expect(died.code).toBe(70);
+    expect(died.err).toMatch(/leat: a worker died while it did job 3 of \d+: it ended with code 9\n/);
+    expect(died.err).not.toContain('    at ');
+    expect(died.out).toBe('');
+    const [, file] = kept.exec(died.err) ?? [];
+    expect(readdirSync(folder)).toContain(file);
+    const again = leat([...args, '--resume', file], folder);
+    expect([again.code, again.out]).toEqual([0, whole.out]);
+  });
+});
+
+describe('leat sweep, when a worker dies', () => {
+  it('says so and writes nothing', () => {
+    const folder = folderWith();
+    const vary = ['--vary', 'vessels.filter.surface=5 m2:50 m2:5'];
+    const asked = ['sweep', 'small.yaml', ...short, ...vary, '--of', highest, '--workers', '1'];
+    const { code, out, err } = withDeadly([...asked, '--csv', 'out.csv'], folder, 'sweep');
+    expect([code, out]).toEqual([70, '']);
+    expect(err).toContain('a worker died while it did job 3 of 5: it ended with code 9');
+    expect(readdirSync(folder)).toEqual(['small.yaml']);
+  });
+});
+
+describe('leat fit', () => {
+  it('starts no worker, so that none can die', () => {
+    const folder = folderWith();
+    const logged = [of('backyard.yaml'), '--log', of('backyard.csv'), '--map', of('backyard.map')];
+    const asked = ['fit', ...logged, '--starts', '1', '--free', 'start.nitrate', '--out', 'found.json'];
+    const { code, err } = withDeadly(asked, folder, 'answer');
+    expect([code, err.includes('a worker is started')]).toEqual([0, false]);
+    expect(readFileSync(join(folder, 'found.json'), 'utf8')).toContain('"schema": "leat-fit"');
+    expect(withDeadly(['ensemble', 'small.yaml', '--members', '1'], folder, 'none').err).toContain(
+      'a worker is started',
+    );
+  });
+});

@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { createParameters } from '../../../packages/core/src/library/parameters.js';
+import { bell } from '../../../packages/core/src/processes/kernels/limits.js';
+import { chemistryOf } from '../../../packages/core/src/result/water.js';
+import type { Override, StartVessel, StartWater } from '../../../packages/core/src/scenario/scenario.js';
+import type { Run } from '../../../packages/core/src/run/run.js';
+import { relativeDeviation } from '../../support/deviation.js';
+import { amountOf, doneRun } from '../../support/run-of.js';
+import { scenarioOf, startOf, stillWater, vessel } from '../../support/scenario-builder.js';
+
+const parameters = createParameters();
+const plenty = 1e6;
+
+function filter(
+  water: Partial<StartWater>,
+  start: Partial<StartVessel>,
+  overrides: readonly Override[] = [],
+  days = 10,
+): Run {
+  const sump = vessel('sump', 1, { surface: 10 });
+  const still = stillWater(1e5, 7.5, { oxygen: plenty, ...water });
+  return doneRun(
+    scenarioOf([sump], { start: [startOf(sump, { water: still, ...start })], overrides, days }),
+    {
+      tolerance: 1e-8,
+    },
+  );
+}
+
+const amounts = (run: Run, component: string): number[] =>
+  run.samples.map((sample) => amountOf(run, sample, component, 'sump'));
+const room = parameters.value('biofilm.capacity') * 10;
+
+describe('biofilm alone in a vessel', () => {
+  it('nitrite oxidisers without nitrite decay first order (exact solution)', () => {
+    const run = filter({}, { nob: 0.5 });
+    const k = parameters.value('nob.decay');
+    const exact = run.samples.map(({ time }) => 0.5 * room * Math.exp(-k * time));
+    expect(relativeDeviation(amounts(run, 'nob'), exact)).toBeLessThan(2e-6);
+  });
+
+  it('ammonia oxidisers that cannot grow decay first order (exact solution)', () => {
+    const run = filter({}, { aob: 0.5 }, [{ id: 'aob.growth', value: 1e-12 }]);
+    const k = parameters.value('aob.decay');
+    const exact = run.samples.map(({ time }) => 0.5 * room * Math.exp(-k * time));
+    expect(relativeDeviation(amounts(run, 'aob'), exact)).toBeLessThan(2e-6);
+  });
+
+  it('ammonia oxidisers with all they need fill a surface as a logistic (exact solution)', () => {
+    // Ammonia, oxygen and alkalinity so plentiful that activity per cell is constant: X' = (mu (1 - X/R) - b) X.
+    const run = filter({ tan: 3e5 }, { aob: 1e-4 }, [], 60);
+    const { pH } = chemistryOf(run, run.samples[0], 0);
+    const value = (id: string): number => parameters.value(id);
+    const mu =
+      value('aob.growth') *
+      (3e5 / (3e5 + value('aob.k-tan'))) *
+      (1e5 / (1e5 + value('aob.k-alkalinity'))) *
+      bell(pH, value('aob.ph-low'), value('aob.ph-high'));
+    const net = mu - value('aob.decay');
+    const full = room * (1 - value('aob.decay') / mu);
+    const start = 1e-4 * room;
+    const exact = run.samples.map(({ time }) => full / (1 + (full / start - 1) * Math.exp(-net * time)));
+    expect(relativeDeviation(amounts(run, 'aob'), exact)).toBeLessThan(1e-4);
+  });
+
+  it('nitrite oxidisers stop growing and keep oxidising where the surface is full (limit)', () => {
+    const long = filter({ nitrite: 1e5, tan: 10 }, { nob: 1 }, [], 200);
+    // As the water is at the end: decay has added some ammonia, which inhibits a little.
+    const { pH, ammonia } = chemistryOf(long, long.samples[200], 0);
+    const value = (id: string): number => parameters.value(id);
+    const activity =
+      value('nob.growth') *
+      (value('nob.ki-ammonia') / (value('nob.ki-ammonia') + ammonia)) *
+      bell(pH, value('nob.ph-low'), value('nob.ph-high'));
+    const steady = room * (1 - value('nob.decay') / activity);
+    expect(amounts(long, 'nob').at(-1)).toBeCloseTo(steady, 2);
+    const nitrate = long.samples.slice(-2).map((sample) => amountOf(long, sample, 'nitrate', 'sump'));
+    // All activity oxidises, with or without growth: activity x X / Y.
+    expect((nitrate[1] - nitrate[0]) / ((activity * steady) / value('nob.yield'))).toBeCloseTo(1, 2);
+  });
+});

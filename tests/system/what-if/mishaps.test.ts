@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { doneRun } from '../../support/run-of.js';
+import { shippedScenario } from '../../support/shipped-scenario.js';
+import { timedCourse } from '../../support/timed-course.js';
+
+describe('a power cut of six hours', () => {
+  const run = doneRun(shippedScenario('power-cut'));
+
+  it('takes the oxygen of a fish tank below 1 mg/L in two hours, because fish go on breathing without air', () => {
+    const oxygen = timedCourse(run, 'oxygen', 'tank-2');
+    expect(oxygen.at(30)).toBeGreaterThan(6);
+    expect(oxygen.at(30 + 2 / 24)).toBeLessThan(1);
+    expect(oxygen.at(30 + 8 / 24)).toBeGreaterThan(6);
+  });
+
+  it('multiplies TAN in the tank three to six times, because no water goes to the filter, and is over in a day', () => {
+    const tan = timedCourse(run, 'tan', 'tank-2');
+    const ratio = tan.at(30.25) / tan.at(30);
+    expect(ratio).toBeGreaterThan(3);
+    expect(ratio).toBeLessThan(6);
+    expect(tan.at(31.25)).toBeLessThan(1.1 * tan.at(30));
+  });
+});
+
+describe('a filter washed too hard', () => {
+  const run = doneRun(shippedScenario('scrubbed-filter'));
+
+  it('peaks in TAN and nitrite at three to ten times within a week, because nine tenths of the biofilm are gone', () => {
+    for (const component of ['tan', 'nitrite'] as const) {
+      const course = timedCourse(run, component);
+      const peak = course.peak(30);
+      expect(peak.value / course.at(30)).toBeGreaterThan(3);
+      expect(peak.value / course.at(30)).toBeLessThan(10);
+      expect(peak.time).toBeLessThan(37);
+    }
+  });
+
+  it('is under 1 mg/L again in 1 to 3 weeks, because the rafts keep theirs and the rest grows', () => {
+    const tan = timedCourse(run, 'tan');
+    const back = tan.backTo(1, tan.peak(30).time) - 30;
+    expect(back).toBeGreaterThan(7);
+    expect(back).toBeLessThan(21);
+  });
+});
+
+describe('a month at 18 instead of 26 degC', () => {
+  const cold = doneRun(shippedScenario('cold-month'));
+  const warm = doneRun(shippedScenario('glasshouse'));
+  const day = 120;
+
+  it('raises TAN by a third to double and nitrite by a tenth or more, because nitrifiers slow down more than fish', () => {
+    const ratio = (component: 'tan' | 'nitrite'): number =>
+      timedCourse(cold, component).at(day) / timedCourse(warm, component).at(day);
+    expect(ratio('tan')).toBeGreaterThan(1.33);
+    expect(ratio('tan')).toBeLessThan(2);
+    expect(ratio('nitrite')).toBeGreaterThan(1.1);
+  });
+
+  it('costs 3 to 20 % of the harvest of half a year and leaves more nitrate, because crops grow by degree-days', () => {
+    const harvest = ({ postings }: typeof cold): number =>
+      postings
+        .filter(({ account, component }) => account === 'harvested crop' && component === 'crop-mass')
+        .reduce((sum, { amount }) => sum - amount, 0);
+    const share = harvest(cold) / harvest(warm);
+    expect(share).toBeLessThan(0.97);
+    expect(share).toBeGreaterThan(0.8);
+    expect(timedCourse(cold, 'nitrate').at(day)).toBeGreaterThan(timedCourse(warm, 'nitrate').at(day) + 5);
+  });
+});

@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { beside, columns, cut, wrap } from '../../../packages/cli/src/terminal/columns.js';
+import { csv } from '../../../packages/cli/src/files/csv.js';
+import { day, percent, shown } from '../../../packages/cli/src/view/text/numbers.js';
+import { sparkline } from '../../../packages/cli/src/commands/shared/key-quantities.js';
+import { styleFor } from '../../../packages/cli/src/terminal/style.js';
+
+describe('shown', () => {
+  it.each([
+    [0, '0'],
+    [0.0123456, '0.0123'],
+    [12.3456, '12.3'],
+    [1234.5, '1235'],
+    [-0.5, '-0.5'],
+    [0.00001234, '1.2e-5'],
+    [123456789, '1.2e+8'],
+    [Number.NaN, '-'],
+    [Infinity, 'inf'],
+    [undefined, '-'],
+  ])('of %d is %s', (value, text) => {
+    expect(shown(value)).toBe(text);
+  });
+});
+
+describe('day and percent', () => {
+  it('are short', () => {
+    expect([day(3), day(3.25), day(undefined), percent(0.12345)]).toEqual(['3', '3.3', '-', '12.3 %']);
+  });
+});
+
+describe('sparkline', () => {
+  it('rises from the lowest bar to the highest', () => {
+    expect(sparkline([0, 1, 2, 3, 4, 5, 6, 7], 8)).toBe('▁▂▃▄▅▆▇█');
+  });
+
+  it('takes means of parts, is level for a constant, and blank where there is nothing', () => {
+    expect(sparkline([0, 0, 4, 4], 2)).toBe('▁█');
+    expect(sparkline([5, 5, 5], 3)).toBe('▁▁▁');
+    expect(sparkline([Number.NaN, 1, 2], 3)).toBe(' ▁█');
+  });
+});
+
+describe('columns', () => {
+  it('aligns text left and numbers right, without blanks at the end', () => {
+    expect(
+      columns(
+        [
+          ['a', '1', 'x'],
+          ['bcd', '22', ''],
+        ],
+        ['left', 'right', 'left'],
+      ),
+    ).toEqual(['a     1  x', 'bcd  22']);
+  });
+
+  it('puts blocks side by side, cuts and wraps', () => {
+    expect(beside(['a', 'b'], ['c'], 4)).toEqual(['a   c', 'b']);
+    expect(cut('abcdef', 4)).toBe('abc…');
+    expect(wrap('one two three', 7, '  ')).toEqual(['one two', '  three']);
+    expect(wrap('', 7)).toEqual([]);
+  });
+});
+
+describe('csv', () => {
+  it('has a row per time, empty where there is no number, and quotes what needs it', () => {
+    const series = { name: 'a,b@c', unit: 'g', values: Float64Array.of(1, Number.NaN), at: () => 0 };
+    expect(csv([0, 0.5], [series])).toBe('time [d],"a,b@c [g]"\n0,1\n0.5,\n');
+  });
+});
+
+describe('styleFor', () => {
+  it('colours a terminal only, and not where NO_COLOR is set', () => {
+    expect(styleFor(true, {}).strong('x')).toBe('\u001b[1mx\u001b[0m');
+    expect(styleFor(false, {}).strong('x')).toBe('x');
+    expect(styleFor(true, { NO_COLOR: '1' }).warn('x')).toBe('x');
+    expect(styleFor(true, { NO_COLOR: '' }).warn('x')).not.toBe('x');
+  });
+});

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { auditOf, type AuditItem } from '../../../../../packages/core/src/analysis/design/audit.js';
+import { smallRun } from '../../result/small-run.js';
+
+const { model } = smallRun();
+const items = auditOf(model);
+const find = (name: string, place: string): AuditItem | undefined =>
+  items.find((item) => item.name === name && item.place === place);
+
+describe('auditOf', () => {
+  it('counts how often a day the water of each vessel is renewed', () => {
+    expect(find('turnover', 'tank')).toMatchObject({
+      value: 12,
+      low: 24,
+      high: 48,
+      verdict: 'below',
+      mark: 'M',
+    });
+    expect(find('turnover', 'sump')).toMatchObject({ value: 24, verdict: 'none' });
+  });
+
+  it('holds feed against planted area', () => {
+    expect(find('feed per planted area', 'system')).toMatchObject({
+      value: 40,
+      low: 40,
+      high: 50,
+      verdict: 'inside',
+    });
+  });
+
+  it('gives TAN by the design rule (Timmons & Ebeling [M]) and by the rows', () => {
+    expect(find('TAN by rule', 'system')?.value).toBeCloseTo(80 * 0.32 * 0.092, 12);
+    // In this hand-made model a unit of feeding is 1 g of TAN; a part of feed is not eaten.
+    const eaten = 1 - model.parameters.value('fish.uneaten');
+    expect(find('TAN by this model', 'system')?.value).toBeCloseTo(80 * eaten, 12);
+  });
+
+  it('holds fish against water, and water lost against volume', () => {
+    expect(find('stocking density', 'tank')).toMatchObject({ value: 2500, high: 20000, verdict: 'inside' });
+    // Two open m2 and two of lettuce at 4 mm/d over 3 m3.
+    const open = model.parameters.value('water.open-coefficient');
+    const crop = model.parameters.value('crop.lettuce-butterhead.kc-full');
+    expect(find('water lost', 'system')?.value).toBeCloseTo((0.004 * (2 * open + 2 * crop)) / 3, 12);
+  });
+
+  it('holds surface against what the load needs', () => {
+    const load = find('TAN by this model', 'system')?.value ?? 0;
+    expect(find('surface, 15-20 degC', 'system')).toMatchObject({
+      value: 10,
+      low: load,
+      high: load / 0.2,
+      verdict: 'below',
+    });
+  });
+
+  it('cites a source wherever it gives a range', () => {
+    for (const item of items.filter(({ verdict }) => verdict !== 'none')) expect(item.source).toBeTruthy();
+  });
+});

@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { names } from '../../../../packages/core/src/library/names.js';
+import { properties, type OpenGroup } from '../../../../packages/core/src/library/properties.js';
+import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
+
+const counts = { fish: 9, crop: 16, feed: 4, media: 17, dose: 12, water: 6 } as const;
+const groups = Object.keys(counts) as OpenGroup[];
+const low = (id: string): number => tableRows.get(id)?.low ?? NaN;
+const value = (id: string): number => tableRows.get(id)?.value ?? NaN;
+const high = (id: string): number => tableRows.get(id)?.high ?? NaN;
+
+describe.each(groups)('%s', (group) => {
+  const subjects = names(group);
+  const { needed, further } = properties[group];
+
+  it('has the subjects it should', () => {
+    expect(subjects).toHaveLength(counts[group]);
+  });
+
+  it.each(subjects)('%s has every property and no other', (subject) => {
+    const prefix = `${group}.${subject}.`;
+    const found = [...tableRows.keys()].filter((id) => id.startsWith(prefix));
+    expect(found.map((id) => id.slice(prefix.length)).sort()).toEqual([...needed, ...further].sort());
+  });
+});
+
+it('leaves the constants of water out of the names of waters', () => {
+  expect(names('water')).toEqual([
+    'rain',
+    'soft-mains',
+    'hard-mains',
+    'well',
+    'reverse-osmosis',
+    'brackish-bore',
+  ]);
+});
+
+it('gives every limit a value', () => {
+  const missing = names('limit').filter((name) => !tableRows.has(`limit.${name}.value`));
+  expect(missing).toEqual([]);
+  expect(names('limit')).toContain('chloride-nitrite-ratio');
+});
+
+it('has what the crops and fish of a teaching system ask for', () => {
+  for (const crop of 'lettuce-romaine lettuce-looseleaf basil pak-choi chard spinach watercress mint'.split(
+    ' ',
+  ))
+    expect(names('crop')).toContain(crop);
+  for (const crop of 'tomato cucumber pepper eggplant bean taro'.split(' '))
+    expect(names('crop')).toContain(crop);
+  for (const fish of 'nile-tilapia rainbow-trout common-carp channel-catfish european-perch'.split(' '))
+    expect(names('fish')).toContain(fish);
+  for (const fish of 'barramundi murray-cod silver-perch jade-perch'.split(' '))
+    expect(names('fish')).toContain(fish);
+});
+
+it.each(names('fish'))('orders the lethal temperatures of %s outside those at which it feeds', (species) => {
+  const at = (property: string): string => `fish.${species}.${property}`;
+  expect(value(at('lethal-temperature-low'))).toBeLessThan(value(at('temperature-low')));
+  expect(value(at('lethal-temperature-high'))).toBeGreaterThan(value(at('temperature-high')));
+  expect(value(at('lethal-oxygen'))).toBeLessThan(value(at('limit-oxygen')));
+  expect(value(at('lethal-ammonia'))).toBeGreaterThan(value(at('limit-ammonia')));
+  expect(value(at('lethal-nitrite'))).toBeGreaterThan(value(at('limit-nitrite')));
+});
+
+const computed = names('crop').filter(
+  (crop) => tableRows.get(`crop.${crop}.nitrogen-uptake`)?.source === 'computed-here',
+);
+
+it.each(computed)('takes up as much nitrogen of %s as its other rows make', (crop) => {
+  const at = (property: string): number => value(`crop.${crop}.${property}`);
+  const warmth = Math.min(22, at('optimum-temperature')) - at('base-temperature');
+  const grown = Math.exp(-at('growth') * warmth * at('days'));
+  const dry = at('final-mass') / (1 + (at('final-mass') / at('seedling-mass') - 1) * grown);
+  const critical = at('nitrogen-a') * Math.max(1, dry / 100) ** -at('nitrogen-b');
+  expect((dry * critical) / at('days') / at('nitrogen-uptake')).toBeCloseTo(1, 1);
+});
+
+it('computes the uptake of all but two crops', () => {
+  expect(computed).toHaveLength(14);
+});
+
+it.each(names('fish'))('orders the temperatures of %s at any draw', (species) => {
+  const at = (property: string): string => `fish.${species}.temperature-${property}`;
+  expect(high(at('low'))).toBeLessThan(low(at('optimum-low')));
+  expect(high(at('optimum-low'))).toBeLessThanOrEqual(low(at('optimum-high')));
+  expect(high(at('optimum-high'))).toBeLessThan(low(at('high')));
+});
+
+it.each(names('fish'))('leaves nitrogen to excrete of any feed at any draw of %s', (species) => {
+  const retained = high(`fish.${species}.body-nitrogen`) / low(`fish.${species}.feed-conversion`);
+  const digested = low('feed.low-25.protein') * 0.16 * low(`fish.${species}.protein-digestibility`);
+  expect(retained).toBeLessThan(digested);
+});
+
+it.each(names('crop'))('keeps the least nitrogen of %s under the critical at any draw and mass', (crop) => {
+  const at = (property: string): string => `crop.${crop}.${property}`;
+  const tonnes = high(at('final-mass')) / 100;
+  const critical = low(at('nitrogen-a')) * tonnes ** -high(at('nitrogen-b'));
+  expect(high(at('nitrogen-minimum'))).toBeLessThan(critical);
+});
+
+it.each(names('crop'))('keeps a seedling of %s lighter than a tenth of the full stand', (crop) => {
+  expect(high(`crop.${crop}.seedling-mass`)).toBeLessThan(low(`crop.${crop}.final-mass`) / 10);
+});

@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { createParameters } from '../../../../packages/core/src/library/parameters.js';
+import { names } from '../../../../packages/core/src/library/names.js';
+import { properties, type OpenGroup } from '../../../../packages/core/src/library/properties.js';
+import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
+import { readScenarioFully } from '../../../../packages/core/src/scenario/read-scenario.js';
+import { auditOf } from '../../../../packages/core/src/analysis/design/audit.js';
+import { limitsOf } from '../../../../packages/core/src/result/limits.js';
+import { numberUses } from '../../../../packages/core/src/result/uses-of.js';
+import { compileModel } from '../../../../packages/core/src/model/compile.js';
+import { simulate } from '../../../../packages/core/src/run/driver.js';
+import { generatedUses, generateUses } from '../../../../packages/core/tools/uses.mjs';
+import { smallSystem } from '../../../product/faults/small-system.js';
+
+const uses = numberUses();
+const readers = (id: string): string[] => uses(id).map(({ name }) => name);
+
+describe('what reads a number', () => {
+  it('is found in the source as it stands (else: npm run tables)', () => {
+    expect(generatedUses()).toBe(generateUses());
+  });
+
+  it('is asked of the processes', () => {
+    expect(readers('aob.growth')).toEqual(['ammonia-oxidation', 'ammonia-oxidation-idle']);
+    expect(readers('fish.murray-cod.feed-conversion')).toContain('feeding');
+    expect(readers('crop.basil.nitrogen-a')).toContain('crop-growing');
+    expect(uses('aob.growth')[0]).toEqual({
+      kind: 'process',
+      name: 'ammonia-oxidation',
+      title: 'growth of ammonia oxidisers',
+    });
+  });
+
+  it('is found in readers of the file, chemistry, limits, audit and weather', () => {
+    expect(readers('media.pumice.surface')).toEqual(['scenario/read-vessels']);
+    expect(readers('carbonate.k1.e')).toEqual(['chemistry/acid-base']);
+    expect(readers('fish.barramundi.limit-oxygen')).toEqual(['result/limits-for-fish']);
+    expect(readers('limit.areal-rate-warm-high.value')).toEqual(['analysis/size/handbook', 'result/audit']);
+    expect(readers('weather.albedo')).toEqual(['weather/net-radiation']);
+    expect(readers('dose.potassium-hydroxide.alkalinity')).toEqual([
+      'analysis/steady/spread-deeds',
+      'run/deeds',
+    ]);
+  });
+
+  it('tells a general number from that of a subject', () => {
+    expect(readers('water.kw.a')).toEqual(['chemistry/acid-base']);
+    expect(readers('water.rain.ph')).toEqual(['scenario/read-waters']);
+  });
+
+  it('is nothing where a number is kept for reading alone', () => {
+    expect(uses('fish.nile-tilapia.thermal-growth')).toEqual([]);
+    expect(uses('crop.basil.salt-threshold')).toEqual([]);
+  });
+
+  it('holds everything that a run was seen to read', () => {
+    const reading = readScenarioFully(smallSystem, { file: 'small.yaml', days: 2 });
+    const parameters = createParameters();
+    const run = simulate(compileModel(reading.scenario, parameters));
+    auditOf(run.model);
+    limitsOf(run);
+    const read = [...reading.used, ...parameters.used()];
+    expect(read.length).toBeGreaterThan(150);
+    expect(read.filter((id) => uses(id).length === 0)).toEqual([]);
+  });
+});
+
+describe.each(Object.keys(properties) as OpenGroup[])('what a new %s must have', (group) => {
+  const [subject] = names(group);
+  const idOf = (property: string): string => `${group}.${subject}.${property}`;
+
+  it('is what the model reads, and no more', () => {
+    const { needed, further } = properties[group];
+    expect(needed.filter((property) => uses(idOf(property)).length === 0)).toEqual([]);
+    expect(further.filter((property) => uses(idOf(property)).length > 0)).toEqual([]);
+    expect([...needed, ...further].filter((property) => !tableRows.has(idOf(property)))).toEqual([]);
+  });
+});

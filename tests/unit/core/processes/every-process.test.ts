@@ -1,0 +1,145 @@
+import { readdirSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { createParameters } from '../../../../packages/core/src/library/parameters.js';
+import { createRandom } from '../../../../packages/core/src/base/random.js';
+import { checkClosure } from '../../../../packages/core/src/model/stoichiometry.js';
+import { closeRow } from '../../../../packages/core/src/model/stoichiometry.js';
+import { scopeTo } from '../../../../packages/core/src/model/scope.js';
+import { processes } from '../../../../packages/core/src/processes/index.js';
+import type { Process } from '../../../../packages/core/src/processes/process.js';
+import { drawnConditions, drawnPoint, drawnValues } from '../../../support/process-points.js';
+
+const folder = new URL('../../../../packages/core/src/processes/', import.meta.url);
+const DRAWS = 40;
+const places = (process: Process): number[] => process.reads.map((_, m) => m);
+
+/** Largest gap between the stated partials and central differences, relative to the size of both. */
+function worstPartial(process: Process, seed: number, near: number): number {
+  const random = createRandom(seed);
+  let worst = 0;
+  for (let draw = 0; draw < DRAWS; draw++) {
+    const k = process.coefficients(drawnValues(random), drawnConditions(random));
+    const v = drawnPoint(process, random, near);
+    const at = places(process);
+    const stated = new Float64Array(at.length).fill(Number.NaN);
+    process.partials(v, at, k, stated);
+    const rate = Math.abs(process.rate(v, at, k));
+    for (const m of at) {
+      const h = 1e-5 * v[m];
+      const moved = (sign: number): number =>
+        process.rate(
+          v.map((value, n) => (n === m ? value + sign * h : value)),
+          at,
+          k,
+        );
+      const difference = (moved(1) - moved(-1)) / (2 * h);
+      const size = Math.max(Math.abs(stated[m]), Math.abs(difference), rate / v[m]);
+      const gap = size === 0 ? 0 : Math.abs(stated[m] - difference) / size;
+      if (!(gap <= worst)) worst = gap;
+    }
+  }
+  return worst;
+}
+
+describe('the list of processes', () => {
+  it('holds every file of its folder under its own name', () => {
+    const files = readdirSync(folder)
+      .filter((file) => file.endsWith('.ts'))
+      .map((file) => file.slice(0, -3))
+      .filter((name) => name !== 'index' && name !== 'process');
+    expect(processes.map(({ id }) => id).sort()).toEqual(files.sort());
+  });
+});
+
+describe.each(processes.map((process) => [process.id, process] as const))('%s', (_id, process) => {
+  it('states the partials of its rate (central differences at random points)', () => {
+    expect(worstPartial(process, 11, 1)).toBeLessThan(1e-6);
+  });
+
+  it('states the partials of its rate near zero (central differences)', () => {
+    for (const near of [1e-3, 1e-7]) expect(worstPartial(process, 12, near)).toBeLessThan(1e-6);
+  });
+
+  it('always has the same number of coefficients, all of them finite', () => {
+    const random = createRandom(13);
+    const sets = Array.from({ length: DRAWS }, () =>
+      process.coefficients(drawnValues(random), drawnConditions(random)),
+    );
+    expect(new Set(sets.map((set) => set.length)).size).toBe(1);
+    expect(sets.flat().every(Number.isFinite)).toBe(true);
+  });
+
+  it('closes for every conserved quantity at 50 draws of the tables', () => {
+    const random = createRandom(14);
+    const draws = Array.from({ length: 50 }, () => drawnValues(random));
+    expect(() => {
+      checkClosure(process, draws);
+    }).not.toThrow();
+    expect(closeRow(process, draws[0]).every(({ coefficient }) => Number.isFinite(coefficient))).toBe(true);
+  });
+
+  it('reads only numbers that the tables hold, for every species, crop and feed', () => {
+    const parameters = createParameters();
+    const random = createRandom(15);
+    const read: string[] = [];
+    const subject = {
+      species: 'nile-tilapia',
+      crop: 'lettuce-butterhead',
+      feed: { name: 'grower-32', protein: 0.32 },
+    };
+    const scope = scopeTo(parameters, subject);
+    const spy = {
+      value: (id: string) => {
+        read.push(id);
+        return scope.value(id);
+      },
+    };
+    process.coefficients(spy, drawnConditions(random));
+    process.stoichiometry(spy);
+    const own = read.map((id) =>
+      id
+        .replace(/^species\./, 'fish.nile-tilapia.')
+        .replace(/^feed\.(?!.*\..*)/, 'feed.grower-32.')
+        .replace(/^crop\.(.*)$/, (whole, rest: string) =>
+          parameters.has(whole) ? whole : `crop.lettuce-butterhead.${rest}`,
+        ),
+    );
+    expect(own.filter((id) => !parameters.has(id))).toEqual([]);
+    expect(parameters.used().length).toBeGreaterThan(process.id === 'capture' ? -1 : 0);
+  });
+});
+
+/** What a row uses up without its rate depending on it, and why no harm comes of it. */
+const unlimited: Readonly<Record<string, readonly string[]>> = {
+  // Water without inorganic carbon stands so far above pH 9.5 that the bell leaves next to nothing.
+  'ammonia-oxidation': ['carbon'],
+  'nitrite-oxidation': ['carbon'],
+};
+
+/** What is 0 in water without a component. */
+const goesWith: Readonly<Record<string, string>> = { tan: 'ammonia', carbon: 'carbon-dioxide' };
+
+describe('a rate', () => {
+  it.each(processes.map((process) => [process.id, process] as const))(
+    'of %s is 0 where what it uses up is 0',
+    (id, process) => {
+      const random = createRandom(16);
+      const values = drawnValues(random);
+      const k = process.coefficients(values, drawnConditions(random));
+      // Alkalinity may truly be negative, and exchange with air runs both ways.
+      const used = closeRow(process, values)
+        .filter(
+          ({ outside, coefficient, component }) => !outside && coefficient < 0 && component !== 'alkalinity',
+        )
+        .map(({ component }) => component);
+      const running = used.filter((component) => {
+        const v = drawnPoint(process, random);
+        process.reads.forEach((variable, m) => {
+          if (variable === component || variable === goesWith[component]) v[m] = 0;
+        });
+        return process.rate(v, places(process), k) !== 0;
+      });
+      expect(running).toEqual(unlimited[id] ?? []);
+    },
+  );
+});

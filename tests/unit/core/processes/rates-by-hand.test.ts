@@ -1,0 +1,212 @@
+import { describe, expect, it } from 'vitest';
+import { processes } from '../../../../packages/core/src/processes/index.js';
+import type { Conditions, Variable } from '../../../../packages/core/src/processes/process.js';
+import { givenValues } from '../../../support/given-values.js';
+
+const conditions: Conditions = {
+  temperature: 25,
+  air: 18,
+  volume: 2,
+  surface: 50,
+  open: 3,
+  floor: 4,
+  capture: 0.6,
+  aeration: 10,
+  inflow: 30,
+  fed: 100,
+  fedShare: 0.01,
+  area: 5,
+};
+
+const values = givenValues({
+  // Metcalf & Eddy 2014 [M]: growth and decay of both, their temperature factors (1.072, 1.063; 1.029), K of oxygen and nitrogen.
+  // The decay factor is given for ammonia oxidisers alone; here it stands for both, to have a number to reckon with.
+  'aob.growth': 0.9,
+  'aob.growth-theta': 1.072,
+  'aob.decay': 0.17,
+  'aob.decay-theta': 1.029,
+  'aob.k-tan': 0.5,
+  'aob.k-oxygen': 0.5,
+  'nob.growth': 1,
+  'nob.growth-theta': 1.063,
+  'nob.decay': 0.17,
+  'nob.decay-theta': 1.029,
+  'nob.k-nitrite': 0.2,
+  'nob.k-oxygen': 0.9,
+  // Hiatt & Grady 2008 [S].
+  'aob.yield': 0.18,
+  'nob.yield': 0.06,
+  'nob.ki-ammonia': 0.2,
+  // Henze et al. 2000 [M]; upper end of the bell by the Ekama set [R]; lower end and room invented.
+  'aob.k-alkalinity': 0.5,
+  'aob.ph-low': 6.6,
+  'aob.ph-high': 9.5,
+  'nob.ph-low': 6.2,
+  'nob.ph-high': 9.5,
+  'biofilm.capacity': 0.3,
+  // From memory [W], or invented to be told apart.
+  'solids.mineralisation-suspended': 0.15,
+  'solids.mineralisation-settled': 0.05,
+  'solids.theta': 1.07,
+  'solids.k-oxygen': 0.2,
+  'solids.exposed': 0.7,
+  'solids.settling-velocity': 10,
+  'denitrification.activity': 0.6,
+  'denitrification.k-nitrate': 0.5,
+  'gas.theta': 1.024,
+  'gas.surface-velocity': 0.7,
+  'gas.carbon-dioxide-ratio': 0.9,
+  'gas.carbon-dioxide-air': 0.00042,
+  // Stratton 1969 [W].
+  'gas.ammonia-velocity': 0.0566,
+  'gas.ammonia-exponent': 0.13,
+  'fish.k-oxygen': 0.7,
+  'fish.uneaten': 0.04,
+  'fish.fasting-theta': 1.07,
+  'species.fasting-loss': 0.003,
+  'species.reference-temperature': 28,
+  // 98.3 % alive after 24 weeks (Rakocy et al. 2004): 1.0e-4 a day.
+  'species.mortality': 1e-4,
+  // Critical nitrogen of butterhead lettuce, 3.65 W^-0.115 (Conversa & Elia 2019 [R]); the rest invented.
+  'crop.growth': 0.01,
+  'crop.base-temperature': 4,
+  'crop.optimum-temperature': 22,
+  'crop.final-mass': 250,
+  'crop.nitrogen-a': 0.0365,
+  'crop.nitrogen-b': 0.115,
+  'crop.nitrogen-plateau': 1,
+  'crop.nitrogen-minimum': 0.018,
+  'crop.recovery-time': 2,
+  'crop.k-nitrate': 2,
+  'crop.k-tan': 0.7,
+  'crop.tan-share': 0.25,
+});
+
+/** Concentrations and amounts, each its own number. */
+const state: Partial<Record<Variable, number>> = {
+  tan: 1.5,
+  nitrite: 0.6,
+  nitrate: 6,
+  oxygen: 6.3,
+  alkalinity: 1.5,
+  solids: 8,
+  ammonia: 0.05,
+  'carbon-dioxide': 0.2143,
+  pH: 7.6,
+  aob: 4,
+  nob: 1,
+  settled: 500,
+  'crop-mass': 500,
+  'crop-nitrogen': 15,
+  'fish-mass': 1000,
+  'fish-number': 300,
+};
+
+/** The rate of a process at the state, with some of it or of the conditions changed; its variables lie apart, in reverse order. */
+function rateOf(
+  id: string,
+  other: Partial<Record<Variable, number>> = {},
+  at: Partial<Conditions> = {},
+): number {
+  const process = processes.find((each) => each.id === id);
+  if (process === undefined) throw new RangeError(`no process ${id}`);
+  const { reads } = process;
+  const places = reads.map((_, m) => 2 * (reads.length - m));
+  const v = new Float64Array(2 * reads.length + 2).fill(Number.NaN);
+  reads.forEach((variable, m) => (v[places[m]] = other[variable] ?? state[variable] ?? Number.NaN));
+  return process.rate(v, places, process.coefficients(values, { ...conditions, ...at }));
+}
+
+// M(s, K) = s/(K + s). Oxygen 6.3: 0.9 at K 0.7, 0.875 at 0.9, 6.3/6.5 at 0.2, 6.3/6.8 at 0.5. Five degrees above 20:
+// 1.029^5 = 1.1536574, 1.072^5 = 1.4157088, 1.063^5 = 1.3572702, 1.07^5 = 1.4025517, 1.024^5 = 1.1258999.
+const warm = { decay: 1.1536574, aob: 1.4157088, nob: 1.3572702, solids: 1.4025517, gas: 1.1258999 };
+// Bell of pH 7.6: 1/(1 + 10^-1.0 + 10^-1.9) = 0.8988043 and 1/(1 + 10^-1.4 + 10^-1.9) = 0.9502091.
+const bell = { aob: 0.8988043, nob: 0.9502091 };
+// Growth the substrate would allow. The surface of 50 m2 has room for 15 g; 4 + 1 g fill a third.
+const aob = 0.9 * warm.aob * 0.75 * (6.3 / 6.8) * 0.75 * bell.aob * 4;
+const nob = warm.nob * 0.75 * 0.875 * 0.8 * bell.nob;
+// The crop: 500 g on 5 m2 are 1 t/ha, where curve and plateau meet: Nc = 0.0365 x 2^(-0.115/4) = 0.035780.
+const critical = 0.0365 * 2 ** (-0.115 / 4);
+// 14 degrees above its base: 0.14 x 500 (1 - 500/1250) = 42; held back by (1 - 0.018 x 500/15) / (1 - 0.018/Nc).
+const grown = (42 * 0.4) / (1 - 0.018 / critical);
+// The curve falls by b/2 there; half of the arrears a day.
+const demand = (1 - 0.0575) * critical * grown + (critical * 500 - 15) / 2;
+
+describe('the rate of', () => {
+  it.each([
+    ['feeding', (96 + 0.0096 * 1000) * 0.9],
+    ['uneaten-feed', 110 * (1 - 0.96 * 0.9)],
+    // 3 degrees below the reference: 1.07^-3 = 0.81629788.
+    ['upkeep', 0.003 * 0.8162979 * 0.9 * 1000],
+    ['mortality', 1e-4 * 1000],
+    ['mortality-count', 1e-4 * 300],
+    ['ammonia-oxidation', (aob * 2) / 3],
+    ['ammonia-oxidation-idle', aob / 3 / 0.18],
+    ['nitrite-oxidation', (nob * 2) / 3],
+    ['nitrite-oxidation-idle', nob / 3 / 0.06],
+    ['aob-decay', 0.17 * warm.decay * (6.3 / 6.8) * 4],
+    ['nob-decay', 0.17 * warm.decay * 0.875 * 1],
+    ['solids-mineralisation', 0.15 * warm.solids * (6.3 / 6.5) * 8],
+    ['sludge-mineralisation', 0.05 * warm.solids * 0.7 * (6.3 / 6.5) * 500],
+    ['denitrification', 0.05 * warm.solids * 0.6 * (1 - (0.7 * 6.3) / 6.5) * (6 / 6.5) * 500],
+    // 10 m/d on 4 m2 sweep 40 m3/d.
+    ['settling', 40 * 8],
+    // 30 m3/d x 0.6/0.4 = 45 m3/d: of 75 x 8 g that flow in, 45 x 8 g, which is 0.6, are caught.
+    ['capture', 45 * 8],
+    ['crop-growing', grown],
+    ['nitrate-uptake', demand * 0.75 * (1 - (0.25 * 1.5) / 2.2)],
+    ['tan-uptake', (demand * 0.25 * 1.5) / 2.2],
+    // e^(0.13 x 5) = 1.9155408.
+    ['ammonia-loss', 0.0566 * 1.9155408 * 3 * 0.05],
+  ])('%s is what is reckoned by hand', (id, wanted) => {
+    expect(rateOf(id) / wanted).toBeCloseTo(1, 6);
+  });
+
+  it('every process is reckoned here, exchange with air below', () => {
+    const reckoned = processes.filter(({ id }) => Number.isFinite(rateOf(id)));
+    expect(reckoned).toHaveLength(processes.length);
+  });
+
+  it('oxygen exchange is transfer x (8.263 - c) at 25 degC (Benson & Krause 1980, APHA 4500-O [R], value [C])', () => {
+    const transfer = warm.gas * (10 * 2 + 0.7 * 3);
+    expect(rateOf('oxygen-exchange') / (transfer * (8.263 - 6.3))).toBeCloseTo(1, 3);
+    // Without air stones only the surface is left, without surface only the stones.
+    const parts = [{ aeration: 0 }, { open: 0 }].map((at) => rateOf('oxygen-exchange', {}, at));
+    expect(parts[0] / (warm.gas * 2.1 * 1.963)).toBeCloseTo(1, 3);
+    expect(parts[0] + parts[1]).toBeCloseTo(rateOf('oxygen-exchange'), 10);
+  });
+
+  it('carbon dioxide exchange is 0.9 x transfer x (0.0143 - c) at 25 degC, 420 uatm (published.md J4 [C])', () => {
+    const transfer = warm.gas * (10 * 2 + 0.7 * 3);
+    expect(rateOf('carbon-dioxide-exchange') / (0.9 * transfer * (0.0143 - 0.2143))).toBeCloseTo(1, 3);
+  });
+
+  it('aob-decay without growth halves the cells in ln 2 / (b theta^(T-20)): 4.08 d at 20 degC, 3.53 d at 25', () => {
+    const halving = (temperature: number): number =>
+      (Math.LN2 * 4) / rateOf('aob-decay', { oxygen: 1e9 }, { temperature });
+    expect(halving(20)).toBeCloseTo(4.077, 3);
+    expect(halving(25)).toBeCloseTo(3.534, 3);
+  });
+
+  it('feeding and feed not eaten together are the feed offered, whatever the oxygen', () => {
+    for (const oxygen of [0, 0.7, 6.3, 50]) {
+      expect(rateOf('feeding', { oxygen }) + rateOf('uneaten-feed', { oxygen })).toBeCloseTo(110, 10);
+    }
+  });
+
+  it('a crop with nitrogen to spare asks for none; one that is bare neither grows nor asks', () => {
+    for (const id of ['nitrate-uptake', 'tan-uptake']) {
+      expect(rateOf(id, { 'crop-nitrogen': 100 })).toBe(0);
+      expect(rateOf(id, { 'crop-mass': 0 })).toBe(0);
+    }
+    expect(rateOf('crop-growing', { 'crop-mass': 0 })).toBe(0);
+  });
+
+  it('a crop stops at its base temperature and gains nothing above its optimum', () => {
+    const growth = (air: number): number => rateOf('crop-growing', {}, { air });
+    expect(growth(4)).toBe(0);
+    expect(growth(-5)).toBe(0);
+    expect(growth(22) / growth(18)).toBeCloseTo(18 / 14, 12);
+    expect(growth(30)).toBe(growth(22));
+  });
+});

@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+import { deedOrder } from '../../../../packages/core/src/run/actions.js';
+import type { Action, Deed } from '../../../../packages/core/src/scenario/scenario.js';
+import type { Run } from '../../../../packages/core/src/run/run.js';
+import { amountOf, doneRun, lastOf } from '../../../support/run-of.js';
+import {
+  planting,
+  scenarioOf,
+  sourceWater,
+  startOf,
+  stillWater,
+  tilapia,
+  vessel,
+} from '../../../support/scenario-builder.js';
+
+const sump = vessel('sump', 2, { floor: 1, surface: 10 });
+
+/** State just after the actions of day 0. */
+function after(deeds: readonly Deed[]): { run: Run; amount: (component: string, place?: string) => number } {
+  const run = doneRun(
+    scenarioOf([sump], {
+      waters: [sourceWater('mains', { chloride: 10 })],
+      cohorts: [
+        tilapia('fish', 'sump', { ration: { kind: 'share', perDay: 0 } }),
+        tilapia('small', 'sump', { number: 0 }),
+      ],
+      plantings: [planting('lettuce', 'sump', 'lettuce-butterhead', 3)],
+      start: [
+        startOf(sump, {
+          water: stillWater(2, 7.5, { oxygen: 0, chloride: 50 }),
+          settled: 80,
+          aob: 0.2,
+          nob: 0.1,
+        }),
+      ],
+      actions: deeds.map((deed): Action => ({ at: 0, deed })),
+      days: 1,
+    }),
+  );
+  return { run, amount: (component, place = 'sump') => amountOf(run, run.samples[0], component, place) };
+}
+
+const kill: Deed = { kind: 'lose-fish', cohort: 'fish', share: 1 };
+const stock: Deed = { kind: 'stock', cohort: 'fish', number: 7, mass: 20 };
+const renew: Deed = { kind: 'change-water', vessel: 'sump', share: 1, water: 'mains' };
+const dose: Deed = { kind: 'dose', vessel: 'sump', product: 'sodium-chloride', mass: 30 };
+const pick: Deed = { kind: 'harvest-crop', planting: 'lettuce', replant: false };
+const plant: Deed = { kind: 'plant', planting: 'lettuce' };
+
+describe('deeds of one instant', () => {
+  it('have one place each in the order: what leaves, water, what comes, settings', () => {
+    expect(new Set(deedOrder).size).toBe(deedOrder.length);
+    const place = (kind: Deed['kind']): number => deedOrder.indexOf(kind);
+    expect(place('lose-fish')).toBeLessThan(place('change-water'));
+    expect(place('change-water')).toBeLessThan(place('dose'));
+    expect(place('dose')).toBeLessThan(place('stock'));
+    expect(place('plant')).toBeLessThan(place('pump'));
+  });
+
+  it.each([[[kill, stock]], [[stock, kill]]])(
+    'take fish out before new fish come, however they are written',
+    (deeds) => {
+      const { amount } = after(deeds);
+      expect(amount('fish-number', 'fish')).toBe(7);
+      expect(amount('fish-mass', 'fish')).toBe(140);
+    },
+  );
+
+  it.each([[[renew, dose]], [[dose, renew]]])(
+    'change water before a dose is given, however they are written',
+    (deeds) => {
+      const salt = after([]).run.model.parameters.value('dose.sodium-chloride.chloride');
+      expect(after(deeds).amount('chloride')).toBeCloseTo(10 * 2 + 30 * salt, 10);
+    },
+  );
+
+  it.each([[[pick, plant]], [[plant, pick]]])(
+    'harvest a crop before planting, however they are written',
+    (deeds) => {
+      const { run, amount } = after(deeds);
+      expect(amount('crop-mass', 'lettuce')).toBeCloseTo(
+        3 * run.model.parameters.value('crop.lettuce-butterhead.seedling-mass'),
+        10,
+      );
+    },
+  );
+
+  it('of one kind keep the order of the file', () => {
+    const half: Deed = { kind: 'harvest-fish', cohort: 'fish', share: 0.5 };
+    const thirty: Deed = { kind: 'harvest-fish', cohort: 'fish', share: 0, number: 30 };
+    expect(after([half, thirty]).amount('fish-number', 'fish')).toBeCloseTo(20, 10);
+    expect(after([thirty, half]).amount('fish-number', 'fish')).toBeCloseTo(35, 10);
+  });
+});
+
+describe('a deed', () => {
+  it('books what it moves: states change by the postings and by nothing else', () => {
+    const { run } = after([
+      kill,
+      stock,
+      renew,
+      dose,
+      { kind: 'clean', vessel: 'sump', biofilm: 0.3, solids: 0.5 },
+      { kind: 'medicate', vessel: 'sump', kills: 0.2 },
+      { kind: 'drain-solids', vessel: 'sump', share: 0.5, water: 0.1 },
+    ]);
+    const untouched = after([]).run;
+    run.samples[0].y.forEach((value, state) => {
+      const moved = run.postings.filter((posting) => posting.state === state);
+      const sum = moved.reduce((total, { amount }) => total + amount, 0);
+      expect(value).toBeCloseTo(untouched.samples[0].y[state] + sum, 9);
+    });
+    expect(run.samples[0].volume[0]).toBeCloseTo(2 - 0.1, 12);
+  });
+
+  it('kills and cleans by shares', () => {
+    const plain = after([]);
+    const treated = after([
+      { kind: 'medicate', vessel: 'sump', kills: 0.2 },
+      { kind: 'clean', vessel: 'sump', biofilm: 0.5, solids: 0.25 },
+    ]);
+    expect(treated.amount('aob')).toBeCloseTo(plain.amount('aob') * 0.4, 12);
+    expect(treated.amount('nob')).toBeCloseTo(plain.amount('nob') * 0.4, 12);
+    expect(treated.amount('settled')).toBeCloseTo(60, 12);
+  });
+
+  it('grades fish into another cohort, losing none', () => {
+    const { amount } = after([
+      { kind: 'grade', cohort: 'fish', share: 0.25, relativeMass: 1.4, to: 'small' },
+    ]);
+    expect(amount('fish-number', 'fish')).toBe(75);
+    expect(amount('fish-number', 'small')).toBe(25);
+    expect(amount('fish-mass', 'small')).toBeCloseTo(0.25 * 1.4 * 10_000, 9);
+    expect(amount('fish-mass', 'small') + amount('fish-mass', 'fish')).toBeCloseTo(10_000, 9);
+  });
+
+  it('in the middle of a day acts at its instant', () => {
+    const { run } = after([]);
+    const late = doneRun({ ...run.model.scenario, every: 0.25, actions: [{ at: 0.4, deed: renew }] });
+    const course = late.samples.map((sample) => amountOf(late, sample, 'chloride', 'sump'));
+    expect(course.map((amount) => Math.round(amount))).toEqual([100, 100, 20, 20, 20]);
+    expect(late.events.find(({ kind }) => kind === 'change-water')?.time).toBe(0.4);
+    expect(lastOf(late).posted).toBe(late.postings.length);
+  });
+});
