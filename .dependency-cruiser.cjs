@@ -1,5 +1,51 @@
 // Who may import whom. Each rule was seen to fail on a file that broke it.
+
+/**
+ * The floors of the library, lowest first. A room imports from itself and from floors below it, never from its
+ * neighbours on the same floor nor from above.
+ */
+const coreFloors = [
+  ['base'],
+  ['library', 'solve'],
+  ['chemistry', 'weather'],
+  ['processes', 'scenario'],
+  ['model', 'log'],
+  ['run'],
+  ['result'],
+  ['analysis'],
+  ['calibration'],
+];
+
+/** The floors of the command line, lowest first. */
+const cliFloors = [
+  ['files'],
+  ['terminal'],
+  ['workers', 'help'],
+  ['commands/shared'],
+  ['report'],
+  ['commands/(?!shared)'],
+];
+
 const core = '^packages/core/src';
+const cli = '^packages/cli/src';
+
+/** One rule for each room of a package: nothing of its own floor and nothing of a floor above. */
+const floorRules = (name, base, floors) =>
+  floors
+    .flatMap((rooms, floor) =>
+      rooms.map((room) => ({
+        name: `${name}-floors-${room.replace(/\W+/g, '-')}`,
+        comment: `${room} knows only what lies below it: see the floors at the top of this file.`,
+        severity: 'error',
+        from: { path: `${base}/${room}` },
+        to: {
+          path: floors
+            .slice(floor)
+            .flatMap((beside) => beside.filter((other) => other !== room).map((other) => `${base}/${other}`)),
+        },
+      })),
+    )
+    .filter(({ to }) => to.path.length > 0);
 
 module.exports = {
   forbidden: [
@@ -17,6 +63,8 @@ module.exports = {
       from: {},
       to: { couldNotResolve: true },
     },
+    ...floorRules('core', core, coreFloors),
+    ...floorRules('cli', cli, cliFloors),
     {
       name: 'core-no-node',
       comment: 'The library runs in a browser: no Node built-in.',
@@ -41,10 +89,10 @@ module.exports = {
     {
       name: 'process-alone',
       comment:
-        'A process imports no other process: index.ts gathers them, kinetics/ and limits.ts hold what is shared.',
+        'A file of processes imports no other: index.ts gathers them; kernels/, components.ts and process.ts hold what is shared.',
       severity: 'error',
       from: { path: `${core}/processes/`, pathNot: `${core}/processes/index\\.ts$` },
-      to: { path: `${core}/processes/`, pathNot: `${core}/processes/(kinetics/|(limits|process)\\.ts$)` },
+      to: { path: `${core}/processes/`, pathNot: `${core}/processes/(kernels/|(components|process)\\.ts$)` },
     },
     {
       name: 'solve-alone',
@@ -61,18 +109,11 @@ module.exports = {
       to: { path: '(^|/)node_modules/', pathNot: '/node_modules/odex/' },
     },
     {
-      name: 'library-below',
-      comment: 'The library of published values does not know the model that reads it.',
+      name: 'file-knows-no-domain',
+      comment: 'Reading YAML, includes and settings knows nothing of fish: sections/ does.',
       severity: 'error',
-      from: { path: `${core}/library/` },
-      to: { path: `${core}/(model|processes|solve|run)/` },
-    },
-    {
-      name: 'scenario-below',
-      comment: 'What a person wrote does not depend on how it is computed.',
-      severity: 'error',
-      from: { path: `${core}/scenario/` },
-      to: { path: `${core}/(solve|run|model)/` },
+      from: { path: `${core}/scenario/file/` },
+      to: { path: `${core}/`, pathNot: `${core}/(scenario/file|base)/` },
     },
     {
       name: 'notebooks-by-name',

@@ -22,7 +22,7 @@ const config: KnipConfig = {
       ],
       project: ['.tools/**', 'tests/**/*.ts', 'notebooks/**/*.{ts,html}', '*.{js,cjs,ts}'],
       ignoreBinaries: ['gcc'],
-      // Run by path in tests/packages.
+      // Run by path in tests/product/packages.
       ignoreDependencies: ['publint', '@arethetypeswrong/cli'],
     },
     'packages/core': {

@@ -6,7 +6,7 @@
  * A seeded sample of the changes of each file (`mutants.mjs`) is tried on the tests of `rooms` below, each in a bare process
  * (`checks.mjs`), the quickest first, until one fails. NAME limits it to files whose path holds it. What is found of a file
  * is kept under .reports/mutation; with `--go-on` it is taken from there where neither the code nor the tests have changed
- * since, so that a long run can be made in pieces. `--keep` writes tests/trust/MUTATION.md. Ends with 1 where a room stays at or below 85 % of the changes that are not listed as equal.
+ * since, so that a long run can be made in pieces. `--keep` writes tests/product/trust/MUTATION.md. Ends with 1 where a room stays at or below 85 % of the changes that are not listed as equal.
  */
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -42,20 +42,20 @@ const inFolder = (folder) =>
 /** What is changed, and by which tests it is held, quickest first. */
 const rooms = [
   {
-    folders: ['packages/core/src/processes', 'packages/core/src/processes/kinetics'],
+    folders: ['packages/core/src/processes', 'packages/core/src/processes/kernels'],
     tests: [
-      'tests/unit/processes/rows.test.js',
-      'tests/unit/processes/rates-by-hand.test.js',
-      'tests/unit/processes/kernels.test.js',
-      'tests/closure/stoichiometry.test.js',
-      'tests/unit/processes/every-process.test.js',
-      'tests/unit/model/rates.test.js',
-      'tests/analytic/crop.test.js',
+      'tests/unit/core/processes/rows.test.js',
+      'tests/unit/core/processes/rates-by-hand.test.js',
+      'tests/unit/core/processes/kernels.test.js',
+      'tests/unit/core/model/stoichiometry.test.js',
+      'tests/unit/core/processes/every-process.test.js',
+      'tests/unit/core/model/rates.test.js',
+      'tests/system/analytic/crop.test.js',
     ],
   },
   {
     folders: ['packages/core/src/solve'],
-    tests: [...inFolder('tests/order'), ...inFolder('tests/unit/solve')],
+    tests: [...inFolder('tests/numerics/order'), ...inFolder('tests/unit/core/solve')],
   },
 ];
 /** Files of declarations and lists: there is nothing to change, or what is there belongs to no number. */
@@ -107,9 +107,8 @@ const folders = [
   'packages/core/src',
   'packages/cli/scenarios',
   'tests/unit',
-  'tests/closure',
-  'tests/order',
-  'tests/analytic',
+  'tests/numerics/order',
+  'tests/system/analytic',
   'tests/support',
 ];
 const trees = Array.from({ length: Number(options.workers) }, (_, n) =>
@@ -218,7 +217,7 @@ for (const task of tasks) {
 const text = mutationDocument(tasks, { seed: options.seed, perFile: options['per-file'] });
 console.log(text);
 console.log(`${tasks.length} changes in ${Math.round((performance.now() - began) / 1000)} s`);
-if (options.keep) writeFileSync(join(root, 'tests/trust/MUTATION.md'), text);
+if (options.keep) writeFileSync(join(root, 'tests/product/trust/MUTATION.md'), text);
 const low = [0, 1].filter((room) => {
   const of = tasks.filter((task) => task.room === room && !task.equal);
   return of.length > 0 && of.filter(({ killed }) => killed).length / of.length <= 0.85;

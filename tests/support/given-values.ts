@@ -1,5 +1,5 @@
 import { createParameters } from '../../packages/core/src/library/parameters.js';
-import type { Values } from '../../packages/core/src/processes/components.js';
+import type { Values } from '../../packages/core/src/library/values.js';
 
 const constants = createParameters();
 

@@ -1,6 +1,6 @@
 import { drawParameters } from '../../packages/core/src/library/parameters.js';
 import { names } from '../../packages/core/src/library/names.js';
-import type { Values } from '../../packages/core/src/processes/components.js';
+import type { Values } from '../../packages/core/src/library/values.js';
 import { scopeTo } from '../../packages/core/src/model/scope.js';
 import type { Conditions, Process, Variable } from '../../packages/core/src/processes/process.js';
 

@@ -28,6 +28,7 @@ export {
 export { readOwnTables } from './scenario/sections/parameters.js';
 export type { Load } from './scenario/file/include-tree.js';
 export type * from './scenario/scenario.js';
+export type { GivenRow, Override } from './library/override.js';
 
 // A model, compiled and checked.
 export { compileModel } from './model/compile.js';
@@ -196,7 +197,7 @@ export type { System as MappedSystem } from './log/guess-map.js';
 export type { ColumnUse, DateOrder } from './log/log-map.js';
 export type { CompileOptions } from './model/compile.js';
 export type { Component } from './processes/components.js';
-export type { Values as ParameterValues } from './processes/components.js';
+export type { Values as ParameterValues } from './library/values.js';
 export type { Instance as ModelInstance } from './model/instance.js';
 export type { Layout as ModelLayout } from './model/layout.js';
 export type { Entry as RowEntry } from './model/model.js';

@@ -17,15 +17,18 @@ import { ids } from './tables.mjs';
 const source = join(dirname(fileURLToPath(import.meta.url)), '..', 'src');
 const output = join(source, 'library', 'uses.generated.ts');
 
-/** Rooms that hold the numbers, say themselves what they read, or know nothing of them. */
-const others = new Set(['library', 'processes', 'solve']);
+/** Rooms that hold the numbers or know nothing of them; processes say themselves what they read when asked. */
+const others = new Set(['library', 'solve']);
+
+/** The line at the head of a module that says by what name it reads numbers, wherever the file lies. */
+const heading = /^\/\/ Reads numbers as: (.+)$/m;
 
 /**
  * Modules that name numbers and read none for themselves: `model/scope.ts` hands on what a process asks for;
- * `fit/default-free.ts` lists what a fit may vary among the numbers that a run was seen to read (their readers are
+ * `calibration/default-free.ts` lists what a fit may vary among the numbers that a run was seen to read (their readers are
  * told already), and looks at their ranges only. A reader of a number is what its value changes.
  */
-const passing = new Set(['fit/default-free.ts', 'model/scope.ts']);
+const passing = new Set(['calibration/default-free.ts', 'model/scope.ts']);
 
 /** Whether a node is what a number is asked for by: the argument of `value(...)` or `row(...)`. */
 function asksFor(node) {
@@ -103,23 +106,28 @@ function modules() {
     .sort();
 }
 
+/** Reader and pattern of every module. A process is asked at run time; of its room only what has a heading is looked at. */
+function readers() {
+  const { all, subjects } = ids();
+  return modules().flatMap((name) => {
+    const text = readFileSync(join(source, name), 'utf8');
+    const reader = heading.exec(text)?.[1];
+    if (reader === undefined && name.startsWith('processes/')) return [];
+    const patterns = patternsIn(stringsOf(text, name), all, subjects, name);
+    if (patterns.length > 0 && reader === undefined)
+      throw new Error(`${name}: reads ${patterns[0]}; say by what name: // Reads numbers as: ...`);
+    return patterns.map((pattern) => [reader, pattern]);
+  });
+}
+
 /** The text of the generated module. Same source and tables, same text. */
 export function generateUses() {
-  const { all, subjects } = ids();
-  const lines = modules().flatMap((name) => {
-    const patterns = patternsIn(
-      stringsOf(readFileSync(join(source, name), 'utf8'), name),
-      all,
-      subjects,
-      name,
-    );
-    return patterns.map((pattern) => `  ['${name.slice(0, -'.ts'.length)}', '${pattern}'],`);
-  });
+  const lines = [...new Set(readers().map(([reader, pattern]) => `  ['${reader}', '${pattern}'],`))].sort();
   return [
     '// Generated from the source by tools/uses.mjs (npm run tables). Do not edit.',
     '',
-    '/** Module, and the ids that it reads; `*` stands for any species, crop, feed, medium, product or water. */',
-    'export const moduleUses: readonly (readonly [module: string, ids: string])[] = [',
+    '/** Who reads, and the ids that it reads; `*` stands for any species, crop, feed, medium, product or water. */',
+    'export const partUses: readonly (readonly [part: string, ids: string])[] = [',
     ...lines,
     '];',
     '',

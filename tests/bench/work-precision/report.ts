@@ -101,7 +101,7 @@ Written by \`npm run peers\`. All figures are of one run on one machine (${cpus(
 only the ratios say something about the code. The demo year is \`glasshouse.yaml\` with 365 days: ${String(size.states)} states,
 ${String(size.stretches)} stretches of constant forcing, ${String(size.jumps)} jumps of the state between them.
 
-- **The same model.** Peers integrate the derivative and the Jacobian that are translated from Leat's source (\`tests/peers\`), under
+- **The same model.** Peers integrate the derivative and the Jacobian that are translated from Leat's source (\`tests/numerics/peers\`), under
   Leat's recorded forcing, with Leat's jumps (values and first derivatives) and absolute tolerances. C is built with \`gcc ${compilerFlags.join(' ')}\`.
 - **What is timed** is the whole year inside each process, warm, as time of the processor, so that what else runs on the
   machine counts less. Peers are handed their forcing; Leat as a whole also finds

@@ -37,7 +37,7 @@ function furthest(one: EverySeries, other: EverySeries): number {
 
 beforeAll(async () => {
   bundles.whole = await bundled(join(root, 'packages/core/dist/index.js'));
-  bundles.reading = await bundled(join(root, 'tests/packages/every-series.ts'));
+  bundles.reading = await bundled(join(root, 'tests/product/packages/every-series.ts'));
 });
 
 describe('the whole library in a bundle for browsers', () => {

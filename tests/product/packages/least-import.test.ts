@@ -28,7 +28,7 @@ function bundle(): Bundle {
 
 describe('a program that builds its systems itself, runs them and reads a series', () => {
   beforeAll(async () => {
-    least = await bundled(join(root, 'tests/packages/least-run.ts'));
+    least = await bundled(join(root, 'tests/product/packages/least-run.ts'));
   });
 
   it('is sent in under 60 kB, the library with it', () => {
@@ -42,7 +42,7 @@ describe('a program that builds its systems itself, runs them and reads a series
   });
 
   it('would be seen to bring them where it read a file', async () => {
-    const reading = await bundled(join(root, 'tests/packages/every-series.ts'));
+    const reading = await bundled(join(root, 'tests/product/packages/every-series.ts'));
     expect(reading.sent).toBeGreaterThan(promised);
     for (const name of ['yaml', 'zod'])
       expect(

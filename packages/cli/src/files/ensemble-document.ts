@@ -28,7 +28,7 @@ const asked = z.object({
 });
 
 /** The document of `leat ensemble --json`, as far as a report reads it. */
-export const ensembleSchema = z.object({
+const ensembleSchema = z.object({
   title: z.string(),
   manifest: z.object({
     scenario: z.string(),

@@ -19,7 +19,7 @@ function directoryOf(bytes: Buffer): { readonly at: number; readonly entries: nu
  * memory is refused before it is read. Throws FileError.
  * @param most bytes of all parts unpacked
  */
-export function boundSpreadsheet(bytes: Buffer, most: number): void {
+function boundSpreadsheet(bytes: Buffer, most: number): void {
   const tooLarge = new FileError(`more than ${most / 2 ** 20} MB when unpacked`);
   let left = most;
   try {

@@ -2,7 +2,7 @@ import { formProblem } from '@leat/core';
 import { FileError } from './read.js';
 
 /** The forms of the documents that `--json` prints; each has its own version, which changes with its form. */
-export const documentVersions = {
+const documentVersions = {
   'leat-run': 1,
   'leat-comparison': 1,
   'leat-difference': 1,

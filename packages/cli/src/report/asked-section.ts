@@ -70,7 +70,7 @@ function oddsWords({ account, ensemble }: ToldRun): string {
 }
 
 /** What a run says, in a few sentences. A run that broke off says so first. */
-export function findings(run: ToldRun): readonly string[] {
+function findings(run: ToldRun): readonly string[] {
   const { outcome } = run.account;
   const broken =
     outcome.kind === 'done'

@@ -35,7 +35,7 @@ function lineWords({ name, values }: CourseLine, time: readonly number[], unit: 
 }
 
 /** A course in words: start, end, lowest and highest of each line, and the bounds drawn in. */
-export function courseWords({ time, lines, limits }: Course, unit: string): string {
+function courseWords({ time, lines, limits }: Course, unit: string): string {
   const bounds = limits.map(({ text, value }) => `${text} ${shown(value)}`);
   return [
     ...lines.map((line) => `${lineWords(line, time, unit)}.`),
@@ -44,7 +44,7 @@ export function courseWords({ time, lines, limits }: Course, unit: string): stri
 }
 
 /** The bands of a course at its end, in words. */
-export function bandWords({ median, band50, band90 }: SeriesBands, unit: string): string {
+function bandWords({ median, band50, band90 }: SeriesBands, unit: string): string {
   const end = median.length - 1;
   const between = ([low, high]: SeriesBands['band50']): string =>
     `${shown(low[end])} and ${shown(high[end])}`;
@@ -56,7 +56,7 @@ export function bandWords({ median, band50, band90 }: SeriesBands, unit: string)
 }
 
 /** How far the outer band reaches where a picture cuts it at its frame; '' where all of it is drawn. */
-export function cutWords(
+function cutWords(
   { band90: [low, high] }: SeriesBands,
   [bottom, top]: readonly [number, number],
   unit: string,
@@ -74,7 +74,7 @@ export function cutWords(
 }
 
 /** The highest value and when, in a few words; for one line only. */
-export function peakWords({ time, lines }: Course, unit: string): string {
+function peakWords({ time, lines }: Course, unit: string): string {
   if (lines.length !== 1) return '';
   const [{ values }] = lines;
   const low = extreme(values, (a, b) => a < b);
@@ -86,7 +86,7 @@ export function peakWords({ time, lines }: Course, unit: string): string {
 }
 
 /** The bands of a course, with their times. */
-export type TimedBands = SeriesBands & { readonly time: readonly number[] };
+type TimedBands = SeriesBands & { readonly time: readonly number[] };
 
 /** Rows of a table beside a picture. */
 const rowsShown = 13;
@@ -119,7 +119,7 @@ function bandNumbers({ time, median, band50, band90 }: TimedBands): readonly Num
 }
 
 /** Values of every line of every run on some days, and of the bands where there are any. */
-export function courseValues(
+function courseValues(
   maker: Maker,
   { title, unit, runs }: CourseSet,
   bands: readonly (TimedBands | undefined)[],

@@ -26,7 +26,7 @@ const mostExplained = 4;
 const least = 0.02;
 
 /** The reasons for one difference, on the day on which it is largest. */
-export interface Explained {
+interface Explained {
   readonly day: number;
   readonly difference: Difference;
 }
@@ -49,7 +49,7 @@ function widestDay(a: Run, b: Run, values: (run: Run) => ArrayLike<number>): num
  * of what processes and flows did, each on the day on which it differs most.
  * @param values values of a series of a run by its name; undefined where a run has none
  */
-export function explain(
+function explain(
   [from, to]: readonly [Run, Run],
   comparison: Comparison,
   values: (run: Run, name: string) => ArrayLike<number> | undefined,

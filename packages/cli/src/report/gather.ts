@@ -107,7 +107,7 @@ function factsOf({ days, startDate, vessels, cohorts, plantings, actions, rules 
 }
 
 /** What a report tells of a scenario and its run beyond what a saved document holds. */
-export function toldSystem(
+function toldSystem(
   text: string,
   { scenario, notes }: ScenarioReading,
   run: Run,

@@ -27,7 +27,7 @@ export function covarianceOf(information: Matrix): Matrix {
 }
 
 /** Correlations of a covariance. */
-export function correlationsOf(covariance: Matrix): number[][] {
+function correlationsOf(covariance: Matrix): number[][] {
   const size = covariance.rows;
   return Array.from({ length: size }, (_, j) =>
     Array.from(
@@ -46,7 +46,7 @@ export function rootOf(covariance: Matrix): Matrix {
 }
 
 /** A test that could be made, with what a reading would be worth. */
-export interface TestCandidate {
+interface TestCandidate {
   readonly reads: Measurable;
   readonly vessel: string;
   /** d since the start. */
@@ -69,7 +69,7 @@ export interface NextTest {
 }
 
 /** What one reading is worth, by the covariance as it stands (linear in the deviates). */
-export function worthOf(
+function worthOf(
   candidate: TestCandidate,
   covariance: Matrix,
   names: readonly string[],

@@ -49,7 +49,7 @@ function actionsFrom(actions: readonly Action[], day: number): readonly Action[]
  * run does not know start as the scenario says. Whether a rule was holding, and what a weekly cap has let in, is not
  * carried over.
  */
-export function goOn(past: Run, scenario: Scenario, day: number): Scenario {
+function goOn(past: Run, scenario: Scenario, day: number): Scenario {
   const { rainTank, air } = scenario;
   return {
     ...scenario,
@@ -78,7 +78,7 @@ function feeding({ cohorts, actions }: Scenario, name: string): unknown {
  * The scenario of a what-if at fitted values. The log's feed and temperature stand for what lies ahead as well, save
  * where the what-if says something of its own about them.
  */
-export function whatIfAt(
+function whatIfAt(
   problem: FitProblem,
   system: FitSystem,
   values: readonly FittedValue[],

@@ -1,3 +1,4 @@
+// Reads numbers as: what a fit may vary
 import { InputError, type Fault } from '../base/faults.js';
 import type { Parameters } from '../library/parameters.js';
 import { tableRows } from '../library/table-rows.js';

@@ -1,3 +1,4 @@
+// Reads numbers as: errors of readings
 import { normalCdf } from '../base/normal.js';
 import type { Parameters } from '../library/parameters.js';
 import type { Measurable } from '../scenario/scenario.js';

@@ -43,7 +43,7 @@ export interface Minimum {
 }
 
 /** The sum of losses, and of the prior, at numbers and their predictions; Infinity where there are none. */
-export function sumAt(problem: Problem, at: Float64Array, predicted: Float64Array | undefined): number {
+function sumAt(problem: Problem, at: Float64Array, predicted: Float64Array | undefined): number {
   if (predicted === undefined) return Infinity;
   let sum = problem.prior ? at.reduce((total, each) => total + (each * each) / 2, 0) : 0;
   for (let i = 0; i < predicted.length; i++) sum += problem.loss(i, predicted[i]).value;

@@ -8,7 +8,7 @@ import { dayOf } from './readings.js';
 export type UnloggedFeed = 'last' | 'mean' | 'none';
 
 /** Feed of a log as deeds, and what was assumed. */
-export interface LoggedFeed {
+interface LoggedFeed {
   /** One deed a cohort on each day on which its ration changes. */
   readonly actions: readonly Action[];
   /** Cohorts that the log feeds: what the file says of their rations does not count from `from` on. */
@@ -52,7 +52,7 @@ function written(log: WaterLog, scenario: Scenario, until: string): Map<string, 
  * The feed of a log, from its first day with feed on. After the last date of the log the mean of its last 14 days
  * goes on. Undefined where the log has no feed for this system.
  */
-export function loggedFeed(
+function loggedFeed(
   log: WaterLog,
   scenario: Scenario,
   until: string,
@@ -116,7 +116,7 @@ function onLine(points: readonly Point[], day: number): number | undefined {
  * says, moved by the mean distance of the last 14 days with a reading. A vessel without a thermometer follows the file,
  * moved as the others are on the mean. Undefined where the log has no temperatures.
  */
-export function loggedTemperature(
+function loggedTemperature(
   log: WaterLog,
   scenario: Scenario,
   until: string,

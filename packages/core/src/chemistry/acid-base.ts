@@ -1,4 +1,5 @@
-import type { Values } from '../processes/components.js';
+// Reads numbers as: acids and bases
+import type { Values } from '../library/values.js';
 
 /**
  * Equilibrium constants at one temperature, in mol m-3: `k1` and `k2` of carbonic acid, `ammonium`; ion product of

@@ -1,4 +1,5 @@
-import type { Values } from '../processes/components.js';
+// Reads numbers as: saturation of gases
+import type { Values } from '../library/values.js';
 
 /** Oxygen in fresh water at saturation under 1 atm, g m-3, at degC. Benson & Krause 1980/84; APHA 4500-O; valid 0-40 degC. */
 export function oxygenSaturation(values: Values, temperature: number): number {

@@ -1,7 +1,7 @@
 import type { Fault } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
 import { convert, describeDimension, type Dimension } from '../base/units.js';
-import type { Override } from '../scenario/scenario.js';
+import type { Override } from './override.js';
 import { type Cell, cutTable, type Line } from './cut-table.js';
 import { idFault, overrideRow } from './override.js';
 import { formOf, isOpenGroup } from './properties.js';
@@ -188,7 +188,7 @@ function dimensionsOf(unit: string, id: string): readonly Dimension[] {
  * A number of a row in the unit of the tables. The unit written must be that one, or one that converts to it.
  * @returns the value, or what is wrong: a problem and what was expected
  */
-export function toTableUnit(
+function toTableUnit(
   value: number,
   written: string,
   unit: string,

@@ -47,7 +47,7 @@ function monthOf(name: string): number {
 }
 
 /** The two figures of a date whose order is not plain, such as the 3 and 4 of 3/4/2026; undefined for other forms. */
-export function figuresOf(text: string): readonly [number, number] | undefined {
+function figuresOf(text: string): readonly [number, number] | undefined {
   const match = forms.yearLast.exec(text);
   return match === null ? undefined : [Number(match[1]), Number(match[2])];
 }

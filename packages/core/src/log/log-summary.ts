@@ -1,3 +1,4 @@
+// Reads numbers as: summary of a log
 import { extent, quantile } from 'd3-array';
 import { daysBetween } from '../base/calendar.js';
 import { createParameters } from '../library/parameters.js';

@@ -215,7 +215,7 @@ const died = /(\d+)\s*(?:fish\s*)?(?:dead|died|lost|mortalit)|(?:dead|died|lost|
  * What a note seems to say was done to the system, as the line of a scenario's actions that would say it; undefined
  * where it says nothing of the kind. It is a proposal: Leat takes no action from words.
  */
-export function deedInNote(text: string, date: string): string | undefined {
+function deedInNote(text: string, date: string): string | undefined {
   const product = everyday.find(({ words }) => words.test(text))?.product;
   const amount = mass.exec(text);
   if (product !== undefined && names('dose').includes(product)) {

@@ -1,3 +1,4 @@
+// Reads numbers as: reading of a log
 import type { Parameters } from '../library/parameters.js';
 import { convert, type QuantityAnswer } from '../base/units.js';
 import type { ColumnUse } from './log-map.js';

@@ -1,6 +1,6 @@
 import type { Process, Variable } from '../processes/process.js';
 import { waterComponents, type WaterComponent } from '../processes/components.js';
-import type { Values } from '../processes/components.js';
+import type { Values } from '../library/values.js';
 import { waterState, type Layout } from './layout.js';
 
 /** A process at work at one place. */

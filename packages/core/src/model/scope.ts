@@ -1,4 +1,4 @@
-import type { Values } from '../processes/components.js';
+import type { Values } from '../library/values.js';
 
 /** Tables that also know whether they have an id. */
 export interface Tables extends Values {

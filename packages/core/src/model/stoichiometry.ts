@@ -1,8 +1,9 @@
 import { createRandom } from '../base/random.js';
 import { drawParameters, type Parameters } from '../library/parameters.js';
-import { type Conserved, conserved, type Content, contentOf, type Values } from '../processes/components.js';
+import type { Values } from '../library/values.js';
+import { type Conserved, conserved, type Content, contentOf } from '../processes/components.js';
 import type { Process, Term } from '../processes/process.js';
-import type { Override } from '../scenario/scenario.js';
+import type { Override } from '../library/override.js';
 import { sparseLu } from '../solve/sparse-lu.js';
 import { packPattern } from '../solve/sparse-rows.js';
 import { scopeTo, type Subject } from './scope.js';

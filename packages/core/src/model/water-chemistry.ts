@@ -1,3 +1,4 @@
+// Reads numbers as: chemistry of a vessel
 import {
   acidBaseConstants,
   hydrogenIon,
@@ -5,7 +6,7 @@ import {
   SPECIATION,
   type AcidBaseConstants,
 } from '../chemistry/acid-base.js';
-import type { Values } from '../processes/components.js';
+import type { Values } from '../library/values.js';
 import { waterState } from './layout.js';
 
 /** What follows from the composition of the water of one vessel. */

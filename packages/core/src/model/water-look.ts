@@ -1,3 +1,4 @@
+// Reads numbers as: chemistry of a vessel
 import { speciate, SPECIATION } from '../chemistry/acid-base.js';
 import { hydrogenNear } from '../chemistry/acid-base.js';
 import { waterComponents } from '../processes/components.js';

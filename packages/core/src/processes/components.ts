@@ -1,3 +1,6 @@
+// Reads numbers as: composition of what is conserved
+import type { Values } from '../library/values.js';
+
 /** What is dissolved or suspended in the water of a vessel, in the order of its states. */
 export const waterComponents = [
   'tan',
@@ -91,12 +94,6 @@ export type Conserved = (typeof conserved)[number];
  * water m3.
  */
 export type Content = Readonly<Record<Conserved, number>>;
-
-/** Reads a number of the tables by its id; `species.*` stands for the species of the place. */
-export interface Values {
-  /** The number, in internal units. Throws RangeError where there is none. */
-  value(id: string): number;
-}
 
 const nothing: Content = { nitrogen: 0, 'oxygen-demand': 0, charge: 0, chloride: 0, carbon: 0, water: 0 };
 

@@ -1,4 +1,4 @@
-import type { Values } from './components.js';
+import type { Values } from '../library/values.js';
 import { feedingKernel, uneatenKernel } from './kernels/feeding.js';
 import { firstOrder, proportional } from './kernels/first-order.js';
 import { arrhenius, monod, monodSlope } from './kernels/limits.js';
@@ -134,6 +134,6 @@ export const mortalityCount: Process = {
 };
 
 /** Nitrogen of feed, g N per g: protein x nitrogen in protein (0.16: the 6.25 convention). */
-export function feedNitrogen(values: Values): number {
+function feedNitrogen(values: Values): number {
   return values.value('feed.protein') * values.value('protein.nitrogen');
 }

@@ -1,6 +1,6 @@
 import { carbonDioxideSaturation } from '../chemistry/acid-base.js';
 import { oxygenSaturation } from '../chemistry/gases.js';
-import type { Values } from './components.js';
+import type { Values } from '../library/values.js';
 import { exchange, proportional } from './kernels/first-order.js';
 import { arrhenius } from './kernels/limits.js';
 import type { Conditions, Process } from './process.js';
@@ -62,7 +62,7 @@ export const ammoniaLoss: Process = {
 };
 
 /** Oxygen transfer of a vessel, m3 d-1: aeration kLa x volume at the standpipe + velocity x open surface. */
-export function oxygenTransfer(values: Values, at: Conditions): number {
+function oxygenTransfer(values: Values, at: Conditions): number {
   return (
     arrhenius(values.value('gas.theta'), at.temperature) *
     (at.aeration * at.volume + values.value('gas.surface-velocity') * at.open)

@@ -1,4 +1,5 @@
-import type { Account, Component, Conserved, Values, WaterComponent } from './components.js';
+import type { Values } from '../library/values.js';
+import type { Account, Component, Conserved, WaterComponent } from './components.js';
 import type { Kernel } from './kernels/kernel.js';
 
 /** What a rate may depend on: concentrations in water, derived chemistry, amounts on surfaces and in stock. */

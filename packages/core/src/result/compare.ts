@@ -114,7 +114,7 @@ const keysOf = (accounts: readonly RunAccount[]): string[] => [
 ];
 
 /** The key quantities of several runs side by side, the largest relative difference first. */
-export function compareQuantities(accounts: readonly RunAccount[]): readonly ComparedQuantity[] {
+function compareQuantities(accounts: readonly RunAccount[]): readonly ComparedQuantity[] {
   return keysOf(accounts)
     .map((name) => compared(accounts, name))
     .sort((a, b) => apartness(b) - apartness(a));
@@ -133,7 +133,7 @@ function sharedTimes(a: readonly number[], b: readonly number[]): (readonly [num
  * size it reaches in either; of several at that time, the farthest apart. A value against none is
  * apart. Only output times that both runs have are looked at; null where they never part.
  */
-export function partingOf(first: RunAccount, other: RunAccount, share: number): Parting | null {
+function partingOf(first: RunAccount, other: RunAccount, share: number): Parting | null {
   const courses = keysOf([first, other]).flatMap((name) => {
     const a = valuesOf(first, name);
     const b = valuesOf(other, name);
@@ -181,7 +181,7 @@ function sideBySide(lists: readonly (readonly Share[])[]): ComparedShare[] {
 }
 
 /** Budgets of one quantity of several runs as stories side by side (`fatesOf`), the largest parts first. */
-export function compareFates(budgets: readonly Budget[]): ComparedFates {
+function compareFates(budgets: readonly Budget[]): ComparedFates {
   const fates = budgets.map(fatesOf);
   return {
     totals: fates.map(({ total }) => total),
@@ -215,7 +215,7 @@ function verdictOf({ judged, passed, first, total, worst, worstAt }: LimitResult
  * The limits passed in at least one run and not in all, in the order of their first passing. A run in
  * which a limit was not judged has not passed it.
  */
-export function compareLimits(accounts: readonly RunAccount[]): readonly ComparedLimit[] {
+function compareLimits(accounts: readonly RunAccount[]): readonly ComparedLimit[] {
   const known = accounts.map(({ limits }) => new Map(limits.map((limit) => [keyOf(limit), limit])));
   const passed = accounts.flatMap(({ limits }) => limits.filter((limit) => limit.passed));
   const once = new Map(passed.map((limit) => [keyOf(limit), limit]));

@@ -21,7 +21,7 @@ export function concernsOf(model: Model, cell: number): Concerns {
 }
 
 /** Postings between the first and the last sample that moved something of a vessel, in their order. */
-export function postingsOf(run: Run, vessel: string): readonly Posting[] {
+function postingsOf(run: Run, vessel: string): readonly Posting[] {
   const found = ofRuns.get(run) ?? groupPostings(run);
   ofRuns.set(run, found);
   return found.get(vessel) ?? [];

@@ -1,3 +1,4 @@
+// Reads numbers as: limits for crops
 import type { Planting } from '../scenario/scenario.js';
 import { type Limit, type LimitCheck, limitFrom, type LimitReader } from './limit-check.js';
 

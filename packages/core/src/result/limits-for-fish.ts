@@ -1,3 +1,4 @@
+// Reads numbers as: limits for fish
 import type { Cohort } from '../scenario/scenario.js';
 import { limitFrom, type Limit, type LimitCheck, type LimitReader } from './limit-check.js';
 

@@ -1,4 +1,5 @@
-import type { Values } from '../processes/components.js';
+// Reads numbers as: limits for release
+import type { Values } from '../library/values.js';
 import { type LimitCheck, limitFrom, type LimitReader } from './limit-check.js';
 
 /** left/(1+10^(pivot-pH)) + right/(1+10^(pH-pivot)): how the criteria fall as pH rises. */
@@ -18,7 +19,7 @@ function acidityFactor(values: Values, kind: 'acute' | 'chronic'): (pH: number) 
 }
 
 /** As `acuteCriterion`, for many waters: the numbers are looked up once. */
-export function openAcuteCriterion(values: Values, trout: boolean): Criterion {
+function openAcuteCriterion(values: Values, trout: boolean): Criterion {
   const term = (name: string): number => values.value(`epa.acute.${name}`);
   const [mussel, slope, reference] = [term('mussel'), term('slope'), term('reference')];
   const shapeAt = acidityFactor(values, 'acute');
@@ -33,7 +34,7 @@ export function openAcuteCriterion(values: Values, trout: boolean): Criterion {
 }
 
 /** As `chronicCriterion`, for many waters: the numbers are looked up once. */
-export function openChronicCriterion(values: Values): Criterion {
+function openChronicCriterion(values: Values): Criterion {
   const term = (name: string): number => values.value(`epa.chronic.${name}`);
   const [reference, floor, mussel, slope] = ['reference', 'floor', 'mussel', 'slope'].map(term);
   const shapeAt = acidityFactor(values, 'chronic');

@@ -1,3 +1,4 @@
+// Reads numbers as: limits for the system
 import { areaByClass } from './limits-for-crops.js';
 import { limitFrom, type Limit, type LimitCheck, type LimitReader } from './limit-check.js';
 

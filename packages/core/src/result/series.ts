@@ -1,3 +1,4 @@
+// Reads numbers as: series
 import { InputError } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
 import { sum } from '../base/sum.js';
@@ -98,7 +99,7 @@ export function vesselSources(run: Course): readonly SeriesSource[] {
  * Series of every fish cohort: whole mass, number, mean mass (NaN while there are none) and feed
  * offered on the day.
  */
-export function cohortSources(run: Course): readonly SeriesSource[] {
+function cohortSources(run: Course): readonly SeriesSource[] {
   const { scenario, layout } = run.model;
   return scenario.cohorts.flatMap(({ name }, index): SeriesSource[] => {
     const { mass, number } = layout.fish[index];
@@ -112,7 +113,7 @@ export function cohortSources(run: Course): readonly SeriesSource[] {
 }
 
 /** Series of every planting: dry mass and nitrogen of all its batches together. */
-export function plantingSources(run: Course): readonly SeriesSource[] {
+function plantingSources(run: Course): readonly SeriesSource[] {
   const { scenario, layout } = run.model;
   return scenario.plantings.flatMap(({ name }, index): SeriesSource[] => {
     const batches = layout.batches.filter(({ planting }) => planting === index);
@@ -147,7 +148,7 @@ function flow({ samples, model }: Course, kinds: readonly StreamKind[]): (index:
  * discharge as means over the output step that ends at the time (0 at the start). The rain tank stands
  * outside the water budget: what it holds, and what has run over its edge since the start, are told here.
  */
-export function systemSources(run: Course): readonly SeriesSource[] {
+function systemSources(run: Course): readonly SeriesSource[] {
   const source = (quantity: string, unit: string, value: SeriesSource['value']): SeriesSource => ({
     name: `${quantity}@system`,
     unit,

@@ -1,7 +1,7 @@
 import { createParameters } from '../library/parameters.js';
 import { isOpenGroup } from '../library/properties.js';
 import { tableRows } from '../library/table-rows.js';
-import { moduleUses } from '../library/uses.generated.js';
+import { partUses } from '../library/uses.generated.js';
 import { names } from '../library/names.js';
 import { scopeTo } from '../model/scope.js';
 import { anyConditions } from '../processes/process.js';
@@ -10,10 +10,10 @@ import type { Process } from '../processes/process.js';
 
 /** Something that reads a number of the tables. */
 export interface Use {
-  /** A process by its id, or a module of this library such as `result/limits-for-fish`. */
-  readonly kind: 'process' | 'module';
+  /** A process by its id, or another part of this library by its name, such as `limits for fish`. */
+  readonly kind: 'process' | 'part';
   readonly name: string;
-  /** What the process is; of a module nothing. */
+  /** What the process is; of another part nothing. */
   readonly title?: string;
 }
 
@@ -48,8 +48,8 @@ function readBy(process: Process): ReadonlySet<string> {
 }
 
 /**
- * What reads a number: processes, and modules of the library (readers of the file, chemistry, limits, audit ...).
- * None: the model does not use it. Processes are asked; modules were found in the source, and a test finds them anew.
+ * What reads a number: processes, and other parts of the library (readers of the file, chemistry, limits, audit ...).
+ * None: the model does not use it. Processes are asked; the others were found in the source, and a test finds them anew.
  * @returns the readers of an id
  */
 export function numberUses(): (id: string) => readonly Use[] {
@@ -63,6 +63,6 @@ export function numberUses(): (id: string) => readonly Use[] {
     const { id: name, title } = process;
     for (const pattern of readBy(process)) add(pattern, { kind: 'process', name, title });
   }
-  for (const [name, pattern] of moduleUses) add(pattern, { kind: 'module', name });
+  for (const [name, pattern] of partUses) add(pattern, { kind: 'part', name });
   return (id) => uses.get(patternOf(id)) ?? [];
 }

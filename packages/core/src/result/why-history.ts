@@ -6,7 +6,7 @@ import type { Run, Sample } from '../run/run.js';
 import type { Store } from './why-measures.js';
 
 /** What an action did through an account, in plain words. */
-export const postingNames: Readonly<Record<Account, string>> = {
+const postingNames: Readonly<Record<Account, string>> = {
   feed: 'feed given',
   'source water': 'water filled in',
   air: 'air',
@@ -22,7 +22,7 @@ export const postingNames: Readonly<Record<Account, string>> = {
 };
 
 /** What a stream does to the vessels it enters (into) or leaves, in plain words. */
-export function streamName(model: Model, stream: Stream, into: boolean): string {
+function streamName(model: Model, stream: Stream, into: boolean): string {
   const { cells } = model.layout;
   if (stream.from >= 0 && stream.to >= 0) {
     return into ? `carried in from ${cells[stream.from]}` : `carried out to ${cells[stream.to]}`;

@@ -1,3 +1,4 @@
+// Reads numbers as: actions
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import type { Deed } from '../scenario/scenario.js';

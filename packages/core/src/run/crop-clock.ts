@@ -1,3 +1,4 @@
+// Reads numbers as: age of a crop
 import type { Model } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
 import { critical, cropCoefficients } from '../processes/kernels/crop.js';

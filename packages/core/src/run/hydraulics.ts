@@ -1,3 +1,4 @@
+// Reads numbers as: flow of water
 import type { Model } from '../model/model.js';
 import type { Pump, Vessel } from '../scenario/scenario.js';
 

@@ -1,3 +1,4 @@
+// Reads numbers as: evapotranspiration of beds and water
 import { INSTANT } from '../base/instant.js';
 import { feedKey } from '../model/instance.js';
 import type { Model, Regime } from '../model/model.js';

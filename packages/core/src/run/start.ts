@@ -1,3 +1,4 @@
+// Reads numbers as: state at the start
 import { waterComponents } from '../processes/components.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';

@@ -1,3 +1,4 @@
+// Reads numbers as: tolerances of the solver
 import type { Component } from '../processes/components.js';
 import type { Model } from '../model/model.js';
 

@@ -4,7 +4,7 @@
  * Units inside Leat: day, m, m2, m3, g, mol, eq, degC; concentrations g m-3 (= mg/L), nitrogen
  * species as g N, alkalinity eq m-3 (= meq/L), inorganic carbon mol m-3 (= mmol/L); shares 0..1.
  */
-import type { TableRow } from '../library/table-row.js';
+import type { Override } from '../library/override.js';
 
 /** A value for each day: one `value` for all, twelve `values` by month from January, or `values` by day of the run. */
 export type DailyValue =
@@ -316,30 +316,6 @@ export interface Rule {
   readonly wait: number;
   /** Most doings in a run (Infinity: no limit). */
   readonly most: number;
-}
-
-/** What a table of the user says of a number beside the number and its range. */
-export interface GivenRow {
-  readonly unit: string;
-  readonly distribution: TableRow['distribution'];
-  readonly conditions: string;
-  readonly source: string;
-  readonly page: string;
-  readonly mark: TableRow['mark'];
-}
-
-/**
- * A number of the tables given anew by the user, or a new one: `value` and its range `low` to `high` in the unit of
- * the row.
- */
-export interface Override {
-  readonly id: string;
-  readonly value: number;
-  readonly low?: number;
-  readonly high?: number;
-  /** The rest of the row, where it stood in a table of the user; it may then be a number we have not. */
-  readonly row?: GivenRow;
-  readonly where?: string;
 }
 
 /** What stood in a system at the end of another run, by name. */

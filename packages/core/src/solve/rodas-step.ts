@@ -188,7 +188,7 @@ function addScaled(factor: number, v: Float64Array, out: Float64Array): void {
  * out = base + w0 v0 + w1 v1 + ... for the first `count` vectors, in one pass over memory. The inner loops
  * are written out for each count: this is where an integrator spends most of its own time.
  */
-export function combine(
+function combine(
   base: Float64Array,
   w: ArrayLike<number>,
   v: readonly Float64Array[],

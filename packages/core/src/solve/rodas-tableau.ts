@@ -6,7 +6,7 @@
  *
  *     (I/(hγ) − J) Uᵢ = f(t + αᵢh, y + Σ aᵢⱼUⱼ) + Σ cᵢⱼUⱼ/h + dᵢ h ∂f/∂t
  *
- * and the new solution is y + Σ mⱼUⱼ. The orders are tested in tests/order.
+ * and the new solution is y + Σ mⱼUⱼ. The orders are tested in tests/numerics/order.
  */
 
 export const STAGES = 6;

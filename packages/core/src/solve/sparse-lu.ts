@@ -3,7 +3,7 @@ import { eliminate } from './sparse-order.js';
 import { ShapeMemo, StraightLine } from './straight-line.js';
 
 /** All that a sparse LU needs besides its values: found once for a pattern and shared. */
-export interface SparseLuPlan {
+interface SparseLuPlan {
   /** order[k]: the row and column eliminated as the k-th; rank is its inverse. */
   readonly order: Int32Array;
   readonly rank: Int32Array;
@@ -21,7 +21,7 @@ export interface SparseLuPlan {
 const memo = new ShapeMemo<SparseLuPlan>();
 
 /** The plan for a pattern. */
-export function sparseLuPlan(pattern: SparsePattern): SparseLuPlan {
+function sparseLuPlan(pattern: SparsePattern): SparseLuPlan {
   return memo.get([pattern.start, pattern.column], () => makePlan(pattern));
 }
 

@@ -1,5 +1,6 @@
+// Reads numbers as: Hargreaves
 import { InputError } from '../base/faults.js';
-import type { Values } from '../processes/components.js';
+import type { Values } from '../library/values.js';
 import { penmanMonteith } from './penman-monteith.js';
 import { extraterrestrialRadiation, sunPosition } from './radiation.js';
 import { type WeatherDay, weatherFaults, type WeatherSite } from './weather-day.js';

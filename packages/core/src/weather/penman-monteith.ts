@@ -1,5 +1,6 @@
+// Reads numbers as: Penman-Monteith
 import { InputError } from '../base/faults.js';
-import type { Values } from '../processes/components.js';
+import type { Values } from '../library/values.js';
 import {
   clearSkyRadiation,
   daylightHours,

@@ -1,4 +1,5 @@
-import type { Values } from '../processes/components.js';
+// Reads numbers as: radiation
+import type { Values } from '../library/values.js';
 import type { Estimate } from './vapour-pressure.js';
 import type { WeatherDay, WeatherSite } from './weather-day.js';
 

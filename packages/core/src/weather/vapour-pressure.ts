@@ -1,4 +1,5 @@
-import type { Values } from '../processes/components.js';
+// Reads numbers as: vapour pressure
+import type { Values } from '../library/values.js';
 import type { WeatherDay } from './weather-day.js';
 
 /** Saturation vapour pressure, kPa, at degC. FAO-56 eq. 11. */

@@ -32,20 +32,17 @@ describe('what reads a number', () => {
   });
 
   it('is found in readers of the file, chemistry, limits, audit and weather', () => {
-    expect(readers('media.pumice.surface')).toEqual(['scenario/read-vessels']);
-    expect(readers('carbonate.k1.e')).toEqual(['chemistry/acid-base']);
-    expect(readers('fish.barramundi.limit-oxygen')).toEqual(['result/limits-for-fish']);
-    expect(readers('limit.areal-rate-warm-high.value')).toEqual(['analysis/size/handbook', 'result/audit']);
-    expect(readers('weather.albedo')).toEqual(['weather/net-radiation']);
-    expect(readers('dose.potassium-hydroxide.alkalinity')).toEqual([
-      'analysis/steady/spread-deeds',
-      'run/deeds',
-    ]);
+    expect(readers('media.pumice.surface')).toEqual(['vessels in a file']);
+    expect(readers('carbonate.k1.e')).toEqual(['acids and bases']);
+    expect(readers('fish.barramundi.limit-oxygen')).toEqual(['limits for fish']);
+    expect(readers('limit.areal-rate-warm-high.value')).toEqual(['audit of a design', 'handbook sizes']);
+    expect(readers('weather.albedo')).toEqual(['radiation']);
+    expect(readers('dose.potassium-hydroxide.alkalinity')).toEqual(['actions', 'steady state']);
   });
 
   it('tells a general number from that of a subject', () => {
-    expect(readers('water.kw.a')).toEqual(['chemistry/acid-base']);
-    expect(readers('water.rain.ph')).toEqual(['scenario/read-waters']);
+    expect(readers('water.kw.a')).toEqual(['acids and bases']);
+    expect(readers('water.rain.ph')).toEqual(['waters in a file']);
   });
 
   it('is nothing where a number is kept for reading alone', () => {

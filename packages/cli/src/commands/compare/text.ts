@@ -54,7 +54,7 @@ function lines(group: readonly ComparedLimit[], names: readonly string[]): reado
 }
 
 /** The limits that some runs passed and others kept: each of the runs on it; of several places, the first passed. */
-export function comparedLimitLines(
+function comparedLimitLines(
   limits: readonly ComparedLimit[],
   names: readonly string[],
 ): readonly string[] {

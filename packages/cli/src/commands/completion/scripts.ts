@@ -32,7 +32,7 @@ function block(command: ToldCommand): string {
 }
 
 /** Completion for bash. */
-export function bashCompletion(commands: readonly ToldCommand[]): string {
+function bashCompletion(commands: readonly ToldCommand[]): string {
   return `# bash completion of leat
 _leat() {
   local IFS=$' \\t\\n'
@@ -65,7 +65,7 @@ function optionLine(command: string, option: ToldOption): string {
 }
 
 /** Completion for fish. */
-export function fishCompletion(commands: readonly ToldCommand[]): string {
+function fishCompletion(commands: readonly ToldCommand[]): string {
   const lines = commands.flatMap((command) => [
     `complete -c leat -n __fish_use_subcommand -f -a ${command.name} -d ${quoted(command.what)}`,
     ...(command.words.length === 0
@@ -109,7 +109,7 @@ function zshBlock({ name, options, words }: ToldCommand): string {
 }
 
 /** Completion for zsh. */
-export function zshCompletion(commands: readonly ToldCommand[]): string {
+function zshCompletion(commands: readonly ToldCommand[]): string {
   return `#compdef leat
 _leat() {
   local -a names

@@ -10,7 +10,7 @@ import { cautions } from '../../view/text/cautions.js';
 import { ensembleText } from './text.js';
 
 /** One row per output time; for every series its median and the edges of its 50 % and 90 % bands. */
-export function ensembleCsv({ times, series }: EnsembleResult): string {
+function ensembleCsv({ times, series }: EnsembleResult): string {
   const columns = series.flatMap(({ name, unit, median, band50, band90 }) => [
     { name: `${name} median`, unit, values: median },
     { name: `${name} 25 %`, unit, values: band50[0] },
@@ -24,7 +24,7 @@ export function ensembleCsv({ times, series }: EnsembleResult): string {
 const bands = ({ median, band50, band90 }: Bands): Bands => ({ median, band50, band90 });
 
 /** An ensemble as one JSON document. Numbers that JSON lacks (nobody there) are null. */
-export function ensembleDocument(part: EnsemblePart, result: EnsembleResult): string {
+function ensembleDocument(part: EnsemblePart, result: EnsembleResult): string {
   const { outline, sampling } = part;
   const document = {
     title: outline.title,

@@ -29,12 +29,12 @@ function block(title: string, shares: readonly Share[], unit: string): readonly 
 }
 
 /** Where something came from, in amounts and percent, under a heading with the whole. */
-export function cameLines(title: string, fates: Fates, unit: string): readonly string[] {
+function cameLines(title: string, fates: Fates, unit: string): readonly string[] {
   return block(title, fates.from, unit);
 }
 
 /** Where it went; closes to 100 percent of what came. */
-export function wentLines(title: string, fates: Fates, unit: string): readonly string[] {
+function wentLines(title: string, fates: Fates, unit: string): readonly string[] {
   return block(title, fates.to, unit);
 }
 

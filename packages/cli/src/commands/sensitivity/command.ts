@@ -30,7 +30,7 @@ import type { Finding, SensitivityResult } from './result.js';
 import { sensitivityText } from './text.js';
 
 /** Places of the rows whose id is like a pattern (`*`: anything; absent: all). Throws InputError when there are none. */
-export function rowsLike(rows: readonly TableRow[], pattern: string | undefined): readonly number[] {
+function rowsLike(rows: readonly TableRow[], pattern: string | undefined): readonly number[] {
   if (pattern === undefined) return [...rows.keys()];
   const parts = pattern.split('*').map((part) => part.replace(/[.\\+?^${}()|[\]]/g, '\\$&'));
   const like = new RegExp(`^${parts.join('.*')}$`);

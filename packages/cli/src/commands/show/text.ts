@@ -53,7 +53,7 @@ const shownOf: Partial<Record<TableName, readonly Column[]>> = {
 };
 
 /** A table of subjects, one line each; undefined for a table that has none. Concentrations are mg/L. */
-export function subjectLines(table: TableName, rows: readonly TableRow[]): readonly string[] | undefined {
+function subjectLines(table: TableName, rows: readonly TableRow[]): readonly string[] | undefined {
   const shown = shownOf[table];
   if (shown === undefined) return undefined;
   const values = new Map(rows.map(({ id, value }) => [id, value]));

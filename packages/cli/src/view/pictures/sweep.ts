@@ -63,7 +63,7 @@ export function zeroLine(
 }
 
 /** What one panel of a sweep is drawn from. */
-export interface SweepDrawing {
+interface SweepDrawing {
   readonly maker: Maker;
   readonly swept: Swept;
   readonly quantity: Asked;
@@ -74,13 +74,13 @@ export interface SweepDrawing {
 }
 
 /** How the letters of a panel are set. */
-export const letters = 14;
+const letters = 14;
 
 /**
  * One quantity over the values of another: a line with a dot for each run, full where every condition holds, hollow
  * where one fails, a cross at the foot where the run broke off.
  */
-export function sweepLine({ maker, swept, quantity, colours, frame, across }: SweepDrawing): Element {
+function sweepLine({ maker, swept, quantity, colours, frame, across }: SweepDrawing): Element {
   const points = swept.points.map((point) => ({
     x: point.values[0],
     y: quantity.of(point),
@@ -125,7 +125,7 @@ export function sweepLine({ maker, swept, quantity, colours, frame, across }: Sw
 /** Most cells on an axis for which numbers are written into them. */
 const mostNumbers = 12;
 /** Dashes of the lines on which the margins of conditions are zero, in turn. */
-export const zeroDashes = ['none', '7 4', '2 3'] as const;
+const zeroDashes = ['none', '7 4', '2 3'] as const;
 
 /** A tick at each value, where there are few. */
 const ticksOf = (
@@ -146,7 +146,7 @@ function edges(values: readonly number[]): readonly number[] {
  * with its number; `!` where a condition fails, `?` where the run broke off, and for each condition the line on which
  * its margin is zero.
  */
-export function sweepMap(drawing: SweepDrawing & { readonly down: string }): Element {
+function sweepMap(drawing: SweepDrawing & { readonly down: string }): Element {
   const { maker, swept, quantity, colours, frame, across, down } = drawing;
   const [rows, columns] = swept.lists.map(({ values }) => values);
   const [rowEdges, columnEdges] = [edges(rows), edges(columns)];

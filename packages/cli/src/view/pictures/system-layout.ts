@@ -50,7 +50,7 @@ export const narrowSystem: SystemFrame = {
 };
 
 /** What stands in a vessel, and how high it must be for that. */
-export interface VesselWords {
+interface VesselWords {
   readonly name: readonly string[];
   readonly size: string;
   readonly holds: readonly string[];
@@ -73,7 +73,7 @@ function broken(text: string, most: number): string[] {
 export const lineHeight = ({ letters }: SystemFrame): number => letters * 1.28;
 
 /** The words of a vessel; of one that is drawn elsewhere, only that water goes back to it. */
-export function vesselWords(
+function vesselWords(
   { name, kind, volume, holds }: DrawnVessel,
   frame: SystemFrame,
   again: boolean,

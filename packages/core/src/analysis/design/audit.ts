@@ -1,3 +1,4 @@
+// Reads numbers as: audit of a design
 import { sum } from '../../base/sum.js';
 import type { TableRow } from '../../library/table-row.js';
 import type { Model } from '../../model/model.js';

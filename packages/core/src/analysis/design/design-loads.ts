@@ -1,3 +1,4 @@
+// Reads numbers as: daily loads of a design
 import type { Model } from '../../model/model.js';
 import { offerOf } from '../../run/settings.js';
 import type { DailyValue, Scenario } from '../../scenario/scenario.js';

@@ -1,3 +1,4 @@
+// Reads numbers as: why a size differs from handbooks
 import { waterState } from '../../model/layout.js';
 import { scopeTo } from '../../model/scope.js';
 import type { waterComponents } from '../../processes/components.js';

@@ -9,7 +9,7 @@ const WIDE = 10;
  * Values that show the whole of a range, its ends among them: by equal steps, or by equal ratios where the range is
  * wide; whole numbers, each once, where only they make sense.
  */
-export function scanValues(from: number, to: number, whole = false): readonly number[] {
+function scanValues(from: number, to: number, whole = false): readonly number[] {
   const geometric = from > 0 && to / from >= WIDE;
   const values = Array.from({ length: COUNT }, (_, i) => {
     if (i === 0) return from;
@@ -38,7 +38,7 @@ function deciding(trial: Trial, other: Trial): number {
  * crosses zero, no nearer to an end than half the final width; or the middle, where the line is not to be trusted.
  * @param width at which the search ends
  */
-export function closer(fails: Trial, holds: Trial, width: number): number {
+function closer(fails: Trial, holds: Trial, width: number): number {
   const below = deciding(fails, holds);
   const above = deciding(holds, fails);
   const middle = (fails.value + holds.value) / 2;

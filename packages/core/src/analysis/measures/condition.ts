@@ -14,7 +14,7 @@ function marginOf({ worst = Number.NaN, value, direction }: LimitResult): number
 }
 
 /** `keeps limits`, `keeps LIMIT` or `keeps LIMIT@PLACE`: the run passes none of those limits that can be judged. */
-export function keepsCondition({ head, parts }: Phrase, model: Model): ConditionReading | readonly Fault[] {
+function keepsCondition({ head, parts }: Phrase, model: Model): ConditionReading | readonly Fault[] {
   const [, word = '', ...extra] = head;
   const left = [...extra, ...parts.map(({ joint, words }) => `${joint} ${words}`)];
   const faults: Fault[] = left.map((got) => ({ got, problem: 'does not belong here' }));

@@ -11,10 +11,10 @@ import { levelOf, type MeasureReading, type Scale, scaleOfWord } from './scale.j
 import { type StatisticName, statistics, stretchOfRun, windowOf } from './window.js';
 
 /** Names of the statistics that a series may be asked for. */
-export const statisticNames = Object.keys(statistics) as readonly StatisticName[];
+const statisticNames = Object.keys(statistics) as readonly StatisticName[];
 
 /** `highest nitrate@sump averaged 7 d from 30 d`: a statistic of a series. */
-export function statisticMeasure(
+function statisticMeasure(
   statistic: StatisticName,
   [series]: readonly string[],
   parts: readonly PhrasePart[],
@@ -42,7 +42,7 @@ function unknown(problem: string, got: string | undefined, known: readonly strin
 }
 
 /** `share nitrogen sludge`: of all that came of a conserved quantity, the share that went to one fate; 0 where none did. */
-export function shareMeasure([quantityWord, fateWord]: readonly string[]): MeasureReading {
+function shareMeasure([quantityWord, fateWord]: readonly string[]): MeasureReading {
   const quantity = conserved.find((name) => name === quantityWord);
   const fate = fates.find((name) => name === fateWord);
   const faults: Fault[] = [];
@@ -60,7 +60,7 @@ export function shareMeasure([quantityWord, fateWord]: readonly string[]): Measu
 }
 
 /** `days tan@tank above 1 mg N/L`: how long a series is beyond a level, d; lines between output times are straight. */
-export function daysMeasure(
+function daysMeasure(
   [series]: readonly string[],
   parts: readonly PhrasePart[],
   model: Model,

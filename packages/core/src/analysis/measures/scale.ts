@@ -40,7 +40,7 @@ const dimensions: Readonly<Record<string, Dimension>> = {
 };
 
 /** The scale of a series such as `nitrate@sump` with its unit. */
-export function scaleOfSeries(series: string, unit: string): Scale {
+function scaleOfSeries(series: string, unit: string): Scale {
   const dimension = dimensions[series.slice(0, series.indexOf('@'))];
   return dimension === undefined ? { unit } : { unit, dimension };
 }
@@ -54,7 +54,7 @@ const same: Readonly<Record<string, string>> = {
 };
 
 /** Whether a number of the tables in one unit can be held against a value in another. */
-export function unitsAgree(ofRow: string, ofScale: string): boolean {
+function unitsAgree(ofRow: string, ofScale: string): boolean {
   return ofRow === (same[ofScale] ?? ofScale);
 }
 
@@ -64,7 +64,7 @@ const shape = /^([+-]?)((?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?) *(.*)$/;
  * Reads a value written as a bare number (then in the unit of the scale) or with a unit; may be below zero.
  * @returns the value in the unit of the scale, or what is wrong with it
  */
-export function valueOnScale(text: string, scale: Scale): number | Fault {
+function valueOnScale(text: string, scale: Scale): number | Fault {
   const { unit, dimension, difference } = scale;
   const written =
     unit === '1'

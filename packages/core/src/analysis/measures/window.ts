@@ -116,7 +116,7 @@ function cut(course: Stretch, from: number, to: number): Stretch {
  * What a measure looks at: the course within the window, then its running means over the averaging time,
  * every mean lying wholly within the window. Throws NoAnswerError where the course ends too early.
  */
-export function stretchOf(course: Stretch, window: Window): Stretch {
+function stretchOf(course: Stretch, window: Window): Stretch {
   const last = course.times[course.times.length - 1];
   const to = window.to ?? last;
   if (to > last + instant || to - window.from < window.averaging - instant)

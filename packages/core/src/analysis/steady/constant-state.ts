@@ -10,7 +10,7 @@ import { newton } from './newton.js';
 import type { EvenTerm } from './spread-actions.js';
 
 /** How the states change at a point, and how that depends on them. */
-export interface Slope {
+interface Slope {
   /** dy/dt of every state, 0 where held. */
   readonly f: Float64Array;
   /** Its partials by every state. */
@@ -18,7 +18,7 @@ export interface Slope {
 }
 
 /** Opens the slope Sᵀ r of a system and its Jacobian Sᵀ ∂r/∂y, at time 0. */
-export function openSlope(system: RateSystem): (y: Float64Array) => Slope {
+function openSlope(system: RateSystem): (y: Float64Array) => Slope {
   const { stoichiometry, dependence } = system;
   const r = new Float64Array(system.rates);
   const rt = new Float64Array(system.rates);

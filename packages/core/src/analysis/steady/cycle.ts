@@ -23,7 +23,7 @@ const whole = (turns: number): boolean => Math.abs(turns - Math.round(turns)) < 
  * The fewest whole days after which every pump timer, ration of the day and ration of the week begins anew.
  * @throws InputError where timers need more than four weeks
  */
-export function cyclePeriod(scenario: Scenario): number {
+function cyclePeriod(scenario: Scenario): number {
   const timers = scenario.pumps.flatMap(({ timer }) => (timer === undefined ? [] : [timer]));
   const weekly = (scenario.topUp?.sources ?? []).some(
     (source) => source.kind === 'mains' && Number.isFinite(source.weeklyCap ?? Infinity),
@@ -55,7 +55,7 @@ function meanCoefficient(model: Model, crops: CropClock, batch: number): number 
 }
 
 /** A clock for a bed whose crops are cut and planted in turn: transpiration is the mean over the cycle of each. */
-export function meanClock(model: Model, crops: CropClock): CropClock {
+function meanClock(model: Model, crops: CropClock): CropClock {
   const means = model.layout.batches.map((_, batch) => meanCoefficient(model, crops, batch));
   return { ...crops, coefficient: (batch) => means[batch] };
 }

@@ -1,3 +1,4 @@
+// Reads numbers as: steady state
 import { waterComponents } from '../../processes/components.js';
 import { waterState, type Layout } from '../../model/layout.js';
 import type { Parameters } from '../../library/parameters.js';

@@ -1,7 +1,7 @@
 import { quantileSorted } from 'd3-array';
 
 /** How many values of a cell are kept as they are; more than so many members are counted in bins. */
-export const mostExact = 128;
+const mostExact = 128;
 
 /** What is known of the spread of many cells, each with one value a member at most. */
 export interface Spreads {

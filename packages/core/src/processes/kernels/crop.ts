@@ -1,4 +1,4 @@
-import type { Values } from '../components.js';
+import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import type { Kernel } from './kernel.js';
 import { monod, monodSlope } from './limits.js';
@@ -50,7 +50,7 @@ export function cropGrowth(mass: number, nitrogen: number, k: ArrayLike<number>)
 }
 
 /** Growth with the critical nitrogen at this mass already known. */
-export function growthAt(
+function growthAt(
   wanted: number,
   mass: number,
   nitrogen: number,
@@ -69,7 +69,7 @@ export function cropDemand(mass: number, nitrogen: number, k: ArrayLike<number>)
 }
 
 /** Demand with critical nitrogen and growth already known. */
-export function demandAt(
+function demandAt(
   wanted: number,
   growth: number,
   mass: number,
@@ -95,7 +95,7 @@ export function cropGrowthPartials(
 }
 
 /** The same with the critical nitrogen known, of a batch with mass; its coefficients begin at k[o]. */
-export function growthPartialsAt(
+function growthPartialsAt(
   wanted: number,
   mass: number,
   nitrogen: number,
@@ -128,7 +128,7 @@ export function cropDemandPartials(
 }
 
 /** The same with critical nitrogen and growth known, of a batch with mass; d holds the partials of growth before. */
-export function demandPartialsAt(
+function demandPartialsAt(
   wanted: number,
   growth: number,
   mass: number,

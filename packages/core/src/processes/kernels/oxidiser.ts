@@ -1,5 +1,5 @@
 import { hydrogenAt } from '../../chemistry/acid-base.js';
-import type { Values } from '../components.js';
+import type { Values } from '../../library/values.js';
 import type { Conditions, Process } from '../process.js';
 import { HYDROGEN_AFTER_PH, type Kernel, type Sites } from './kernel.js';
 import {

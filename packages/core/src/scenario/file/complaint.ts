@@ -17,7 +17,7 @@ export function complain(complaint: Complaint): string {
 }
 
 /** The complaint in an issue's text; a text of another kind becomes the problem itself. */
-export function hear(message: string): Complaint {
+function hear(message: string): Complaint {
   return message.startsWith('{"problem"') ? (JSON.parse(message) as Complaint) : { problem: message };
 }
 

@@ -18,7 +18,7 @@ export function yamlMarks(text: string): number {
 }
 
 /** Why a text is no YAML that is worth parsing, found without parsing it; undefined where it may be. */
-export function unfitText(text: string, file: string): Fault | undefined {
+function unfitText(text: string, file: string): Fault | undefined {
   const { characters, marks: most, depth, bound } = yamlLimits;
   if (text.length > characters) {
     return { file, problem: 'too long', got: `${text.length} characters`, expected: `at most ${characters}` };

@@ -32,7 +32,7 @@ export function compact<T extends object>(value: T): Compact<T> {
  * What `{ volume: 0,6 m3 }` says to YAML is `{ volume: 0, "6 m3": null }`. Where a number lacks its unit and the next key
  * is such a rest of a number, the comma is the fault.
  */
-export function commaSlip(tree: Tree, path: Path, problem: string): Fault | undefined {
+function commaSlip(tree: Tree, path: Path, problem: string): Fault | undefined {
   if (problem !== 'a number without a unit') return undefined;
   const map = nodeAt(tree, path.slice(0, -1));
   const value = nodeAt(tree, path);

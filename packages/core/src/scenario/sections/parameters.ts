@@ -12,7 +12,7 @@ import { type Load, loadText, resolvePath } from '../file/include-tree.js';
 import { compact, Reader } from '../file/reader.js';
 import { nodeAt, originAt, type Path, type Tree } from '../file/tree.js';
 import { word } from '../file/values.js';
-import type { Override } from '../scenario.js';
+import type { Override } from '../../library/override.js';
 import { parameterSchema } from './start.js';
 
 const tables = z
@@ -28,13 +28,13 @@ export const tablesSchema = tables.optional();
 const mostTables = 32;
 
 /** Where a row of a table of the user stands. */
-export interface RowPlace {
+interface RowPlace {
   readonly file: string;
   readonly line: number;
 }
 
 /** The rows of all tables of the user, a later table winning over an earlier. */
-export interface TablesReading {
+interface TablesReading {
   readonly overrides: readonly Override[];
   /** Our rows with those in place. */
   readonly rows: ReadonlyMap<string, TableRow>;
@@ -93,7 +93,7 @@ function noteOf(file: string, rows: readonly Override[]): string {
  * Reads the tables that a scenario names under `tables`, then those given beside it. Faults of the key go to the
  * reader, faults of the tables into the answer, each with file, line and column.
  */
-export function readTables(
+function readTables(
   reader: Reader,
   options: { readonly load?: Load; readonly tables?: readonly string[] },
 ): TablesReading {

@@ -1,3 +1,4 @@
+// Reads numbers as: start in a file
 import * as z from 'zod';
 import { formProblem } from '../../base/form-problem.js';
 import { formatQuantity, parseQuantity } from '../../base/units.js';
@@ -12,7 +13,7 @@ import type { RunFrame } from './run.js';
 import { completeQuality, type Quality, type QualityGiven, startWaterSchema } from './waters.js';
 
 /** Biofilm at the start: grown in, new, a share of grown in, or each group as a share of the room. */
-export type BiofilmGiven =
+type BiofilmGiven =
   | { readonly kind: 'uncycled' }
   | { readonly kind: 'cycled'; readonly share: number }
   | { readonly kind: 'shares'; readonly aob: number; readonly nob: number };

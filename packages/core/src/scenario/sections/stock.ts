@@ -1,3 +1,4 @@
+// Reads numbers as: fish and plantings in a file
 import * as z from 'zod';
 import { formatQuantity, parseQuantity } from '../../base/units.js';
 import { complain, kindComplaint } from '../file/complaint.js';

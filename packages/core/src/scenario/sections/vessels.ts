@@ -1,3 +1,4 @@
+// Reads numbers as: vessels in a file
 import { type Dimension, formatQuantity } from '../../base/units.js';
 import type { Named, Reader } from '../file/reader.js';
 import type { Path } from '../file/tree.js';

@@ -52,7 +52,7 @@ export function followAir(air: readonly number[], lag: number, start: number): r
 }
 
 /** Water that follows the air, worked out for each day; a fault where there is no air or it leaves what water can be. */
-export function readFollow(
+function readFollow(
   reader: Reader,
   path: Path,
   given: FollowGiven,

@@ -1,3 +1,4 @@
+// Reads numbers as: waters in a file
 import { type Dimension, formatQuantity } from '../../base/units.js';
 import { carbonFromPh } from '../../chemistry/acid-base.js';
 import { oxygenSaturation } from '../../chemistry/gases.js';
