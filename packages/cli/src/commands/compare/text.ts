@@ -54,10 +54,7 @@ function lines(group: readonly ComparedLimit[], names: readonly string[]): reado
 }
 
 /** The limits that some runs passed and others kept: each of the runs on it; of several places, the first passed. */
-function comparedLimitLines(
-  limits: readonly ComparedLimit[],
-  names: readonly string[],
-): readonly string[] {
+function comparedLimitLines(limits: readonly ComparedLimit[], names: readonly string[]): readonly string[] {
   const groups = merged(limits);
   if (groups.length === 0) return ['limits passed in some and not in all: none'];
   return [

@@ -50,13 +50,7 @@ export function cropGrowth(mass: number, nitrogen: number, k: ArrayLike<number>)
 }
 
 /** Growth with the critical nitrogen at this mass already known. */
-function growthAt(
-  wanted: number,
-  mass: number,
-  nitrogen: number,
-  k: ArrayLike<number>,
-  o: number,
-): number {
+function growthAt(wanted: number, mass: number, nitrogen: number, k: ArrayLike<number>, o: number): number {
   const room = k[o] * mass * (1 - mass / k[o + 1]);
   return (room * (1 - (k[o + 5] * mass) / nitrogen)) / (1 - k[o + 5] / wanted);
 }
