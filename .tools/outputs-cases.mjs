@@ -30,8 +30,8 @@ const days = Array.from({ length: 120 }, (_, day) => day);
 /** Files of the tree that every case has a copy of. */
 export const copied = [
   ...readdirSync(new URL(`../${scenarios}`, import.meta.url)).map((file) => `${scenarios}/${file}`),
-  'tests/log/messy.csv',
-  'tests/log/messy.map.yaml',
+  'tests/product/logs/messy.csv',
+  'tests/product/logs/messy.map.yaml',
 ];
 
 /** Small files beside the shipped ones: overlays, tables, and faults of every sort. Invented. */
