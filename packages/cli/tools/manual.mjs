@@ -1,7 +1,8 @@
-// Makes man/leat.1 from the commands of the build. `node manual.mjs` after `npm run build`.
-import { writeFileSync } from 'node:fs';
+// The manual page, from the commands of the build. `npm run generate` writes it.
 import { manual } from '../dist/help/manual.js';
 import { program } from '../dist/program.js';
 
 const silent = { result: () => undefined, note: () => undefined };
-writeFileSync(new URL('../man/leat.1', import.meta.url), manual(program(silent, () => undefined)));
+
+/** The text of man/leat.1. */
+export const manualPage = () => manual(program(silent, () => undefined));

@@ -1,7 +1,7 @@
-// Makes THIRD-PARTY.md: every package that an installed leat brings along, with its version and licence, as their
-// manifests say. `--check` fails where the file is stale. A package without a licence, or with one that is not in
-// the list of those looked at, fails either way.
-import { existsSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
+// THIRD-PARTY.md: every package that an installed leat brings along, with its version and licence, as their manifests
+// say. `npm run generate` writes it. A package without a licence, or with one that is not in the list of those looked
+// at, is an error.
+import { existsSync, readFileSync, realpathSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -36,8 +36,8 @@ function found(name, from) {
   throw new Error(`${name}, asked for by ${read(from).name}, is not installed`);
 }
 
-const lines = new Map();
-function visit(folder) {
+/** Rows of the table by package and version, of a folder and of all that it depends on. */
+function visit(folder, lines) {
   const { dependencies = {}, name, version, license, homepage, repository } = read(folder);
   const key = `${name} ${version}`;
   if (lines.has(key)) return;
@@ -45,13 +45,16 @@ function visit(folder) {
   const own = name.startsWith('@leat/');
   if (!own && !known(license)) throw new Error(`${key}: licence ${license} was not looked at`);
   lines.set(key, own ? undefined : `| ${name} | ${version} | ${license} | ${link.replace(/^git\+/, '')} |`);
-  for (const each of Object.keys(dependencies)) visit(found(each, folder));
+  for (const each of Object.keys(dependencies)) visit(found(each, folder), lines);
 }
-for (const own of ['core', 'cli']) visit(join(packages, own));
 
-const rows = [...lines].flatMap(([key, line]) => (line === undefined ? [] : [[key, line]]));
-rows.sort(([a], [b]) => (a < b ? -1 : 1));
-const text = `# What Leat brings along
+/** The text of THIRD-PARTY.md. */
+export function thirdParty() {
+  const lines = new Map();
+  for (const own of ['core', 'cli']) visit(join(packages, own), lines);
+  const rows = [...lines].flatMap(([key, line]) => (line === undefined ? [] : [[key, line]]));
+  rows.sort(([a], [b]) => (a < b ? -1 : 1));
+  return `# What Leat brings along
 
 Leat is under the MIT licence. An installed \`@leat/cli\` brings these packages, each under its own licence, whose text lies
 in the package. PNG pictures are drawn with the font Source Sans 3 (SIL Open Font License 1.1).
@@ -60,10 +63,4 @@ in the package. PNG pictures are drawn with the font Source Sans 3 (SIL Open Fon
 | --- | --- | --- | --- |
 ${rows.map(([, line]) => line).join('\n')}
 `;
-
-const file = join(packages, 'cli/THIRD-PARTY.md');
-if (!process.argv.includes('--check')) writeFileSync(file, text);
-else if (!existsSync(file) || readFileSync(file, 'utf8') !== text) {
-  console.error('THIRD-PARTY.md is stale: npm run manual');
-  process.exit(1);
 }

@@ -1,9 +1,7 @@
-// Writes the JSON Schema of a system file for editors, from the definitions that read it.
-// Run after `tsc -b`: node packages/core/tools/schema.mjs
-import { writeFileSync } from 'node:fs';
+// The JSON Schema of a system file for editors, from the definitions that read it. `npm run generate` writes it.
 import { format } from 'prettier';
 import { scenarioJsonSchema } from '../dist/scenario/json-schema.js';
 
-const target = new URL('../../cli/schema/leat.schema.json', import.meta.url);
-const text = await format(JSON.stringify(scenarioJsonSchema()), { parser: 'json', printWidth: 110 });
-writeFileSync(target, text);
+/** The text of leat.schema.json. */
+export const schemaText = () =>
+  format(JSON.stringify(scenarioJsonSchema()), { parser: 'json', printWidth: 110 });

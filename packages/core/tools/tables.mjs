@@ -1,15 +1,12 @@
 /**
- * Turns src/library/data/*.tsv into src/library/tables.generated.ts, so that core needs no file.
- *
- *   node packages/core/tools/tables.mjs           write the module
- *   node packages/core/tools/tables.mjs --check   exit 1 if the module is stale
+ * Turns src/library/data/*.tsv into src/library/tables.generated.ts, so that core needs no file. `npm run generate`
+ * writes it.
  */
-import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const library = join(dirname(fileURLToPath(import.meta.url)), '..', 'src', 'library');
-const output = join(library, 'tables.generated.ts');
 
 const columns = 'id value unit low high distribution conditions source page mark'.split(' ');
 const sourceColumns = 'key citation year doi note'.split(' ');
@@ -69,14 +66,14 @@ const column = (name, files) => [
 ];
 
 /** The text of the generated module. Same tables, same text. */
-export function generate() {
+export function tablesModule() {
   const files = tableFiles().map((file) => {
     const name = file.slice(0, -'.tsv'.length);
     return { table: parts[name] ?? name, rows: readTable(file, columns) };
   });
   const sources = readTable('sources.tsv', sourceColumns).map(literal);
   return [
-    '// Generated from data/*.tsv by tools/tables.mjs. Do not edit: change the tables and run it again.',
+    '// Generated from data/*.tsv by tools/tables.mjs. Do not edit: change the tables, then npm run generate.',
     "import type { SourceCells, TableColumns } from './table-row.js';",
     '',
     '/** The numbers by column: like beside like takes a tenth less to send. */',
@@ -99,20 +96,4 @@ export function generate() {
     '];',
     '',
   ].join('\n');
-}
-
-/** The module as it stands on disk. */
-export function generated() {
-  return readFileSync(output, 'utf8');
-}
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  if (process.argv.includes('--check')) {
-    if (generate() !== generated()) {
-      console.error('tables.generated.ts is stale: run node packages/core/tools/tables.mjs');
-      process.exitCode = 1;
-    }
-  } else {
-    writeFileSync(output, generate());
-  }
 }

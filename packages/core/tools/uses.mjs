@@ -1,21 +1,19 @@
 /**
  * Finds which module of the source reads which numbers of the tables, and writes it to
- * src/library/uses.generated.ts. Processes are left out: they say themselves what they read when asked.
- *
- *   node packages/core/tools/uses.mjs           write the module
+ * src/library/uses.generated.ts (`npm run generate`). Processes are left out: they say themselves what they read when
+ * asked.
  *
  * How: every string and template of a module is held against every id. A hole that is a whole word between two
  * dots (`fish.${species}.mortality`) may be anything, any other only a string of the same module. A template
  * that asks for a number and names none is an error: then this tool must learn how it is made.
  */
-import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import { ids } from './tables.mjs';
 
 const source = join(dirname(fileURLToPath(import.meta.url)), '..', 'src');
-const output = join(source, 'library', 'uses.generated.ts');
 
 /** Rooms that hold the numbers or know nothing of them; processes say themselves what they read when asked. */
 const others = new Set(['library', 'solve']);
@@ -121,10 +119,10 @@ function readers() {
 }
 
 /** The text of the generated module. Same source and tables, same text. */
-export function generateUses() {
+export function usesModule() {
   const lines = [...new Set(readers().map(([reader, pattern]) => `  ['${reader}', '${pattern}'],`))].sort();
   return [
-    '// Generated from the source by tools/uses.mjs (npm run tables). Do not edit.',
+    '// Generated from the source by tools/uses.mjs (npm run generate). Do not edit.',
     '',
     '/** Who reads, and the ids that it reads; `*` stands for any species, crop, feed, medium, product or water. */',
     'export const partUses: readonly (readonly [part: string, ids: string])[] = [',
@@ -133,10 +131,3 @@ export function generateUses() {
     '',
   ].join('\n');
 }
-
-/** The module as it stands on disk. */
-export function generatedUses() {
-  return readFileSync(output, 'utf8');
-}
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(output, generateUses());

@@ -2,7 +2,6 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { examples } from '../../../packages/cli/src/help/examples.js';
-import { manual } from '../../../packages/cli/src/help/manual.js';
 import { program } from '../../../packages/cli/src/program.js';
 import { call, root } from './packed.js';
 
@@ -50,10 +49,6 @@ describe('the help of every command', () => {
 describe('the manual page', () => {
   const path = join(root, 'packages/cli/man/leat.1');
 
-  it('is not stale (else: npm run manual)', () => {
-    expect(readFileSync(path, 'utf8')).toBe(manual(fresh()));
-  });
-
   it('names every command, option and exit code', () => {
     const text = readFileSync(path, 'utf8').replaceAll('\\-', '-');
     for (const command of fresh().commands) {
@@ -75,13 +70,7 @@ describe('the manual page', () => {
 });
 
 describe('the list of what leat brings along', () => {
-  it('is not stale (else: npm run manual)', () => {
-    const { status, stderr } = call(
-      process.execPath,
-      ['packages/cli/tools/third-party.mjs', '--check'],
-      root,
-    );
-    expect([status, stderr]).toEqual([0, '']);
+  it('names what is used, and no place of this machine', () => {
     const text = readFileSync(join(root, 'packages/cli/THIRD-PARTY.md'), 'utf8');
     for (const name of ['yaml', 'zod', 'commander', 'odex', 'ml-matrix'])
       expect(text).toContain(`| ${name} | `);

@@ -1,4 +1,4 @@
-// Generated from data/*.tsv by tools/tables.mjs. Do not edit: change the tables and run it again.
+// Generated from data/*.tsv by tools/tables.mjs. Do not edit: change the tables, then npm run generate.
 import type { SourceCells, TableColumns } from './table-row.js';
 
 /** The numbers by column: like beside like takes a tenth less to send. */

@@ -1,4 +1,4 @@
-// Generated from the source by tools/uses.mjs (npm run tables). Do not edit.
+// Generated from the source by tools/uses.mjs (npm run generate). Do not edit.
 
 /** Who reads, and the ids that it reads; `*` stands for any species, crop, feed, medium, product or water. */
 export const partUses: readonly (readonly [part: string, ids: string])[] = [

@@ -9,17 +9,12 @@ import { limitsOf } from '../../../../packages/core/src/result/limits.js';
 import { numberUses } from '../../../../packages/core/src/result/uses-of.js';
 import { compileModel } from '../../../../packages/core/src/model/compile.js';
 import { simulate } from '../../../../packages/core/src/run/driver.js';
-import { generatedUses, generateUses } from '../../../../packages/core/tools/uses.mjs';
 import { smallSystem } from '../../../product/faults/small-system.js';
 
 const uses = numberUses();
 const readers = (id: string): string[] => uses(id).map(({ name }) => name);
 
 describe('what reads a number', () => {
-  it('is found in the source as it stands (else: npm run tables)', () => {
-    expect(generatedUses()).toBe(generateUses());
-  });
-
   it('is asked of the processes', () => {
     expect(readers('aob.growth')).toEqual(['ammonia-oxidation', 'ammonia-oxidation-idle']);
     expect(readers('fish.murray-cod.feed-conversion')).toContain('feeding');

@@ -1,8 +1,6 @@
 import { readFileSync, readdirSync } from 'node:fs';
-import { format } from 'prettier';
 import { describe, expect, it } from 'vitest';
 import { readTree } from '../../../../packages/core/src/scenario/file/read-tree.js';
-import { scenarioJsonSchema } from '../../../../packages/core/src/scenario/json-schema.js';
 import { plainOf } from '../../../../packages/core/src/scenario/file/tree.js';
 import { edited, smallSystem } from '../../../product/faults/small-system.js';
 import { schemaFaults } from '../../../support/json-schema-faults.js';
@@ -20,11 +18,6 @@ function faultsOf(text: string): string[] {
 }
 
 describe('the JSON Schema for editors', () => {
-  it('is fresh (else: npm run build, then node packages/core/tools/schema.mjs)', async () => {
-    const made = await format(JSON.stringify(scenarioJsonSchema()), { parser: 'json', printWidth: 110 });
-    expect(written).toBe(made);
-  });
-
   const shipped = readdirSync(new URL('scenarios/', cli)).filter((file) => file.endsWith('.yaml'));
   it.each(shipped)('accepts the shipped %s', (file) => {
     expect(faultsOf(readFileSync(new URL(`scenarios/${file}`, cli), 'utf8'))).toEqual([]);
