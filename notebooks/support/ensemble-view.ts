@@ -3,7 +3,7 @@ import {
   ensembleResult,
   openMembers,
   openScenarioText,
-  openTally,
+  openAccumulator,
   type EnsembleResult,
   type Sampling,
 } from '@leat/core';
@@ -32,7 +32,7 @@ export function ensembleView(
   const open = openScenarioText(text, { file: 'lesson.yaml' });
   const basis = basisOf(open, { measures: [measure], conditions: [] });
   const run = openMembers(open, basis, sampling);
-  const tally = openTally(basis, sampling.members);
+  const accumulator = openAccumulator(basis, sampling.members);
   const answers: number[] = [];
   const element = Object.assign(html`<p class="small" role="status"></p>`, {
     value: null as EnsembleSoFar | null,
@@ -41,11 +41,11 @@ export function ensembleView(
   const step = (): void => {
     for (let i = 0; i < AT_A_TIME && member < sampling.members; i += 1, member += 1) {
       const outcome = run(member);
-      tally.add(member, outcome);
+      accumulator.add(member, outcome);
       if (outcome.kind === 'done' && !Number.isNaN(outcome.measures[0].value))
         answers.push(outcome.measures[0].value);
     }
-    element.value = { result: ensembleResult(basis, sampling, tally), answers: [...answers] };
+    element.value = { result: ensembleResult(basis, sampling, accumulator), answers: [...answers] };
     element.textContent = `${member} of ${sampling.members} runs`;
     element.dispatchEvent(new CustomEvent('input', { bubbles: true }));
     if (member < sampling.members) setTimeout(step);

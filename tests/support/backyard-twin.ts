@@ -1,5 +1,5 @@
 import { createRandom, fit, type Fit } from '@leat/core';
-import { openScenarios, valuesAt } from '../../packages/core/src/calibration/fitted-system.js';
+import { openScenarios, fittedValuesAt } from '../../packages/core/src/calibration/fitted-system.js';
 import { readFree } from '../../packages/core/src/calibration/read-free.js';
 import { normalQuantile } from '../../packages/core/src/base/normal.js';
 import { createParameters } from '../../packages/core/src/library/parameters.js';
@@ -40,7 +40,7 @@ export function backyardTwin(seed: number, days: number, names = backyardFree): 
   const free = readFree(names, base.scenario, createParameters());
   const random = createRandom(seed);
   const truth = free.map(() => normalQuantile(0.001 + 0.998 * random()));
-  const scenario = openScenarios(system, base, days)(valuesAt(free, truth));
+  const scenario = openScenarios(system, base, days)(fittedValuesAt(free, truth));
   const log = readInvented(
     inventedLog(scenario, { seed: seed + 1000, days, columns: backyardKit, spoilt: 0.04 }),
     inventedMap(backyardKit, 'tank'),

@@ -114,19 +114,19 @@ export { ensembleOf, openMembers } from './analysis/uncertainty/ensemble.js';
 export type { Answer, MemberOutcome } from './analysis/uncertainty/members.js';
 export {
   ensembleResult,
-  type AskedSummary,
+  type MeasureSummary,
   type EnsembleResult,
-  type KeptSummary,
+  type ConditionSummary,
   type LimitOdds,
   type SeriesBands,
 } from './analysis/uncertainty/ensemble.js';
 export type { Spreads, SpreadsState } from './analysis/uncertainty/spreads.js';
 export { summaryOf, type Bands, type Summary } from './analysis/uncertainty/quantiles.js';
 export {
-  openTally,
+  openAccumulator,
   type MemberNote,
-  type Tally,
-  type TallyState,
+  type Accumulator,
+  type AccumulatorState,
 } from './analysis/uncertainty/accumulator.js';
 
 // What an outcome depends on: designs of points, and what the outcomes at them say.
@@ -183,7 +183,7 @@ export { sweepGrid, sweepValues } from './analysis/design/sweep.js';
 // Types that those above are made of.
 export type { Spread as RowSpread } from './analysis/uncertainty/one-at-a-time.js';
 export type { RunsOptions } from './analysis/uncertainty/open-runs.js';
-export type { Stretch as SizeStretch } from './analysis/design/size.js';
+export type { SizeRange } from './analysis/design/size.js';
 export type { FitProvenance, FitStart } from './calibration/fit.js';
 export type { FittedValue } from './calibration/fitted-system.js';
 export type { Free as FreeNumber } from './calibration/free-parameter.js';
@@ -218,7 +218,7 @@ export type { Direction as LimitDirection, Verdict } from './result/judge.js';
 export type { Limit } from './result/limit-check.js';
 export type { PathLink, PathPlace } from './result/nitrogen-paths.js';
 export type { TableEntry } from './result/process-table.js';
-export type { Course as RunCourse, Posting } from './run/run.js';
+export type { Posting, SampledRun } from './run/run.js';
 export type { SampleRoom } from './run/sample-buffer.js';
 export type { ResolvedTree } from './scenario/file/resolve-tree.js';
 export type { Setting as ReadSetting } from './scenario/file/set-value.js';

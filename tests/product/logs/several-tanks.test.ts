@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fit, summaryOfLog, type Fit, type FitSystem } from '@leat/core';
 import { describe, expect, it } from 'vitest';
-import { openScenarios, valuesAt } from '../../../packages/core/src/calibration/fitted-system.js';
+import { openScenarios, fittedValuesAt } from '../../../packages/core/src/calibration/fitted-system.js';
 import { readFree } from '../../../packages/core/src/calibration/read-free.js';
 import { createParameters } from '../../../packages/core/src/library/parameters.js';
 import { backyardKit } from '../../support/backyard-twin.js';
@@ -33,7 +33,7 @@ const twoTanks = backyard
 function truly(system: FitSystem, names: readonly string[], deviates: readonly number[], days: number) {
   const base = system.read([], days);
   const free = readFree(names, base.scenario, createParameters());
-  return openScenarios(system, base, days)(valuesAt(free, deviates));
+  return openScenarios(system, base, days)(fittedValuesAt(free, deviates));
 }
 
 /** How many standard errors each fitted number lies from the truth. */

@@ -1,4 +1,4 @@
-import { ensembleResult, type EnsembleResult, openTally, type TableRow } from '@leat/core';
+import { ensembleResult, type EnsembleResult, openAccumulator, type TableRow } from '@leat/core';
 import { z } from 'zod';
 import { isPart, mostBytes, readPart } from './ensemble-part.js';
 import { FileError, readBytes, reasonOf } from './read.js';
@@ -87,12 +87,12 @@ function fromDocument(file: string, document: unknown): KeptEnsemble {
 }
 
 function fromPart(file: string): KeptEnsemble {
-  const { outline, sampling, tally: state } = readPart(file);
-  const tally = openTally(outline, sampling.members);
-  tally.merge(state);
+  const { outline, sampling, accumulated: state } = readPart(file);
+  const accumulator = openAccumulator(outline, sampling.members);
+  accumulator.merge(state);
   return {
     ...{ file, title: outline.title, scenario: outline.scenario },
-    result: ensembleResult(outline, sampling, tally),
+    result: ensembleResult(outline, sampling, accumulator),
   };
 }
 

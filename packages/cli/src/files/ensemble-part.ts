@@ -1,15 +1,21 @@
-import { contentHash, type Outline, type Sampling, type SpreadsState, type TallyState } from '@leat/core';
+import {
+  contentHash,
+  type Outline,
+  type Sampling,
+  type SpreadsState,
+  type AccumulatorState,
+} from '@leat/core';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { FileError, readBytes, reasonOf } from './read.js';
 import { writeAtomic } from './write.js';
 
-/** An ensemble, whole or in part: what it is about and what was tallied so far. */
+/** An ensemble, whole or in part: what it is about and what was accumulated so far. */
 export interface EnsemblePart {
   readonly outline: Outline;
   /** Names of the series that say most. */
   readonly keys: readonly string[];
   readonly sampling: Sampling;
-  readonly tally: TallyState;
+  readonly accumulated: AccumulatorState;
 }
 
 /** What must be the same for two parts to be of one ensemble, 64 hexadecimal digits. */
@@ -63,11 +69,12 @@ interface Packed {
 }
 
 /** The first line of the file: everything but the arrays, which follow it packed, in order. */
-interface Head extends Omit<EnsemblePart, 'tally'> {
+interface Head extends Omit<EnsemblePart, 'accumulated'> {
   readonly label: string;
   readonly schema: number;
   readonly id: string;
-  readonly tally: Pick<TallyState, 'members' | 'failed' | 'unanswered'>;
+  /** Under the key that the file has had from the first. */
+  readonly tally: Pick<AccumulatorState, 'members' | 'failed' | 'unanswered'>;
   readonly kinds: readonly [SpreadsState['kind'], SpreadsState['kind']];
   readonly counts: readonly [series: number, limits: number, answers: number, holds: number];
   readonly packed: readonly Packed[];
@@ -87,7 +94,7 @@ const arraysOf = ({
   done,
   answers,
   holds,
-}: TallyState): readonly Numbers[] => [
+}: AccumulatorState): readonly Numbers[] => [
   ...series.arrays,
   ...limits.arrays,
   ...answers,
@@ -99,8 +106,8 @@ const arraysOf = ({
 
 /** The bytes of an ensemble: the same for the same members in whatever order they came. */
 function packed(part: EnsemblePart): Buffer {
-  const { tally } = part;
-  const arrays = arraysOf(tally);
+  const { accumulated } = part;
+  const arrays = arraysOf(accumulated);
   const bodies = arrays.map((array) =>
     gzipSync(Buffer.from(array.buffer, array.byteOffset, array.byteLength), { level: 1 }),
   );
@@ -111,13 +118,13 @@ function packed(part: EnsemblePart): Buffer {
     outline: part.outline,
     keys: part.keys,
     sampling: part.sampling,
-    tally: { members: tally.members, failed: tally.failed, unanswered: tally.unanswered },
-    kinds: [tally.series.kind, tally.limits.kind],
+    tally: { members: accumulated.members, failed: accumulated.failed, unanswered: accumulated.unanswered },
+    kinds: [accumulated.series.kind, accumulated.limits.kind],
     counts: [
-      tally.series.arrays.length,
-      tally.limits.arrays.length,
-      tally.answers.length,
-      tally.holds.length,
+      accumulated.series.arrays.length,
+      accumulated.limits.arrays.length,
+      accumulated.answers.length,
+      accumulated.holds.length,
     ],
     packed: arrays.map((array, i) => ({
       form: formOf(array),
@@ -179,7 +186,7 @@ function partOf(bytes: Buffer, path: string): EnsemblePart {
   const [seriesKind, limitsKind] = head.kinds;
   const spreads = (count: number): SpreadsState['arrays'] =>
     arrays.splice(0, count).filter((array) => !(array instanceof Uint8Array));
-  const tally: TallyState = {
+  const accumulated: AccumulatorState = {
     ...head.tally,
     series: { kind: seriesKind, arrays: spreads(series) },
     limits: { kind: limitsKind, arrays: spreads(limits) },
@@ -189,7 +196,7 @@ function partOf(bytes: Buffer, path: string): EnsemblePart {
     passed: take('u32', 1)[0],
     done: take('u8', 1)[0],
   };
-  const part = { outline: head.outline, keys: head.keys, sampling: head.sampling, tally };
+  const part = { outline: head.outline, keys: head.keys, sampling: head.sampling, accumulated };
   if (ensembleId(part) !== head.id) throw new FileError(`${path}: damaged: its head does not match its name`);
   return part;
 }

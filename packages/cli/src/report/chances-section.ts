@@ -1,4 +1,4 @@
-import type { AskedSummary, Bands, LimitOdds } from '@leat/core';
+import type { MeasureSummary, Bands, LimitOdds } from '@leat/core';
 import type { KeptEnsemble } from '../files/ensemble-document.js';
 import type { Maker } from '../view/pictures/document.js';
 import { day, percent, shown } from '../view/text/numbers.js';
@@ -81,13 +81,13 @@ function limitNote(limits: readonly LimitOdds[]): string {
   ].join(' ');
 }
 
-const unitOf = ({ unit }: AskedSummary): string => (unit === '1' ? '' : ` ${unit}`);
+const unitOf = ({ unit }: MeasureSummary): string => (unit === '1' ? '' : ` ${unit}`);
 const reach = ([low, high]: readonly [number, number]): string => `${shown(low)} to ${shown(high)}`;
 
 /** What was asked of every run, and in how many runs a condition holds. */
 function askedTable(maker: Maker, { measures, conditions }: Ensemble): readonly HTMLElement[] {
   if (measures.length + conditions.length === 0) return [];
-  const cells = (asked: AskedSummary): readonly string[] => [
+  const cells = (asked: MeasureSummary): readonly string[] => [
     `${shown(asked.median)}${unitOf(asked)}`,
     reach(asked.band50),
     reach(asked.band90),

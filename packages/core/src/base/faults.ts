@@ -18,12 +18,12 @@ export interface Fault {
 }
 
 /** Most faults said in a message, so that a hostile file does not fill the screen for minutes. */
-const mostSaid = 500;
+const mostDescribed = 500;
 
-function sayAll(faults: readonly Fault[]): string {
-  const said = faults.slice(0, mostSaid).map(describeFault);
-  const rest = faults.length - said.length;
-  return [...said, ...(rest > 0 ? [`${rest} more faults`] : [])].join('\n');
+function describeAll(faults: readonly Fault[]): string {
+  const described = faults.slice(0, mostDescribed).map(describeFault);
+  const rest = faults.length - described.length;
+  return [...described, ...(rest > 0 ? [`${rest} more faults`] : [])].join('\n');
 }
 
 /** Bad input: carries every fault found, never only the first; the message says the first 500. */
@@ -31,7 +31,7 @@ export class InputError extends Error {
   override readonly name = 'InputError';
   readonly faults: readonly Fault[];
   constructor(faults: readonly Fault[]) {
-    super(sayAll(faults));
+    super(describeAll(faults));
     this.faults = faults;
   }
 }

@@ -136,7 +136,7 @@ export interface SpoiltReading {
 }
 
 /** What a log tells. */
-export interface FitFindings {
+export interface FitDiagnostics {
   readonly numbers: readonly FittedNumber[];
   /** Of the deviates. */
   readonly covariance: readonly (readonly number[])[];
@@ -256,7 +256,7 @@ function nextTests(
  * @param problem made with days ahead for the tests
  * @param step of the central differences, in deviates
  */
-export function whatItTells(problem: FitProblem, minimum: Minimum, step: number): FitFindings {
+export function diagnosticsOf(problem: FitProblem, minimum: Minimum, step: number): FitDiagnostics {
   const { free, observations } = problem;
   const candidates = candidatesOf(problem);
   const sought = [...soughtOf(observations), ...candidates];

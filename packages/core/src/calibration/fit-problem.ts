@@ -8,7 +8,7 @@ import type { Run } from '../run/run.js';
 import { trueValue } from '../run/test-kit.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { defaultFree } from './default-free.js';
-import { type FitSystem, openScenarios, valuesAt } from './fitted-system.js';
+import { type FitSystem, openScenarios, fittedValuesAt } from './fitted-system.js';
 import type { Free } from './free-parameter.js';
 import { readFree } from './read-free.js';
 import { readingError, type ReadingError } from './reading-loss.js';
@@ -164,7 +164,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
   const unread = free.filter(({ kind, name }) => kind === 'number' && !used.includes(name));
   const scenarios = openScenarios(system, base, days);
   const scenarioAt = (at: ArrayLike<number>): Scenario =>
-    forcing.over({ ...scenarios(valuesAt(free, at)), every: 1 });
+    forcing.over({ ...scenarios(fittedValuesAt(free, at)), every: 1 });
   const runAt = (at: ArrayLike<number>): Run => {
     const built = scenarioAt(at);
     const run = simulate(compileModel(built, createParameters(built.overrides), { closureDraws: 0 }), {

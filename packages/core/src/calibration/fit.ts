@@ -3,7 +3,7 @@ import { openFitProblem, type FitRequest } from './fit-problem.js';
 import { differenceStep, enough, searchProblem } from './search.js';
 import { minimaFrom } from './search.js';
 import { logHash } from './readings.js';
-import { whatItTells, type FitFindings } from './diagnostics.js';
+import { diagnosticsOf, type FitDiagnostics } from './diagnostics.js';
 
 /** How the search is made. */
 export interface FitSearch extends FitRequest {
@@ -40,7 +40,7 @@ export interface FitProvenance {
 }
 
 /** A system fitted to a log. */
-export interface Fit extends FitFindings {
+export interface Fit extends FitDiagnostics {
   readonly title: string;
   readonly provenance: FitProvenance;
   /** How many readings the fit was made to. */
@@ -68,7 +68,7 @@ export function fit(request: FitSearch): Fit {
   const best = minima.reduce((low, each) => (each.value < low.value ? each : low));
   const all = minima.map(({ value, converged, steps }) => ({ value, converged, steps }));
   const ahead = openFitProblem(request, testsAhead);
-  const findings = whatItTells(ahead, best, differenceStep);
+  const diagnostics = diagnosticsOf(ahead, best, differenceStep);
   return {
     title: problem.scenario.title,
     provenance: {
@@ -88,6 +88,6 @@ export function fit(request: FitSearch): Fit {
       ...problem.notes,
       ...(all.every(({ converged }) => converged) ? [] : ['warning: a search stopped before it was at rest']),
     ],
-    ...findings,
+    ...diagnostics,
   };
 }

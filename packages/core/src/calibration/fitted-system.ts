@@ -22,7 +22,7 @@ export interface FittedValue {
 }
 
 /** Values at standard deviates. */
-export function valuesAt(free: readonly Free[], at: ArrayLike<number>): readonly FittedValue[] {
+export function fittedValuesAt(free: readonly Free[], at: ArrayLike<number>): readonly FittedValue[] {
   return free.map(({ name, kind, unit, prior }, i) => ({ name, kind, unit, value: valueAt(prior, at[i]) }));
 }
 

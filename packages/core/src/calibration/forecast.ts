@@ -19,7 +19,13 @@ import {
   predictionsOf,
   type Sought,
 } from './fit-problem.js';
-import { type FitSystem, type FittedValue, settingsOf, valuesAt, withFittedStart } from './fitted-system.js';
+import {
+  type FitSystem,
+  type FittedValue,
+  settingsOf,
+  fittedValuesAt,
+  withFittedStart,
+} from './fitted-system.js';
 
 /** Deeds that set something which then stands. */
 const settings: ReadonlySet<Deed['kind']> = new Set(['feed', 'top-up', 'source-water', 'pump', 'aeration']);
@@ -158,7 +164,7 @@ export interface Forecast {
   readonly notes: readonly string[];
 }
 
-const foretold: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen'];
+const forecastable: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen'];
 
 /** A standard normal draw. */
 export function normalDraw(random: () => number): number {
@@ -203,7 +209,8 @@ export function aheadAt(
     tolerance,
   );
   if (past.outcome.kind !== 'done') return undefined;
-  const coming = whatIf === undefined ? known : whatIfAt(problem, whatIf, valuesAt(problem.free, at), today);
+  const coming =
+    whatIf === undefined ? known : whatIfAt(problem, whatIf, fittedValuesAt(problem.free, at), today);
   return predictionsOf(run(goOn(past, coming, today), tolerance), sought);
 }
 
@@ -217,7 +224,7 @@ export function forecast(request: ForecastRequest): Forecast {
   const { fit, days, members, seed, tolerance = 1e-4 } = request;
   const problem = openFitProblem({ ...request, free: [], numbers: fit.numbers }, days);
   const cells = [...new Set(problem.observations.map(({ cell }) => cell))].sort((a, b) => a - b);
-  const places = cells.flatMap((cell) => foretold.map((reads) => ({ reads, cell })));
+  const places = cells.flatMap((cell) => forecastable.map((reads) => ({ reads, cell })));
   const sought = places.flatMap((place) =>
     Array.from({ length: days + 1 }, (_, time) => ({ ...place, time })),
   );

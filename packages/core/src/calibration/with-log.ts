@@ -31,7 +31,7 @@ function sharesOf({ cohorts }: Scenario): ReadonlyMap<string, number> {
 }
 
 /** Grams by cohort and day, as written. */
-function written(log: WaterLog, scenario: Scenario, until: string): Map<string, Map<number, number>> {
+function gramsByDay(log: WaterLog, scenario: Scenario, until: string): Map<string, Map<number, number>> {
   const shares = sharesOf(scenario);
   const fed = new Map<string, Map<number, number>>();
   const give = (cohort: string, day: number, grams: number): void => {
@@ -58,7 +58,7 @@ function loggedFeed(
   until: string,
   unlogged: UnloggedFeed,
 ): LoggedFeed | undefined {
-  const fed = written(log, scenario, until);
+  const fed = gramsByDay(log, scenario, until);
   if (fed.size === 0) return undefined;
   const end = Math.min(dayOf(scenario, until < log.to ? until : log.to), Math.ceil(scenario.days) - 1);
   const actions: Action[] = [];
@@ -84,13 +84,15 @@ function loggedFeed(
       actions.push({ at: first + i, deed: { kind: 'feed', cohort, ration, factor: 1 } });
     });
   }
-  const words = {
+  const assumption = {
     last: 'as on the last day with feed before',
     mean: 'the mean of the days with feed',
     none: 'nothing',
   };
   const notes =
-    assumed === 0 ? [] : [`feed on ${assumed} days for which none is written: taken as ${words[unlogged]}`];
+    assumed === 0
+      ? []
+      : [`feed on ${assumed} days for which none is written: taken as ${assumption[unlogged]}`];
   return { actions, cohorts: new Set(fed.keys()), from, notes };
 }
 

@@ -10,30 +10,30 @@ interface Properties {
   readonly further: readonly string[];
 }
 
-const words = (text: string): readonly string[] => text.split(' ');
+const list = (text: string): readonly string[] => text.split(' ');
 
 /** What each kind of subject has. A test holds this against what the code reads and what the tables hold. */
 export const properties: Readonly<Record<OpenGroup, Properties>> = {
   fish: {
-    needed: words(
+    needed: list(
       'body-nitrogen body-demand feed-conversion reference-ration fasting-loss reference-temperature ' +
         'protein-digestibility mortality temperature-low temperature-high limit-ammonia limit-nitrite limit-nitrate limit-oxygen density-high',
     ),
-    further: words(
+    further: list(
       'temperature-optimum-low temperature-optimum-high thermal-growth lethal-temperature-low lethal-temperature-high lethal-oxygen lethal-ammonia lethal-nitrite',
     ),
   },
   crop: {
-    needed: words(
+    needed: list(
       'days seedling-mass final-mass growth base-temperature optimum-temperature nitrogen-a ' +
         'nitrogen-b nitrogen-plateau nitrogen-minimum kc-start kc-full kc-end chloride-high ph-low ph-high',
     ),
-    further: words('density dry-matter nitrogen-uptake salt-threshold salt-slope'),
+    further: list('density dry-matter nitrogen-uptake salt-threshold salt-slope'),
   },
-  media: { needed: words('surface'), further: words('porosity') },
-  feed: { needed: words('protein demand'), further: [] },
-  dose: { needed: words('alkalinity carbon chloride tan'), further: [] },
-  water: { needed: words('tan nitrite nitrate alkalinity ph oxygen chloride'), further: [] },
+  media: { needed: list('surface'), further: list('porosity') },
+  feed: { needed: list('protein demand'), further: [] },
+  dose: { needed: list('alkalinity carbon chloride tan'), further: [] },
+  water: { needed: list('tan nitrite nitrate alkalinity ph oxygen chloride'), further: [] },
 };
 
 /** Whether a word names a group that a user may add to. */

@@ -23,11 +23,11 @@ function distributionOf(text: string): TableRow['distribution'] | undefined {
 }
 
 /** One of a few words, or a fault with the nearest. */
-function wordFault(text: string, words: readonly string[]): Partial<Fault> {
-  const near = nearest(text, words);
+function wordFault(text: string, allowed: readonly string[]): Partial<Fault> {
+  const near = nearest(text, allowed);
   return {
     got: JSON.stringify(text),
-    expected: `one of ${words.join(', ')}`,
+    expected: `one of ${allowed.join(', ')}`,
     ...(near === undefined ? {} : { nearest: near }),
   };
 }
@@ -83,14 +83,14 @@ function readRow(
     }
     return number;
   });
-  let unitSaid = false;
+  let unitReported = false;
   const converted = numbers.map((number) => {
     if (inUnit === undefined || Number.isNaN(number)) return number;
     const answer = toTableUnit(number, unit.text, inUnit, id.text);
     if ('value' in answer) return answer.value;
     // The three numbers share a unit, so what is wrong with it is said once.
-    if (!unitSaid) fault(unit, answer);
-    unitSaid = true;
+    if (!unitReported) fault(unit, answer);
+    unitReported = true;
     return Number.NaN;
   });
   const spread = distributionOf(distribution.text);

@@ -105,8 +105,9 @@ function plainDate(text: string, order: DateOrder): WrittenDate | undefined {
   return { ...fullYear(year), month: monthOf(name), day: Number(day), hour: hourOf(hours, minutes, half) };
 }
 
-/** The order of the dates of a column, with what it was told by; or why it cannot be told. */
-export type OrderAnswer = { readonly order: DateOrder; readonly told: string } | { readonly problem: string };
+/** The order of the dates of a column, with the evidence for it; or why it cannot be found. */
+export type OrderAnswer =
+  { readonly order: DateOrder; readonly evidence: string } | { readonly problem: string };
 
 const orders: readonly DateOrder[] = ['day-month-year', 'month-day-year'];
 
@@ -133,12 +134,12 @@ export function dateOrder(texts: readonly string[]): OrderAnswer {
   const dayFirst = only('day-month-year', 'month-day-year');
   const monthFirst = only('month-day-year', 'day-month-year');
   if (dayFirst && monthFirst) return { problem: 'some dates have the day first, others the month' };
-  if (dayFirst) return { order: 'day-month-year', told: 'a date with a first figure above 12' };
-  if (monthFirst) return { order: 'month-day-year', told: 'a date with a second figure above 12' };
+  if (dayFirst) return { order: 'day-month-year', evidence: 'a date with a first figure above 12' };
+  if (monthFirst) return { order: 'month-day-year', evidence: 'a date with a second figure above 12' };
   if (figures.every((text) => figuresOf(text)?.[0] === figuresOf(text)?.[1]))
-    return { order: 'day-month-year', told: 'no date is open to doubt' };
+    return { order: 'day-month-year', evidence: 'no date is open to doubt' };
   const [ours, theirs] = orders.map((order) => walked(texts, order));
   if (Math.max(ours, theirs) < clearly * Math.min(ours, theirs) || ours === theirs)
     return { problem: 'the dates do not say whether day or month comes first' };
-  return { order: ours < theirs ? orders[0] : orders[1], told: 'the rows run on day by day' };
+  return { order: ours < theirs ? orders[0] : orders[1], evidence: 'the rows run on day by day' };
 }

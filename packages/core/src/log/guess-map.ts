@@ -26,16 +26,16 @@ export interface System {
 
 type Given = Record<string, unknown> | 'notes' | 'skip';
 
-const kinds: readonly { readonly reads: Measurable; readonly words: RegExp }[] = [
-  { reads: 'ammonia', words: /(?:\b(?:tan\b(?![-_ ]?\d)|nh[34])|ammoni)/i },
-  { reads: 'nitrite', words: /\b(?:no2|nitrite)/i },
-  { reads: 'nitrate', words: /\b(?:no3|nitrate)/i },
-  { reads: 'alkalinity', words: /\b(?:d?kh|alk|alkalinity|carbonate hardness)\b/i },
-  { reads: 'oxygen', words: /\b(?:d\.?o\.?|o2|oxygen)\b/i },
-  { reads: 'chloride', words: /\b(?:cl-?|chloride)\b/i },
-  { reads: 'temperature', words: /(?:\btemp|temperature|°|\bdeg ?[cf]\b)/i },
-  { reads: 'pH', words: /\bph\b/i },
-  { reads: 'volume', words: /\bvolume\b/i },
+const kinds: readonly { readonly reads: Measurable; readonly pattern: RegExp }[] = [
+  { reads: 'ammonia', pattern: /(?:\b(?:tan\b(?![-_ ]?\d)|nh[34])|ammoni)/i },
+  { reads: 'nitrite', pattern: /\b(?:no2|nitrite)/i },
+  { reads: 'nitrate', pattern: /\b(?:no3|nitrate)/i },
+  { reads: 'alkalinity', pattern: /\b(?:d?kh|alk|alkalinity|carbonate hardness)\b/i },
+  { reads: 'oxygen', pattern: /\b(?:d\.?o\.?|o2|oxygen)\b/i },
+  { reads: 'chloride', pattern: /\b(?:cl-?|chloride)\b/i },
+  { reads: 'temperature', pattern: /(?:\btemp|temperature|°|\bdeg ?[cf]\b)/i },
+  { reads: 'pH', pattern: /\bph\b/i },
+  { reads: 'volume', pattern: /\bvolume\b/i },
 ];
 
 /** Unit of a column by its header, and what is open about it. */
@@ -94,7 +94,7 @@ function named(header: string, names: readonly string[]): string | undefined {
 /** Row of the header: the one of the first ten in which most cells are words that a log has. */
 function headerRow(table: LogTable): number {
   const score = (cells: readonly string[]): number =>
-    cells.filter((cell) => /date|day\b|when/i.test(cell) || kinds.some(({ words }) => words.test(cell)))
+    cells.filter((cell) => /date|day\b|when/i.test(cell) || kinds.some(({ pattern }) => pattern.test(cell)))
       .length;
   const scores = table.rows.slice(0, 10).map(score);
   return scores.indexOf(Math.max(...scores)) + 1;
@@ -127,7 +127,7 @@ function guessColumn(
           : 'the header does not say the unit';
     return { given: { feed: cohort, unit }, guess: `feed of ${cohort}, ${unit}`, doubt };
   }
-  const kind = kinds.find(({ words }) => words.test(header));
+  const kind = kinds.find(({ pattern }) => pattern.test(header));
   if (kind === undefined)
     return { given: 'skip', guess: 'nothing known', doubt: 'left out unless the map says what it is' };
   const [first] = system.vessels;

@@ -3,7 +3,7 @@ import type { Measurable } from '../scenario/scenario.js';
 /** Order of the parts of a date written in figures with the year last. */
 export type DateOrder = 'day-month-year' | 'month-day-year';
 
-/** What a column holds: readings of one quantity in one vessel, feed, words, or nothing of use. */
+/** What a column holds: readings of one quantity in one vessel, feed, notes, or nothing of use. */
 export type ColumnUse =
   | {
       readonly kind: 'readings';
@@ -13,7 +13,7 @@ export type ColumnUse =
       readonly unit: string;
       /** Values that the kit's card or strip can show, in `unit`, ascending; absent: any number. */
       readonly steps?: readonly number[];
-      /** Readings are whole multiples of this, in `unit`; absent: told by the decimals of the column. */
+      /** Readings are whole multiples of this, in `unit`; absent: taken from the decimals of the column. */
       readonly resolution?: number;
     }
   | {
@@ -31,7 +31,7 @@ export interface LogMap {
   /** Row of the header, 1-based. */
   readonly header: number;
   readonly date: string;
-  /** Absent: told from the dates themselves. */
+  /** Absent: found from the dates themselves. */
   readonly order?: DateOrder;
   readonly columns: ReadonlyMap<string, ColumnUse>;
   /** Grams in one of each measure of feed, such as a cup. */

@@ -36,13 +36,13 @@ function orderFor(table: LogTable, map: LogMap, texts: readonly string[], odditi
       },
     ]);
   }
-  if (answer.told === 'the rows run on day by day') {
+  if (answer.evidence === 'the rows run on day by day') {
     oddities.push({
       row: map.header,
       column: map.date,
       text: map.date,
       problem: 'day and month could be either way round',
-      done: `read as ${answer.order}, because then ${answer.told}`,
+      done: `read as ${answer.order}, because then ${answer.evidence}`,
     });
   }
   return answer.order;
@@ -60,29 +60,29 @@ function datedRows(table: LogTable, map: LogMap, place: number, oddities: Oddity
   const seen = new Map<string, number>();
   for (const { cells, row } of filled) {
     const text = cells[place] ?? '';
-    const say = (problem: string, done: string): void => {
+    const report = (problem: string, done: string): void => {
       oddities.push({ row, column: map.date, text, problem, done });
     };
     const date = readDate(text, order);
     if (date === undefined) {
-      say(text === '' ? 'no date' : 'not a date', 'the whole row is left out');
+      report(text === '' ? 'no date' : 'not a date', 'the whole row is left out');
       continue;
     }
     const full = date.year ?? year;
     if (full === undefined) {
-      say('a date without a year, and none above it has one', 'the whole row is left out');
+      report('a date without a year, and none above it has one', 'the whole row is left out');
       continue;
     }
     if (full < years.first || full > years.last) {
-      say(`no log is of the year ${full}`, 'the whole row is left out');
+      report(`no log is of the year ${full}`, 'the whole row is left out');
       continue;
     }
-    if (date.year === undefined) say('no year', `taken as ${full}, that of the row above`);
+    if (date.year === undefined) report('no year', `taken as ${full}, that of the row above`);
     year = full;
     const day = iso(full, date.month, date.day);
-    if (day < last) say(`earlier than the row above (${last})`, 'kept at its own date');
+    if (day < last) report(`earlier than the row above (${last})`, 'kept at its own date');
     const before = seen.get(day);
-    if (before !== undefined) say(`the date of row ${before} again`, 'both are kept');
+    if (before !== undefined) report(`the date of row ${before} again`, 'both are kept');
     seen.set(day, row);
     last = day;
     dated.push({ row, cells, date: day, hour: date.hour });
@@ -148,35 +148,35 @@ export function readLog(table: LogTable, map: LogMap): WaterLog {
   header.forEach((column, place) => {
     if (place === datePlace || column === '') return;
     const use = map.columns.get(column);
-    const say = (row: number, text: string, problem: string, done: string): void => {
+    const report = (row: number, text: string, problem: string, done: string): void => {
       oddities.push({ row, column, text, problem, done });
     };
     if (use === undefined) {
-      say(map.header, column, 'a column that the map does not name', 'left out');
+      report(map.header, column, 'a column that the map does not name', 'left out');
       return;
     }
     if (header.indexOf(column) < place)
-      say(map.header, column, 'two columns of one name', 'both are read alike');
+      report(map.header, column, 'two columns of one name', 'both are read alike');
     const decimals = use.kind === 'readings' ? decimalsOf(rows, place) : 0;
     for (const { row, cells, date, hour } of rows) {
       const text = cells[place] ?? '';
       if (use.kind === 'readings') {
         const answer = readReading(text, use, decimals, { date, hour, row, column }, parameters);
         if (answer.reading !== undefined) readings.push(answer.reading);
-        if (answer.oddity !== undefined) say(row, text, answer.oddity.problem, answer.oddity.done);
+        if (answer.oddity !== undefined) report(row, text, answer.oddity.problem, answer.oddity.done);
       } else if (use.kind === 'feed') {
         const answer = readFeed(text, use, map.measures);
         if (answer === undefined) continue;
-        if ('problem' in answer) say(row, text, answer.problem, 'left out');
+        if ('problem' in answer) report(row, text, answer.problem, 'left out');
         else {
           feed.push({ date, row, column, cohort: use.cohort, grams: answer.grams });
-          if (answer.odd !== undefined) say(row, text, answer.odd, `kept as ${answer.grams} g`);
+          if (answer.odd !== undefined) report(row, text, answer.odd, `kept as ${answer.grams} g`);
         }
       } else if (use.kind === 'notes' && text !== '') {
         notes.push({ date, row, text });
-        const deed = deedInNote(text, date);
-        if (deed !== undefined)
-          say(row, text, 'something was done to the system', `not acted on; in the scenario: ${deed}`);
+        const action = actionInNote(text, date);
+        if (action !== undefined)
+          report(row, text, 'something was done to the system', `not acted on; in the scenario: ${action}`);
       }
     }
   });
@@ -195,13 +195,13 @@ export function readLog(table: LogTable, map: LogMap): WaterLog {
 }
 
 /** Everyday names of what is dosed, by the product of the tables. */
-const everyday: readonly { readonly words: RegExp; readonly product: string }[] = [
-  { words: /baking soda|bicarb(?:onate)? of soda|sodium bicarb/i, product: 'sodium-bicarbonate' },
-  { words: /potassium bicarb/i, product: 'potassium-bicarbonate' },
-  { words: /potash lye|caustic potash|potassium hydroxide|\bkoh\b/i, product: 'potassium-hydroxide' },
-  { words: /hydrated lime|slaked lime|calcium hydroxide|builder'?s lime/i, product: 'calcium-hydroxide' },
-  { words: /ammonium chloride|sal ammoniac|\bnh4cl\b/i, product: 'ammonium-chloride' },
-  { words: /\bsalt\b|sodium chloride|\bnacl\b/i, product: 'sodium-chloride' },
+const everyday: readonly { readonly pattern: RegExp; readonly product: string }[] = [
+  { pattern: /baking soda|bicarb(?:onate)? of soda|sodium bicarb/i, product: 'sodium-bicarbonate' },
+  { pattern: /potassium bicarb/i, product: 'potassium-bicarbonate' },
+  { pattern: /potash lye|caustic potash|potassium hydroxide|\bkoh\b/i, product: 'potassium-hydroxide' },
+  { pattern: /hydrated lime|slaked lime|calcium hydroxide|builder'?s lime/i, product: 'calcium-hydroxide' },
+  { pattern: /ammonium chloride|sal ammoniac|\bnh4cl\b/i, product: 'ammonium-chloride' },
+  { pattern: /\bsalt\b|sodium chloride|\bnacl\b/i, product: 'sodium-chloride' },
 ];
 
 const mass = /(\d+(?:[.,]\d+)?)\s*(kg|g|grams?|oz|lbs?)\b/i;
@@ -215,8 +215,8 @@ const died = /(\d+)\s*(?:fish\s*)?(?:dead|died|lost|mortalit)|(?:dead|died|lost|
  * What a note seems to say was done to the system, as the line of a scenario's actions that would say it; undefined
  * where it says nothing of the kind. It is a proposal: Leat takes no action from words.
  */
-function deedInNote(text: string, date: string): string | undefined {
-  const product = everyday.find(({ words }) => words.test(text))?.product;
+function actionInNote(text: string, date: string): string | undefined {
+  const product = everyday.find(({ pattern }) => pattern.test(text))?.product;
   const amount = mass.exec(text);
   if (product !== undefined && names('dose').includes(product)) {
     const [, digits = '', unit = ''] = amount ?? [];

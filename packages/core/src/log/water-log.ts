@@ -31,7 +31,7 @@ export interface LogFeed {
   readonly grams: number;
 }
 
-/** Words of the keeper, from a `row` of the file, 1-based. */
+/** A note of the keeper, from a `row` of the file, 1-based. */
 export interface LogNote {
   readonly date: string;
   readonly row: number;

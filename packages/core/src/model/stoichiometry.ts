@@ -96,21 +96,21 @@ export function checkClosure(
 }
 
 /** Most sets of given numbers that are remembered. */
-const mostKept = 16;
+const mostChecked = 16;
 
 /**
  * Rows that were found to close, by what decides their draws: how many, and the numbers that the user gave. The draws
  * themselves are always the same, so a row that closed at them closes again.
  */
-const kept = new Map<string, Set<string>>();
+const checked = new Map<string, Set<string>>();
 
 function closedAt(count: number, overrides: readonly Override[]): Set<string> {
   const name = JSON.stringify([count, overrides]);
-  const closed = kept.get(name) ?? new Set();
-  kept.delete(name);
-  kept.set(name, closed);
-  const [oldest] = kept.keys();
-  if (kept.size > mostKept) kept.delete(oldest);
+  const closed = checked.get(name) ?? new Set();
+  checked.delete(name);
+  checked.set(name, closed);
+  const [oldest] = checked.keys();
+  if (checked.size > mostChecked) checked.delete(oldest);
   return closed;
 }
 

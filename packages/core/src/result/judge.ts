@@ -55,7 +55,7 @@ export interface Verdict {
   readonly worstAt?: number;
 }
 
-/** Part of a stretch, as shares of its length, in which the line from a to b is above 0; undefined if none. */
+/** Part of an output step, as shares of its length, in which the line from a to b is above 0; undefined if none. */
 function positivePart(a: number, b: number): { from: number; to: number } | undefined {
   if (a <= 0 && b <= 0) return undefined;
   if (a > 0 && b > 0) return { from: 0, to: 1 };

@@ -1,6 +1,6 @@
 import type { TableRow } from '../library/table-row.js';
 import type { Parameters } from '../library/parameters.js';
-import type { Course } from '../run/run.js';
+import type { SampledRun } from '../run/run.js';
 import type { Series } from './series.js';
 import type { Direction } from './judge.js';
 
@@ -34,14 +34,14 @@ export interface LimitCheck {
 
 /** What the checks of one run read: its series by name and the tables. */
 export interface LimitReader {
-  readonly run: Course;
+  readonly run: SampledRun;
   readonly parameters: Parameters;
   /** Values of a series; throws RangeError when there is none. */
   values(name: string): Float64Array;
 }
 
 /** A reader of a run and all its series. */
-export function limitReader(run: Course, all: readonly Series[]): LimitReader {
+export function limitReader(run: SampledRun, all: readonly Series[]): LimitReader {
   const series = new Map<string, Series>(all.map((each) => [each.name, each]));
   return {
     run,

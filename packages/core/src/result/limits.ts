@@ -1,5 +1,5 @@
 import type { Model } from '../model/model.js';
-import type { Course, Run } from '../run/run.js';
+import type { SampledRun, Run } from '../run/run.js';
 import { judge, type Verdict } from './judge.js';
 import { limitReader, type Limit, type LimitCheck } from './limit-check.js';
 import { allSeries, type Series } from './series.js';
@@ -15,7 +15,7 @@ export interface LimitResult extends Limit, Verdict {
   readonly resolved: boolean;
 }
 
-function checksOf(run: Course, series: readonly Series[]): readonly LimitCheck[] {
+function checksOf(run: SampledRun, series: readonly Series[]): readonly LimitCheck[] {
   const reader = limitReader(run, series);
   return [
     ...limitsForFish(reader),

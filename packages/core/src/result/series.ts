@@ -7,7 +7,7 @@ import type { Model } from '../model/model.js';
 import type { StreamKind } from '../model/streams.js';
 import { openWaterChemistry, type WaterChemistry } from '../model/water-chemistry.js';
 import { type WaterComponent, waterComponents } from '../processes/components.js';
-import type { Course, Run, Sample } from '../run/run.js';
+import type { SampledRun, Run, Sample } from '../run/run.js';
 
 /** How the values of one series are read from the samples of a run. */
 export interface SeriesSource {
@@ -32,7 +32,7 @@ type ChemistryOf = ReturnType<typeof openWaterChemistry>;
 
 /** Water chemistry of one vessel at each sample, worked out once. */
 function chemistry(
-  { samples }: Course,
+  { samples }: SampledRun,
   cell: number,
   chemistryOf: () => ChemistryOf,
 ): (index: number) => WaterChemistry {
@@ -41,7 +41,7 @@ function chemistry(
 }
 
 function derived(
-  run: Course,
+  run: SampledRun,
   cell: number,
   chemistryOf: () => ChemistryOf,
 ): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
@@ -60,7 +60,10 @@ function derived(
 }
 
 /** What sits on the surfaces and the floor, where the vessel has any. */
-function fixed(run: Course, cell: number): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
+function fixed(
+  run: SampledRun,
+  cell: number,
+): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
   const { layout, scenario } = run.model;
   const { surface } = scenario.vessels[cell];
   const held = (quantity: string, state: number, unit: string, per: number) =>
@@ -73,7 +76,7 @@ function fixed(run: Course, cell: number): readonly (Omit<SeriesSource, 'name'> 
 }
 
 /** Series of every vessel: what is in its water, what follows from that, what sits on its surfaces. */
-export function vesselSources(run: Course): readonly SeriesSource[] {
+export function vesselSources(run: SampledRun): readonly SeriesSource[] {
   let opened: ChemistryOf | undefined;
   const chemistryOf = (): ChemistryOf => (opened ??= openWaterChemistry(run.model.parameters));
   return run.model.layout.cells.flatMap((vessel, cell) => {
@@ -99,7 +102,7 @@ export function vesselSources(run: Course): readonly SeriesSource[] {
  * Series of every fish cohort: whole mass, number, mean mass (NaN while there are none) and feed
  * offered on the day.
  */
-function cohortSources(run: Course): readonly SeriesSource[] {
+function cohortSources(run: SampledRun): readonly SeriesSource[] {
   const { scenario, layout } = run.model;
   return scenario.cohorts.flatMap(({ name }, index): SeriesSource[] => {
     const { mass, number } = layout.fish[index];
@@ -113,7 +116,7 @@ function cohortSources(run: Course): readonly SeriesSource[] {
 }
 
 /** Series of every planting: dry mass and nitrogen of all its batches together. */
-function plantingSources(run: Course): readonly SeriesSource[] {
+function plantingSources(run: SampledRun): readonly SeriesSource[] {
   const { scenario, layout } = run.model;
   return scenario.plantings.flatMap(({ name }, index): SeriesSource[] => {
     const batches = layout.batches.filter(({ planting }) => planting === index);
@@ -133,7 +136,7 @@ function plantingSources(run: Course): readonly SeriesSource[] {
 }
 
 /** Mean flow of all streams of some kinds over the output step that ends at a sample (the first: 0), m3/d. */
-function flow({ samples, model }: Course, kinds: readonly StreamKind[]): (index: number) => number {
+function flow({ samples, model }: SampledRun, kinds: readonly StreamKind[]): (index: number) => number {
   const streams = model.streams.flatMap(({ kind }, i) => (kinds.includes(kind) ? [i] : []));
   return (index) => {
     if (index === 0) return 0;
@@ -148,7 +151,7 @@ function flow({ samples, model }: Course, kinds: readonly StreamKind[]): (index:
  * discharge as means over the output step that ends at the time (0 at the start). The rain tank stands
  * outside the water budget: what it holds, and what has run over its edge since the start, are told here.
  */
-function systemSources(run: Course): readonly SeriesSource[] {
+function systemSources(run: SampledRun): readonly SeriesSource[] {
   const source = (quantity: string, unit: string, value: SeriesSource['value']): SeriesSource => ({
     name: `${quantity}@system`,
     unit,
@@ -193,13 +196,13 @@ function interpolate(times: readonly number[], values: Float64Array, name: strin
   return values[after - 1] + share * (values[after] - values[after - 1]);
 }
 
-function sourcesOf(run: Course): readonly SeriesSource[] {
+function sourcesOf(run: SampledRun): readonly SeriesSource[] {
   return [...vesselSources(run), ...cohortSources(run), ...plantingSources(run), ...systemSources(run)];
 }
 
-const timesOf = ({ samples }: Course): readonly number[] => samples.map(({ time }) => time);
+const timesOf = ({ samples }: SampledRun): readonly number[] => samples.map(({ time }) => time);
 
-function seriesFrom({ samples }: Course, source: SeriesSource, times: readonly number[]): Series {
+function seriesFrom({ samples }: SampledRun, source: SeriesSource, times: readonly number[]): Series {
   const values = new Float64Array(samples.length);
   for (let i = 0; i < samples.length; i++) values[i] = source.value(samples[i], i);
   const { name, unit } = source;
@@ -231,7 +234,7 @@ export function seriesOf(run: Run, name: string): Series {
 }
 
 /** Every series of a run, in the order of `seriesNames`. */
-export function allSeries(run: Course): readonly Series[] {
+export function allSeries(run: SampledRun): readonly Series[] {
   const times = timesOf(run);
   return sourcesOf(run).map((source) => seriesFrom(run, source, times));
 }

@@ -1,7 +1,7 @@
 import { waterChemistry, type WaterChemistry } from '../model/water-chemistry.js';
-import type { Course, Sample } from '../run/run.js';
+import type { SampledRun, Sample } from '../run/run.js';
 
 /** pH, un-ionised ammonia and carbon dioxide of a vessel at one sample, NaN where the water has no pH in 0-14. */
-export function chemistryOf(run: Course, sample: Sample, cell: number): WaterChemistry {
+export function chemistryOf(run: SampledRun, sample: Sample, cell: number): WaterChemistry {
   return waterChemistry(run.model.parameters, sample, cell);
 }

@@ -3,7 +3,7 @@ import type { Model } from '../model/model.js';
 import type { Stream } from '../model/streams.js';
 import { type Account, waterComponents } from '../processes/components.js';
 import type { Run, Sample } from '../run/run.js';
-import type { Store } from './why-measures.js';
+import type { Store } from './why-quantities.js';
 
 /** What an action did through an account, in plain words. */
 const postingNames: Readonly<Record<Account, string>> = {

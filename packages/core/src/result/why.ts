@@ -4,7 +4,7 @@ import { nearest } from '../base/nearest.js';
 import { sum } from '../base/sum.js';
 import { seriesNames } from './series.js';
 import { heldBy, historyOf, START, type History } from './why-history.js';
-import { measuresOf, type Measure, type Store } from './why-measures.js';
+import { quantitiesOf, type WhyQuantity, type Store } from './why-quantities.js';
 
 /** A run at one of its output times: a `day`, d since the start. */
 export interface Moment {
@@ -50,8 +50,8 @@ export interface WhyOptions {
   readonly around?: 'place' | 'system';
 }
 
-function measureOf(run: Run, quantity: string): Measure {
-  const measures = measuresOf(run);
+function quantityOf(run: Run, quantity: string): WhyQuantity {
+  const measures = quantitiesOf(run);
   const found = measures.find(({ name }) => name === quantity);
   if (found !== undefined) return found;
   const names = measures.map(({ name }) => name);
@@ -122,7 +122,7 @@ function doing(
 function split(
   [from, to]: readonly [Moment, Moment],
   [a, b]: readonly [Sample, Sample],
-  [first, second]: readonly [Measure, Measure],
+  [first, second]: readonly [WhyQuantity, WhyQuantity],
 ): { from: number; to: number; parts: DifferencePart[] } {
   const amountA = sideOf(from, a, first.amount);
   const amountB = sideOf(to, b, second.amount);
@@ -165,7 +165,7 @@ function split(
  *   pH), a day that is no output time, and one on which the quantity has no value
  */
 export function why(quantity: string, from: Moment, to: Moment, options: WhyOptions = {}): Difference {
-  const measures = [measureOf(from.run, quantity), measureOf(to.run, quantity)] as const;
+  const measures = [quantityOf(from.run, quantity), quantityOf(to.run, quantity)] as const;
   const samples = [sampleAt(from), sampleAt(to)] as const;
   const own = split([from, to], samples, measures);
   for (const [moment, value] of [

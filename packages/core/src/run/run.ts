@@ -88,7 +88,7 @@ export interface Run {
 }
 
 /** What series are read from: a model and the samples of its run. Names and units need no samples. */
-export type Course = Pick<Run, 'model' | 'samples'>;
+export type SampledRun = Pick<Run, 'model' | 'samples'>;
 
 const advice: Readonly<Record<Outcome['kind'], string>> = {
   done: '',

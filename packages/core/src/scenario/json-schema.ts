@@ -12,8 +12,10 @@ function isBox(value: Json | undefined): value is Box {
 function loosened(schema: Json): Json {
   if (Array.isArray(schema)) return (schema as readonly Json[]).map(loosened);
   if (!isBox(schema)) return schema;
-  const kept = Object.entries(schema).filter(([key, value]) => !(key === 'required' && Array.isArray(value)));
-  return Object.fromEntries(kept.map(([key, value]) => [key, loosened(value)]));
+  const entries = Object.entries(schema).filter(
+    ([key, value]) => !(key === 'required' && Array.isArray(value)),
+  );
+  return Object.fromEntries(entries.map(([key, value]) => [key, loosened(value)]));
 }
 
 /** Entries by name may be null: that takes the entry of the included file away. */

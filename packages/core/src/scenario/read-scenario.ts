@@ -184,12 +184,12 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   reader.notes.push(...notes);
   const scenario = readSections(reader, options, overrides);
   // The step of `--every` was put into the tree as a setting.
-  const asked = (fault: Fault): Fault => {
+  const atOption = (fault: Fault): Fault => {
     const { key, ...rest } = fault;
     if (options.every === undefined || fault.file !== '--set' || key !== 'every') return fault;
     return { ...rest, file: '--every' };
   };
-  const all = [...faults, ...overrideFaults, ...reader.faults].map(asked);
+  const all = [...faults, ...overrideFaults, ...reader.faults].map(atOption);
   if (all.length > 0) throw new InputError(ordered(all));
   const resolved = resolveTree(tree, reader.defaults, compact({ days: options.days }));
   return {

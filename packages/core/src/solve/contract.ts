@@ -78,7 +78,7 @@ export interface Tolerance {
 }
 
 /** Wanted values inside a stretch, delivered by dense output, in ascending order of time. */
-export interface Sampling {
+export interface OutputPlan {
   /** Times t with from < t < to. */
   readonly times: readonly number[];
   /** Called once for each time with views that are only valid during the call. */
@@ -92,7 +92,7 @@ export interface Sampling {
 export interface Integrator {
   readonly name: string;
   readonly work: WorkCounts;
-  advance(from: number, to: number, y: Float64Array, x: Float64Array, sampling?: Sampling): Ending;
+  advance(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): Ending;
   restart(): void;
 }
 

@@ -1,5 +1,5 @@
 import { Solver } from 'odex';
-import type { Ending, Integrator, IntegratorFactory, RateSystem, Sampling, Tolerance } from './contract.js';
+import type { Ending, Integrator, IntegratorFactory, RateSystem, OutputPlan, Tolerance } from './contract.js';
 import { noWork } from './contract.js';
 import { checkTolerance, worstState } from './step-control.js';
 import { stoichiometryProduct } from './sparse-rows.js';
@@ -68,12 +68,12 @@ class Explicit implements Integrator {
     this.natural = this.options?.firstStep;
   }
 
-  advance(from: number, to: number, y: Float64Array, x: Float64Array, sampling?: Sampling): Ending {
+  advance(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): Ending {
     if (!(to >= from)) throw new RangeError(`cannot go from ${String(from)} to ${String(to)}`);
     this.time = from;
     this.values = [...y, ...x];
     this.stepsLeft = this.options?.maxSteps ?? MAX_STEPS;
-    for (const goal of [...(sampling?.times ?? []), to]) {
+    for (const goal of [...(outputs?.times ?? []), to]) {
       const piece = this.reach(goal);
       y.set(this.values.slice(0, y.length));
       x.set(this.values.slice(y.length));
@@ -84,7 +84,7 @@ class Explicit implements Integrator {
           worst: piece === 'not-finite' ? this.failed : this.fastest(y),
         };
       }
-      if (goal < to) sampling?.take(goal, y.slice(), x.slice());
+      if (goal < to) outputs?.take(goal, y.slice(), x.slice());
     }
     return { kind: 'done' };
   }

@@ -1,4 +1,4 @@
-import type { Ending, Integrator, IntegratorFactory, RateSystem, Sampling, Tolerance } from './contract.js';
+import type { Ending, Integrator, IntegratorFactory, RateSystem, OutputPlan, Tolerance } from './contract.js';
 import { noWork } from './contract.js';
 import { checkTolerance, errorNorm, worstState } from './step-control.js';
 import { firstStep } from './step-control.js';
@@ -42,7 +42,7 @@ class Rosenbrock implements Integrator {
     this.control.restart(this.options?.firstStep);
   }
 
-  advance(from: number, to: number, y: Float64Array, x: Float64Array, sampling?: Sampling): Ending {
+  advance(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): Ending {
     if (!(to >= from)) throw new RangeError(`cannot go from ${String(from)} to ${String(to)}`);
     const { step, control, work } = this;
     const maxSteps = this.options?.maxSteps ?? MAX_STEPS;
@@ -60,7 +60,7 @@ class Rosenbrock implements Integrator {
         const failure = this.try(h, y);
         if (failure === undefined) {
           const reached = h === remaining ? to : time + h;
-          if (sampling !== undefined) sampled = this.sample(sampling, sampled, time, reached, x);
+          if (outputs !== undefined) sampled = this.sample(outputs, sampled, time, reached, x);
           y.set(step.next);
           for (let k = 0; k < x.length; k++) x[k] += this.gain[k];
           time = reached;
@@ -105,15 +105,15 @@ class Rosenbrock implements Integrator {
   }
 
   /** Delivers the samples in (time, reached]; returns how many are delivered in all. */
-  private sample(sampling: Sampling, from: number, time: number, reached: number, x: Float64Array): number {
-    const { times } = sampling;
+  private sample(outputs: OutputPlan, from: number, time: number, reached: number, x: Float64Array): number {
+    const { times } = outputs;
     let next = from;
     for (; next < times.length && times[next] <= reached; next++) {
       const share = (times[next] - time) / (reached - time);
       this.step.solution(share, this.sampleY);
       this.step.extents(share, this.sampleX);
       for (let k = 0; k < x.length; k++) this.sampleX[k] += x[k];
-      sampling.take(times[next], this.sampleY, this.sampleX);
+      outputs.take(times[next], this.sampleY, this.sampleX);
     }
     return next;
   }

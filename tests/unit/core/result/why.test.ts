@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../../packages/core/src/base/faults.js';
 import { seriesNames, seriesOf } from '../../../../packages/core/src/result/series.js';
-import { measuresOf } from '../../../../packages/core/src/result/why-measures.js';
+import { quantitiesOf } from '../../../../packages/core/src/result/why-quantities.js';
 import { why, type Difference } from '../../../../packages/core/src/result/why.js';
 import type { Action } from '../../../../packages/core/src/scenario/scenario.js';
 import { doneRun } from '../../../support/run-of.js';
@@ -49,7 +49,7 @@ function gap({ from, to, difference, parts }: Difference): number {
 }
 
 describe('parts sum to the difference within 1e-9 of the largest', () => {
-  const names = measuresOf(planted).map(({ name }) => name);
+  const names = quantitiesOf(planted).map(({ name }) => name);
 
   it.each(['place', 'system'] as const)('for every quantity of two runs, around the %s', (around) => {
     const gaps = names.map((name) =>
@@ -164,7 +164,7 @@ describe('between two days of one run', () => {
 describe('measuresOf', () => {
   it('keeps to names and units of the series where both have one', () => {
     const known = new Set(seriesNames(planted));
-    const shared = measuresOf(planted).filter(({ name }) => known.has(name));
+    const shared = quantitiesOf(planted).filter(({ name }) => known.has(name));
     expect(shared.length).toBeGreaterThan(80);
     for (const { name, unit } of shared) {
       const found = why(name, { run: planted, day: 0 }, { run: planted, day: days });

@@ -1,5 +1,5 @@
 import { basename } from 'node:path';
-import { openSampling, openTally, type Sampling, type SavedFit, type Tally } from '@leat/core';
+import { openSampling, openAccumulator, type Sampling, type SavedFit, type Accumulator } from '@leat/core';
 import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { correlationsOf, withFitted } from '../shared/correlations.js';
 import { readPart, writePart } from '../../files/ensemble-part.js';
@@ -33,7 +33,7 @@ export interface EnsembleOptions extends ScenarioOptions, TellOptions {
 
 /** An ensemble under way. */
 interface Work {
-  readonly tally: Tally;
+  readonly accumulator: Accumulator;
   /** The part so far. */
   readonly part: () => EnsemblePart;
   readonly shared: MemberShared;
@@ -48,13 +48,13 @@ function samplingOf(options: EnsembleOptions, fit: SavedFit | undefined): Sampli
 }
 
 /** Puts what an earlier call kept into the tally. Throws FileError where that was another ensemble. */
-function resume(path: string, tally: Tally, now: EnsemblePart): void {
+function resume(path: string, accumulator: Accumulator, now: EnsemblePart): void {
   const before = readPart(path);
   if (ensembleId(before) !== ensembleId(now)) {
     const differences = differencesOf(before, now).join('\n  ');
     throw new FileError(`${path}: of another ensemble (kept / asked):\n  ${differences}`);
   }
-  tally.merge(before.tally);
+  accumulator.merge(before.accumulated);
 }
 
 async function openWork(file: string, options: EnsembleOptions, streams: Streams): Promise<Work> {
@@ -68,14 +68,19 @@ async function openWork(file: string, options: EnsembleOptions, streams: Streams
     outline.rows.map(({ id }) => id),
   );
   for (const note of notes) streams.note(`${note}\n`);
-  const tally = openTally(outline, sampling.members);
-  const part = (): EnsemblePart => ({ outline, keys, sampling, tally: tally.state() });
-  if (options.resume !== undefined) resume(options.resume, tally, part());
+  const accumulator = openAccumulator(outline, sampling.members);
+  const part = (): EnsemblePart => ({ outline, keys, sampling, accumulated: accumulator.state() });
+  if (options.resume !== undefined) resume(options.resume, accumulator, part());
   const { shard = { part: 1, of: 1 } } = options;
   const todo = Array.from({ length: sampling.members }, (_, member) => member).filter(
-    (member) => inShard(member, shard) && !tally.has(member),
+    (member) => inShard(member, shard) && !accumulator.has(member),
   );
-  return { tally, part, shared: { texts, rows: outline.rows, sampling, questions, ...simulation }, todo };
+  return {
+    accumulator,
+    part,
+    shared: { texts, rows: outline.rows, sampling, questions, ...simulation },
+    todo,
+  };
 }
 
 /**
@@ -88,7 +93,7 @@ export async function ensembleCommand(
   options: EnsembleOptions,
   streams: Streams,
 ): Promise<ExitCode> {
-  const { tally, part, shared, todo } = await openWork(file, options, streams);
+  const { accumulator, part, shared, todo } = await openWork(file, options, streams);
   const { workers, members } = options;
   const out = options.out ?? options.resume;
   const keep = (path: string): void => {
@@ -97,7 +102,7 @@ export async function ensembleCommand(
   const saver = openSaver(() => {
     if (out !== undefined) keep(out);
   });
-  const progress = await openRunsProgress('members', members, tally.size());
+  const progress = await openRunsProgress('members', members, accumulator.size());
   try {
     await interruptible((signal) =>
       eachJob(
@@ -105,8 +110,8 @@ export async function ensembleCommand(
         shared,
         todo,
         (index, outcome) => {
-          tally.add(todo[index], outcome);
-          progress.day(tally.size());
+          accumulator.add(todo[index], outcome);
+          progress.day(accumulator.size());
           saver.maybe();
         },
         { signal, ...(workers === undefined ? {} : { workers }) },
@@ -118,7 +123,7 @@ export async function ensembleCommand(
       out ?? `${basename(file).replace(/\.[^.]*$/, '')}-${ensembleId(part()).slice(0, 8)}.ensemble`;
     keep(path);
     streams.note(
-      `${tally.size()} of ${members} members are kept in ${path}: the same command with --resume ${path} goes on\n`,
+      `${accumulator.size()} of ${members} members are kept in ${path}: the same command with --resume ${path} goes on\n`,
     );
     if (error instanceof InterruptedError) return error.code;
     throw error;
@@ -127,7 +132,7 @@ export async function ensembleCommand(
   if (out !== undefined) keep(out);
   if (options.shard !== undefined)
     streams.note(
-      `shard ${options.shard.part}/${options.shard.of}: ${tally.size()} of ${members} members are in ${out ?? ''}; leat merge joins the shards\n`,
+      `shard ${options.shard.part}/${options.shard.of}: ${accumulator.size()} of ${members} members are in ${out ?? ''}; leat merge joins the shards\n`,
     );
-  return tellEnsemble(part(), tally, options, streams);
+  return tellEnsemble(part(), accumulator, options, streams);
 }

@@ -36,7 +36,7 @@ export const memberJob: Job<MemberShared, number, MemberOutcome> = {
     return {
       run: openMembers(opened, { rows, ...askedOf(opened, questions) }, sampling, {
         ...options,
-        room: byTurns(),
+        allocate: byTurns(),
       }),
     };
   },

@@ -1,4 +1,4 @@
-import { type Bands, type EnsembleResult, ensembleResult, type Tally, version } from '@leat/core';
+import { type Bands, type EnsembleResult, ensembleResult, type Accumulator, version } from '@leat/core';
 import { csv } from '../../files/csv.js';
 import { ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { savedDocument } from '../../files/saved-document.js';
@@ -68,12 +68,12 @@ export interface TellOptions {
 /** Tells what an ensemble says. Leaves with `notFinished` when every member failed. */
 export function tellEnsemble(
   part: EnsemblePart,
-  tally: Tally,
+  accumulator: Accumulator,
   options: TellOptions,
   streams: Streams,
 ): ExitCode {
   const { outline, sampling, keys } = part;
-  const result = ensembleResult(outline, sampling, tally);
+  const result = ensembleResult(outline, sampling, accumulator);
   if (options.csv !== undefined) writeAtomic(options.csv, ensembleCsv(result));
   if (options.json === true) streams.result(ensembleDocument(part, result));
   else streams.result(ensembleText(outline.title, result, keys, styleFor(process.stdout.isTTY, process.env)));

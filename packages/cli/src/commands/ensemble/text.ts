@@ -1,4 +1,4 @@
-import type { AskedSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
+import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
 import { cautions } from '../../view/text/cautions.js';
 import { columns, cut, wrap } from '../../terminal/columns.js';
 import { day, percent, shown } from '../../view/text/numbers.js';
@@ -55,7 +55,7 @@ function limitLines(limits: readonly LimitOdds[]): readonly string[] {
 }
 
 /** Measures and margins of conditions. */
-function askedLines(title: string, asked: readonly AskedSummary[], members: number): readonly string[] {
+function askedLines(title: string, asked: readonly MeasureSummary[], members: number): readonly string[] {
   return asked.flatMap((each) => {
     const { text, unit, answered, unanswered } = each;
     const bands: Bands = each;

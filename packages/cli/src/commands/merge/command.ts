@@ -1,4 +1,4 @@
-import { openTally } from '@leat/core';
+import { openAccumulator } from '@leat/core';
 import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { readPart, writePart } from '../../files/ensemble-part.js';
 import { tellEnsemble, type TellOptions } from '../ensemble/tell.js';
@@ -19,21 +19,21 @@ export interface MergeOptions extends TellOptions {
 export function mergeCommand(files: readonly string[], options: MergeOptions, streams: Streams): ExitCode {
   const first = readPart(files[0]);
   const { outline, keys, sampling } = first;
-  const tally = openTally(outline, sampling.members);
+  const accumulator = openAccumulator(outline, sampling.members);
   files.forEach((file, i) => {
     const part = i === 0 ? first : readPart(file);
     if (ensembleId(part) !== ensembleId(first)) {
       const differences = differencesOf(first, part).join('\n  ');
       throw new FileError(`${file}: of another ensemble than ${files[0]}:\n  ${differences}`);
     }
-    const twice = part.tally.done.findIndex((done, member) => done === 1 && tally.has(member));
+    const twice = part.accumulated.done.findIndex((done, member) => done === 1 && accumulator.has(member));
     if (twice >= 0) throw new FileError(`${file}: member ${twice} is in another of the files too`);
-    tally.merge(part.tally);
+    accumulator.merge(part.accumulated);
   });
-  const whole: EnsemblePart = { outline, keys, sampling, tally: tally.state() };
+  const whole: EnsemblePart = { outline, keys, sampling, accumulated: accumulator.state() };
   if (options.out !== undefined) writePart(options.out, whole);
-  const code = tellEnsemble(whole, tally, options, streams);
-  const missing = sampling.members - tally.size();
+  const code = tellEnsemble(whole, accumulator, options, streams);
+  const missing = sampling.members - accumulator.size();
   if (missing === 0) return code;
   streams.note(`not finished: ${missing} of ${sampling.members} members are in none of the files\n`);
   return exit.notFinished;

@@ -13,7 +13,7 @@ export interface SizeReasons {
   readonly released: { readonly mean: number; readonly most: number };
   /** Of all TAN that went, the `share` (0..1) oxidised in each vessel, taken up by crops, lost to air or with water. */
   readonly went: readonly { readonly to: string; readonly share: number }[];
-  /** Areal rate in the vessels asked about, g N m-2 d-1: `mean` of the run, and of the output step of `most`. */
+  /** Areal rate in those vessels, g N m-2 d-1: `mean` of the run, and of the output step of `most`. */
   readonly arealRate: { readonly mean: number; readonly most: number };
   /** Mean `value` of each condition there, and the `factor` that it leaves of the rate at 20 degC without any lack. */
   readonly factors: readonly {

@@ -12,12 +12,12 @@ import { judgeRun, type Trial } from './trial.js';
 export interface SizeDraws extends Omit<SizeSearch, 'judge'> {
   /** Opens the system with one value. */
   readonly open: (value: number) => OpenScenario;
-  /** Conditions in words: see `conditionOf`. */
+  /** Conditions as text: see `conditionOf`. */
   readonly keep: readonly string[];
   readonly sampling: Sampling;
   /** Value at which the numbers that are used, and so drawn, are found out. */
   readonly about: number;
-  /** A size whose fate in each draw is asked. */
+  /** A size that is judged in each draw as well. */
   readonly chosen?: number;
 }
 
@@ -81,7 +81,7 @@ export interface SizeSpread extends Bands {
   readonly notMonotone: number;
   /** Draws with at least one run that broke off. */
   readonly broke: number;
-  /** Draws in which the chosen size keeps every condition; absent where none was asked about. */
+  /** Draws in which the chosen size keeps every condition; absent where none was chosen. */
   readonly survive?: number;
   /** How often each condition binds. */
   readonly binds: readonly number[];
@@ -111,7 +111,7 @@ export function sizeSpread(
   const none = want === 'smallest' ? Infinity : -Infinity;
   const sorted = outcomes.map(({ value = none }) => value).sort((a, b) => a - b);
   const count = (holds: (outcome: SizeMember) => boolean): number => outcomes.filter(holds).length;
-  const asked = outcomes.some(({ survives }) => survives !== undefined);
+  const anyChosen = outcomes.some(({ survives }) => survives !== undefined);
   return {
     members: outcomes.length,
     ...bandsOf((p) => quantile(sorted, p)),
@@ -119,7 +119,7 @@ export function sizeSpread(
     atEnd: count(({ kind }) => kind === 'holds-everywhere' || kind === 'at-the-end'),
     notMonotone: count(({ kind }) => kind === 'not-monotone'),
     broke: count(({ broke }) => broke.length > 0),
-    ...(asked ? { survive: count(({ survives }) => survives === true) } : {}),
+    ...(anyChosen ? { survive: count(({ survives }) => survives === true) } : {}),
     binds: Array.from({ length: conditions }, (_, i) => count(({ binding }) => binding.includes(i))),
   };
 }

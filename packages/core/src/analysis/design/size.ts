@@ -67,7 +67,7 @@ export interface SizeSearch {
 }
 
 /** Values `from` one that is tried `to` another between which every trial holds. */
-export interface Stretch {
+export interface SizeRange {
   readonly from: number;
   readonly to: number;
 }
@@ -87,22 +87,22 @@ export interface SizeAnswer {
   readonly failsAgain?: number;
   /** Places of the conditions that fail there: what binds. */
   readonly binding: readonly number[];
-  /** Where it holds, by the values tried. */
-  readonly stretches: readonly Stretch[];
+  /** Where it holds, by the values tried; under the key that saved answers have. */
+  readonly stretches: readonly SizeRange[];
   /** Every value tried, ascending. */
   readonly trials: readonly Trial[];
 }
 
-/** Stretches of neighbouring trials that hold. */
-function stretchesOf(trials: readonly Trial[]): readonly Stretch[] {
-  const stretches: Stretch[] = [];
+/** Ranges of neighbouring trials that hold. */
+function rangesOf(trials: readonly Trial[]): readonly SizeRange[] {
+  const ranges: SizeRange[] = [];
   trials.forEach(({ value, holds }, i) => {
     if (!holds) return;
-    const last = stretches[stretches.length - 1];
-    if (i > 0 && trials[i - 1].holds) stretches[stretches.length - 1] = { ...last, to: value };
-    else stretches.push({ from: value, to: value });
+    const last = ranges[ranges.length - 1];
+    if (i > 0 && trials[i - 1].holds) ranges[ranges.length - 1] = { ...last, to: value };
+    else ranges.push({ from: value, to: value });
   });
-  return stretches;
+  return ranges;
 }
 
 /** Conditions that fail at a trial; all of them where there is no answer at all. */
@@ -155,7 +155,7 @@ export function findSize(search: SizeSearch): SizeAnswer {
 
   /** From the wanted end on. */
   const inOrder = want === 'smallest' ? ascending() : ascending().reverse();
-  const parts = stretchesOf(inOrder).length;
+  const parts = rangesOf(inOrder).length;
   const first = inOrder.findIndex(({ holds }) => holds);
   const answer = (kind: SizeAnswer['kind'], value?: number, fails?: Trial): SizeAnswer => {
     const trials = ascending();
@@ -166,7 +166,7 @@ export function findSize(search: SizeSearch): SizeAnswer {
       ...(fails === undefined ? {} : { fails: fails.value }),
       ...(kind === 'found' && last !== undefined ? { failsAgain: last.value } : {}),
       binding: fails === undefined ? [] : failing(fails),
-      stretches: stretchesOf(trials),
+      stretches: rangesOf(trials),
       trials,
     };
   };

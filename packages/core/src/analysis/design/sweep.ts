@@ -16,7 +16,7 @@ export interface SweepPoint {
   readonly broke?: string;
 }
 
-/** Asks a run for every measure and condition of a sweep. */
+/** Evaluates every measure and condition of a sweep on a run. */
 export function sweepPoint(
   run: Run,
   measures: readonly Measure[],

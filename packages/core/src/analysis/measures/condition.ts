@@ -16,7 +16,7 @@ function marginOf({ worst = Number.NaN, value, direction }: LimitResult): number
 /** `keeps limits`, `keeps LIMIT` or `keeps LIMIT@PLACE`: the run passes none of those limits that can be judged. */
 function keepsCondition({ head, parts }: Phrase, model: Model): ConditionReading | readonly Fault[] {
   const [, word = '', ...extra] = head;
-  const left = [...extra, ...parts.map(({ joint, words }) => `${joint} ${words}`)];
+  const left = [...extra, ...parts.map(({ joint, text }) => `${joint} ${text}`)];
   const faults: Fault[] = left.map((got) => ({ got, problem: 'does not belong here' }));
   const known = limitNames(model);
   const named = [...new Set(known.flatMap(({ id, place }) => [id, `${id}@${place}`]))];
@@ -49,7 +49,7 @@ function keepsCondition({ head, parts }: Phrase, model: Model): ConditionReading
 
 /** Something that a whole run must do. */
 export interface Condition extends ConditionReading {
-  /** As asked, one space between words. */
+  /** As written, one space between words. */
   readonly text: string;
   /** The margin of `judge`. Throws as it does. */
   margin(run: Run): number;
@@ -86,14 +86,14 @@ export function conditionOf(text: string, model: Model, where?: string): Conditi
   const last = phrase.parts[phrase.parts.length - 1];
   if (last === undefined || (last.joint !== 'above' && last.joint !== 'below')) {
     const fault = {
-      got: last === undefined ? 'nothing' : `${last.joint} ${last.words}`,
+      got: last === undefined ? 'nothing' : `${last.joint} ${last.text}`,
       problem: 'a condition ends with what the measure must be above or below',
       expected: 'such as "highest tan@tank below 1 mg N/L"',
     };
     throw new InputError(phraseFaults([fault], plain, where));
   }
   const measure = measureFrom({ ...phrase, parts: phrase.parts.slice(0, -1) }, model, where);
-  const level = levelOf(last.words, measure, model.parameters);
+  const level = levelOf(last.text, measure, model.parameters);
   if (typeof level !== 'function') throw new InputError(phraseFaults([level], plain, where));
   const sign = last.joint === 'above' ? 1 : -1;
   return conditionFrom(plain, {

@@ -8,9 +8,9 @@ import { judge } from '../../result/judge.js';
 import type { Run } from '../../run/run.js';
 import { joints, NoAnswerError, type Phrase, phraseOf, type PhrasePart, phraseText } from './phrase.js';
 import { levelOf, type MeasureReading, type Scale, scaleOfWord } from './scale.js';
-import { type StatisticName, statistics, stretchOfRun, windowOf } from './window.js';
+import { type StatisticName, statistics, spanOfRun, windowOf } from './window.js';
 
-/** Names of the statistics that a series may be asked for. */
+/** Names of the statistics of a series. */
 const statisticNames = Object.keys(statistics) as readonly StatisticName[];
 
 /** `highest nitrate@sump averaged 7 d from 30 d`: a statistic of a series. */
@@ -29,7 +29,7 @@ function statisticMeasure(
   return {
     ...scale,
     ...(statistic === 'change' && { difference: true }),
-    of: (run) => statistics[statistic](stretchOfRun(run, series, window)),
+    of: (run) => statistics[statistic](spanOfRun(run, series, window)),
   };
 }
 
@@ -77,7 +77,7 @@ function daysMeasure(
       expected: 'above VALUE or below VALUE',
     });
   if (side === undefined || 'problem' in scale) return all;
-  const level = levelOf(side.words, scale, model.parameters);
+  const level = levelOf(side.text, scale, model.parameters);
   if (typeof level !== 'function') all.push(level);
   if (typeof level !== 'function' || all.length > 0) return all;
   const direction = side.joint === 'above' ? 'above' : 'below';
@@ -85,7 +85,7 @@ function daysMeasure(
     unit: 'd',
     dimension: 'time',
     of: (run) => {
-      const { times, values } = stretchOfRun(run, series, window);
+      const { times, values } = spanOfRun(run, series, window);
       return judge(times, values, { value: level(run.model.parameters), direction }, 0).total;
     },
   };
@@ -93,7 +93,7 @@ function daysMeasure(
 
 /** One number that a whole run gives. */
 export interface Measure extends Scale {
-  /** As asked, one space between words. */
+  /** As written, one space between words. */
   readonly text: string;
   /**
    * The number, in `unit`. Throws NoAnswerError where the run broke off or has no value to be counted.
@@ -105,10 +105,10 @@ const kinds = [...statisticNames, 'days', 'share'];
 
 /** Faults of parts that a measure does not take or takes once. */
 function partFaults({ parts }: Phrase, taken: readonly string[]): Fault[] {
-  return parts.flatMap(({ joint, words }, i): Fault[] => {
-    if (!taken.includes(joint)) return [{ got: `${joint} ${words}`, problem: 'does not belong here' }];
+  return parts.flatMap(({ joint, text }, i): Fault[] => {
+    if (!taken.includes(joint)) return [{ got: `${joint} ${text}`, problem: 'does not belong here' }];
     const again = parts.findIndex((part) => part.joint === joint) < i;
-    return again ? [{ got: `${joint} ${words}`, problem: `${joint} is said twice` }] : [];
+    return again ? [{ got: `${joint} ${text}`, problem: `${joint} is said twice` }] : [];
   });
 }
 

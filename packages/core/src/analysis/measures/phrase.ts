@@ -7,7 +7,7 @@ type Joint = (typeof joints)[number];
 export interface PhrasePart {
   readonly joint: Joint;
   /** The words up to the next joining word, one space apart. */
-  readonly words: string;
+  readonly text: string;
 }
 
 /** A phrase such as `highest tan@tank averaged 1 d below 2 mg N/L`, cut at its joining words. */
@@ -32,18 +32,18 @@ export function phraseOf(text: string): Phrase {
   const parts: PhrasePart[] = [];
   for (const word of words.slice(end)) {
     const last = parts[parts.length - 1];
-    if (isJoint(word)) parts.push({ joint: word, words: '' });
-    else parts[parts.length - 1] = { ...last, words: `${last.words} ${word}`.trim() };
+    if (isJoint(word)) parts.push({ joint: word, text: '' });
+    else parts[parts.length - 1] = { ...last, text: `${last.text} ${word}`.trim() };
   }
   return { head: words.slice(0, end), parts };
 }
 
 /** The phrase in its plain form, one space between words. */
 export function phraseText({ head, parts }: Phrase): string {
-  return [...head, ...parts.map(({ joint, words }) => `${joint} ${words}`)].join(' ');
+  return [...head, ...parts.map(({ joint, text }) => `${joint} ${text}`)].join(' ');
 }
 
-/** A run that cannot answer what was asked of it: it broke off, or nobody was there to be measured. */
+/** A run that cannot answer for a measure: it broke off, or nobody was there to be measured. */
 export class NoAnswerError extends Error {
   override readonly name = 'NoAnswerError';
 }

@@ -112,29 +112,29 @@ export type Level = (parameters: Parameters) => number;
  * @param known the numbers there are
  * @returns the level, or what is wrong with it
  */
-export function levelOf(words: string, scale: Scale, known: Parameters): Level | Fault {
-  if (/^[a-z][a-z0-9-]*(\.[a-z0-9-]+)+$/.test(words)) {
-    if (!known.has(words)) {
+export function levelOf(text: string, scale: Scale, known: Parameters): Level | Fault {
+  if (/^[a-z][a-z0-9-]*(\.[a-z0-9-]+)+$/.test(text)) {
+    if (!known.has(text)) {
       const near = nearest(
-        words,
+        text,
         Array.from(known.rows(), ({ id }) => id),
       );
       return {
-        got: words,
+        got: text,
         problem: 'no such number in the tables',
         ...(near === undefined ? {} : { nearest: near }),
       };
     }
-    const row = known.row(words);
+    const row = known.row(text);
     if (!unitsAgree(row.unit, scale.unit))
       return {
-        got: `${words}, in ${row.unit}`,
+        got: `${text}, in ${row.unit}`,
         problem: 'wrong unit',
         expected: `a number in ${scale.unit}`,
       };
-    return (parameters) => parameters.value(words);
+    return (parameters) => parameters.value(text);
   }
-  const value = valueOnScale(words, scale);
+  const value = valueOnScale(text, scale);
   return typeof value === 'number' ? () => value : value;
 }
 

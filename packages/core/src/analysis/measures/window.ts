@@ -21,18 +21,17 @@ export interface Window {
 type Clock = Pick<Scenario, 'days' | 'startDate'>;
 
 /** Reads a time such as `30 d`. */
-function timeOf(words: string, joint: string): number | Fault {
-  const answer = parseQuantity(words, 'time');
+function timeOf(text: string, joint: string): number | Fault {
+  const answer = parseQuantity(text, 'time');
   if ('value' in answer) return answer.value;
-  return { got: words === '' ? `nothing after ${joint}` : words, ...answer };
+  return { got: text === '' ? `nothing after ${joint}` : text, ...answer };
 }
 
 /** Reads a time after the start or a date. */
-function dayOf(words: string, joint: string, clock: Clock): number | Fault {
-  if (!/^\d{4}-\d/.test(words)) return timeOf(words, joint);
-  const day = calendarDays(words);
-  if (day === undefined)
-    return { got: words, problem: 'no such date', expected: 'a date such as 2026-03-01' };
+function dayOf(text: string, joint: string, clock: Clock): number | Fault {
+  if (!/^\d{4}-\d/.test(text)) return timeOf(text, joint);
+  const day = calendarDays(text);
+  if (day === undefined) return { got: text, problem: 'no such date', expected: 'a date such as 2026-03-01' };
   return day - (calendarDays(clock.startDate) ?? 0);
 }
 
@@ -48,7 +47,7 @@ export function windowOf(
   const read = (joint: 'averaged' | 'from' | 'to'): number | undefined => {
     const part = parts.find((each) => each.joint === joint);
     if (part === undefined) return undefined;
-    const found = joint === 'averaged' ? timeOf(part.words, joint) : dayOf(part.words, joint, clock);
+    const found = joint === 'averaged' ? timeOf(part.text, joint) : dayOf(part.text, joint, clock);
     if (typeof found === 'number') return found;
     faults.push(found);
     return undefined;
@@ -76,13 +75,13 @@ export function windowOf(
 }
 
 /** Values at ascending times, straight lines between them. */
-export interface Stretch {
+export interface Span {
   readonly times: readonly number[];
   readonly values: Float64Array;
 }
 
-/** The straight line between two points of a stretch. */
-function between({ times, values }: Stretch, after: number, time: number): number {
+/** The straight line between two points of a span. */
+function between({ times, values }: Span, after: number, time: number): number {
   const share = (time - times[after - 1]) / (times[after] - times[after - 1]);
   return values[after - 1] + share * (values[after] - values[after - 1]);
 }
@@ -91,7 +90,7 @@ function between({ times, values }: Stretch, after: number, time: number): numbe
 const instant = 1e-9;
 
 /** The part of a course from one time to another, with values on the lines at its ends. */
-function cut(course: Stretch, from: number, to: number): Stretch {
+function cut(course: Span, from: number, to: number): Span {
   const { times, values } = course;
   const cutTimes: number[] = [];
   const cutValues: number[] = [];
@@ -116,7 +115,7 @@ function cut(course: Stretch, from: number, to: number): Stretch {
  * What a measure looks at: the course within the window, then its running means over the averaging time,
  * every mean lying wholly within the window. Throws NoAnswerError where the course ends too early.
  */
-function stretchOf(course: Stretch, window: Window): Stretch {
+function spanOf(course: Span, window: Window): Span {
   const last = course.times[course.times.length - 1];
   const to = window.to ?? last;
   if (to > last + instant || to - window.from < window.averaging - instant)
@@ -132,20 +131,20 @@ function stretchOf(course: Stretch, window: Window): Stretch {
 const gappy = /^fish-mean-mass@/;
 
 /**
- * The stretch of a series of a run that a measure looks at. Throws NoAnswerError where a value is missing
+ * The span of a series of a run that a measure looks at. Throws NoAnswerError where a value is missing
  * that ought to be there, or the run ends too early.
  */
-export function stretchOfRun(run: Run, series: string, window: Window): Stretch {
+export function spanOfRun(run: Run, series: string, window: Window): Span {
   const times = run.samples.map(({ time }) => time);
-  const stretch = stretchOf({ times, values: seriesOf(run, series).values }, window);
-  const hole = stretch.values.findIndex((value) => !Number.isFinite(value));
+  const span = spanOf({ times, values: seriesOf(run, series).values }, window);
+  const hole = span.values.findIndex((value) => !Number.isFinite(value));
   if (hole >= 0 && !gappy.test(series))
-    throw new NoAnswerError(`${series} has no value on day ${stretch.times[hole]}`);
-  return stretch;
+    throw new NoAnswerError(`${series} has no value on day ${span.times[hole]}`);
+  return span;
 }
 
 /** Time-weighted mean of the straight lines, over the lines whose ends both have a value. */
-function mean({ times, values }: Stretch): number {
+function mean({ times, values }: Span): number {
   const lines = times
     .slice(1)
     .map((time, i) => ({ width: time - times[i], height: (values[i] + values[i + 1]) / 2 }))
@@ -154,24 +153,24 @@ function mean({ times, values }: Stretch): number {
 }
 
 /** The most extreme of the values there are. */
-function extreme({ values }: Stretch, sign: 1 | -1): number {
+function extreme({ values }: Span, sign: 1 | -1): number {
   return values.reduce(
     (best, value) => (Number.isNaN(best) || sign * value > sign * best ? value : best),
     Number.NaN,
   );
 }
 
-const first = ({ values }: Stretch): number => values[0];
-const last = ({ values }: Stretch): number => values[values.length - 1];
+const first = ({ values }: Span): number => values[0];
+const last = ({ values }: Span): number => values[values.length - 1];
 
-/** One number for a stretch of a series; NaN where no value is there to be counted. */
+/** One number for a span of a series; NaN where no value is there to be counted. */
 export const statistics = {
-  highest: (stretch) => extreme(stretch, 1),
-  lowest: (stretch) => extreme(stretch, -1),
+  highest: (span) => extreme(span, 1),
+  lowest: (span) => extreme(span, -1),
   mean,
   first,
   last,
-  change: (stretch) => last(stretch) - first(stretch),
-} as const satisfies Readonly<Record<string, (stretch: Stretch) => number>>;
+  change: (span) => last(span) - first(span),
+} as const satisfies Readonly<Record<string, (span: Span) => number>>;
 
 export type StatisticName = keyof typeof statistics;

@@ -87,11 +87,11 @@ const LONGEST = 3000;
 /** Volumes are the same again when they differ by less than this share of the vessel. */
 const SAME = 1e-9;
 
-/** Stretches of one cycle that count as chattering. */
+/** Segments of one cycle that count as chattering. */
 const CHATTER = 20_000;
 
-/** A stretch of constant forcing within a cycle. */
-export interface CycleStretch {
+/** A segment of constant forcing within a cycle. */
+export interface CycleSegment {
   /** d from the start of the cycle. */
   readonly from: number;
   readonly to: number;
@@ -104,14 +104,14 @@ export interface CycleStretch {
   readonly rain: number;
 }
 
-/** Forcing that repeats itself: the rates of the model and one cycle of stretches. */
+/** Forcing that repeats itself: the rates of the model and one cycle of segments. */
 export interface Cycle {
   readonly system: RateSystem;
   readonly regime: Regime;
   /** d. */
   readonly period: number;
-  /** One stretch where nothing changes within the cycle. */
-  readonly stretches: readonly CycleStretch[];
+  /** One segment where nothing changes within the cycle. */
+  readonly segments: readonly CycleSegment[];
   readonly constant: boolean;
   /** State at the start of the scenario, spread over the volumes at the start of the cycle. */
   readonly start: Float64Array;
@@ -120,13 +120,13 @@ export interface Cycle {
   readonly events: readonly { readonly kind: string; readonly place: string }[];
 }
 
-/** Puts a stretch into force. */
-export function enter(regime: Regime, stretch: CycleStretch): void {
-  regime.time = stretch.from;
-  regime.volume.set(stretch.volume);
-  regime.slope.set(stretch.slope);
-  regime.flow.set(stretch.flow);
-  stretch.coefficients.forEach((values, j) => {
+/** Puts a segment into force. */
+export function enter(regime: Regime, segment: CycleSegment): void {
+  regime.time = segment.from;
+  regime.volume.set(segment.volume);
+  regime.slope.set(segment.slope);
+  regime.flow.set(segment.flow);
+  segment.coefficients.forEach((values, j) => {
     regime.coefficients[j].set(values);
   });
 }
@@ -138,9 +138,9 @@ const equal = (a: ArrayLike<number>, b: ArrayLike<number>): boolean => {
   return true;
 };
 
-function isConstant(stretches: readonly CycleStretch[]): boolean {
-  const [first] = stretches;
-  return stretches.every(
+function isConstant(segments: readonly CycleSegment[]): boolean {
+  const [first] = segments;
+  return segments.every(
     ({ slope, volume, flow, coefficients }) =>
       slope.every((value, cell) => Math.abs(value) <= SAME * volume[cell]) &&
       equal(flow, first.flow) &&
@@ -209,8 +209,8 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
     (offer, cohort) => offer.fed + offer.share * start[layout.fish[cohort].mass],
   );
 
-  function pass(first: number): CycleStretch[] {
-    const made: CycleStretch[] = [];
+  function pass(first: number): CycleSegment[] {
+    const made: CycleSegment[] = [];
     const end = first + period;
     let time = first;
     hydraulics.newDay(time);
@@ -263,7 +263,7 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
       period,
       constant,
       start,
-      stretches: constant ? [{ ...made[0], to: period, slope: new Float64Array(cells) }] : made,
+      segments: constant ? [{ ...made[0], to: period, slope: new Float64Array(cells) }] : made,
       temperature: Float64Array.from(day.temperature),
       events: [...events.values()],
     };

@@ -76,7 +76,7 @@ export function holdDrifting(model: Model, component: Component, state: number, 
  * Holds components of the water in the reservoir because the user wants it.
  * @throws InputError where there is no such component
  */
-export function holdAsked(model: Model, components: readonly string[]): readonly Held[] {
+export function holdRequested(model: Model, components: readonly string[]): readonly Held[] {
   return components.map((name) => {
     const component = waterComponents.find((each) => each === name);
     if (component !== undefined)

@@ -22,7 +22,7 @@ export interface Mode {
   }[];
 }
 
-/** Parts below this share are not told. */
+/** Parts below this share are not reported. */
 const LEAST_PART = 0.1;
 /** A place that has this much of a component's part is named. */
 const LEADS = 0.8;
@@ -54,7 +54,7 @@ function partsOf(weights: readonly number[], states: Layout['states']): Mode['pa
 }
 
 /**
- * Time constants of a linear system from its eigenvalues, the slowest first. What takes part in a mode is told
+ * Time constants of a linear system from its eigenvalues, the slowest first. What takes part in a mode is found
  * by participation factors, |right eigenvector x left eigenvector|, which do not depend on units.
  * @param jacobian of the states given, per day
  * @param scale what counts as one of each

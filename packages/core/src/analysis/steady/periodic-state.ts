@@ -30,10 +30,10 @@ function openPass(model: Model, cycle: Cycle, system: RateSystem): (y: Float64Ar
   const integrator = rosenbrock(system, { relative: PASS_TOLERANCE, absolute });
   const x = new Float64Array(system.rates);
   return (y) => {
-    for (const stretch of cycle.stretches) {
-      enter(cycle.regime, stretch);
+    for (const segment of cycle.segments) {
+      enter(cycle.regime, segment);
       integrator.restart();
-      const ending = integrator.advance(stretch.from, stretch.to, y, x);
+      const ending = integrator.advance(segment.from, segment.to, y, x);
       if (ending.kind !== 'done')
         throw new NoSteadyStateError(`a pass over the cycle broke off: ${ending.kind}`);
     }

@@ -3,7 +3,7 @@ import { absoluteTolerances } from '../../run/tolerances.js';
 import type { Run, Sample } from '../../run/run.js';
 import type { RateSystem } from '../../solve/contract.js';
 import { rosenbrock } from '../../solve/rosenbrock.js';
-import { enter, type Cycle, type CycleStretch } from './cycle.js';
+import { enter, type Cycle, type CycleSegment } from './cycle.js';
 
 /** Least length of the course, d: the longest averaging time of a limit. */
 const MONTH = 30;
@@ -11,7 +11,7 @@ const HOUR = 1 / 24;
 const TOLERANCE = 1e-9;
 
 /**
- * A month of a state that lasts, as a run tells it, so that series, limits and measures read it like any other:
+ * A month of a state that lasts, in the form of a run, so that series, limits and measures read it like any other:
  * a sample a day where it is constant, one an hour (and at each jump) where it repeats. Integrated, not assumed:
  * what did not come back would be seen.
  */
@@ -26,7 +26,7 @@ export function steadyCourse(model: Model, cycle: Cycle, system: RateSystem, fro
     absolute: absoluteTolerances(model, TOLERANCE),
   });
   const take = (
-    stretch: CycleStretch,
+    segment: CycleSegment,
     since: number,
     time: number,
     atY: Float64Array,
@@ -36,38 +36,38 @@ export function steadyCourse(model: Model, cycle: Cycle, system: RateSystem, fro
       time,
       y: Float64Array.from(atY),
       x: Float64Array.from(atX.subarray(0, rows.length)),
-      volume: stretch.volume.map((volume, cell) => volume + stretch.slope[cell] * since),
-      carried: carried.map((volume, s) => volume + stretch.flow[s] * since),
-      rain: stretch.rain,
+      volume: segment.volume.map((volume, cell) => volume + segment.slope[cell] * since),
+      carried: carried.map((volume, s) => volume + segment.flow[s] * since),
+      rain: segment.rain,
       spilled: 0,
       posted: 0,
       temperature: cycle.temperature,
-      fed: stretch.fed,
+      fed: segment.fed,
       evapotranspiration: streams.reduce(
         (sum, stream, s) =>
-          stream.kind === 'evaporation' || stream.kind === 'transpiration' ? sum + stretch.flow[s] : sum,
+          stream.kind === 'evaporation' || stream.kind === 'transpiration' ? sum + segment.flow[s] : sum,
         0,
       ),
     });
   };
   const step = cycle.constant ? 1 : HOUR;
-  take(cycle.stretches[0], 0, 0, y, x);
+  take(cycle.segments[0], 0, 0, y, x);
   for (let begun = 0; begun < MONTH; begun += cycle.period) {
-    for (const stretch of cycle.stretches) {
-      enter(cycle.regime, stretch);
-      const length = stretch.to - stretch.from;
-      const inside = Array.from({ length: Math.ceil(stretch.to / step) }, (_, i) => i * step).filter(
-        (time) => time > stretch.from + 1e-9 && time < stretch.to - 1e-9,
+    for (const segment of cycle.segments) {
+      enter(cycle.regime, segment);
+      const length = segment.to - segment.from;
+      const inside = Array.from({ length: Math.ceil(segment.to / step) }, (_, i) => i * step).filter(
+        (time) => time > segment.from + 1e-9 && time < segment.to - 1e-9,
       );
       integrator.restart();
-      integrator.advance(stretch.from, stretch.to, y, x, {
+      integrator.advance(segment.from, segment.to, y, x, {
         times: inside,
         take: (at, atY, atX) => {
-          take(stretch, at - stretch.from, begun + at, atY, atX);
+          take(segment, at - segment.from, begun + at, atY, atX);
         },
       });
-      take(stretch, length, begun + stretch.to, y, x);
-      stretch.flow.forEach((flow, s) => (carried[s] += flow * length));
+      take(segment, length, begun + segment.to, y, x);
+      segment.flow.forEach((flow, s) => (carried[s] += flow * length));
     }
   }
   return {

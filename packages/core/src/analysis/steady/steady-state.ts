@@ -7,7 +7,7 @@ import type { Run } from '../../run/run.js';
 import type { Deed, Scenario } from '../../scenario/scenario.js';
 import { constantState } from './constant-state.js';
 import { type Cycle, enter, openCycle } from './cycle.js';
-import { type Held, heldSystem, holdAsked, livingHeld } from './held.js';
+import { type Held, heldSystem, holdRequested, livingHeld } from './held.js';
 import type { Mode } from './modes.js';
 import { periodicState } from './periodic-state.js';
 import { drainedWater, evenTerms, type RepeatedDeed, spreadDeeds } from './spread-actions.js';
@@ -67,13 +67,13 @@ function still(scenario: Scenario, drained: ReadonlyMap<string, number>): Scenar
 }
 
 /** Puts the mean of a cycle into force: flows, volumes and coefficients, each by its time. */
-function enterMean(regime: Regime, { stretches, period }: Cycle): void {
-  const [first] = stretches;
-  const mean = (of: (stretch: Cycle['stretches'][number]) => ArrayLike<number>): Float64Array => {
+function enterMean(regime: Regime, { segments, period }: Cycle): void {
+  const [first] = segments;
+  const mean = (of: (segment: Cycle['segments'][number]) => ArrayLike<number>): Float64Array => {
     const sums = new Float64Array(of(first).length);
-    for (const stretch of stretches) {
-      const share = (stretch.to - stretch.from) / period;
-      const values = of(stretch);
+    for (const segment of segments) {
+      const share = (segment.to - segment.from) / period;
+      const values = of(segment);
       for (let i = 0; i < sums.length; i++) sums[i] += share * values[i];
     }
     return sums;
@@ -101,11 +101,11 @@ export function steadyState(model: Model, options: SteadyOptions = {}): SteadySt
   const frozen = compileModel(still(model.scenario, drainedWater(spread)), model.parameters);
   const even = evenTerms(spread, frozen);
   const cycle = openCycle(frozen, day, options.crops ?? 'mean');
-  if (cycle.constant) enter(cycle.regime, cycle.stretches[0]);
+  if (cycle.constant) enter(cycle.regime, cycle.segments[0]);
   else enterMean(cycle.regime, cycle);
   const constant = constantState({ model: frozen, system: cycle.system, even }, cycle.start, [
     ...livingHeld(frozen),
-    ...holdAsked(frozen, options.hold ?? []),
+    ...holdRequested(frozen, options.hold ?? []),
   ]);
   const states = new Set(constant.held.flatMap((each) => each.states));
   const system = heldSystem(cycle.system, states, even);

@@ -9,8 +9,8 @@ export interface MemberNote {
   readonly reason: string;
 }
 
-/** What a tally holds, as plain data, in one form whatever the order in which it came. */
-export interface TallyState {
+/** What an accumulator holds, as plain data, in one form whatever the order in which it came. */
+export interface AccumulatorState {
   /** Members of the whole ensemble, those that are not in yet included. */
   readonly members: number;
   /** 1 for each member that is in. */
@@ -32,23 +32,23 @@ export interface TallyState {
 }
 
 /** Gathers the members of an ensemble in memory that hardly grows with their number. */
-export interface Tally {
+export interface Accumulator {
   /** Puts a member in. Throws RangeError when it is in already. */
   add(member: number, outcome: MemberOutcome): void;
   /** Whether a member, by its number from 0, is in. */
   has(member: number): boolean;
   /** Members that are in, failed ones included. */
   size(): number;
-  /** Adds what another tally of the same ensemble holds. Throws RangeError when both hold a member. */
-  merge(other: TallyState): void;
+  /** Adds what another accumulator of the same ensemble holds. Throws RangeError when both hold a member. */
+  merge(other: AccumulatorState): void;
   /** Everything held. Arrays are not copied: write it out before the next `add`. */
-  state(): TallyState;
+  state(): AccumulatorState;
   readonly series: Spreads;
   readonly limits: Spreads;
 }
 
-/** An empty tally for so many `members` of what an outline names. */
-export function openTally(outline: Outline, members: number): Tally {
+/** An empty accumulator for so many `members` of what an outline names. */
+export function openAccumulator(outline: Outline, members: number): Accumulator {
   const series = openSpreads(outline.series.length * outline.times.length, members);
   const limits = openSpreads(outline.limits.length * 2, members);
   const questions = outline.measures.length + outline.conditions.length;
@@ -99,7 +99,7 @@ export function openTally(outline: Outline, members: number): Tally {
     });
   }
 
-  function merge(other: TallyState): void {
+  function merge(other: AccumulatorState): void {
     other.done.forEach((isIn, member) => {
       if (isIn === 1) take(member);
     });

@@ -2,7 +2,7 @@ import { InputError } from '../../base/faults.js';
 import type { TableRow } from '../../library/table-row.js';
 import type { Limit } from '../../result/limit-check.js';
 import type { OpenScenario } from '../../scenario/read-scenario.js';
-import { type MemberNote, openTally, type Tally } from './accumulator.js';
+import { type MemberNote, openAccumulator, type Accumulator } from './accumulator.js';
 import {
   type Basis,
   basisOf,
@@ -43,8 +43,8 @@ export interface LimitOdds extends Limit {
   readonly total: Bands;
 }
 
-/** What was asked of every member and what came out. */
-export interface AskedSummary extends Summary {
+/** One measure over all members. */
+export interface MeasureSummary extends Summary {
   readonly text: string;
   readonly unit: string;
   /** The first member that had no answer, and why. */
@@ -52,7 +52,7 @@ export interface AskedSummary extends Summary {
 }
 
 /** A condition: its margin over the members, and how many hold it. */
-export interface KeptSummary extends AskedSummary {
+export interface ConditionSummary extends MeasureSummary {
   /** Members that hold it. */
   readonly holds: number;
   /** holds / answered. */
@@ -71,16 +71,16 @@ export interface EnsembleResult {
   readonly times: readonly number[];
   readonly series: readonly SeriesBands[];
   readonly limits: readonly LimitOdds[];
-  readonly measures: readonly AskedSummary[];
-  readonly conditions: readonly KeptSummary[];
+  readonly measures: readonly MeasureSummary[];
+  readonly conditions: readonly ConditionSummary[];
 }
 
-function bandsOfSeries(outline: Outline, tally: Tally): readonly SeriesBands[] {
+function bandsOfSeries(outline: Outline, accumulator: Accumulator): readonly SeriesBands[] {
   const width = outline.times.length;
   return outline.series.map(({ name, unit }, index) => {
     const column = (p: number): Float64Array =>
-      Float64Array.from(outline.times, (_, i) => tally.series.quantile(index * width + i, p));
-    const widths = outline.times.map((_, i) => tally.series.width(index * width + i));
+      Float64Array.from(outline.times, (_, i) => accumulator.series.quantile(index * width + i, p));
+    const widths = outline.times.map((_, i) => accumulator.series.width(index * width + i));
     const resolution = widths.reduce((most, each) => Math.max(most, each), 0);
     return {
       name,
@@ -93,10 +93,14 @@ function bandsOfSeries(outline: Outline, tally: Tally): readonly SeriesBands[] {
   });
 }
 
-/** What a tally says of an ensemble, whole or not. */
-export function ensembleResult(outline: Outline, sampling: Sampling, tally: Tally): EnsembleResult {
-  const { judged, passed, answers, holds, failed, unanswered } = tally.state();
-  const questions = [...outline.measures, ...outline.conditions].map(({ text, unit }, i): AskedSummary => ({
+/** What an accumulator says of an ensemble, whole or not. */
+export function ensembleResult(
+  outline: Outline,
+  sampling: Sampling,
+  accumulator: Accumulator,
+): EnsembleResult {
+  const { judged, passed, answers, holds, failed, unanswered } = accumulator.state();
+  const summaries = [...outline.measures, ...outline.conditions].map(({ text, unit }, i): MeasureSummary => ({
     text,
     unit,
     ...summaryOf(answers[i]),
@@ -104,23 +108,23 @@ export function ensembleResult(outline: Outline, sampling: Sampling, tally: Tall
   }));
   return {
     sampling,
-    ran: tally.size(),
+    ran: accumulator.size(),
     failed,
     drawn: outline.rows,
     times: outline.times,
-    series: bandsOfSeries(outline, tally),
+    series: bandsOfSeries(outline, accumulator),
     limits: outline.limits.map((limit, i) => ({
       ...limit,
       judged: judged[i],
       passed: passed[i],
       probability: passed[i] / judged[i],
-      first: bandsOf((p) => tally.limits.quantile(2 * i, p)),
-      total: bandsOf((p) => tally.limits.quantile(2 * i + 1, p)),
+      first: bandsOf((p) => accumulator.limits.quantile(2 * i, p)),
+      total: bandsOf((p) => accumulator.limits.quantile(2 * i + 1, p)),
     })),
-    measures: questions.slice(0, outline.measures.length),
-    conditions: questions.slice(outline.measures.length).map((question, i) => {
+    measures: summaries.slice(0, outline.measures.length),
+    conditions: summaries.slice(outline.measures.length).map((summary, i) => {
       const held = holds[i].reduce((sum, each) => sum + each, 0);
-      return { ...question, holds: held, share: held / question.answered };
+      return { ...summary, holds: held, share: held / summary.answered };
     }),
   };
 }
@@ -129,16 +133,19 @@ export function ensembleResult(outline: Outline, sampling: Sampling, tally: Tall
  * Runs members of an ensemble by their number, 0 to N - 1, each on its own. Throws InputError for a sampling that cannot
  * be.
  * @param open the system, read
- * @param basis what is drawn and what is asked of each member, as `basisOf` gives it
+ * @param basis what is drawn, and the measures and conditions of each member, as `basisOf` gives it
  * @param sampling how members are drawn
- * @param options relative `tolerance` of the integration (default as for `simulate`), and `room`, which gives the array
+ * @param options relative `tolerance` of the integration (default as for `simulate`), and `allocate`, which gives the array
  *   for so many numbers of the series of a member (default: a new one each)
  */
 export function openMembers(
   open: OpenScenario,
   { rows, measures, conditions }: Pick<Basis, 'rows' | 'measures' | 'conditions'>,
   sampling: Sampling,
-  { room, ...options }: { readonly tolerance?: number; readonly room?: (size: number) => Float64Array } = {},
+  {
+    allocate,
+    ...options
+  }: { readonly tolerance?: number; readonly allocate?: (size: number) => Float64Array } = {},
 ): (member: number) => MemberOutcome {
   const runAt = openRuns(open, rows, { ...options, reuse: true });
   const draw = openSampling(
@@ -147,7 +154,7 @@ export function openMembers(
   );
   return (member) => {
     try {
-      return memberOf(runAt(draw(member)), measures, conditions, room);
+      return memberOf(runAt(draw(member)), measures, conditions, allocate);
     } catch (error) {
       if (error instanceof InputError) return { kind: 'failed', reason: error.message };
       throw error;
@@ -157,9 +164,9 @@ export function openMembers(
 
 /**
  * An ensemble run in one go: members drawn from the ranges of every number that the system uses, bands of
- * every series, the odds of passing each limit, and what was asked. A member whose run breaks off is
+ * every series, the odds of passing each limit, and every measure and condition. A member whose run breaks off is
  * counted and named, and in no band. `tolerance` is the relative one of the integration.
- * Throws InputError for a sampling or questions that cannot be.
+ * Throws InputError for a sampling, measures or conditions that cannot be.
  */
 export function ensembleOf(
   open: OpenScenario,
@@ -169,7 +176,7 @@ export function ensembleOf(
 ): EnsembleResult {
   const basis = basisOf(open, questions, options);
   const run = openMembers(open, basis, sampling, options);
-  const tally = openTally(basis, sampling.members);
-  for (let member = 0; member < sampling.members; member++) tally.add(member, run(member));
-  return ensembleResult(basis, sampling, tally);
+  const accumulator = openAccumulator(basis, sampling.members);
+  for (let member = 0; member < sampling.members; member++) accumulator.add(member, run(member));
+  return ensembleResult(basis, sampling, accumulator);
 }

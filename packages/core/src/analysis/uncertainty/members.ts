@@ -13,7 +13,7 @@ import { type Condition, conditionOf } from '../measures/condition.js';
 import { type Measure, measureOf } from '../measures/measure.js';
 import { NoAnswerError } from '../measures/phrase.js';
 
-/** What is asked of every run, in words: see `measureOf` and `conditionOf`. */
+/** Measures and conditions of every run, as text: see `measureOf` and `conditionOf`. */
 export interface Questions {
   readonly measures: readonly string[];
   readonly conditions: readonly string[];
@@ -43,28 +43,28 @@ export interface Basis extends Outline {
   readonly conditions: readonly Condition[];
 }
 
-const asked = ({ text, unit }: Pick<Measure, 'text' | 'unit'>): Pick<Measure, 'text' | 'unit'> => ({
+const textAndUnit = ({ text, unit }: Pick<Measure, 'text' | 'unit'>): Pick<Measure, 'text' | 'unit'> => ({
   text,
   unit,
 });
 
-/** The plain part of a basis, to be kept with what was tallied. */
+/** The plain part of a basis, to be saved with what was accumulated. */
 export function outlineOf(basis: Basis): Outline {
   const { title, rows, series, limits, times, scenario, hash } = basis;
-  const measures = basis.measures.map(asked);
-  const conditions = basis.conditions.map(asked);
+  const measures = basis.measures.map(textAndUnit);
+  const conditions = basis.conditions.map(textAndUnit);
   return { title, measures, conditions, rows, series, limits, times, scenario, hash };
 }
 
-/** Looks at everything that is asked, so that the numbers it reads are known. */
-function askAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' | 'conditions'>): void {
-  const asking = [
+/** Evaluates every measure and condition, so that the numbers they read are known. */
+function evaluateAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' | 'conditions'>): void {
+  const evaluations = [
     ...measures.map((measure) => () => measure.of(run)),
     ...conditions.map((condition) => () => condition.margin(run)),
   ];
-  for (const ask of asking) {
+  for (const evaluate of evaluations) {
     try {
-      ask();
+      evaluate();
     } catch (error) {
       if (!(error instanceof NoAnswerError)) throw error;
     }
@@ -72,11 +72,11 @@ function askAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' | 'co
 }
 
 /**
- * Runs a system once with the numbers as they stand, to see which of them it uses and what it can be asked.
+ * Runs a system once with the numbers as they stand, to see which of them it uses and what can be measured of it.
  * A number that only other draws would use (a process that never works here) is not drawn.
  *
- * Throws InputError with the faults of the questions.
- * @param options relative `tolerance` of the integration, and where the questions were written, for messages
+ * Throws InputError with the faults of the measures and conditions.
+ * @param options relative `tolerance` of the integration, and where they were written, for messages
  */
 export function basisOf(
   open: OpenScenario,
@@ -92,7 +92,7 @@ export function basisOf(
   const run = simulate(model, simulation);
   const series = allSeries(run);
   limitsOf(run, series);
-  askAll(run, { measures, conditions });
+  evaluateAll(run, { measures, conditions });
   const rows = [...new Set([...used, ...parameters.used()])]
     .sort()
     .map((id) => parameters.row(id))
@@ -118,7 +118,7 @@ export interface Answer {
   readonly reason?: string;
 }
 
-/** What an ensemble keeps of one member: a whole run, or why it failed. Holds no more than plain data. */
+/** What an ensemble takes from one member: a whole run, or why it failed. Holds no more than plain data. */
 export type MemberOutcome =
   | {
       readonly kind: 'done';
@@ -132,13 +132,13 @@ export type MemberOutcome =
     }
   | { readonly kind: 'failed'; readonly reason: string };
 
-/** Numbers kept of a limit. */
+/** Numbers taken of a limit. */
 export const LIMIT_NUMBERS = 3;
 
 /** The answer of a run, or its reason for having none. */
-function answerOf(ask: () => number): Answer {
+function answerOf(evaluate: () => number): Answer {
   try {
-    return { value: ask() };
+    return { value: evaluate() };
   } catch (error) {
     if (error instanceof NoAnswerError) return { value: Number.NaN, reason: error.message };
     throw error;
@@ -152,24 +152,28 @@ function reasonOf(run: Run): string {
 }
 
 /**
- * Takes from a run what an ensemble keeps of it.
- * @param room gives the array for so many numbers of the series; default: a new one
+ * Takes from a run what an ensemble needs of it.
+ * @param allocate gives the array for so many numbers of the series; default: a new one
  */
 export function memberOf(
   run: Run,
   measures: readonly Measure[],
   conditions: readonly Condition[],
-  room: (size: number) => Float64Array = (size) => new Float64Array(size),
+  allocate: (size: number) => Float64Array = (size) => new Float64Array(size),
 ): MemberOutcome {
   if (run.outcome.kind !== 'done') return { kind: 'failed', reason: reasonOf(run) };
   const all = allSeries(run);
   const width = run.samples.length;
-  const series = room(all.length * width);
+  const series = allocate(all.length * width);
   all.forEach(({ values }, i) => {
     series.set(values, i * width);
   });
-  const stood = limitsOf(run, all);
-  const limits = stood.flatMap(({ judged, first = Number.NaN, total }) => [judged ? 1 : 0, first, total]);
+  const limitResults = limitsOf(run, all);
+  const limits = limitResults.flatMap(({ judged, first = Number.NaN, total }) => [
+    judged ? 1 : 0,
+    first,
+    total,
+  ]);
   return {
     kind: 'done',
     series,
@@ -178,7 +182,7 @@ export function memberOf(
     conditions: conditions.map((condition) => {
       let holds = false;
       const answer = answerOf(() => {
-        const judgement = condition.judge(run, stood);
+        const judgement = condition.judge(run, limitResults);
         holds = judgement.holds;
         return judgement.margin;
       });

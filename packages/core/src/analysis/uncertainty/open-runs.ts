@@ -26,7 +26,7 @@ function valueOf(row: TableRow, u: number): number {
 }
 
 /** The values of rows at uniform numbers (0..1), one for each, by id. Throws RangeError where a row has no legal value. */
-export function valuesAt(rows: readonly TableRow[], u: ArrayLike<number>): ReadonlyMap<string, number> {
+export function drawnValues(rows: readonly TableRow[], u: ArrayLike<number>): ReadonlyMap<string, number> {
   return new Map(rows.map((row, i) => [row.id, valueOf(row, u[i])]));
 }
 
@@ -54,7 +54,7 @@ export function openRuns(
   const simulation = { ...options, ...(room && { room }) };
   return (u) => {
     room?.clear();
-    const values = valuesAt(rows, u);
+    const values = drawnValues(rows, u);
     const scenario = open.again(parametersAt(values, given));
     return simulate(compileModel(scenario, parametersAt(values, given), { closureDraws: 0 }), simulation);
   };

@@ -46,7 +46,7 @@ function entered(issues: readonly Issue[]): boolean {
   return issues.every((issue) => issue.path.length > 0 || issue.code !== 'invalid_type');
 }
 
-const kindWords: Readonly<Record<string, string>> = {
+const kindNames: Readonly<Record<string, string>> = {
   record: 'a map',
   object: 'a map',
   array: 'a list',
@@ -61,7 +61,7 @@ function complaintOf(issue: Issue): Complaint {
   if (said.problem !== issue.message) return said;
   if (issue.code === 'invalid_type') {
     const problem = /received undefined$/.test(issue.message) ? 'missing' : 'wrong kind of value';
-    return { problem, expected: kindWords[issue.expected] ?? issue.expected };
+    return { problem, expected: kindNames[issue.expected] ?? issue.expected };
   }
   if (issue.code === 'too_small' || issue.code === 'too_big') {
     const [low, bound] = issue.code === 'too_small' ? [true, issue.minimum] : [false, issue.maximum];

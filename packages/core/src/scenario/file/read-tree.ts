@@ -172,9 +172,10 @@ class TreeReader {
       }
       const name = typeof key.value === 'string' ? key.value : (key.source ?? '');
       // What an alias leads to was looked at where it was written.
-      const told = this.aliases > 0;
+      const inAlias = this.aliases > 0;
       if (name === '__proto__') this.fault(place, 'a key that cannot be used', { got: name });
-      else if (entries.has(name) && !told) this.fault(place, 'key written twice', { got: name.slice(0, 60) });
+      else if (entries.has(name) && !inAlias)
+        this.fault(place, 'key written twice', { got: name.slice(0, 60) });
       else entries.set(name, { origin: place, node: this.read(value, place, depth + 1) });
     }
     return { kind: 'map', origin, entries };
@@ -204,19 +205,19 @@ export function readTree(text: string, file: string): TreeReading {
   const lost = document.errors.findIndex(({ code }) => code === 'UNEXPECTED_TOKEN');
   const errors = document.errors.filter(({ code }, index) => code !== 'UNEXPECTED_TOKEN' || index === lost);
   // What follows a fault in its line comes of it.
-  const told = new Set<number>();
+  const reported = new Set<number>();
   const found = [...errors, ...document.warnings].filter(({ pos }) => {
     const { line } = lines.linePos(pos[0]);
-    return !told.has(line) && told.add(line);
+    return !reported.has(line) && reported.add(line);
   });
   const broken = found.slice(0, limits.syntax).map(({ code, message, pos }): Fault => ({
     ...reader.origin(pos[0]),
     problem: meanings[code] ?? `not YAML: ${firstLine(message)}`,
   }));
-  const untold = found[limits.syntax];
-  if (untold !== undefined) {
+  const unreported = found[limits.syntax];
+  if (unreported !== undefined) {
     const problem = `${found.length - limits.syntax} more faults of syntax from here on`;
-    broken.push({ ...reader.origin(untold.pos[0]), problem });
+    broken.push({ ...reader.origin(unreported.pos[0]), problem });
   }
   if (document.errors.length > 0) return { tree: undefined, faults: broken };
   const tree = reader.read(document.contents, { file, line: 1, column: 1 }, 0);

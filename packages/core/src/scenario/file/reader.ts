@@ -104,11 +104,11 @@ export class Reader {
     const node = nodeAt(this.tree, path);
     const result = schema.safeParse(node === undefined || isEmpty(node) ? undefined : plainOf(node));
     if (result.success) return result.data;
-    const told = new Set<string>();
+    const reported = new Set<string>();
     for (const { path: at, aboutKey, ...complaint } of placeIssues(result.error.issues, path)) {
       // One fault a value: a second complaint about it comes of the first.
-      if (told.has(describePath(at))) continue;
-      told.add(describePath(at));
+      if (reported.has(describePath(at))) continue;
+      reported.add(describePath(at));
       const { problem, ...rest } = { ...complaint, ...commaSlip(this.tree, at, complaint.problem) };
       this.fault(at, problem, rest, aboutKey);
     }

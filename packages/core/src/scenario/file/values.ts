@@ -97,16 +97,16 @@ export function truth(description: string): Reads<boolean, boolean> {
 }
 
 /** One of a few words. */
-export function choice<const Words extends readonly [string, ...string[]]>(
+export function choice<const Options extends readonly [string, ...string[]]>(
   description: string,
-  words: Words,
-): Reads<Words[number], Words[number]> {
-  const expected = `one of ${words.join(', ')}`;
+  options: Options,
+): Reads<Options[number], Options[number]> {
+  const expected = `one of ${options.join(', ')}`;
   return z
-    .enum(words, {
+    .enum(options, {
       error: ({ input }) => {
         if (typeof input !== 'string') return kindComplaint(input, expected);
-        const guess = nearest(input, words);
+        const guess = nearest(input, options);
         return complain({
           problem: 'unknown word',
           expected,
@@ -155,8 +155,8 @@ export function formByKey<Keyed, Other>(
 ): Reads<Keyed | Other> {
   return z.union([other, keyed], {
     error: ({ input }) => {
-      const told = typeof input === 'object' && input !== null && key in input;
-      return complain({ problem: 'of neither form', form: told ? 1 : 0 });
+      const present = typeof input === 'object' && input !== null && key in input;
+      return complain({ problem: 'of neither form', form: present ? 1 : 0 });
     },
   });
 }

@@ -58,13 +58,13 @@ function parseFlow(
   reader.known(to, vessels, [...path, 'to'], 'vessel');
   if (pump !== undefined) reader.known(pump, pumps, [...path, 'pump'], 'pump');
   if (from === to) reader.fault([...path, 'to'], 'a flow from a vessel to itself');
-  const pumpWords = 'pump and rate for a pumped flow, or share for a flow by gravity';
+  const pumpExpected = 'pump and rate for a pumped flow, or share for a flow by gravity';
   if (pump !== undefined && rate === undefined)
-    reader.fault([...path, 'rate'], 'missing', { expected: pumpWords });
+    reader.fault([...path, 'rate'], 'missing', { expected: pumpExpected });
   if (pump === undefined && rate !== undefined)
-    reader.fault([...path, 'pump'], 'missing', { expected: pumpWords });
+    reader.fault([...path, 'pump'], 'missing', { expected: pumpExpected });
   if (share !== undefined && (pump !== undefined || rate !== undefined)) {
-    reader.fault([...path, 'share'], 'a share of a pumped flow', { expected: pumpWords });
+    reader.fault([...path, 'share'], 'a share of a pumped flow', { expected: pumpExpected });
   }
   return reader.faults.length > before ? undefined : given;
 }

@@ -52,7 +52,7 @@ const defaultDate = '2001-01-01';
 const defaultSeed = 1;
 
 /** Most outputs of one run, and most outputs of all vessels: about a gigabyte is kept. */
-const most = { outputs: 1_000_000, kept: 2_000_000 };
+const most = { outputs: 1_000_000, values: 2_000_000 };
 
 /** Length, clock and weather of the run: what every other section is read against. */
 export interface RunFrame {
@@ -153,9 +153,9 @@ export function readRun(reader: Reader, over: { readonly days?: number }): RunFr
 /** Bounds what a run keeps before it is begun: outputs times vessels. */
 export function checkKept(reader: Reader, { days, every }: RunFrame, vessels: number): void {
   const outputs = Math.ceil(days / every);
-  if (outputs > most.outputs || outputs * vessels <= most.kept) return;
+  if (outputs > most.outputs || outputs * vessels <= most.values) return;
   reader.fault(['every'], 'too many outputs for so many vessels', {
     got: `${outputs} outputs of ${vessels} vessels`,
-    expected: `at most ${most.kept} outputs times vessels`,
+    expected: `at most ${most.values} outputs times vessels`,
   });
 }

@@ -10,7 +10,7 @@ import {
   openMembers,
   openRuns,
   openScenarioText,
-  openTally,
+  openAccumulator,
   parametersAt,
   seriesOf,
   type Sampling,
@@ -120,18 +120,18 @@ describe('an ensemble of few members', () => {
   });
 
   it('counts and names members that break off, and keeps them out of the bands', () => {
-    const tally = openTally(basis, 3);
-    tally.add(2, { kind: 'failed', reason: 'singular on day 3' });
-    tally.add(0, members(0));
-    tally.add(1, { kind: 'failed', reason: 'not-finite on day 1' });
-    const told = ensembleResult(basis, { ...sampling, members: 3 }, tally);
+    const accumulator = openAccumulator(basis, 3);
+    accumulator.add(2, { kind: 'failed', reason: 'singular on day 3' });
+    accumulator.add(0, members(0));
+    accumulator.add(1, { kind: 'failed', reason: 'not-finite on day 1' });
+    const told = ensembleResult(basis, { ...sampling, members: 3 }, accumulator);
     expect(told.failed).toEqual([
       { member: 1, reason: 'not-finite on day 1' },
       { member: 2, reason: 'singular on day 3' },
     ]);
-    expect([told.ran, told.measures[0].answered, tally.series.count(0)]).toEqual([3, 1, 1]);
+    expect([told.ran, told.measures[0].answered, accumulator.series.count(0)]).toEqual([3, 1, 1]);
     expect(() => {
-      tally.add(1, { kind: 'failed', reason: 'again' });
+      accumulator.add(1, { kind: 'failed', reason: 'again' });
     }).toThrow('member 1 is in already');
   });
 });

@@ -12,7 +12,7 @@ import {
   sobolIndices,
   type SobolAnswer,
 } from '@leat/core';
-import { valuesAt } from '../../../../../packages/core/src/analysis/uncertainty/open-runs.js';
+import { drawnValues } from '../../../../../packages/core/src/analysis/uncertainty/open-runs.js';
 import { quantile } from '../../../../../packages/core/src/library/distributions.js';
 import { tableRows } from '../../../../../packages/core/src/library/table-rows.js';
 
@@ -144,7 +144,7 @@ describe('local effects', () => {
   const rows = ranged.slice(0, 30);
 
   it('of a power law are its exponents', () => {
-    const at = (u: ArrayLike<number>): number[] => [...valuesAt(rows, u).values()];
+    const at = (u: ArrayLike<number>): number[] => [...drawnValues(rows, u).values()];
     const outcome: Outcome = (u) => {
       const values = at(u);
       return values[0] * Math.sqrt(values[1]) * values[2] ** -2;
@@ -162,7 +162,7 @@ describe('local effects', () => {
   });
 
   it('are taken around the values of the tables', () => {
-    const values = valuesAt(ranged, middleOf(ranged));
+    const values = drawnValues(ranged, middleOf(ranged));
     const parameters = createParameters();
     for (const { id } of ranged) expect(values.get(id) ?? 0).toBeCloseTo(parameters.value(id), 6);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { normalProbability } from '../../../../../packages/core/src/base/normal.js';
-import { valuesAt } from '../../../../../packages/core/src/analysis/uncertainty/open-runs.js';
+import { drawnValues } from '../../../../../packages/core/src/analysis/uncertainty/open-runs.js';
 import { normalQuantile } from '../../../../../packages/core/src/base/normal.js';
 import { quantile } from '../../../../../packages/core/src/library/distributions.js';
 import { tableRows } from '../../../../../packages/core/src/library/table-rows.js';
@@ -12,7 +12,7 @@ const rowWith = (part: Partial<TableRow>): TableRow => ({ ...first, id: 'x.y', .
 describe('values at uniform numbers', () => {
   it('are the quantiles of the rows', () => {
     const rows = [...tableRows.values()].filter(({ distribution }) => distribution !== 'fixed');
-    const values = valuesAt(
+    const values = drawnValues(
       rows,
       rows.map((_, i) => (i + 0.5) / rows.length),
     );
@@ -22,9 +22,9 @@ describe('values at uniform numbers', () => {
   it('stay above 0 where the range does, even in the far tail of a normal distribution, and always alike', () => {
     const row = rowWith({ distribution: 'normal', value: 1, low: 0.1, high: 2 });
     expect(quantile(row, 1e-6)).toBeLessThan(0);
-    const value = valuesAt([row], [1e-6]).get('x.y');
+    const value = drawnValues([row], [1e-6]).get('x.y');
     expect(value).toBeGreaterThan(0);
-    expect(valuesAt([row], [1e-6]).get('x.y')).toBe(value);
+    expect(drawnValues([row], [1e-6]).get('x.y')).toBe(value);
   });
 });
 

@@ -10,23 +10,28 @@ export type Store =
   | { readonly kind: 'size'; readonly name: string; readonly value: number };
 
 /** A quantity that `why` can split: an amount, or an amount per another. */
-export interface Measure {
+export interface WhyQuantity {
   readonly name: string;
   readonly unit: string;
   readonly amount: Store;
   readonly per?: Store;
   /** The same quantity over the whole system, for a concentration in one vessel. */
-  readonly whole?: Measure;
+  readonly whole?: WhyQuantity;
 }
 
 const statesOf = (model: Model, component: Component, within: (cell: number) => boolean): number[] =>
   model.layout.states.flatMap((state, i) => (state.component === component && within(state.cell) ? [i] : []));
 
 /** Water components of some vessels: as a concentration (with the whole beside it) and as an amount. */
-function inWater(run: Run, place: string, cells: readonly number[], wholes: readonly Measure[]): Measure[] {
+function inWater(
+  run: Run,
+  place: string,
+  cells: readonly number[],
+  wholes: readonly WhyQuantity[],
+): WhyQuantity[] {
   const { model } = run;
   const units = new Map(vesselSources(run).map(({ name, unit }) => [name, unit]));
-  return waterComponents.flatMap((component): Measure[] => {
+  return waterComponents.flatMap((component): WhyQuantity[] => {
     const states = statesOf(model, component, (cell) => cells.includes(cell));
     const amount = { kind: 'states', states } as const;
     const whole = wholes.find(({ name }) => name === `${component}@system`);
@@ -44,11 +49,11 @@ function inWater(run: Run, place: string, cells: readonly number[], wholes: read
 }
 
 /** Water and what stands in some vessels: volume, biofilm (per surface and whole), settled solids. */
-function inVessels(model: Model, place: string, cells: readonly number[]): Measure[] {
+function inVessels(model: Model, place: string, cells: readonly number[]): WhyQuantity[] {
   const { vessels } = model.scenario;
   const value = cells.reduce((total, cell) => total + vessels[cell].surface, 0);
   const per = { kind: 'size', name: `surface of ${place}`, value } as const;
-  const held = (component: 'aob' | 'nob' | 'settled'): Measure[] => {
+  const held = (component: 'aob' | 'nob' | 'settled'): WhyQuantity[] => {
     const states = statesOf(model, component, (cell) => cells.includes(cell));
     if (states.length === 0) return [];
     const amount = { kind: 'states', states } as const;
@@ -68,7 +73,7 @@ function inVessels(model: Model, place: string, cells: readonly number[]): Measu
 }
 
 /** Fish of some cohorts, if there are any: mass, number, mean mass. */
-function fishMeasures(model: Model, place: string, cohorts: readonly number[]): Measure[] {
+function fishQuantities(model: Model, place: string, cohorts: readonly number[]): WhyQuantity[] {
   if (cohorts.length === 0) return [];
   const { fish } = model.layout;
   const mass = { kind: 'states', states: cohorts.map((cohort) => fish[cohort].mass) } as const;
@@ -81,7 +86,7 @@ function fishMeasures(model: Model, place: string, cohorts: readonly number[]): 
 }
 
 /** Standing crop of some plantings, if there are any: dry mass and nitrogen. */
-function cropMeasures(model: Model, place: string, plantings: readonly number[]): Measure[] {
+function cropQuantities(model: Model, place: string, plantings: readonly number[]): WhyQuantity[] {
   if (plantings.length === 0) return [];
   const batches = model.layout.batches.filter(({ planting }) => plantings.includes(planting));
   const states = (which: 'mass' | 'nitrogen'): Store => ({
@@ -99,7 +104,7 @@ function cropMeasures(model: Model, place: string, plantings: readonly number[])
  * those of the series; beside them `-amount` for what a series gives per volume or surface, and
  * `@system` for all vessels, cohorts or plantings together (a concentration: the mean of all water).
  */
-export function measuresOf(run: Run): readonly Measure[] {
+export function quantitiesOf(run: Run): readonly WhyQuantity[] {
   const { model } = run;
   const { layout, scenario } = model;
   const all = [...layout.cells.keys()];
@@ -109,11 +114,11 @@ export function measuresOf(run: Run): readonly Measure[] {
       ...inWater(run, name, [cell], whole),
       ...inVessels(model, name, [cell]),
     ]),
-    ...scenario.cohorts.flatMap(({ name }, cohort) => fishMeasures(model, name, [cohort])),
-    ...scenario.plantings.flatMap(({ name }, planting) => cropMeasures(model, name, [planting])),
+    ...scenario.cohorts.flatMap(({ name }, cohort) => fishQuantities(model, name, [cohort])),
+    ...scenario.plantings.flatMap(({ name }, planting) => cropQuantities(model, name, [planting])),
     ...whole,
     ...inVessels(model, 'system', all),
-    ...fishMeasures(model, 'system', [...scenario.cohorts.keys()]),
-    ...cropMeasures(model, 'system', [...scenario.plantings.keys()]),
+    ...fishQuantities(model, 'system', [...scenario.cohorts.keys()]),
+    ...cropQuantities(model, 'system', [...scenario.plantings.keys()]),
   ];
 }
