@@ -40,11 +40,11 @@ describe('a date as people write it', () => {
 
 describe('which comes first, day or month', () => {
   it.each([
-    [['1/3/26', '13/3/26'], { order: 'day-month-year', told: 'a date with a first figure above 12' }],
-    [['3/1/26', '3/13/26'], { order: 'month-day-year', told: 'a date with a second figure above 12' }],
-    [['3/1/26', '3/2/26', '3/5/26'], { order: 'month-day-year', told: 'the rows run on day by day' }],
-    [['1/3/26', '2/3/26', '5/3/26'], { order: 'day-month-year', told: 'the rows run on day by day' }],
-    [['2026-03-01', '4/4/26'], { order: 'day-month-year', told: 'no date is open to doubt' }],
+    [['1/3/26', '13/3/26'], { order: 'day-month-year', evidence: 'a date with a first figure above 12' }],
+    [['3/1/26', '3/13/26'], { order: 'month-day-year', evidence: 'a date with a second figure above 12' }],
+    [['3/1/26', '3/2/26', '3/5/26'], { order: 'month-day-year', evidence: 'the rows run on day by day' }],
+    [['1/3/26', '2/3/26', '5/3/26'], { order: 'day-month-year', evidence: 'the rows run on day by day' }],
+    [['2026-03-01', '4/4/26'], { order: 'day-month-year', evidence: 'no date is open to doubt' }],
     [['13/3/26', '3/14/26'], { problem: 'some dates have the day first, others the month' }],
     [['3/4/26'], { problem: 'the dates do not say whether day or month comes first' }],
   ])('%j', (texts, expected) => {
