@@ -14,13 +14,28 @@ export function quantityComplaint(input: unknown, expected: string): string {
     : kindComplaint(input, expected);
 }
 
-/** A written quantity such as `"450 L"`, read into the internal unit of its dimension. */
-export function quantity(dimension: Dimension, description = ''): Reads<number, string> {
+/**
+ * Descriptions of keys close with what the reference of the file and editors show apart: `; range: ...`, then
+ * `; default: ...`. A range that the caller did not write is put in its place.
+ */
+function withRange(description: string, range: string): string {
+  if (description.includes('; range: ')) return description;
+  const [what = '', ...rest] = description.split(/(?=; default: )/);
+  return `${what}; range: ${range}${rest.join('')}`;
+}
+
+/** A description without its range and default, as messages say it. */
+export function described(description: string): string {
+  return description.replace(/; (?:range|default): .*$/, '');
+}
+
+/** A written quantity such as `"450 L"`, read into the internal unit of its dimension. Only temperatures go below 0. */
+export function quantity(dimension: Dimension, description: string): Reads<number, string> {
   const expected = describeDimension(dimension);
   return z
     .string({ error: ({ input }) => quantityComplaint(input, expected) })
     .meta({
-      description: description === '' ? expected : description,
+      description: dimension === 'temperature' ? description : withRange(description, '0 or more'),
       examples: [...exampleQuantities(dimension)],
     })
     .transform((text, context) => {
@@ -32,8 +47,8 @@ export function quantity(dimension: Dimension, description = ''): Reads<number, 
 }
 
 /** A quantity that must be more than zero. */
-export function positive(dimension: Dimension, description = ''): Reads<number, string> {
-  return quantity(dimension, description).refine((value) => value > 0, {
+export function positive(dimension: Dimension, description: string): Reads<number, string> {
+  return quantity(dimension, withRange(description, 'more than 0')).refine((value) => value > 0, {
     error: () => complain({ problem: 'must be more than zero', expected: describeDimension(dimension) }),
   });
 }
@@ -47,7 +62,10 @@ export function share(
   const expected = `a share from ${range}, such as "60 %" or 0.6`;
   return z
     .union([z.number(), z.string()], { error: ({ input }) => kindComplaint(input, expected) })
-    .meta({ description, examples: ['60 %', 0.6] })
+    .meta({
+      description: withRange(description, bounds === 'any' ? '0 or more' : range),
+      examples: ['60 %', 0.6],
+    })
     .transform((written, context) => {
       const answer = typeof written === 'number' ? { value: written } : parseQuantity(written, 'share');
       if (!('value' in answer)) {
@@ -88,7 +106,8 @@ export function count(description: string, low: number, high: number): Reads<num
 
 /** Words: a name used here, a title, a file. */
 export function word(description: string): Reads<string, string> {
-  return z.string({ error: ({ input }) => kindComplaint(input, description) }).meta({ description });
+  const expected = described(description);
+  return z.string({ error: ({ input }) => kindComplaint(input, expected) }).meta({ description });
 }
 
 /** `true` or `false`. */

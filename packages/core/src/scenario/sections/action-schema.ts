@@ -9,7 +9,11 @@ const cohort = word('a cohort of `fish`');
 const planting = word('a name of `plantings`');
 const vessel = word('a name of `vessels`');
 
-const take = { cohort, share: share('share of the fish').optional(), number: fishCount.optional() };
+const take = {
+  cohort,
+  share: share('share of the fish; default: none, where a number is given').optional(),
+  number: fishCount.meta({ description: 'number of fish; default: none, where a share is given' }).optional(),
+};
 
 const capText = '`stopped`, `restored` or a map with cap';
 const topUpChange = z.union(
@@ -28,18 +32,23 @@ const topUpChange = z.union(
 const feedChange = section(
   {
     cohort,
-    ration: rationSchema.optional(),
-    feed: word('a feed of the library').optional(),
-    protein: share('protein in the feed').optional(),
-    factor: number('times the ration written', 0, 10).optional(),
+    ration: rationSchema
+      .meta({ description: 'another ration; range: 0 or more; default: as it is' })
+      .optional(),
+    feed: word('a feed of the library; default: as it is').optional(),
+    protein: share('protein in the feed; default: that of the feed').optional(),
+    factor: number('times the ration written; default: as it is', 0, 10).optional(),
   },
   'another ration, feed, or a factor on the ration',
 );
 
 const change = {
   vessel,
-  volume: positive('volume', 'water changed').optional(),
-  share: share('share of the water changed').optional(),
+  volume: positive(
+    'volume',
+    'water changed; range: more than 0, at most what the vessel holds; default: none, where a share is given',
+  ).optional(),
+  share: share('share of the water changed; default: none, where a volume is given').optional(),
   water: word('a name of `waters`'),
 };
 
@@ -56,13 +65,13 @@ const verbs = {
       cohort,
       to: word('the cohort they join'),
       share: share('share of the fish moved'),
-      'relative-mass': number('their mean mass over that of the cohort', 0.1, 10).optional(),
+      'relative-mass': number('their mean mass over that of the cohort; default: 1', 0.1, 10).optional(),
     },
     'move a share of a cohort to another',
   ).optional(),
   plant: planting.optional(),
   'harvest-crop': section(
-    { planting, replant: truth('plant again at once').optional() },
+    { planting, replant: truth('plant again at once; default: true').optional() },
     'harvest now',
   ).optional(),
   'leave-empty': planting.optional(),
@@ -76,7 +85,7 @@ const verbs = {
   'cart-water': section(
     {
       volume: positive('volume', 'water brought; what does not fit runs over'),
-      water: word('a name of `waters`; into a rain tank: the water it holds').optional(),
+      water: word('a name of `waters`; default: into a rain tank, the water it holds').optional(),
       into: choice('where it is poured; default: the rain tank where there is one', [
         'rain-tank',
         'reservoir',
@@ -96,8 +105,8 @@ const verbs = {
   clean: section(
     {
       vessel,
-      biofilm: share('share of the biofilm removed').optional(),
-      solids: share('share of settled solids removed').optional(),
+      biofilm: share('share of the biofilm removed; default: 0').optional(),
+      solids: share('share of settled solids removed; default: 0').optional(),
     },
     'clean a vessel',
   ).optional(),
@@ -109,7 +118,7 @@ const verbs = {
     {
       vessel,
       share: share('share of settled solids'),
-      water: quantity('volume', 'water that goes with them').optional(),
+      water: quantity('volume', 'water that goes with them; default: 0').optional(),
     },
     'drain settled solids',
   ).optional(),
@@ -121,11 +130,11 @@ export const deedSchema = section(verbs, 'what is done');
 /** One action of `actions`: when, and one verb. */
 export const actionSchema = section(
   {
-    at: moment('when, or first when').optional(),
-    from: moment('start of an interval').optional(),
-    until: moment('end of an interval or of repeating: not on that moment').optional(),
-    for: positive('time', 'how long; then it is undone').optional(),
-    every: positive('time', 'time between one and the next').optional(),
+    at: moment('when, or first when; default: none, `from` and `until` then say it').optional(),
+    from: moment('start of an interval; default: none').optional(),
+    until: moment('end of an interval or of repeating: not on that moment; default: none').optional(),
+    for: positive('time', 'how long; then it is undone; default: for good').optional(),
+    every: positive('time', 'time between one and the next; default: once').optional(),
     ...verbs,
   },
   'something done at a time',
@@ -147,7 +156,7 @@ export const drainPlanSchema = section(
   {
     vessel,
     share: share('share of settled solids drained each time'),
-    water: quantity('volume', 'water that goes with them each time; default none').optional(),
+    water: quantity('volume', 'water that goes with them each time; default: 0').optional(),
     ...planTimes,
   },
   'a plan of draining solids',

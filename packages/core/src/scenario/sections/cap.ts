@@ -19,7 +19,10 @@ export function cap(description: string): Reads<Cap, string> {
     .string({
       error: ({ input }) => quantityComplaint(input, expected),
     })
-    .meta({ description, examples: ['160 L/d', '1 m3/week'] })
+    .meta({
+      description: description.replace(/(?=; default: |$)/, '; range: 0 or more'),
+      examples: ['160 L/d', '1 m3/week'],
+    })
     .transform((text, context): Cap => {
       const answer = parseQuantity(text, 'volume-flow');
       if ('value' in answer) {

@@ -40,11 +40,15 @@ export function daily(dimension: Dimension, description: string): Reads<DailyGiv
   const expected = `${describeDimension(dimension)}, or a map of monthly, daily or csv`;
   const shape = section(
     {
-      monthly: listed.meta({ description: 'twelve values, January first' }).optional(),
-      daily: listed.meta({ description: 'one value for each day of the run' }).optional(),
-      csv: word('a file with one row for each day of the run, under a row of column names').optional(),
-      column: word('name of the column').optional(),
-      unit: word('unit of the plain numbers in the list or the column').optional(),
+      monthly: listed.meta({ description: 'twelve values, January first; default: none' }).optional(),
+      daily: listed.meta({ description: 'one value for each day of the run; default: none' }).optional(),
+      csv: word(
+        'a file with one row for each day of the run, under a row of column names; default: none',
+      ).optional(),
+      column: word('name of the column; default: none, csv needs it').optional(),
+      unit: word(
+        'unit of the plain numbers in the list or the column; default: none, each value then writes its own',
+      ).optional(),
     },
     description,
   ).transform((given, context): DailyGiven => {

@@ -8,9 +8,14 @@ export const flowSchema = section(
   {
     from: word('the vessel it leaves'),
     to: word('the vessel it enters'),
-    pump: word('the pump that drives it').optional(),
-    rate: positive('volume-flow', 'flow while the pump runs').optional(),
-    share: share('share of what leaves the vessel by gravity; a single flow takes all').optional(),
+    pump: word('the pump that drives it; default: none, it flows by gravity').optional(),
+    rate: positive(
+      'volume-flow',
+      'flow while the pump runs; default: none, but a pumped flow needs it',
+    ).optional(),
+    share: share(
+      'share of what leaves the vessel by gravity; default: all of it, where one flow leaves; several sum to 1',
+    ).optional(),
   },
   'water led from one vessel to another',
 );

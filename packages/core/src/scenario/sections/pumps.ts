@@ -12,15 +12,20 @@ export const pumpSchema = section(
       {
         on: positive('time', 'time on'),
         off: positive('time', 'time off'),
-        offset: quantity('time', 'first switched on').optional(),
+        offset: quantity('time', 'first switched on; default: 0 d').optional(),
       },
-      'a clock that repeats',
+      'a clock that repeats; default: none, it runs always',
     ).optional(),
     inlet: quantity(
       'volume',
-      'volume of the vessel drawn from at which the pump sucks air and trips',
+      'volume of the vessel drawn from at which the pump sucks air and trips; range: 0 or more, less than the vessel ' +
+        'holds; default: 0, but a pump in the reservoir must say it',
     ).optional(),
-    restart: quantity('volume', 'volume at which it starts again').optional(),
+    restart: quantity(
+      'volume',
+      'volume at which it starts again; range: above the inlet, at most what the vessel holds; default: a full ' +
+        'vessel, but needed beside an inlet',
+    ).optional(),
   },
   'a pump: all flows that name it start and stop together',
 );

@@ -3,7 +3,7 @@ import { convert, describeDimension, type Dimension, parseQuantity } from '../..
 import { kindComplaint } from '../file/complaint.js';
 import { compact, type Reader } from '../file/reader.js';
 import type { Path } from '../file/tree.js';
-import { choice, count, positive, type Reads, section, word } from '../file/values.js';
+import { choice, count, described, positive, type Reads, section, word } from '../file/values.js';
 import { measurables } from '../measurables.js';
 import type { Deed, Measurable, Rule, TestKit } from '../scenario.js';
 import { deedSchema } from './action-schema.js';
@@ -13,7 +13,7 @@ import { readDeed } from './actions.js';
 /** A level of whatever is read: a quantity with its unit, or a bare number for pH. */
 function level(description: string): Reads<string | number, string | number> {
   return z
-    .union([z.string(), z.number()], { error: ({ input }) => kindComplaint(input, description) })
+    .union([z.string(), z.number()], { error: ({ input }) => kindComplaint(input, described(description)) })
     .meta({ description, examples: ['2 mg N/L', '4 dKH', 6.8] });
 }
 
@@ -21,22 +21,34 @@ const whenSchema = section(
   {
     read: choice('what is measured; ammonia is total ammonia nitrogen (TAN)', measurables),
     in: word('the vessel whose water is measured'),
-    above: level('acts when the reading is above this').optional(),
-    below: level('acts when the reading is below this').optional(),
-    until: level('goes on until the reading is on the other side of this').optional(),
+    above: level(
+      'acts when the reading is above this; range: of what is read; default: none, one of the two is needed',
+    ).optional(),
+    below: level(
+      'acts when the reading is below this; range: of what is read; default: none, one of the two is needed',
+    ).optional(),
+    until: level(
+      'goes on until the reading is on the other side of this; range: on the other side of the level acted on; ' +
+        'default: the level acted on',
+    ).optional(),
   },
   'a reading and the level at which something is done',
 );
 
 const kitSchema = section(
   {
-    resolution: level('readings are rounded to whole multiples of this').optional(),
-    error: level(
-      'standard deviation of a reading: a quantity, or a share of the reading such as "10 %"',
+    resolution: level(
+      'readings are rounded to whole multiples of this; range: more than 0; default: not rounded',
     ).optional(),
-    every: positive('time', 'time between two readings, whole days from day 0; default 1 d').optional(),
+    error: level(
+      'standard deviation of a reading: a quantity, or a share of the reading such as "10 %"; range: more than 0, at most 100 %; default: none',
+    ).optional(),
+    every: positive(
+      'time',
+      'time between two readings, from day 0; range: whole days; default: 1 d',
+    ).optional(),
   },
-  'how it is measured; without it every reading is true',
+  'how it is measured; default: every reading is true, one a day',
 );
 
 /** One rule of `rules`: a reading, and what is done about it. */
@@ -45,9 +57,13 @@ export const ruleSchema = section(
     when: whenSchema,
     kit: kitSchema.optional(),
     do: deedSchema,
-    undo: deedSchema.optional(),
-    wait: positive('time', 'least time between one `do` and the next').optional(),
-    most: count('most times that `do` is done in a run', 1, 100_000).optional(),
+    undo: deedSchema
+      .meta({
+        description: 'what is done when the rule lets go; default: what undoes `do`, where something does',
+      })
+      .optional(),
+    wait: positive('time', 'least time between one `do` and the next; default: none').optional(),
+    most: count('most times that `do` is done in a run; default: no limit', 1, 100_000).optional(),
   },
   'something done when a reading passes a level',
 );

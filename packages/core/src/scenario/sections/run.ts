@@ -14,19 +14,24 @@ const longestRun = 36_525;
 /** The version of the form of a file. One that changes what a file of version 1 means takes the next number. */
 const formVersion = z
   .literal(1, { error: complain({ problem: 'a file of another version', expected: 'version 1' }) })
-  .meta({ description: 'version of the form of this file; default 1' });
+  .meta({ description: 'version of the form of this file; default: 1' });
 
 /** The keys at the top of a file that are single values. */
 export const headSchema = section(
   {
     version: formVersion.optional(),
     title: word('what the system is called'),
-    note: word('whatever should be known of it').optional(),
-    days: number('length of the run in days', 0.001, longestRun),
-    every: positive('time', 'time between two outputs; default 1 d').optional(),
-    'start-date': date('calendar date of day 0; default 2001-01-01').optional(),
+    note: word('whatever should be known of it; default: none').optional(),
+    days: number('length of the run in days, a plain number', 0.001, longestRun),
+    every: positive(
+      'time',
+      'time between two outputs; range: more than 0, at most a million outputs in a run; default: 1 d',
+    ).optional(),
+    'start-date': date(
+      'calendar date of day 0; only monthly values and dates need it; default: 2001-01-01',
+    ).optional(),
     reservoir: word('the vessel that takes all change of level'),
-    seed: count('seed of the errors of test kits; default 1', 0, Number.MAX_SAFE_INTEGER).optional(),
+    seed: count('seed of the errors of test kits; default: 1', 0, Number.MAX_SAFE_INTEGER).optional(),
   },
   'the run',
 );
@@ -34,13 +39,19 @@ export const headSchema = section(
 /** The section `climate`. */
 export const climateSchema = section(
   {
-    'water-temperature': waterTemperature('temperature of the water').optional(),
+    'water-temperature': waterTemperature(
+      'temperature of the water; range: 0 to 45 degC; default: none, every vessel then gives its own',
+    ).optional(),
     'air-temperature': daily(
       'temperature',
-      'temperature of the crops; default: that of the water',
+      'temperature of the crops; range: -40 to 60 degC; default: that of the water',
     ).optional(),
-    et0: formByKey('weather', weatherSchema, daily('depth-rate', 'reference evapotranspiration outdoors')),
-    'greenhouse-factor': share('share of it that holds under glass; default 1', 'any').optional(),
+    et0: formByKey(
+      'weather',
+      weatherSchema,
+      daily('depth-rate', 'reference evapotranspiration outdoors; range: 0 to 30 mm/d'),
+    ),
+    'greenhouse-factor': share('share of it that holds under cover; default: 1', 'any').optional(),
   },
   'weather over the system',
 );

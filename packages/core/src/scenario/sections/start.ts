@@ -20,6 +20,8 @@ type BiofilmGiven =
 
 const expected = 'cycled, uncycled, a share of cycled such as "40 %", or a map of aob and nob';
 
+const biofilmText = `biofilm: ${expected}; range: shares from 0 to 1`;
+
 const biofilmSchema: Reads<BiofilmGiven> = z
   .union(
     [
@@ -35,7 +37,7 @@ const biofilmSchema: Reads<BiofilmGiven> = z
     ],
     { error: ({ input }) => kindComplaint(input, expected) },
   )
-  .meta({ description: `biofilm: ${expected}`, examples: ['cycled', 'uncycled', '40 %'] })
+  .meta({ description: biofilmText, examples: ['cycled', 'uncycled', '40 %'] })
   .transform((written, context): BiofilmGiven => {
     const refuse = (problem: string): never => {
       context.addIssue({ code: 'custom', message: complain({ problem, expected }) });
@@ -57,10 +59,16 @@ const biofilmSchema: Reads<BiofilmGiven> = z
 /** What one vessel holds at the start, where it differs. */
 export const startVesselSchema = section(
   {
-    biofilm: biofilmSchema.optional(),
-    water: startWaterSchema.optional(),
-    settled: quantity('mass', 'settled solids, dry').optional(),
-    volume: quantity('volume', 'water in the reservoir; other vessels are full').optional(),
+    biofilm: biofilmSchema.meta({ description: `${biofilmText}; default: that of the system` }).optional(),
+    water: startWaterSchema
+      .meta({ description: 'its own water, laid over that of the system; default: that of the system' })
+      .optional(),
+    settled: quantity('mass', 'settled solids, dry; default: none').optional(),
+    volume: quantity(
+      'volume',
+      'water in the reservoir; range: 0 to what it holds, other vessels are full; default: the level of the ' +
+        'float, else full',
+    ).optional(),
   },
   'state of one vessel at the start',
 );
@@ -70,7 +78,9 @@ export const startSchema = section(
   {
     biofilm: biofilmSchema,
     water: startWaterSchema,
-    saved: word('a state saved by a run, to go on from: it wins over what stands here').optional(),
+    saved: word(
+      'a state saved by a run, to go on from: it wins over what stands here; default: none',
+    ).optional(),
     vessels: z.unknown().optional(),
   },
   'state at the start',
@@ -79,8 +89,8 @@ export const startSchema = section(
 const parameterRange = section(
   {
     value: number('the number', -1e12, 1e12),
-    low: number('lowest', -1e12, 1e12).optional(),
-    high: number('highest', -1e12, 1e12).optional(),
+    low: number('lowest; default: the value, which is then not drawn', -1e12, 1e12).optional(),
+    high: number('highest; default: the value, which is then not drawn', -1e12, 1e12).optional(),
   },
   'a number of the tables given anew with its range',
 );

@@ -57,7 +57,10 @@ const clock = /^(\d{1,2}):(\d{2})\s*-\s*(\d{1,2}):(\d{2})$/;
 /** Hours of the day such as `"08:00-18:00"`, as shares of a day. */
 const hoursSchema = z
   .string({ error: ({ input }) => kindComplaint(input, 'hours such as "08:00-18:00"') })
-  .meta({ description: 'hours in which feed is given; default: all day', examples: ['08:00-18:00'] })
+  .meta({
+    description: 'hours in which feed is given; range: within one day, the second later; default: all day',
+    examples: ['08:00-18:00'],
+  })
   .transform((text, context): { from: number; to: number } => {
     const parts = clock.exec(text)?.slice(1).map(Number);
     const [fromHour = 25, fromMinute = 0, toHour = 25, toMinute = 0] = parts ?? [];
@@ -82,8 +85,8 @@ export const cohortSchema = section(
     species: word('a species of the library'),
     number: count('number of fish at the start; 0 where they come later', 0, manyFish),
     mass: positive('mass', 'mean mass of a fish at the start'),
-    ration: rationSchema.meta({ description: rationText }),
-    feed: word('a feed of the library').optional(),
+    ration: rationSchema.meta({ description: `feed given a day: ${rationText}; range: 0 or more` }),
+    feed: word('a feed of the library; default: none, where protein is given').optional(),
     protein: share('protein in the feed as fed; default: that of the feed').optional(),
     hours: hoursSchema.optional(),
   },
@@ -95,17 +98,24 @@ export const plantingSchema = section(
   {
     in: word('the vessel it grows in'),
     crop: word('a crop of the library'),
-    area: positive('area', 'whole area of the crop'),
-    cover: share('share of the area that the crop shades at full growth; default 1').optional(),
-    batches: count('batches of staggered age; default 1', 1, 60).optional(),
+    area: positive(
+      'area',
+      'whole area of the crop; range: more than 0, at most that of the vessel unless it is a channel',
+    ),
+    cover: share('share of the area that the crop shades at full growth; default: 1').optional(),
+    batches: count('batches of staggered age; default: 1', 1, 60).optional(),
     harvest: positive('time', 'age at harvest since planting; default: that of the crop').optional(),
-    after: choice('what follows the harvest; default replant', ['replant', 'empty']).optional(),
+    after: choice('what follows the harvest; default: replant', ['replant', 'empty']).optional(),
     start: choice('at the start; default: staggered for more than one batch, else new', [
       'staggered',
       'new',
       'empty',
     ]).optional(),
-    age: quantity('time', 'age of the oldest batch at the start').optional(),
+    age: quantity(
+      'time',
+      'age of the oldest batch at the start; range: 0 to the age at harvest; default: 0, of staggered batches one ' +
+        'interval short of harvest',
+    ).optional(),
   },
   'an area of one crop in one vessel',
 );

@@ -33,9 +33,12 @@ export function moment(description: string): Reads<When, string> {
 
 /** Keys that say when a plan is carried out: `at` first, then `every` so often, `until` (not on that moment). */
 export const planTimes = {
-  at: moment('first time; without it, after one `every`').optional(),
-  every: quantity('time', 'time between one and the next').optional(),
-  until: moment('the plan ends before this moment; without it, with the run').optional(),
+  at: moment('first time; default: after one `every`').optional(),
+  every: quantity(
+    'time',
+    'time between one and the next; range: more than 0; default: once, at `at`',
+  ).optional(),
+  until: moment('the plan ends before this moment; default: with the run').optional(),
 };
 
 /** Most actions of one run once repeats are written out. */

@@ -12,10 +12,10 @@ import type { RunFrame } from './run.js';
 export const rainTankSchema = section(
   {
     capacity: positive('volume', 'what it holds'),
-    volume: quantity('volume', 'what is in it at the start'),
+    volume: quantity('volume', 'what is in it at the start; range: 0 to the capacity'),
     roof: quantity('area', 'roof that drains into it'),
-    runoff: share('share of the rain on the roof that reaches it; default 1').optional(),
-    rain: daily('depth-rate', 'rain'),
+    runoff: share('share of the rain on the roof that reaches it; default: 1').optional(),
+    rain: daily('depth-rate', 'rain; range: 0 to 2 m/d'),
     water: word('what the rain holds: a name of `waters`'),
   },
   'a store of rain',
@@ -24,7 +24,7 @@ export const rainTankSchema = section(
 const source = section(
   {
     water: word('a name of `waters`'),
-    cap: cap('most in one day or one week, as written; without it, no cap').optional(),
+    cap: cap('most in one day or one week, as written; default: no cap').optional(),
   },
   'a supply',
 );
@@ -32,15 +32,20 @@ const source = section(
 /** The section `top-up`. */
 export const topUpSchema = section(
   {
-    level: positive('volume', 'volume of the reservoir at which the float closes'),
-    rate: positive('volume-flow', 'most that the valve lets in'),
-    from: z.array(
-      z.union([word('`rain-tank` or a name of `waters`'), source], {
-        error: ({ input }) =>
-          kindComplaint(input, '`rain-tank`, a name of `waters`, or a map of water and cap'),
-      }),
-      { error: ({ input }) => kindComplaint(input, 'a list of supplies, the first used first') },
+    level: positive(
+      'volume',
+      'volume of the reservoir at which the float closes; range: more than 0, at most what it holds',
     ),
+    rate: positive('volume-flow', 'most that the valve lets in'),
+    from: z
+      .array(
+        z.union([word('`rain-tank` or a name of `waters`'), source], {
+          error: ({ input }) =>
+            kindComplaint(input, '`rain-tank`, a name of `waters`, or a map of water and cap'),
+        }),
+        { error: ({ input }) => kindComplaint(input, 'a list of supplies, the first used first') },
+      )
+      .meta({ description: 'supplies, the first used first: `rain-tank`, a name of `waters`, or a map' }),
   },
   'top-up of the reservoir by a float valve',
 );

@@ -10,9 +10,12 @@ import { readWaterTemperature, waterTemperature } from './water-temperature.js';
 const drain = section(
   {
     rate: positive('volume-flow', 'what the lower outlet passes'),
-    to: positive('volume', 'volume it drains down to'),
+    to: positive(
+      'volume',
+      'volume it drains down to; range: more than 0, less than the volume of the vessel',
+    ),
   },
-  'a second, lower outlet of a bed that floods and drains',
+  'a second, lower outlet of a bed that floods and drains; default: none',
 );
 
 const media = section(
@@ -20,7 +23,7 @@ const media = section(
     type: word('a medium of the library'),
     volume: positive('volume', 'bulk volume of the medium'),
   },
-  'filling that carries biofilm',
+  'filling that carries biofilm; default: none',
 );
 
 /** Kinds of vessel; the kind sets the defaults of areas. */
@@ -41,9 +44,15 @@ export const vesselSchema = section(
   {
     kind: choice('what it is', kinds),
     volume: positive('volume', 'water it holds at its standpipe; for the reservoir, at its overflow'),
-    area: positive('area', 'area of the water or bed seen from above').optional(),
+    area: positive(
+      'area',
+      'area of the water or bed seen from above; default: none, where open, covered and floor are given',
+    ).optional(),
     media: media.optional(),
-    surface: quantity('area', 'wetted surface for biofilm, in place of walls and media reckoned').optional(),
+    surface: quantity(
+      'area',
+      'wetted surface for biofilm; default: walls and media, and the underside of rafts, as reckoned',
+    ).optional(),
     floor: quantity(
       'area',
       'floor on which solids settle; default: area, none where water keeps them moving',
@@ -53,11 +62,16 @@ export const vesselSchema = section(
       'area',
       'covered water or wet media; default: area of a raft bed, media bed or channel',
     ).optional(),
-    aeration: quantity('rate', 'oxygen transfer coefficient of the aeration at 20 degC').optional(),
-    capture: share('share of the incoming solids caught', 'below-one').optional(),
-    temperature: waterTemperature('water temperature; default: that of the climate').optional(),
-    leak: quantity('volume-flow', 'steady loss of water').optional(),
-    exchange: quantity('volume-flow', 'steady discharge for water exchange').optional(),
+    aeration: quantity(
+      'rate',
+      'oxygen transfer coefficient (kLa) of the aeration at 20 degC; default: 0',
+    ).optional(),
+    capture: share('share of the incoming solids caught; default: 0', 'below-one').optional(),
+    temperature: waterTemperature(
+      'water temperature; range: 0 to 45 degC; default: that of the climate',
+    ).optional(),
+    leak: quantity('volume-flow', 'steady loss of water; default: 0').optional(),
+    exchange: quantity('volume-flow', 'steady discharge for water exchange; default: 0').optional(),
     drain: drain.optional(),
   },
   'a well-mixed vessel',

@@ -15,7 +15,7 @@ const follow = section(
       ['air'],
     ),
     lag: positive('time', 'time constant: after it, 63 % of a step is made up'),
-    start: quantity('temperature', 'at the start; default: that of the air').optional(),
+    start: quantity('temperature', 'at the start; range: 0 to 45 degC; default: that of the air').optional(),
   },
   'water that follows the air',
 );

@@ -11,14 +11,16 @@ import type { RunFrame } from './run.js';
 
 /** Keys that say what is in water. */
 const waterKeys = {
-  like: word('a water of the library (or, at the start, of this file) for whatever is not given').optional(),
-  ammonia: quantity('ammonia', 'total ammonia nitrogen').optional(),
-  nitrite: quantity('nitrite', 'nitrite nitrogen').optional(),
-  nitrate: quantity('nitrate', 'nitrate nitrogen').optional(),
-  alkalinity: quantity('alkalinity').optional(),
-  pH: number('acidity', 4, 10.5).optional(),
-  oxygen: quantity('concentration', 'dissolved oxygen; default: saturation').optional(),
-  chloride: quantity('concentration', 'chloride').optional(),
+  like: word(
+    'a water of the library (or, at the start, of this file) for whatever is not given; default: none',
+  ).optional(),
+  ammonia: quantity('ammonia', 'total ammonia nitrogen; default: that of `like`, else none').optional(),
+  nitrite: quantity('nitrite', 'nitrite nitrogen; default: that of `like`, else none').optional(),
+  nitrate: quantity('nitrate', 'nitrate nitrogen; default: that of `like`').optional(),
+  alkalinity: quantity('alkalinity', 'alkalinity; default: that of `like`').optional(),
+  pH: number('acidity; default: that of `like`', 4, 10.5).optional(),
+  oxygen: quantity('concentration', 'dissolved oxygen; default: that of `like`, else saturation').optional(),
+  chloride: quantity('concentration', 'chloride; default: that of `like`').optional(),
 };
 
 /** One water of `waters`. */
@@ -26,7 +28,7 @@ export const waterSchema = section(waterKeys, 'water from outside');
 
 /** Water in a vessel at the start. */
 export const startWaterSchema = section(
-  { ...waterKeys, solids: quantity('concentration', 'suspended solids, dry').optional() },
+  { ...waterKeys, solids: quantity('concentration', 'suspended solids, dry; default: none').optional() },
   'water at the start',
 );
 

@@ -35,29 +35,44 @@ function column(dimension: Dimension, description: string): Reads<ColumnGiven> {
   });
 }
 
+/** What stands for a column that is not there. */
+const estimated = 'default: estimated by the rules of FAO-56';
+
 /** Reference evapotranspiration worked out from a file of daily weather. */
 export const weatherSchema = section(
   {
     weather: word('a CSV file with one row for each day of the run, under a row of column names'),
-    method: choice('how it is worked out; default penman-monteith', [
+    method: choice('how it is worked out; default: penman-monteith', [
       'penman-monteith',
       'hargreaves',
     ]).optional(),
     latitude: number('degrees north; south is below 0', -90, 90),
-    altitude: quantity('length', 'height above the sea; penman-monteith needs it').optional(),
-    coastal: truth('on or near a coast, where radiation must be estimated; default false').optional(),
-    'wind-height': positive('length', 'height of the wind meter; default 2 m').optional(),
+    altitude: quantity(
+      'length',
+      'height above the sea; range: 0 to 9000 m; default: none, which hargreaves alone allows',
+    ).optional(),
+    coastal: truth('on or near a coast, where radiation must be estimated; default: false').optional(),
+    'wind-height': positive(
+      'length',
+      'height of the wind meter above the ground; range: 0.5 to 200 m; default: 2 m',
+    ).optional(),
     columns: section(
       {
-        high: column('temperature', 'highest air temperature of the day'),
-        low: column('temperature', 'lowest air temperature of the day'),
-        'dew-point': column('temperature', 'dew point').optional(),
-        'humidity-high': column('share', 'highest relative humidity').optional(),
-        'humidity-low': column('share', 'lowest relative humidity').optional(),
-        humidity: column('share', 'mean relative humidity').optional(),
-        radiation: column('radiation', 'solar radiation').optional(),
-        sunshine: column('time', 'bright sunshine').optional(),
-        wind: column('speed', 'mean wind').optional(),
+        high: column('temperature', 'highest air temperature of the day; range: -90 to 60 degC'),
+        low: column('temperature', 'lowest air temperature of the day; range: -90 degC to the highest'),
+        'dew-point': column('temperature', `dew point; range: -90 to 60 degC; ${estimated}`).optional(),
+        'humidity-high': column(
+          'share',
+          `highest relative humidity; range: 0 to 100 %; ${estimated}`,
+        ).optional(),
+        'humidity-low': column(
+          'share',
+          `lowest relative humidity; range: 0 to 100 %; ${estimated}`,
+        ).optional(),
+        humidity: column('share', `mean relative humidity; range: 0 to 100 %; ${estimated}`).optional(),
+        radiation: column('radiation', `solar radiation; range: 0 to 50 MJ/m2/d; ${estimated}`).optional(),
+        sunshine: column('time', `bright sunshine; range: 0 to 24 h; ${estimated}`).optional(),
+        wind: column('speed', `mean wind; range: 0 to 100 m/s; ${estimated}`).optional(),
       },
       'what was measured; all but the temperatures may be missing, whole or on some days',
     ),
