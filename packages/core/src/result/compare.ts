@@ -1,3 +1,4 @@
+import { INSTANT } from '../base/instant.js';
 import type { Outcome } from '../run/run.js';
 import type { Budget } from './budget.js';
 import { fatesOf, type Share } from './fates.js';
@@ -123,7 +124,7 @@ function compareQuantities(accounts: readonly RunAccount[]): readonly ComparedQu
 /** Pairs of indices of the output times that two runs share. */
 function sharedTimes(a: readonly number[], b: readonly number[]): (readonly [number, number])[] {
   return a.flatMap((time, i) => {
-    const j = b.findIndex((other) => Math.abs(other - time) <= 1e-9);
+    const j = b.findIndex((other) => Math.abs(other - time) <= INSTANT);
     return j < 0 ? [] : [[i, j] as const];
   });
 }

@@ -7,6 +7,11 @@ function integral(times: readonly number[], values: ArrayLike<number>): Float64A
   return whole;
 }
 
+/** Whether a window reaches from one time to another, but for rounding: the first full one is not missed by the last bit. */
+export function fillsWindow(from: number, to: number, window: number): boolean {
+  return to - from >= window * (1 - 1e-9);
+}
+
 /**
  * Mean over the window that ends at each time, of the straight lines through (time, value): exact for
  * them. NaN where the window reaches back past the first time. A window of 0 gives the values back.
@@ -20,14 +25,12 @@ export function runningMean(
 ): Float64Array {
   if (window === 0) return Float64Array.from(values);
   const whole = integral(times, values);
-  // Room for rounding: the end of the first full window must not be missed by the last bit.
-  const slack = 1e-9 * window;
   const means = new Float64Array(times.length).fill(Number.NaN);
   let j = 0;
   for (let i = 0; i < times.length; i++) {
     const time = times[i];
     const from = Math.max(time - window, times[0]);
-    if (time - window < times[0] - slack) continue;
+    if (!fillsWindow(times[0], time, window)) continue;
     while (j + 1 < times.length && times[j + 1] <= from) j++;
     const past = from - times[j];
     const slope = j + 1 < times.length ? (values[j + 1] - values[j]) / (times[j + 1] - times[j]) : 0;

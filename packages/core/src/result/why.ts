@@ -66,8 +66,11 @@ function quantityOf(run: Run, quantity: string): WhyQuantity {
   throw new InputError([near === undefined ? fault : { ...fault, nearest: near }]);
 }
 
+/** A day that a person writes is rounded further than the times of a run are, d: wider than `INSTANT`. */
+const ROUNDED = 1e-9;
+
 function sampleAt({ run, day }: Moment): Sample {
-  const found = run.samples.find(({ time }) => Math.abs(time - day) <= 1e-9);
+  const found = run.samples.find(({ time }) => Math.abs(time - day) <= ROUNDED);
   if (found !== undefined) return found;
   const times = run.samples.map(({ time }) => time);
   const close = times.reduce((best, time) => (Math.abs(time - day) < Math.abs(best - day) ? time : best));

@@ -1,10 +1,8 @@
+import { INSTANT } from '../base/instant.js';
 import { createRandom } from '../base/random.js';
 import type { Deed, Rule } from '../scenario/scenario.js';
 import { deedOrder, perform, type Bench } from './actions.js';
 import { describeReading, readingOf, trueValue, twelveDigits } from './test-kit.js';
-
-/** Times closer than this are one, d. */
-const INSTANT = 1e-9;
 
 /** A rule that has turned round at so many readings in a row chatters: its two levels are nearer than what it does between two readings. */
 const CHATTER = 6;

@@ -1,4 +1,5 @@
 // Reads numbers as: age of a crop
+import { INSTANT } from '../base/instant.js';
 import type { Model } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
 import { critical, cropCoefficients } from '../processes/kernels/crop.js';
@@ -57,6 +58,6 @@ export function openCropClock(model: Model): CropClock {
       const end = values.value('crop.kc-end') * shaded;
       return full + ((end - full) * Math.min(stage - late, 1 - late)) / (1 - late);
     },
-    ripe: (batch, time) => time - planted[batch] >= scoped[batch].planting.harvest - 1e-9,
+    ripe: (batch, time) => time - planted[batch] >= scoped[batch].planting.harvest - INSTANT,
   };
 }

@@ -1,8 +1,9 @@
 import { calendarDays } from '../../base/calendar.js';
 import type { Fault } from '../../base/faults.js';
+import { INSTANT } from '../../base/instant.js';
 import { sum } from '../../base/sum.js';
 import { parseQuantity } from '../../base/units.js';
-import { runningMean } from '../../result/judge.js';
+import { fillsWindow, runningMean } from '../../result/judge.js';
 import { seriesOf } from '../../result/series.js';
 import type { Run } from '../../run/run.js';
 import type { Scenario } from '../../scenario/scenario.js';
@@ -86,9 +87,6 @@ function between({ times, values }: Span, after: number, time: number): number {
   return values[after - 1] + share * (values[after] - values[after - 1]);
 }
 
-/** Room for rounding of the times of outputs, d. */
-const instant = 1e-9;
-
 /** The part of a course from one time to another, with values on the lines at its ends. */
 function cut(course: Span, from: number, to: number): Span {
   const { times, values } = course;
@@ -97,12 +95,12 @@ function cut(course: Span, from: number, to: number): Span {
   times.forEach((time, i) => {
     const before = i > 0 ? times[i - 1] : time;
     for (const edge of [from, to]) {
-      if (before < edge - instant && time > edge + instant) {
+      if (before < edge - INSTANT && time > edge + INSTANT) {
         cutTimes.push(edge);
         cutValues.push(between(course, i, edge));
       }
     }
-    if (time >= from - instant && time <= to + instant) {
+    if (time >= from - INSTANT && time <= to + INSTANT) {
       cutTimes.push(time);
       cutValues.push(values[i]);
     }
@@ -118,12 +116,12 @@ function cut(course: Span, from: number, to: number): Span {
 function spanOf(course: Span, window: Window): Span {
   const last = course.times[course.times.length - 1];
   const to = window.to ?? last;
-  if (to > last + instant || to - window.from < window.averaging - instant)
+  if (to > last + INSTANT || to - window.from < window.averaging - INSTANT)
     throw new NoAnswerError(`the run ends on day ${last}`);
   const { times, values } = cut(course, window.from, to);
   if (window.averaging === 0) return { times, values };
   const means = runningMean(times, values, window.averaging);
-  const full = times.findIndex((time) => time - times[0] >= window.averaging * (1 - 1e-9));
+  const full = times.findIndex((time) => fillsWindow(times[0], time, window.averaging));
   return { times: times.slice(full), values: means.slice(full) };
 }
 

@@ -1,3 +1,4 @@
+import { INSTANT } from '../../base/instant.js';
 import type { Model } from '../../model/model.js';
 import { absoluteTolerances } from '../../run/tolerances.js';
 import type { Run, Sample } from '../../run/run.js';
@@ -57,7 +58,7 @@ export function steadyCourse(model: Model, cycle: Cycle, system: RateSystem, fro
       enter(cycle.regime, segment);
       const length = segment.to - segment.from;
       const inside = Array.from({ length: Math.ceil(segment.to / step) }, (_, i) => i * step).filter(
-        (time) => time > segment.from + 1e-9 && time < segment.to - 1e-9,
+        (time) => time > segment.from + INSTANT && time < segment.to - INSTANT,
       );
       integrator.restart();
       integrator.advance(segment.from, segment.to, y, x, {
