@@ -13,7 +13,7 @@ import {
 import { endingOf } from '../../packages/cli/src/commands/shared/ending.js';
 import { csv } from '../../packages/cli/src/files/csv.js';
 import { simulateWith } from '../../packages/core/src/run/driver.js';
-import type { Deed, Scenario } from '../../packages/core/src/scenario/scenario.js';
+import type { Action, Scenario } from '../../packages/core/src/scenario/scenario.js';
 import type { RateSystem } from '../../packages/core/src/solve/contract.js';
 import { integrators } from '../../packages/core/src/solve/integrators.js';
 import { rosenbrock, rosenbrockWith } from '../../packages/core/src/solve/rosenbrock.js';
@@ -119,8 +119,8 @@ describe('a rate that is not a finite number', () => {
   });
 
   it('comes of water outside pH 0-14, by a dose in a scenario', () => {
-    const lye: Deed = { kind: 'dose', vessel: 'sump', product: 'potassium-hydroxide', mass: 500_000 };
-    const run = runOf({ ...scenario, actions: [{ at: 5, deed: lye }] });
+    const lye: Action = { kind: 'dose', vessel: 'sump', product: 'potassium-hydroxide', mass: 500_000 };
+    const run = runOf({ ...scenario, actions: [{ at: 5, action: lye }] });
     expect(run.outcome.kind).toBe('not-finite');
     expect(run.outcome.advice).toContain('outside pH 0-14');
     expectUsable(run, 5, 5.1);
@@ -199,12 +199,12 @@ describe('too many steps', () => {
   });
 });
 
-describe('an event at the time where a stretch stops', () => {
+describe('an event at the time where a segment stops', () => {
   it.each(['rosenbrock', 'odex'] as const)('happens once, and no time is told twice (%s)', (integrator) => {
     // The float is reached, a timer switches, feed begins and ends, and actions are due at the same instants, the end of the run too.
     const exchanged = vessel('sump', 1, { leak: 0.1 });
     const stop = (at: number, running: boolean) =>
-      ({ at, deed: { kind: 'pump', pump: 'main', running } }) as const;
+      ({ at, action: { kind: 'pump', pump: 'main', running } }) as const;
     const run = doneRun(
       {
         ...scenarioOf([tank, exchanged], {
@@ -223,7 +223,7 @@ describe('an event at the time where a stretch stops', () => {
           stop(1, true),
           stop(1.25, false),
           stop(1.25 + 1e-12, true),
-          { at: 2.5, deed: { kind: 'feed', cohort: 'fish', factor: 0.5 } },
+          { at: 2.5, action: { kind: 'feed', cohort: 'fish', factor: 0.5 } },
           stop(4, false),
         ],
       },
@@ -267,7 +267,7 @@ describe('what turns itself on and off', () => {
       waters: [sourceWater('low', { chloride: 0 }), sourceWater('high', { chloride: 100 })],
       actions: Array.from({ length: 11 }, (_, day) => ({
         at: day,
-        deed: {
+        action: {
           kind: 'change-water',
           vessel: 'tank',
           share: 1,

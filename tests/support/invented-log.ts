@@ -5,7 +5,7 @@ import { compileModel } from '../../packages/core/src/model/compile.js';
 import { simulate } from '../../packages/core/src/run/driver.js';
 import { predictionsOf } from '../../packages/core/src/calibration/fit-problem.js';
 import { readingError } from '../../packages/core/src/calibration/reading-loss.js';
-import type { Action, Measurable, Scenario } from '../../packages/core/src/scenario/scenario.js';
+import type { TimedAction, Measurable, Scenario } from '../../packages/core/src/scenario/scenario.js';
 
 /** A column of an invented log: what a kit shows of a quantity in a vessel, in internal units. */
 export interface InventedColumn {
@@ -95,9 +95,9 @@ export function inventedLog(scenario: Scenario, invention: Invention): string {
       ...(fed === undefined
         ? []
         : each.flatMap((day) =>
-            scenario.cohorts.map(({ name }, c): Action => {
+            scenario.cohorts.map(({ name }, c): TimedAction => {
               const ration = { kind: 'mass', gramsPerDay: (fed(day) * shares[c]) / whole } as const;
-              return { at: day, deed: { kind: 'feed', cohort: name, ration } };
+              return { at: day, action: { kind: 'feed', cohort: name, ration } };
             }),
           )),
     ],

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Action, Scenario } from '../../packages/core/src/scenario/scenario.js';
+import type { TimedAction, Scenario } from '../../packages/core/src/scenario/scenario.js';
 import {
   constant,
   gravity,
@@ -161,25 +161,27 @@ const networksIn = (ranges: Ranges): fc.Arbitrary<Scenario> =>
       });
       const stocked = specs.flatMap((spec, index) => (spec.fish > 0 ? [{ ...spec, index }] : []));
       const planted = specs.flatMap((spec, index) => (spec.crop === '' ? [] : [{ ...spec, index }]));
-      const act = ({ at, kind, where, share }: (typeof actions)[number]): Action[] => {
+      const act = ({ at, kind, where, share }: (typeof actions)[number]): TimedAction[] => {
         const place = name(Math.floor(where * specs.length));
         switch (kind) {
           case 'dose':
-            return [{ at, deed: { kind, vessel: place, product: 'sodium-bicarbonate', mass: 100 * share } }];
+            return [
+              { at, action: { kind, vessel: place, product: 'sodium-bicarbonate', mass: 100 * share } },
+            ];
           case 'change-water':
-            return [{ at, deed: { kind, vessel: place, share, water: 'mains' } }];
+            return [{ at, action: { kind, vessel: place, share, water: 'mains' } }];
           case 'drain-solids':
-            return [{ at, deed: { kind, vessel: place, share, water: 0.01 } }];
+            return [{ at, action: { kind, vessel: place, share, water: 0.01 } }];
           case 'clean':
-            return [{ at, deed: { kind, vessel: place, biofilm: share, solids: share } }];
+            return [{ at, action: { kind, vessel: place, biofilm: share, solids: share } }];
           case 'harvest-fish':
             return stocked
               .slice(0, 1)
-              .map(({ index }) => ({ at, deed: { kind, cohort: `fish-${index}`, share } }));
+              .map(({ index }) => ({ at, action: { kind, cohort: `fish-${index}`, share } }));
           default:
             return [false, true].map((running) => ({
               at: running ? at + share / 2 : at,
-              deed: { kind: 'pump', pump: 'main', running },
+              action: { kind: 'pump', pump: 'main', running },
             }));
         }
       };

@@ -1,19 +1,19 @@
-import type { Deed, Ration, Scenario } from '../../packages/core/src/scenario/scenario.js';
+import type { Action, Ration, Scenario } from '../../packages/core/src/scenario/scenario.js';
 
 function scaledRation(ration: Ration, factor: number): Ration {
   return ration.kind === 'mass' ? { ...ration, gramsPerDay: ration.gramsPerDay * factor } : ration;
 }
 
-function scaledDeed(deed: Deed, factor: number): Deed {
-  switch (deed.kind) {
+function scaledAction(action: Action, factor: number): Action {
+  switch (action.kind) {
     case 'dose':
-      return { ...deed, mass: deed.mass * factor };
+      return { ...action, mass: action.mass * factor };
     case 'drain-solids':
-      return { ...deed, water: deed.water * factor };
+      return { ...action, water: action.water * factor };
     case 'stock':
-      return { ...deed, number: deed.number * factor };
+      return { ...action, number: action.number * factor };
     default:
-      return deed;
+      return action;
   }
 }
 
@@ -68,11 +68,15 @@ export function scaled(scenario: Scenario, factor: number): Scenario {
       volume: start.volume * factor,
       settled: start.settled * factor,
     })),
-    actions: scenario.actions.map((action) => ({ ...action, deed: scaledDeed(action.deed, factor) })),
+    actions: scenario.actions.map(({ at, action, ...rest }) => ({
+      at,
+      action: scaledAction(action, factor),
+      ...rest,
+    })),
     rules: scenario.rules.map((rule) => ({
       ...rule,
-      doing: rule.doing.map((deed) => scaledDeed(deed, factor)),
-      undoing: rule.undoing.map((deed) => scaledDeed(deed, factor)),
+      doing: rule.doing.map((action) => scaledAction(action, factor)),
+      undoing: rule.undoing.map((action) => scaledAction(action, factor)),
     })),
   };
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { readScenario } from '../../packages/core/src/scenario/read-scenario.js';
-import type { Deed, Scenario } from '../../packages/core/src/scenario/scenario.js';
+import type { Action, Scenario } from '../../packages/core/src/scenario/scenario.js';
 
 const folder = fileURLToPath(new URL('../../packages/cli/scenarios/', import.meta.url));
 const load = (path: string): string => readFileSync(path, 'utf8');
@@ -17,6 +17,6 @@ export function shippedScenario(name: string): Scenario {
 }
 
 /** The same without every action of some kinds: what a what-if is held against. */
-export function without(scenario: Scenario, ...kinds: readonly Deed['kind'][]): Scenario {
-  return { ...scenario, actions: scenario.actions.filter(({ deed }) => !kinds.includes(deed.kind)) };
+export function without(scenario: Scenario, ...kinds: readonly Action['kind'][]): Scenario {
+  return { ...scenario, actions: scenario.actions.filter(({ action }) => !kinds.includes(action.kind)) };
 }

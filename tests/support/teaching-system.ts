@@ -1,4 +1,4 @@
-import type { Action, Scenario } from '../../packages/core/src/scenario/scenario.js';
+import type { TimedAction, Scenario } from '../../packages/core/src/scenario/scenario.js';
 import {
   constant,
   gravity,
@@ -23,7 +23,7 @@ export interface TeachingOptions {
   readonly dosed?: boolean;
   /** Feed times this. */
   readonly load?: number;
-  readonly actions?: readonly Action[];
+  readonly actions?: readonly TimedAction[];
 }
 
 /**
@@ -66,10 +66,10 @@ export function teachingSystem(options: TeachingOptions): Scenario {
       start: options.planted === false ? 'empty' : 'staggered',
       age: harvest * 0.75,
     });
-  const weekly = (from: number, deed: Action['deed']): Action[] =>
+  const weekly = (from: number, action: TimedAction['action']): TimedAction[] =>
     Array.from({ length: Math.ceil(Math.max(0, days - from) / 7) }, (_, week) => ({
       at: from + 7 * week,
-      deed,
+      action,
     }));
   const dose = { kind: 'dose', vessel: 'sump', product: 'potassium-bicarbonate', mass: 500 } as const;
   const drain = { kind: 'drain-solids', vessel: 'settler', share: 0.9, water: 0.02 } as const;

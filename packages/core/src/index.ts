@@ -40,7 +40,7 @@ export type { Process } from './processes/process.js';
 
 // A run.
 export { simulate, type SimulateOptions } from './run/driver.js';
-export { deedOrder } from './run/actions.js';
+export { actionOrder } from './run/actions.js';
 export type { Outcome, Run, RunEvent, Sample } from './run/run.js';
 
 // What a run says.
@@ -157,7 +157,7 @@ export { NoSteadyStateError } from './analysis/steady/constant-state.js';
 export { dayOn } from './analysis/steady/steady-state.js';
 export type { Held } from './analysis/steady/held.js';
 export type { Mode } from './analysis/steady/modes.js';
-export type { RepeatedDeed } from './analysis/steady/spread-actions.js';
+export type { RepeatedAction } from './analysis/steady/spread-actions.js';
 export { steadyState, type SteadyOptions, type SteadyState } from './analysis/steady/steady-state.js';
 
 // The size of one thing at which every condition holds.
@@ -219,7 +219,7 @@ export type { Limit } from './result/limit-check.js';
 export type { PathLink, PathPlace } from './result/nitrogen-paths.js';
 export type { TableEntry } from './result/process-table.js';
 export type { Posting, SampledRun } from './run/run.js';
-export type { SampleRoom } from './run/sample-buffer.js';
+export type { SampleBuffer } from './run/sample-buffer.js';
 export type { ResolvedTree } from './scenario/file/resolve-tree.js';
 export type { Setting as ReadSetting } from './scenario/file/set-value.js';
 export type { RateSystem, SparsePattern, SparseRows, WorkCounts } from './solve/contract.js';

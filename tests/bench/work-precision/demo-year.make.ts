@@ -31,7 +31,7 @@ test('work and precision of the demo year', async () => {
   const states = model.layout.states.length;
   const recording = recordYear(model, quick ? 1e-11 : 1e-12);
   const reference = Float64Array.from(
-    recording.stretches.filter(({ to }) => Number.isInteger(to)).flatMap(({ end }) => [...end]),
+    recording.segments.filter(({ to }) => Number.isInteger(to)).flatMap(({ end }) => [...end]),
   );
   const workshop = openWorkshop(recording);
   try {
@@ -74,8 +74,8 @@ test('work and precision of the demo year', async () => {
     // odex rings at loose tolerances; whoever else is far off was not given the same year.
     expect(points.filter(({ name, error }) => name !== 'odex' && !(error < 0.1))).toEqual([]);
     if (quick) return;
-    const jumps = recording.stretches.filter(({ jump }) => jump !== undefined).length;
-    const size = { states, stretches: recording.stretches.length, jumps, apart };
+    const jumps = recording.segments.filter(({ jump }) => jump !== undefined).length;
+    const size = { states, segments: recording.segments.length, jumps, apart };
     const page = here('../WORK-PRECISION.md');
     const style = await resolveConfig(page);
     const ended = stopped.length === 0 ? [] : ['', 'Did not finish:', '', ...stopped];

@@ -7,11 +7,11 @@ import { DidNotFinishError } from './did-not-finish-error.js';
 
 /**
  * The recorded year by odex on the states alone, at the tolerance that it is given, begun again at each
- * stretch with the step it had: what it can do without the extents and the caution that Leat adds.
+ * segment with the step it had: what it can do without the extents and the caution that Leat adds.
  * Returns the state at the end of each day, and counts. Throws DidNotFinishError where odex gives up.
  */
 export function odexStates(
-  { model, stretches }: Recording,
+  { model, segments }: Recording,
   tolerance: number,
 ): { readonly days: Float64Array; readonly work: { steps: number; evaluations: number } } {
   const states = model.layout.states.length;
@@ -19,7 +19,7 @@ export function odexStates(
   solver.relativeTolerance = tolerance;
   solver.absoluteTolerance = [...absoluteTolerances(model, tolerance)];
   solver.maxSteps = 1_000_000;
-  const y = stretches[0].start.slice();
+  const y = segments[0].start.slice();
   const at = new Float64Array(states);
   const r = new Float64Array(model.rows.length);
   const moves = movesOf(model);
@@ -27,11 +27,11 @@ export function odexStates(
   const coefficient = Float64Array.from(moves.coefficient);
   const work = { steps: 0, evaluations: 0 };
   const days: number[] = [];
-  const ends = stretches.map(({ end }) => end);
+  const ends = segments.map(({ end }) => end);
   let step = 1e-3;
   let next = 0;
   replayYear(model, ends, ({ system }) => {
-    const { from, to, jump } = stretches[next++];
+    const { from, to, jump } = segments[next++];
     if (jump !== undefined) jumped(jump, y);
     solver.initialStepSize = Math.min(step, to - from);
     const { y: reached, outcome } = solver.solve(

@@ -101,7 +101,7 @@ export function ourContestants(recording: Recording): readonly Contestant[] {
     {
       name: 'odex',
       forcing: 'restart',
-      given: 'by itself on the states alone, explicit: no Jacobian; its step kept from stretch to stretch',
+      given: 'by itself on the states alone, explicit: no Jacobian; its step kept from segment to segment',
       tolerances: [1e-4, 1e-6, 1e-8, 1e-9, 1e-10],
       slow: true,
       measure: (tolerance) => {

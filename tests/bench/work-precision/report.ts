@@ -89,7 +89,7 @@ export function report(
   points: readonly Point[],
   size: {
     readonly states: number;
-    readonly stretches: number;
+    readonly segments: number;
     readonly jumps: number;
     readonly apart: number;
   },
@@ -99,7 +99,7 @@ export function report(
 
 Written by \`npm run peers\`. All figures are of one run on one machine (${cpus()[0].model.trim()}, ${String(cpus().length)} cores, Node ${process.version});
 only the ratios say something about the code. The demo year is \`glasshouse.yaml\` with 365 days: ${String(size.states)} states,
-${String(size.stretches)} stretches of constant forcing, ${String(size.jumps)} jumps of the state between them.
+${String(size.segments)} segments of constant forcing, ${String(size.jumps)} jumps of the state between them.
 
 - **The same model.** Peers integrate the derivative and the Jacobian that are translated from Leat's source (\`tests/numerics/peers\`), under
   Leat's recorded forcing, with Leat's jumps (values and first derivatives) and absolute tolerances. C is built with \`gcc ${compilerFlags.join(' ')}\`.

@@ -98,7 +98,7 @@ ${named.map(({ group }) => tablesOf(model, group)).join('\n')}
 static double volume[CELLS], per_volume[CELLS], v[STATES + 3 * CELLS], hydrogen[CELLS], chemistry[12 * CELLS];
 static double partial[16], dr[PARTIALS], r[RATES];
 
-/* The regime is what holds during a stretch; since is the time since its start. */
+/* The regime is what holds during a segment; since is the time since its start. */
 static inline void look(double since, const double *y, const double *regime) {
   for (int s = CELLS * WATER; s < STATES; s++) v[s] = y[s];
   for (int cell = 0; cell < CELLS; cell++) {

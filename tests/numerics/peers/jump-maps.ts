@@ -20,24 +20,22 @@ interface Ends {
 const NUDGE = 1e-4;
 
 /**
- * Finds the jump at the start of each stretch, undefined where nothing is posted. Slopes are found by
- * running the driver with one state nudged at the end of every stretch; postings are linear or nearly
+ * Finds the jump at the start of each segment, undefined where nothing is posted. Slopes are found by
+ * running the driver with one state nudged at the end of every segment; postings are linear or nearly
  * so (shares, amounts, means), and an integrator's state is within its error of the recorded one.
- * @param startsAfter the states at the starts of the stretches, given those at their ends
+ * @param startsAfter the states at the starts of the segments, given those at their ends
  */
 export function jumpMaps(
-  stretches: readonly Ends[],
+  segments: readonly Ends[],
   startsAfter: (ends: readonly Float64Array[]) => readonly Float64Array[],
 ): (Jump | undefined)[] {
-  const ends = stretches.map(({ end }) => end);
+  const ends = segments.map(({ end }) => end);
   const base = startsAfter(ends);
-  stretches.forEach(({ start }, i) => {
+  segments.forEach(({ start }, i) => {
     if (start.some((value, s) => value !== base[i][s]))
       throw new RangeError('the driver does not repeat itself');
   });
-  const jumping = stretches.map(
-    ({ start }, i) => i > 0 && start.some((value, s) => value !== ends[i - 1][s]),
-  );
+  const jumping = segments.map(({ start }, i) => i > 0 && start.some((value, s) => value !== ends[i - 1][s]));
   const slopes: { i: number; row: number; column: number; slope: number }[] = [];
   ends[0].forEach((_, column) => {
     const nudge = ends.map((end) => NUDGE * (Math.abs(end[column]) || 1));
@@ -52,7 +50,7 @@ export function jumpMaps(
       });
     });
   });
-  return stretches.map(({ start }, i) => {
+  return segments.map(({ start }, i) => {
     if (!jumping[i]) return undefined;
     const mine = slopes.filter((slope) => slope.i === i);
     const rows = Array.from(start, (value, state): JumpRow => {

@@ -52,8 +52,8 @@ describe.skipIf(missing !== undefined)(`the demo year by reference tools${why}`,
   };
 
   test('the year has what makes it hard: jumps, and forcing that changes within a day', () => {
-    expect(recording.stretches.length).toBeGreaterThan(DAYS);
-    expect(recording.stretches.filter(({ jump }) => jump !== undefined).length).toBeGreaterThan(40);
+    expect(recording.segments.length).toBeGreaterThan(DAYS);
+    expect(recording.segments.filter(({ jump }) => jump !== undefined).length).toBeGreaterThan(40);
   });
 
   // The same to rounding: the library may sum in another order and seek the pH by other steps.

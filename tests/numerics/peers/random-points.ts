@@ -4,10 +4,10 @@ import type { Rates } from '../../../packages/core/src/model/rates.js';
 import { jacobianTerms } from './jacobian-terms.js';
 import { replayYear, type Recording } from './record-year.js';
 
-/** One point in every stretch: its number, the time since its start, and a state near the recorded one. */
-export function randomPoints({ stretches }: Recording, seed: number): number[][] {
+/** One point in every segment: its number, the time since its start, and a state near the recorded one. */
+export function randomPoints({ segments }: Recording, seed: number): number[][] {
   const random = createRandom(seed);
-  return stretches.map(({ from, to, start }, i) => [
+  return segments.map(({ from, to, start }, i) => [
     i,
     // As the library sees it, by the difference of two moments.
     from + random() * (to - from) - from,
@@ -21,16 +21,16 @@ export interface Summed {
   readonly turnover: number;
 }
 
-/** Slopes of the states and entries of the Jacobian, column by column, at the point of each stretch, by the library itself. */
+/** Slopes of the states and entries of the Jacobian, column by column, at the point of each segment, by the library itself. */
 export function evaluateHere(
-  { model, stretches }: Recording,
+  { model, segments }: Recording,
   points: readonly (readonly number[])[],
 ): Summed[][] {
   const evaluated: Summed[][] = [];
   const measure = openMeasure(model);
   replayYear(
     model,
-    stretches.map(({ end }) => end),
+    segments.map(({ end }) => end),
     (rates) => {
       const [, since, ...state] = points[evaluated.length];
       evaluated.push(measure(rates, since, Float64Array.from(state)));

@@ -7,8 +7,8 @@ import { integrators } from '../../../packages/core/src/solve/integrators.js';
 import { noWork } from '../../../packages/core/src/solve/contract.js';
 import { jumpMaps, type Jump } from './jump-maps.js';
 
-/** A stretch of constant forcing as it was run. */
-interface Stretch {
+/** A segment of constant forcing as it was run. */
+interface Segment {
   readonly from: number;
   readonly to: number;
   /** A copy. */
@@ -23,12 +23,12 @@ interface Stretch {
 /** A run taken apart into what any integrator needs to run it again. */
 export interface Recording {
   readonly model: Model;
-  readonly stretches: readonly Stretch[];
+  readonly segments: readonly Segment[];
   /** Number of jumps after which the run's own integrator began again. */
   readonly restarts: number;
 }
 
-/** A copy of a regime, which the driver changes from stretch to stretch. */
+/** A copy of a regime, which the driver changes from segment to segment. */
 function copyRegime(regime: Regime): Regime {
   return {
     time: regime.time,
@@ -42,12 +42,12 @@ function copyRegime(regime: Regime): Regime {
 }
 
 /**
- * Runs a model and records each stretch of constant forcing and each jump of the state between two.
+ * Runs a model and records each segment of constant forcing and each jump of the state between two.
  * A jump may depend on the state (a share of the sludge is drained): it is kept with its derivative.
  * @throws RangeError when the run does not reach its end.
  */
 export function recordYear(model: Model, tolerance: number): Recording {
-  const stretches: Omit<Stretch, 'jump'>[] = [];
+  const segments: Omit<Segment, 'jump'>[] = [];
   let restarts = 0;
   const run = simulateWith(model, { tolerance }, ({ system, regime }, wanted): Integrator => {
     const inner = integrators.rosenbrock(system, wanted);
@@ -62,24 +62,24 @@ export function recordYear(model: Model, tolerance: number): Recording {
         const start = y.slice();
         const copy = copyRegime(regime);
         const ending = inner.advance(from, to, y, x, sampling);
-        stretches.push({ from, to, regime: copy, start, end: y.slice() });
+        segments.push({ from, to, regime: copy, start, end: y.slice() });
         return ending;
       },
     };
   });
   if (run.outcome.kind !== 'done') throw new RangeError(`the run ended with ${JSON.stringify(run.outcome)}`);
-  const maps = jumpMaps(stretches, (ends) => startsAfter(model, ends));
-  return { model, stretches: stretches.map((stretch, i) => ({ ...stretch, jump: maps[i] })), restarts };
+  const maps = jumpMaps(segments, (ends) => startsAfter(model, ends));
+  return { model, segments: segments.map((segment, i) => ({ ...segment, jump: maps[i] })), restarts };
 }
 
-/** The state at the start of each stretch when the stretches end at given states. */
+/** The state at the start of each segment when the segments end at given states. */
 function startsAfter(model: Model, ends: readonly Float64Array[]): Float64Array[] {
   const starts: Float64Array[] = [];
   replayYear(model, ends, (_, y) => starts.push(y.slice()));
   return starts;
 }
 
-/** Runs the driver alone: each stretch ends at a given state, and is seen under its forcing before. */
+/** Runs the driver alone: each segment ends at a given state, and is seen under its forcing before. */
 export function replayYear(
   model: Model,
   ends: readonly Float64Array[],

@@ -55,7 +55,7 @@ export interface Workshop {
   sundials(task: PeerTask): PeerRun;
   scipy(task: PeerTask): PeerRun;
   /**
-   * Slopes, then entries of the Jacobian, at points (stretch, time since its start, state), computed by
+   * Slopes, then entries of the Jacobian, at points (segment, time since its start, state), computed by
    * the emitted C or NumPy.
    */
   evaluate(right: 'numpy' | 'c', points: Float64Array): Float64Array;
@@ -69,7 +69,7 @@ export interface Workshop {
 export function openWorkshop(recording: Recording): Workshop {
   const folder = mkdtempSync(join(tmpdir(), 'leat-peers-'));
   const at = (name: string): string => join(folder, name);
-  const shape = shapeOf(recording.model, recording.stretches[0].regime);
+  const shape = shapeOf(recording.model, recording.segments[0].regime);
   writeFileSync(at('model.c'), emitC(recording.model, shape));
   writeFileSync(at('processes.py'), emitNumpy(shape));
   writeFileSync(at('model.json'), JSON.stringify(modelTables(recording.model, shape)));

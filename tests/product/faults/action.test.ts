@@ -37,21 +37,21 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
     messages: ['small.yaml:30:5: actions[0].at: missing; expected at, or from and until'],
   },
   {
-    name: 'no deed',
+    name: 'no action',
     edits: [[', pump-off: main', '']],
     messages: [
       'small.yaml:30:5: actions[0]: an action does one thing; got none; expected one of stock, harvest-fish, lose-fish, grade, plant, harvest-crop, leave-empty, feed, top-up, source-water, change-water, cart-water, dose, pump-off, pump-on, air-off, air-on, power-cut, clean, medicate, drain-solids',
     ],
   },
   {
-    name: 'two deeds',
+    name: 'two actions',
     edits: [['pump-off: main', 'pump-off: main, air-off: tank']],
     messages: [
       'small.yaml:30:5: actions[0]: an action does one thing; got pump-off and air-off; expected one action for each of them',
     ],
   },
   {
-    name: 'a deed misspelt',
+    name: 'an action misspelt',
     edits: [['pump-off: main', 'pump-of: main']],
     messages: ['small.yaml:30:27: actions[0].pump-of: unknown key; did you mean pump-off?'],
   },

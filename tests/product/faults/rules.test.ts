@@ -110,7 +110,7 @@ const cases: [name: string, parts: Record<string, string>, messages: string[]][]
     ['32:161: rules[0].undo.pump-on: unknown pump; got "mian"; did you mean main?'],
   ],
   [
-    'with a time in its deed',
+    'with a time in its action',
     { do: '{ plant: lettuce, at: 3 d }' },
     [`32:81: rules[0].do.at: unknown key; expected one of ${verbs}`],
   ],

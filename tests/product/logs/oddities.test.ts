@@ -28,7 +28,7 @@ const cell = (column: string, text: string): string => {
   return first.replace(`2 ${column}: `, '');
 };
 
-const deed = (line: string): string =>
+const action = (line: string): string =>
   `something was done to the system: not acted on; in the scenario: { at: 2026-03-01, ${line} }`;
 
 describe('the report of an odd cell', () => {
@@ -57,11 +57,11 @@ describe('the report of an odd cell', () => {
     ['Feed', '20-30', 'a range: kept as 25 g'],
     ['Feed', '1,200', 'may be 1.200 or 1200: left out'],
     ['Feed', 'lots', 'not a number: left out'],
-    ['Notes', 'KOH, 20 grams', deed('dose: { into: VESSEL, product: potassium-hydroxide, mass: 20 g }')],
-    ['Notes', 'salt', deed('dose: { into: VESSEL, product: sodium-chloride, mass: MASS }')],
-    ['Notes', '10% wc', deed('change-water: { vessel: VESSEL, share: 10 %, water: WATER }')],
-    ['Notes', 'new 12 tilapia', deed('stock: { cohort: COHORT, number: 12, mass: MASS }')],
-    ['Notes', 'lost 2', deed('lose-fish: { cohort: COHORT, number: 2 }')],
+    ['Notes', 'KOH, 20 grams', action('dose: { into: VESSEL, product: potassium-hydroxide, mass: 20 g }')],
+    ['Notes', 'salt', action('dose: { into: VESSEL, product: sodium-chloride, mass: MASS }')],
+    ['Notes', '10% wc', action('change-water: { vessel: VESSEL, share: 10 %, water: WATER }')],
+    ['Notes', 'new 12 tilapia', action('stock: { cohort: COHORT, number: 12, mass: MASS }')],
+    ['Notes', 'lost 2', action('lose-fish: { cohort: COHORT, number: 2 }')],
   ])('%s: %s', (column, text, expected) => {
     expect(cell(column, text)).toBe(expected);
   });

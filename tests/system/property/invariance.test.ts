@@ -55,7 +55,7 @@ function barren(scenario: Scenario): Scenario {
       nob: 0,
       settled: 0,
     })),
-    actions: scenario.actions.filter(({ deed }) => deed.kind !== 'harvest-fish'),
+    actions: scenario.actions.filter(({ action }) => action.kind !== 'harvest-fish'),
   };
 }
 

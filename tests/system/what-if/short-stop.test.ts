@@ -10,8 +10,8 @@ function glasshouse(days: number, stop: number | undefined): Scenario {
   const base = without(shippedScenario('glasshouse'), 'harvest-fish', 'grade', 'stock');
   const pump = base.pumps[0].name;
   const stops = [
-    { at: stop ?? 0, deed: { kind: 'pump', pump, running: false } },
-    { at: (stop ?? 0) + 0.02, deed: { kind: 'pump', pump, running: true } },
+    { at: stop ?? 0, action: { kind: 'pump', pump, running: false } },
+    { at: (stop ?? 0) + 0.02, action: { kind: 'pump', pump, running: true } },
   ] as const;
   return { ...base, days, actions: stop === undefined ? base.actions : [...base.actions, ...stops] };
 }

@@ -9,7 +9,15 @@ import { endStateOf } from '../result/record.js';
 import { simulate } from '../run/driver.js';
 import type { Run } from '../run/run.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
-import type { Action, Cohort, DailyValue, Deed, Measurable, Pump, Scenario } from '../scenario/scenario.js';
+import type {
+  TimedAction,
+  Cohort,
+  DailyValue,
+  Action,
+  Measurable,
+  Pump,
+  Scenario,
+} from '../scenario/scenario.js';
 import { rootOf } from './diagnostics.js';
 import { fitDoubts, type SavedFit } from './fit-file.js';
 import {
@@ -27,8 +35,8 @@ import {
   withFittedStart,
 } from './fitted-system.js';
 
-/** Deeds that set something which then stands. */
-const settings: ReadonlySet<Deed['kind']> = new Set(['feed', 'top-up', 'source-water', 'pump', 'aeration']);
+/** Actions that set something which then stands. */
+const settings: ReadonlySet<Action['kind']> = new Set(['feed', 'top-up', 'source-water', 'pump', 'aeration']);
 
 function later(value: DailyValue, day: number): DailyValue {
   return value.kind === 'daily'
@@ -42,11 +50,11 @@ function turned(pump: Pump, day: number): Pump {
     : { ...pump, timer: { ...pump.timer, offset: pump.timer.offset - day } };
 }
 
-/** Dated deeds from a day on; what was set before stands from the first moment. */
-function actionsFrom(actions: readonly Action[], day: number): readonly Action[] {
-  return actions.flatMap((action): Action[] => {
-    if (action.at >= day) return [{ ...action, at: action.at - day }];
-    return settings.has(action.deed.kind) ? [{ ...action, at: 0 }] : [];
+/** Dated actions from a day on; what was set before stands from the first moment. */
+function actionsFrom(actions: readonly TimedAction[], day: number): readonly TimedAction[] {
+  return actions.flatMap((timed): TimedAction[] => {
+    if (timed.at >= day) return [{ ...timed, at: timed.at - day }];
+    return settings.has(timed.action.kind) ? [{ ...timed, at: 0 }] : [];
   });
 }
 
@@ -76,8 +84,8 @@ const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.str
 /** Feed of a cohort as a file has it. */
 function feeding({ cohorts, actions }: Scenario, name: string): unknown {
   const cohort = cohorts.find((each: Cohort) => each.name === name);
-  const deeds = actions.filter(({ deed }: Action) => deed.kind === 'feed' && deed.cohort === name);
-  return [cohort?.ration, cohort?.feed, deeds.map(({ at, deed }) => ({ at, deed }))];
+  const fed = actions.filter(({ action }: TimedAction) => action.kind === 'feed' && action.cohort === name);
+  return [cohort?.ration, cohort?.feed, fed.map(({ at, action }) => ({ at, action }))];
 }
 
 /**
@@ -98,12 +106,12 @@ function whatIfAt(
       .map(({ name }) => name)
       .filter((name) => !same(feeding(own, name), feeding(written, name))),
   );
-  const isFeed = ({ deed }: Action): boolean => deed.kind === 'feed' && fedAnew.has(deed.cohort);
+  const isFeed = ({ action }: TimedAction): boolean => action.kind === 'feed' && fedAnew.has(action.cohort);
   const rations = written.cohorts
     .filter(({ name }) => fedAnew.has(name))
-    .map(({ name, ration }): Action => ({
+    .map(({ name, ration }): TimedAction => ({
       at: today,
-      deed: { kind: 'feed', cohort: name, ration, factor: 1 },
+      action: { kind: 'feed', cohort: name, ration, factor: 1 },
     }));
   const vessels = forced.vessels.map((vessel, cell) => {
     const before = own.vessels.find(({ name }) => name === vessel.name);

@@ -1,16 +1,16 @@
 import { group, mean } from 'd3-array';
 import type { WaterLog } from '../log/water-log.js';
-import type { Action, DailyValue, Scenario } from '../scenario/scenario.js';
+import type { TimedAction, DailyValue, Scenario } from '../scenario/scenario.js';
 import { valueOn } from '../scenario/value-on.js';
 import { dayOf } from './readings.js';
 
 /** What was fed on days for which nothing is written: as on the last day with feed, the mean of those days, or nothing. */
 export type UnloggedFeed = 'last' | 'mean' | 'none';
 
-/** Feed of a log as deeds, and what was assumed. */
+/** Feed of a log as actions, and what was assumed. */
 interface LoggedFeed {
-  /** One deed a cohort on each day on which its ration changes. */
-  readonly actions: readonly Action[];
+  /** One action a cohort on each day on which its ration changes. */
+  readonly actions: readonly TimedAction[];
   /** Cohorts that the log feeds: what the file says of their rations does not count from `from` on. */
   readonly cohorts: ReadonlySet<string>;
   /** Day of the first feed. */
@@ -61,7 +61,7 @@ function loggedFeed(
   const fed = gramsByDay(log, scenario, until);
   if (fed.size === 0) return undefined;
   const end = Math.min(dayOf(scenario, until < log.to ? until : log.to), Math.ceil(scenario.days) - 1);
-  const actions: Action[] = [];
+  const actions: TimedAction[] = [];
   let assumed = 0;
   let from = Infinity;
   for (const [cohort, days] of fed) {
@@ -81,7 +81,7 @@ function loggedFeed(
     course.forEach((grams, i) => {
       if (i > 0 && grams === course[i - 1]) return;
       const ration = { kind: 'mass', gramsPerDay: grams } as const;
-      actions.push({ at: first + i, deed: { kind: 'feed', cohort, ration, factor: 1 } });
+      actions.push({ at: first + i, action: { kind: 'feed', cohort, ration, factor: 1 } });
     });
   }
   const assumption = {
@@ -171,12 +171,12 @@ export function logForcing(
   const feed = loggedFeed(log, scenario, until, unlogged);
   const temperature = loggedTemperature(log, scenario, until);
   const warm = new Map(temperature?.map((each, cell) => [scenario.vessels[cell].name, each]));
-  const overruled = ({ at, deed }: Scenario['actions'][number]): boolean =>
+  const overruled = ({ at, action }: Scenario['actions'][number]): boolean =>
     feed !== undefined &&
-    deed.kind === 'feed' &&
-    feed.cohorts.has(deed.cohort) &&
+    action.kind === 'feed' &&
+    feed.cohorts.has(action.cohort) &&
     at >= feed.from &&
-    (deed.ration !== undefined || deed.factor !== undefined);
+    (action.ration !== undefined || action.factor !== undefined);
   const dropped = scenario.actions.filter(overruled).length;
   return {
     over: (given) => ({

@@ -87,8 +87,9 @@ function feedsOf(scenario: Scenario, cohort: string): readonly Feed[] {
   const feeds = new Map<string, Feed>();
   for (const { name, feed } of scenario.cohorts) if (name === cohort) feeds.set(feedKey(feed), feed);
   const byRules = scenario.rules.flatMap(({ doing, undoing }) => [...doing, ...undoing]);
-  for (const deed of [...scenario.actions.map((action) => action.deed), ...byRules]) {
-    if (deed.kind === 'feed' && deed.cohort === cohort && deed.feed) feeds.set(feedKey(deed.feed), deed.feed);
+  for (const action of [...scenario.actions.map((timed) => timed.action), ...byRules]) {
+    if (action.kind === 'feed' && action.cohort === cohort && action.feed)
+      feeds.set(feedKey(action.feed), action.feed);
   }
   return [...feeds.values()];
 }

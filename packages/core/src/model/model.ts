@@ -50,11 +50,11 @@ export interface Model {
 }
 
 /**
- * What holds during a stretch of constant forcing: set by the driver before each stretch, read by the
- * rates. Volumes run on a straight line, because all flows are constant within a stretch.
+ * What holds during a segment of constant forcing: set by the driver before each segment, read by the
+ * rates. Volumes run on a straight line, because all flows are constant within a segment.
  */
 export interface Regime {
-  /** Start of the stretch, d. */
+  /** Start of the segment, d. */
   time: number;
   /** Volume of each vessel at that time, m3. */
   readonly volume: Float64Array;

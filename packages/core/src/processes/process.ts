@@ -29,7 +29,7 @@ export interface Term {
   readonly outside?: Account;
 }
 
-/** What holds at a place during a stretch of constant forcing. Only what the kind of place has is set. */
+/** What holds at a place during a segment of constant forcing. Only what the kind of place has is set. */
 export interface Conditions {
   /** Water temperature, degC. */
   readonly temperature: number;
@@ -66,7 +66,7 @@ export type PlaceKind = 'water' | 'surface' | 'floor' | 'cohort' | 'batch';
 /**
  * A process: stoichiometry as data, a rate, its partial derivatives. Rate and partials are pure
  * functions of numbers: `v` holds the values of all variables, `at` where this row's are (in the
- * order of `reads`), `k` the coefficients of the stretch, `d` the partials to be filled.
+ * order of `reads`), `k` the coefficients of the segment, `d` the partials to be filled.
  */
 export interface Process {
   readonly id: string;
@@ -81,7 +81,7 @@ export interface Process {
   readonly reads: readonly Variable[];
   /** What one unit of extent makes and uses. */
   readonly stoichiometry: (values: Values) => readonly Term[];
-  /** Coefficients of the stretch, always the same length. */
+  /** Coefficients of the segment, always the same length. */
   readonly coefficients: (values: Values, conditions: Conditions) => readonly number[];
   /** Extent per day, in `unit` per `basis`. */
   readonly rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>) => number;

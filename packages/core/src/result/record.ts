@@ -38,10 +38,12 @@ export function contentHash(value: unknown): string {
 
 /**
  * Hash of what a scenario says, 64 hexadecimal digits: the same for two files that say the same in
- * other units or on other lines, another for any other number.
+ * other units or on other lines, another for any other number. Saved fits and ensembles carry it, so the form that is
+ * hashed has names of its own: what a timed action does stands under `deed`.
  */
 export function scenarioHash(scenario: Scenario): string {
-  return contentHash(scenario);
+  const actions = scenario.actions.map(({ at, action }) => ({ at, deed: action }));
+  return contentHash({ ...scenario, actions });
 }
 
 /** The manifest of a run. Holds no time of day and no place on a disk. */

@@ -1,7 +1,7 @@
 import { INSTANT } from '../base/instant.js';
 import { createRandom } from '../base/random.js';
-import type { Deed, Rule } from '../scenario/scenario.js';
-import { deedOrder, perform, type Bench } from './actions.js';
+import type { Action, Rule } from '../scenario/scenario.js';
+import { actionOrder, perform, type RunState } from './actions.js';
 import { describeReading, readingOf, trueValue, twelveDigits } from './test-kit.js';
 
 /** A rule that has turned round at so many readings in a row chatters: its two levels are nearer than what it does between two readings. */
@@ -35,16 +35,16 @@ function letsGo({ side, level, until }: Rule, reading: number): boolean {
   return beyond(side === 'above' ? 'below' : 'above', reading, until);
 }
 
-function describeDeeds(deeds: readonly Deed[]): string {
-  return [...new Set(deeds.map(({ kind }) => kind))].join(', ');
+function describeActions(actions: readonly Action[]): string {
+  return [...new Set(actions.map(({ kind }) => kind))].join(', ');
 }
 
 /** Reads and decides: what is done now, with the reason for the log; nothing where the rule rests. */
-function decide(watch: Watch, reading: number, time: number): { deeds: readonly Deed[]; text: string } {
+function decide(watch: Watch, reading: number, time: number): { actions: readonly Action[]; text: string } {
   const { rule } = watch;
   const { read, side, level, until } = rule;
   const shown = `${read} reads ${describeReading(read, reading)}`;
-  const rest = { deeds: [], text: '' };
+  const rest = { actions: [], text: '' };
   if (watch.active && letsGo(rule, reading)) {
     watch.active = false;
     if (rule.undoing.length === 0) return rest;
@@ -53,7 +53,7 @@ function decide(watch: Watch, reading: number, time: number): { deeds: readonly 
       until === undefined
         ? `no longer ${side} ${describeReading(read, level)}`
         : `${other} ${describeReading(read, until)}`;
-    return { deeds: rule.undoing, text: `${shown}, ${reason}: released, ${describeDeeds(rule.undoing)}` };
+    return { actions: rule.undoing, text: `${shown}, ${reason}: released, ${describeActions(rule.undoing)}` };
   }
   const wanted = watch.active ? !rule.stands : beyond(side, reading, level);
   if (!wanted || watch.times >= rule.most || time - watch.last < rule.wait - INSTANT) return rest;
@@ -63,7 +63,7 @@ function decide(watch: Watch, reading: number, time: number): { deeds: readonly 
   watch.active = true;
   watch.last = time;
   watch.times += 1;
-  return { deeds: rule.doing, text: `${shown}, ${reason}: ${describeDeeds(rule.doing)}` };
+  return { actions: rule.doing, text: `${shown}, ${reason}: ${describeActions(rule.doing)}` };
 }
 
 /** What to say of a rule, once, where it has turned on and off again at every one of the last readings. */
@@ -80,7 +80,7 @@ function chattering(watch: Watch, wasActive: boolean): string | undefined {
 /**
  * Sets the rules of a scenario to watch a run. Call the answer at each day boundary with the day: every
  * rule whose reading day it is reads the water as it stands, then all that follows is done in the order of
- * `deedOrder`, ties in file order. Each firing is logged with its reading; a reading that cannot be
+ * `actionOrder`, ties in file order. Each firing is logged with its reading; a reading that cannot be
  * taken (a dry vessel, no pH) is logged and changes nothing. Answers whether anything was done.
  *
  * Each rule has random numbers of its own, seeded from the run's seed by its place in the file, and draws on
@@ -88,7 +88,7 @@ function chattering(watch: Watch, wasActive: boolean): string | undefined {
  *
  * @param temperature degC in each vessel, kept up to date by the caller
  */
-export function openRules(bench: Bench, temperature: ArrayLike<number>): (time: number) => boolean {
+export function openControls(bench: RunState, temperature: ArrayLike<number>): (time: number) => boolean {
   const { model, ledger, hydraulics, y } = bench;
   const seeds = createRandom(model.scenario.seed);
   const watches = model.scenario.rules.map((rule): Watch => ({
@@ -104,7 +104,7 @@ export function openRules(bench: Bench, temperature: ArrayLike<number>): (time: 
   return (time) => {
     const waters = { model, y, volume: hydraulics.volume, temperature };
     const today = watches.filter(({ rule }) => Math.round(time) % rule.kit.every === 0);
-    const deeds = today.flatMap((watch) => {
+    const actions = today.flatMap((watch) => {
       const { rule, cell, random } = watch;
       const reading = readingOf(rule.kit, trueValue(rule.read, waters, cell), random);
       if (!Number.isFinite(reading)) {
@@ -116,10 +116,10 @@ export function openRules(bench: Bench, temperature: ArrayLike<number>): (time: 
       if (decision.text !== '') ledger.say(time, 'rule', rule.vessel, decision.text);
       const trouble = chattering(watch, wasActive);
       if (trouble !== undefined) ledger.say(time, 'rule', rule.vessel, trouble);
-      return decision.deeds;
+      return decision.actions;
     });
-    const sorted = [...deeds].sort((a, b) => deedOrder.indexOf(a.kind) - deedOrder.indexOf(b.kind));
-    for (const deed of sorted) perform(bench, deed, time);
+    const sorted = [...actions].sort((a, b) => actionOrder.indexOf(a.kind) - actionOrder.indexOf(b.kind));
+    for (const action of sorted) perform(bench, action, time);
     return sorted.length > 0;
   };
 }

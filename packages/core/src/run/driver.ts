@@ -4,18 +4,18 @@ import { openRates, type Rates } from '../model/rates.js';
 import type { Ending, Integrator, Tolerance } from '../solve/contract.js';
 import { integrators, type IntegratorName } from '../solve/integrators.js';
 import { openCropClock } from './crop-clock.js';
-import { clearBatch, deedOrder, grams, perform, plantBatch, type Bench } from './actions.js';
+import { clearBatch, actionOrder, grams, perform, plantBatch, type RunState } from './actions.js';
 import { conditionsAt, readDay, type Day } from './forcing.js';
 import { openHydraulics, type WaterEvent } from './hydraulics.js';
-import { openKeeper } from './settings.js';
+import { openOperation } from './operation.js';
 import { openLedger } from './ledger.js';
 import { adviceFor } from './run.js';
 import { outputTimes } from './sample-buffer.js';
-import { openRules } from './controls.js';
-import { freshRoom, type SampleRoom } from './sample-buffer.js';
+import { openControls } from './controls.js';
+import { freshBuffer, type SampleBuffer } from './sample-buffer.js';
 import type { Outcome, Run, Sample } from './run.js';
 import { startState } from './start.js';
-import { openStretches } from './segments.js';
+import { openSegments } from './segments.js';
 import { absoluteTolerances } from './tolerances.js';
 
 /** How a run is made. */
@@ -27,7 +27,7 @@ export interface SimulateOptions {
   /** Called at each day boundary with the number of the `day`, from 0, for a progress bar. */
   readonly onDay?: (day: number) => void;
   /** Where the samples are kept; default: in arrays of their own. */
-  readonly room?: SampleRoom;
+  readonly buffer?: SampleBuffer;
 }
 
 /** Changes of the water's state in one day that count as chattering. */
@@ -44,8 +44,8 @@ const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
  * Runs a model from its start to its end.
  *
  * At each day boundary, in this order: record; harvest what is ripe; rules, by readings of the water as it
- * stands; actions of that instant in the order of `deedOrder`; rations and weather of the day; then integrate. Every instant at which
- * anything jumps (action, pump timer, hours of feeding, a water level reaching a mark) ends a stretch.
+ * stands; actions of that instant in the order of `actionOrder`; rations and weather of the day; then integrate. Every instant at which
+ * anything jumps (action, pump timer, hours of feeding, a water level reaching a mark) ends a segment.
  * Never throws for numerical trouble: the outcome names it and the run holds what was reached.
  */
 export function simulate(model: Model, options: SimulateOptions = {}): Run {
@@ -54,7 +54,7 @@ export function simulate(model: Model, options: SimulateOptions = {}): Run {
   );
 }
 
-/** As `simulate`, with an integrator of the caller's: one that records, replays or times each stretch. */
+/** As `simulate`, with an integrator of the caller's: one that records, replays or times each segment. */
 export function simulateWith(
   model: Model,
   options: SimulateOptions,
@@ -68,7 +68,7 @@ export function simulateWith(
   const absolute = absoluteTolerances(model, tolerance);
   const integrator = openIntegrator(rates, { relative: tolerance, absolute });
   const hydraulics = openHydraulics(model);
-  const keeper = openKeeper(model);
+  const operation = openOperation(model);
   const crops = openCropClock(model);
   const cells = layout.cells.length;
   const day: Day = { temperature: new Float64Array(cells), air: new Float64Array(cells), et0: 0, rain: 0 };
@@ -76,20 +76,20 @@ export function simulateWith(
   const y = startState(model, crops, day, hydraulics.volume);
   const x = new Float64Array(model.rows.length);
   const ledger = openLedger(model, y);
-  const bench: Bench = {
+  const bench: RunState = {
     model,
     y,
     ledger,
-    keeper,
+    operation,
     crops,
     hydraulics,
     seedling: (batch) =>
       crops.stand(batch, 0, conditionsAt(model, layout.batches[batch].cell, day, 0, 0, batch)),
   };
-  const followRules = openRules(bench, day.temperature);
-  const stretches = openStretches({ model, regime, keeper, crops, hydraulics, day });
+  const followControls = openControls(bench, day.temperature);
+  const segments = openSegments({ model, regime, operation, crops, hydraulics, day });
   const samples: Sample[] = [];
-  const { room = freshRoom } = options;
+  const { buffer = freshBuffer } = options;
   const vapour = streams.flatMap(({ kind }, s) =>
     kind === 'evaporation' || kind === 'transpiration' ? [s] : [],
   );
@@ -97,42 +97,44 @@ export function simulateWith(
     .map((action, order) => ({ ...action, order }))
     .sort(
       (a, b) =>
-        a.at - b.at || deedOrder.indexOf(a.deed.kind) - deedOrder.indexOf(b.deed.kind) || a.order - b.order,
+        a.at - b.at ||
+        actionOrder.indexOf(a.action.kind) - actionOrder.indexOf(b.action.kind) ||
+        a.order - b.order,
     );
   let nextAction = 0;
   const times = outputTimes(scenario.days, scenario.every);
 
   function copy(values: Float64Array): Float64Array {
-    const kept = room.array(values.length);
+    const kept = buffer.array(values.length);
     kept.set(values);
     return kept;
   }
 
   /** Values that have moved along straight lines for some time. */
   function along(values: Float64Array, slope: Float64Array, since: number): Float64Array {
-    const moved = room.array(values.length);
+    const moved = buffer.array(values.length);
     for (let i = 0; i < moved.length; i++) moved[i] = values[i] + slope[i] * since;
     return moved;
   }
 
   /** Feed offered to each cohort. */
   function fedAt(atY: Float64Array): Float64Array {
-    const offered = room.array(stretches.offered.length);
-    stretches.offered.forEach(({ fed, share }, cohort) => {
+    const offered = buffer.array(segments.offered.length);
+    segments.offered.forEach(({ fed, share }, cohort) => {
       offered[cohort] = fed + share * atY[layout.fish[cohort].mass];
     });
     return offered;
   }
 
-  function sample(time: number, atY: Float64Array, atX: Float64Array, sinceStretch: number): void {
+  function sample(time: number, atY: Float64Array, atX: Float64Array, sinceSegment: number): void {
     samples.push({
       time,
       y: copy(atY),
       x: copy(atX),
-      volume: along(hydraulics.volume, hydraulics.slope, sinceStretch),
-      carried: along(hydraulics.carried, hydraulics.flow, sinceStretch),
-      rain: hydraulics.rain + hydraulics.rainSlope * sinceStretch,
-      spilled: hydraulics.spilled + hydraulics.spillSlope * sinceStretch,
+      volume: along(hydraulics.volume, hydraulics.slope, sinceSegment),
+      carried: along(hydraulics.carried, hydraulics.flow, sinceSegment),
+      rain: hydraulics.rain + hydraulics.rainSlope * sinceSegment,
+      spilled: hydraulics.spilled + hydraulics.spillSlope * sinceSegment,
       posted: ledger.postings.length,
       temperature: copy(day.temperature),
       fed: fedAt(atY),
@@ -158,9 +160,9 @@ export function simulateWith(
     return any;
   }
 
-  /** Sets the regime of the stretch that starts at a time; true when the water did something. */
+  /** Sets the regime of the segment that starts at a time; true when the water did something. */
   function settle(time: number): boolean {
-    const events = stretches.settle(time);
+    const events = segments.settle(time);
     for (const event of events) ledger.say(time, event.kind, event.place, waterWords[event.kind]);
     return events.length > 0;
   }
@@ -170,13 +172,13 @@ export function simulateWith(
     const today = Math.floor(time + INSTANT);
     let next = Math.min(today + 1, scenario.days);
     if (nextAction < actions.length) next = Math.min(next, actions[nextAction].at);
-    return Math.min(next, stretches.nextSwitch(time));
+    return Math.min(next, segments.nextSwitch(time));
   }
 
   function act(time: number): boolean {
     const from = nextAction;
     while (nextAction < actions.length && actions[nextAction].at <= time + INSTANT) {
-      perform(bench, actions[nextAction++].deed, time);
+      perform(bench, actions[nextAction++].action, time);
     }
     return nextAction > from;
   }
@@ -196,9 +198,9 @@ export function simulateWith(
   };
 
   harvestRipe(0);
-  followRules(0);
+  followControls(0);
   act(0);
-  stretches.morning(0, 0, y);
+  segments.morning(0, 0, y);
   settle(0);
   while (output < times.length && times[output] <= INSTANT) {
     sample(times[output], y, x, 0);
@@ -243,10 +245,10 @@ export function simulateWith(
       hydraulics.newDay(time);
       options.onDay?.(time);
       jumped = harvestRipe(time);
-      if (followRules(time)) jumped = true;
+      if (followControls(time)) jumped = true;
     }
     const acted = act(time);
-    if (boundary || acted) stretches.morning(Math.floor(time + INSTANT), time, y);
+    if (boundary || acted) segments.morning(Math.floor(time + INSTANT), time, y);
     // After a true jump the old step is far too long: begin again with a small one.
     if (settle(time) || acted || jumped) integrator.restart();
     if (atMark && ++changes > CHATTER) {

@@ -3,7 +3,7 @@ import type { Model } from '../model/model.js';
 import type { Regime } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
 import { monthOf, valueInMonth } from '../scenario/value-on.js';
-import type { Offer } from './settings.js';
+import type { Offer } from './operation.js';
 import type { Conditions } from '../processes/process.js';
 import type { DailyValue } from '../scenario/scenario.js';
 

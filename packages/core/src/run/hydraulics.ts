@@ -22,7 +22,7 @@ export interface WaterEvent {
 }
 
 /**
- * Water by itself. Within a stretch every flow is constant, so volumes run on straight lines and the
+ * Water by itself. Within a segment every flow is constant, so volumes run on straight lines and the
  * next mark (standpipe, pump inlet, float, empty tank, spent ration) is reached at a time known
  * exactly. A vessel gives by gravity what it receives less what it loses; one below its standpipe
  * fills first; the reservoir takes all change of level.
@@ -39,7 +39,7 @@ export interface Hydraulics {
   /** Water that ran over the edge of the rain tank since the start, m3, and how fast it does, m3 d-1. */
   readonly spilled: number;
   readonly spillSlope: number;
-  /** Sets what is wanted for the stretch that begins; finds all flows. Returns what changed state. */
+  /** Sets what is wanted for the segment that begins; finds all flows. Returns what changed state. */
   settle(wanted: Wanted): readonly WaterEvent[];
   /** Time until the next mark, d (Infinity: none). */
   untilMark(): number;

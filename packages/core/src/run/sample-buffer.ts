@@ -1,25 +1,25 @@
 import { INSTANT } from '../base/instant.js';
 
 /** Hands out the arrays in which the samples of a run are kept. */
-export interface SampleRoom {
+export interface SampleBuffer {
   /** An array of so many numbers, which hold whatever they held. */
   array(size: number): Float64Array;
 }
 
-/** Rooms that are used anew. */
-export interface ReusedRoom extends SampleRoom {
+/** Buffers that are used anew. */
+export interface ReusedBuffer extends SampleBuffer {
   /** Takes all arrays back: whatever they held is lost as they are handed out again. */
   clear(): void;
 }
 
-/** A room of fresh arrays. */
-export const freshRoom: SampleRoom = { array: (size) => new Float64Array(size) };
+/** A buffer of fresh arrays. */
+export const freshBuffer: SampleBuffer = { array: (size) => new Float64Array(size) };
 
 /**
- * A room that hands out the same arrays again after `clear`, for runs that are read out one after another: the
+ * A buffer that hands out the same arrays again after `clear`, for runs that are read out one after another: the
  * members of an ensemble then leave next to nothing to be swept up.
  */
-export function reusedRoom(): ReusedRoom {
+export function reusedBuffer(): ReusedBuffer {
   const arrays: Float64Array[] = [];
   let next = 0;
   return {

@@ -8,7 +8,7 @@ import type { CropClock } from './crop-clock.js';
 import { type Day, openCoefficients, readDay } from './forcing.js';
 import type { Hydraulics, WaterEvent } from './hydraulics.js';
 import { concentrationsOf } from './ledger.js';
-import { type Keeper, type Offer, offerOf } from './settings.js';
+import { type Operation, type Offer, offerOf } from './operation.js';
 
 /** Whether a clock is in its on-phase; no clock is always on. On-phases are half-open [on, off). */
 export function within(timer: Timer | undefined, time: number): boolean {
@@ -32,30 +32,30 @@ function phase(timer: Timer, time: number): number {
   return Math.abs(since - timer.on) <= INSTANT ? timer.on : since;
 }
 
-/** What a stretch of constant forcing is set from. */
+/** What a segment of constant forcing is set from. */
 interface Setting {
   readonly model: Model;
   readonly regime: Regime;
-  readonly keeper: Keeper;
+  readonly operation: Operation;
   readonly crops: CropClock;
   readonly hydraulics: Hydraulics;
   readonly day: Day;
 }
 
-/** Sets the forcing of one stretch after another. */
-export interface Stretches {
+/** Sets the forcing of one segment after another. */
+export interface Segments {
   /** Feed offered to each cohort on this day. */
   readonly offered: readonly Offer[];
   /** The morning of a day: its weather, evapotranspiration by the ages of the crops at a time, rations by the stock in y. */
   morning(weatherOf: number, time: number, y: Float64Array): void;
-  /** Sets the regime of the stretch that starts at a time. Returns what the water did. */
+  /** Sets the regime of the segment that starts at a time. Returns what the water did. */
   settle(time: number): readonly WaterEvent[];
   /** The next instant at which a pump timer or the hours of feeding switch (Infinity: none). */
   nextSwitch(time: number): number;
 }
 
 /** Opens the forcing of a model over the working parts of a run. */
-export function openStretches({ model, regime, keeper, crops, hydraulics, day }: Setting): Stretches {
+export function openSegments({ model, regime, operation, crops, hydraulics, day }: Setting): Segments {
   const { scenario, layout, streams } = model;
   const cells = layout.cells.length;
   const refresh = openCoefficients(model, regime);
@@ -80,18 +80,18 @@ export function openStretches({ model, regime, keeper, crops, hydraulics, day }:
     });
     scenario.cohorts.forEach((_, cohort) => {
       const { mass, number } = layout.fish[cohort];
-      const { fed, share } = offerOf(keeper.ration[cohort], y[mass], y[number]);
-      offered[cohort] = { fed: fed * keeper.factor[cohort], share: share * keeper.factor[cohort] };
+      const { fed, share } = offerOf(operation.ration[cohort], y[mass], y[number]);
+      offered[cohort] = { fed: fed * operation.factor[cohort], share: share * operation.factor[cohort] };
     });
   }
 
   function settle(time: number): readonly WaterEvent[] {
     const events = hydraulics.settle({
-      pumps: scenario.pumps.map((pump, index) => keeper.pumpOn[index] && within(pump.timer, time)),
+      pumps: scenario.pumps.map((pump, index) => operation.pumpOn[index] && within(pump.timer, time)),
       evaporation,
       transpiration,
-      caps: keeper.topUpStopped ? keeper.caps.map(() => 0) : keeper.caps,
-      weeklyCaps: keeper.weeklyCaps,
+      caps: operation.topUpStopped ? operation.caps.map(() => 0) : operation.caps,
+      weeklyCaps: operation.weeklyCaps,
       rain: day.rain,
     });
     regime.time = time;
@@ -101,13 +101,13 @@ export function openStretches({ model, regime, keeper, crops, hydraulics, day }:
     inflow.fill(0);
     streams.forEach((stream, s) => {
       if (stream.to >= 0) inflow[stream.to] += hydraulics.flow[s];
-      const water = stream.water === undefined ? undefined : keeper.waters.get(stream.water);
+      const water = stream.water === undefined ? undefined : operation.waters.get(stream.water);
       if (water === undefined || water === sourceOf[s]) return;
       sourceOf[s] = water;
       regime.source.set(concentrationsOf(water), s * waterComponents.length);
     });
     scenario.vessels.forEach((vessel, cell) => {
-      aeration[cell] = keeper.aerating[cell] ? vessel.aeration : 0;
+      aeration[cell] = operation.aerating[cell] ? vessel.aeration : 0;
     });
     const hour = time + INSTANT - Math.floor(time + INSTANT);
     const offers = scenario.cohorts.map(({ hours }, cohort) => {
@@ -115,7 +115,7 @@ export function openStretches({ model, regime, keeper, crops, hydraulics, day }:
       const times = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
       return { fed: offered[cohort].fed * times, share: offered[cohort].share * times };
     });
-    refresh(day, aeration, inflow, offers, keeper.feed.map(feedKey));
+    refresh(day, aeration, inflow, offers, operation.feed.map(feedKey));
     return events;
   }
 

@@ -216,7 +216,7 @@ export interface StartVessel {
  * `volume` and the `water` that goes with drained solids, m3; `weeklyCap` as `dailyCap`, m3 in seven days; `biofilm` and
  * `solids` the shares that cleaning takes away; `kills` the share of the biofilm that a medicine kills.
  */
-export type Deed =
+export type Action =
   | { readonly kind: 'stock'; readonly cohort: string; readonly number: number; readonly mass: number }
   | {
       readonly kind: 'harvest-fish';
@@ -276,10 +276,10 @@ export type Deed =
       readonly water: number;
     };
 
-/** A deed `at` a time (days since the start); ties keep file order within the order of kinds. */
-export interface Action {
+/** An action done `at` a time (days since the start); ties keep file order within the order of kinds. */
+export interface TimedAction {
   readonly at: number;
-  readonly deed: Deed;
+  readonly action: Action;
   /** Where it was written, for messages. */
   readonly where?: string;
 }
@@ -307,10 +307,10 @@ export interface Rule {
   /** Where the reading must get to before the rule lets go; absent: back to the level itself. */
   readonly until?: number;
   readonly kit: TestKit;
-  readonly doing: readonly Deed[];
+  readonly doing: readonly Action[];
   /** Done when the rule lets go. */
-  readonly undoing: readonly Deed[];
-  /** Whether the deed is done once and then stands until the rule lets go, rather than again at each reading. */
+  readonly undoing: readonly Action[];
+  /** Whether the action is done once and then stands until the rule lets go, rather than again at each reading. */
   readonly stands: boolean;
   /** Least time from one doing to the next, d. */
   readonly wait: number;
@@ -357,7 +357,7 @@ export interface Scenario {
   readonly start: readonly StartVessel[];
   /** A state to start from, in place of `start`, stock and stands. */
   readonly saved?: SavedState;
-  readonly actions: readonly Action[];
+  readonly actions: readonly TimedAction[];
   readonly rules: readonly Rule[];
   /** Seed of whatever is drawn in the run. */
   readonly seed: number;

@@ -77,7 +77,7 @@ export interface Tolerance {
   readonly absolute: Float64Array;
 }
 
-/** Wanted values inside a stretch, delivered by dense output, in ascending order of time. */
+/** Wanted values inside a segment, delivered by dense output, in ascending order of time. */
 export interface OutputPlan {
   /** Times t with from < t < to. */
   readonly times: readonly number[];
@@ -87,7 +87,7 @@ export interface OutputPlan {
 
 /**
  * An integrator bound to one system. `advance` moves y and x in place from `from` to `to`; nothing
- * jumps inside the stretch. The step size found is kept for the next stretch; `restart` forgets it.
+ * jumps inside the segment. The step size found is kept for the next segment; `restart` forgets it.
  */
 export interface Integrator {
   readonly name: string;

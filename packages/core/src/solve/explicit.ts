@@ -8,8 +8,8 @@ import type { SumsOfProducts } from './sums-of-products.js';
 const MAX_STEPS = 1_000_000;
 /** A step shorter than this share of the time reached makes no headway. */
 const LEAST_OF_TIME = 16 * Number.EPSILON;
-/** Nor is a piece shorter than this share of its stretch tried. */
-const LEAST_OF_STRETCH = Number.EPSILON * Number.EPSILON;
+/** Nor is a piece shorter than this share of its segment tried. */
+const LEAST_OF_SEGMENT = Number.EPSILON * Number.EPSILON;
 /** After a value that is not finite the next goal is nearer by this factor, and then further again. */
 const NEARER = 8;
 const FURTHER = 4;
@@ -91,8 +91,8 @@ class Explicit implements Integrator {
 
   /** Goes to a goal, in shorter pieces after a value that is not finite. */
   private reach(goal: number): Piece {
-    const stretch = goal - this.time;
-    let span = stretch;
+    const segment = goal - this.time;
+    let span = segment;
     while (this.time < goal) {
       const end = this.time + span >= goal ? goal : this.time + Math.min(span, (goal - this.time) / 2);
       const piece = this.piece(end);
@@ -102,7 +102,7 @@ class Explicit implements Integrator {
       }
       if (piece !== 'not-finite') return piece;
       span = (end - this.time) / NEARER;
-      if (span < LEAST_OF_TIME * Math.abs(this.time) || span < LEAST_OF_STRETCH * stretch) return piece;
+      if (span < LEAST_OF_TIME * Math.abs(this.time) || span < LEAST_OF_SEGMENT * segment) return piece;
     }
     return 'reached';
   }
@@ -191,7 +191,7 @@ function extentTolerance(system: RateSystem, tolerance: Tolerance): number[] {
 /**
  * The explicit integrator, a second one that shares nothing with `rosenbrock`: extrapolation of the
  * explicit midpoint rule (odex) on states and extents together. It stops at every wanted time instead of
- * interpolating. `maxSteps` bounds the tries in one stretch (1,000,000 unless said otherwise).
+ * interpolating. `maxSteps` bounds the tries in one segment (1,000,000 unless said otherwise).
  */
 export const explicit: IntegratorFactory = (system, tolerance, options) =>
   new Explicit(system, tolerance, options);

@@ -8,9 +8,9 @@ import { sparseLu } from './sparse-lu.js';
 import { StepControl } from './step-control.js';
 
 const MAX_STEPS = 100_000;
-/** Steps shorter than this share of the time reached, or of the stretch, are too small. */
+/** Steps shorter than this share of the time reached, or of the segment, are too small. */
 const LEAST_OF_TIME = 16 * Number.EPSILON;
-const LEAST_OF_STRETCH = Number.EPSILON * Number.EPSILON;
+const LEAST_OF_SEGMENT = Number.EPSILON * Number.EPSILON;
 
 type Options = Parameters<IntegratorFactory>[2];
 type Failure = 'step-too-small' | 'not-finite' | 'singular';
@@ -46,13 +46,13 @@ class Rosenbrock implements Integrator {
     if (!(to >= from)) throw new RangeError(`cannot go from ${String(from)} to ${String(to)}`);
     const { step, control, work } = this;
     const maxSteps = this.options?.maxSteps ?? MAX_STEPS;
-    control.beginStretch();
+    control.beginSegment();
     let time = from;
     let tries = 0;
     let sampled = 0;
     while (time < to) {
       if (!step.begin(time, y)) return { kind: 'not-finite', time, worst: step.failed };
-      const least = Math.max(LEAST_OF_TIME * Math.abs(time), LEAST_OF_STRETCH * (to - from));
+      const least = Math.max(LEAST_OF_TIME * Math.abs(time), LEAST_OF_SEGMENT * (to - from));
       for (;;) {
         if (tries++ >= maxSteps) return { kind: 'too-many-steps', time, worst: this.limiting(y) };
         const remaining = to - time;
@@ -130,6 +130,6 @@ export function rosenbrockWith(makeSolver: LinearSolverFactory): IntegratorFacto
 
 /**
  * The stiff integrator: RODAS of order 4(3) with exact Jacobian, error control by step size, and dense
- * output of order 3. `maxSteps` bounds the tries in one stretch (100,000 unless said otherwise).
+ * output of order 3. `maxSteps` bounds the tries in one segment (100,000 unless said otherwise).
  */
 export const rosenbrock: IntegratorFactory = /* @__PURE__ */ rosenbrockWith(sparseLu);

@@ -9,8 +9,8 @@ const MOST_GROWTH = 6;
 const FAILURE_SHRINK = 4;
 /** Errors below this are too good to predict from. */
 const LEAST_ERROR = 1e-2;
-/** The last step of a stretch may be longer than the natural one by this factor. */
-const LAST_STRETCH = 1.05;
+/** The last step of a segment may be longer than the natural one by this factor. */
+const LAST_SEGMENT = 1.05;
 
 /**
  * Step sizes by the predictive controller of Gustafsson for a method whose error estimate is of order 4
@@ -24,7 +24,7 @@ export class StepControl {
   private lastStep = 0;
   private lastError = 0;
   private refused = false;
-  /** The step that was right at the beginning of the last stretch, where the natural one has been too long. */
+  /** The step that was right at the beginning of the last segment, where the natural one has been too long. */
   private opening = Infinity;
   private opens = true;
   private refusedBefore = false;
@@ -36,10 +36,10 @@ export class StepControl {
   }
 
   /**
-   * Starts a stretch: the error history does not go on (something may have jumped), the natural step does, but
-   * where one stretch is like the other, as days are, it begins as the last one did and not as it ended.
+   * Starts a segment: the error history does not go on (something may have jumped), the natural step does, but
+   * where one segment is like the other, as days are, it begins as the last one did and not as it ended.
    */
-  beginStretch(): void {
+  beginSegment(): void {
     this.lastStep = 0;
     this.refused = false;
     this.opens = true;
@@ -48,7 +48,7 @@ export class StepControl {
 
   /** The step to take now: the natural one, or what reaches the end without leaving a sliver. */
   fit(remaining: number, natural: number): number {
-    if (remaining <= natural * LAST_STRETCH) return remaining;
+    if (remaining <= natural * LAST_SEGMENT) return remaining;
     return remaining < natural * 2 ? remaining / 2 : natural;
   }
 

@@ -3,7 +3,7 @@
     evaluate.py FOLDER RIGHT POINTS OUT
 
 RIGHT    numpy or c
-POINTS   doubles, for each point: number of the stretch, time since its start, state
+POINTS   doubles, for each point: number of the segment, time since its start, state
 Writes for each point the slope of every state, then the entries of the Jacobian column by column.
 """
 

@@ -74,7 +74,7 @@ class Model:
         self.hydrogen = np.full(self.cells, 1e-4)
 
     def settle(self, regime):
-        """Sets what holds during a stretch."""
+        """Sets what holds during a segment."""
         self.volume0 = regime[self.volume_at : self.volume_at + self.cells]
         self.slope = regime[self.slope_at : self.slope_at + self.cells]
         k1, k2, ammonium, water = regime[self.constants_at : self.constants_at + 4 * self.cells].reshape(-1, 4).T

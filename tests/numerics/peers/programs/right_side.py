@@ -9,7 +9,7 @@ HEADER, FIXED = 4, 3
 
 
 def open_year(folder, right):
-    """The year as it is packed, its stretches (from, to, jump, regime) and the model's right side."""
+    """The year as it is packed, its segments (from, to, jump, regime) and the model's right side."""
     sys.path.insert(0, folder)
     year = np.fromfile(f"{folder}/year.bin")
     count, size, states = (int(n) for n in year[:3])

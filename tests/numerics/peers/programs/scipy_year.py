@@ -5,7 +5,7 @@
 FOLDER   holds year.bin, model.json, processes.py, and libmodel.so for RIGHT = c
 METHOD   lsoda (scipy.integrate.ode), bdf or radau (solve_ivp); all with the analytic Jacobian, sparse for bdf and radau
 RIGHT    numpy or c
-FORCING  restart: begin again at every stretch; across: step over changes of forcing, begin again after jumps
+FORCING  restart: begin again at every segment; across: step over changes of forcing, begin again after jumps
 Prints one line of JSON; writes the state at the end of each day to OUT (doubles).
 """
 
@@ -24,13 +24,13 @@ tolerance, repeats = float(tolerance), int(repeats)
 np.seterr(all="ignore")
 
 year, table, model = open_year(folder, right)
-states, stretches = model.states, len(table)
+states, segments = model.states, len(table)
 absolute = tolerance * year[HEADER : HEADER + states]
 start = year[HEADER + states : HEADER + 2 * states]
 
 
 class Forcing:
-    """The regime at a time, among some stretches."""
+    """The regime at a time, among some segments."""
 
     def __init__(self):
         self.current = -1
@@ -111,10 +111,10 @@ def implicit(y, begin, times):
 def run():
     model.forget()
     y, reached, i = start, [], 0
-    while i < stretches:
+    while i < segments:
         end = i
         if forcing == "across":
-            while end + 1 < stretches and table[end + 1, 2] < 0:
+            while end + 1 < segments and table[end + 1, 2] < 0:
                 end += 1
         if table[i, 2] >= 0:
             y = jump(table[i, 2], y)

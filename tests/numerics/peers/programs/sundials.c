@@ -5,7 +5,7 @@
  *
  * METHOD   cvode-klu, cvode-dense (BDF, orders 1 to 5) or arkode-klu (diagonally implicit Runge-Kutta,
  *          order 4); all with the analytic Jacobian
- * FORCING  restart: begin again at every stretch; stop: end a step at every change of forcing and go on
+ * FORCING  restart: begin again at every segment; stop: end a step at every change of forcing and go on
  *          with the history; across: step over changes of forcing. All begin again after a jump of the state.
  * Prints one line of JSON; writes the state at the end of each day to OUT (doubles).
  */
@@ -23,11 +23,11 @@
 
 enum { HEADER = 4, FROM = 0, TO = 1, JUMP = 2, FIXED = 3 };
 static double *year;
-static int stretches, size;
-/* The stretches among which the forcing is looked up, and the one last found. */
+static int segments, size;
+/* The segments among which the forcing is looked up, and the one last found. */
 static int first, last, current;
 
-static const double *stretch(int i) { return year + HEADER + 2 * STATES + (long)i * size; }
+static const double *segment(int i) { return year + HEADER + 2 * STATES + (long)i * size; }
 
 static void check(int flag, const char *what) {
   if (flag < 0) {
@@ -37,10 +37,10 @@ static void check(int flag, const char *what) {
 }
 
 static const double *regime_at(double t, double *since) {
-  while (current < last && t >= stretch(current)[TO]) current++;
-  while (current > first && t < stretch(current)[FROM]) current--;
-  *since = t - stretch(current)[FROM];
-  return stretch(current) + FIXED;
+  while (current < last && t >= segment(current)[TO]) current++;
+  while (current > first && t < segment(current)[FROM]) current--;
+  *since = t - segment(current)[FROM];
+  return segment(current) + FIXED;
 }
 
 static int slope_of(double t, N_Vector y, N_Vector slope, void *data) {
@@ -148,17 +148,17 @@ static void run(Solver s, const char *forcing, double *out) {
   model_forget();
   const int restart = strcmp(forcing, "restart") == 0, across = strcmp(forcing, "across") == 0;
   int day = 0;
-  for (int i = 0; i < stretches;) {
-    /* One piece: the stretches up to the next jump, or one when it begins again at each. */
+  for (int i = 0; i < segments;) {
+    /* One piece: the segments up to the next jump, or one when it begins again at each. */
     int end = i;
-    while (!restart && end + 1 < stretches && stretch(end + 1)[JUMP] < 0) end++;
-    if (stretch(i)[JUMP] >= 0) jump(year + (long)stretch(i)[JUMP], y);
+    while (!restart && end + 1 < segments && segment(end + 1)[JUMP] < 0) end++;
+    if (segment(i)[JUMP] >= 0) jump(year + (long)segment(i)[JUMP], y);
     first = current = i;
     last = across ? end : i;
-    begin(s, stretch(i)[FROM]);
-    if (across) stop_at(s, stretch(end)[TO]);
+    begin(s, segment(i)[FROM]);
+    if (across) stop_at(s, segment(end)[TO]);
     for (; i <= end; i++) {
-      const double to = stretch(i)[TO];
+      const double to = segment(i)[TO];
       const int boundary = to == (double)(long)to;
       if (!across) {
         first = last = current = i;
@@ -182,7 +182,7 @@ static Solver open(const char *method, double tolerance, SUNContext context) {
   SUNLinearSolver linear = dense ? SUNLinSol_Dense(s.y, J, context) : SUNLinSol_KLU(s.y, J, context);
   if (!dense) check(SUNLinSol_KLUSetOrdering(linear, 0), "SUNLinSol_KLUSetOrdering"); /* AMD */
   if (s.arkode) {
-    s.memory = ARKStepCreate(NULL, slope_of, stretch(0)[FROM], s.y, context);
+    s.memory = ARKStepCreate(NULL, slope_of, segment(0)[FROM], s.y, context);
     check(ARKStepSVtolerances(s.memory, tolerance, absolute), "ARKStepSVtolerances");
     check(ARKStepSetLinearSolver(s.memory, linear, J), "ARKStepSetLinearSolver");
     check(ARKStepSetJacFn(s.memory, sparse_jacobian), "ARKStepSetJacFn");
@@ -190,7 +190,7 @@ static Solver open(const char *method, double tolerance, SUNContext context) {
     check(ARKStepSetOrder(s.memory, 4), "ARKStepSetOrder");
   } else {
     s.memory = CVodeCreate(CV_BDF, context);
-    check(CVodeInit(s.memory, slope_of, stretch(0)[FROM], s.y), "CVodeInit");
+    check(CVodeInit(s.memory, slope_of, segment(0)[FROM], s.y), "CVodeInit");
     check(CVodeSVtolerances(s.memory, tolerance, absolute), "CVodeSVtolerances");
     check(CVodeSetLinearSolver(s.memory, linear, J), "CVodeSetLinearSolver");
     check(CVodeSetJacFn(s.memory, dense ? dense_jacobian : sparse_jacobian), "CVodeSetJacFn");
@@ -214,7 +214,7 @@ static double *read_year(const char *path) {
 int main(int argc, char **argv) {
   if (argc != 7) { fprintf(stderr, "usage: sundials YEAR OUT METHOD FORCING TOLERANCE REPEATS\n"); return 2; }
   year = read_year(argv[1]);
-  stretches = (int)year[0];
+  segments = (int)year[0];
   size = FIXED + REGIME;
   if (year[1] != REGIME || year[2] != STATES) { fprintf(stderr, "this year is of another model\n"); return 2; }
   const int days = (int)year[3], repeats = atoi(argv[6]);

@@ -8,7 +8,7 @@ describe('scenarioHash', () => {
     const turned = Object.fromEntries(
       Object.entries(smallScenario).reverse(),
     ) as unknown as typeof smallScenario;
-    const action = { at: 1, deed: { kind: 'plant', planting: 'lettuce' } } as const;
+    const action = { at: 1, action: { kind: 'plant', planting: 'lettuce' } } as const;
     const at = (where: string) => ({ ...smallScenario, actions: [{ ...action, where }] });
     expect(scenarioHash(turned)).toBe(scenarioHash(smallScenario));
     expect(scenarioHash(at('a.yaml:3'))).toBe(scenarioHash(at('b.yaml:9')));

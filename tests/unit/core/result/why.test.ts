@@ -3,7 +3,7 @@ import { InputError } from '../../../../packages/core/src/base/faults.js';
 import { seriesNames, seriesOf } from '../../../../packages/core/src/result/series.js';
 import { quantitiesOf } from '../../../../packages/core/src/result/why-quantities.js';
 import { why, type Difference } from '../../../../packages/core/src/result/why.js';
-import type { Action } from '../../../../packages/core/src/scenario/scenario.js';
+import type { TimedAction } from '../../../../packages/core/src/scenario/scenario.js';
 import { doneRun } from '../../../support/run-of.js';
 import {
   constant,
@@ -17,17 +17,17 @@ import {
 import { teachingSystem } from '../../../support/teaching-system.js';
 
 /** A bit of every action that posts, from day 0 on. */
-const busy: Action[] = [
-  { at: 0, deed: { kind: 'stock', cohort: 'young', number: 20, mass: 40 } },
-  { at: 0, deed: { kind: 'change-water', vessel: 'tank-1', share: 0.3, water: 'mains' } },
-  { at: 4, deed: { kind: 'clean', vessel: 'biofilter', biofilm: 0.3, solids: 0.5 } },
-  { at: 6, deed: { kind: 'medicate', vessel: 'media', kills: 0.2 } },
-  { at: 9, deed: { kind: 'change-water', vessel: 'sump', volume: 0.4, water: 'mains' } },
-  { at: 11, deed: { kind: 'harvest-fish', cohort: 'grown', share: 0.25 } },
-  { at: 12, deed: { kind: 'lose-fish', cohort: 'young', share: 0.1 } },
-  { at: 14, deed: { kind: 'harvest-crop', planting: 'basil', replant: false } },
-  { at: 15, deed: { kind: 'pump', pump: 'main', running: false } },
-  { at: 15.5, deed: { kind: 'pump', pump: 'main', running: true } },
+const busy: TimedAction[] = [
+  { at: 0, action: { kind: 'stock', cohort: 'young', number: 20, mass: 40 } },
+  { at: 0, action: { kind: 'change-water', vessel: 'tank-1', share: 0.3, water: 'mains' } },
+  { at: 4, action: { kind: 'clean', vessel: 'biofilter', biofilm: 0.3, solids: 0.5 } },
+  { at: 6, action: { kind: 'medicate', vessel: 'media', kills: 0.2 } },
+  { at: 9, action: { kind: 'change-water', vessel: 'sump', volume: 0.4, water: 'mains' } },
+  { at: 11, action: { kind: 'harvest-fish', cohort: 'grown', share: 0.25 } },
+  { at: 12, action: { kind: 'lose-fish', cohort: 'young', share: 0.1 } },
+  { at: 14, action: { kind: 'harvest-crop', planting: 'basil', replant: false } },
+  { at: 15, action: { kind: 'pump', pump: 'main', running: false } },
+  { at: 15.5, action: { kind: 'pump', pump: 'main', running: true } },
 ];
 const days = 20;
 const planted = doneRun(teachingSystem({ days }));
@@ -116,7 +116,7 @@ describe('between two runs', () => {
     const found = why('alkalinity-amount@system', { run: undosed, day: days }, { run: planted, day: days });
     // All doses before that day, KHCO3 at 9.99 eq/kg.
     const kilograms = planted.model.scenario.actions.reduce(
-      (mass, { at, deed }) => (deed.kind === 'dose' && at < days ? mass + deed.mass / 1000 : mass),
+      (mass, { at, action }) => (action.kind === 'dose' && at < days ? mass + action.mass / 1000 : mass),
       0,
     );
     expect(kilograms).toBeGreaterThan(0);

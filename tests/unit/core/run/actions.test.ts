@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { deedOrder } from '../../../../packages/core/src/run/actions.js';
-import type { Action, Deed } from '../../../../packages/core/src/scenario/scenario.js';
+import { actionOrder } from '../../../../packages/core/src/run/actions.js';
+import type { TimedAction, Action } from '../../../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../../../packages/core/src/run/run.js';
 import { amountOf, doneRun, lastOf } from '../../../support/run-of.js';
 import {
@@ -16,7 +16,10 @@ import {
 const sump = vessel('sump', 2, { floor: 1, surface: 10 });
 
 /** State just after the actions of day 0. */
-function after(deeds: readonly Deed[]): { run: Run; amount: (component: string, place?: string) => number } {
+function after(actions: readonly Action[]): {
+  run: Run;
+  amount: (component: string, place?: string) => number;
+} {
   const run = doneRun(
     scenarioOf([sump], {
       waters: [sourceWater('mains', { chloride: 10 })],
@@ -33,24 +36,24 @@ function after(deeds: readonly Deed[]): { run: Run; amount: (component: string, 
           nob: 0.1,
         }),
       ],
-      actions: deeds.map((deed): Action => ({ at: 0, deed })),
+      actions: actions.map((action): TimedAction => ({ at: 0, action })),
       days: 1,
     }),
   );
   return { run, amount: (component, place = 'sump') => amountOf(run, run.samples[0], component, place) };
 }
 
-const kill: Deed = { kind: 'lose-fish', cohort: 'fish', share: 1 };
-const stock: Deed = { kind: 'stock', cohort: 'fish', number: 7, mass: 20 };
-const renew: Deed = { kind: 'change-water', vessel: 'sump', share: 1, water: 'mains' };
-const dose: Deed = { kind: 'dose', vessel: 'sump', product: 'sodium-chloride', mass: 30 };
-const pick: Deed = { kind: 'harvest-crop', planting: 'lettuce', replant: false };
-const plant: Deed = { kind: 'plant', planting: 'lettuce' };
+const kill: Action = { kind: 'lose-fish', cohort: 'fish', share: 1 };
+const stock: Action = { kind: 'stock', cohort: 'fish', number: 7, mass: 20 };
+const renew: Action = { kind: 'change-water', vessel: 'sump', share: 1, water: 'mains' };
+const dose: Action = { kind: 'dose', vessel: 'sump', product: 'sodium-chloride', mass: 30 };
+const pick: Action = { kind: 'harvest-crop', planting: 'lettuce', replant: false };
+const plant: Action = { kind: 'plant', planting: 'lettuce' };
 
-describe('deeds of one instant', () => {
+describe('actions of one instant', () => {
   it('have one place each in the order: what leaves, water, what comes, settings', () => {
-    expect(new Set(deedOrder).size).toBe(deedOrder.length);
-    const place = (kind: Deed['kind']): number => deedOrder.indexOf(kind);
+    expect(new Set(actionOrder).size).toBe(actionOrder.length);
+    const place = (kind: Action['kind']): number => actionOrder.indexOf(kind);
     expect(place('lose-fish')).toBeLessThan(place('change-water'));
     expect(place('change-water')).toBeLessThan(place('dose'));
     expect(place('dose')).toBeLessThan(place('stock'));
@@ -59,8 +62,8 @@ describe('deeds of one instant', () => {
 
   it.each([[[kill, stock]], [[stock, kill]]])(
     'take fish out before new fish come, however they are written',
-    (deeds) => {
-      const { amount } = after(deeds);
+    (actions) => {
+      const { amount } = after(actions);
       expect(amount('fish-number', 'fish')).toBe(7);
       expect(amount('fish-mass', 'fish')).toBe(140);
     },
@@ -68,16 +71,16 @@ describe('deeds of one instant', () => {
 
   it.each([[[renew, dose]], [[dose, renew]]])(
     'change water before a dose is given, however they are written',
-    (deeds) => {
+    (actions) => {
       const salt = after([]).run.model.parameters.value('dose.sodium-chloride.chloride');
-      expect(after(deeds).amount('chloride')).toBeCloseTo(10 * 2 + 30 * salt, 10);
+      expect(after(actions).amount('chloride')).toBeCloseTo(10 * 2 + 30 * salt, 10);
     },
   );
 
   it.each([[[pick, plant]], [[plant, pick]]])(
     'harvest a crop before planting, however they are written',
-    (deeds) => {
-      const { run, amount } = after(deeds);
+    (actions) => {
+      const { run, amount } = after(actions);
       expect(amount('crop-mass', 'lettuce')).toBeCloseTo(
         3 * run.model.parameters.value('crop.lettuce-butterhead.seedling-mass'),
         10,
@@ -86,14 +89,14 @@ describe('deeds of one instant', () => {
   );
 
   it('of one kind keep the order of the file', () => {
-    const half: Deed = { kind: 'harvest-fish', cohort: 'fish', share: 0.5 };
-    const thirty: Deed = { kind: 'harvest-fish', cohort: 'fish', share: 0, number: 30 };
+    const half: Action = { kind: 'harvest-fish', cohort: 'fish', share: 0.5 };
+    const thirty: Action = { kind: 'harvest-fish', cohort: 'fish', share: 0, number: 30 };
     expect(after([half, thirty]).amount('fish-number', 'fish')).toBeCloseTo(20, 10);
     expect(after([thirty, half]).amount('fish-number', 'fish')).toBeCloseTo(35, 10);
   });
 });
 
-describe('a deed', () => {
+describe('an action', () => {
   it('books what it moves: states change by the postings and by nothing else', () => {
     const { run } = after([
       kill,
@@ -136,7 +139,7 @@ describe('a deed', () => {
 
   it('in the middle of a day acts at its instant', () => {
     const { run } = after([]);
-    const late = doneRun({ ...run.model.scenario, every: 0.25, actions: [{ at: 0.4, deed: renew }] });
+    const late = doneRun({ ...run.model.scenario, every: 0.25, actions: [{ at: 0.4, action: renew }] });
     const course = late.samples.map((sample) => amountOf(late, sample, 'chloride', 'sump'));
     expect(course.map((amount) => Math.round(amount))).toEqual([100, 100, 20, 20, 20]);
     expect(late.events.find(({ kind }) => kind === 'change-water')?.time).toBe(0.4);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { seriesOf } from '../../../../packages/core/src/result/series.js';
 import { manifestOf } from '../../../../packages/core/src/result/record.js';
 import type { Run } from '../../../../packages/core/src/run/run.js';
-import type { Action, Deed, Rule, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
+import type { TimedAction, Action, Rule, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
 import { concentration, doneRun, lastOf, runOf } from '../../../support/run-of.js';
 import {
   scenarioOf,
@@ -14,9 +14,9 @@ import {
 } from '../../../support/scenario-builder.js';
 
 const sump = vessel('sump', 2);
-const half: Deed = { kind: 'feed', cohort: 'fish', factor: 0.5 };
-const whole: Deed = { kind: 'feed', cohort: 'fish', factor: 1 };
-const base: Deed = { kind: 'dose', vessel: 'sump', product: 'sodium-bicarbonate', mass: 10 };
+const half: Action = { kind: 'feed', cohort: 'fish', factor: 0.5 };
+const whole: Action = { kind: 'feed', cohort: 'fish', factor: 1 };
+const base: Action = { kind: 'dose', vessel: 'sump', product: 'sodium-bicarbonate', mass: 10 };
 
 /** Chloride above 20 mg/L: a dose, with nothing that holds it back unless stated. */
 function rule(other: Partial<Rule> = {}): Rule {
@@ -44,9 +44,9 @@ function runOn(chloride: readonly number[], rules: readonly Rule[], seed = 1): R
       waters: later.map((value, day) => sourceWater(`w${day}`, { chloride: value })),
       cohorts: [tilapia('fish', 'sump', { number: 0 })],
       start: [startOf(sump, { water: stillWater(2, 7.5, { chloride: chloride[0] }) })],
-      actions: later.map((_, at): Action => ({
+      actions: later.map((_, at): TimedAction => ({
         at,
-        deed: { kind: 'change-water', vessel: 'sump', share: 1, water: `w${at}` },
+        action: { kind: 'change-water', vessel: 'sump', share: 1, water: `w${at}` },
       })),
       rules,
       seed,
@@ -106,7 +106,7 @@ describe('a rule on a setting', () => {
 
 describe('a feed that only a rule gives', () => {
   it('is eaten as the same feed given by a dated action is', () => {
-    const richer: Deed = { kind: 'feed', cohort: 'fish', feed: { name: 'grower-32', protein: 0.5 } };
+    const richer: Action = { kind: 'feed', cohort: 'fish', feed: { name: 'grower-32', protein: 0.5 } };
     const tanAfter = (other: Partial<Scenario>): number => {
       const cohorts = [tilapia('fish', 'sump')];
       const start = [startOf(sump, { water: stillWater(5, 7.5, { oxygen: 200, chloride: 50 }) })];
@@ -114,7 +114,7 @@ describe('a feed that only a rule gives', () => {
       return concentration(run, lastOf(run), 'tan', 'sump');
     };
     const byRule = tanAfter({ rules: [rule({ doing: [richer], stands: true })] });
-    expect(byRule).toBe(tanAfter({ actions: [{ at: 0, deed: richer }] }));
+    expect(byRule).toBe(tanAfter({ actions: [{ at: 0, action: richer }] }));
     expect(byRule).toBeGreaterThan(1.2 * tanAfter({}));
   });
 });
@@ -242,8 +242,8 @@ describe('readings and the order of an instant', () => {
     ]);
   });
 
-  it('of one instant act in the order of deeds, not of the file', () => {
-    const leave: Deed = { kind: 'lose-fish', cohort: 'fish', share: 1 };
+  it('of one instant act in the order of actions, not of the file', () => {
+    const leave: Action = { kind: 'lose-fish', cohort: 'fish', share: 1 };
     const run = runOn([30], [rule(), rule({ doing: [leave] })]);
     expect(run.events.map(({ kind }) => kind)).toEqual(['rule', 'rule', 'lose-fish', 'dose']);
   });

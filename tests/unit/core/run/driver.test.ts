@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Action, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
+import type { TimedAction, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
 import { courseOf, doneRun, extentOf, lastOf } from '../../../support/run-of.js';
 import { linearSolution } from '../../../support/matrix-exponential.js';
 import {
@@ -18,9 +18,9 @@ import {
 
 const integrators = ['rosenbrock', 'odex'] as const;
 
-const power = (at: number, running: boolean): Action => ({
+const power = (at: number, running: boolean): TimedAction => ({
   at,
-  deed: { kind: 'pump', pump: 'main', running },
+  action: { kind: 'pump', pump: 'main', running },
 });
 
 /** A tank of 10 m3 with 200 g m-3 of chloride and a sump of 2 m3, 1 m3 a day round, the sump exchanged by clean mains. */
@@ -29,7 +29,7 @@ function twoVessels(rest: {
   readonly sumpChloride: number;
   readonly days: number;
   readonly every: number;
-  readonly actions: readonly Action[];
+  readonly actions: readonly TimedAction[];
 }): Scenario {
   const { exchange, sumpChloride, ...run } = rest;
   const tank = vessel('tank', 10);
@@ -48,7 +48,7 @@ function twoVessels(rest: {
 }
 
 describe('a pump off for 0.02 d in a run of 60 d', () => {
-  const scenario = (actions: readonly Action[]): Scenario =>
+  const scenario = (actions: readonly TimedAction[]): Scenario =>
     twoVessels({ exchange: 0.2, sumpChloride: 0, days: 60, every: 60, actions });
   // The stop is over [30.31, 30.33).
   const on = [
@@ -78,7 +78,7 @@ describe('a pump off for 0.02 d in a run of 60 d', () => {
 });
 
 describe('a pump off for 0.02 d in a run of 365 d', () => {
-  const scenario = (actions: readonly Action[]): Scenario =>
+  const scenario = (actions: readonly TimedAction[]): Scenario =>
     twoVessels({ exchange: 0.02, sumpChloride: 200, days: 365, every: 1, actions });
   const on = [
     [-1 / 10, 1 / 10],
@@ -140,9 +140,9 @@ describe('an aerator that stops as a pump starts', () => {
           startOf(each, { water: stillWater(2, 7.5, { solids: 10, oxygen: 0 }) }),
         ),
         actions: [
-          { at: 0, deed: { kind: 'pump', pump: 'main', running: false } },
-          { at: 1, deed: { kind: 'pump', pump: 'main', running: true } },
-          { at: 1, deed: { kind: 'aeration', vessel: 'settler', running: false } },
+          { at: 0, action: { kind: 'pump', pump: 'main', running: false } },
+          { at: 1, action: { kind: 'pump', pump: 'main', running: true } },
+          { at: 1, action: { kind: 'aeration', vessel: 'settler', running: false } },
         ],
         days: 2,
       }),
@@ -157,7 +157,7 @@ describe('the record', () => {
     const sump = vessel('sump', 1);
     const dose = { kind: 'dose', vessel: 'sump', product: 'sodium-chloride', mass: 100 } as const;
     const run = doneRun(
-      scenarioOf([sump], { days: 2.5, every: 1, et0: constant(0), actions: [{ at: 1, deed: dose }] }),
+      scenarioOf([sump], { days: 2.5, every: 1, et0: constant(0), actions: [{ at: 1, action: dose }] }),
     );
     expect(run.samples.map(({ time }) => time)).toEqual([0, 1, 2, 2.5]);
     expect(courseOf(run, 'chloride', 'sump').slice(0, 2)).toEqual([50, 50]);

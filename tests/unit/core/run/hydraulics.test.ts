@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Action, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
+import type { TimedAction, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../../../packages/core/src/run/run.js';
 import { doneRun, lastOf } from '../../../support/run-of.js';
 import { constant, float, gravity, pumped, scenarioOf, vessel } from '../../../support/scenario-builder.js';
@@ -7,10 +7,10 @@ import { constant, float, gravity, pumped, scenarioOf, vessel } from '../../../s
 const SECOND = 1 / 86_400;
 const pump = { name: 'main', inlet: 0.3, restart: 0.5 };
 const tank = vessel('tank', 2);
-const topUp = (at: number, stopped: boolean): Action => ({ at, deed: { kind: 'top-up', stopped } });
-const power = (at: number, running: boolean): Action => ({
+const topUp = (at: number, stopped: boolean): TimedAction => ({ at, action: { kind: 'top-up', stopped } });
+const power = (at: number, running: boolean): TimedAction => ({
   at,
-  deed: { kind: 'pump', pump: 'main', running },
+  action: { kind: 'pump', pump: 'main', running },
 });
 
 /** A tank above a sump that loses 0.17 m3 a day. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Action, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
+import type { TimedAction, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../../../packages/core/src/run/run.js';
 import { seriesOf } from '../../../../packages/core/src/result/series.js';
 import { concentration, doneRun, lastOf } from '../../../support/run-of.js';
@@ -41,7 +41,7 @@ describe('a weekly cap', () => {
 
   it('set by an action takes the place of the daily cap', () => {
     const source = { ...none, dailyCap: 0.1 };
-    const actions: Action[] = [{ at: 7, deed: { kind: 'top-up', weeklyCap: 0.3 } }];
+    const actions: TimedAction[] = [{ at: 7, action: { kind: 'top-up', weeklyCap: 0.3 } }];
     const run = sumpWith({ topUp: { level: 10, rate: 50, sources: [source] }, actions, days: 14 });
     expect(brought(run).at(-1)).toBeCloseTo(0.7 + 0.3, 11);
     expect(run.events.find(({ kind }) => kind === 'top-up')?.text).toBe('cap 300 L/week');
@@ -49,9 +49,9 @@ describe('a weekly cap', () => {
 });
 
 describe('carted water', () => {
-  const cart = (volume: number, into: 'rain-tank' | 'reservoir'): Action => ({
+  const cart = (volume: number, into: 'rain-tank' | 'reservoir'): TimedAction => ({
     at: 2,
-    deed: { kind: 'cart-water', volume, into, water: 'tanker' },
+    action: { kind: 'cart-water', volume, into, water: 'tanker' },
   });
   const waters = [sourceWater('mains'), sourceWater('tanker', { chloride: 5 })];
 

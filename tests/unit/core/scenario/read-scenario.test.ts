@@ -20,7 +20,7 @@ function small(text = smallSystem): Scenario {
 
 /** The scenario without where its actions were written, which a resolved file does not keep. */
 function unplaced(scenario: Scenario): unknown {
-  const bare = { ...scenario, actions: scenario.actions.map(({ at, deed }) => ({ at, deed })) };
+  const bare = { ...scenario, actions: scenario.actions.map(({ at, action }) => ({ at, action })) };
   return { ...bare, overrides: bare.overrides.map(({ id, value }) => ({ id, value })) };
 }
 

@@ -64,7 +64,7 @@ describe.each(names)('%s', (name) => {
     expect(x[0]).toBeCloseTo((inflow / tau) * 1.25, 10);
   });
 
-  it('lands on the end of each stretch and sums the extents over them', () => {
+  it('lands on the end of each segment and sums the extents over them', () => {
     const integrator = make(name, exactProblem);
     const y = Float64Array.from([1, 0, 1]);
     const x = new Float64Array(3);
@@ -81,7 +81,7 @@ describe.each(names)('%s', (name) => {
     }
   });
 
-  it('does nothing on an empty stretch and refuses to go back', () => {
+  it('does nothing on an empty segment and refuses to go back', () => {
     const integrator = make(name, exactProblem);
     const y = Float64Array.from([1, 0, 1]);
     expect(integrator.advance(1, 1, y, new Float64Array(3))).toEqual({ kind: 'done' });

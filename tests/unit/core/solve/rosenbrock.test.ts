@@ -59,7 +59,7 @@ describe('rosenbrock', () => {
     expect(ends[0]).toEqual(ends[1]);
   });
 
-  it('keeps its natural step over short stretches, and forgets it when told', () => {
+  it('keeps its natural step over short segments, and forgets it when told', () => {
     const system = plainSystem({ states: 1, f: () => [1], jacobian: () => [[0]] });
     const integrator = rosenbrock(system, tolerance(1e-6, 1), { firstStep: 1e-3 });
     const y = new Float64Array(1);
@@ -82,11 +82,11 @@ describe('rosenbrock', () => {
       jacobian: () => [[-1]],
       byTime: (t) => [Math.cos(t)],
     });
-    const steps = [1, 365].map((stretches) => {
+    const steps = [1, 365].map((segments) => {
       const integrator = rosenbrock(decay, tolerance(1e-5, 1));
       const y = Float64Array.from([-0.5]);
-      for (let d = 0; d < stretches; d++) {
-        integrator.advance((365 * d) / stretches, (365 * (d + 1)) / stretches, y, new Float64Array(1));
+      for (let d = 0; d < segments; d++) {
+        integrator.advance((365 * d) / segments, (365 * (d + 1)) / segments, y, new Float64Array(1));
       }
       expect(y[0]).toBeCloseTo((Math.sin(365) - Math.cos(365)) / 2, 4);
       return integrator.work.steps;
@@ -199,7 +199,7 @@ describe('rosenbrock', () => {
     expect(seen[2]).toBeCloseTo(Math.exp(0.25) - 1, 4);
   });
 
-  it('runs to the last bit alike in another unit of time, however short or long that makes the stretch', () => {
+  it('runs to the last bit alike in another unit of time, however short or long that makes the segment', () => {
     const run = (unit: number): { bits: number[]; steps: number; rejected: number } => {
       const plain = hires.system();
       const system: RateSystem = {

@@ -39,7 +39,7 @@ describe('StepControl', () => {
     const control = new StepControl();
     control.accept(1, 0);
     expect(control.natural).toBeCloseTo(6, 12);
-    control.beginStretch();
+    control.beginSegment();
     control.natural = 1;
     control.accept(1, 1);
     expect(control.natural).toBeCloseTo(0.9, 12);
@@ -89,10 +89,10 @@ describe('StepControl', () => {
     expect(control.natural).toBe(0.25);
   });
 
-  it('begins a stretch as the last began, once the natural step has been refused at two beginnings in a row', () => {
+  it('begins a segment as the last began, once the natural step has been refused at two beginnings in a row', () => {
     const control = new StepControl();
     const day = (): number => {
-      control.beginStretch();
+      control.beginSegment();
       const first = control.fit(100, control.natural ?? 10);
       // Each day allows a step of 1 at its beginning and of 10 later.
       if (first > 1) control.reject(first, (first / 1) ** 4);
@@ -108,10 +108,10 @@ describe('StepControl', () => {
     expect(day()).toBe(10);
   });
 
-  it('keeps a habit of beginnings through a stretch too short to show it, and drops it at a longer beginning', () => {
+  it('keeps a habit of beginnings through a segment too short to show it, and drops it at a longer beginning', () => {
     const control = new StepControl();
     const begin = (): number => {
-      control.beginStretch();
+      control.beginSegment();
       return control.natural ?? NaN;
     };
     control.natural = 10;

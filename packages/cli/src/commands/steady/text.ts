@@ -1,7 +1,7 @@
 import type { Held, LimitResult, Mode, Series, SteadyState } from '@leat/core';
 import { cautions } from '../../view/text/cautions.js';
 import { columns, cut, wrap } from '../../terminal/columns.js';
-import { deedWords } from '../../view/text/actions.js';
+import { actionWords } from '../../view/text/actions.js';
 import { percent, shown } from '../../view/text/numbers.js';
 import type { Style } from '../../terminal/style.js';
 
@@ -157,7 +157,7 @@ export function steadyText(told: SteadyTold, style: Style): string {
     ...longer(state),
     '',
     ...state.held.flatMap((held) => wrap(heldLine(held), width, '  ')),
-    ...state.spread.flatMap((deed) => wrap(`spread evenly: ${deedWords(deed)}`, width, '  ')),
+    ...state.spread.flatMap((action) => wrap(`spread evenly: ${actionWords(action)}`, width, '  ')),
     ...(state.leftOut.length === 0
       ? []
       : wrap(

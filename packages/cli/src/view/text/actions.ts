@@ -1,21 +1,21 @@
-import type { RepeatedDeed } from '@leat/core';
+import type { RepeatedAction } from '@leat/core';
 import { percent, shown } from './numbers.js';
 
 const litres = (volume: number): string => `${shown(volume * 1000)} L`;
 
-/** A deed that repeats, in words, such as `480 g potassium-bicarbonate into sump every 14 d`. */
-export function deedWords({ deed, every }: RepeatedDeed): string {
+/** An action that repeats, in words, such as `480 g potassium-bicarbonate into sump every 14 d`. */
+export function actionWords({ action, every }: RepeatedAction): string {
   const often = `every ${shown(every)} d`;
-  switch (deed.kind) {
+  switch (action.kind) {
     case 'dose':
-      return `${shown(deed.mass)} g ${deed.product} into ${deed.vessel} ${often}`;
+      return `${shown(action.mass)} g ${action.product} into ${action.vessel} ${often}`;
     case 'drain-solids':
-      return `${percent(deed.share)} of the solids of ${deed.vessel} and ${litres(deed.water)} ${often}`;
+      return `${percent(action.share)} of the solids of ${action.vessel} and ${litres(action.water)} ${often}`;
     case 'change-water': {
-      const much = deed.volume === undefined ? percent(deed.share ?? 0) : litres(deed.volume);
-      return `${much} of ${deed.vessel} changed for ${deed.water} ${often}`;
+      const much = action.volume === undefined ? percent(action.share ?? 0) : litres(action.volume);
+      return `${much} of ${action.vessel} changed for ${action.water} ${often}`;
     }
     default:
-      return `${deed.kind} ${often}`;
+      return `${action.kind} ${often}`;
   }
 }

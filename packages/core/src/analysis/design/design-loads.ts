@@ -1,6 +1,6 @@
 // Reads numbers as: daily loads of a design
 import type { Model } from '../../model/model.js';
-import { offerOf } from '../../run/settings.js';
+import { offerOf } from '../../run/operation.js';
 import type { DailyValue, Scenario } from '../../scenario/scenario.js';
 import { valueOn } from '../../scenario/value-on.js';
 import { sum } from '../../base/sum.js';

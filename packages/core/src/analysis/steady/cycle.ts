@@ -8,8 +8,8 @@ import type { Conditions } from '../../processes/process.js';
 import { type CropClock, type CropStand, openCropClock } from '../../run/crop-clock.js';
 import { conditionsAt, type Day, readDay } from '../../run/forcing.js';
 import { type Hydraulics, openHydraulics } from '../../run/hydraulics.js';
-import { openStretches } from '../../run/segments.js';
-import { openKeeper } from '../../run/settings.js';
+import { openSegments } from '../../run/segments.js';
+import { openOperation } from '../../run/operation.js';
 import { startState } from '../../run/start.js';
 import type { Scenario } from '../../scenario/scenario.js';
 import type { RateSystem } from '../../solve/contract.js';
@@ -183,7 +183,7 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
   const { scenario, layout } = model;
   const { system, regime } = openRates(model);
   const hydraulics = openHydraulics(model);
-  const keeper = openKeeper(model);
+  const operation = openOperation(model);
   const clock = openCropClock(model);
   const cells = layout.cells.length;
   const day: Day = { temperature: new Float64Array(cells), air: new Float64Array(cells), et0: 0, rain: 0 };
@@ -200,12 +200,12 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
   }
   const crops = cropsAre === 'mean' ? meanClock(model, clock) : clock;
   const filled = Float64Array.from(hydraulics.volume);
-  const stretches = openStretches({ model, regime, keeper, crops, hydraulics, day });
-  stretches.morning(weatherDay, 0, start);
+  const segments = openSegments({ model, regime, operation, crops, hydraulics, day });
+  segments.morning(weatherDay, 0, start);
   const period = cyclePeriod(scenario);
   const events = new Map<string, { kind: string; place: string }>();
   const fed = Float64Array.from(
-    stretches.offered,
+    segments.offered,
     (offer, cohort) => offer.fed + offer.share * start[layout.fish[cohort].mass],
   );
 
@@ -215,8 +215,8 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
     let time = first;
     hydraulics.newDay(time);
     while (time < end) {
-      for (const event of stretches.settle(time)) events.set(`${event.kind} ${event.place}`, event);
-      const jump = Math.min(end, Math.floor(time + INSTANT) + 1, stretches.nextSwitch(time));
+      for (const event of segments.settle(time)) events.set(`${event.kind} ${event.place}`, event);
+      const jump = Math.min(end, Math.floor(time + INSTANT) + 1, segments.nextSwitch(time));
       const mark = time + hydraulics.untilMark();
       const to = Math.min(mark, jump);
       made.push({

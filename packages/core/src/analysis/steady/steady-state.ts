@@ -4,13 +4,13 @@ import { parseQuantity } from '../../base/units.js';
 import { compileModel } from '../../model/compile.js';
 import type { Model, Regime } from '../../model/model.js';
 import type { Run } from '../../run/run.js';
-import type { Deed, Scenario } from '../../scenario/scenario.js';
+import type { Action, Scenario } from '../../scenario/scenario.js';
 import { constantState } from './constant-state.js';
 import { type Cycle, enter, openCycle } from './cycle.js';
 import { type Held, heldSystem, holdRequested, livingHeld } from './held.js';
 import type { Mode } from './modes.js';
 import { periodicState } from './periodic-state.js';
-import { drainedWater, evenTerms, type RepeatedDeed, spreadDeeds } from './spread-actions.js';
+import { drainedWater, evenTerms, type RepeatedAction, spreadActions } from './spread-actions.js';
 import { steadyCourse } from './steady-course.js';
 
 /** How a steady state is sought. */
@@ -38,9 +38,9 @@ export interface SteadyState {
   readonly modes: readonly Mode[];
   /** Whether small changes die away. */
   readonly stable: boolean;
-  /** Deeds that are spread evenly, and kinds of those that are left out. */
-  readonly spread: readonly RepeatedDeed[];
-  readonly leftOut: readonly Deed['kind'][];
+  /** Actions that are spread evenly, and kinds of those that are left out. */
+  readonly spread: readonly RepeatedAction[];
+  readonly leftOut: readonly Action['kind'][];
   /** What the water did until it settled, such as a pump that sucked air. */
   readonly water: readonly { readonly kind: string; readonly place: string }[];
   /** Days of march before Newton was in reach. */
@@ -53,7 +53,7 @@ export interface SteadyState {
   readonly residual: number;
 }
 
-/** The scenario without deeds and rules; drained water leaves steadily. */
+/** The scenario without actions and rules; drained water leaves steadily. */
 function still(scenario: Scenario, drained: ReadonlyMap<string, number>): Scenario {
   return {
     ...scenario,
@@ -91,13 +91,13 @@ function enterMean(regime: Regime, { segments, period }: Cycle): void {
 
 /**
  * The state that a system comes to, and keeps, under the weather of one day, with fish and crops held as they are
- * at the start. Doses, drainings and changes of water that repeat are spread evenly; other deeds and rules are left
+ * at the start. Doses, drainings and changes of water that repeat are spread evenly; other actions and rules are left
  * out. With timers, hours of feeding or rations of water that run out, the state is one that repeats.
  * @throws InputError when the water never settles, NoSteadyStateError when no such state is found
  */
 export function steadyState(model: Model, options: SteadyOptions = {}): SteadyState {
   const day = options.day ?? 0;
-  const { spread, leftOut } = spreadDeeds(model.scenario);
+  const { spread, leftOut } = spreadActions(model.scenario);
   const frozen = compileModel(still(model.scenario, drainedWater(spread)), model.parameters);
   const even = evenTerms(spread, frozen);
   const cycle = openCycle(frozen, day, options.crops ?? 'mean');

@@ -5,7 +5,7 @@ import type { TableRow } from '../../library/table-row.js';
 import { compileModel } from '../../model/compile.js';
 import { simulate } from '../../run/driver.js';
 import type { Run } from '../../run/run.js';
-import { reusedRoom } from '../../run/sample-buffer.js';
+import { reusedBuffer } from '../../run/sample-buffer.js';
 import type { OpenScenario } from '../../scenario/read-scenario.js';
 
 /** Most tries at a legal draw. */
@@ -50,10 +50,10 @@ export function openRuns(
   { reuse = false, ...options }: RunsOptions = {},
 ): (u: ArrayLike<number>) => Run {
   const given = createParameters(open.reading.scenario.overrides);
-  const room = reuse ? reusedRoom() : undefined;
-  const simulation = { ...options, ...(room && { room }) };
+  const buffer = reuse ? reusedBuffer() : undefined;
+  const simulation = { ...options, ...(buffer && { buffer }) };
   return (u) => {
-    room?.clear();
+    buffer?.clear();
     const values = drawnValues(rows, u);
     const scenario = open.again(parametersAt(values, given));
     return simulate(compileModel(scenario, parametersAt(values, given), { closureDraws: 0 }), simulation);

@@ -125,10 +125,10 @@ const verbs = {
 };
 
 /** What a rule does: one verb. */
-export const deedSchema = section(verbs, 'what is done');
+export const actionSchema = section(verbs, 'what is done');
 
 /** One action of `actions`: when, and one verb. */
-export const actionSchema = section(
+export const timedActionSchema = section(
   {
     at: moment('when, or first when; default: none, `from` and `until` then say it').optional(),
     from: moment('start of an interval; default: none').optional(),

@@ -1,8 +1,8 @@
 import { compact } from '../file/reader.js';
 import type { Named, Reader } from '../file/reader.js';
 import { readFeed } from './stock.js';
-import type { Cohort, Deed, Planting, Pump, RainTank, SourceWater, TopUp, Vessel } from '../scenario.js';
-import type { actionSchema } from './action-schema.js';
+import type { Cohort, Action, Planting, Pump, RainTank, SourceWater, TopUp, Vessel } from '../scenario.js';
+import type { timedActionSchema } from './action-schema.js';
 import type { Path } from '../file/tree.js';
 
 /** Everything an action may name. */
@@ -17,12 +17,12 @@ export interface Cast {
 }
 
 /** What an action does, and what undoes it at the end of an interval (absent: it cannot be undone). */
-export interface DeedPair {
-  readonly doing: readonly Deed[];
-  readonly undoing?: readonly Deed[];
+export interface ActionPair {
+  readonly doing: readonly Action[];
+  readonly undoing?: readonly Action[];
 }
 
-type Given = ReturnType<typeof actionSchema.parse>;
+type Given = ReturnType<typeof timedActionSchema.parse>;
 
 /** Reads one verb; `path` leads to it. Undefined where there is a fault. */
 export type ReadVerb<Verb extends keyof Given> = (
@@ -30,7 +30,7 @@ export type ReadVerb<Verb extends keyof Given> = (
   reader: Reader,
   path: Path,
   cast: Cast,
-) => DeedPair | undefined;
+) => ActionPair | undefined;
 
 /** A number or a share of fish: one of them. */
 function readTake(
@@ -39,7 +39,7 @@ function readTake(
   reader: Reader,
   path: Path,
   cast: Cast,
-): DeedPair | undefined {
+): ActionPair | undefined {
   const { cohort, share, number } = given;
   reader.known(cohort, cast.cohorts, [...path, 'cohort'], 'cohort');
   if ((share === undefined) === (number === undefined)) {
@@ -49,26 +49,26 @@ function readTake(
   return { doing: [compact({ kind, cohort, share: share ?? 0, number })] };
 }
 
-function readPump(pump: string, running: boolean, reader: Reader, path: Path, cast: Cast): DeedPair {
+function readPump(pump: string, running: boolean, reader: Reader, path: Path, cast: Cast): ActionPair {
   reader.known(pump, cast.pumps, path, 'pump');
-  const deed = (state: boolean): Deed => ({ kind: 'pump', pump, running: state });
-  return running ? { doing: [deed(true)] } : { doing: [deed(false)], undoing: [deed(true)] };
+  const action = (state: boolean): Action => ({ kind: 'pump', pump, running: state });
+  return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
 }
 
-function readAir(vessel: string, running: boolean, reader: Reader, path: Path, cast: Cast): DeedPair {
+function readAir(vessel: string, running: boolean, reader: Reader, path: Path, cast: Cast): ActionPair {
   const found = reader.lookup(cast.vessels, vessel, path, 'vessel');
   if (found?.aeration === 0) reader.fault(path, 'a vessel without aeration');
-  const deed = (state: boolean): Deed => ({ kind: 'aeration', vessel, running: state });
-  return running ? { doing: [deed(true)] } : { doing: [deed(false)], undoing: [deed(true)] };
+  const action = (state: boolean): Action => ({ kind: 'aeration', vessel, running: state });
+  return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
 }
 
-function readPowerCut(cast: Cast): DeedPair {
+function readPowerCut(cast: Cast): ActionPair {
   const aerated = [...cast.vessels.values()].flatMap((vessel) =>
     vessel !== undefined && vessel.aeration > 0 ? [vessel.name] : [],
   );
-  const all = (running: boolean): Deed[] => [
-    ...[...cast.pumps.keys()].map((pump): Deed => ({ kind: 'pump', pump, running })),
-    ...aerated.map((vessel): Deed => ({ kind: 'aeration', vessel, running })),
+  const all = (running: boolean): Action[] => [
+    ...[...cast.pumps.keys()].map((pump): Action => ({ kind: 'pump', pump, running })),
+    ...aerated.map((vessel): Action => ({ kind: 'aeration', vessel, running })),
   ];
   return { doing: all(false), undoing: all(true) };
 }
@@ -82,7 +82,7 @@ const readTopUpChange: ReadVerb<'top-up'> = (given, reader, path, { topUp }) => 
   const mains = topUp.sources.filter((source) => source.kind === 'mains');
   const [{ dailyCap, weeklyCap } = { dailyCap: Infinity }] = mains;
   const several = mains.some((source) => source.dailyCap !== dailyCap || source.weeklyCap !== weeklyCap);
-  const restored: Deed = compact({ kind: 'top-up', dailyCap, weeklyCap, stopped: false } as const);
+  const restored: Action = compact({ kind: 'top-up', dailyCap, weeklyCap, stopped: false } as const);
   if (given === 'stopped')
     return { doing: [{ kind: 'top-up', stopped: true }], undoing: [{ kind: 'top-up', stopped: false }] };
   if (given !== 'restored' && mains.length === 0) {
@@ -163,8 +163,8 @@ const readFeedChange: ReadVerb<'feed'> = (given, reader, path, cast) => {
       ? other
       : { ...other, name: found?.feed.name ?? other.name };
   if (found === undefined || (otherFeed && feed === undefined)) return undefined;
-  const doing: Deed = compact({ kind: 'feed', cohort, ration, feed, factor } as const);
-  const undoing: Deed = compact({
+  const doing: Action = compact({ kind: 'feed', cohort, ration, feed, factor } as const);
+  const undoing: Action = compact({
     kind: 'feed',
     cohort,
     ration: ration === undefined ? undefined : found.ration,
@@ -174,9 +174,9 @@ const readFeedChange: ReadVerb<'feed'> = (given, reader, path, cast) => {
   return { doing: [doing], undoing: [undoing] };
 };
 
-function readPlanting(name: string, deed: Deed, reader: Reader, path: Path, cast: Cast): DeedPair {
+function readPlanting(name: string, action: Action, reader: Reader, path: Path, cast: Cast): ActionPair {
   reader.known(name, cast.plantings, path, 'planting');
-  return { doing: [deed] };
+  return { doing: [action] };
 }
 
 /** A dose, as an action or as part of a plan. */
@@ -185,7 +185,7 @@ export function readDose(
   reader: Reader,
   path: Path,
   cast: Cast,
-): DeedPair {
+): ActionPair {
   const { into, product, mass } = given;
   reader.known(into, cast.vessels, [...path, 'into'], 'vessel');
   reader.known(product, reader.names('dose'), [...path, 'product'], 'product');
@@ -198,14 +198,14 @@ export function readDrain(
   reader: Reader,
   path: Path,
   cast: Cast,
-): DeedPair {
+): ActionPair {
   const { vessel, share, water } = given;
   reader.known(vessel, cast.vessels, [...path, 'vessel'], 'vessel');
   const none = (): number => reader.fallback([...path, 'water'], 0, '0 m3');
   return { doing: [{ kind: 'drain-solids', vessel, share, water: water ?? none() }] };
 }
 
-/** One reader a verb of {@link actionSchema}. */
+/** One reader a verb of {@link timedActionSchema}. */
 export const verbReaders: {
   readonly [Verb in keyof Omit<Given, 'at' | 'from' | 'until' | 'for' | 'every'>]-?: ReadVerb<Verb>;
 } = {

@@ -1,21 +1,28 @@
 import type { Reader } from '../file/reader.js';
 import { expandTimes, mostActions, type Occasion, type TimesGiven } from './times.js';
-import { readDose, readDrain, verbReaders, type Cast, type DeedPair, type ReadVerb } from './action-verbs.js';
+import {
+  readDose,
+  readDrain,
+  verbReaders,
+  type Cast,
+  type ActionPair,
+  type ReadVerb,
+} from './action-verbs.js';
 import type { RunFrame } from './run.js';
-import type { Action, Deed } from '../scenario.js';
-import { actionSchema, dosingSchema, drainPlanSchema, type deedSchema } from './action-schema.js';
+import type { TimedAction, Action } from '../scenario.js';
+import { timedActionSchema, dosingSchema, drainPlanSchema, type actionSchema } from './action-schema.js';
 import type { Path } from '../file/tree.js';
 
 /** Most actions and plans as written. */
 const mostWritten = 10_000;
 
-type DeedGiven = ReturnType<typeof deedSchema.parse>;
+type ActionGiven = ReturnType<typeof actionSchema.parse>;
 type Verb = keyof typeof verbReaders;
 
 /** What is written in one place: what it does, and when. */
 interface Plan {
   readonly path: Path;
-  readonly pair: DeedPair;
+  readonly pair: ActionPair;
   readonly occasions: readonly Occasion[];
 }
 
@@ -23,14 +30,20 @@ function isVerb(key: string): key is Verb {
   return Object.hasOwn(verbReaders, key);
 }
 
-function readVerb(key: Verb, given: DeedGiven, reader: Reader, path: Path, cast: Cast): DeedPair | undefined {
+function readVerb(
+  key: Verb,
+  given: ActionGiven,
+  reader: Reader,
+  path: Path,
+  cast: Cast,
+): ActionPair | undefined {
   const value = given[key];
   const read = verbReaders[key] as ReadVerb<Verb>;
   return value === undefined ? undefined : read(value, reader, path, cast);
 }
 
-/** The one verb of a deed; a fault where there is none or more than one. */
-function onlyVerb(given: DeedGiven, reader: Reader, path: Path): Verb | undefined {
+/** The one verb of an action; a fault where there is none or more than one. */
+function onlyVerb(given: ActionGiven, reader: Reader, path: Path): Verb | undefined {
   const verbs = Object.keys(given).filter(isVerb);
   const [verb] = verbs;
   if (verb !== undefined && verbs.length === 1) return verb;
@@ -42,13 +55,18 @@ function onlyVerb(given: DeedGiven, reader: Reader, path: Path): Verb | undefine
 }
 
 /** Reads what a rule does: one verb, without a time. Undefined (and a fault) where that is not so. */
-export function readDeed(given: DeedGiven, reader: Reader, path: Path, cast: Cast): DeedPair | undefined {
+export function readAction(
+  given: ActionGiven,
+  reader: Reader,
+  path: Path,
+  cast: Cast,
+): ActionPair | undefined {
   const verb = onlyVerb(given, reader, path);
   return verb === undefined ? undefined : readVerb(verb, given, reader, [...path, verb], cast);
 }
 
-function readAction(reader: Reader, path: Path, frame: RunFrame, cast: Cast): Plan | undefined {
-  const given = reader.parse(actionSchema, path);
+function readTimedAction(reader: Reader, path: Path, frame: RunFrame, cast: Cast): Plan | undefined {
+  const given = reader.parse(timedActionSchema, path);
   if (given === undefined) return undefined;
   const verb = onlyVerb(given, reader, path);
   if (verb === undefined) return undefined;
@@ -101,18 +119,18 @@ interface Interval {
   readonly path: Path;
 }
 
-/** What a deed switches off, where it does. */
-function switchedOff(deed: Deed): string | undefined {
-  if (deed.kind === 'pump' && !deed.running) return `pump ${deed.pump}`;
-  return deed.kind === 'aeration' && !deed.running ? `aeration of ${deed.vessel}` : undefined;
+/** What an action switches off, where it does. */
+function switchedOff(action: Action): string | undefined {
+  if (action.kind === 'pump' && !action.running) return `pump ${action.pump}`;
+  return action.kind === 'aeration' && !action.running ? `aeration of ${action.vessel}` : undefined;
 }
 
 /** Two intervals in which the same thing is off must not overlap: the first to end would switch it on. */
 function checkOverlaps(reader: Reader, plans: readonly Plan[]): void {
   const by = new Map<string, Interval[]>();
   for (const { pair, occasions, path } of plans) {
-    for (const deed of pair.doing) {
-      const name = switchedOff(deed);
+    for (const action of pair.doing) {
+      const name = switchedOff(action);
       if (name === undefined) continue;
       const list = by.get(name) ?? [];
       list.push(...occasions.map(({ at, end }) => ({ start: at, end: end ?? at, path })));
@@ -134,23 +152,25 @@ function checkOverlaps(reader: Reader, plans: readonly Plan[]): void {
   }
 }
 
-function actionsOf(reader: Reader, { pair, occasions, path }: Plan): Action[] {
+function actionsOf(reader: Reader, { pair, occasions, path }: Plan): TimedAction[] {
   const where = reader.where(path);
   return occasions.flatMap(({ at, end }) => [
-    ...pair.doing.map((deed): Action => ({ at, deed, where })),
-    ...(end === undefined ? [] : (pair.undoing ?? []).map((deed): Action => ({ at: end, deed, where }))),
+    ...pair.doing.map((action): TimedAction => ({ at, action, where })),
+    ...(end === undefined
+      ? []
+      : (pair.undoing ?? []).map((action): TimedAction => ({ at: end, action, where }))),
   ]);
 }
 
 /**
- * Reads `dosing`, `drain-solids` and `actions` into one list of dated deeds, repeats written out,
+ * Reads `dosing`, `drain-solids` and `actions` into one list of dated actions, repeats written out,
  * in order of time and, at the same time, of the file: plans first, then actions. What lies past the
  * end of a run that was cut short is left out.
  */
-export function readActions(reader: Reader, frame: RunFrame, cast: Cast): Action[] {
+export function readActions(reader: Reader, frame: RunFrame, cast: Cast): TimedAction[] {
   const written = [
     ...readPlans(reader, frame, cast),
-    ...reader.listed('actions', mostWritten, (path) => readAction(reader, path, frame, cast)),
+    ...reader.listed('actions', mostWritten, (path) => readTimedAction(reader, path, frame, cast)),
   ];
   const plans = written.filter((plan) => plan !== undefined);
   checkOverlaps(reader, plans);

@@ -5,10 +5,10 @@ import { compact, type Reader } from '../file/reader.js';
 import type { Path } from '../file/tree.js';
 import { choice, count, described, positive, type Reads, section, word } from '../file/values.js';
 import { measurables } from '../measurables.js';
-import type { Deed, Measurable, Rule, TestKit } from '../scenario.js';
-import { deedSchema } from './action-schema.js';
+import type { Action, Measurable, Rule, TestKit } from '../scenario.js';
+import { actionSchema } from './action-schema.js';
 import type { Cast } from './action-verbs.js';
-import { readDeed } from './actions.js';
+import { readAction } from './actions.js';
 
 /** A level of whatever is read: a quantity with its unit, or a bare number for pH. */
 function level(description: string): Reads<string | number, string | number> {
@@ -56,8 +56,8 @@ export const ruleSchema = section(
   {
     when: whenSchema,
     kit: kitSchema.optional(),
-    do: deedSchema,
-    undo: deedSchema
+    do: actionSchema,
+    undo: actionSchema
       .meta({
         description: 'what is done when the rule lets go; default: what undoes `do`, where something does',
       })
@@ -86,8 +86,8 @@ const dimensions: Readonly<Record<Measurable, Dimension | 'pH'>> = {
   volume: 'volume',
 };
 
-/** Kinds of deed that leave a setting behind: doing them again changes nothing. */
-const settings: ReadonlySet<Deed['kind']> = new Set(['source-water', 'top-up', 'feed', 'aeration', 'pump']);
+/** Kinds of action that leave a setting behind: doing them again changes nothing. */
+const settings: ReadonlySet<Action['kind']> = new Set(['source-water', 'top-up', 'feed', 'aeration', 'pump']);
 
 /** A level of a quantity in its internal unit; undefined (and a fault) where it is none. */
 function readLevel(reader: Reader, path: Path, written: Written, read: Measurable): number | undefined {
@@ -190,8 +190,8 @@ function readRule(reader: Reader, path: Path, cast: Cast): Rule | undefined {
   reader.known(when.in, cast.vessels, [...path, 'when', 'in'], 'vessel');
   const condition = readCondition(reader, [...path, 'when'], when);
   const kit = readKit(reader, [...path, 'kit'], given.kit, when.read);
-  const pair = readDeed(given.do, reader, [...path, 'do'], cast);
-  const undo = given.undo === undefined ? undefined : readDeed(given.undo, reader, [...path, 'undo'], cast);
+  const pair = readAction(given.do, reader, [...path, 'do'], cast);
+  const undo = given.undo === undefined ? undefined : readAction(given.undo, reader, [...path, 'undo'], cast);
   if (pair === undefined) return undefined;
   const sets = pair.doing.every(({ kind }) => settings.has(kind));
   const ends = when.until !== undefined || wait !== undefined || most !== undefined;

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { actionSchema, dosingSchema, drainPlanSchema } from './action-schema.js';
+import { timedActionSchema, dosingSchema, drainPlanSchema } from './action-schema.js';
 import { headSchema } from './run.js';
 import { ruleSchema } from './rules.js';
 import { parameterSchema, startSchema, startVesselSchema } from './start.js';
@@ -37,7 +37,7 @@ export const fileSchema = section(
     dosing: z.array(dosingSchema).optional(),
     'drain-solids': z.array(drainPlanSchema).optional(),
     start: startWithVessels,
-    actions: z.array(actionSchema).optional(),
+    actions: z.array(timedActionSchema).optional(),
     rules: z.array(ruleSchema).optional(),
     tables: tablesSchema,
     parameters: named(parameterSchema).optional(),

@@ -1,20 +1,20 @@
 import { createParameters } from '@leat/core';
 import { describe, expect, it } from 'vitest';
 import { meanStand } from '../../../../../packages/core/src/analysis/steady/cycle.js';
-import { evenTerms, spreadDeeds } from '../../../../../packages/core/src/analysis/steady/spread-actions.js';
+import { evenTerms, spreadActions } from '../../../../../packages/core/src/analysis/steady/spread-actions.js';
 import { compileModel } from '../../../../../packages/core/src/model/compile.js';
 import { openCropClock } from '../../../../../packages/core/src/run/crop-clock.js';
 import { conditionsAt } from '../../../../../packages/core/src/run/forcing.js';
 import { constant, planting, scenarioOf, vessel } from '../../../../support/scenario-builder.js';
 
-describe('deeds spread evenly', () => {
+describe('actions spread evenly', () => {
   it('drain so much that the mean of a steady rain of solids is that of the sawtooth', () => {
     // 10 g a day fall, 80 % of what lies there is drained every 5 days: the sawtooth has a closed mean.
     const [inflow, share, every] = [10, 0.8, 5];
     const drain = { kind: 'drain-solids', vessel: 'tank', share, water: 0 } as const;
-    const actions = [5, 10, 15].map((at) => ({ at, deed: drain }));
+    const actions = [5, 10, 15].map((at) => ({ at, action: drain }));
     const scenario = scenarioOf([vessel('tank', 1, { floor: 1 })], { days: 20, actions });
-    const { spread } = spreadDeeds(scenario);
+    const { spread } = spreadActions(scenario);
     const [term] = evenTerms(spread, compileModel(scenario, createParameters()));
     const before = (inflow * every) / share;
     const mean = before - (inflow * every) / 2;
@@ -23,10 +23,10 @@ describe('deeds spread evenly', () => {
 
   it('change water as a flow of it would', () => {
     const change = { kind: 'change-water', vessel: 'tank', share: 0.1, water: 'mains' } as const;
-    const actions = [0, 2, 4, 6, 8].map((at) => ({ at, deed: change }));
+    const actions = [0, 2, 4, 6, 8].map((at) => ({ at, action: change }));
     const scenario = scenarioOf([vessel('tank', 2)], { days: 10, actions });
     const model = compileModel(scenario, createParameters());
-    const terms = evenTerms(spreadDeeds(scenario).spread, model);
+    const terms = evenTerms(spreadActions(scenario).spread, model);
     const [chloride] = terms.slice(-1);
     expect(terms).toHaveLength(8);
     expect(chloride.loss).toBeCloseTo(0.05, 12);

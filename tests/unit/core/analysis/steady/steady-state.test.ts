@@ -109,14 +109,14 @@ describe('a steady state', () => {
   it('spreads doses that repeat, and names what it leaves out', () => {
     const dose = { kind: 'dose', vessel: 'sump', product: 'potassium-bicarbonate', mass: 20 } as const;
     const cut = { kind: 'clean', vessel: 'filter', biofilm: 0.5, solids: 0 } as const;
-    const actions = [1, 3, 5, 7, 9].map((at) => ({ at, deed: dose }));
+    const actions = [1, 3, 5, 7, 9].map((at) => ({ at, action: dose }));
     const stops = { kind: 'dose', vessel: 'sump', product: 'potassium-bicarbonate', mass: 5 } as const;
-    const early = [1, 2, 3].map((at) => ({ at, deed: stops }));
+    const early = [1, 2, 3].map((at) => ({ at, action: stops }));
     const plain = steady(throughFlow());
-    const dosed = steady(throughFlow({ actions: [...actions, ...early, { at: 4, deed: cut }] }));
+    const dosed = steady(throughFlow({ actions: [...actions, ...early, { at: 4, action: cut }] }));
     const alkalinity = ({ course }: SteadyState): number =>
       allSeries(course).find(({ name }) => name === 'alkalinity@sump')?.values[0] ?? Number.NaN;
-    expect(dosed.spread).toEqual([{ deed: dose, every: 2 }]);
+    expect(dosed.spread).toEqual([{ action: dose, every: 2 }]);
     expect(dosed.leftOut).toEqual(['dose', 'clean']);
     expect(alkalinity(dosed)).toBeGreaterThan(alkalinity(plain) + 0.2);
   });

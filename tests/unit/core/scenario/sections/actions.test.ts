@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { readScenario } from '../../../../../packages/core/src/scenario/read-scenario.js';
-import type { Action, Deed } from '../../../../../packages/core/src/scenario/scenario.js';
+import type { TimedAction, Action } from '../../../../../packages/core/src/scenario/scenario.js';
 import { edited, messagesOf } from '../../../../product/faults/small-system.js';
 
 /** The actions of the small system without its dosing, with other actions. */
-function actionsOf(...lines: readonly string[]): readonly Action[] {
+function timedActionsOf(...lines: readonly string[]): readonly TimedAction[] {
   const list = lines.map((line) => `  - { ${line} }\n`).join('');
   const text = edited(
     ['  - { at: 10 d, for: 6 h, pump-off: main }\n', list],
@@ -22,12 +22,12 @@ function actionsOf(...lines: readonly string[]): readonly Action[] {
   return readScenario(text, { file: 'small.yaml' }).actions;
 }
 
-function deedsOf(line: string): Deed[] {
-  return actionsOf(line).map(({ deed }) => deed);
+function actionsOf(line: string): Action[] {
+  return timedActionsOf(line).map(({ action }) => action);
 }
 
 function timesOf(line: string): number[] {
-  return actionsOf(line).map(({ at }) => at);
+  return timedActionsOf(line).map(({ at }) => at);
 }
 
 describe('when', () => {
@@ -56,11 +56,11 @@ describe('when', () => {
   });
 
   it('intervals that touch do not overlap: their ends are open', () => {
-    const actions = actionsOf(
+    const actions = timedActionsOf(
       'from: 1 d, until: 2 d, pump-off: main',
       'from: 2 d, until: 3 d, pump-off: main',
     );
-    expect(actions.map(({ at, deed }) => [at, deed.kind === 'pump' && deed.running])).toEqual([
+    expect(actions.map(({ at, action }) => [at, action.kind === 'pump' && action.running])).toEqual([
       [1, false],
       [2, true],
       [2, false],
@@ -77,7 +77,7 @@ describe('when', () => {
 });
 
 describe('what', () => {
-  it.each<[string, Deed]>([
+  it.each<[string, Action]>([
     [
       'stock: { cohort: other, number: 5, mass: 30 g }',
       { kind: 'stock', cohort: 'other', number: 5, mass: 30 },
@@ -136,12 +136,12 @@ describe('what', () => {
       'drain-solids: { vessel: tank, share: 1 }',
       { kind: 'drain-solids', vessel: 'tank', share: 1, water: 0 },
     ],
-  ])('%s', (written, deed) => {
-    expect(deedsOf(`at: 1 d, ${written}`)).toEqual([deed]);
+  ])('%s', (written, action) => {
+    expect(actionsOf(`at: 1 d, ${written}`)).toEqual([action]);
   });
 
   it('a power cut stops every pump and all aeration, and starts them again', () => {
-    expect(deedsOf('at: 1 d, for: 6 h, power-cut: all')).toEqual([
+    expect(actionsOf('at: 1 d, for: 6 h, power-cut: all')).toEqual([
       { kind: 'pump', pump: 'main', running: false },
       { kind: 'aeration', vessel: 'tank', running: false },
       { kind: 'pump', pump: 'main', running: true },
@@ -150,22 +150,22 @@ describe('what', () => {
   });
 
   it('a change over an interval goes back to what was written', () => {
-    expect(deedsOf('from: 1 d, until: 9 d, feed: { cohort: tilapia, ration: 20 g/d }')[1]).toEqual({
+    expect(actionsOf('from: 1 d, until: 9 d, feed: { cohort: tilapia, ration: 20 g/d }')[1]).toEqual({
       kind: 'feed',
       cohort: 'tilapia',
       ration: { kind: 'mass', gramsPerDay: 80 },
     });
-    expect(deedsOf('from: 1 d, until: 9 d, top-up: { cap: 10 L/d }')[1]).toEqual({
+    expect(actionsOf('from: 1 d, until: 9 d, top-up: { cap: 10 L/d }')[1]).toEqual({
       kind: 'top-up',
       dailyCap: Infinity,
       stopped: false,
     });
-    const [to, back] = deedsOf('from: 1 d, until: 9 d, source-water: { water: mains, to: soft }');
+    const [to, back] = actionsOf('from: 1 d, until: 9 d, source-water: { water: mains, to: soft }');
     expect(to).toMatchObject({ water: 'mains', to: { name: 'soft' } });
     expect(back).toMatchObject({ water: 'mains', to: { name: 'mains' } });
   });
 
   it('says where it was written', () => {
-    expect(actionsOf('at: 1 d, plant: lettuce')[0]?.where).toMatch(/^small\.yaml:\d+$/);
+    expect(timedActionsOf('at: 1 d, plant: lettuce')[0]?.where).toMatch(/^small\.yaml:\d+$/);
   });
 });

@@ -2,7 +2,7 @@ import type { Model } from '../model/model.js';
 import type { Feed, Ration, SourceWater } from '../scenario/scenario.js';
 
 /** What the keeper has set, changed by actions: rations, switches, caps, waters. */
-export interface Keeper {
+export interface Operation {
   readonly ration: Ration[];
   /** Feed given to each cohort is this times the ration. */
   readonly factor: Float64Array;
@@ -17,7 +17,7 @@ export interface Keeper {
 }
 
 /** The keeper's settings at the start of a run. */
-export function openKeeper(model: Model): Keeper {
+export function openOperation(model: Model): Operation {
   const { scenario } = model;
   return {
     ration: scenario.cohorts.map((cohort) => cohort.ration),
