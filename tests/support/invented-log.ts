@@ -107,12 +107,12 @@ export function inventedLog(scenario: Scenario, invention: Invention): string {
       closureDraws: 0,
     }),
   );
-  const cells = new Map(scenario.vessels.map(({ name }, cell) => [name, cell]));
+  const vesselOf = new Map(scenario.vessels.map(({ name }, vessel) => [name, vessel]));
   const parameters = createParameters();
   const courses = columns.map(({ reads, vessel }) =>
     predictionsOf(
       run,
-      Array.from({ length: days }, (_, time) => ({ reads, cell: cells.get(vessel) ?? -1, time })),
+      Array.from({ length: days }, (_, time) => ({ reads, vessel: vesselOf.get(vessel) ?? -1, time })),
     ),
   );
   const start = Date.parse(scenario.startDate);

@@ -25,8 +25,8 @@ export function lastOf(run: Run): Sample {
 
 /** Concentration of a component in a vessel at a sample. */
 export function concentration(run: Run, sample: Sample, component: WaterComponent, vessel: string): number {
-  const cell = run.model.layout.cells.indexOf(vessel);
-  return sample.y[waterState(cell, component)] / sample.volume[cell];
+  const index = run.model.layout.vessels.indexOf(vessel);
+  return sample.y[waterState(index, component)] / sample.volume[index];
 }
 
 /** Concentrations of a component in a vessel at every sample. */
@@ -51,9 +51,9 @@ export function extentOf(run: Run, sample: Sample, row: string): number {
 /** Every state of a run by component and place: concentrations in water, amounts elsewhere. */
 export function readingsOf(run: Run, sample: Sample): Map<string, number> {
   return new Map(
-    run.model.layout.states.map(({ component, place, cell }, state) => {
+    run.model.layout.states.map(({ component, place, vessel }, state) => {
       const inWater = (waterComponents as readonly string[]).includes(component);
-      return [`${component}@${place}`, inWater ? sample.y[state] / sample.volume[cell] : sample.y[state]];
+      return [`${component}@${place}`, inWater ? sample.y[state] / sample.volume[vessel] : sample.y[state]];
     }),
   );
 }

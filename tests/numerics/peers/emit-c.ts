@@ -58,7 +58,7 @@ export function emitC(model: Model, shape: Shape): string {
   return `/* Written from the compiled model; see emit-c.ts. */
 #include <math.h>
 #include <string.h>
-enum { STATES = ${states}, RATES = ${model.rows.length}, CELLS = ${shape.cells}, WATER = ${WATER} };
+enum { STATES = ${states}, RATES = ${model.rows.length}, VESSELS = ${shape.vesselCount}, WATER = ${WATER} };
 enum { PARTIALS = ${dependence.column.length}, PLACES = ${terms.row.length}, REGIME = ${shape.size} };
 enum { TAN = ${waterComponents.indexOf('tan')}, ALKALINITY = ${waterComponents.indexOf('alkalinity')}, CARBON = ${waterComponents.indexOf('carbon')} };
 typedef struct { double k1, k2, ammonium, water; } AcidBase;
@@ -95,23 +95,23 @@ ${ints(
 )}
 ${named.map(({ group }) => tablesOf(model, group)).join('\n')}
 
-static double volume[CELLS], per_volume[CELLS], v[STATES + 3 * CELLS], hydrogen[CELLS], chemistry[12 * CELLS];
+static double volume[VESSELS], per_volume[VESSELS], v[STATES + 3 * VESSELS], hydrogen[VESSELS], chemistry[12 * VESSELS];
 static double partial[16], dr[PARTIALS], r[RATES];
 
 /* The regime is what holds during a segment; since is the time since its start. */
 static inline void look(double since, const double *y, const double *regime) {
-  for (int s = CELLS * WATER; s < STATES; s++) v[s] = y[s];
-  for (int cell = 0; cell < CELLS; cell++) {
-    volume[cell] = regime[${shape.volume} + cell] + regime[${shape.slope} + cell] * since;
-    per_volume[cell] = 1 / volume[cell];
-    const int first = cell * WATER;
-    for (int s = first; s < first + WATER; s++) v[s] = y[s] * per_volume[cell];
-    const AcidBase *k = (const AcidBase *)(regime + ${shape.constants} + 4 * cell);
+  for (int s = VESSELS * WATER; s < STATES; s++) v[s] = y[s];
+  for (int vessel = 0; vessel < VESSELS; vessel++) {
+    volume[vessel] = regime[${shape.volume} + vessel] + regime[${shape.slope} + vessel] * since;
+    per_volume[vessel] = 1 / volume[vessel];
+    const int first = vessel * WATER;
+    for (int s = first; s < first + WATER; s++) v[s] = y[s] * per_volume[vessel];
+    const AcidBase *k = (const AcidBase *)(regime + ${shape.constants} + 4 * vessel);
     const double tan = v[first + TAN], carbon = v[first + CARBON];
-    const double h = ${hydrogenIon}(v[first + ALKALINITY], carbon, tan / MOLAR, k, hydrogen[cell]);
-    if (h > 0) hydrogen[cell] = h;
-    ${speciate}(tan, carbon, h, k, MOLAR, chemistry, 12 * cell);
-    for (int m = 0; m < 3; m++) v[STATES + 3 * cell + m] = chemistry[12 * cell + m];
+    const double h = ${hydrogenIon}(v[first + ALKALINITY], carbon, tan / MOLAR, k, hydrogen[vessel]);
+    if (h > 0) hydrogen[vessel] = h;
+    ${speciate}(tan, carbon, h, k, MOLAR, chemistry, 12 * vessel);
+    for (int m = 0; m < 3; m++) v[STATES + 3 * vessel + m] = chemistry[12 * vessel + m];
   }
 }
 
@@ -122,7 +122,7 @@ static void rates_of(double since, const double *y, const double *regime, double
     const double *from = stream_from[i] < 0 ? regime + stream_source[i] : v + stream_from[i] * WATER;
     for (int c = 0; c < WATER; c++) r[stream_row[i] + c] = flow * from[c];
   }
-${named.map(({ group, rate }) => `  for (int j = 0; j < ${group.instances.length}; j++) r[${ident(group)}_row[j]] = ${rate}(v, ${ident(group)}_at[j], regime + ${ident(group)}_k[j])${group.volumetric ? ` * volume[${ident(group)}_cell[j]]` : ''};`).join('\n')}
+${named.map(({ group, rate }) => `  for (int j = 0; j < ${group.instances.length}; j++) r[${ident(group)}_row[j]] = ${rate}(v, ${ident(group)}_at[j], regime + ${ident(group)}_k[j])${group.volumetric ? ` * volume[${ident(group)}_vessel[j]]` : ''};`).join('\n')}
 }
 
 void model_derivative(double since, const double *y, const double *regime, double *slope) {
@@ -135,12 +135,12 @@ void model_derivative(double since, const double *y, const double *regime, doubl
 }
 
 /* Adds the partials of one rate to its slots. kind: 0 a concentration, 1 an amount, 2.. chemistry. */
-static inline void place(int reads, const int *kind, const int *slot, int cell, double scale, double amount) {
+static inline void place(int reads, const int *kind, const int *slot, int vessel, double scale, double amount) {
   for (int m = 0; m < reads; m++) {
     if (kind[m] == 0) dr[slot[3 * m]] += partial[m] * scale;
     else if (kind[m] == 1) dr[slot[3 * m]] += partial[m] * amount;
     else {
-      const double *by = chemistry + 12 * cell + 3 * (kind[m] - 1);
+      const double *by = chemistry + 12 * vessel + 3 * (kind[m] - 1);
       for (int c = 0; c < 3; c++) dr[slot[3 * m + c]] += partial[m] * by[c] * scale;
     }
   }
@@ -164,7 +164,7 @@ ${named.map(({ group, partials }) => partialsLoop(group, partials)).join('\n')}
 
 /* Forgets the last pH of each vessel, from which the next is sought. */
 void model_forget(void) {
-  for (int cell = 0; cell < CELLS; cell++) hydrogen[cell] = 1e-4;
+  for (int vessel = 0; vessel < VESSELS; vessel++) hydrogen[vessel] = 1e-4;
 }
 `.replaceAll('MOLAR', String(model.parameters.value('molar.nitrogen')));
 }
@@ -175,12 +175,12 @@ function ident({ id }: Group): string {
 
 function partialsLoop(group: Group, partials: string): string {
   const name = ident(group);
-  const cell = `${name}_cell[j]`;
-  const scale = group.volumetric ? '1' : `per_volume[${cell}]`;
-  const amount = group.volumetric ? `volume[${cell}]` : '1';
+  const vessel = `${name}_vessel[j]`;
+  const scale = group.volumetric ? '1' : `per_volume[${vessel}]`;
+  const amount = group.volumetric ? `volume[${vessel}]` : '1';
   return `  for (int j = 0; j < ${group.instances.length}; j++) {
     ${partials}(v, ${name}_at[j], regime + ${name}_k[j], partial);
-    place(${group.reads}, ${name}_kind, ${name}_slot[j], ${cell}, ${scale}, ${amount});
+    place(${group.reads}, ${name}_kind, ${name}_slot[j], ${vessel}, ${scale}, ${amount});
   }`;
 }
 
@@ -198,8 +198,8 @@ function tablesOf(model: Model, group: Group): string {
       group.instances.map(({ row }) => row),
     ),
     ints(
-      `${name}_cell`,
-      group.instances.map(({ cell }) => cell),
+      `${name}_vessel`,
+      group.instances.map(({ vessel }) => vessel),
     ),
     ints(`${name}_k`, group.coefficients),
   ].join('\n');

@@ -6,7 +6,7 @@ import type { Group } from './shape.js';
 export interface GroupTables {
   /** What each variable is: 0 a concentration, 1 an amount, 2 pH, 3 ammonia, 4 carbon dioxide. */
   readonly kind: readonly number[];
-  /** By instance, by variable: its place among the states and, after them, the chemistry of each cell. */
+  /** By instance, by variable: its place among the states and, after them, the chemistry of each vessel. */
   readonly at: readonly (readonly number[])[];
   /** By instance, three for each variable: places of partials; chemistry has three (TAN, alkalinity, carbon). */
   readonly slot: readonly (readonly number[])[];
@@ -26,16 +26,16 @@ export function groupTables({ dependence, layout }: Model, { id, instances }: Gr
     kind: instances[0].reads.map((reading) =>
       reading.kind === 'chemistry' ? 2 + reading.which : reading.kind === 'concentration' ? 0 : 1,
     ),
-    at: instances.map(({ reads, cell }) =>
+    at: instances.map(({ reads, vessel }) =>
       reads.map((reading) =>
-        reading.kind === 'chemistry' ? states + 3 * cell + reading.which : reading.state,
+        reading.kind === 'chemistry' ? states + 3 * vessel + reading.which : reading.state,
       ),
     ),
-    slot: instances.map(({ reads, cell, row }) =>
+    slot: instances.map(({ reads, vessel, row }) =>
       reads.flatMap((reading) =>
         reading.kind === 'chemistry'
           ? (['tan', 'alkalinity', 'carbon'] as const).map((component) =>
-              slotOf(row, waterState(cell, component)),
+              slotOf(row, waterState(vessel, component)),
             )
           : [slotOf(row, reading.state), -1, -1],
       ),

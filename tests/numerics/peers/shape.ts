@@ -19,7 +19,7 @@ export interface Group {
 
 /** Where everything that a regime holds stands in one array of doubles. */
 export interface Shape {
-  readonly cells: number;
+  readonly vesselCount: number;
   readonly volume: number;
   readonly slope: number;
   readonly flow: number;
@@ -39,16 +39,16 @@ export interface Shape {
 
 /** Lays out the regimes of a model, by one of them (for the number of coefficients). */
 export function shapeOf(model: Model, regime: Regime): Shape {
-  const cells = model.layout.cells.length;
+  const vesselCount = model.layout.vessels.length;
   let size = 0;
   const take = (count: number): number => {
     size += count;
     return size - count;
   };
-  const volume = take(cells);
-  const slope = take(cells);
+  const volume = take(vesselCount);
+  const slope = take(vesselCount);
   const flow = take(model.streams.length);
-  const constants = take(4 * cells);
+  const constants = take(4 * vesselCount);
   const carrying = model.streams.flatMap((stream, index) =>
     model.streamRow[index] < 0
       ? []
@@ -75,7 +75,7 @@ export function shapeOf(model: Model, regime: Regime): Shape {
     };
   });
   return {
-    cells,
+    vesselCount,
     volume,
     slope,
     flow,
@@ -88,8 +88,8 @@ export function shapeOf(model: Model, regime: Regime): Shape {
       packed.set(from.volume, volume);
       packed.set(from.slope, slope);
       packed.set(from.flow, flow);
-      from.constants.forEach(({ k1, k2, ammonium, water }, cell) => {
-        packed.set([k1, k2, ammonium, water], constants + 4 * cell);
+      from.constants.forEach(({ k1, k2, ammonium, water }, vessel) => {
+        packed.set([k1, k2, ammonium, water], constants + 4 * vessel);
       });
       for (const { stream, source } of carrying) {
         if (source >= 0) packed.set(from.source.subarray(stream * WATER, (stream + 1) * WATER), source);

@@ -37,11 +37,11 @@ export function postedWith(run: Run, account: string, component: Component): num
 /** Mean flow of water through a vessel by its outlets to other vessels, m3 d-1. */
 export function flowThrough(run: Run, vessel: string): number {
   const { model, samples } = run;
-  const cell = model.layout.cells.indexOf(vessel);
+  const index = model.layout.vessels.indexOf(vessel);
   const last = samples[samples.length - 1];
   const carried = model.streams.reduce(
     (sum, { from, to }, stream) =>
-      from === cell && to >= 0 ? sum + last.carried[stream] - samples[0].carried[stream] : sum,
+      from === index && to >= 0 ? sum + last.carried[stream] - samples[0].carried[stream] : sum,
     0,
   );
   return carried / lengthOf(run);

@@ -9,12 +9,12 @@ const removing = ['ammonia-oxidation', 'ammonia-oxidation-idle', 'tan-uptake'];
 /** TAN removed in the bed, g N d-1 and m3 of perlite. */
 function removal(run: Run): number {
   const { rows, layout } = run.model;
-  const bed = layout.cells.indexOf('bed');
+  const bed = layout.vessels.indexOf('bed');
   const { x } = run.samples[run.samples.length - 1];
   const taken = rows.map((row, index) =>
     removing.includes(row.process)
       ? row.entries
-          .filter(({ component, state }) => component === 'tan' && layout.states[state].cell === bed)
+          .filter(({ component, state }) => component === 'tan' && layout.states[state].vessel === bed)
           .reduce((sum, { coefficient }) => sum - coefficient * x[index], 0)
       : 0,
   );

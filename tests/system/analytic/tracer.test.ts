@@ -101,11 +101,11 @@ describe.each(names)('chloride by %s, against exact solutions', (integrator) => 
     const exact = run.samples.map(({ time }) =>
       linearSolution(a, [0, 0, 0, 0.2 * 30], [300, 5, 80, 20], time),
     );
-    run.model.layout.cells.forEach((name, cell) => {
+    run.model.layout.vessels.forEach((name, vessel) => {
       expect(
         relativeDeviation(
           courseOf(run, 'chloride', name),
-          exact.map((row) => row[cell]),
+          exact.map((row) => row[vessel]),
         ),
       ).toBeLessThan(bound);
     });

@@ -18,9 +18,9 @@ function gap(one: Run, other: Run, factor = 1): number {
   const sample = lastOf(one);
   const readings = readingsOf(other, lastOf(other));
   const absolute = absoluteTolerances(one.model, one.tolerance);
-  const gaps = one.model.layout.states.map(({ component, place, cell }, state) => {
+  const gaps = one.model.layout.states.map(({ component, place, vessel }, state) => {
     const inWater = (waterComponents as readonly string[]).includes(component);
-    const size = inWater ? sample.volume[cell] : 1;
+    const size = inWater ? sample.volume[vessel] : 1;
     const here = sample.y[state] / size;
     const there = (readings.get(`${component}@${place}`) ?? Number.NaN) / (inWater ? 1 : factor);
     return Math.abs(here - there) / (one.tolerance * Math.abs(here) + absolute[state] / size);

@@ -41,9 +41,9 @@ describe('source water with 15 instead of 2 mg/L of nitrate-N', () => {
       fatesOf(budgetOf(run, 'nitrogen', 'system')).from.find(({ name }) => name === 'source water')?.amount ??
       0;
     const held = (run: typeof well): number =>
-      run.model.layout.cells.reduce(
-        (sum, vessel, cell) =>
-          sum + concentration(run, lastOf(run), 'nitrate', vessel) * lastOf(run).volume[cell],
+      run.model.layout.vessels.reduce(
+        (sum, vessel, index) =>
+          sum + concentration(run, lastOf(run), 'nitrate', vessel) * lastOf(run).volume[index],
         0,
       );
     const more = brought(well) - brought(mains);

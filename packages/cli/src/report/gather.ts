@@ -60,15 +60,15 @@ function drawnVessel(scenario: Scenario, vessel: Vessel): DrawnVessel {
 /** Every stream that ran, with its mean over the run. */
 function drawnFlows({ model, samples }: Run): DrawnFlow[] {
   const last = samples[samples.length - 1];
-  const { cells } = model.layout;
+  const { vessels } = model.layout;
   const length = last.time - samples[0].time;
   return model.streams.flatMap(({ from, to, kind, water }, i) => {
     const rate = (last.carried[i] - samples[0].carried[i]) / length;
     if (!(rate > 0)) return [];
     return [
       {
-        ...(from >= 0 && { from: cells[from] }),
-        ...(to >= 0 && { to: cells[to] }),
+        ...(from >= 0 && { from: vessels[from] }),
+        ...(to >= 0 && { to: vessels[to] }),
         kind: kind === 'top-up' ? `top-up with ${water ?? 'water'}` : kind,
         rate,
       },

@@ -74,7 +74,7 @@ function baselines(
   today: number,
 ): { last: number; month: number } | undefined {
   const own = past
-    .filter(({ reading, cell }) => reading.reads === to.reading.reads && cell === to.cell)
+    .filter(({ reading, vessel }) => reading.reads === to.reading.reads && vessel === to.vessel)
     .sort((a, b) => a.time - b.time);
   if (own.length === 0) return undefined;
   const last = own[own.length - 1].reading.value;
@@ -82,23 +82,25 @@ function baselines(
   return { last, month: mean(lately, ({ reading }) => reading.value) ?? last };
 }
 
-function scored(cases: readonly Case[], nameOf: (cell: number) => string): readonly BacktestScore[] {
+function scored(cases: readonly Case[], nameOf: (vessel: number) => string): readonly BacktestScore[] {
   const keys = [
     ...new Set(
-      cases.map(({ observation, horizon }) => `${observation.reading.reads}|${observation.cell}|${horizon}`),
+      cases.map(
+        ({ observation, horizon }) => `${observation.reading.reads}|${observation.vessel}|${horizon}`,
+      ),
     ),
   ];
   return keys
     .map((key): BacktestScore => {
       const own = cases.filter(
-        ({ observation, horizon }) => `${observation.reading.reads}|${observation.cell}|${horizon}` === key,
+        ({ observation, horizon }) => `${observation.reading.reads}|${observation.vessel}|${horizon}` === key,
       );
       const error = (of: 'model' | 'last' | 'month'): number =>
         mean(own, (each) => Math.abs(each[of] - each.observation.reading.value)) ?? Number.NaN;
       const [{ observation, horizon }] = own;
       return {
         reads: observation.reading.reads,
-        vessel: nameOf(observation.cell),
+        vessel: nameOf(observation.vessel),
         unit: unitOfMeasurable[observation.reading.reads],
         horizon,
         count: own.length,
@@ -148,9 +150,9 @@ export function backtest(request: BacktestRequest): Backtest {
     const { jacobian } = minimum;
     const curvature = Array.from(minimum.predicted, (value, i) => problem.loss(i, value).curvature);
     const covariance = covarianceOf(informationOf(jacobian, curvature));
-    const sought = coming.map(({ reading, cell, time }) => ({
+    const sought = coming.map(({ reading, vessel, time }) => ({
       reads: reading.reads,
-      cell,
+      vessel,
       time: time - today,
     }));
     const runs = drawsOf([...minimum.at], covariance, members, random)
@@ -185,7 +187,7 @@ export function backtest(request: BacktestRequest): Backtest {
   return {
     origins,
     failed,
-    scores: scored(cases, (cell) => whole.scenario.vessels[cell].name),
+    scores: scored(cases, (vessel) => whole.scenario.vessels[vessel].name),
     notes: whole.notes,
   };
 }

@@ -207,12 +207,12 @@ function coursesOf(problem: FitProblem, predicted: Float64Array): readonly Fitte
 
 /** Tests that could be made on the days ahead, where the log tests already. */
 function candidatesOf(problem: FitProblem): readonly Sought[] {
-  const cells = [...new Set(problem.observations.map(({ cell }) => cell))].sort((a, b) => a - b);
+  const vessels = [...new Set(problem.observations.map(({ vessel }) => vessel))].sort((a, b) => a - b);
   const { ahead } = problem;
   const last = problem.days - ahead - 1;
-  return cells.flatMap((cell) =>
+  return vessels.flatMap((vessel) =>
     testable.flatMap((reads) =>
-      Array.from({ length: ahead }, (_, i) => ({ reads, cell, time: last + 1 + i })),
+      Array.from({ length: ahead }, (_, i) => ({ reads, vessel, time: last + 1 + i })),
     ),
   );
 }
@@ -233,11 +233,11 @@ function nextTests(
   const first = problem.observations.length;
   const names = problem.free.map(({ name }) => name);
   const dateOf = (time: number): string => dateAfter(problem.scenario.startDate, time);
-  const worth = candidates.map(({ reads, cell, time }, i) => {
+  const worth = candidates.map(({ reads, vessel, time }, i) => {
     const kit = problem.errorOf(reads).deviation(predicted[first + i]);
     const candidate: TestCandidate = {
       reads,
-      vessel: problem.scenario.vessels[cell].name,
+      vessel: problem.scenario.vessels[vessel].name,
       time,
       variance: kit ** 2 + (steps.get(reads) ?? 0) ** 2 / 12,
       row: jacobian.getRow(first + i),

@@ -18,7 +18,7 @@ import { logForcing, type LogForcing, type UnloggedFeed } from './with-log.js';
 /** What is looked for in a run: a quantity in a vessel at a time, d. */
 export interface Sought {
   readonly reads: Measurable;
-  readonly cell: number;
+  readonly vessel: number;
   readonly time: number;
 }
 
@@ -30,8 +30,8 @@ export function predictionsOf(run: Run, sought: readonly Sought[]): Float64Array
   if (run.outcome.kind !== 'done') return undefined;
   const { model, samples } = run;
   const step = samples[1].time - samples[0].time;
-  const at = (sample: number, { reads, cell }: Sought): number =>
-    trueValue(reads, { model, ...samples[sample] }, cell);
+  const at = (sample: number, { reads, vessel }: Sought): number =>
+    trueValue(reads, { model, ...samples[sample] }, vessel);
   const values = Float64Array.from(sought, (each) => {
     const before = Math.min(Math.floor(each.time / step), samples.length - 1);
     const rest = each.time - samples[before].time;
@@ -86,7 +86,7 @@ export interface FitProblem {
 
 /** What readings of a log are looked for as. */
 export function soughtOf(observations: readonly Observation[]): readonly Sought[] {
-  return observations.map(({ reading, cell, time }) => ({ reads: reading.reads, cell, time }));
+  return observations.map(({ reading, vessel, time }) => ({ reads: reading.reads, vessel, time }));
 }
 
 const nitrogen: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate'];

@@ -113,9 +113,9 @@ function whatIfAt(
       at: today,
       action: { kind: 'feed', cohort: name, ration, factor: 1 },
     }));
-  const vessels = forced.vessels.map((vessel, cell) => {
+  const vessels = forced.vessels.map((vessel, index) => {
     const before = own.vessels.find(({ name }) => name === vessel.name);
-    const { temperature } = written.vessels[cell];
+    const { temperature } = written.vessels[index];
     return same(before?.temperature, temperature) ? vessel : { ...vessel, temperature };
   });
   return {
@@ -231,8 +231,8 @@ export function aheadAt(
 export function forecast(request: ForecastRequest): Forecast {
   const { fit, days, members, seed, tolerance = 1e-4 } = request;
   const problem = openFitProblem({ ...request, free: [], numbers: fit.numbers }, days);
-  const cells = [...new Set(problem.observations.map(({ cell }) => cell))].sort((a, b) => a - b);
-  const places = cells.flatMap((cell) => forecastable.map((reads) => ({ reads, cell })));
+  const vessels = [...new Set(problem.observations.map(({ vessel }) => vessel))].sort((a, b) => a - b);
+  const places = vessels.flatMap((vessel) => forecastable.map((reads) => ({ reads, vessel })));
   const sought = places.flatMap((place) =>
     Array.from({ length: days + 1 }, (_, time) => ({ ...place, time })),
   );
@@ -250,14 +250,14 @@ export function forecast(request: ForecastRequest): Forecast {
     return bandShares.map((share) => quantileSorted(sorted, share) ?? Number.NaN);
   };
   const from = dateAfter(problem.until, 1);
-  const courses = places.map(({ reads, cell }, p): ForecastCourse => {
+  const courses = places.map(({ reads, vessel }, p): ForecastCourse => {
     const error = problem.errorOf(reads);
     const on = (day: number): number[] => runs.map((values) => values[p * (days + 1) + day]);
     const shown = (value: number): number => value + error.deviation(value) * normalDraw(random);
     const all = Array.from({ length: days + 1 }, (_, day) => day);
     return {
       reads,
-      vessel: problem.scenario.vessels[cell].name,
+      vessel: problem.scenario.vessels[vessel].name,
       unit: unitOfMeasurable[reads],
       truth: all.map((day) => band(on(day))),
       reading: all.map((day) => band(on(day).map(shown))),

@@ -7,7 +7,7 @@ import type { Scenario } from '../scenario/scenario.js';
 export interface Observation {
   readonly reading: LogReading;
   /** Place of its vessel among those of the system. */
-  readonly cell: number;
+  readonly vessel: number;
   /** d since the start of the run. */
   readonly time: number;
 }
@@ -28,21 +28,21 @@ export function dayOf(scenario: Scenario, date: string): number {
  * to the forcing.
  */
 export function observationsOf(log: WaterLog, scenario: Scenario, until: string): Observations {
-  const cells = new Map(scenario.vessels.map(({ name }, cell) => [name, cell]));
+  const vesselOf = new Map(scenario.vessels.map(({ name }, vessel) => [name, vessel]));
   const strange = new Map<string, number>();
   let early = 0;
   let late = 0;
   const all = log.readings.flatMap((reading): Observation[] => {
     if (reading.reads === 'temperature') return [];
-    const cell = cells.get(reading.vessel);
-    if (cell === undefined) {
+    const vessel = vesselOf.get(reading.vessel);
+    if (vessel === undefined) {
       strange.set(reading.vessel, (strange.get(reading.vessel) ?? 0) + 1);
       return [];
     }
     const time = dayOf(scenario, reading.date) + reading.hour;
     if (reading.date > until) late += 1;
     else if (time < 0) early += 1;
-    else return [{ reading, cell, time }];
+    else return [{ reading, vessel, time }];
     return [];
   });
   const notes = [...strange].map(

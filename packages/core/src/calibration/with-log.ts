@@ -131,21 +131,21 @@ function loggedTemperature(
   const file = scenario.vessels.map(({ temperature }) =>
     Array.from({ length: days }, (_, day) => valueOn(temperature, scenario.startDate, day)),
   );
-  const measured = scenario.vessels.map(({ name }, cell): number[] | undefined => {
+  const measured = scenario.vessels.map(({ name }, index): number[] | undefined => {
     const own = readings.filter(({ vessel }) => vessel === name);
     if (own.length === 0) return undefined;
     const points = [...group(own, ({ date }) => dayOf(scenario, date))]
       .map(([day, all]): Point => ({ day, value: mean(all, ({ value }) => value) ?? 0 }))
       .sort((a, b) => a.day - b.day);
     const last = points.slice(-lately).filter(({ day }) => day >= 0 && day < days);
-    const moved = mean(last, ({ day, value }) => value - file[cell][day]) ?? 0;
-    return file[cell].map((value, day) => onLine(points, day) ?? value + moved);
+    const moved = mean(last, ({ day, value }) => value - file[index][day]) ?? 0;
+    return file[index].map((value, day) => onLine(points, day) ?? value + moved);
   });
-  const known = measured.flatMap((values, cell) => (values === undefined ? [] : [cell]));
+  const known = measured.flatMap((values, vessel) => (values === undefined ? [] : [vessel]));
   if (known.length === 0) return undefined;
-  return file.map((own, cell): DailyValue => {
+  return file.map((own, vessel): DailyValue => {
     const values =
-      measured[cell] ??
+      measured[vessel] ??
       own.map((value, day) => value + (mean(known, (k) => (measured[k]?.[day] ?? 0) - file[k][day]) ?? 0));
     return { kind: 'daily', values };
   });
@@ -170,7 +170,7 @@ export function logForcing(
 ): LogForcing {
   const feed = loggedFeed(log, scenario, until, unlogged);
   const temperature = loggedTemperature(log, scenario, until);
-  const warm = new Map(temperature?.map((each, cell) => [scenario.vessels[cell].name, each]));
+  const warm = new Map(temperature?.map((each, vessel) => [scenario.vessels[vessel].name, each]));
   const overruled = ({ at, action }: Scenario['actions'][number]): boolean =>
     feed !== undefined &&
     action.kind === 'feed' &&

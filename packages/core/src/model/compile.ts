@@ -26,7 +26,7 @@ export interface CompileOptions {
 
 interface Site {
   readonly place: string;
-  readonly cell: number;
+  readonly vessel: number;
   readonly cohort: number;
   readonly batch: number;
   readonly feed?: string;
@@ -35,28 +35,28 @@ interface Site {
 
 /** Places at which a process works. */
 function sitesOf(process: Process, scenario: Scenario, layout: Layout): readonly Site[] {
-  const vessel = (cell: number): Site => ({
-    place: layout.cells[cell],
-    cell,
+  const vessel = (vessel: number): Site => ({
+    place: layout.vessels[vessel],
+    vessel,
     cohort: -1,
     batch: -1,
     subject: {},
   });
-  const cells = layout.cells.map((_, cell) => cell);
+  const vessels = layout.vessels.map((_, vessel) => vessel);
   switch (process.place) {
     case 'water':
-      return cells.map(vessel);
+      return vessels.map(vessel);
     case 'surface':
-      return cells.filter((cell) => layout.aob[cell] >= 0).map(vessel);
+      return vessels.filter((vessel) => layout.aob[vessel] >= 0).map(vessel);
     case 'floor':
-      return cells
-        .filter((cell) => layout.settled[cell] >= 0)
-        .filter((cell) => process.id !== 'capture' || scenario.vessels[cell].capture > 0)
-        .filter((cell) => process.id !== 'settling' || scenario.vessels[cell].floor > 0)
+      return vessels
+        .filter((vessel) => layout.settled[vessel] >= 0)
+        .filter((vessel) => process.id !== 'capture' || scenario.vessels[vessel].capture > 0)
+        .filter((vessel) => process.id !== 'settling' || scenario.vessels[vessel].floor > 0)
         .map(vessel);
     case 'cohort':
       return scenario.cohorts.flatMap((cohort, index) => {
-        const site = { place: cohort.name, cell: layout.fish[index].cell, cohort: index, batch: -1 };
+        const site = { place: cohort.name, vessel: layout.fish[index].vessel, cohort: index, batch: -1 };
         if (!usesFeed(process)) return [{ ...site, subject: { species: cohort.species } }];
         const feeds = feedsOf(scenario, cohort.name);
         return feeds.map((feed) => ({
@@ -69,7 +69,7 @@ function sitesOf(process: Process, scenario: Scenario, layout: Layout): readonly
     case 'batch':
       return layout.batches.map((batch, index) => ({
         place: batch.name,
-        cell: batch.cell,
+        vessel: batch.vessel,
         cohort: -1,
         batch: index,
         subject: { crop: scenario.plantings[batch.planting].crop },
@@ -99,11 +99,11 @@ function stateAt(term: ClosedTerm, site: Site, layout: Layout): number {
   if (term.outside !== undefined) return -1;
   switch (term.component) {
     case 'aob':
-      return layout.aob[site.cell];
+      return layout.aob[site.vessel];
     case 'nob':
-      return layout.nob[site.cell];
+      return layout.nob[site.vessel];
     case 'settled':
-      return layout.settled[site.cell];
+      return layout.settled[site.vessel];
     case 'fish-mass':
       return layout.fish[site.cohort].mass;
     case 'fish-number':
@@ -115,7 +115,7 @@ function stateAt(term: ClosedTerm, site: Site, layout: Layout): number {
     default: {
       const component = waterComponents.find((name) => name === term.component);
       if (component === undefined) throw new RangeError(`${term.component} must name an account outside`);
-      return waterState(site.cell, component);
+      return waterState(site.vessel, component);
     }
   }
 }
@@ -125,17 +125,17 @@ function transportRows(stream: Stream, layout: Layout, values: Values): readonly
   const outside = stream.account ?? 'discharge';
   return waterComponents.map((component): Row => {
     const content = contentOf(component, values);
-    const end = (cell: number, coefficient: number): Entry => ({
+    const end = (vessel: number, coefficient: number): Entry => ({
       component,
       coefficient,
       content,
-      state: cell < 0 ? -1 : waterState(cell, component),
-      place: cell < 0 ? outside : layout.cells[cell],
+      state: vessel < 0 ? -1 : waterState(vessel, component),
+      place: vessel < 0 ? outside : layout.vessels[vessel],
     });
     return {
       id: `${component}: ${stream.id}`,
       process: 'transport',
-      place: stream.from < 0 ? outside : layout.cells[stream.from],
+      place: stream.from < 0 ? outside : layout.vessels[stream.from],
       unit: unitOf[component],
       entries: [end(stream.from, -1), end(stream.to, 1)],
     };
@@ -145,7 +145,7 @@ function transportRows(stream: Stream, layout: Layout, values: Values): readonly
 function statesRead(instance: Instance): readonly number[] {
   const states = instance.reads.flatMap((reading) =>
     reading.kind === 'chemistry'
-      ? (['tan', 'alkalinity', 'carbon'] as const).map((component) => waterState(instance.cell, component))
+      ? (['tan', 'alkalinity', 'carbon'] as const).map((component) => waterState(instance.vessel, component))
       : [reading.state],
   );
   return [...new Set(states)].sort((a, b) => a - b);
@@ -193,19 +193,19 @@ export function compileModel(
       rows.push({
         id: `${process.id}@${site.place}`,
         process: process.id,
-        place: layout.cells[site.cell],
+        place: layout.vessels[site.vessel],
         unit: process.unit,
         entries: terms.map(({ component, outside, coefficient, content }) => ({
           component,
           coefficient,
           content,
           state: stateAt({ component, coefficient, content, ...(outside && { outside }) }, site, layout),
-          place: outside ?? layout.cells[site.cell],
+          place: outside ?? layout.vessels[site.vessel],
         })),
       });
-      const { place, cell, cohort, batch } = site;
+      const { place, vessel, cohort, batch } = site;
       const reads = readingsOf(process, layout, site);
-      instances.push({ process, row, place, cell, cohort, batch, feed: site.feed, values, reads });
+      instances.push({ process, row, place, vessel, cohort, batch, feed: site.feed, values, reads });
     }
   }
 

@@ -11,7 +11,7 @@ export interface Instance {
   /** Name of vessel, cohort or batch. */
   readonly place: string;
   /** Index of the vessel. */
-  readonly cell: number;
+  readonly vessel: number;
   /** Index of the cohort, or -1. */
   readonly cohort: number;
   /** Index of the batch, or -1. */
@@ -33,16 +33,16 @@ const chemistry: Partial<Record<Variable, 0 | 1 | 2>> = { pH: 0, ammonia: 1, 'ca
 export function readingsOf(
   process: Process,
   layout: Layout,
-  place: { cell: number; cohort: number; batch: number },
+  place: { vessel: number; cohort: number; batch: number },
 ): readonly Reading[] {
   const fixed = (variable: Variable): number => {
     switch (variable) {
       case 'aob':
-        return layout.aob[place.cell];
+        return layout.aob[place.vessel];
       case 'nob':
-        return layout.nob[place.cell];
+        return layout.nob[place.vessel];
       case 'settled':
-        return layout.settled[place.cell];
+        return layout.settled[place.vessel];
       case 'fish-mass':
         return layout.fish[place.cohort].mass;
       case 'fish-number':
@@ -59,7 +59,7 @@ export function readingsOf(
     const which = chemistry[variable];
     if (which !== undefined) return { kind: 'chemistry', which };
     if ((waterComponents as readonly string[]).includes(variable)) {
-      return { kind: 'concentration', state: waterState(place.cell, variable as WaterComponent) };
+      return { kind: 'concentration', state: waterState(place.vessel, variable as WaterComponent) };
     }
     return { kind: 'amount', state: fixed(variable) };
   });

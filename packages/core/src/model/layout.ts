@@ -6,20 +6,18 @@ export interface State {
   readonly component: Component;
   /** Vessel, cohort or planting batch. */
   readonly place: string;
-  /** Vessel in which it stands. */
-  readonly vessel: string;
-  /** Index of the vessel. */
-  readonly cell: number;
+  /** Index of the vessel in which it stands. */
+  readonly vessel: number;
 }
 
 /**
- * One batch of a planting, by index: its `planting`, its vessel (`cell`), the states of its dry `mass` and its
+ * One batch of a planting, by index: its `planting`, its `vessel`, the states of its dry `mass` and its
  * `nitrogen`.
  */
 export interface Batch {
   readonly name: string;
   readonly planting: number;
-  readonly cell: number;
+  readonly vessel: number;
   /** m2. */
   readonly area: number;
   readonly mass: number;
@@ -29,56 +27,60 @@ export interface Batch {
 /** Places of all states in y. Water of vessel i: 8 i .. 8 i + 7 in the order of waterComponents. */
 export interface Layout {
   readonly states: readonly State[];
-  readonly cells: readonly string[];
+  readonly vessels: readonly string[];
   /** Of each vessel the state of its ammonia oxidisers, -1 where it has none; */
   readonly aob: readonly number[];
   /** The same of nitrite oxidisers. */
   readonly nob: readonly number[];
   /** The same of settled solids. */
   readonly settled: readonly number[];
-  /** Of each cohort the states of its `mass` and `number`, and the index of its vessel (`cell`). */
-  readonly fish: readonly { readonly mass: number; readonly number: number; readonly cell: number }[];
+  /** Of each cohort the states of its `mass` and `number`, and the index of its `vessel`. */
+  readonly fish: readonly { readonly mass: number; readonly number: number; readonly vessel: number }[];
   readonly batches: readonly Batch[];
 }
 
 /** Index of a water component of a vessel. */
-export function waterState(cell: number, component: WaterComponent): number {
-  return cell * waterComponents.length + waterComponents.indexOf(component);
+export function waterState(vessel: number, component: WaterComponent): number {
+  return vessel * waterComponents.length + waterComponents.indexOf(component);
 }
 
 /** Gives every state of a scenario its place in y. */
 export function layOut(scenario: Scenario): Layout {
-  const cells = scenario.vessels.map((vessel) => vessel.name);
-  const index = new Map(cells.map((name, cell) => [name, cell]));
-  const cellOf = (vessel: string): number => index.get(vessel) ?? -1;
+  const vessels = scenario.vessels.map((vessel) => vessel.name);
+  const index = new Map(vessels.map((name, at) => [name, at]));
+  const vesselOf = (name: string): number => index.get(name) ?? -1;
   const states: State[] = [];
-  const add = (component: Component, place: string, cell: number): number =>
-    states.push({ component, place, vessel: cells[cell], cell }) - 1;
-  cells.forEach((name, cell) => waterComponents.forEach((component) => add(component, name, cell)));
+  const add = (component: Component, place: string, vessel: number): number =>
+    states.push({ component, place, vessel }) - 1;
+  vessels.forEach((name, vessel) => waterComponents.forEach((component) => add(component, name, vessel)));
   const onSurface = (component: Component) =>
-    scenario.vessels.map((vessel, cell) => (vessel.surface > 0 ? add(component, vessel.name, cell) : -1));
+    scenario.vessels.map((vessel, index) => (vessel.surface > 0 ? add(component, vessel.name, index) : -1));
   const aob = onSurface('aob');
   const nob = onSurface('nob');
-  const settled = scenario.vessels.map((vessel, cell) =>
-    vessel.floor > 0 || vessel.capture > 0 ? add('settled', vessel.name, cell) : -1,
+  const settled = scenario.vessels.map((vessel, index) =>
+    vessel.floor > 0 || vessel.capture > 0 ? add('settled', vessel.name, index) : -1,
   );
   const fish = scenario.cohorts.map((cohort) => {
-    const cell = cellOf(cohort.vessel);
-    return { mass: add('fish-mass', cohort.name, cell), number: add('fish-number', cohort.name, cell), cell };
+    const vessel = vesselOf(cohort.vessel);
+    return {
+      mass: add('fish-mass', cohort.name, vessel),
+      number: add('fish-number', cohort.name, vessel),
+      vessel,
+    };
   });
   const batches = scenario.plantings.flatMap((planting, index) =>
     Array.from({ length: planting.batches }, (_, batch) => {
-      const cell = cellOf(planting.vessel);
+      const vessel = vesselOf(planting.vessel);
       const name = batchName(planting.name, planting.batches, batch);
       return {
         name,
         planting: index,
-        cell,
+        vessel,
         area: planting.area / planting.batches,
-        mass: add('crop-mass', name, cell),
-        nitrogen: add('crop-nitrogen', name, cell),
+        mass: add('crop-mass', name, vessel),
+        nitrogen: add('crop-nitrogen', name, vessel),
       };
     }),
   );
-  return { states, cells, aob, nob, settled, fish, batches };
+  return { states, vessels, aob, nob, settled, fish, batches };
 }

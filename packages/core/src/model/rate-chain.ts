@@ -41,7 +41,7 @@ export function openRateChain(
 ): RateChain {
   const { instances, dependence } = model;
   const { reads, at, d, kind, slot } = tables;
-  const cells = model.layout.cells.length;
+  const vesselCount = model.layout.vessels.length;
   const state: { to: number[]; partial: number[]; factor: number[] } = { to: [], partial: [], factor: [] };
   const time: typeof state = { to: [], partial: [], factor: [] };
   const add = (list: typeof state, to: number, partial: number, factor: number): void => {
@@ -49,14 +49,14 @@ export function openRateChain(
     list.partial.push(partial);
     list.factor.push(factor);
   };
-  instances.forEach(({ process, cell, row }, j) => {
+  instances.forEach(({ process, vessel, row }, j) => {
     const m = process.basis === 'volume' ? 1 : 0;
-    const s = cell * PER_STATE;
-    const t = cell * PER_TIME;
+    const s = vessel * PER_STATE;
+    const t = vessel * PER_TIME;
     for (let q = reads[j]; q < reads[j + 1]; q++) {
       if (kind[q] === CONCENTRATION) {
         add(state, slot[3 * q], q, s + byConcentration(m));
-        add(time, row, q, t + driftOf(m, at[q] - cell * WATER));
+        add(time, row, q, t + driftOf(m, at[q] - vessel * WATER));
       } else if (kind[q] === AMOUNT) add(state, slot[3 * q], q, s + byAmount(m));
       else {
         const value = kind[q] - CHEMISTRY;
@@ -73,20 +73,20 @@ export function openRateChain(
     groupProducts(time.to, time.partial, time.factor, model.rows.length),
     'set',
   );
-  const perState = new Float64Array(PER_STATE * cells);
-  const perTime = new Float64Array(PER_TIME * cells);
+  const perState = new Float64Array(PER_STATE * vesselCount);
+  const perTime = new Float64Array(PER_TIME * vesselCount);
 
   return {
     byState(dr) {
-      for (let cell = 0; cell < cells; cell++) {
-        const s = cell * PER_STATE;
-        const size = volume[cell];
-        const inverse = perVolume[cell];
+      for (let vessel = 0; vessel < vesselCount; vessel++) {
+        const s = vessel * PER_STATE;
+        const size = volume[vessel];
+        const inverse = perVolume[vessel];
         perState[s] = inverse;
         perState[s + 1] = 1;
         perState[s + 2 + SPREAD] = 1;
         perState[s + 3 + SPREAD] = size;
-        const o = cell * SPECIATION + VALUES;
+        const o = vessel * SPECIATION + VALUES;
         for (let e = 0; e < SPREAD; e++) {
           perState[s + 2 + e] = speciation[o + e] * inverse;
           perState[s + 4 + SPREAD + e] = speciation[o + e];
@@ -95,22 +95,22 @@ export function openRateChain(
       toStates.apply(d, perState, dr);
     },
     byTime(rt) {
-      for (let cell = 0; cell < cells; cell++) {
-        const t = cell * PER_TIME;
-        const first = cell * WATER;
-        const spread = -regime.slope[cell];
+      for (let vessel = 0; vessel < vesselCount; vessel++) {
+        const t = vessel * PER_TIME;
+        const first = vessel * WATER;
+        const spread = -regime.slope[vessel];
         for (let c = 0; c < WATER; c++) {
           const drift = spread * v[first + c];
-          perTime[t + c] = drift * perVolume[cell];
+          perTime[t + c] = drift * perVolume[vessel];
           perTime[t + WATER + VALUES + c] = drift;
         }
         for (let value = 0; value < VALUES; value++) {
-          const o = cell * SPECIATION + VALUES + value * ACIDS.length;
+          const o = vessel * SPECIATION + VALUES + value * ACIDS.length;
           let drift = 0;
           for (let acid = 0; acid < ACIDS.length; acid++)
             drift += speciation[o + acid] * v[first + ACIDS[acid]];
           drift *= spread;
-          perTime[t + WATER + value] = drift * perVolume[cell];
+          perTime[t + WATER + value] = drift * perVolume[vessel];
           perTime[t + 2 * WATER + VALUES + value] = drift;
         }
       }

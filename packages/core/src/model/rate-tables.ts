@@ -126,10 +126,10 @@ function placeReads(
     const q = from + m;
     if (reading.kind === 'chemistry') {
       kind[q] = CHEMISTRY + reading.which;
-      at[q] = states + DERIVED * instance.cell + reading.which;
-      slot[3 * q] = slotOf(waterState(instance.cell, 'tan'));
-      slot[3 * q + 1] = slotOf(waterState(instance.cell, 'alkalinity'));
-      slot[3 * q + 2] = slotOf(waterState(instance.cell, 'carbon'));
+      at[q] = states + DERIVED * instance.vessel + reading.which;
+      slot[3 * q] = slotOf(waterState(instance.vessel, 'tan'));
+      slot[3 * q + 1] = slotOf(waterState(instance.vessel, 'alkalinity'));
+      slot[3 * q + 2] = slotOf(waterState(instance.vessel, 'carbon'));
     } else {
       kind[q] = reading.kind === 'concentration' ? CONCENTRATION : AMOUNT;
       at[q] = reading.state;

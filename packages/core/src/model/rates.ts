@@ -27,14 +27,14 @@ export interface RateOptions {
 export function openRates(model: Model, options: RateOptions = {}): Rates {
   const { layout, streams, streamRow, instances, dependence } = model;
   const states = layout.states.length;
-  const cells = layout.cells.length;
+  const vesselCount = layout.vessels.length;
   const plain = options.plain ?? false;
   const tables = layRateTables(model, plain);
   const { groups, coefficients } = tables;
   const regime: Regime = {
     time: 0,
-    volume: new Float64Array(cells),
-    slope: new Float64Array(cells),
+    volume: new Float64Array(vesselCount),
+    slope: new Float64Array(vesselCount),
     flow: new Float64Array(streams.length),
     source: new Float64Array(streams.length * WATER),
     constants: [],
@@ -53,7 +53,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
   const scaled = Int32Array.from(
     instances.flatMap(({ process }, j) => (process.basis === 'volume' ? [j] : [])),
   );
-  const cellOf = Int32Array.from(instances, (instance) => instance.cell);
+  const vesselOf = Int32Array.from(instances, (instance) => instance.vessel);
   const rowOf = Int32Array.from(instances, (instance) => instance.row);
   const scratch = new Float64Array(model.rows.length);
 
@@ -70,7 +70,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
 
   function atPlaces(r: Float64Array): void {
     for (const { kernel, sites } of groups) kernel.rates(sites, v, r);
-    for (let i = 0; i < scaled.length; i++) r[rowOf[scaled[i]]] *= volume[cellOf[scaled[i]]];
+    for (let i = 0; i < scaled.length; i++) r[rowOf[scaled[i]]] *= volume[vesselOf[scaled[i]]];
   }
 
   function evaluate(t: number, y: Float64Array, r: Float64Array): void {
@@ -103,9 +103,9 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
   function drift(r: Float64Array, rt: Float64Array): void {
     chain.byTime(rt);
     for (let i = 0; i < scaled.length; i++) {
-      const cell = cellOf[scaled[i]];
+      const vessel = vesselOf[scaled[i]];
       const row = rowOf[scaled[i]];
-      rt[row] += regime.slope[cell] * r[row] * perVolume[cell];
+      rt[row] += regime.slope[vessel] * r[row] * perVolume[vessel];
     }
     for (let s = 0; s < streamOf.length; s++) {
       const from = fromOf[s];

@@ -34,14 +34,14 @@ export interface Stream {
 
 /** All streams that a scenario can have, whether or not they run at a given time. */
 export function layStreams(scenario: Scenario): readonly Stream[] {
-  const cells = new Map(scenario.vessels.map((vessel, index) => [vessel.name, index]));
-  const cell = (name: string): number => cells.get(name) ?? -1;
-  const reservoir = cell(scenario.reservoir);
+  const places = new Map(scenario.vessels.map(({ name }, index) => [name, index]));
+  const vesselOf = (name: string): number => places.get(name) ?? -1;
+  const reservoir = vesselOf(scenario.reservoir);
   const flows = scenario.flows.map((flow, index): Stream => ({
     id: `${flow.from} > ${flow.to}`,
     kind: flow.kind,
-    from: cell(flow.from),
-    to: cell(flow.to),
+    from: vesselOf(flow.from),
+    to: vesselOf(flow.to),
     index,
     carries: true,
   }));
@@ -78,7 +78,7 @@ export function layStreams(scenario: Scenario): readonly Stream[] {
   const transpiration = scenario.plantings.map((planting, index): Stream => ({
     id: `${planting.vessel} > ${planting.name}`,
     kind: 'transpiration',
-    from: cell(planting.vessel),
+    from: vesselOf(planting.vessel),
     to: -1,
     account: 'air',
     index,

@@ -29,21 +29,21 @@ interface Waters {
  * pH, un-ionised ammonia and carbon dioxide of a vessel, NaN where its water has no pH in 0-14.
  * Formulas: chemistry/acid-base.ts.
  */
-export function waterChemistry(values: Values, waters: Waters, cell: number): WaterChemistry {
-  return openWaterChemistry(values)(waters, cell);
+export function waterChemistry(values: Values, waters: Waters, vessel: number): WaterChemistry {
+  return openWaterChemistry(values)(waters, vessel);
 }
 
 /** As `waterChemistry`, for many moments: the constants of a temperature are worked out once. */
-export function openWaterChemistry(values: Values): (waters: Waters, cell: number) => WaterChemistry {
+export function openWaterChemistry(values: Values): (waters: Waters, vessel: number) => WaterChemistry {
   const molar = values.value('molar.nitrogen');
   const constants = new Map<number, AcidBaseConstants>();
   const out = new Float64Array(SPECIATION);
-  return ({ y, volume, temperature }, cell) => {
+  return ({ y, volume, temperature }, vessel) => {
     const per = (component: 'tan' | 'alkalinity' | 'carbon'): number =>
-      y[waterState(cell, component)] / volume[cell];
+      y[waterState(vessel, component)] / volume[vessel];
     const tan = per('tan');
     const carbon = per('carbon');
-    const warmth = temperature[cell];
+    const warmth = temperature[vessel];
     const k = constants.get(warmth) ?? acidBaseConstants(values, warmth);
     constants.set(warmth, k);
     const h = hydrogenIon(per('alkalinity'), carbon, tan / molar, k, Number.NaN);

@@ -35,48 +35,48 @@ export interface WaterLook {
  */
 export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): WaterLook {
   const states = model.layout.states.length;
-  const cells = model.layout.cells.length;
+  const vesselCount = model.layout.vessels.length;
   const molarNitrogen = model.parameters.value('molar.nitrogen');
-  const v = new Float64Array(states + DERIVED * cells);
-  const volume = new Float64Array(cells);
-  const perVolume = new Float64Array(cells);
-  const speciation = new Float64Array(cells * SPECIATION);
-  const hydrogen = new Float64Array(cells).fill(1e-4);
+  const v = new Float64Array(states + DERIVED * vesselCount);
+  const volume = new Float64Array(vesselCount);
+  const perVolume = new Float64Array(vesselCount);
+  const speciation = new Float64Array(vesselCount * SPECIATION);
+  const hydrogen = new Float64Array(vesselCount).fill(1e-4);
   // Where the last partials were taken (TAN, alkalinity, carbon, h) and those of h there.
-  const origin = new Float64Array(4 * cells).fill(Number.NaN);
-  const slope = new Float64Array(3 * cells);
+  const origin = new Float64Array(4 * vesselCount).fill(Number.NaN);
+  const slope = new Float64Array(3 * vesselCount);
 
   /** A start for h: on the tangent from where the partials were taken, or the last root. */
-  function guessOf(cell: number, tan: number, alkalinity: number, carbon: number): number {
-    const o = 4 * cell;
-    const s = 3 * cell;
+  function guessOf(vessel: number, tan: number, alkalinity: number, carbon: number): number {
+    const o = 4 * vessel;
+    const s = 3 * vessel;
     const from = origin[o + 3];
     const guess =
       from +
       slope[s] * (tan - origin[o]) +
       slope[s + 1] * (alkalinity - origin[o + 1]) +
       slope[s + 2] * (carbon - origin[o + 2]);
-    return guess * TRUSTED > from && guess < from * TRUSTED ? guess : hydrogen[cell];
+    return guess * TRUSTED > from && guess < from * TRUSTED ? guess : hydrogen[vessel];
   }
 
   function look(t: number, y: Float64Array): void {
     const since = t - regime.time;
-    for (let s = cells * WATER; s < states; s++) v[s] = y[s];
-    for (let cell = 0; cell < cells; cell++) {
-      const size = regime.volume[cell] + regime.slope[cell] * since;
+    for (let s = vesselCount * WATER; s < states; s++) v[s] = y[s];
+    for (let vessel = 0; vessel < vesselCount; vessel++) {
+      const size = regime.volume[vessel] + regime.slope[vessel] * since;
       const inverse = 1 / size;
-      volume[cell] = size;
-      perVolume[cell] = inverse;
-      const first = cell * WATER;
+      volume[vessel] = size;
+      perVolume[vessel] = inverse;
+      const first = vessel * WATER;
       for (let s = first; s < first + WATER; s++) v[s] = y[s] * inverse;
       const tan = v[first + TAN];
       const carbon = v[first + CARBON];
       const alkalinity = v[first + ALKALINITY];
-      const k = regime.constants[cell];
-      const guess = guessOf(cell, tan, alkalinity, carbon);
+      const k = regime.constants[vessel];
+      const guess = guessOf(vessel, tan, alkalinity, carbon);
       const h = hydrogenNear(alkalinity, carbon, tan / molarNitrogen, k, guess);
-      if (h > 0) hydrogen[cell] = h;
-      const o = states + DERIVED * cell;
+      if (h > 0) hydrogen[vessel] = h;
+      const o = states + DERIVED * vessel;
       const square = h * h;
       if (wantsPh) v[o] = -Math.log10(h / LITRES);
       v[o + 1] = (tan * k.ammonium) / (k.ammonium + h);
@@ -86,19 +86,19 @@ export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): W
   }
 
   function open(): void {
-    for (let cell = 0; cell < cells; cell++) {
-      const first = cell * WATER;
-      const h = v[states + DERIVED * cell + 3];
-      const o = cell * SPECIATION;
-      const k = regime.constants[cell];
+    for (let vessel = 0; vessel < vesselCount; vessel++) {
+      const first = vessel * WATER;
+      const h = v[states + DERIVED * vessel + 3];
+      const o = vessel * SPECIATION;
+      const k = regime.constants[vessel];
       speciate(v[first + TAN], v[first + CARBON], h, k, molarNitrogen, speciation, o);
-      origin[4 * cell] = v[first + TAN];
-      origin[4 * cell + 1] = v[first + ALKALINITY];
-      origin[4 * cell + 2] = v[first + CARBON];
-      origin[4 * cell + 3] = h;
+      origin[4 * vessel] = v[first + TAN];
+      origin[4 * vessel + 1] = v[first + ALKALINITY];
+      origin[4 * vessel + 2] = v[first + CARBON];
+      origin[4 * vessel + 3] = h;
       // From partials of the pH to those of h.
       const perPh = -Math.LN10 * h;
-      for (let m = 0; m < 3; m++) slope[3 * cell + m] = speciation[o + 3 + m] * perPh;
+      for (let m = 0; m < 3; m++) slope[3 * vessel + m] = speciation[o + 3 + m] * perPh;
     }
   }
 

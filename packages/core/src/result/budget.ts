@@ -95,7 +95,7 @@ export function budgetOf(run: Run, quantity: Conserved, boundary: Boundary): Bud
   const stored = sum(changes.map(({ amount }) => amount));
   return {
     quantity,
-    place: boundary === 'system' ? 'system' : run.model.layout.cells[boundary],
+    place: boundary === 'system' ? 'system' : run.model.layout.vessels[boundary],
     in: came,
     out: went,
     stored,
@@ -111,7 +111,7 @@ export function budgetOf(run: Run, quantity: Conserved, boundary: Boundary): Bud
 
 /** Budgets of every conserved quantity: of the whole system first, then of each vessel in turn. */
 export function budgetsOf(run: Run): readonly Budget[] {
-  const boundaries: Boundary[] = ['system', ...run.model.layout.cells.keys()];
+  const boundaries: Boundary[] = ['system', ...run.model.layout.vessels.keys()];
   return boundaries.flatMap((boundary) => conserved.map((quantity) => budgetOf(run, quantity, boundary)));
 }
 

@@ -14,10 +14,10 @@ const ofModels = new WeakMap<Model, readonly Concerns[]>();
 const ofRuns = new WeakMap<Run, ReadonlyMap<string, readonly Posting[]>>();
 
 /** Rows that move a state of a vessel, streams that begin or end there, and its states, each ascending. */
-export function concernsOf(model: Model, cell: number): Concerns {
+export function concernsOf(model: Model, vessel: number): Concerns {
   const found = ofModels.get(model) ?? concerns(model);
   ofModels.set(model, found);
-  return found[cell];
+  return found[vessel];
 }
 
 /** Postings between the first and the last sample that moved something of a vessel, in their order. */
@@ -28,18 +28,18 @@ function postingsOf(run: Run, vessel: string): readonly Posting[] {
 }
 
 function concerns({ layout, rows, streams }: Model): readonly Concerns[] {
-  const all = layout.cells.map(() => ({
+  const all = layout.vessels.map(() => ({
     rows: new Set<number>(),
     streams: new Set<number>(),
     states: [] as number[],
   }));
   rows.forEach((row, index) => {
-    for (const { state } of row.entries) if (state >= 0) all[layout.states[state].cell].rows.add(index);
+    for (const { state } of row.entries) if (state >= 0) all[layout.states[state].vessel].rows.add(index);
   });
   streams.forEach(({ from, to }, index) => {
-    for (const cell of [from, to]) if (cell >= 0) all[cell].streams.add(index);
+    for (const vessel of [from, to]) if (vessel >= 0) all[vessel].streams.add(index);
   });
-  layout.states.forEach(({ cell }, state) => all[cell].states.push(state));
+  layout.states.forEach(({ vessel }, state) => all[vessel].states.push(state));
   return all.map((each) => ({ rows: [...each.rows], streams: [...each.streams], states: each.states }));
 }
 
@@ -67,22 +67,22 @@ export interface Crossing {
   readonly amount: number;
 }
 
-const within = (boundary: Boundary, cell: number): boolean =>
-  boundary === 'system' ? cell >= 0 : cell === boundary;
+const within = (boundary: Boundary, vessel: number): boolean =>
+  boundary === 'system' ? vessel >= 0 : vessel === boundary;
 
 /** Crossings by the rows of the model: what a row takes from beyond the boundary has come in. */
 function byRows(run: Run, quantity: Conserved, boundary: Boundary): Crossing[] {
   const { rows, layout } = run.model;
   const first = run.samples[0];
   const last = run.samples[run.samples.length - 1];
-  const cellOf = (state: number): number => (state < 0 ? -1 : layout.states[state].cell);
+  const vesselOf = (state: number): number => (state < 0 ? -1 : layout.states[state].vessel);
   const concerned = boundary === 'system' ? [...rows.keys()] : concernsOf(run.model, boundary).rows;
   return concerned.flatMap((index) => {
     const row = rows[index];
     const extent = last.x[index] - first.x[index];
-    if (extent === 0 || !row.entries.some((entry) => within(boundary, cellOf(entry.state)))) return [];
+    if (extent === 0 || !row.entries.some((entry) => within(boundary, vesselOf(entry.state)))) return [];
     return row.entries
-      .filter((entry) => !within(boundary, cellOf(entry.state)) && entry.content[quantity] !== 0)
+      .filter((entry) => !within(boundary, vesselOf(entry.state)) && entry.content[quantity] !== 0)
       .map((entry) => ({
         beyond: entry.place,
         component: entry.component,
@@ -109,7 +109,7 @@ function byPostings(run: Run, quantity: Conserved, boundary: Boundary): Crossing
   const concerned =
     boundary === 'system'
       ? postings.slice(samples[0].posted, samples[samples.length - 1].posted)
-      : postingsOf(run, model.layout.cells[boundary]);
+      : postingsOf(run, model.layout.vessels[boundary]);
   return concerned
     .map((posting) => ({
       beyond: posting.account,
@@ -125,8 +125,8 @@ function byPostings(run: Run, quantity: Conserved, boundary: Boundary): Crossing
 
 /** Water that came in (+) or left (-) through one end of a stream. */
 function ends(model: Model, stream: Stream, boundary: Boundary): { sign: number; beyond: string }[] {
-  const name = (cell: number): string =>
-    cell < 0 ? (stream.account ?? 'discharge') : model.layout.cells[cell];
+  const name = (vessel: number): string =>
+    vessel < 0 ? (stream.account ?? 'discharge') : model.layout.vessels[vessel];
   const from = within(boundary, stream.from);
   const to = within(boundary, stream.to);
   if (from === to) return [];

@@ -85,7 +85,7 @@ export function endStateOf(run: Run): EndState {
     version: 1,
     title: scenario.title,
     time: last.time,
-    volumes: Object.fromEntries(layout.cells.map((cell, index) => [cell, last.volume[index]])),
+    volumes: Object.fromEntries(layout.vessels.map((vessel, index) => [vessel, last.volume[index]])),
     rainTank: last.rain,
     ages: Object.fromEntries(
       layout.batches.flatMap((batch, index) =>
@@ -95,7 +95,7 @@ export function endStateOf(run: Run): EndState {
     states: layout.states.map(({ component, place, vessel }, index) => ({
       component,
       place,
-      vessel,
+      vessel: layout.vessels[vessel],
       amount: last.y[index],
       unit: unitOf[component],
     })),

@@ -33,19 +33,19 @@ type ChemistryOf = ReturnType<typeof openWaterChemistry>;
 /** Water chemistry of one vessel at each sample, worked out once. */
 function chemistry(
   { samples }: SampledRun,
-  cell: number,
+  vessel: number,
   chemistryOf: () => ChemistryOf,
 ): (index: number) => WaterChemistry {
   const known: WaterChemistry[] = [];
-  return (index) => (known[index] ??= chemistryOf()(samples[index], cell));
+  return (index) => (known[index] ??= chemistryOf()(samples[index], vessel));
 }
 
 function derived(
   run: SampledRun,
-  cell: number,
+  vessel: number,
   chemistryOf: () => ChemistryOf,
 ): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
-  const at = chemistry(run, cell, chemistryOf);
+  const at = chemistry(run, vessel, chemistryOf);
   const { parameters } = run.model;
   let molar: number | undefined;
   const gramsPerMol = (): number =>
@@ -54,24 +54,24 @@ function derived(
     { quantity: 'pH', unit: 'pH', value: (_, i) => at(i).pH },
     { quantity: 'un-ionised-ammonia', unit: 'mg N/L', value: (_, i) => at(i).ammonia },
     { quantity: 'carbon-dioxide', unit: 'mg/L', value: (_, i) => at(i).carbonDioxide * gramsPerMol() },
-    { quantity: 'temperature', unit: 'degC', value: (sample) => sample.temperature[cell] },
-    { quantity: 'volume', unit: 'm3', value: (sample) => sample.volume[cell] },
+    { quantity: 'temperature', unit: 'degC', value: (sample) => sample.temperature[vessel] },
+    { quantity: 'volume', unit: 'm3', value: (sample) => sample.volume[vessel] },
   ];
 }
 
 /** What sits on the surfaces and the floor, where the vessel has any. */
 function fixed(
   run: SampledRun,
-  cell: number,
+  vessel: number,
 ): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
   const { layout, scenario } = run.model;
-  const { surface } = scenario.vessels[cell];
+  const { surface } = scenario.vessels[vessel];
   const held = (quantity: string, state: number, unit: string, per: number) =>
     state < 0 ? [] : [{ quantity, unit, value: (sample: Sample) => sample.y[state] / per }];
   return [
-    ...held('aob', layout.aob[cell], 'g COD/m2', surface),
-    ...held('nob', layout.nob[cell], 'g COD/m2', surface),
-    ...held('settled', layout.settled[cell], 'g dry', 1),
+    ...held('aob', layout.aob[vessel], 'g COD/m2', surface),
+    ...held('nob', layout.nob[vessel], 'g COD/m2', surface),
+    ...held('settled', layout.settled[vessel], 'g dry', 1),
   ];
 }
 
@@ -79,16 +79,16 @@ function fixed(
 export function vesselSources(run: SampledRun): readonly SeriesSource[] {
   let opened: ChemistryOf | undefined;
   const chemistryOf = (): ChemistryOf => (opened ??= openWaterChemistry(run.model.parameters));
-  return run.model.layout.cells.flatMap((vessel, cell) => {
+  return run.model.layout.vessels.flatMap((vessel, index) => {
     const water = waterComponents.map((component) => {
-      const state = waterState(cell, component);
+      const state = waterState(index, component);
       return {
         quantity: component,
         unit: units[component],
-        value: (sample: Sample) => sample.y[state] / sample.volume[cell],
+        value: (sample: Sample) => sample.y[state] / sample.volume[index],
       };
     });
-    return [...water, ...derived(run, cell, chemistryOf), ...fixed(run, cell)].map(
+    return [...water, ...derived(run, index, chemistryOf), ...fixed(run, index)].map(
       ({ quantity, unit, value }) => ({
         name: `${quantity}@${vessel}`,
         unit,

@@ -23,9 +23,9 @@ const postingNames: Readonly<Record<Account, string>> = {
 
 /** What a stream does to the vessels it enters (into) or leaves, in plain words. */
 function streamName(model: Model, stream: Stream, into: boolean): string {
-  const { cells } = model.layout;
+  const { vessels } = model.layout;
   if (stream.from >= 0 && stream.to >= 0) {
-    return into ? `carried in from ${cells[stream.from]}` : `carried out to ${cells[stream.to]}`;
+    return into ? `carried in from ${vessels[stream.from]}` : `carried out to ${vessels[stream.to]}`;
   }
   switch (stream.kind) {
     case 'top-up':
@@ -76,19 +76,19 @@ function stateHistory(run: Run, sample: Sample, states: ReadonlySet<number>): It
   return [[START, sum([atStart, ...postedThen])], ...rows, ...posted.slice(0, sample.posted)];
 }
 
-function waterHistory(run: Run, sample: Sample, cells: readonly number[]): Item[] {
+function waterHistory(run: Run, sample: Sample, vessels: readonly number[]): Item[] {
   const { model, postings, samples } = run;
-  const inside = new Set(cells.map((cell) => model.layout.cells[cell]));
+  const inside = new Set(vessels.map((vessel) => model.layout.vessels[vessel]));
   const streams = model.streams.flatMap((stream, s): Item[] => {
-    const into = cells.includes(stream.to);
-    if (into === cells.includes(stream.from)) return [];
+    const into = vessels.includes(stream.to);
+    if (into === vessels.includes(stream.from)) return [];
     return [[streamName(model, stream, into), into ? sample.carried[s] : -sample.carried[s]]];
   });
   const posted = postings.map(({ component, vessel, account, amount }): Item => [
     postingNames[account],
     component === 'water' && inside.has(vessel) ? amount : 0,
   ]);
-  const atStart = cells.map((cell) => samples[0].volume[cell]);
+  const atStart = vessels.map((vessel) => samples[0].volume[vessel]);
   const postedThen = posted.slice(0, samples[0].posted).map(([, amount]) => -amount);
   return [[START, sum([...atStart, ...postedThen])], ...streams, ...posted.slice(0, sample.posted)];
 }
@@ -102,7 +102,7 @@ export function historyOf(run: Run, sample: Sample, store: Store): History {
   const items =
     store.kind === 'states'
       ? stateHistory(run, sample, new Set(store.states))
-      : waterHistory(run, sample, store.cells);
+      : waterHistory(run, sample, store.vessels);
   const groups = new Map<string, number[]>();
   for (const [cause, amount] of items) {
     const group = groups.get(cause);
@@ -116,5 +116,5 @@ export function historyOf(run: Run, sample: Sample, store: Store): History {
 export function heldBy(sample: Sample, store: Store): number {
   if (store.kind === 'size') return store.value;
   if (store.kind === 'states') return sum(store.states.map((state) => sample.y[state]));
-  return sum(store.cells.map((cell) => sample.volume[cell]));
+  return sum(store.vessels.map((vessel) => sample.volume[vessel]));
 }

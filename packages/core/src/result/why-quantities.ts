@@ -6,7 +6,7 @@ import { vesselSources } from './series.js';
 /** Something that is held, as a sum of states, as water of vessels, or as a size that does not change. */
 export type Store =
   | { readonly kind: 'states'; readonly states: readonly number[] }
-  | { readonly kind: 'water'; readonly cells: readonly number[] }
+  | { readonly kind: 'water'; readonly vessels: readonly number[] }
   | { readonly kind: 'size'; readonly name: string; readonly value: number };
 
 /** A quantity that `why` can split: an amount, or an amount per another. */
@@ -19,28 +19,30 @@ export interface WhyQuantity {
   readonly whole?: WhyQuantity;
 }
 
-const statesOf = (model: Model, component: Component, within: (cell: number) => boolean): number[] =>
-  model.layout.states.flatMap((state, i) => (state.component === component && within(state.cell) ? [i] : []));
+const statesOf = (model: Model, component: Component, within: (vessel: number) => boolean): number[] =>
+  model.layout.states.flatMap((state, i) =>
+    state.component === component && within(state.vessel) ? [i] : [],
+  );
 
 /** Water components of some vessels: as a concentration (with the whole beside it) and as an amount. */
 function inWater(
   run: Run,
   place: string,
-  cells: readonly number[],
+  vessels: readonly number[],
   wholes: readonly WhyQuantity[],
 ): WhyQuantity[] {
   const { model } = run;
   const units = new Map(vesselSources(run).map(({ name, unit }) => [name, unit]));
   return waterComponents.flatMap((component): WhyQuantity[] => {
-    const states = statesOf(model, component, (cell) => cells.includes(cell));
+    const states = statesOf(model, component, (vessel) => vessels.includes(vessel));
     const amount = { kind: 'states', states } as const;
     const whole = wholes.find(({ name }) => name === `${component}@system`);
     return [
       {
         name: `${component}@${place}`,
-        unit: units.get(`${component}@${model.layout.cells[cells[0]]}`) ?? unitOf[component],
+        unit: units.get(`${component}@${model.layout.vessels[vessels[0]]}`) ?? unitOf[component],
         amount,
-        per: { kind: 'water', cells },
+        per: { kind: 'water', vessels },
         ...(whole && { whole }),
       },
       { name: `${component}-amount@${place}`, unit: unitOf[component], amount },
@@ -49,12 +51,11 @@ function inWater(
 }
 
 /** Water and what stands in some vessels: volume, biofilm (per surface and whole), settled solids. */
-function inVessels(model: Model, place: string, cells: readonly number[]): WhyQuantity[] {
-  const { vessels } = model.scenario;
-  const value = cells.reduce((total, cell) => total + vessels[cell].surface, 0);
+function inVessels(model: Model, place: string, vessels: readonly number[]): WhyQuantity[] {
+  const value = vessels.reduce((total, vessel) => total + model.scenario.vessels[vessel].surface, 0);
   const per = { kind: 'size', name: `surface of ${place}`, value } as const;
   const held = (component: 'aob' | 'nob' | 'settled'): WhyQuantity[] => {
-    const states = statesOf(model, component, (cell) => cells.includes(cell));
+    const states = statesOf(model, component, (vessel) => vessels.includes(vessel));
     if (states.length === 0) return [];
     const amount = { kind: 'states', states } as const;
     const unit = unitOf[component];
@@ -65,7 +66,7 @@ function inVessels(model: Model, place: string, cells: readonly number[]): WhyQu
     ];
   };
   return [
-    { name: `volume@${place}`, unit: 'm3', amount: { kind: 'water', cells } },
+    { name: `volume@${place}`, unit: 'm3', amount: { kind: 'water', vessels } },
     ...held('aob'),
     ...held('nob'),
     ...held('settled'),
@@ -107,12 +108,12 @@ function cropQuantities(model: Model, place: string, plantings: readonly number[
 export function quantitiesOf(run: Run): readonly WhyQuantity[] {
   const { model } = run;
   const { layout, scenario } = model;
-  const all = [...layout.cells.keys()];
+  const all = [...layout.vessels.keys()];
   const whole = inWater(run, 'system', all, []);
   return [
-    ...layout.cells.flatMap((name, cell) => [
-      ...inWater(run, name, [cell], whole),
-      ...inVessels(model, name, [cell]),
+    ...layout.vessels.flatMap((name, vessel) => [
+      ...inWater(run, name, [vessel], whole),
+      ...inVessels(model, name, [vessel]),
     ]),
     ...scenario.cohorts.flatMap(({ name }, cohort) => fishQuantities(model, name, [cohort])),
     ...scenario.plantings.flatMap(({ name }, planting) => cropQuantities(model, name, [planting])),

@@ -46,7 +46,7 @@ export const actionOrder: readonly Action['kind'][] = [
 
 const cohortOf = (bench: RunState, name: string): number =>
   bench.model.scenario.cohorts.findIndex((cohort) => cohort.name === name);
-const cellOf = (bench: RunState, name: string): number => bench.model.layout.cells.indexOf(name);
+const vesselOf = (bench: RunState, name: string): number => bench.model.layout.vessels.indexOf(name);
 const batchesOf = (bench: RunState, name: string): readonly number[] =>
   bench.model.layout.batches.flatMap((batch, index) =>
     bench.model.scenario.plantings[batch.planting].name === name ? [index] : [],
@@ -101,25 +101,25 @@ function clearPlanting(bench: RunState, name: string): string {
 }
 
 function dose(bench: RunState, vessel: string, product: string, mass: number): string {
-  const cell = cellOf(bench, vessel);
+  const index = vesselOf(bench, vessel);
   const { parameters } = bench.model;
   for (const component of ['tan', 'alkalinity', 'carbon', 'chloride'] as const) {
     const amount = mass * parameters.value(`dose.${product}.${component}`);
-    bench.ledger.post('dosing', waterState(cell, component), amount);
+    bench.ledger.post('dosing', waterState(index, component), amount);
   }
   return `${grams(mass)} ${product}`;
 }
 
 function changeWater(bench: RunState, action: Extract<Action, { kind: 'change-water' }>): string {
-  const cell = cellOf(bench, action.vessel);
-  const there = bench.hydraulics.volume[cell];
+  const vessel = vesselOf(bench, action.vessel);
+  const there = bench.hydraulics.volume[vessel];
   const volume = Math.min(there, action.volume ?? (action.share ?? 0) * there);
   const water = bench.operation.waters.get(action.water);
   if (water === undefined) throw new RangeError(`no water named ${action.water}`);
-  bench.ledger.remove('discharge', cell, volume / there);
-  bench.ledger.postWater('discharge', cell, -volume);
-  bench.ledger.bring(water, cell, volume);
-  bench.ledger.postWater('source water', cell, volume);
+  bench.ledger.remove('discharge', vessel, volume / there);
+  bench.ledger.postWater('discharge', vessel, -volume);
+  bench.ledger.bring(water, vessel, volume);
+  bench.ledger.postWater('source water', vessel, volume);
   return `${litres(volume)} for ${action.water}`;
 }
 
@@ -129,39 +129,39 @@ function cartWater(bench: RunState, action: Extract<Action, { kind: 'cart-water'
   let kept: number;
   if (action.into === 'rain-tank') kept = hydraulics.fillRainTank(action.volume);
   else {
-    const cell = cellOf(bench, model.scenario.reservoir);
+    const vessel = vesselOf(bench, model.scenario.reservoir);
     const water = operation.waters.get(action.water);
     if (water === undefined) throw new RangeError(`no water named ${action.water}`);
     kept = Math.min(
       action.volume,
-      Math.max(0, model.scenario.vessels[cell].volume - hydraulics.volume[cell]),
+      Math.max(0, model.scenario.vessels[vessel].volume - hydraulics.volume[vessel]),
     );
-    ledger.bring(water, cell, kept);
-    ledger.postWater('source water', cell, kept);
-    hydraulics.volume[cell] += kept;
+    ledger.bring(water, vessel, kept);
+    ledger.postWater('source water', vessel, kept);
+    hydraulics.volume[vessel] += kept;
   }
   const lost = action.volume - kept;
   return `${litres(action.volume)} of ${action.water}${lost > 0 ? `, ${litres(lost)} ran over` : ''}`;
 }
 
 function drainSolids(bench: RunState, action: Extract<Action, { kind: 'drain-solids' }>): string {
-  const cell = cellOf(bench, action.vessel);
-  const state = bench.model.layout.settled[cell];
+  const vessel = vesselOf(bench, action.vessel);
+  const state = bench.model.layout.settled[vessel];
   const taken = state < 0 ? 0 : action.share * bench.y[state];
   if (state >= 0) bench.ledger.post('sludge', state, -taken);
-  const there = bench.hydraulics.volume[cell];
+  const there = bench.hydraulics.volume[vessel];
   const water = Math.min(action.water, there / 2);
   if (water > 0) {
-    bench.ledger.remove('sludge', cell, water / there);
-    bench.ledger.postWater('sludge', cell, -water);
-    bench.hydraulics.volume[cell] -= water;
+    bench.ledger.remove('sludge', vessel, water / there);
+    bench.ledger.postWater('sludge', vessel, -water);
+    bench.hydraulics.volume[vessel] -= water;
   }
   return `${grams(taken)} dry`;
 }
 
 function loseBiofilm(bench: RunState, vessel: string, account: 'sludge' | 'treatment', share: number): void {
-  const cell = cellOf(bench, vessel);
-  for (const state of [bench.model.layout.aob[cell], bench.model.layout.nob[cell]]) {
+  const index = vesselOf(bench, vessel);
+  for (const state of [bench.model.layout.aob[index], bench.model.layout.nob[index]]) {
     if (state >= 0) bench.ledger.post(account, state, -share * bench.y[state]);
   }
 }
@@ -260,12 +260,12 @@ export function perform(bench: RunState, action: Action, time: number): void {
       say(action.pump, action.running ? 'on' : 'off');
       return;
     case 'aeration':
-      operation.aerating[cellOf(bench, action.vessel)] = action.running;
+      operation.aerating[vesselOf(bench, action.vessel)] = action.running;
       say(action.vessel, action.running ? 'on' : 'off');
       return;
     case 'clean': {
       loseBiofilm(bench, action.vessel, 'sludge', action.biofilm);
-      const settled = model.layout.settled[cellOf(bench, action.vessel)];
+      const settled = model.layout.settled[vesselOf(bench, action.vessel)];
       if (settled >= 0) ledger.post('sludge', settled, -action.solids * y[settled]);
       say(action.vessel, `${action.biofilm * 100} % of the biofilm, ${action.solids * 100} % of the solids`);
       return;

@@ -10,7 +10,7 @@ const CHATTER = 6;
 /** A rule at work. */
 interface Watch {
   readonly rule: Rule;
-  readonly cell: number;
+  readonly vessel: number;
   readonly random: () => number;
   /** Whether it has acted and not let go since. */
   active: boolean;
@@ -93,7 +93,7 @@ export function openControls(bench: RunState, temperature: ArrayLike<number>): (
   const seeds = createRandom(model.scenario.seed);
   const watches = model.scenario.rules.map((rule): Watch => ({
     rule,
-    cell: model.layout.cells.indexOf(rule.vessel),
+    vessel: model.layout.vessels.indexOf(rule.vessel),
     random: createRandom(Math.floor(seeds() * 2 ** 53)),
     active: false,
     last: -Infinity,
@@ -105,8 +105,8 @@ export function openControls(bench: RunState, temperature: ArrayLike<number>): (
     const waters = { model, y, volume: hydraulics.volume, temperature };
     const today = watches.filter(({ rule }) => Math.round(time) % rule.kit.every === 0);
     const actions = today.flatMap((watch) => {
-      const { rule, cell, random } = watch;
-      const reading = readingOf(rule.kit, trueValue(rule.read, waters, cell), random);
+      const { rule, vessel, random } = watch;
+      const reading = readingOf(rule.kit, trueValue(rule.read, waters, vessel), random);
       if (!Number.isFinite(reading)) {
         ledger.say(time, 'rule', rule.vessel, `${rule.read} cannot be read`);
         return [];

@@ -70,8 +70,13 @@ export function simulateWith(
   const hydraulics = openHydraulics(model);
   const operation = openOperation(model);
   const crops = openCropClock(model);
-  const cells = layout.cells.length;
-  const day: Day = { temperature: new Float64Array(cells), air: new Float64Array(cells), et0: 0, rain: 0 };
+  const vesselCount = layout.vessels.length;
+  const day: Day = {
+    temperature: new Float64Array(vesselCount),
+    air: new Float64Array(vesselCount),
+    et0: 0,
+    rain: 0,
+  };
   readDay(model, 0, day);
   const y = startState(model, crops, day, hydraulics.volume);
   const x = new Float64Array(model.rows.length);
@@ -84,7 +89,7 @@ export function simulateWith(
     crops,
     hydraulics,
     seedling: (batch) =>
-      crops.stand(batch, 0, conditionsAt(model, layout.batches[batch].cell, day, 0, 0, batch)),
+      crops.stand(batch, 0, conditionsAt(model, layout.batches[batch].vessel, day, 0, 0, batch)),
   };
   const followControls = openControls(bench, day.temperature);
   const segments = openSegments({ model, regime, operation, crops, hydraulics, day });

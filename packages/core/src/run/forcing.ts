@@ -22,9 +22,9 @@ export function readDay(model: Model, day: number, into: Day): void {
   const month = monthOf(scenario.startDate, day);
   const on = (value: DailyValue): number => valueInMonth(value, month, day);
   const air = scenario.air === undefined ? undefined : on(scenario.air);
-  scenario.vessels.forEach((vessel, cell) => {
-    into.temperature[cell] = on(vessel.temperature);
-    into.air[cell] = air ?? into.temperature[cell];
+  scenario.vessels.forEach((vessel, index) => {
+    into.temperature[index] = on(vessel.temperature);
+    into.air[index] = air ?? into.temperature[index];
   });
   into.et0 = on(scenario.et0);
   into.rain = scenario.rainTank === undefined ? 0 : on(scenario.rainTank.rain) * scenario.rainTank.roof;
@@ -36,18 +36,18 @@ const nothing: Offer = { fed: 0, share: 0 };
 export function openCoefficients(model: Model, regime: Regime) {
   const { instances } = model;
   const plain = scopeTo(model.parameters, {});
-  const cells = model.layout.cells.length;
+  const vesselCount = model.layout.vessels.length;
   const last = {
-    temperature: newest(cells),
-    air: newest(cells),
-    aeration: newest(cells),
-    inflow: newest(cells),
+    temperature: newest(vesselCount),
+    air: newest(vesselCount),
+    aeration: newest(vesselCount),
+    inflow: newest(vesselCount),
   };
   const lastFed = newest(instances.length);
   const lastShare = newest(instances.length);
-  const changed = new Uint8Array(cells);
-  const flowed = new Uint8Array(cells);
-  const cellOf = Int32Array.from(instances, ({ cell }) => cell);
+  const changed = new Uint8Array(vesselCount);
+  const flowed = new Uint8Array(vesselCount);
+  const vesselOf = Int32Array.from(instances, ({ vessel }) => vessel);
   const cohortOf = Int32Array.from(instances, ({ cohort }) => cohort);
   const throughFlow = Uint8Array.from(instances, ({ process }) => (process.throughFlow ? 1 : 0));
   return function refresh(
@@ -57,19 +57,19 @@ export function openCoefficients(model: Model, regime: Regime) {
     offers: readonly Offer[],
     feeds: readonly string[],
   ): void {
-    for (let cell = 0; cell < cells; cell++) {
-      if (take(last.temperature, cell, day.temperature[cell])) {
-        regime.constants[cell] = acidBaseConstants(plain, day.temperature[cell]);
-        changed[cell] = 1;
-      } else changed[cell] = 0;
-      if (take(last.air, cell, day.air[cell])) changed[cell] = 1;
-      if (take(last.aeration, cell, aeration[cell])) changed[cell] = 1;
-      flowed[cell] = take(last.inflow, cell, inflow[cell]) ? 1 : 0;
+    for (let vessel = 0; vessel < vesselCount; vessel++) {
+      if (take(last.temperature, vessel, day.temperature[vessel])) {
+        regime.constants[vessel] = acidBaseConstants(plain, day.temperature[vessel]);
+        changed[vessel] = 1;
+      } else changed[vessel] = 0;
+      if (take(last.air, vessel, day.air[vessel])) changed[vessel] = 1;
+      if (take(last.aeration, vessel, aeration[vessel])) changed[vessel] = 1;
+      flowed[vessel] = take(last.inflow, vessel, inflow[vessel]) ? 1 : 0;
     }
     for (let j = 0; j < instances.length; j++) {
-      const cell = cellOf[j];
+      const vessel = vesselOf[j];
       const cohort = cohortOf[j];
-      let stale = changed[cell] === 1 || (flowed[cell] === 1 && throughFlow[j] === 1);
+      let stale = changed[vessel] === 1 || (flowed[vessel] === 1 && throughFlow[j] === 1);
       let offer = nothing;
       if (cohort >= 0) {
         const { feed } = instances[j];
@@ -80,7 +80,16 @@ export function openCoefficients(model: Model, regime: Regime) {
       if (!stale) continue;
       const { process, values, batch } = instances[j];
       const { fed, share } = offer;
-      const conditions = conditionsAt(model, cell, day, aeration[cell], inflow[cell], batch, fed, share);
+      const conditions = conditionsAt(
+        model,
+        vessel,
+        day,
+        aeration[vessel],
+        inflow[vessel],
+        batch,
+        fed,
+        share,
+      );
       regime.coefficients[j].set(process.coefficients(values, conditions));
     }
   };
@@ -101,7 +110,7 @@ function take(last: Float64Array, index: number, value: number): boolean {
 /** Conditions at a place. */
 export function conditionsAt(
   model: Model,
-  cell: number,
+  index: number,
   day: Day,
   aeration: number,
   inflow: number,
@@ -109,10 +118,10 @@ export function conditionsAt(
   fed = 0,
   fedShare = 0,
 ): Conditions {
-  const vessel = model.scenario.vessels[cell];
+  const vessel = model.scenario.vessels[index];
   return {
-    temperature: day.temperature[cell],
-    air: day.air[cell],
+    temperature: day.temperature[index],
+    air: day.air[index],
     volume: vessel.volume,
     surface: vessel.surface,
     open: vessel.open,

@@ -11,7 +11,7 @@ const WEEK = 7;
 /** Volume is about to reach a mark at this distance in time. */
 interface Crossing {
   readonly after: number;
-  readonly cell: number;
+  readonly vessel: number;
   readonly volume: number;
 }
 
@@ -68,7 +68,7 @@ interface Wanted {
 
 /** Streams that leave each vessel, by their indices, ascending. */
 function streamsFrom({ layout, streams }: Model): readonly (readonly number[])[] {
-  const leaving = layout.cells.map((): number[] => []);
+  const leaving = layout.vessels.map((): number[] => []);
   streams.forEach(({ from }, s) => {
     if (from >= 0) leaving[from].push(s);
   });
@@ -78,23 +78,23 @@ function streamsFrom({ layout, streams }: Model): readonly (readonly number[])[]
 /** Vessels in an order in which gravity water only runs forward. */
 function downhill({ layout, streams }: Model, leaving: readonly (readonly number[])[]): readonly number[] {
   const next = leaving.map((list) => list.filter((s) => streams[s].kind === 'gravity'));
-  const reached = layout.cells.map(() => false);
+  const reached = layout.vessels.map(() => false);
   const uphill: number[] = [];
-  layout.cells.forEach((_, first) => {
+  layout.vessels.forEach((_, first) => {
     if (reached[first]) return;
     reached[first] = true;
     // A vessel is done when all that it runs into is; a list and not a recursion, for long chains.
-    const path = [{ cell: first, tried: 0 }];
+    const path = [{ vessel: first, tried: 0 }];
     for (let top = path.at(-1); top !== undefined; top = path.at(-1)) {
-      if (top.tried === next[top.cell].length) {
-        uphill.push(top.cell);
+      if (top.tried === next[top.vessel].length) {
+        uphill.push(top.vessel);
         path.pop();
         continue;
       }
-      const { to } = streams[next[top.cell][top.tried++]];
+      const { to } = streams[next[top.vessel][top.tried++]];
       if (reached[to]) continue;
       reached[to] = true;
-      path.push({ cell: to, tried: 0 });
+      path.push({ vessel: to, tried: 0 });
     }
   });
   return uphill.reverse();
@@ -144,9 +144,10 @@ export function openHydraulics(model: Model): Hydraulics {
   let weeklyCaps: readonly number[] = [];
   let mark: Crossing | undefined;
 
-  const near = (cell: number, level: number): boolean => Math.abs(volume[cell] - level) <= LEVEL * full[cell];
-  const atOrBelow = (cell: number, level: number): boolean => volume[cell] < level || near(cell, level);
-  const atOrAbove = (cell: number, level: number): boolean => volume[cell] > level || near(cell, level);
+  const near = (vessel: number, level: number): boolean =>
+    Math.abs(volume[vessel] - level) <= LEVEL * full[vessel];
+  const atOrBelow = (vessel: number, level: number): boolean => volume[vessel] < level || near(vessel, level);
+  const atOrAbove = (vessel: number, level: number): boolean => volume[vessel] > level || near(vessel, level);
 
   /** The nearer cap of a source is reached: it is spent to the last drop, not but for a rounding. */
   function spendAll(source: number): void {
@@ -157,14 +158,14 @@ export function openHydraulics(model: Model): Hydraulics {
   }
 
   /** No pump draws a vessel lower than what counts as dry. */
-  const inletOf = (pump: Pump, cell: number): number => Math.max(pump.inlet, dry[cell]);
+  const inletOf = (pump: Pump, vessel: number): number => Math.max(pump.inlet, dry[vessel]);
 
   function switchPumps(events: WaterEvent[]): void {
     scenario.pumps.forEach((pump, index) => {
-      if (!tripped[index] && drawn[index].some((cell) => atOrBelow(cell, inletOf(pump, cell)))) {
+      if (!tripped[index] && drawn[index].some((vessel) => atOrBelow(vessel, inletOf(pump, vessel)))) {
         tripped[index] = true;
         events.push({ kind: 'pump-trip', place: pump.name });
-      } else if (tripped[index] && drawn[index].every((cell) => atOrAbove(cell, pump.restart))) {
+      } else if (tripped[index] && drawn[index].every((vessel) => atOrAbove(vessel, pump.restart))) {
         tripped[index] = false;
         events.push({ kind: 'pump-restart', place: pump.name });
       }
@@ -199,46 +200,46 @@ export function openHydraulics(model: Model): Hydraulics {
   }
   let rainIn = 0;
 
-  function settleVessel(cell: number, wanted: Wanted, events: WaterEvent[]): void {
-    const vessel = vessels[cell];
+  function settleVessel(index: number, wanted: Wanted, events: WaterEvent[]): void {
+    const vessel = vessels[index];
     let out = 0;
     let soft = 0;
-    for (const s of leaving[cell]) {
+    for (const s of leaving[index]) {
       const stream = streams[s];
       if (stream.kind === 'pumped') out += flow[s];
       else if (stream.kind === 'exchange') soft += flow[s] = vessel.exchange;
       else if (stream.kind === 'leak') soft += flow[s] = vessel.leak;
-      else if (stream.kind === 'evaporation') soft += flow[s] = wanted.evaporation[cell];
+      else if (stream.kind === 'evaporation') soft += flow[s] = wanted.evaporation[index];
       else if (stream.kind === 'transpiration') soft += flow[s] = wanted.transpiration[stream.index];
     }
-    let gain = inflow[cell] - out;
-    if (cell === reservoir) gain += topUp(gain - soft);
+    let gain = inflow[index] - out;
+    if (index === reservoir) gain += topUp(gain - soft);
     // A vessel run dry loses no more than it receives.
-    if (atOrBelow(cell, dry[cell]) && gain - soft < 0) {
+    if (atOrBelow(index, dry[index]) && gain - soft < 0) {
       const share = Math.max(0, gain) / soft;
-      for (const s of leaving[cell]) {
+      for (const s of leaving[index]) {
         if (streams[s].kind !== 'pumped' && streams[s].kind !== 'gravity') flow[s] *= share;
       }
       soft *= share;
-      if (!parched[cell]) events.push({ kind: 'dry', place: vessel.name });
-      parched[cell] = true;
-    } else if (parched[cell] && !atOrBelow(cell, dry[cell])) {
-      parched[cell] = false;
+      if (!parched[index]) events.push({ kind: 'dry', place: vessel.name });
+      parched[index] = true;
+    } else if (parched[index] && !atOrBelow(index, dry[index])) {
+      parched[index] = false;
       events.push({ kind: 'wet', place: vessel.name });
     }
     let net = gain - soft;
     let given = 0;
     const drain = vessel.drain;
     if (drain !== undefined) {
-      given = atOrBelow(cell, drain.to) ? Math.min(drain.rate, Math.max(0, net)) : drain.rate;
+      given = atOrBelow(index, drain.to) ? Math.min(drain.rate, Math.max(0, net)) : drain.rate;
       net -= given;
     }
-    if (net > 0 && atOrAbove(cell, full[cell])) {
+    if (net > 0 && atOrAbove(index, full[index])) {
       given += net;
       net = 0;
     }
-    slope[cell] = net;
-    for (const s of leaving[cell]) {
+    slope[index] = net;
+    for (const s of leaving[index]) {
       const stream = streams[s];
       if (stream.kind === 'gravity') {
         flow[s] = given * gravity[s];
@@ -263,7 +264,7 @@ export function openHydraulics(model: Model): Hydraulics {
       inflow[stream.to] += flow[s];
     });
     // The reservoir last: its top-up answers to all that returns to it.
-    for (const cell of order) if (cell !== reservoir) settleVessel(cell, wanted, events);
+    for (const vessel of order) if (vessel !== reservoir) settleVessel(vessel, wanted, events);
     settleVessel(reservoir, wanted, events);
     spillSlope = tank !== undefined && rain >= tank.capacity ? Math.max(0, rainSlope) : 0;
     rainSlope -= spillSlope;
@@ -273,21 +274,22 @@ export function openHydraulics(model: Model): Hydraulics {
 
   function nextMark(): Crossing | undefined {
     let next: Crossing | undefined;
-    const offer = (after: number, cell: number, level: number): void => {
-      if (after > 0 && (next === undefined || after < next.after)) next = { after, cell, volume: level };
+    const offer = (after: number, vessel: number, level: number): void => {
+      if (after > 0 && (next === undefined || after < next.after)) next = { after, vessel, volume: level };
     };
-    const levels = (cell: number, level: number | undefined): void => {
-      if (level === undefined || slope[cell] === 0 || near(cell, level)) return;
-      offer((level - volume[cell]) / slope[cell], cell, level);
+    const levels = (vessel: number, level: number | undefined): void => {
+      if (level === undefined || slope[vessel] === 0 || near(vessel, level)) return;
+      offer((level - volume[vessel]) / slope[vessel], vessel, level);
     };
-    for (let cell = 0; cell < count; cell++) {
-      levels(cell, full[cell]);
-      levels(cell, dry[cell]);
-      levels(cell, vessels[cell].drain?.to);
+    for (let vessel = 0; vessel < count; vessel++) {
+      levels(vessel, full[vessel]);
+      levels(vessel, dry[vessel]);
+      levels(vessel, vessels[vessel].drain?.to);
     }
     levels(reservoir, scenario.topUp?.level);
     scenario.pumps.forEach((pump, index) => {
-      for (const cell of drawn[index]) levels(cell, tripped[index] ? pump.restart : inletOf(pump, cell));
+      for (const vessel of drawn[index])
+        levels(vessel, tripped[index] ? pump.restart : inletOf(pump, vessel));
     });
     if (tank !== undefined && rainSlope < 0) offer(rain / -rainSlope, -1, 0);
     if (tank !== undefined && rainSlope > 0 && rain < tank.capacity) {
@@ -321,7 +323,7 @@ export function openHydraulics(model: Model): Hydraulics {
     settle,
     untilMark: () => mark?.after ?? Infinity,
     advance(days) {
-      for (let cell = 0; cell < count; cell++) volume[cell] += slope[cell] * days;
+      for (let vessel = 0; vessel < count; vessel++) volume[vessel] += slope[vessel] * days;
       rain += rainSlope * days;
       spilled += spillSlope * days;
       streams.forEach((stream, s) => {
@@ -332,9 +334,9 @@ export function openHydraulics(model: Model): Hydraulics {
       });
       // At a mark the level is the mark itself, not the mark and a rounding.
       if (mark !== undefined && days >= mark.after) {
-        if (mark.cell >= 0) volume[mark.cell] = mark.volume;
-        else if (mark.cell === -1) rain = mark.volume;
-        else spendAll(-2 - mark.cell);
+        if (mark.vessel >= 0) volume[mark.vessel] = mark.volume;
+        else if (mark.vessel === -1) rain = mark.volume;
+        else spendAll(-2 - mark.vessel);
       }
     },
     newDay(day) {

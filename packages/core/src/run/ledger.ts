@@ -17,52 +17,52 @@ export interface Ledger {
   /** Moves an amount of a state from (+) or to (-) an account. */
   post(account: Account, state: number, amount: number): void;
   /** Moves water (m3) from (+) or to (-) an account; volumes are the caller's. */
-  postWater(account: Account, cell: number, amount: number): void;
+  postWater(account: Account, vessel: number, amount: number): void;
   /** Books a component that is no state against the account alone, such as the base of a dose. */
   say(time: number, kind: string, place: string, text: string): void;
   /** Takes a share of everything dissolved and suspended in a vessel out to an account. */
-  remove(account: Account, cell: number, share: number): void;
+  remove(account: Account, vessel: number, share: number): void;
   /** Brings in what a volume of a source water holds. */
-  bring(water: SourceWater, cell: number, volume: number): void;
+  bring(water: SourceWater, vessel: number, volume: number): void;
 }
 
 /** Opens the book over the states of a run. */
 export function openLedger(model: Model, y: Float64Array): Ledger {
   const postings: Posting[] = [];
   const events: RunEvent[] = [];
-  const { states, cells } = model.layout;
+  const { states, vessels } = model.layout;
   const book = (
     account: Account,
     component: Component,
-    cell: number,
+    vessel: number,
     amount: number,
     state: number,
   ): void => {
-    if (amount !== 0) postings.push({ account, component, vessel: cells[cell], amount, state });
+    if (amount !== 0) postings.push({ account, component, vessel: vessels[vessel], amount, state });
   };
   const post = (account: Account, state: number, amount: number): void => {
     y[state] += amount;
-    book(account, states[state].component, states[state].cell, amount, state);
+    book(account, states[state].component, states[state].vessel, amount, state);
   };
   return {
     postings,
     events,
     post,
-    postWater: (account, cell, amount) => {
-      book(account, 'water', cell, amount, -1);
+    postWater: (account, vessel, amount) => {
+      book(account, 'water', vessel, amount, -1);
     },
     say: (time, kind, place, text) => {
       events.push({ time, kind, place, text });
     },
-    remove: (account, cell, share) => {
+    remove: (account, vessel, share) => {
       for (const component of waterComponents) {
-        const state = waterState(cell, component);
+        const state = waterState(vessel, component);
         post(account, state, -share * y[state]);
       }
     },
-    bring: (water, cell, volume) => {
+    bring: (water, vessel, volume) => {
       concentrationsOf(water).forEach((concentration, c) => {
-        post('source water', waterState(cell, waterComponents[c]), concentration * volume);
+        post('source water', waterState(vessel, waterComponents[c]), concentration * volume);
       });
     },
   };

@@ -57,22 +57,22 @@ export interface Segments {
 /** Opens the forcing of a model over the working parts of a run. */
 export function openSegments({ model, regime, operation, crops, hydraulics, day }: Setting): Segments {
   const { scenario, layout, streams } = model;
-  const cells = layout.cells.length;
+  const vesselCount = layout.vessels.length;
   const refresh = openCoefficients(model, regime);
   const offered: Offer[] = scenario.cohorts.map(() => ({ fed: 0, share: 0 }));
   /** The water that each stream from outside was last set to bring. */
   const sourceOf: (SourceWater | undefined)[] = streams.map(() => undefined);
-  const aeration = new Float64Array(cells);
-  const inflow = new Float64Array(cells);
-  const evaporation = new Float64Array(cells);
+  const aeration = new Float64Array(vesselCount);
+  const inflow = new Float64Array(vesselCount);
+  const evaporation = new Float64Array(vesselCount);
   const transpiration = new Float64Array(scenario.plantings.length);
   const open = model.parameters.value('water.open-coefficient');
   const covered = model.parameters.value('water.covered-coefficient');
 
   function morning(weatherOf: number, time: number, y: Float64Array): void {
     readDay(model, weatherOf, day);
-    scenario.vessels.forEach((vessel, cell) => {
-      evaporation[cell] = day.et0 * (open * vessel.open + covered * vessel.covered);
+    scenario.vessels.forEach((vessel, index) => {
+      evaporation[index] = day.et0 * (open * vessel.open + covered * vessel.covered);
     });
     transpiration.fill(0);
     layout.batches.forEach((batch, index) => {
@@ -106,8 +106,8 @@ export function openSegments({ model, regime, operation, crops, hydraulics, day 
       sourceOf[s] = water;
       regime.source.set(concentrationsOf(water), s * waterComponents.length);
     });
-    scenario.vessels.forEach((vessel, cell) => {
-      aeration[cell] = operation.aerating[cell] ? vessel.aeration : 0;
+    scenario.vessels.forEach((vessel, index) => {
+      aeration[index] = operation.aerating[index] ? vessel.aeration : 0;
     });
     const hour = time + INSTANT - Math.floor(time + INSTANT);
     const offers = scenario.cohorts.map(({ hours }, cohort) => {

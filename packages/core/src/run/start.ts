@@ -16,16 +16,16 @@ export function startState(
   const { scenario, layout, parameters } = model;
   const y = new Float64Array(layout.states.length);
   const room = parameters.value('biofilm.capacity');
-  const cellOf = new Map(layout.cells.map((name, cell) => [name, cell]));
+  const vesselOf = new Map(layout.vessels.map((name, vessel) => [name, vessel]));
   for (const start of scenario.start) {
-    const cell = cellOf.get(start.vessel) ?? -1;
+    const vessel = vesselOf.get(start.vessel) ?? -1;
     for (const component of waterComponents) {
-      y[waterState(cell, component)] = start.water[component] * volume[cell];
+      y[waterState(vessel, component)] = start.water[component] * volume[vessel];
     }
-    const surface = scenario.vessels[cell].surface;
-    if (layout.aob[cell] >= 0) y[layout.aob[cell]] = start.aob * room * surface;
-    if (layout.nob[cell] >= 0) y[layout.nob[cell]] = start.nob * room * surface;
-    if (layout.settled[cell] >= 0) y[layout.settled[cell]] = start.settled;
+    const surface = scenario.vessels[vessel].surface;
+    if (layout.aob[vessel] >= 0) y[layout.aob[vessel]] = start.aob * room * surface;
+    if (layout.nob[vessel] >= 0) y[layout.nob[vessel]] = start.nob * room * surface;
+    if (layout.settled[vessel] >= 0) y[layout.settled[vessel]] = start.settled;
   }
   scenario.cohorts.forEach((cohort, index) => {
     y[layout.fish[index].number] = cohort.number;
@@ -37,7 +37,7 @@ export function startState(
     const order = layout.batches.slice(0, index).filter((other) => other.planting === batch.planting).length;
     const apart = planting.start === 'staggered' ? (order * planting.harvest) / planting.batches : 0;
     const age = planting.age - apart + (planting.age < apart ? planting.harvest : 0);
-    const stand = crops.stand(index, age, conditionsAt(model, batch.cell, day, 0, 0, index));
+    const stand = crops.stand(index, age, conditionsAt(model, batch.vessel, day, 0, 0, index));
     y[batch.mass] = stand.mass;
     y[batch.nitrogen] = stand.nitrogen;
     crops.planted[index] = -age;

@@ -32,16 +32,16 @@ const components: Readonly<Record<Dissolved, WaterComponent>> = {
  * What is truly there: g m-3 (nitrogen as N), eq m-3, pH, degC or m3. Not finite where a vessel is dry
  * or its water has no pH from 0 to 14.
  */
-export function trueValue(read: Measurable, waters: Waters, cell: number): number {
+export function trueValue(read: Measurable, waters: Waters, vessel: number): number {
   switch (read) {
     case 'pH':
-      return waterChemistry(waters.model.parameters, waters, cell).pH;
+      return waterChemistry(waters.model.parameters, waters, vessel).pH;
     case 'temperature':
-      return waters.temperature[cell];
+      return waters.temperature[vessel];
     case 'volume':
-      return waters.volume[cell];
+      return waters.volume[vessel];
     default:
-      return waters.y[waterState(cell, components[read])] / waters.volume[cell];
+      return waters.y[waterState(vessel, components[read])] / waters.volume[vessel];
   }
 }
 

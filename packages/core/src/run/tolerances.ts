@@ -22,7 +22,7 @@ export function absoluteTolerances(model: Model, relative: number): Float64Array
   const { scenario, layout, parameters } = model;
   const room = parameters.value('biofilm.capacity');
   return Float64Array.from(layout.states, (state) => {
-    const vessel = scenario.vessels[state.cell];
+    const vessel = scenario.vessels[state.vessel];
     const concentration = scale[state.component];
     if (concentration !== undefined) return relative * concentration * vessel.volume;
     switch (state.component) {

@@ -13,7 +13,7 @@ TAN, ALKALINITY, CARBON = 0, 4, 5
 
 
 def hydrogen_ion(alkalinity, carbon, ammonia, k, guess):
-    """Newton in ln h at all cells at once, from the last root; as chemistry/acid-base.ts but for its bracket."""
+    """Newton in ln h in all vessels at once, from the last root; as chemistry/acid-base.ts but for its bracket."""
     h = guess
     for _ in range(100):
         excess = written.alkalinityAt(h, carbon, ammonia, k) - alkalinity
@@ -29,10 +29,10 @@ class Model:
     def __init__(self, path):
         with open(path) as file:
             t = json.load(file)
-        self.states, self.rates, self.cells = t["states"], t["rates"], t["cells"]
+        self.states, self.rates, self.vessel_count = t["states"], t["rates"], t["vesselCount"]
         self.molar = t["molarNitrogen"]
         self.volume_at, self.slope_at, self.constants_at = t["volume"], t["slope"], t["constants"]
-        self.water = WATER * self.cells
+        self.water = WATER * self.vessel_count
         inside = [s for s in t["streams"] if s["from"] >= 0]
         outside = [s for s in t["streams"] if s["from"] < 0]
         spread = np.arange(WATER)
@@ -45,12 +45,12 @@ class Model:
         self.groups = []
         for g in t["groups"]:
             rate, partials = written.processes[g["id"]]
-            at, slot, cell = np.array(g["at"]).T, np.array(g["slot"]), np.array(g["cell"])
+            at, slot, vessel = np.array(g["at"]).T, np.array(g["slot"]), np.array(g["vessel"])
             coefficients = np.array(g["coefficients"])[:, None] + np.arange(g["count"])
             chemical = [m for m, kind in enumerate(g["kind"]) if kind >= 2]
             self.groups.append(
                 SimpleNamespace(
-                    rate=rate, partials=partials, at=list(at), kind=g["kind"], cell=cell,
+                    rate=rate, partials=partials, at=list(at), kind=g["kind"], vessel=vessel,
                     volumetric=g["volumetric"], coefficients=coefficients.T, chemical=chemical,
                 )
             )
@@ -70,27 +70,27 @@ class Model:
         self.places = (summed @ gather).tocsr()
         self.row, self.column = np.array(j["row"]), np.array(j["columnStart"])
         self.dense_column = np.repeat(np.arange(self.states), np.diff(self.column))
-        self.v = np.empty(self.states + 3 * self.cells)
-        self.hydrogen = np.full(self.cells, 1e-4)
+        self.v = np.empty(self.states + 3 * self.vessel_count)
+        self.hydrogen = np.full(self.vessel_count, 1e-4)
 
     def settle(self, regime):
         """Sets what holds during a segment."""
-        self.volume0 = regime[self.volume_at : self.volume_at + self.cells]
-        self.slope = regime[self.slope_at : self.slope_at + self.cells]
-        k1, k2, ammonium, water = regime[self.constants_at : self.constants_at + 4 * self.cells].reshape(-1, 4).T
+        self.volume0 = regime[self.volume_at : self.volume_at + self.vessel_count]
+        self.slope = regime[self.slope_at : self.slope_at + self.vessel_count]
+        k1, k2, ammonium, water = regime[self.constants_at : self.constants_at + 4 * self.vessel_count].reshape(-1, 4).T
         self.k = SimpleNamespace(k1=k1, k2=k2, ammonium=ammonium, water=water)
         self.flow = regime[self.inside_flow]
         self.brought = (regime[self.outside_flow][:, None] * regime[self.outside_source]).ravel()
         self.given = [regime[group.coefficients] for group in self.groups]
 
     def forget(self):
-        self.hydrogen = np.full(self.cells, 1e-4)
+        self.hydrogen = np.full(self.vessel_count, 1e-4)
 
     def look(self, since, y):
-        v, states, cells = self.v, self.states, self.cells
+        v, states, vessel_count = self.v, self.states, self.vessel_count
         self.volume = self.volume0 + self.slope * since
         self.per_volume = 1 / self.volume
-        concentrations = y[: self.water].reshape(cells, WATER) * self.per_volume[:, None]
+        concentrations = y[: self.water].reshape(vessel_count, WATER) * self.per_volume[:, None]
         v[: self.water] = concentrations.ravel()
         v[self.water : states] = y[self.water :]
         self.concentrations = concentrations
@@ -107,7 +107,7 @@ class Model:
         r = [(self.flow[:, None] * self.concentrations[self.inside_from]).ravel(), self.brought]
         for group, k in zip(self.groups, self.given):
             rate = group.rate(v, group.at, k)
-            r.append(rate * self.volume[group.cell] if group.volumetric else rate)
+            r.append(rate * self.volume[group.vessel] if group.volumetric else rate)
         return self.moves @ np.concatenate(r)
 
     def entries(self, since, y):
@@ -118,17 +118,17 @@ class Model:
         for group, k in zip(self.groups, self.given):
             d = [0.0] * 6
             group.partials(v, group.at, k, d)
-            cell = group.cell
+            vessel = group.vessel
             for m, kind in enumerate(group.kind):
-                partial = np.broadcast_to(d[m], cell.shape)
-                scaled = partial if group.volumetric else partial * self.per_volume[cell]
+                partial = np.broadcast_to(d[m], vessel.shape)
+                scaled = partial if group.volumetric else partial * self.per_volume[vessel]
                 if kind == 0:
                     parts.append(scaled)
                 elif kind == 1:
-                    parts.append(partial * self.volume[cell] if group.volumetric else partial)
+                    parts.append(partial * self.volume[vessel] if group.volumetric else partial)
                 else:
                     first = 3 * (kind - 1)
-                    parts.extend([scaled * self.chemistry[first + c][cell] for c in range(3)])
+                    parts.extend([scaled * self.chemistry[first + c][vessel] for c in range(3)])
         return self.places @ np.concatenate(parts)
 
     def sparse_jacobian(self, since, y):

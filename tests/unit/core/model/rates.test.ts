@@ -18,10 +18,10 @@ function openAtRandom(seed: number, plain = false): { rates: Rates; y: Float64Ar
   const rates = openRates(model, { plain });
   const { regime } = rates;
   regime.time = 3;
-  model.layout.cells.forEach((_, cell) => {
-    regime.volume[cell] = 0.3 + 2 * random();
-    regime.slope[cell] = random() - 0.5;
-    regime.constants[cell] = acidBaseConstants(model.parameters, 15 + 15 * random());
+  model.layout.vessels.forEach((_, vessel) => {
+    regime.volume[vessel] = 0.3 + 2 * random();
+    regime.slope[vessel] = random() - 0.5;
+    regime.constants[vessel] = acidBaseConstants(model.parameters, 15 + 15 * random());
   });
   model.streams.forEach((_, stream) => {
     regime.flow[stream] = 20 * random();
@@ -32,7 +32,7 @@ function openAtRandom(seed: number, plain = false): { rates: Rates; y: Float64Ar
   // One place has one set of conditions, whatever processes work there.
   const places = new Map<string, Conditions>();
   model.instances.forEach((instance, index) => {
-    const place = [instance.cell, instance.cohort, instance.batch].join();
+    const place = [instance.vessel, instance.cohort, instance.batch].join();
     const conditions = places.get(place) ?? drawnConditions(random);
     places.set(place, conditions);
     const k = instance.process.coefficients(instance.values, conditions);

@@ -9,7 +9,7 @@ function holding(component: 'tan' | 'nitrite' | 'chloride', amount: number): Run
   const run = smallRun();
   const samples = run.samples.map((sample) => {
     const y = sample.y.slice();
-    [0, 1].forEach((cell) => (y[waterState(cell, component)] = amount * sample.volume[cell]));
+    [0, 1].forEach((vessel) => (y[waterState(vessel, component)] = amount * sample.volume[vessel]));
     return { ...sample, y };
   });
   return { ...run, samples };

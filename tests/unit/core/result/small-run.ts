@@ -90,7 +90,7 @@ const values = scopeTo(parameters, { species: 'nile-tilapia' });
 const inside = (component: Component, state: number, coefficient: number): Entry => ({
   component,
   state,
-  place: layout.states[state].vessel,
+  place: layout.vessels[layout.states[state].vessel],
   coefficient,
   content: contentOf(component, values),
 });
@@ -191,8 +191,9 @@ function startState(): Float64Array {
     oxygen: 7,
     chloride: 40,
   };
-  smallScenario.vessels.forEach((each, cell) => {
-    for (const component of waterComponents) y[waterState(cell, component)] = water[component] * each.volume;
+  smallScenario.vessels.forEach((each, vessel) => {
+    for (const component of waterComponents)
+      y[waterState(vessel, component)] = water[component] * each.volume;
   });
   y[layout.aob[sump]] = 5;
   y[layout.nob[sump]] = 2;

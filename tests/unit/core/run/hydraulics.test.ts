@@ -22,7 +22,7 @@ function loop(other: Partial<Scenario>): Run {
 
 const times = (run: Run, kind: string): number[] =>
   run.events.filter((event) => event.kind === kind).map(({ time }) => time);
-const levels = (run: Run, cell: number): number[] => run.samples.map(({ volume }) => volume[cell]);
+const levels = (run: Run, vessel: number): number[] => run.samples.map(({ volume }) => volume[vessel]);
 
 /** Water in less water out less water gained, m3, by streams and postings. */
 function residual(run: Run): number {

@@ -39,7 +39,7 @@ function range(values: ArrayLike<number> | undefined): string {
 
 function waterTable({ state, series }: SteadyTold): readonly string[] {
   const known = new Map(series.map((each) => [each.name, each]));
-  const places = state.course.model.layout.cells;
+  const places = state.course.model.layout.vessels;
   const unit = (quantity: string): string => known.get(`${quantity}@${places[0]}`)?.unit ?? '';
   return columns(
     [

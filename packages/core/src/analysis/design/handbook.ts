@@ -104,14 +104,14 @@ const WARM = 25;
  * larger vessel.
  */
 export function surfacesVaried({ atFrom, atTo }: Pick<SizeEnds, 'atFrom' | 'atTo'>): readonly number[] {
-  return atFrom.scenario.vessels.flatMap(({ surface, volume }, cell) => {
-    const other = atTo.scenario.vessels[cell];
-    return other.surface === surface || other.volume !== volume ? [] : [cell];
+  return atFrom.scenario.vessels.flatMap(({ surface, volume }, vessel) => {
+    const other = atTo.scenario.vessels[vessel];
+    return other.surface === surface || other.volume !== volume ? [] : [vessel];
   });
 }
 
-const surfaceOf = (model: Model, cells: readonly number[]): number =>
-  sum(cells.map((cell) => model.scenario.vessels[cell].surface));
+const surfaceOf = (model: Model, vessels: readonly number[]): number =>
+  sum(vessels.map((vessel) => model.scenario.vessels[vessel].surface));
 
 const plantedOf = (model: Model): number => {
   const { leafy, fruiting } = areaByClass(model.scenario.plantings);
@@ -129,10 +129,10 @@ function mostFed({ samples, model }: Run): { feed: number; protein: number } {
     .reduce((a, b) => (b.protein > a.protein ? b : a));
 }
 
-function meanTemperature({ samples, model }: Run, cells: readonly number[]): number {
-  const some = cells.length > 0 ? cells : model.layout.cells.map((_, cell) => cell);
+function meanTemperature({ samples, model }: Run, vessels: readonly number[]): number {
+  const some = vessels.length > 0 ? vessels : model.layout.vessels.map((_, vessel) => vessel);
   return (
-    sum(samples.flatMap(({ temperature }) => some.map((cell) => temperature[cell]))) /
+    sum(samples.flatMap(({ temperature }) => some.map((vessel) => temperature[vessel]))) /
     (samples.length * some.length)
   );
 }
@@ -161,8 +161,8 @@ const arealRates = (temperature: number): readonly (readonly [id: string, applie
 export function handbookOf(ends: SizeEnds, run: Run): Handbook | undefined {
   const { from, to, atFrom, atTo } = ends;
   const { parameters } = run.model;
-  const cells = surfacesVaried(ends);
-  const temperature = meanTemperature(run, cells);
+  const vessels = surfacesVaried(ends);
+  const temperature = meanTemperature(run, vessels);
   const most = mostFed(run);
   const perProtein = parameters.value('limit.tan-per-protein.value');
   const base = {
@@ -172,7 +172,7 @@ export function handbookOf(ends: SizeEnds, run: Run): Handbook | undefined {
     temperature,
   };
   const per = (of: (model: Model) => number): number => (of(atTo) - of(atFrom)) / (to - from);
-  const surface = per((model) => surfaceOf(model, cells));
+  const surface = per((model) => surfaceOf(model, vessels));
   if (surface > 0 && most.feed > 0) {
     const values = arealRates(temperature).map(([id, applies]) =>
       valueBy(run, id, applies, (arealRate) => {
@@ -199,8 +199,8 @@ export function handbookOf(ends: SizeEnds, run: Run): Handbook | undefined {
   }
   const fedBy = per(({ scenario }) => sum(feedAtStart(scenario)));
   if (fedBy > 0) {
-    const filters = run.model.scenario.vessels.flatMap(({ kind }, cell) =>
-      kind === 'biofilter' || kind === 'media-bed' ? [cell] : [],
+    const filters = run.model.scenario.vessels.flatMap(({ kind }, vessel) =>
+      kind === 'biofilter' || kind === 'media-bed' ? [vessel] : [],
     );
     const present = surfaceOf(run.model, filters);
     const share = most.protein / most.feed;

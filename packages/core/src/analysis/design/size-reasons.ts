@@ -75,22 +75,30 @@ function wentTo(run: Run): SizeReasons['went'] {
 }
 
 /** Mean over samples and vessels. */
-function meanOf(run: Run, cells: readonly number[], of: (sample: Sample, cell: number) => number): number {
+function meanOf(
+  run: Run,
+  vessels: readonly number[],
+  of: (sample: Sample, vessel: number) => number,
+): number {
   return (
-    sum(run.samples.flatMap((sample) => cells.map((cell) => of(sample, cell)))) /
-    (run.samples.length * cells.length)
+    sum(run.samples.flatMap((sample) => vessels.map((vessel) => of(sample, vessel)))) /
+    (run.samples.length * vessels.length)
   );
 }
 
-function factorsIn(run: Run, cells: readonly number[]): SizeReasons['factors'] {
+function factorsIn(run: Run, vessels: readonly number[]): SizeReasons['factors'] {
   const values = scopeTo(run.model.parameters, {});
   const water = (component: (typeof waterComponents)[number]): number =>
-    meanOf(run, cells, ({ y, volume }, cell) => y[waterState(cell, component)] / volume[cell]);
+    meanOf(run, vessels, ({ y, volume }, vessel) => y[waterState(vessel, component)] / volume[vessel]);
   const tan = water('tan');
   const oxygen = water('oxygen');
   const alkalinity = water('alkalinity');
-  const pH = meanOf(run, cells, (sample, cell) => waterChemistry(run.model.parameters, sample, cell).pH);
-  const temperature = meanOf(run, cells, (sample, cell) => sample.temperature[cell]);
+  const pH = meanOf(
+    run,
+    vessels,
+    (sample, vessel) => waterChemistry(run.model.parameters, sample, vessel).pH,
+  );
+  const temperature = meanOf(run, vessels, (sample, vessel) => sample.temperature[vessel]);
   const k = (id: string): number => values.value(id);
   return [
     { name: 'TAN', value: tan, unit: 'mg N/L', factor: monod(tan, k('aob.k-tan')) },
@@ -112,14 +120,14 @@ function factorsIn(run: Run, cells: readonly number[]): SizeReasons['factors'] {
 }
 
 /**
- * Why the model does not agree with an areal rate: what a run says of TAN and of the biofilm of some vessels (`cells`, by
+ * Why the model does not agree with an areal rate: what a run says of TAN and of the biofilm of some vessels (`vessels`, by
  * index).
  */
-export function sizeReasons(run: Run, cells: readonly number[]): SizeReasons {
+export function sizeReasons(run: Run, vessels: readonly number[]): SizeReasons {
   const { layout, scenario, parameters } = run.model;
   const rows = tanRows(run);
-  const surface = sum(cells.map((cell) => scenario.vessels[cell].surface));
-  const places = new Set(cells.map((cell) => layout.cells[cell]));
+  const surface = sum(vessels.map((vessel) => scenario.vessels[vessel].surface));
+  const places = new Set(vessels.map((vessel) => layout.vessels[vessel]));
   const released = ratesOf(
     run,
     rows.filter(({ times, process }) => times > 0 && process !== 'transport'),
@@ -132,12 +140,12 @@ export function sizeReasons(run: Run, cells: readonly number[]): SizeReasons {
   );
   const room = parameters.value('biofilm.capacity') * surface;
   const filled = ({ y }: Sample): number =>
-    sum(cells.map((cell) => y[layout.aob[cell]] + y[layout.nob[cell]])) / room;
+    sum(vessels.map((vessel) => y[layout.aob[vessel]] + y[layout.nob[vessel]])) / room;
   return {
     released: { mean: released.mean, most: released.most },
     went: wentTo(run),
     arealRate: { mean: oxidised.mean, most: oxidised.most },
-    factors: factorsIn(run, cells),
+    factors: factorsIn(run, vessels),
     filled: { start: filled(run.samples[0]), end: filled(run.samples[run.samples.length - 1]) },
   };
 }

@@ -142,16 +142,16 @@ function isConstant(segments: readonly CycleSegment[]): boolean {
   const [first] = segments;
   return segments.every(
     ({ slope, volume, flow, coefficients }) =>
-      slope.every((value, cell) => Math.abs(value) <= SAME * volume[cell]) &&
+      slope.every((value, vessel) => Math.abs(value) <= SAME * volume[vessel]) &&
       equal(flow, first.flow) &&
       coefficients.every((values, j) => equal(values, first.coefficients[j])),
   );
 }
 
 function neverSettles(model: Model, hydraulics: Hydraulics, before: Float64Array, days: number): InputError {
-  const faults = model.layout.cells
-    .map((name, cell) => ({ name, change: (hydraulics.volume[cell] - before[cell]) / days }))
-    .filter(({ change }, cell) => Math.abs(change) > SAME * model.scenario.vessels[cell].volume);
+  const faults = model.layout.vessels
+    .map((name, vessel) => ({ name, change: (hydraulics.volume[vessel] - before[vessel]) / days }))
+    .filter(({ change }, vessel) => Math.abs(change) > SAME * model.scenario.vessels[vessel].volume);
   const litres = (volume: number): string => `${Number((volume * 1000).toPrecision(3))} L/d`;
   return new InputError([
     {
@@ -185,14 +185,19 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
   const hydraulics = openHydraulics(model);
   const operation = openOperation(model);
   const clock = openCropClock(model);
-  const cells = layout.cells.length;
-  const day: Day = { temperature: new Float64Array(cells), air: new Float64Array(cells), et0: 0, rain: 0 };
+  const vesselCount = layout.vessels.length;
+  const day: Day = {
+    temperature: new Float64Array(vesselCount),
+    air: new Float64Array(vesselCount),
+    et0: 0,
+    rain: 0,
+  };
   readDay(model, weatherDay, day);
   const start = startState(model, clock, day, hydraulics.volume);
   if (cropsAre === 'mean') {
     layout.batches.forEach((batch, index) => {
       if (Number.isNaN(clock.planted[index])) return;
-      const conditions = conditionsAt(model, batch.cell, day, 0, 0, index);
+      const conditions = conditionsAt(model, batch.vessel, day, 0, 0, index);
       const stand = meanStand(model, clock, index, conditions);
       start[batch.mass] = stand.mass;
       start[batch.nitrogen] = stand.nitrogen;
@@ -247,14 +252,15 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
     const made = pass(first);
     const again =
       before.every(
-        (volume, cell) => Math.abs(hydraulics.volume[cell] - volume) <= SAME * scenario.vessels[cell].volume,
+        (volume, vessel) =>
+          Math.abs(hydraulics.volume[vessel] - volume) <= SAME * scenario.vessels[vessel].volume,
       ) && Math.abs(hydraulics.rain - rain) <= SAME * (scenario.rainTank?.capacity ?? 1);
     if (!again) continue;
     const constant = isConstant(made);
     // Concentrations at the start stay what they are; amounts follow the volumes of the cycle.
-    for (let cell = 0; cell < cells; cell++) {
+    for (let vessel = 0; vessel < vesselCount; vessel++) {
       for (const component of waterComponents) {
-        start[waterState(cell, component)] *= made[0].volume[cell] / filled[cell];
+        start[waterState(vessel, component)] *= made[0].volume[vessel] / filled[vessel];
       }
     }
     return {
@@ -263,7 +269,7 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
       period,
       constant,
       start,
-      segments: constant ? [{ ...made[0], to: period, slope: new Float64Array(cells) }] : made,
+      segments: constant ? [{ ...made[0], to: period, slope: new Float64Array(vesselCount) }] : made,
       temperature: Float64Array.from(day.temperature),
       events: [...events.values()],
     };

@@ -59,7 +59,7 @@ function heldAt(
     ? { place: layout.states[state].place, states: [state] }
     : {
         place: scenario.reservoir,
-        states: [waterState(layout.cells.indexOf(scenario.reservoir), water)],
+        states: [waterState(layout.vessels.indexOf(scenario.reservoir), water)],
       };
 }
 

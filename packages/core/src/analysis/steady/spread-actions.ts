@@ -76,26 +76,26 @@ export function evenTerms(
 ): readonly EvenTerm[] {
   return spread.flatMap(({ action, every }): EvenTerm[] => {
     if (action.kind === 'dose') {
-      const cell = layout.cells.indexOf(action.vessel);
+      const vessel = layout.vessels.indexOf(action.vessel);
       return (['tan', 'alkalinity', 'carbon', 'chloride'] as const).map((component) => ({
-        state: waterState(cell, component),
+        state: waterState(vessel, component),
         gain: (action.mass * parameters.value(`dose.${action.product}.${component}`)) / every,
         loss: 0,
       }));
     }
     if (action.kind === 'drain-solids') {
-      const state = layout.settled[layout.cells.indexOf(action.vessel)];
+      const state = layout.settled[layout.vessels.indexOf(action.vessel)];
       const loss = (2 * action.share) / (every * (2 - action.share));
       return state < 0 ? [] : [{ state, gain: 0, loss }];
     }
     if (action.kind === 'change-water') {
-      const cell = layout.cells.indexOf(action.vessel);
-      const there = scenario.vessels[cell].volume;
+      const vessel = layout.vessels.indexOf(action.vessel);
+      const there = scenario.vessels[vessel].volume;
       const perDay = Math.min(there, action.volume ?? (action.share ?? 0) * there) / every;
       const water = scenario.waters.find(({ name }) => name === action.water);
       if (water === undefined) throw new RangeError(`no water named ${action.water}`);
       return concentrationsOf(water).map((concentration, c) => ({
-        state: waterState(cell, waterComponents[c]),
+        state: waterState(vessel, waterComponents[c]),
         gain: concentration * perDay,
         loss: perDay / there,
       }));

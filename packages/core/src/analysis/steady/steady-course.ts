@@ -37,7 +37,7 @@ export function steadyCourse(model: Model, cycle: Cycle, system: RateSystem, fro
       time,
       y: Float64Array.from(atY),
       x: Float64Array.from(atX.subarray(0, rows.length)),
-      volume: segment.volume.map((volume, cell) => volume + segment.slope[cell] * since),
+      volume: segment.volume.map((volume, vessel) => volume + segment.slope[vessel] * since),
       carried: carried.map((volume, s) => volume + segment.flow[s] * since),
       rain: segment.rain,
       spilled: 0,

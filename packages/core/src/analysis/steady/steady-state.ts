@@ -82,7 +82,7 @@ function enterMean(regime: Regime, { segments, period }: Cycle): void {
     ...first,
     flow: mean(({ flow }) => flow),
     volume: mean(({ volume, slope, from, to }) =>
-      volume.map((value, cell) => value + (slope[cell] * (to - from)) / 2),
+      volume.map((value, vessel) => value + (slope[vessel] * (to - from)) / 2),
     ),
     slope: new Float64Array(first.slope.length),
     coefficients: first.coefficients.map((_, j) => mean(({ coefficients }) => coefficients[j])),

@@ -6,8 +6,7 @@ import { newton } from '../../../../../packages/core/src/analysis/steady/newton.
 const state = (component: 'tan' | 'nitrite' | 'nitrate', place: string) => ({
   component,
   place,
-  vessel: place,
-  cell: 0,
+  vessel: 0,
 });
 
 describe('time constants', () => {
