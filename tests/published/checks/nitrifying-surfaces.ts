@@ -1,5 +1,5 @@
 import { createParameters } from '@leat/core';
-import { bell } from '../../../packages/core/src/processes/kernels/limits.js';
+import { bell } from '../../../packages/core/src/processes/kernels/rate-terms.js';
 import { doublingTime } from '../../support/doubling-time.js';
 import { matureRate, removedOf } from '../../support/mature-surface.js';
 import { about, between, within } from '../tolerance.js';

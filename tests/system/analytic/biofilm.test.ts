@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createParameters } from '../../../packages/core/src/library/parameters.js';
-import { bell } from '../../../packages/core/src/processes/kernels/limits.js';
+import { bell } from '../../../packages/core/src/processes/kernels/rate-terms.js';
 import { chemistryOf } from '../../../packages/core/src/result/water.js';
 import type { Override } from '../../../packages/core/src/library/override.js';
 import type { StartVessel, StartWater } from '../../../packages/core/src/scenario/scenario.js';

@@ -6,7 +6,7 @@ import {
   cropGrowthPartials,
   cropKernel,
 } from './kernels/crop.js';
-import { monod, monodSlope } from './kernels/limits.js';
+import { monod, monodSlope } from './kernels/rate-terms.js';
 import type { Process } from './process.js';
 
 /** Growth of a crop, per g dry: carbon from air, oxygen to air, by closure. */

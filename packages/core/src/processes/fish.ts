@@ -1,7 +1,7 @@
 import type { Values } from '../library/values.js';
 import { feedingKernel, uneatenKernel } from './kernels/feeding.js';
 import { firstOrder, proportional } from './kernels/first-order.js';
-import { arrhenius, monod, monodSlope } from './kernels/limits.js';
+import { arrhenius, monod, monodSlope } from './kernels/rate-terms.js';
 import { mineralised } from './kernels/mineral.js';
 import type { Process } from './process.js';
 

@@ -2,7 +2,7 @@ import { carbonDioxideSaturation } from '../chemistry/acid-base.js';
 import { oxygenSaturation } from '../chemistry/gases.js';
 import type { Values } from '../library/values.js';
 import { exchange, proportional } from './kernels/first-order.js';
-import { arrhenius } from './kernels/limits.js';
+import { arrhenius } from './kernels/rate-terms.js';
 import type { Conditions, Process } from './process.js';
 
 /** Oxygen between water and air, per g O2: transfer x (saturation - concentration). */

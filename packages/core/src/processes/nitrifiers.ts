@@ -1,5 +1,5 @@
 import { firstOrder } from './kernels/first-order.js';
-import { arrhenius } from './kernels/limits.js';
+import { arrhenius } from './kernels/rate-terms.js';
 import { mineralised } from './kernels/mineral.js';
 import {
   aobActivity,

@@ -1,6 +1,6 @@
 import { denitrificationKernel } from './kernels/denitrification.js';
 import { firstOrder, proportional } from './kernels/first-order.js';
-import { arrhenius, monod, monodSlope } from './kernels/limits.js';
+import { arrhenius, monod, monodSlope } from './kernels/rate-terms.js';
 import { mineralised } from './kernels/mineral.js';
 import type { Process } from './process.js';
 

@@ -3,7 +3,7 @@ import { waterState } from '../../model/layout.js';
 import { scopeTo } from '../../model/scope.js';
 import type { waterComponents } from '../../processes/components.js';
 import { waterChemistry } from '../../model/water-chemistry.js';
-import { arrhenius, bell, monod, reserve } from '../../processes/kernels/limits.js';
+import { arrhenius, bell, monod, reserve } from '../../processes/kernels/rate-terms.js';
 import type { Run, Sample } from '../../run/run.js';
 import { sum } from '../../base/sum.js';
 

@@ -1,7 +1,7 @@
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import type { Kernel } from './kernel.js';
-import { monod, monodSlope } from './limits.js';
+import { monod, monodSlope } from './rate-terms.js';
 
 /**
  * Growth and nitrogen demand of one batch of a crop.

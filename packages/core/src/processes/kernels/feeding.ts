@@ -1,5 +1,5 @@
 import type { Kernel } from './kernel.js';
-import { monod, monodSlope } from './limits.js';
+import { monod, monodSlope } from './rate-terms.js';
 
 /** Feed eaten at every place: coefficients and variables as in feeding.ts. */
 export const feedingKernel: Kernel = {

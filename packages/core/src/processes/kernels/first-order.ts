@@ -1,5 +1,5 @@
 import type { Kernel } from './kernel.js';
-import { monod, monodSlope } from './limits.js';
+import { monod, monodSlope } from './rate-terms.js';
 
 const firstOrderKernel: Kernel = {
   rates: (all, v, r) => {

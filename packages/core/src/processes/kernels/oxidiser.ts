@@ -12,7 +12,7 @@ import {
   monodSlope,
   reserve,
   reserveSlope,
-} from './limits.js';
+} from './rate-terms.js';
 
 /**
  * Activity of ammonia oxidisers: growth that the substrate would allow, g COD d-1,
