@@ -1,7 +1,4 @@
-import { createRandom, seriesOf, type Run } from '@leat/core';
-
-const isoDay = (start: string, day: number): string =>
-  new Date(Date.parse(start) + day * 86_400_000).toISOString().slice(0, 10);
+import { createRandom, dateAfter, seriesOf, type Run } from '@leat/core';
 
 /** A reading as a kit shows it: the true value with an error, in whole steps. */
 function read(value: number, error: number, step: number): string {
@@ -21,7 +18,7 @@ export function inventedLog(run: Run, every: number, seed: number): string {
   const steps = [0.25, 0.25, 5];
   const rows = Array.from({ length: Math.floor(days / every) + 1 }, (_, i) => {
     const cells = courses.map((course, j) => read(course.at(i * every), error(), steps[j]));
-    return [isoDay(startDate, i * every), ...cells].join(',');
+    return [dateAfter(startDate, i * every), ...cells].join(',');
   });
   return ['date,ammonia (mg N/L),nitrite (mg N/L),nitrate (mg N/L)', ...rows].join('\n');
 }

@@ -1,5 +1,6 @@
 import {
   csvTable,
+  daysBetween,
   guessLogMap,
   readLog,
   readLogMap,
@@ -29,7 +30,7 @@ export function logPoints(log: WaterLog, reads: Measurable, startDate: string): 
   return log.readings
     .filter((reading) => reading.reads === reads)
     .map(({ date, hour, value, low, high }) => ({
-      t: (Date.parse(date) - Date.parse(startDate)) / 86_400_000 + hour,
+      t: daysBetween(startDate, date) + hour,
       ...{ v: value, low, high },
     }));
 }

@@ -1,4 +1,4 @@
-import { readLog, readLogMap, csvTable, createRandom, type WaterLog } from '@leat/core';
+import { readLog, readLogMap, csvTable, createRandom, dateAfter, type WaterLog } from '@leat/core';
 import { normalQuantile } from '../../packages/core/src/base/normal.js';
 import { createParameters } from '../../packages/core/src/library/parameters.js';
 import { compileModel } from '../../packages/core/src/model/compile.js';
@@ -115,9 +115,8 @@ export function inventedLog(scenario: Scenario, invention: Invention): string {
       Array.from({ length: days }, (_, time) => ({ reads, vessel: vesselOf.get(vessel) ?? -1, time })),
     ),
   );
-  const start = Date.parse(scenario.startDate);
   const rows = Array.from({ length: days }, (_, day) => {
-    const [year, month, date] = new Date(start + day * 864e5).toISOString().slice(0, 10).split('-');
+    const [year, month, date] = dateAfter(scenario.startDate, day).split('-');
     const readings = columns.map((column, i) => {
       const course = courses[i];
       if (course === undefined) throw new Error(`the run ended with ${JSON.stringify(run.outcome)}`);

@@ -86,7 +86,7 @@ export { forecast, type Forecast, type ForecastCourse } from './calibration/fore
 export { backtest, type Backtest, type BacktestScore } from './calibration/backtest.js';
 
 // Evapotranspiration from weather.
-export { dayOfYear } from './base/calendar.js';
+export { dateAfter, dayOfYear, daysBetween, isDate } from './base/calendar.js';
 export { hargreaves } from './weather/evapotranspiration.js';
 export { penmanMonteith, type ReferenceDay } from './weather/penman-monteith.js';
 export { referenceEvapotranspiration, type Et0Method } from './weather/evapotranspiration.js';

@@ -1,24 +1,52 @@
 import { InputError } from './faults.js';
 
 /** Milliseconds in a day. */
-const dayLength = 86_400_000;
+const DAY = 86_400_000;
 
-const calendar = /^(\d{4})-(\d{2})-(\d{2})(?:[ T](\d{2}):(\d{2}))?$/;
+/** A day in the calendar. */
+export interface CalendarDay {
+  readonly year: number;
+  /** 1-12. */
+  readonly month: number;
+  /** 1-31. */
+  readonly day: number;
+}
+
+/** Days from 1970-01-01 to a day in the calendar, before it below 0; undefined where there is no such day. */
+export function dayNumber({ year, month, day }: CalendarDay): number | undefined {
+  const date = new Date(0);
+  date.setUTCFullYear(year, month - 1, day);
+  const exists = date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+  return exists ? date.getTime() / DAY : undefined;
+}
+
+/** The day in the calendar so many days after 1970-01-01; part of a day counts for nothing. Throws RangeError for NaN. */
+export function calendarDay(number: number): CalendarDay {
+  if (Number.isNaN(number)) throw new RangeError('not a day of the calendar');
+  const date = new Date(Math.floor(number) * DAY);
+  return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
+}
+
+/** A day in the calendar as `yyyy-mm-dd`. */
+export function isoDate({ year, month, day }: CalendarDay): string {
+  const padded = (value: number, figures: number): string => String(value).padStart(figures, '0');
+  return `${padded(year, 4)}-${padded(month, 2)}-${padded(day, 2)}`;
+}
+
+const written = /^(\d{4})-(\d{2})-(\d{2})(?:[ T](\d{2}):(\d{2}))?$/;
 
 /** Days since 1970-01-01 of a date `yyyy-mm-dd` or `yyyy-mm-dd hh:mm`; undefined where there is no such day. */
 export function calendarDays(text: string): number | undefined {
-  const match = calendar.exec(text);
+  const match = written.exec(text);
   if (match === null) return undefined;
-  const [year, month, day, hour, minute] = match.slice(1).map((part) => Number(part ?? 0)) as [
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
-  const date = new Date(Date.UTC(year, month - 1, day));
-  const exists = date.getUTCMonth() === month - 1 && date.getUTCDate() === day && hour < 24 && minute < 60;
-  return exists ? date.getTime() / dayLength + (hour + minute / 60) / 24 : undefined;
+  const [year, month, day, hour, minute] = match.slice(1).map((part) => Number(part ?? 0));
+  const number = dayNumber({ year, month, day });
+  return number === undefined || hour >= 24 || minute >= 60 ? undefined : number + (hour + minute / 60) / 24;
+}
+
+/** Whether a text is a date `yyyy-mm-dd` of the calendar. */
+export function isDate(text: string): boolean {
+  return text.length === 10 && calendarDays(text) !== undefined;
 }
 
 /** Days from one date to another, both as `calendarDays` reads them; NaN where one is none. */
@@ -26,23 +54,25 @@ export function daysBetween(from: string, to: string): number {
   return (calendarDays(to) ?? Number.NaN) - (calendarDays(from) ?? Number.NaN);
 }
 
-/** The date `yyyy-mm-dd` a number of days after another. */
+/** The date `yyyy-mm-dd` so many `days` after another. */
 export function dateAfter(date: string, days: number): string {
-  const day = (calendarDays(date) ?? Number.NaN) + days;
-  return new Date(day * dayLength).toISOString().slice(0, 10);
+  return isoDate(calendarDay((calendarDays(date) ?? Number.NaN) + days));
 }
 
-const MILLISECONDS = 86_400_000;
+/** Month (0-11) of the day so many days `after` a date. */
+export function monthOf(date: string, after: number): number {
+  return calendarDay((calendarDays(date) ?? Number.NaN) + after).month - 1;
+}
 
 /**
  * Day of the year (1 on 1 January) of a calendar date, ISO 8601 yyyy-mm-dd, or of so many whole days
  * `after` it. Throws InputError when there is no such date.
  */
 export function dayOfYear(date: string, after = 0): number {
-  const start = Date.parse(`${date}T00:00:00Z`);
-  const real = Number.isFinite(start) && new Date(start).toISOString().slice(0, 10) === date;
-  if (!real) throw new InputError([{ got: date, problem: 'no such date', expected: 'yyyy-mm-dd' }]);
-  const then = start + Math.floor(after) * MILLISECONDS;
-  const newYear = Date.UTC(new Date(then).getUTCFullYear(), 0, 1);
-  return (then - newYear) / MILLISECONDS + 1;
+  const start = isDate(date) ? calendarDays(date) : undefined;
+  if (start === undefined)
+    throw new InputError([{ got: date, problem: 'no such date', expected: 'yyyy-mm-dd' }]);
+  const then = start + Math.floor(after);
+  const newYear = dayNumber({ year: calendarDay(then).year, month: 1, day: 1 }) ?? Number.NaN;
+  return then - newYear + 1;
 }

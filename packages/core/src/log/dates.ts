@@ -1,3 +1,4 @@
+import { calendarDay, calendarDays, dayNumber } from '../base/calendar.js';
 import type { DateOrder } from './log-map.js';
 
 /** A date in the calendar; the year may be missing, and the part of the day is 0 where no time is written. */
@@ -25,9 +26,8 @@ const forms = {
   serial: /^(\d{5})(\.\d+)?$/,
 };
 
-/** Day 0 of the serial numbers of spreadsheets is 1899-12-30. */
-const serialStart = Date.UTC(1899, 11, 30);
-const millisecondsOfDay = 86_400_000;
+/** Day 0 of the serial numbers of spreadsheets. */
+const serialStart = '1899-12-30';
 
 /** A year of two figures is of this century. */
 const fullYear = (text: string | undefined): { year?: number } => {
@@ -53,10 +53,12 @@ function figuresOf(text: string): readonly [number, number] | undefined {
 }
 
 /** Whether a date is in the calendar. */
-function real({ year = 2000, month, day, hour }: WrittenDate): boolean {
-  const date = new Date(Date.UTC(year, month - 1, day));
-  return date.getUTCMonth() === month - 1 && date.getUTCDate() === day && hour >= 0 && hour < 1;
+function real({ hour, ...date }: WrittenDate): boolean {
+  return numberOf(date) !== undefined && hour >= 0 && hour < 1;
 }
+
+/** A leap year stands for one that is not written, so that there is a 29 February. */
+const numberOf = (date: Omit<WrittenDate, 'hour'>): number | undefined => dayNumber({ year: 2000, ...date });
 
 /**
  * Reads a date as people write it: `2026-03-05`, `5/3/2026`, `5.3.26`, `5 Mar 2026`, `March 5`, `Thu 5 March`, a
@@ -65,13 +67,8 @@ function real({ year = 2000, month, day, hour }: WrittenDate): boolean {
 export function readDate(text: string, order: DateOrder): WrittenDate | undefined {
   const serial = forms.serial.exec(text);
   if (serial !== null) {
-    const date = new Date(serialStart + Number(serial[1]) * millisecondsOfDay);
-    return {
-      year: date.getUTCFullYear(),
-      month: date.getUTCMonth() + 1,
-      day: date.getUTCDate(),
-      hour: Number(`0${serial[2] ?? ''}`),
-    };
+    const number = (calendarDays(serialStart) ?? Number.NaN) + Number(serial[1]);
+    return { ...calendarDay(number), hour: Number(`0${serial[2] ?? ''}`) };
   }
   const date = plainDate(text, order);
   return date !== undefined && real(date) ? date : undefined;
@@ -118,7 +115,7 @@ const clearly = 3;
 function walked(texts: readonly string[], order: DateOrder): number {
   const days = texts.flatMap((text) => {
     const date = readDate(text, order);
-    return date === undefined ? [] : [Date.UTC(date.year ?? 2000, date.month - 1, date.day) / 86_400_000];
+    return (date === undefined ? undefined : numberOf(date)) ?? [];
   });
   return days.reduce((sum, day, i) => (i === 0 ? 0 : sum + Math.abs(day - days[i - 1])), 0);
 }

@@ -1,3 +1,4 @@
+import { isoDate } from '../base/calendar.js';
 import { InputError } from '../base/faults.js';
 import { convert } from '../base/units.js';
 import { names } from '../library/names.js';
@@ -15,9 +16,6 @@ interface DatedRow {
   readonly date: string;
   readonly hour: number;
 }
-
-const iso = (year: number, month: number, day: number): string =>
-  [String(year).padStart(4, '0'), String(month).padStart(2, '0'), String(day).padStart(2, '0')].join('-');
 
 /** Years that a log may be of; others are slips. */
 const years = { first: 1950, last: 2200 };
@@ -79,7 +77,7 @@ function datedRows(table: LogTable, map: LogMap, place: number, oddities: Oddity
     }
     if (date.year === undefined) report('no year', `taken as ${full}, that of the row above`);
     year = full;
-    const day = iso(full, date.month, date.day);
+    const day = isoDate({ ...date, year: full });
     if (day < last) report(`earlier than the row above (${last})`, 'kept at its own date');
     const before = seen.get(day);
     if (before !== undefined) report(`the date of row ${before} again`, 'both are kept');

@@ -1,8 +1,9 @@
+import { monthOf } from '../base/calendar.js';
 import { acidBaseConstants } from '../chemistry/acid-base.js';
 import type { Model } from '../model/model.js';
 import type { Regime } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
-import { monthOf, valueInMonth } from '../scenario/value-on.js';
+import { valueInMonth } from '../scenario/value-on.js';
 import type { Offer } from './operation.js';
 import type { Conditions } from '../processes/process.js';
 import type { DailyValue } from '../scenario/scenario.js';

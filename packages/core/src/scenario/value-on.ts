@@ -1,10 +1,5 @@
+import { monthOf } from '../base/calendar.js';
 import type { DailyValue } from './scenario.js';
-
-/** Month (0-11) of each day of a run that starts on an ISO date. */
-export function monthOf(startDate: string, day: number): number {
-  const [year, month, date] = startDate.split('-').map(Number);
-  return new Date(Date.UTC(year, month - 1, date + day)).getUTCMonth();
-}
 
 /** Value on a day of the run; a daily list goes on with its last value. */
 export function valueOn(value: DailyValue, startDate: string, day: number): number {

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { calendarDays } from '../../base/calendar.js';
+import { isDate } from '../../base/calendar.js';
 import { nearest } from '../../base/nearest.js';
 import { describeDimension, type Dimension, exampleQuantities, parseQuantity } from '../../base/units.js';
 import { complain, kindComplaint } from './complaint.js';
@@ -158,7 +158,7 @@ export function date(description: string): Reads<string, string> {
   return z
     .string({ error: ({ input }) => kindComplaint(input, expected) })
     .meta({ description, examples: ['2026-03-01'] })
-    .refine((text) => text.length === 10 && calendarDays(text) !== undefined, {
+    .refine(isDate, {
       error: () => complain({ problem: 'no such date', expected }),
     });
 }
