@@ -23,10 +23,12 @@ async function ofTheSource() {
 /** Files made by what is built. */
 async function ofTheBuild() {
   const { schemaText } = await import('../packages/core/tools/schema.mjs');
+  const { systemFile } = await import('../packages/core/tools/system-file.mjs');
   const { manualPage } = await import('../packages/cli/tools/manual.mjs');
   const { thirdParty } = await import('../packages/cli/tools/third-party.mjs');
   return {
     'packages/cli/schema/leat.schema.json': await schemaText(),
+    'packages/cli/docs/system-file.md': systemFile(),
     'packages/cli/man/leat.1': manualPage(),
     'packages/cli/THIRD-PARTY.md': thirdParty(),
   };

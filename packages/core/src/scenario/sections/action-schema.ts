@@ -69,17 +69,21 @@ const verbs = {
     },
     'move a share of a cohort to another',
   ).optional(),
-  plant: planting.optional(),
+  plant: planting.meta({ description: 'plant a bed: a name of `plantings`' }).optional(),
   'harvest-crop': section(
     { planting, replant: truth('plant again at once; default: true').optional() },
-    'harvest now',
+    'harvest a crop now',
   ).optional(),
-  'leave-empty': planting.optional(),
+  'leave-empty': planting
+    .meta({ description: 'take a crop out and leave its bed empty: a name of `plantings`' })
+    .optional(),
   feed: feedChange.optional(),
-  'top-up': topUpChange.optional(),
+  'top-up': topUpChange
+    .meta({ description: 'stop the top-up, restore it as it was, or set another cap' })
+    .optional(),
   'source-water': section(
     { water: word('the water that changes'), to: word('what it becomes') },
-    'a supply changes',
+    'a supply becomes another water',
   ).optional(),
   'change-water': section(change, 'discharge water and put other water in').optional(),
   'cart-water': section(
@@ -95,12 +99,14 @@ const verbs = {
   ).optional(),
   dose: section(
     { into: vessel, product: word('a product of the library'), mass: positive('mass', 'mass of product') },
-    'dose',
+    'put a product in',
   ).optional(),
-  'pump-off': word('a pump').optional(),
-  'pump-on': word('a pump').optional(),
-  'air-off': word('a vessel').optional(),
-  'air-on': word('a vessel').optional(),
+  'pump-off': word('a pump').meta({ description: 'a pump stops: its name' }).optional(),
+  'pump-on': word('a pump').meta({ description: 'a pump runs again: its name' }).optional(),
+  'air-off': word('a vessel').meta({ description: 'the aeration of a vessel stops: its name' }).optional(),
+  'air-on': word('a vessel')
+    .meta({ description: 'the aeration of a vessel runs again: its name' })
+    .optional(),
   'power-cut': choice('all pumps and all aeration stop', ['all']).optional(),
   clean: section(
     {

@@ -78,9 +78,9 @@ export const startSchema = section(
   {
     biofilm: biofilmSchema,
     water: startWaterSchema,
-    saved: word(
-      'a state saved by a run, to go on from: it wins over what stands here; default: none',
-    ).optional(),
+    saved: word('a state saved by a run, to go on from: it wins over what stands here; default: none')
+      .meta({ examples: ['end.json'] })
+      .optional(),
     vessels: z.unknown().optional(),
   },
   'state at the start',

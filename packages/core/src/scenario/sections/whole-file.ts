@@ -17,7 +17,7 @@ const named = <Schema extends z.ZodType>(schema: Schema): z.ZodRecord<z.ZodStrin
   z.record(z.string(), schema);
 const files = z
   .union([z.string(), z.array(z.string())])
-  .meta({ description: 'files that lie under this one' });
+  .meta({ description: 'files that lie under this one; default: none', examples: ['system.yaml'] });
 const startWithVessels = startSchema.extend({ vessels: named(startVesselSchema).optional() });
 
 /** A whole file. Sections are read one entry at a time, so that one fault hides no other. */
