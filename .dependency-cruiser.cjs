@@ -27,6 +27,7 @@ const cliFloors = [
 ];
 
 const core = '^packages/core/src';
+const view = '^packages/view/src';
 const cli = '^packages/cli/src';
 
 /** One rule for each room of a package: nothing of its own floor and nothing of a floor above. */
@@ -73,18 +74,47 @@ module.exports = {
       to: { dependencyTypes: ['core'] },
     },
     {
-      name: 'core-no-cli',
+      name: 'core-no-readers',
       comment: 'The library does not know its readers.',
       severity: 'error',
       from: { path: '^packages/core/' },
+      to: { path: ['^packages/(view|cli)/', '(^|/)@leat/(view|cli)($|/)'] },
+    },
+    {
+      name: 'view-no-cli',
+      comment: 'Words and pictures do not know the command that prints them.',
+      severity: 'error',
+      from: { path: '^packages/view/' },
       to: { path: ['^packages/cli/', '(^|/)@leat/cli($|/)'] },
     },
     {
-      name: 'cli-by-name',
-      comment: 'The command uses the public face of the library only.',
+      name: 'view-no-node',
+      comment:
+        'Words and pictures are made in a browser too: no Node built-in, and the document is handed in.',
       severity: 'error',
-      from: { path: '^packages/cli/' },
+      from: { path: view },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'view-text-alone',
+      comment: 'Words are loaded by every command: they draw nothing and need no package but the library.',
+      severity: 'error',
+      from: { path: `${view}/text/` },
+      to: { path: [`${view}/pictures/`, '/node_modules/'] },
+    },
+    {
+      name: 'by-name',
+      comment: 'The command, and words and pictures, use the public face of what they are built on only.',
+      severity: 'error',
+      from: { path: '^packages/(view|cli)/' },
       to: { path: '^packages/core/', pathNot: '^packages/core/dist/index' },
+    },
+    {
+      name: 'view-by-name',
+      comment: 'The command and the lessons use the public face of words and pictures only.',
+      severity: 'error',
+      from: { path: '^(packages/cli|notebooks)/' },
+      to: { path: '^packages/view/', pathNot: '^packages/view/dist/(text|pictures)/index' },
     },
     {
       name: 'process-alone',
@@ -120,7 +150,7 @@ module.exports = {
       comment: 'What the lessons share uses the public face of the library and no command.',
       severity: 'error',
       from: { path: '^notebooks/' },
-      to: { path: '^(packages|tests)/', pathNot: '^packages/core/dist/index' },
+      to: { path: '^(packages|tests)/', pathNot: '^packages/(core/dist|view/dist/(text|pictures))/index' },
     },
     {
       name: 'packages-no-tests',

@@ -29,6 +29,9 @@ const config: KnipConfig = {
       entry: ['tools/*.mjs'],
       project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
     },
+    'packages/view': {
+      project: ['src/**/*.{ts,html}'],
+    },
     'packages/cli': {
       entry: ['tools/*.mjs'],
       project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],

@@ -7,7 +7,10 @@ const inCi = process.env['CI'] === 'true';
 export default defineConfig({
   resolve: {
     // The source, not the build: coverage counts and nothing tested is stale.
-    alias: [{ find: /^@leat\/core$/, replacement: fromRoot('packages/core/src/index.ts') }],
+    alias: [
+      { find: /^@leat\/core$/, replacement: fromRoot('packages/core/src/index.ts') },
+      { find: /^@leat\/view\/(\w+)$/, replacement: fromRoot('packages/view/src/$1/index.ts') },
+    ],
   },
   test: {
     include: ['tests/**/*.test.ts'],

@@ -51,7 +51,7 @@ function visit(folder, lines) {
 /** The text of THIRD-PARTY.md. */
 export function thirdParty() {
   const lines = new Map();
-  for (const own of ['core', 'cli']) visit(join(packages, own), lines);
+  for (const own of ['core', 'view', 'cli']) visit(join(packages, own), lines);
   const rows = [...lines].flatMap(([key, line]) => (line === undefined ? [] : [[key, line]]));
   rows.sort(([a], [b]) => (a < b ? -1 : 1));
   return `# What Leat brings along

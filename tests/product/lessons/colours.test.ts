@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { darkColours, lightColours } from '../../../packages/cli/src/view/pictures/palette.js';
+import { darkColours, lightColours } from '@leat/view/pictures';
 
 const style = readFileSync(new URL('../../../notebooks/lesson.css', import.meta.url), 'utf8');
 

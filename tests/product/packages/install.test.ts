@@ -9,7 +9,7 @@ const quiet = ['--no-audit', '--no-fund', '--loglevel', 'error'];
 const noNetwork = /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ENETUNREACH|ENOTCACHED/;
 
 const folder = emptyFolder();
-const tarballs = ['core', 'cli'].map((name) => packed(name, folder));
+const tarballs = ['core', 'view', 'cli'].map((name) => packed(name, folder));
 const place = emptyFolder();
 const install = call('npm', ['install', '--prefer-offline', ...quiet, ...tarballs], place);
 const said = `${install.stdout}${install.stderr}`;
@@ -34,7 +34,7 @@ const furthest = (one: Document, other: Document): number =>
     }),
   );
 
-describe('both packages in an empty folder', () => {
+describe('all packages in an empty folder', () => {
   it(`are installed by npm from their tarballs${why}`, () => {
     expect(offline && !required ? 0 : install.status, said).toBe(0);
   });

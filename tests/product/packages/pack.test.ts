@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { call, emptyFolder, packed, root } from './packed.js';
 
-const names = ['core', 'cli'] as const;
+const names = ['core', 'view', 'cli'] as const;
 type Name = (typeof names)[number];
 const tarball: Partial<Record<Name, string>> = {};
 const folder: Partial<Record<Name, string>> = {};
@@ -61,6 +61,7 @@ describe.each(names)('the packed package %s', (name) => {
     for (const path of ['LICENSE', 'package.json']) expect(files).toContain(path);
     const allowed = {
       core: /^(?:LICENSE|package\.json|src\/library\/data\/[a-z]+\.tsv|(?:dist|src)\/.+\.(?:ts|js|map))$/,
+      view: /^(?:LICENSE|package\.json|(?:dist|src)\/.+\.(?:ts|js|map))$/,
       cli: /^(?:LICENSE|package\.json|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js|map)|src\/.+\.(?:ts|html))$/,
     };
     expect(files.filter((path) => !allowed[name].test(path))).toEqual([]);
@@ -71,7 +72,7 @@ describe.each(names)('the packed package %s', (name) => {
 
   it('names no place of the machine it was made on', () => {
     const paths = filesOf(name);
-    expect(paths.length).toBeGreaterThan(100);
+    expect(paths.length).toBeGreaterThan(name === 'view' ? 60 : 100);
     const home = process.env['HOME'] ?? '/root';
     const telling = paths.filter((path) => {
       const text = textOf(name, path);
@@ -104,8 +105,11 @@ describe.each(names)('the packed package %s', (name) => {
 });
 
 describe('the packed command', () => {
-  it('asks for the library of its own version', () => {
-    expect(manifestOf('cli')['dependencies']).toMatchObject({ '@leat/core': manifestOf('core')['version'] });
+  it('asks for the library and the pictures of its own version', () => {
+    const version = manifestOf('core')['version'];
+    expect(manifestOf('cli')['dependencies']).toMatchObject({ '@leat/core': version, '@leat/view': version });
+    expect(manifestOf('view')['dependencies']).toMatchObject({ '@leat/core': version });
+    expect([manifestOf('view')['version'], manifestOf('cli')['version']]).toEqual([version, version]);
   });
 
   it('brings its scenarios, the schema, the man page and the licences of what it uses', () => {

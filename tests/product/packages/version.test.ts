@@ -5,15 +5,16 @@ import { folderWith, leat } from '../commands/leat.js';
 
 const folder = folderWith();
 const manifest = (name: string): { version: string } =>
-  JSON.parse(readFileSync(new URL(`../../${name}package.json`, import.meta.url), 'utf8')) as {
+  JSON.parse(readFileSync(new URL(`../../../${name}package.json`, import.meta.url), 'utf8')) as {
     version: string;
   };
 
 describe('the version', () => {
-  it('is one, in both packages, in the root, in the library, in the command', () => {
+  it('is one, in every package, in the root, in the library, in the command', () => {
     const one = manifest('').version;
     expect(one).toMatch(/^\d+\.\d+\.\d+$/);
     expect(manifest('packages/core/').version).toBe(one);
+    expect(manifest('packages/view/').version).toBe(one);
     expect(manifest('packages/cli/').version).toBe(one);
     expect(version).toBe(one);
     expect(leat(['--version'], folder)).toEqual({ code: 0, out: `${one}\n`, err: '' });

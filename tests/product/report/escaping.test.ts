@@ -1,7 +1,7 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
-import { slide } from '../../../packages/cli/src/view/pictures/slide.js';
-import { lightColours } from '../../../packages/cli/src/view/pictures/palette.js';
+import { lightColours, slide } from '@leat/view/pictures';
+import { newDocument } from '../../../packages/cli/src/files/new-document.js';
 import { reportPage } from '../../../packages/cli/src/report/page.js';
 import { banded } from './banded.js';
 import { ensembleSaying, nasty, saying } from './nasty.js';
@@ -50,7 +50,7 @@ describe('what comes from files', () => {
   it.each(nasty)('stands as text in a picture: %s', (title) => {
     const values = [1, 2, 3];
     const series = [{ name: 'nitrate@sump', unit: 'mg N/L', values }];
-    const svg = slide({ title, time: [0, 1, 2], series, limits: [], colours: lightColours });
+    const svg = slide(newDocument(), { title, time: [0, 1, 2], series, limits: [], colours: lightColours });
     const { document } = parseHTML(svg);
     expect(document.querySelectorAll('script, img, [onerror], [onload]')).toHaveLength(0);
     expect([...document.querySelectorAll('text')].map((each) => each.textContent)).toContain(title);

@@ -3,7 +3,7 @@ import { parseHTML } from 'linkedom';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { reportPage } from '../../../packages/cli/src/report/page.js';
 import type { ToldRun } from '../../../packages/cli/src/report/told-run.js';
-import { percent, shown } from '../../../packages/cli/src/view/text/numbers.js';
+import { percent, shown } from '@leat/view/text';
 import { banded } from './banded.js';
 import { toldOf } from './told.js';
 

@@ -18,8 +18,8 @@ describe('explain', () => {
     const { text, code } = explain(error, false);
     expect(code).toBe(70);
     expect(text).toMatch(/^leat: x is not a function\n/);
-    expect(text).not.toContain('explain.test');
-    expect(explain(error, true).text).toContain('explain.test');
+    expect(text).not.toContain('command-line.test');
+    expect(explain(error, true).text).toContain('command-line.test');
     expect(explain('thrown text', false).code).toBe(70);
   });
 });

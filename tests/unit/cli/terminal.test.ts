@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { beside, columns, cut, wrap } from '../../../packages/cli/src/terminal/columns.js';
 import { csv } from '../../../packages/cli/src/files/csv.js';
-import { day, percent, shown } from '../../../packages/cli/src/view/text/numbers.js';
+import { day, percent, shown } from '@leat/view/text';
 import { sparkline } from '../../../packages/cli/src/commands/shared/key-quantities.js';
 import { styleFor } from '../../../packages/cli/src/terminal/style.js';
 

@@ -1,7 +1,6 @@
 import { fatesOf, type LimitResult } from '@leat/core';
-import type { Maker } from '../view/pictures/document.js';
-import { listed, placeOf, plain, quantityOf } from '../view/text/names.js';
-import { day, percent, shown } from '../view/text/numbers.js';
+import type { Maker } from '@leat/view/pictures';
+import { day, listed, percent, placeOf, plain, quantityOf, shown } from '@leat/view/text';
 import { runTitle } from './elements.js';
 import type { ToldRun } from './told-run.js';
 

@@ -1,6 +1,6 @@
 import { marks, type BibliographyEntry } from '@leat/core';
-import type { Maker } from '../view/pictures/document.js';
-import { cautions } from '../view/text/cautions.js';
+import type { Maker } from '@leat/view/pictures';
+import { cautions } from '@leat/view/text';
 import type { ToldRun } from './told-run.js';
 import { section } from './elements.js';
 import { scrolling, table } from './elements.js';

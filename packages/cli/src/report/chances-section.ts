@@ -1,9 +1,8 @@
 import type { MeasureSummary, Bands, LimitOdds } from '@leat/core';
+import type { Maker } from '@leat/view/pictures';
+import { day, percent, plain, shown } from '@leat/view/text';
 import type { KeptEnsemble } from '../files/ensemble-document.js';
-import type { Maker } from '../view/pictures/document.js';
-import { day, percent, shown } from '../view/text/numbers.js';
 import type { ToldRun } from './told-run.js';
-import { plain } from '../view/text/names.js';
 import { bar } from './elements.js';
 import { runTitle, section } from './elements.js';
 import { limitWords } from './limits-section.js';

@@ -1,16 +1,17 @@
 import type { SeriesBands } from '@leat/core';
-import { coursePicture, smallFrame } from '../view/pictures/course-picture.js';
 import {
   type Course,
   type CourseLine,
+  coursePicture,
   type CourseSet,
   courseSets,
   domainOf,
-} from '../view/pictures/courses.js';
-import type { Maker } from '../view/pictures/document.js';
-import { finished } from '../view/pictures/frame.js';
-import { pageColours } from '../view/pictures/palette.js';
-import { day, shown } from '../view/text/numbers.js';
+  finished,
+  type Maker,
+  pageColours,
+  smallFrame,
+} from '@leat/view/pictures';
+import { day, shown } from '@leat/view/text';
 import { type Column, figure, folded, runTitle, section, table } from './elements.js';
 import type { ToldRun } from './told-run.js';
 

@@ -1,7 +1,6 @@
 import { apartness, compareRuns, type Comparison, type Difference, type Run, why } from '@leat/core';
-import type { Maker } from '../view/pictures/document.js';
-import { plain, quantityOf, seriesWords } from '../view/text/names.js';
-import { day, percent, shown } from '../view/text/numbers.js';
+import type { Maker } from '@leat/view/pictures';
+import { day, percent, plain, quantityOf, seriesPhrase, shown } from '@leat/view/text';
 import { bar, scrolling, section, table } from './elements.js';
 import { limitWords } from './limits-section.js';
 import type { ToldRun } from './told-run.js';
@@ -114,7 +113,7 @@ function reasons(
       ),
     );
   const caption =
-    `${seriesWords(quantity)}, day ${day(when)}: ${shown(from)} in ${letters[0]}, ${shown(to)} in ${letters[1]} ` +
+    `${seriesPhrase(quantity)}, day ${day(when)}: ${shown(from)} in ${letters[0]}, ${shown(to)} in ${letters[1]} ` +
     `(${unit}). What made the difference:`;
   return maker.html(
     'table',
@@ -149,7 +148,7 @@ function partingWords({ partings, quantities }: Comparison, told: readonly ToldR
       return `${other} never parts from ${letter} by more than ${share} of the highest of a quantity.`;
     const unit = quantities.find(({ name }) => name === parting.quantity)?.unit ?? '';
     return (
-      `${other} parts from ${letter} on day ${day(parting.day)}: ${seriesWords(parting.quantity)} is ` +
+      `${other} parts from ${letter} on day ${day(parting.day)}: ${seriesPhrase(parting.quantity)} is ` +
       `${shown(parting.other)} against ${shown(parting.first)} ${unit}.`
     );
   });
@@ -166,7 +165,7 @@ function quantitiesTable(maker: Maker, { quantities }: Comparison, told: readonl
     { name: 'farthest apart', number: true },
   ];
   const rows = quantities.map(({ name, unit, runs, end, highest }) => [
-    seriesWords(name),
+    seriesPhrase(name),
     unit,
     ...runs.flatMap((run) => [shown(run?.end), shown(run?.highest)]),
     Number.isNaN(end) ? '-' : percent(Math.max(Math.abs(end), Math.abs(highest))),

@@ -1,4 +1,4 @@
-import type { Child, Maker } from '../view/pictures/document.js';
+import type { Child, Maker } from '@leat/view/pictures';
 
 /** One bar of a table. */
 export interface Bar {

@@ -1,11 +1,7 @@
 import type { RunEvent } from '@leat/core';
-import { pageColours } from '../view/pictures/palette.js';
-import type { Maker } from '../view/pictures/document.js';
-import { eventsPicture } from '../view/pictures/events-picture.js';
-import { finished } from '../view/pictures/frame.js';
-import { day } from '../view/text/numbers.js';
+import { eventsPicture, finished, type Maker, pageColours } from '@leat/view/pictures';
+import { day, listed, plain } from '@leat/view/text';
 import type { ToldRun } from './told-run.js';
-import { listed, plain } from '../view/text/names.js';
 import { daysOf } from './courses-section.js';
 import { figure, runTitle, section } from './elements.js';
 import { folded, table } from './elements.js';

@@ -11,6 +11,8 @@ import {
   type ScenarioReading,
   type Vessel,
 } from '@leat/core';
+import type { DrawnFlow, DrawnVessel, LevelMark } from '@leat/view/pictures';
+import { day, plain, shown } from '@leat/view/text';
 import { accountOf } from '../commands/shared/account-of.js';
 import { openScenario, type ScenarioOptions } from '../commands/shared/scenario-texts.js';
 import { simulated } from '../commands/shared/simulated.js';
@@ -19,9 +21,6 @@ import { FileError, textOf } from '../files/read.js';
 import { savedRun } from '../files/saved-run.js';
 import { questionOf } from '../files/shipped.js';
 import type { Streams } from '../terminal/streams.js';
-import type { DrawnFlow, DrawnVessel, LevelMark } from '../view/pictures/drawn-system.js';
-import { plain } from '../view/text/names.js';
-import { day, shown } from '../view/text/numbers.js';
 import type { ToldRun, ToldSystem } from './told-run.js';
 
 /** Points of the picture of nitrogen over time. */

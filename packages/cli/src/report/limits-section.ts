@@ -1,8 +1,7 @@
 import type { LimitResult } from '@leat/core';
-import type { Child, Maker } from '../view/pictures/document.js';
-import { day, shown } from '../view/text/numbers.js';
+import type { Child, Maker } from '@leat/view/pictures';
+import { day, plain, shown } from '@leat/view/text';
 import type { ToldRun } from './told-run.js';
-import { plain } from '../view/text/names.js';
 import { runTitle, section } from './elements.js';
 import { scrolling, table, type Column } from './elements.js';
 

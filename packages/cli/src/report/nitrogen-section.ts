@@ -1,11 +1,16 @@
 import { fatesOf, type Share } from '@leat/core';
-import type { Maker } from '../view/pictures/document.js';
-import { fatesArea, type FatesScale } from '../view/pictures/fates-area.js';
-import { finished } from '../view/pictures/frame.js';
-import { nitrogenFlow, outerPaths, perGramFor } from '../view/pictures/nitrogen-flow.js';
-import { fateColour, pageColours } from '../view/pictures/palette.js';
-import { listed } from '../view/text/names.js';
-import { day, percent, shown } from '../view/text/numbers.js';
+import {
+  fateColour,
+  fatesArea,
+  type FatesScale,
+  finished,
+  type Maker,
+  nitrogenFlow,
+  outerPaths,
+  pageColours,
+  perGramFor,
+} from '@leat/view/pictures';
+import { day, listed, percent, shown } from '@leat/view/text';
 import { daysOf } from './courses-section.js';
 import { bar, figure, folded, runTitle, section, table } from './elements.js';
 import type { ToldRun, ToldSystem } from './told-run.js';

@@ -1,4 +1,5 @@
-import { newMaker, type Maker } from '../view/pictures/document.js';
+import { type Maker, newMaker } from '@leat/view/pictures';
+import { newDocument } from '../files/new-document.js';
 import type { ToldRun } from './told-run.js';
 import { askedHeader } from './asked-section.js';
 import { basisSection } from './basis-section.js';
@@ -37,8 +38,8 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; 
  * same bytes.
  */
 export function reportPage(told: readonly ToldRun[]): string {
-  const maker = newMaker();
-  const { document } = maker;
+  const document = newDocument();
+  const maker = newMaker(document);
   const makers: readonly Section[] = [
     ...(told.length > 1 ? [differencesSection] : []),
     systemSection,

@@ -1,4 +1,4 @@
-import { colourNames, darkColours, lightColours, type Colours } from '../view/pictures/palette.js';
+import { colourNames, type Colours, darkColours, lightColours } from '@leat/view/pictures';
 
 const values = (colours: Colours): string =>
   colourNames.map((name) => `--${name}:${colours[name]}`).join(';');

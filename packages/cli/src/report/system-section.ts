@@ -1,12 +1,16 @@
-import { pageColours } from '../view/pictures/palette.js';
-import type { Maker } from '../view/pictures/document.js';
-import { finished } from '../view/pictures/frame.js';
-import { narrowSystem, roomySystem, wideSystem, type SystemFrame } from '../view/pictures/system-layout.js';
-import { systemPicture } from '../view/pictures/system-picture.js';
-import { shown } from '../view/text/numbers.js';
+import {
+  type DrawnFlow,
+  finished,
+  type Maker,
+  narrowSystem,
+  pageColours,
+  roomySystem,
+  type SystemFrame,
+  systemPicture,
+  wideSystem,
+} from '@leat/view/pictures';
+import { listed, shown } from '@leat/view/text';
 import type { ToldRun, ToldSystem } from './told-run.js';
-import type { DrawnFlow } from '../view/pictures/drawn-system.js';
-import { listed } from '../view/text/names.js';
 import { figure, runTitle, section } from './elements.js';
 import { folded, table } from './elements.js';
 

@@ -8,8 +8,8 @@ import type {
   RunAccount,
   RunEvent,
 } from '@leat/core';
+import type { DrawnFlow, DrawnVessel, LevelMark } from '@leat/view/pictures';
 import type { KeptEnsemble } from '../files/ensemble-document.js';
-import type { DrawnFlow, DrawnVessel, LevelMark } from '../view/pictures/drawn-system.js';
 
 /** What only a scenario file tells, and a saved document does not. */
 export interface ToldSystem {

@@ -1,6 +1,6 @@
 import { fatesOf } from '@leat/core';
-import type { Maker } from '../view/pictures/document.js';
-import { shown } from '../view/text/numbers.js';
+import type { Maker } from '@leat/view/pictures';
+import { shown } from '@leat/view/text';
 import type { ToldRun } from './told-run.js';
 import { fatesTable } from './nitrogen-section.js';
 import { runTitle, section } from './elements.js';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { loopWays } from '../../../../packages/cli/src/view/pictures/system-layout.js';
-import { spreadLabels } from '../../../../packages/cli/src/view/pictures/labels.js';
-import { drawnPoints } from '../../../../packages/cli/src/view/pictures/course-picture.js';
+import { loopWays } from '../../../../packages/view/src/pictures/system-layout.js';
+import { spreadLabels } from '../../../../packages/view/src/pictures/labels.js';
+import { drawnPoints } from '../../../../packages/view/src/pictures/course-picture.js';
 
 describe('loopWays', () => {
   it('names the way that leads back to where the water set out', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { zeroLine } from '../../../../packages/cli/src/view/pictures/sweep.js';
+import { zeroLine } from '../../../../packages/view/src/pictures/sweep.js';
 
 const columns = [0, 1, 2, 3];
 const rows = [0, 10, 20];

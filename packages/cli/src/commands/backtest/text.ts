@@ -1,6 +1,6 @@
 import type { Backtest } from '@leat/core';
+import { shown } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
-import { shown } from '../../view/text/numbers.js';
 
 /** A backtest in words, whether or not the model wins. */
 export function backtestLines({ origins, failed, scores, notes }: Backtest): readonly string[] {

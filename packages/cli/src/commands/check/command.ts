@@ -1,9 +1,9 @@
 import { auditOf, compileModel, createParameters, processTable } from '@leat/core';
+import { cautions } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/scenario-texts.js';
 import { openScenario } from '../shared/scenario-texts.js';
 import { auditLines } from './text.js';
-import { cautions } from '../../view/text/cautions.js';
 import { processTableLines } from './text.js';
 import { resolvedLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';

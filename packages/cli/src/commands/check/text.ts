@@ -1,6 +1,6 @@
 import type { AuditItem, ScenarioReading, TableProcess } from '@leat/core';
+import { shown } from '@leat/view/text';
 import { columns, wrap } from '../../terminal/columns.js';
-import { shown } from '../../view/text/numbers.js';
 
 function range({ low, high, unit }: AuditItem): string {
   if (low === undefined && high === undefined) return '';

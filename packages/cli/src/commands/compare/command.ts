@@ -1,10 +1,10 @@
 import { budgetsOf, compareRuns, worstResidual } from '@leat/core';
+import { cautions } from '@leat/view/text';
 import { accountOf } from '../shared/account-of.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/scenario-texts.js';
 import { openScenario } from '../shared/scenario-texts.js';
 import { textOf } from '../../files/read.js';
-import { cautions } from '../../view/text/cautions.js';
 import { comparisonText } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import { savedRun, type SavedRun } from '../../files/saved-run.js';

@@ -6,10 +6,9 @@ import {
   type Comparison,
   type Outcome,
 } from '@leat/core';
+import { cautions, day, percent, shown } from '@leat/view/text';
 import { columns, cut, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
-import { cautions } from '../../view/text/cautions.js';
-import { day, percent, shown } from '../../view/text/numbers.js';
 
 /** Most kinds of limits told. */
 const most = 8;

@@ -1,4 +1,5 @@
 import { type Bands, type EnsembleResult, ensembleResult, type Accumulator, version } from '@leat/core';
+import { cautions } from '@leat/view/text';
 import { csv } from '../../files/csv.js';
 import { ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { savedDocument } from '../../files/saved-document.js';
@@ -6,7 +7,6 @@ import { writeAtomic } from '../../files/write.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { Streams } from '../../terminal/streams.js';
 import { styleFor } from '../../terminal/style.js';
-import { cautions } from '../../view/text/cautions.js';
 import { ensembleText } from './text.js';
 
 /** One row per output time; for every series its median and the edges of its 50 % and 90 % bands. */

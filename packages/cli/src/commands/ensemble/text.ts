@@ -1,7 +1,6 @@
 import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
-import { cautions } from '../../view/text/cautions.js';
+import { cautions, day, percent, shown } from '@leat/view/text';
 import { columns, cut, wrap } from '../../terminal/columns.js';
-import { day, percent, shown } from '../../view/text/numbers.js';
 import type { Style } from '../../terminal/style.js';
 
 /** Most lines of one table. */

@@ -1,6 +1,6 @@
 import type { Fit } from '@leat/core';
+import { shown } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
-import { shown } from '../../view/text/numbers.js';
 
 type Lines = readonly string[];
 

@@ -1,6 +1,6 @@
 import type { Forecast } from '@leat/core';
+import { shown } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
-import { shown } from '../../view/text/numbers.js';
 
 /** What was laid over a system from the first day of a forecast on, as it was asked for. */
 interface AskedWhatIf {

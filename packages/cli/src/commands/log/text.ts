@@ -1,6 +1,6 @@
 import { type LogSummary, type MapGuess, type Oddity, unitOfMeasurable, type WaterLog } from '@leat/core';
+import { shown } from '@leat/view/text';
 import { columns, cut } from '../../terminal/columns.js';
-import { shown } from '../../view/text/numbers.js';
 
 /** A guessed map for a person to look over: each column in words, then the text of the map file. */
 export function guessLines(guess: MapGuess, file: string, written: string | undefined): readonly string[] {

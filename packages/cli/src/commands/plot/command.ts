@@ -1,10 +1,10 @@
 import { InputError, nearest, worstResidual, type Fault, type RunAccount } from '@leat/core';
+import { darkColours, lightColours, slide, type SlideSeries } from '@leat/view/pictures';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/scenario-texts.js';
-import { darkColours, lightColours } from '../../view/pictures/palette.js';
-import { slide, type SlideSeries } from '../../view/pictures/slide.js';
 import { gather } from '../../report/gather.js';
 import type { Streams } from '../../terminal/streams.js';
+import { newDocument } from '../../files/new-document.js';
 import { writeAtomic } from '../../files/write.js';
 import { endingOf } from '../shared/ending.js';
 
@@ -41,7 +41,7 @@ function chosen({ series }: RunAccount, names: readonly string[]): readonly Slid
 export async function plotCommand(file: string, options: PlotOptions, streams: Streams): Promise<ExitCode> {
   const told = await gather(file, 'A', options, streams);
   const { account, budgets } = told;
-  const picture = slide({
+  const picture = slide(newDocument(), {
     title: options.title ?? account.title,
     time: account.time,
     series: chosen(account, options.of),

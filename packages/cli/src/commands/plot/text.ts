@@ -1,5 +1,5 @@
 import { type Run, seriesOf } from '@leat/core';
-import { day, shown } from '../../view/text/numbers.js';
+import { day, shown } from '@leat/view/text';
 import { keySeries } from '../shared/key-quantities.js';
 
 /** Letters across and lines down of the drawing itself. */

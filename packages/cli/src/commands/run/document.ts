@@ -1,5 +1,5 @@
 import type { BibliographyEntry, Budget, LimitResult, Manifest, Run, Series } from '@leat/core';
-import { cautions } from '../../view/text/cautions.js';
+import { cautions } from '@leat/view/text';
 import { keySeries } from '../shared/key-quantities.js';
 import { savedDocument } from '../../files/saved-document.js';
 

@@ -10,10 +10,9 @@ import {
   type Series,
   type Share,
 } from '@leat/core';
+import { cautions, day, percent, shown } from '@leat/view/text';
 import { beside, columns, cut, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
-import { cautions } from '../../view/text/cautions.js';
-import { day, percent, shown } from '../../view/text/numbers.js';
 import { keyQuantities } from '../shared/key-quantities.js';
 
 const rows = (shares: readonly Share[], unit: string): readonly (readonly string[])[] =>

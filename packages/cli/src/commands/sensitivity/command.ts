@@ -15,13 +15,13 @@ import {
   summaryOf,
   type TableRow,
 } from '@leat/core';
+import { cautions } from '@leat/view/text';
 import { basename } from 'node:path';
 import { type KeepOptions, type KeptWork, openKept } from '../../files/checkpoint.js';
 import { savedDocument } from '../../files/saved-document.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { Streams } from '../../terminal/streams.js';
 import { styleFor } from '../../terminal/style.js';
-import { cautions } from '../../view/text/cautions.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { keepJobs } from '../../workers/keep-jobs.js';
 import { runJobs } from '../../workers/pool.js';

@@ -1,8 +1,7 @@
 import type { Estimate, TableRow } from '@leat/core';
+import { cautions, percent, shown } from '@leat/view/text';
 import type { Finding, SensitivityResult } from './result.js';
-import { cautions } from '../../view/text/cautions.js';
 import { columns } from '../../terminal/columns.js';
-import { percent, shown } from '../../view/text/numbers.js';
 import type { Style } from '../../terminal/style.js';
 
 /** Most numbers told one by one. */

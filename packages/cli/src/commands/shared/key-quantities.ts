@@ -1,6 +1,6 @@
 import type { Run, Series } from '@leat/core';
+import { day, shown } from '@leat/view/text';
 import { columns, cut } from '../../terminal/columns.js';
-import { day, shown } from '../../view/text/numbers.js';
 
 const bars = '▁▂▃▄▅▆▇█';
 

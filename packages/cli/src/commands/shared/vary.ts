@@ -1,4 +1,5 @@
 import { type EndNames, InputError, type OpenScenario, valueRange, type ValueRange } from '@leat/core';
+import { valueText } from '@leat/view/text';
 import { openTexts, type ScenarioTexts } from './scenario-texts.js';
 
 /** Reads each text, and throws the faults of all of them at once. */
@@ -28,11 +29,6 @@ export interface Varied extends ValueRange {
 export interface VariedValue {
   readonly varied: Pick<Varied, 'path' | 'unit'>;
   readonly value: number;
-}
-
-/** A value as it is written in a file. */
-export function valueText({ unit }: Pick<Varied, 'unit'>, value: number): string {
-  return unit === '' ? String(value) : `${value} ${unit}`;
 }
 
 /** The scenario with values at their paths. Throws InputError where it takes no such value. */

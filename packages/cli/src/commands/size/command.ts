@@ -14,6 +14,7 @@ import {
   type SizeAnswer,
   type Trial,
 } from '@leat/core';
+import { valueText } from '@leat/view/text';
 import { readAll } from '../shared/vary.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/scenario-texts.js';
@@ -23,7 +24,7 @@ import { sizeText, type SizeTold } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import { sizeDraws, type DrawsOptions } from './draws.js';
 import type { Streams } from '../../terminal/streams.js';
-import { openAt, openVaried, valueText, type Varied } from '../shared/vary.js';
+import { openAt, openVaried, type Varied } from '../shared/vary.js';
 
 /** What `leat size` was asked. */
 export interface SizeCommandOptions extends ScenarioOptions, DrawsOptions {

@@ -8,6 +8,7 @@ import {
   type SizeMember,
   type SizeSpread,
 } from '@leat/core';
+import { valueText } from '@leat/view/text';
 import { withFitted } from '../shared/correlations.js';
 import type { SizeShared } from './job.js';
 import type { ExitCode } from '../../terminal/exit.js';
@@ -15,7 +16,6 @@ import { keepJobs } from '../../workers/keep-jobs.js';
 import { openKept, type KeepOptions, type KeptWork } from '../../files/checkpoint.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import type { Streams } from '../../terminal/streams.js';
-import { valueText } from '../shared/vary.js';
 
 /** Options of the draws of a size. */
 export interface DrawsOptions extends KeepOptions {

@@ -1,10 +1,9 @@
 import type { Condition, Handbook, SizeAnswer, SizeReasons } from '@leat/core';
+import { cautions, percent, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { columns, cut, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
-import { cautions } from '../../view/text/cautions.js';
-import { percent, shown } from '../../view/text/numbers.js';
-import { valueText, type Varied } from '../shared/vary.js';
+import type { Varied } from '../shared/vary.js';
 import type { SizeDrawn } from './draws.js';
 
 /** What a search for a size is told of. */

@@ -8,10 +8,10 @@ import {
   NoSteadyStateError,
   steadyState,
 } from '@leat/core';
+import { cautions } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/scenario-texts.js';
 import { openScenario } from '../shared/scenario-texts.js';
-import { cautions } from '../../view/text/cautions.js';
 import { steadyText } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import type { Streams } from '../../terminal/streams.js';

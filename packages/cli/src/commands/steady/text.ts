@@ -1,8 +1,6 @@
 import type { Held, LimitResult, Mode, Series, SteadyState } from '@leat/core';
-import { cautions } from '../../view/text/cautions.js';
+import { cautions, actionPhrase, percent, shown } from '@leat/view/text';
 import { columns, cut, wrap } from '../../terminal/columns.js';
-import { actionWords } from '../../view/text/actions.js';
-import { percent, shown } from '../../view/text/numbers.js';
 import type { Style } from '../../terminal/style.js';
 
 /** A steady state with what is told of it. */
@@ -157,7 +155,7 @@ export function steadyText(told: SteadyTold, style: Style): string {
     ...longer(state),
     '',
     ...state.held.flatMap((held) => wrap(heldLine(held), width, '  ')),
-    ...state.spread.flatMap((action) => wrap(`spread evenly: ${actionWords(action)}`, width, '  ')),
+    ...state.spread.flatMap((action) => wrap(`spread evenly: ${actionPhrase(action)}`, width, '  ')),
     ...(state.leftOut.length === 0
       ? []
       : wrap(

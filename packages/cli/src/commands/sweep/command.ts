@@ -1,4 +1,5 @@
 import { compileModel, conditionOf, createParameters, measureOf, sweepGrid } from '@leat/core';
+import type { Sweep } from '@leat/view/text';
 import { readAll } from '../shared/vary.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/scenario-texts.js';
@@ -8,7 +9,7 @@ import { runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
 import { styleFor } from '../../terminal/style.js';
 import { sweepCsv, sweepDocument } from './text.js';
-import { sweepText, type Swept } from './text.js';
+import { sweepText } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
 import { varyLists } from './vary-list.js';
 import { openAt } from '../shared/vary.js';
@@ -26,7 +27,7 @@ export interface SweepOptions extends ScenarioOptions {
 }
 
 /** Every point of the grid, run on the workers, in the order of the grid. */
-async function sweep(file: string, options: SweepOptions, streams: Streams): Promise<Swept> {
+async function sweep(file: string, options: SweepOptions, streams: Streams): Promise<Sweep> {
   const texts = readTexts(file, options);
   const { notes } = openTexts(texts).reading;
   const lists = varyLists(options.vary, texts);
@@ -68,8 +69,9 @@ export async function sweepCommand(file: string, options: SweepOptions, streams:
     const swept = await sweep(file, options, streams);
     if (options.csv !== undefined) writeAtomic(options.csv, sweepCsv(swept));
     if (options.svg !== undefined) {
-      const { sweepPicture } = await import('../../view/pictures/sweep.js');
-      writeAtomic(options.svg, sweepPicture(swept));
+      const { sweepPicture } = await import('@leat/view/pictures');
+      const { newDocument } = await import('../../files/new-document.js');
+      writeAtomic(options.svg, sweepPicture(newDocument(), swept));
     }
     const style = styleFor(process.stdout.isTTY, process.env);
     streams.result(options.json === true ? sweepDocument(swept) : sweepText(swept, style));

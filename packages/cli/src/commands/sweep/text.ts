@@ -1,53 +1,19 @@
-import type { Condition, Measure, SweepPoint } from '@leat/core';
+import type { SweepPoint } from '@leat/core';
+import { askedInSweep, cautions, shown, type Sweep, valueText } from '@leat/view/text';
 import { csvText } from '../../files/csv.js';
 import { savedDocument } from '../../files/saved-document.js';
 import { columns, cut, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
-import { cautions } from '../../view/text/cautions.js';
-import { shown } from '../../view/text/numbers.js';
-import { valueText } from '../shared/vary.js';
-import type { VaryList } from './vary-list.js';
-
-/** A sweep that was run. */
-export interface Swept {
-  readonly title: string;
-  /** One or two. */
-  readonly lists: readonly VaryList[];
-  readonly measures: readonly Measure[];
-  readonly conditions: readonly Condition[];
-  /** In the order of the grid, the second quantity running fastest. */
-  readonly points: readonly (SweepPoint & { readonly values: readonly number[] })[];
-}
 
 const width = 100;
 
-/** One thing that was asked of every run. */
-export interface Asked {
-  readonly text: string;
-  readonly of: (point: SweepPoint) => number;
-}
-
-/** Everything that was asked: the measures, then the margins. */
-export function askedOf({ measures, conditions }: Swept): readonly Asked[] {
-  return [
-    ...measures.map(({ text, unit }, i) => ({
-      text: unit === '1' ? text : `${text}, ${unit}`,
-      of: (point: SweepPoint) => point.measures[i],
-    })),
-    ...conditions.map(({ text, unit }, i) => ({
-      text: `margin of "${text}", ${unit === '1' ? 'shares of the limit' : unit}`,
-      of: (point: SweepPoint) => point.margins[i],
-    })),
-  ];
-}
-
 /** A point that fails a condition, or broke off, is marked. */
-const mark = ({ conditions }: Swept, { holds, broke }: SweepPoint): string =>
+const mark = ({ conditions }: Sweep, { holds, broke }: SweepPoint): string =>
   broke !== undefined ? ' ?' : conditions.length > 0 && !holds ? ' !' : '';
 
-function table(swept: Swept): readonly string[] {
+function table(swept: Sweep): readonly string[] {
   const [{ varied }] = swept.lists;
-  const asked = askedOf(swept);
+  const asked = askedInSweep(swept);
   return [
     ...columns(
       [
@@ -65,9 +31,9 @@ function table(swept: Swept): readonly string[] {
 }
 
 /** One grid for each thing asked: down the first quantity, across the second. */
-function maps(swept: Swept): readonly string[] {
+function maps(swept: Sweep): readonly string[] {
   const [down, across] = swept.lists;
-  return askedOf(swept).flatMap(({ text, of }) => {
+  return askedInSweep(swept).flatMap(({ text, of }) => {
     const rows = down.values.map((value, i) => [
       valueText(down.varied, value),
       ...across.values.map((_, j) => {
@@ -91,7 +57,7 @@ function maps(swept: Swept): readonly string[] {
 }
 
 /** Points whose run gave no answer, by why. */
-function broken({ points, lists }: Swept): readonly string[] {
+function broken({ points, lists }: Sweep): readonly string[] {
   const reasons = new Map<string, string[]>();
   for (const { broke, values } of points) {
     if (broke === undefined) continue;
@@ -102,7 +68,7 @@ function broken({ points, lists }: Swept): readonly string[] {
 }
 
 /** A sweep on one screen, 100 columns wide: a table over one quantity, a map over two. */
-export function sweepText(swept: Swept, style: Style): string {
+export function sweepText(swept: Sweep, style: Style): string {
   const { title, lists, conditions, points } = swept;
   const ranges = lists.map(
     ({ varied, values }) =>
@@ -123,7 +89,7 @@ export function sweepText(swept: Swept, style: Style): string {
 }
 
 /** A sweep as one JSON document; a number that a run does not give is null. */
-export function sweepDocument({ title, lists, measures, conditions, points }: Swept): string {
+export function sweepDocument({ title, lists, measures, conditions, points }: Sweep): string {
   const document = {
     title,
     vary: lists.map(({ varied, values }) => ({ ...varied, values })),
@@ -142,7 +108,7 @@ export function sweepDocument({ title, lists, measures, conditions, points }: Sw
 }
 
 /** One row a point: its values, every measure, every margin, whether all conditions hold, and why it broke off. */
-export function sweepCsv({ lists, measures, conditions, points }: Swept): string {
+export function sweepCsv({ lists, measures, conditions, points }: Sweep): string {
   const named = (text: string, unit: string): string => (unit === '' ? text : `${text} [${unit}]`);
   const head = [
     ...lists.map(({ varied }) => named(varied.path, varied.unit)),

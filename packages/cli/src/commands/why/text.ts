@@ -1,7 +1,6 @@
 import type { Difference, DifferencePart } from '@leat/core';
-import { cautions } from '../../view/text/cautions.js';
+import { cautions, day, percent, shown } from '@leat/view/text';
 import { columns, cut, wrap } from '../../terminal/columns.js';
-import { day, percent, shown } from '../../view/text/numbers.js';
 import type { Style } from '../../terminal/style.js';
 
 /** A moment that was asked about. */

@@ -4,7 +4,7 @@ import { percent, shown } from './numbers.js';
 const litres = (volume: number): string => `${shown(volume * 1000)} L`;
 
 /** An action that repeats, in words, such as `480 g potassium-bicarbonate into sump every 14 d`. */
-export function actionWords({ action, every }: RepeatedAction): string {
+export function actionPhrase({ action, every }: RepeatedAction): string {
   const often = `every ${shown(every)} d`;
   switch (action.kind) {
     case 'dose':

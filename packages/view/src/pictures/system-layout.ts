@@ -1,7 +1,13 @@
-import { Graph, layout, type Point } from '@dagrejs/dagre';
+import { Graph, layout } from '@dagrejs/dagre';
 import { short } from '../text/names.js';
 import { shown } from '../text/numbers.js';
 import type { DrawnFlow, DrawnVessel } from './drawn-system.js';
+
+/** A place in a picture, px. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
 
 /** How a system is laid out: wide with all words, or narrow with names alone. */
 export interface SystemFrame {

@@ -1,7 +1,6 @@
 import * as Plot from '@observablehq/plot';
-import { valueText, type Varied } from '../../commands/shared/vary.js';
-import { type Asked, askedOf, type Swept } from '../../commands/sweep/text.js';
-import { shown } from '../text/numbers.js';
+import { shown, valueText } from '../text/numbers.js';
+import { askedInSweep, type AskedInSweep, type Sweep, type SweptQuantity } from '../text/sweep.js';
 import { type Maker, newMaker } from './document.js';
 import { finished, sheet } from './frame.js';
 import { type Colours, lightColours } from './palette.js';
@@ -65,8 +64,8 @@ export function zeroLine(
 /** What one panel of a sweep is drawn from. */
 interface SweepDrawing {
   readonly maker: Maker;
-  readonly swept: Swept;
-  readonly quantity: Asked;
+  readonly swept: Sweep;
+  readonly quantity: AskedInSweep;
   readonly colours: Colours;
   readonly frame: { readonly width: number; readonly height: number };
   /** What stands under the horizontal axis. */
@@ -209,18 +208,20 @@ const head = 64;
 const panel = { line: 330, map: 470 };
 
 /** What an axis says: the path and its unit. */
-const axisWords = ({ path, unit }: Varied): string => (unit === '' ? path : `${path}, ${unit}`);
+const axisWords = ({ path, unit }: SweptQuantity['varied']): string =>
+  unit === '' ? path : `${path}, ${unit}`;
 
 /**
  * A sweep as one standalone SVG: a line over one quantity, a map over two, one below the other for each measure
  * (for each margin where no measure was asked for). Where a condition fails is told by marks and by the line on
  * which its margin is zero, not by colour alone. The same input gives the same bytes.
+ * @param document what the picture is built in
  */
-export function sweepPicture(swept: Swept): string {
-  const maker = newMaker();
+export function sweepPicture(document: Document, swept: Sweep): string {
+  const maker = newMaker(document);
   const colours = lightColours;
   const { title, lists, measures } = swept;
-  const asked = askedOf(swept).filter((_, i) => measures.length === 0 || i < measures.length);
+  const asked = askedInSweep(swept).filter((_, i) => measures.length === 0 || i < measures.length);
   const [one, two] = lists.map(({ varied }) => axisWords(varied));
   const each = lists.length === 1 ? panel.line : panel.map;
   const keys = two === undefined ? [] : swept.conditions;

@@ -1,5 +1,3 @@
-import { parseHTML } from 'linkedom';
-
 /** What may stand in an element: text stands as text, whatever it says. */
 export type Child = Node | string;
 type Attributes = Readonly<Record<string, string | number>>;
@@ -23,9 +21,8 @@ function filled<E extends Element>(element: E, attributes: Attributes, children:
   return element;
 }
 
-/** A maker with a new, empty document. */
-export function newMaker(): Maker {
-  const { document } = parseHTML('<!doctype html><html lang="en"><head></head><body></body></html>');
+/** A maker of elements of a document: that of a browser, or one that stands for it. */
+export function newMaker(document: Document): Maker {
   let ids = 0;
   return {
     document,

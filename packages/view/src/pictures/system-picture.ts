@@ -1,11 +1,16 @@
-import type { Point } from '@dagrejs/dagre';
 import { shown } from '../text/numbers.js';
 import type { DrawnFlow, DrawnVessel } from './drawn-system.js';
 import type { Colours } from './palette.js';
 import type { Maker } from './document.js';
-import type { SystemFrame } from './system-layout.js';
-import { layOutSystem, tapRoom, type PlacedVessel, type PlacedWay } from './system-layout.js';
-import { lineHeight } from './system-layout.js';
+import {
+  layOutSystem,
+  lineHeight,
+  tapRoom,
+  type PlacedVessel,
+  type PlacedWay,
+  type Point,
+  type SystemFrame,
+} from './system-layout.js';
 
 const px = (value: number): string => String(Number(value.toFixed(1)));
 

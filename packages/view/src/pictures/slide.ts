@@ -1,6 +1,6 @@
 import type { LimitResult } from '@leat/core';
 import type { CourseLimit, CourseSet } from './courses.js';
-import { placeOf, plain, quantityOf, quantityWords, seriesWords } from '../text/names.js';
+import { placeOf, plain, quantityOf, quantityPhrase, seriesPhrase } from '../text/names.js';
 import { shown } from '../text/numbers.js';
 import type { Colours } from './palette.js';
 import { coursePicture } from './course-picture.js';
@@ -46,7 +46,7 @@ function limitsOn(series: readonly SlideSeries[], limits: readonly LimitResult[]
   return [...once.values()].map(({ quantity, direction, value, whom }) => ({
     direction,
     value,
-    text: `${many ? `${quantityWords(quantity)}, ` : ''}${direction === 'above' ? 'most' : 'least'} for ${plain(whom)}`,
+    text: `${many ? `${quantityPhrase(quantity)}, ` : ''}${direction === 'above' ? 'most' : 'least'} for ${plain(whom)}`,
   }));
 }
 
@@ -70,7 +70,7 @@ function panelsOf(series: readonly SlideSeries[]): readonly (readonly SlideSerie
 /** Name of a line: its place where all of a panel are of one quantity, else all of it. */
 function lineName(panel: readonly SlideSeries[], { name }: SlideSeries): string {
   const one = new Set(panel.map((each) => quantityOf(each.name))).size === 1;
-  return one ? placeOf(name) : quantityWords(quantityOf(name));
+  return one ? placeOf(name) : quantityPhrase(quantityOf(name));
 }
 
 function panelPicture(
@@ -98,7 +98,7 @@ function panelPicture(
   });
   svg.setAttribute('x', String(margin));
   svg.setAttribute('y', String(box.y + 24));
-  const quantities = [...new Set(panel.map((each) => quantityWords(quantityOf(each.name))))];
+  const quantities = [...new Set(panel.map((each) => quantityPhrase(quantityOf(each.name))))];
   const words = quantities.length === 1 ? quantities[0] : quantities.join(', ');
   const label = maker.svg(
     'text',
@@ -111,9 +111,10 @@ function panelPicture(
 /**
  * Courses as one standalone SVG, 16 to 9: series of one unit share a panel, panels stand one above the
  * other. The same input gives the same bytes.
+ * @param document what the picture is built in
  */
-export function slide(asked: Slide): string {
-  const maker = newMaker();
+export function slide(document: Document, asked: Slide): string {
+  const maker = newMaker(document);
   const { title, time, series, colours } = asked;
   const panels = panelsOf(series);
   const each = (height - head - 26) / panels.length;
@@ -135,7 +136,7 @@ export function slide(asked: Slide): string {
   ]);
   const ends = series.map(
     ({ name, unit, values }) =>
-      `${seriesWords(name)} from ${shown(values[0])} to ${shown(values[values.length - 1])} ${unit}`,
+      `${seriesPhrase(name)} from ${shown(values[0])} to ${shown(values[values.length - 1])} ${unit}`,
   );
   const days = `day ${shown(time[0])} to ${shown(time[time.length - 1])}`;
   const done = finished(maker, svg, { title, description: `${ends.join('; ')}; ${days}.` });

@@ -2,7 +2,7 @@
  * Colours of pictures, by what they are for. Chosen for paper and for a dark room: lines and marks stand out from the
  * ground by 3 to 1 at least, words by 4.5 to 1, and neighbours differ in lightness as well as in hue, so that grey
  * prints and colour-blind eyes tell them apart. No meaning is left to colour alone: lines have dashes and names.
- * `tests/unit/cli/report/colours.test.ts` checks all of this.
+ * `tests/unit/view/pictures/colours.test.ts` checks all of this.
  */
 export const colourNames = [
   'paper',

@@ -1,9 +1,14 @@
 import type { LimitResult, RunAccount, SeriesBands } from '@leat/core';
-import type { ToldRun } from '../../report/told-run.js';
 import { listed, placeOf, plain, quantityOf } from '../text/names.js';
 import type { LevelMark } from './drawn-system.js';
 import type { Frame } from './frame.js';
 import type { Colours } from './palette.js';
+
+/** A run whose courses are drawn, and the levels of its reservoir at which something happens where they are known. */
+export interface CourseRun {
+  readonly account: RunAccount;
+  readonly system?: { readonly levels: readonly LevelMark[] };
+}
 
 /** A line of a course. */
 export interface CourseLine {
@@ -116,7 +121,7 @@ function homeOf({ keys }: RunAccount): string | undefined {
   return key === undefined ? undefined : placeOf(key);
 }
 
-function waterCourse({ account }: ToldRun, quantity: string): Course | undefined {
+function waterCourse({ account }: CourseRun, quantity: string): Course | undefined {
   const home = homeOf(account);
   if (home === undefined) return undefined;
   const series = `${quantity}@${home}`;
@@ -134,7 +139,7 @@ function waterCourse({ account }: ToldRun, quantity: string): Course | undefined
 
 const marked = ({ value, text }: LevelMark): CourseLimit => ({ value, direction: 'mark', text });
 
-function levelCourse({ account, system }: ToldRun): Course | undefined {
+function levelCourse({ account, system }: CourseRun): Course | undefined {
   const series = account.keys.find((name) => quantityOf(name) === 'volume');
   const values = series === undefined ? undefined : valuesOf(account, series);
   if (series === undefined || values === undefined) return undefined;
@@ -143,7 +148,7 @@ function levelCourse({ account, system }: ToldRun): Course | undefined {
 }
 
 /** Lines of one quantity at every place of some keys, in thousandths; the smallest of many are added up. */
-function stockCourse({ account }: ToldRun, quantity: string): Course | undefined {
+function stockCourse({ account }: CourseRun, quantity: string): Course | undefined {
   const lines = account.keys
     .filter((name) => quantityOf(name) === quantity)
     .map((name) => ({
@@ -160,14 +165,14 @@ function stockCourse({ account }: ToldRun, quantity: string): Course | undefined
   return { time: account.time, lines: [...ordered.slice(0, mostLines - 1), others], limits: [] };
 }
 
-function feedCourse({ account }: ToldRun): Course | undefined {
+function feedCourse({ account }: CourseRun): Course | undefined {
   const values = account.keys.includes('feed@system') ? valuesOf(account, 'feed@system') : undefined;
   if (values === undefined) return undefined;
   return { time: account.time, lines: [{ name: 'all fish', values }], limits: [], series: 'feed@system' };
 }
 
 /** Every quantity that a report draws, those that no run has left out. */
-export function courseSets(runs: readonly ToldRun[]): readonly CourseSet[] {
+export function courseSets(runs: readonly CourseRun[]): readonly CourseSet[] {
   const water = inWater.map(({ title, quantity, fromZero }): CourseSet => {
     const series = runs.map(({ account }) => `${quantity}@${homeOf(account) ?? ''}`);
     const unit = unitOf(runs[0].account, series[0]);

@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  colourNames,
-  darkColours,
-  lightColours,
-  type ColourName,
-  type Colours,
-} from '../../../../packages/cli/src/view/pictures/palette.js';
+import { colourNames, darkColours, lightColours, type ColourName, type Colours } from '@leat/view/pictures';
 
 type Rgb = readonly [number, number, number];
 

@@ -19,3 +19,8 @@ export function day(time: number | undefined): string {
 export function percent(share: number): string {
   return `${(share * 100).toFixed(1)} %`;
 }
+
+/** A value with its unit as it is written in a scenario file; a plain number where the unit is empty. */
+export function valueText({ unit }: { readonly unit: string }, value: number): string {
+  return unit === '' ? String(value) : `${value} ${unit}`;
+}

@@ -6,13 +6,13 @@ export function plain(name: string): string {
 const shortNames: Readonly<Record<string, string>> = { tan: 'TAN', 'un-ionised-ammonia': 'free ammonia' };
 
 /** A quantity in words, such as `free ammonia`. */
-export function quantityWords(quantity: string): string {
+export function quantityPhrase(quantity: string): string {
   return shortNames[quantity] ?? plain(quantity);
 }
 
 /** A series in words, such as `TAN in tank-1`. */
-export function seriesWords(series: string): string {
-  return `${quantityWords(quantityOf(series))} in ${placeOf(series)}`;
+export function seriesPhrase(series: string): string {
+  return `${quantityPhrase(quantityOf(series))} in ${placeOf(series)}`;
 }
 
 /** The place of a series: what stands after `@`. */

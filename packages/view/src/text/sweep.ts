@@ -1,0 +1,46 @@
+import type { Condition, Measure, SweepPoint } from '@leat/core';
+
+/** One quantity of a sweep with its values: where it stands in the file, in which unit, and between which ends. */
+export interface SweptQuantity {
+  readonly varied: {
+    readonly path: string;
+    readonly unit: string;
+    readonly from: number;
+    readonly to: number;
+  };
+  readonly values: readonly number[];
+}
+
+/** A sweep that was run, as far as it is told and drawn. */
+export interface Sweep {
+  readonly title: string;
+  /** One or two. */
+  readonly lists: readonly SweptQuantity[];
+  readonly measures: readonly Pick<Measure, 'text' | 'unit'>[];
+  readonly conditions: readonly Pick<Condition, 'text' | 'unit'>[];
+  /** In the order of the grid, the second quantity running fastest. */
+  readonly points: readonly (SweepPoint & { readonly values: readonly number[] })[];
+}
+
+/** One thing that was asked of every point of a sweep. */
+export interface AskedInSweep {
+  readonly text: string;
+  readonly of: (point: SweepPoint) => number;
+}
+
+/** Everything that was asked: the measures, then the margins of the conditions. */
+export function askedInSweep({
+  measures,
+  conditions,
+}: Pick<Sweep, 'measures' | 'conditions'>): readonly AskedInSweep[] {
+  return [
+    ...measures.map(({ text, unit }, i) => ({
+      text: unit === '1' ? text : `${text}, ${unit}`,
+      of: (point: SweepPoint) => point.measures[i],
+    })),
+    ...conditions.map(({ text, unit }, i) => ({
+      text: `margin of "${text}", ${unit === '1' ? 'shares of the limit' : unit}`,
+      of: (point: SweepPoint) => point.margins[i],
+    })),
+  ];
+}
