@@ -40,7 +40,7 @@ export type { Process } from './processes/process.js';
 
 // A run.
 export { simulate, type SimulateOptions } from './run/driver.js';
-export { actionOrder } from './run/actions.js';
+export { actionOrder } from './scenario/action-kinds.js';
 export type { Outcome, Run, RunEvent, Sample } from './run/run.js';
 
 // What a run says.

@@ -8,16 +8,9 @@ import { compileModel } from '../model/compile.js';
 import { endStateOf } from '../result/record.js';
 import { simulate } from '../run/driver.js';
 import type { Run } from '../run/run.js';
+import { isSetting } from '../scenario/action-kinds.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
-import type {
-  TimedAction,
-  Cohort,
-  DailyValue,
-  Action,
-  Measurable,
-  Pump,
-  Scenario,
-} from '../scenario/scenario.js';
+import type { TimedAction, Cohort, DailyValue, Measurable, Pump, Scenario } from '../scenario/scenario.js';
 import { rootOf } from './diagnostics.js';
 import { fitDoubts, type SavedFit } from './fit-file.js';
 import {
@@ -35,9 +28,6 @@ import {
   withFittedStart,
 } from './fitted-system.js';
 
-/** Actions that set something which then stands. */
-const settings: ReadonlySet<Action['kind']> = new Set(['feed', 'top-up', 'source-water', 'pump', 'aeration']);
-
 function later(value: DailyValue, day: number): DailyValue {
   return value.kind === 'daily'
     ? { kind: 'daily', values: value.values.slice(Math.min(day, value.values.length - 1)) }
@@ -54,7 +44,7 @@ function turned(pump: Pump, day: number): Pump {
 function actionsFrom(actions: readonly TimedAction[], day: number): readonly TimedAction[] {
   return actions.flatMap((timed): TimedAction[] => {
     if (timed.at >= day) return [{ ...timed, at: timed.at - day }];
-    return settings.has(timed.action.kind) ? [{ ...timed, at: 0 }] : [];
+    return isSetting(timed.action) ? [{ ...timed, at: 0 }] : [];
   });
 }
 

@@ -19,31 +19,6 @@ export interface RunState {
   seedling(batch: number): CropStand;
 }
 
-/**
- * Order of kinds at one instant: what leaves, then water and cleaning, then what comes, then settings.
- * Within a kind: the order of the file.
- */
-export const actionOrder: readonly Action['kind'][] = [
-  'lose-fish',
-  'harvest-fish',
-  'grade',
-  'harvest-crop',
-  'leave-empty',
-  'drain-solids',
-  'clean',
-  'medicate',
-  'change-water',
-  'cart-water',
-  'dose',
-  'stock',
-  'plant',
-  'source-water',
-  'top-up',
-  'feed',
-  'aeration',
-  'pump',
-];
-
 const cohortOf = (bench: RunState, name: string): number =>
   bench.model.scenario.cohorts.findIndex((cohort) => cohort.name === name);
 const vesselOf = (bench: RunState, name: string): number => bench.model.layout.vessels.indexOf(name);

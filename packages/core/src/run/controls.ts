@@ -1,7 +1,8 @@
 import { INSTANT } from '../base/instant.js';
 import { createRandom } from '../base/random.js';
 import type { Action, Rule } from '../scenario/scenario.js';
-import { actionOrder, perform, type RunState } from './actions.js';
+import { byKind } from '../scenario/action-kinds.js';
+import { perform, type RunState } from './actions.js';
 import { describeReading, readingOf, trueValue, twelveDigits } from './test-kit.js';
 
 /** A rule that has turned round at so many readings in a row chatters: its two levels are nearer than what it does between two readings. */
@@ -118,7 +119,7 @@ export function openControls(bench: RunState, temperature: ArrayLike<number>): (
       if (trouble !== undefined) ledger.say(time, 'rule', rule.vessel, trouble);
       return decision.actions;
     });
-    const sorted = [...actions].sort((a, b) => actionOrder.indexOf(a.kind) - actionOrder.indexOf(b.kind));
+    const sorted = [...actions].sort(byKind);
     for (const action of sorted) perform(bench, action, time);
     return sorted.length > 0;
   };

@@ -4,7 +4,8 @@ import { openRates, type Rates } from '../model/rates.js';
 import type { Ending, Integrator, Tolerance } from '../solve/contract.js';
 import { integrators, type IntegratorName } from '../solve/integrators.js';
 import { openCropClock } from './crop-clock.js';
-import { clearBatch, actionOrder, grams, perform, plantBatch, type RunState } from './actions.js';
+import { byKind } from '../scenario/action-kinds.js';
+import { clearBatch, grams, perform, plantBatch, type RunState } from './actions.js';
 import { conditionsAt, readDay, type Day } from './forcing.js';
 import { openHydraulics, type WaterEvent } from './hydraulics.js';
 import { openOperation } from './operation.js';
@@ -98,14 +99,7 @@ export function simulateWith(
   const vapour = streams.flatMap(({ kind }, s) =>
     kind === 'evaporation' || kind === 'transpiration' ? [s] : [],
   );
-  const actions = [...scenario.actions]
-    .map((action, order) => ({ ...action, order }))
-    .sort(
-      (a, b) =>
-        a.at - b.at ||
-        actionOrder.indexOf(a.action.kind) - actionOrder.indexOf(b.action.kind) ||
-        a.order - b.order,
-    );
+  const actions = [...scenario.actions].sort((a, b) => a.at - b.at || byKind(a.action, b.action));
   let nextAction = 0;
   const times = outputTimes(scenario.days, scenario.every);
 

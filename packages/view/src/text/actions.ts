@@ -15,7 +15,5 @@ export function actionPhrase({ action, every }: RepeatedAction): string {
       const much = action.volume === undefined ? percent(action.share ?? 0) : litres(action.volume);
       return `${much} of ${action.vessel} changed for ${action.water} ${often}`;
     }
-    default:
-      return `${action.kind} ${often}`;
   }
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { actionOrder } from '../../../../packages/core/src/run/actions.js';
+import { actionOrder } from '../../../../packages/core/src/scenario/action-kinds.js';
 import type { TimedAction, Action } from '../../../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../../../packages/core/src/run/run.js';
 import { amountOf, doneRun, lastOf } from '../../../support/run-of.js';

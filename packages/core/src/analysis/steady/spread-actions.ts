@@ -1,13 +1,14 @@
 // Reads numbers as: steady state
 import { waterComponents } from '../../processes/components.js';
-import { waterState, type Layout } from '../../model/layout.js';
-import type { Parameters } from '../../library/parameters.js';
+import { waterState } from '../../model/layout.js';
+import type { Model } from '../../model/model.js';
 import { concentrationsOf } from '../../run/ledger.js';
+import { type ActionOf, isSpreadable, type SpreadableAction } from '../../scenario/action-kinds.js';
 import type { TimedAction, Action, Scenario } from '../../scenario/scenario.js';
 
 /** An action that is done again and again, `every` so many days. */
 export interface RepeatedAction {
-  readonly action: Action;
+  readonly action: SpreadableAction;
   readonly every: number;
 }
 
@@ -25,8 +26,6 @@ export interface EvenTerm {
   readonly gain: number;
   readonly loss: number;
 }
-
-const spreadable: ReadonlySet<Action['kind']> = new Set(['dose', 'drain-solids', 'change-water']);
 
 /** Days between like actions, where there are at least two at equal distances that go on to the end of the run. */
 function interval(actions: readonly TimedAction[], days: number): number | undefined {
@@ -49,9 +48,9 @@ export function spreadActions(scenario: Scenario): SpreadActions {
   const leftOut = new Set<Action['kind']>();
   for (const actions of like.values()) {
     const { action } = actions[0];
-    const every = spreadable.has(action.kind) ? interval(actions, scenario.days) : undefined;
-    if (every === undefined) leftOut.add(action.kind);
-    else spread.push({ action, every });
+    const every = interval(actions, scenario.days);
+    if (every !== undefined && isSpreadable(action)) spread.push({ action, every });
+    else leftOut.add(action.kind);
   }
   return { spread, leftOut: [...leftOut] };
 }
@@ -66,40 +65,48 @@ export function drainedWater(spread: readonly RepeatedAction[]): ReadonlyMap<str
   return drained;
 }
 
+type Spread<One extends SpreadableAction> = (
+  action: One,
+  every: number,
+  model: Pick<Model, 'layout' | 'scenario' | 'parameters'>,
+) => readonly EvenTerm[];
+
+/** What an action of each kind that can be spread does per day when it is done `every` so many days. */
+const spreads: { readonly [Kind in SpreadableAction['kind']]: Spread<ActionOf<Kind>> } = {
+  dose: ({ vessel, product, mass }, every, { layout, parameters }) =>
+    (['tan', 'alkalinity', 'carbon', 'chloride'] as const).map((component) => ({
+      state: waterState(layout.vessels.indexOf(vessel), component),
+      gain: (mass * parameters.value(`dose.${product}.${component}`)) / every,
+      loss: 0,
+    })),
+  'drain-solids': ({ vessel, share }, every, { layout }) => {
+    const state = layout.settled[layout.vessels.indexOf(vessel)];
+    const loss = (2 * share) / (every * (2 - share));
+    return state < 0 ? [] : [{ state, gain: 0, loss }];
+  },
+  'change-water': (action, every, { layout, scenario }) => {
+    const vessel = layout.vessels.indexOf(action.vessel);
+    const there = scenario.vessels[vessel].volume;
+    const perDay = Math.min(there, action.volume ?? (action.share ?? 0) * there) / every;
+    const water = scenario.waters.find(({ name }) => name === action.water);
+    if (water === undefined) throw new RangeError(`no water named ${action.water}`);
+    return concentrationsOf(water).map((concentration, c) => ({
+      state: waterState(vessel, waterComponents[c]),
+      gain: concentration * perDay,
+      loss: perDay / there,
+    }));
+  },
+};
+
 /**
  * What repeated actions do per day to the states. A share s drained every P days is spread as a loss of
  * 2 s / (P (2 - s)) a day: with a steady inflow the mean of what lies there is then the same.
  */
 export function evenTerms(
   spread: readonly RepeatedAction[],
-  { layout, scenario, parameters }: { layout: Layout; scenario: Scenario; parameters: Parameters },
+  model: Pick<Model, 'layout' | 'scenario' | 'parameters'>,
 ): readonly EvenTerm[] {
-  return spread.flatMap(({ action, every }): EvenTerm[] => {
-    if (action.kind === 'dose') {
-      const vessel = layout.vessels.indexOf(action.vessel);
-      return (['tan', 'alkalinity', 'carbon', 'chloride'] as const).map((component) => ({
-        state: waterState(vessel, component),
-        gain: (action.mass * parameters.value(`dose.${action.product}.${component}`)) / every,
-        loss: 0,
-      }));
-    }
-    if (action.kind === 'drain-solids') {
-      const state = layout.settled[layout.vessels.indexOf(action.vessel)];
-      const loss = (2 * action.share) / (every * (2 - action.share));
-      return state < 0 ? [] : [{ state, gain: 0, loss }];
-    }
-    if (action.kind === 'change-water') {
-      const vessel = layout.vessels.indexOf(action.vessel);
-      const there = scenario.vessels[vessel].volume;
-      const perDay = Math.min(there, action.volume ?? (action.share ?? 0) * there) / every;
-      const water = scenario.waters.find(({ name }) => name === action.water);
-      if (water === undefined) throw new RangeError(`no water named ${action.water}`);
-      return concentrationsOf(water).map((concentration, c) => ({
-        state: waterState(vessel, waterComponents[c]),
-        gain: concentration * perDay,
-        loss: perDay / there,
-      }));
-    }
-    throw new RangeError(`${action.kind} is not spread`);
-  });
+  return spread.flatMap(({ action, every }) =>
+    (spreads[action.kind] as Spread<SpreadableAction>)(action, every, model),
+  );
 }

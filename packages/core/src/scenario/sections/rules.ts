@@ -4,8 +4,9 @@ import { kindComplaint } from '../file/complaint.js';
 import { compact, type Reader } from '../file/reader.js';
 import type { Path } from '../file/tree.js';
 import { choice, count, described, positive, type Reads, section, word } from '../file/values.js';
+import { isSetting } from '../action-kinds.js';
 import { measurables } from '../measurables.js';
-import type { Action, Measurable, Rule, TestKit } from '../scenario.js';
+import type { Measurable, Rule, TestKit } from '../scenario.js';
 import { actionSchema } from './action-schema.js';
 import type { Cast } from './action-verbs.js';
 import { readAction } from './actions.js';
@@ -85,9 +86,6 @@ const dimensions: Readonly<Record<Measurable, Dimension | 'pH'>> = {
   chloride: 'concentration',
   volume: 'volume',
 };
-
-/** Kinds of action that leave a setting behind: doing them again changes nothing. */
-const settings: ReadonlySet<Action['kind']> = new Set(['source-water', 'top-up', 'feed', 'aeration', 'pump']);
 
 /** A level of a quantity in its internal unit; undefined (and a fault) where it is none. */
 function readLevel(reader: Reader, path: Path, written: Written, read: Measurable): number | undefined {
@@ -193,7 +191,7 @@ function readRule(reader: Reader, path: Path, cast: Cast): Rule | undefined {
   const pair = readAction(given.do, reader, [...path, 'do'], cast);
   const undo = given.undo === undefined ? undefined : readAction(given.undo, reader, [...path, 'undo'], cast);
   if (pair === undefined) return undefined;
-  const sets = pair.doing.every(({ kind }) => settings.has(kind));
+  const sets = pair.doing.every(isSetting);
   const ends = when.until !== undefined || wait !== undefined || most !== undefined;
   if (!sets && given.undo === undefined && !ends) {
     reader.fault(path, 'a rule that could fire for ever', {
