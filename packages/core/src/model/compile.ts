@@ -1,18 +1,15 @@
 import type { Parameters } from '../library/parameters.js';
 import { processes } from '../processes/index.js';
-import type { Process } from '../processes/process.js';
-import type { Feed, Scenario } from '../scenario/scenario.js';
-import { checkAtDraws } from './stoichiometry.js';
-import { checkClosure } from './stoichiometry.js';
-import { unitOf, waterComponents } from '../processes/components.js';
+import type { Scenario } from '../scenario/scenario.js';
 import type { Values } from '../library/values.js';
-import { contentOf, type Content } from '../processes/components.js';
-import { feedKey, readingsOf, type Instance } from './instance.js';
-import { layOut, waterState, type Layout } from './layout.js';
+import { contentOf, type Content, unitOf, waterComponents } from '../processes/components.js';
+import { readingsOf, type Instance } from './instance.js';
+import { layOut, stateOf, waterState, type Layout } from './layout.js';
 import type { Entry, Model, Row } from './model.js';
-import { scopeTo, type Subject } from './scope.js';
+import { scopeTo } from './scope.js';
+import { sitesOf, type Site } from './sites.js';
 import { packPattern, packRows } from '../solve/sparse-rows.js';
-import { closeRow, type ClosedTerm } from './stoichiometry.js';
+import { checkAtDraws, checkClosure, closeRow, type ClosedTerm } from './stoichiometry.js';
 import { layStreams, type Stream } from './streams.js';
 
 /** How a model is compiled. */
@@ -24,100 +21,13 @@ export interface CompileOptions {
   readonly closureDraws?: number;
 }
 
-interface Site {
-  readonly place: string;
-  readonly vessel: number;
-  readonly cohort: number;
-  readonly batch: number;
-  readonly feed?: string;
-  readonly subject: Subject;
-}
-
-/** Places at which a process works. */
-function sitesOf(process: Process, scenario: Scenario, layout: Layout): readonly Site[] {
-  const vessel = (vessel: number): Site => ({
-    place: layout.vessels[vessel],
-    vessel,
-    cohort: -1,
-    batch: -1,
-    subject: {},
-  });
-  const vessels = layout.vessels.map((_, vessel) => vessel);
-  switch (process.place) {
-    case 'water':
-      return vessels.map(vessel);
-    case 'surface':
-      return vessels.filter((vessel) => layout.aob[vessel] >= 0).map(vessel);
-    case 'floor':
-      return vessels
-        .filter((vessel) => layout.settled[vessel] >= 0)
-        .filter((vessel) => process.id !== 'capture' || scenario.vessels[vessel].capture > 0)
-        .filter((vessel) => process.id !== 'settling' || scenario.vessels[vessel].floor > 0)
-        .map(vessel);
-    case 'cohort':
-      return scenario.cohorts.flatMap((cohort, index) => {
-        const site = { place: cohort.name, vessel: layout.fish[index].vessel, cohort: index, batch: -1 };
-        if (!usesFeed(process)) return [{ ...site, subject: { species: cohort.species } }];
-        const feeds = feedsOf(scenario, cohort.name);
-        return feeds.map((feed) => ({
-          ...site,
-          place: feeds.length === 1 ? cohort.name : `${cohort.name} (${feedKey(feed)})`,
-          feed: feedKey(feed),
-          subject: { species: cohort.species, feed },
-        }));
-      });
-    case 'batch':
-      return layout.batches.map((batch, index) => ({
-        place: batch.name,
-        vessel: batch.vessel,
-        cohort: -1,
-        batch: index,
-        subject: { crop: scenario.plantings[batch.planting].crop },
-      }));
-  }
-}
-
-/** Whether the row of a process depends on the feed given. */
-function usesFeed(process: Process): boolean {
-  return process.id === 'feeding' || process.id === 'uneaten-feed';
-}
-
-/** Every feed that a cohort gets in the course of a scenario. */
-function feedsOf(scenario: Scenario, cohort: string): readonly Feed[] {
-  const feeds = new Map<string, Feed>();
-  for (const { name, feed } of scenario.cohorts) if (name === cohort) feeds.set(feedKey(feed), feed);
-  const byRules = scenario.rules.flatMap(({ doing, undoing }) => [...doing, ...undoing]);
-  for (const action of [...scenario.actions.map((timed) => timed.action), ...byRules]) {
-    if (action.kind === 'feed' && action.cohort === cohort && action.feed)
-      feeds.set(feedKey(action.feed), action.feed);
-  }
-  return [...feeds.values()];
-}
-
-/** State of a component at a site, by its place in the layout. */
-function stateAt(term: ClosedTerm, site: Site, layout: Layout): number {
-  if (term.outside !== undefined) return -1;
-  switch (term.component) {
-    case 'aob':
-      return layout.aob[site.vessel];
-    case 'nob':
-      return layout.nob[site.vessel];
-    case 'settled':
-      return layout.settled[site.vessel];
-    case 'fish-mass':
-      return layout.fish[site.cohort].mass;
-    case 'fish-number':
-      return layout.fish[site.cohort].number;
-    case 'crop-mass':
-      return layout.batches[site.batch].mass;
-    case 'crop-nitrogen':
-      return layout.batches[site.batch].nitrogen;
-    default: {
-      const component = waterComponents.find((name) => name === term.component);
-      if (component === undefined) throw new RangeError(`${term.component} must name an account outside`);
-      return waterState(site.vessel, component);
-    }
-  }
+/** State of a component at a site. */
+function stateAt({ component, outside }: ClosedTerm, site: Site, layout: Layout): number {
+  if (outside !== undefined) return -1;
+  const state = stateOf(layout, site, component);
+  if (state === undefined) throw new RangeError(`${component} must name an account outside`);
+  if (state < 0) throw new RangeError(`${component} has no place in ${layout.vessels[site.vessel]}`);
+  return state;
 }
 
 /** The eight rows of a stream that carries what is dissolved. */

@@ -1,5 +1,10 @@
 import { batchName, type Scenario } from '../scenario/scenario.js';
-import { waterComponents, type Component, type WaterComponent } from '../processes/components.js';
+import {
+  waterComponents,
+  type Component,
+  type FixedComponent,
+  type WaterComponent,
+} from '../processes/components.js';
 
 /** One state: what it counts and where. */
 export interface State {
@@ -42,6 +47,37 @@ export interface Layout {
 /** Index of a water component of a vessel. */
 export function waterState(vessel: number, component: WaterComponent): number {
   return vessel * waterComponents.length + waterComponents.indexOf(component);
+}
+
+/** A place in a layout, by index: its `vessel`, and the `cohort` or the `batch` that it is, or -1. */
+export interface PlaceIndex {
+  readonly vessel: number;
+  readonly cohort: number;
+  readonly batch: number;
+}
+
+/** Index of a component at a place: -1 where its vessel has none, undefined for what is held nowhere. */
+export function stateOf(layout: Layout, place: PlaceIndex, component: string): number | undefined {
+  switch (component as FixedComponent) {
+    case 'aob':
+      return layout.aob[place.vessel];
+    case 'nob':
+      return layout.nob[place.vessel];
+    case 'settled':
+      return layout.settled[place.vessel];
+    case 'fish-mass':
+      return layout.fish[place.cohort].mass;
+    case 'fish-number':
+      return layout.fish[place.cohort].number;
+    case 'crop-mass':
+      return layout.batches[place.batch].mass;
+    case 'crop-nitrogen':
+      return layout.batches[place.batch].nitrogen;
+    default: {
+      const water = waterComponents.find((name) => name === component);
+      return water && waterState(place.vessel, water);
+    }
+  }
 }
 
 /** Gives every state of a scenario its place in y. */

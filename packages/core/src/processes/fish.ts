@@ -1,9 +1,24 @@
 import type { Values } from '../library/values.js';
-import { feedingKernel, uneatenKernel } from './kernels/feeding.js';
 import { firstOrder, proportional } from './kernels/first-order.js';
+import type { Kernel } from './kernels/kernel.js';
 import { arrhenius, monod, monodSlope } from './kernels/rate-terms.js';
 import { mineralised } from './kernels/mineral.js';
 import type { Process } from './process.js';
+
+/** Feed eaten at every place: coefficients and variables as in `feeding`. */
+const feedingKernel: Kernel = {
+  rates: ([{ count, row, at, k }], v, r) => {
+    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += 3) {
+      r[row + i] = (k[o] + k[o + 1] * v[at[n + 1]]) * monod(v[at[n]], k[o + 2]);
+    }
+  },
+  partials: ([{ count, at, k, d }], v) => {
+    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += 3) {
+      d[n] = (k[o] + k[o + 1] * v[at[n + 1]]) * monodSlope(v[at[n]], k[o + 2]);
+      d[n + 1] = k[o + 1] * monod(v[at[n]], k[o + 2]);
+    }
+  },
+};
 
 /**
  * Feed eaten, per g: growth, faeces, and the rest excreted as TAN (NH4+ with HCO3-) and respired;
@@ -15,6 +30,7 @@ export const feeding: Process = {
   id: 'feeding',
   title: 'feed eaten',
   place: 'cohort',
+  perFeed: true,
   unit: 'g feed',
   basis: 'whole',
   reads: ['oxygen', 'fish-mass'],
@@ -48,6 +64,22 @@ export const feeding: Process = {
   kernel: feedingKernel,
 };
 
+/** Feed not eaten at every place: coefficients and variables as in `uneatenFeed`. */
+const uneatenKernel: Kernel = {
+  rates: ([{ count, row, at, k }], v, r) => {
+    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += 4) {
+      const eaten = k[o + 2] * monod(v[at[n]], k[o + 3]);
+      r[row + i] = (k[o] + k[o + 1] * v[at[n + 1]]) * (1 - eaten);
+    }
+  },
+  partials: ([{ count, at, k, d }], v) => {
+    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += 4) {
+      d[n] = -(k[o] + k[o + 1] * v[at[n + 1]]) * k[o + 2] * monodSlope(v[at[n]], k[o + 3]);
+      d[n + 1] = k[o + 1] * (1 - k[o + 2] * monod(v[at[n]], k[o + 3]));
+    }
+  },
+};
+
 /**
  * Feed not eaten, per g: breaks up into suspended solids of the same oxygen demand; nitrogen beyond
  * that of solids leaches as TAN, by closure.
@@ -56,6 +88,7 @@ export const uneatenFeed: Process = {
   id: 'uneaten-feed',
   title: 'feed not eaten',
   place: 'cohort',
+  perFeed: true,
   unit: 'g feed',
   basis: 'whole',
   reads: ['oxygen', 'fish-mass'],

@@ -29,12 +29,8 @@ export interface Term {
   readonly outside?: Account;
 }
 
-/** What holds at a place during a segment of constant forcing. Only what the kind of place has is set. */
-export interface Conditions {
-  /** Water temperature, degC. */
-  readonly temperature: number;
-  /** Air temperature for crops, degC. */
-  readonly air: number;
+/** What a vessel is built as, whatever happens in it. */
+export interface VesselForm {
   /** Volume at the standpipe, m3. */
   readonly volume: number;
   /** Wetted surface for biofilm, m2. */
@@ -45,6 +41,14 @@ export interface Conditions {
   readonly floor: number;
   /** Share of incoming solids caught. */
   readonly capture: number;
+}
+
+/** What holds at a place during a segment of constant forcing. Only what the kind of place has is set. */
+export interface Conditions extends VesselForm {
+  /** Water temperature, degC. */
+  readonly temperature: number;
+  /** Air temperature for crops, degC. */
+  readonly air: number;
   /** Aeration now, kLa at 20 degC, d-1. */
   readonly aeration: number;
   /** Water that flows through, m3 d-1. */
@@ -72,6 +76,10 @@ export interface Process {
   readonly id: string;
   readonly title: string;
   readonly place: PlaceKind;
+  /** Which places of that kind it works at, by the vessel; absent: all. */
+  readonly where?: (vessel: VesselForm) => boolean;
+  /** Whether its row depends on the feed given (`feed.*`): a cohort then has a row for each feed that it gets. */
+  readonly perFeed?: true;
   /** Unit of the extent; the rate is that per day. */
   readonly unit: string;
   /** `volume`: the rate is per m3 of water; `whole`: for the place as a whole. */

@@ -1,5 +1,5 @@
-import { denitrificationKernel } from './kernels/denitrification.js';
 import { firstOrder, proportional } from './kernels/first-order.js';
+import type { Kernel } from './kernels/kernel.js';
 import { arrhenius, monod, monodSlope } from './kernels/rate-terms.js';
 import { mineralised } from './kernels/mineral.js';
 import type { Process } from './process.js';
@@ -36,6 +36,26 @@ export const sludgeMineralisation: Process = {
     values.value('solids.k-oxygen'),
   ],
   ...firstOrder,
+};
+
+/** Denitrification at every place: coefficients and variables as in `denitrification`. */
+const denitrificationKernel: Kernel = {
+  rates: ([{ count, row, at, k }], v, r) => {
+    for (let i = 0, n = 0, o = 0; i < count; i++, n += 3, o += 4) {
+      const anoxic = 1 - k[o + 1] * monod(v[at[n]], k[o + 2]);
+      r[row + i] = k[o] * anoxic * monod(v[at[n + 1]], k[o + 3]) * v[at[n + 2]];
+    }
+  },
+  partials: ([{ count, at, k, d }], v) => {
+    for (let i = 0, n = 0, o = 0; i < count; i++, n += 3, o += 4) {
+      const settled = v[at[n + 2]];
+      const anoxic = 1 - k[o + 1] * monod(v[at[n]], k[o + 2]);
+      const nitrate = monod(v[at[n + 1]], k[o + 3]);
+      d[n] = -k[o] * k[o + 1] * monodSlope(v[at[n]], k[o + 2]) * nitrate * settled;
+      d[n + 1] = k[o] * anoxic * monodSlope(v[at[n + 1]], k[o + 3]) * settled;
+      d[n + 2] = k[o] * anoxic * nitrate;
+    }
+  },
 };
 
 /**
@@ -88,6 +108,7 @@ export const settling: Process = {
   id: 'settling',
   title: 'settling of solids',
   place: 'floor',
+  where: ({ floor }) => floor > 0,
   unit: 'g dry',
   basis: 'whole',
   reads: ['solids'],
@@ -107,6 +128,7 @@ export const capture: Process = {
   id: 'capture',
   title: 'capture of solids from the flow',
   place: 'floor',
+  where: (vessel) => vessel.capture > 0,
   unit: 'g dry',
   basis: 'whole',
   throughFlow: true,

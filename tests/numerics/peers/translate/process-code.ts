@@ -67,8 +67,10 @@ function membersOf(source: Source, value: ts.Expression, bound: Bound): Members 
     }
     return members;
   }
-  if (ts.isIdentifier(value)) {
-    const declaration = declarationOf(checker, value);
+  // A constant of the module, or of a module imported whole.
+  const name = ts.isPropertyAccessExpression(value) ? value.name : value;
+  if (ts.isIdentifier(name)) {
+    const declaration = declarationOf(checker, name);
     if (!ts.isVariableDeclaration(declaration) || declaration.initializer === undefined) {
       throw new NotTranslated(value, 'not a constant');
     }

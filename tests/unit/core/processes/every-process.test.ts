@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { createParameters } from '../../../../packages/core/src/library/parameters.js';
 import { createRandom } from '../../../../packages/core/src/base/random.js';
@@ -9,7 +9,7 @@ import { processes } from '../../../../packages/core/src/processes/index.js';
 import type { Process } from '../../../../packages/core/src/processes/process.js';
 import { drawnConditions, drawnPoint, drawnValues } from '../../../support/process-points.js';
 
-const folder = new URL('../../../../packages/core/src/processes/', import.meta.url);
+const source = new URL('../../../../packages/core/src/', import.meta.url);
 const DRAWS = 40;
 const places = (process: Process): number[] => process.reads.map((_, m) => m);
 
@@ -41,13 +41,38 @@ function worstPartial(process: Process, seed: number, near: number): number {
   return worst;
 }
 
+const isProcess = (value: unknown): value is Process =>
+  typeof value === 'object' && value !== null && 'stoichiometry' in value;
+
+/** Files of a folder below the source of the library, by their path there. */
+const sourceFiles = (below: string): readonly string[] =>
+  readdirSync(new URL(below, source), { recursive: true })
+    .map((file) => `${below}${String(file)}`)
+    .filter((file) => file.endsWith('.ts'));
+
 describe('the list of processes', () => {
-  it('holds every file of its folder under its own name', () => {
-    const files = readdirSync(folder)
-      .filter((file) => file.endsWith('.ts'))
-      .map((file) => file.slice(0, -3))
-      .filter((name) => name !== 'index' && name !== 'process');
-    expect(processes.map(({ id }) => id).sort()).toEqual(files.sort());
+  it('holds every process that a file of its folder exports, once', async () => {
+    const files = sourceFiles('processes/').filter((file) => file !== 'processes/index.ts');
+    const modules = await Promise.all(
+      files.map(async (file) => (await import(new URL(file, source).href)) as Record<string, unknown>),
+    );
+    const exported = modules.flatMap((module) => Object.values(module).filter(isProcess));
+    const idsOf = (list: readonly Process[]): readonly string[] => list.map(({ id }) => id).sort();
+    expect(idsOf(processes)).toEqual(idsOf(exported));
+    expect(new Set(idsOf(processes)).size).toBe(processes.length);
+  });
+
+  it('is known by no id but in the file of each process', () => {
+    // A key of a vessel in the system file has the word of a process.
+    const others = new Map([['capture', ['scenario/sections/vessels.ts']]]);
+    const files = sourceFiles('').filter((file) => !file.endsWith('.generated.ts'));
+    const texts = new Map(files.map((file) => [file, readFileSync(new URL(file, source), 'utf8')]));
+    for (const { id } of processes) {
+      const naming = files.filter((file) => texts.get(file)?.includes(`'${id}'`));
+      const [own, ...rest] = naming;
+      expect(own).toMatch(/^processes\/[a-z]+\.ts$/);
+      expect(rest, id).toEqual(others.get(id) ?? []);
+    }
   });
 });
 
@@ -76,6 +101,24 @@ describe.each(processes.map((process) => [process.id, process] as const))('%s', 
       checkClosure(process, draws);
     }).not.toThrow();
     expect(closeRow(process, draws[0]).every(({ coefficient }) => Number.isFinite(coefficient))).toBe(true);
+  });
+
+  it('says whether the feed given decides its row, and the flow through its coefficients', () => {
+    const random = createRandom(17);
+    const values = drawnValues(random);
+    const read: string[] = [];
+    process.stoichiometry({
+      value: (id) => {
+        read.push(id);
+        return values.value(id);
+      },
+    });
+    expect(read.some((id) => id.startsWith('feed.'))).toBe(process.perFeed ?? false);
+    const conditions = drawnConditions(random);
+    const [slow, fast] = [1, 2].map((times) =>
+      process.coefficients(values, { ...conditions, inflow: conditions.inflow * times }),
+    );
+    expect(slow.some((coefficient, i) => coefficient !== fast[i])).toBe(process.throughFlow ?? false);
   });
 
   it('reads only numbers that the tables hold, for every species, crop and feed', () => {

@@ -1,7 +1,7 @@
 // Reads numbers as: why a size differs from handbooks
 import { waterState } from '../../model/layout.js';
 import { scopeTo } from '../../model/scope.js';
-import type { waterComponents } from '../../processes/components.js';
+import type { Component, WaterComponent } from '../../processes/components.js';
 import { waterChemistry } from '../../model/water-chemistry.js';
 import { arrhenius, bell, monod, reserve } from '../../processes/kernels/rate-terms.js';
 import type { Run, Sample } from '../../run/run.js';
@@ -40,32 +40,45 @@ function ratesOf(
   return { whole, mean: whole / samples[samples.length - 1].time, most: Math.max(...steps) };
 }
 
-/** Rows that move TAN, other than by water between vessels, with how much of it per unit. */
-function tanRows(run: Run): readonly { row: number; times: number; process: string; place: string }[] {
+/** A row that moves TAN, with how much of it per unit and what else it makes. */
+interface TanRow {
+  readonly row: number;
+  readonly times: number;
+  readonly process: string;
+  readonly place: string;
+  readonly makes: readonly Component[];
+}
+
+/** Rows that move TAN, other than by water between vessels. */
+function tanRows(run: Run): readonly TanRow[] {
   return run.model.rows.flatMap(({ process, place, entries }, row) => {
     const times = sum(
       entries
         .filter(({ component, state }) => component === 'tan' && state >= 0)
         .map(({ coefficient }) => coefficient),
     );
-    return times === 0 ? [] : [{ row, times, process, place }];
+    const makes = entries.filter(({ coefficient }) => coefficient > 0).map(({ component }) => component);
+    return times === 0 ? [] : [{ row, times, process, place, makes }];
   });
 }
 
-const fateNames: Readonly<Record<string, string>> = {
-  'tan-uptake': 'taken up by crops',
-  'ammonia-loss': 'lost to air',
-  transport: 'carried out with water',
-};
+const oxidises = ({ makes }: TanRow): boolean => makes.includes('nitrite');
+
+/** Where the TAN that a row uses up goes, by what it is made into. */
+function fateOf(row: TanRow): string {
+  if (oxidises(row)) return `oxidised in ${row.place}`;
+  if (row.makes.includes('crop-nitrogen')) return 'taken up by crops';
+  if (row.makes.includes('ammonia-gas')) return 'lost to air';
+  return row.process === 'transport' ? 'carried out with water' : row.process;
+}
 
 function wentTo(run: Run): SizeReasons['went'] {
   const amounts = new Map<string, number>();
-  for (const { row, times, process, place } of tanRows(run)) {
-    if (times >= 0) continue;
-    const to = process.startsWith('ammonia-oxidation')
-      ? `oxidised in ${place}`
-      : (fateNames[process] ?? process);
-    amounts.set(to, (amounts.get(to) ?? 0) + ratesOf(run, [{ row, times: -times }]).whole);
+  for (const each of tanRows(run)) {
+    if (each.times >= 0) continue;
+    const to = fateOf(each);
+    const { whole } = ratesOf(run, [{ row: each.row, times: -each.times }]);
+    amounts.set(to, (amounts.get(to) ?? 0) + whole);
   }
   const whole = sum(amounts.values());
   return [...amounts]
@@ -88,7 +101,7 @@ function meanOf(
 
 function factorsIn(run: Run, vessels: readonly number[]): SizeReasons['factors'] {
   const values = scopeTo(run.model.parameters, {});
-  const water = (component: (typeof waterComponents)[number]): number =>
+  const water = (component: WaterComponent): number =>
     meanOf(run, vessels, ({ y, volume }, vessel) => y[waterState(vessel, component)] / volume[vessel]);
   const tan = water('tan');
   const oxygen = water('oxygen');
@@ -135,7 +148,7 @@ export function sizeReasons(run: Run, vessels: readonly number[]): SizeReasons {
   const oxidised = ratesOf(
     run,
     rows
-      .filter(({ process, place }) => process.startsWith('ammonia-oxidation') && places.has(place))
+      .filter((row) => row.times < 0 && oxidises(row) && places.has(row.place))
       .map(({ row, times }) => ({ row, times: -times / surface })),
   );
   const room = parameters.value('biofilm.capacity') * surface;

@@ -1,0 +1,68 @@
+import type { Process } from '../processes/process.js';
+import type { Feed, Scenario } from '../scenario/scenario.js';
+import { feedKey } from './instance.js';
+import type { Layout, PlaceIndex } from './layout.js';
+import type { Subject } from './scope.js';
+
+/** A place at which a process works. */
+export interface Site extends PlaceIndex {
+  readonly place: string;
+  /** Feed for which the row holds (`feedKey`). */
+  readonly feed?: string;
+  readonly subject: Subject;
+}
+
+/** Places at which a process works: those of its kind that its own rule (`where`) lets it work at. */
+export function sitesOf(process: Process, scenario: Scenario, layout: Layout): readonly Site[] {
+  const all = kindOf(process, scenario, layout);
+  const { where } = process;
+  return where === undefined ? all : all.filter(({ vessel }) => where(scenario.vessels[vessel]));
+}
+
+/** All places of the kind that a process works at. */
+function kindOf(process: Process, scenario: Scenario, layout: Layout): readonly Site[] {
+  const inVessels = (has: (vessel: number) => boolean): readonly Site[] =>
+    layout.vessels.flatMap((place, vessel) =>
+      has(vessel) ? [{ place, vessel, cohort: -1, batch: -1, subject: {} }] : [],
+    );
+  switch (process.place) {
+    case 'water':
+      return inVessels(() => true);
+    case 'surface':
+      return inVessels((vessel) => layout.aob[vessel] >= 0);
+    case 'floor':
+      return inVessels((vessel) => layout.settled[vessel] >= 0);
+    case 'cohort':
+      return scenario.cohorts.flatMap((cohort, index) => {
+        const site = { place: cohort.name, vessel: layout.fish[index].vessel, cohort: index, batch: -1 };
+        if (process.perFeed === undefined) return [{ ...site, subject: { species: cohort.species } }];
+        const feeds = feedsOf(scenario, cohort.name);
+        return feeds.map((feed) => ({
+          ...site,
+          place: feeds.length === 1 ? cohort.name : `${cohort.name} (${feedKey(feed)})`,
+          feed: feedKey(feed),
+          subject: { species: cohort.species, feed },
+        }));
+      });
+    case 'batch':
+      return layout.batches.map((batch, index) => ({
+        place: batch.name,
+        vessel: batch.vessel,
+        cohort: -1,
+        batch: index,
+        subject: { crop: scenario.plantings[batch.planting].crop },
+      }));
+  }
+}
+
+/** Every feed that a cohort gets in the course of a scenario. */
+function feedsOf(scenario: Scenario, cohort: string): readonly Feed[] {
+  const feeds = new Map<string, Feed>();
+  for (const { name, feed } of scenario.cohorts) if (name === cohort) feeds.set(feedKey(feed), feed);
+  const byRules = scenario.rules.flatMap(({ doing, undoing }) => [...doing, ...undoing]);
+  for (const action of [...scenario.actions.map((timed) => timed.action), ...byRules]) {
+    if (action.kind === 'feed' && action.cohort === cohort && action.feed)
+      feeds.set(feedKey(action.feed), action.feed);
+  }
+  return [...feeds.values()];
+}
