@@ -1,11 +1,11 @@
 import type { Bands, LimitOdds } from '@leat/core';
-import type { KeptEnsemble } from '../../../packages/cli/src/files/ensemble-document.js';
-import type { ToldRun } from '../../../packages/cli/src/report/told-run.js';
+import type { SavedEnsemble } from '../../../packages/cli/src/files/saved-ensemble.js';
+import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
 
 const drawn = ['tan', 'nitrite', 'nitrate', 'pH'];
 
 /** An ensemble about a run, made up for the test: so many percent to both sides of each value. */
-export function banded({ account }: ToldRun): KeptEnsemble['result'] {
+export function banded({ account }: RunSummary): SavedEnsemble['result'] {
   const series = account.series.filter(({ name }) => drawn.some((each) => name === `${each}@tank-1`));
   const scaled = (values: ArrayLike<number>, factor: number): Float64Array =>
     Float64Array.from(values, (value) => value * factor);

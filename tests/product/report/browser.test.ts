@@ -9,7 +9,7 @@ import { reportPage } from '../../../packages/cli/src/report/page.js';
 import { folderWith } from '../commands/leat.js';
 import { drawnAround } from './drawn-around.js';
 import { nasty, saying } from './nasty.js';
-import { toldOf, toldOver } from './told.js';
+import { summaryOf, summaryOver } from './summarized.js';
 
 /** What axe says of a page. */
 interface Findings {
@@ -42,9 +42,9 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
   beforeAll(async () => {
     const names = ['glasshouse', 'double-stock', 'bare-beds'];
     const told = [
-      await toldOf(names[0], 'A', 365),
-      await toldOf(names[1], 'B', 365),
-      await toldOf(names[2], 'C', 365),
+      await summaryOf(names[0], 'A', 365),
+      await summaryOf(names[1], 'B', 365),
+      await summaryOf(names[2], 'C', 365),
     ];
     const sure = told.map((run, i) => ({ ...run, ensemble: drawnAround(names[i], 365, 6) }));
     const html = {
@@ -101,7 +101,7 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
 
   it.each(nasty)('reads as text what a document says: %s', async (text) => {
     const file = join(folder, 'nasty.html');
-    writeFileSync(file, reportPage([saying(text, await toldOver('title: Plain\n'))]));
+    writeFileSync(file, reportPage([saying(text, await summaryOver('title: Plain\n'))]));
     const page = await opened().newPage();
     await page.goto(pathToFileURL(file).href);
     expect(await page.title()).toBe(`${text} - Leat`);

@@ -5,15 +5,15 @@ import { newDocument } from '../../../packages/cli/src/files/new-document.js';
 import { reportPage } from '../../../packages/cli/src/report/page.js';
 import { banded } from './banded.js';
 import { ensembleSaying, nasty, saying } from './nasty.js';
-import { toldOver } from './told.js';
+import { summaryOver } from './summarized.js';
 
 const elements = (html: string): number => parseHTML(html).document.querySelectorAll('*').length;
 
 describe('what comes from files', () => {
   it.each(nasty)('stands as text in a report: %s', async (text) => {
     const yaml = `title: ${JSON.stringify(text)}\nnote: ${JSON.stringify(text)}\n`;
-    const told = await toldOver(yaml);
-    const harmless = await toldOver('title: "plain"\nnote: "plain"\n');
+    const told = await summaryOver(yaml);
+    const harmless = await summaryOver('title: "plain"\nnote: "plain"\n');
     const named = { ...told, file: text };
     for (const [page, plain] of [
       [reportPage([named]), reportPage([{ ...harmless, file: 'plain' }])],
@@ -29,7 +29,7 @@ describe('what comes from files', () => {
   });
 
   it.each(nasty)('stands as text wherever a saved document may put it: %s', async (text) => {
-    const { document } = parseHTML(reportPage([saying(text, await toldOver('title: Plain\n'))]));
+    const { document } = parseHTML(reportPage([saying(text, await summaryOver('title: Plain\n'))]));
     expect(document.querySelectorAll('script, img, [onerror], [onload]')).toHaveLength(0);
     expect(document.querySelector('#events')?.textContent).toContain(text);
     expect(document.querySelector('#limits')?.textContent).toContain(text);
@@ -37,7 +37,7 @@ describe('what comes from files', () => {
   });
 
   it.each(nasty)('stands as text wherever the document of an ensemble may put it: %s', async (text) => {
-    const told = await toldOver('title: Plain\n');
+    const told = await summaryOver('title: Plain\n');
     const ensemble = banded(told);
     const page = reportPage([{ ...told, ensemble: ensembleSaying(text, ensemble) }]);
     const { document } = parseHTML(page);

@@ -1,5 +1,5 @@
-import type { KeptEnsemble } from '../../../packages/cli/src/files/ensemble-document.js';
-import type { ToldRun } from '../../../packages/cli/src/report/told-run.js';
+import type { SavedEnsemble } from '../../../packages/cli/src/files/saved-ensemble.js';
+import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
 
 /** Texts that would do something if they were read as markup. */
 export const nasty = [
@@ -11,7 +11,7 @@ export const nasty = [
 ];
 
 /** A run as a saved document may tell it, one text in every place that a document can put text. */
-export function saying(text: string, { account, budgets, manifest, sources }: ToldRun): ToldRun {
+export function saying(text: string, { account, budgets, manifest, sources }: RunSummary): RunSummary {
   const placed = (name: string): string => name.replace('@tank', `@${text}`);
   const named = account.series.map(({ name, unit, values }) => ({
     name: placed(name),
@@ -36,8 +36,8 @@ export function saying(text: string, { account, budgets, manifest, sources }: To
 /** An ensemble as its document may tell it, one text in every place that a document can put text. */
 export function ensembleSaying(
   text: string,
-  { series, limits, measures, conditions, ...rest }: KeptEnsemble['result'],
-): KeptEnsemble['result'] {
+  { series, limits, measures, conditions, ...rest }: SavedEnsemble['result'],
+): SavedEnsemble['result'] {
   const words = { text, unit: text };
   return {
     ...rest,

@@ -2,24 +2,24 @@ import { budgetOf, compareRuns, fatesOf, why } from '@leat/core';
 import { parseHTML } from 'linkedom';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { reportPage } from '../../../packages/cli/src/report/page.js';
-import type { ToldRun } from '../../../packages/cli/src/report/told-run.js';
+import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
 import { percent, shown } from '@leat/view/text';
 import { banded } from './banded.js';
-import { toldOf } from './told.js';
+import { summaryOf } from './summarized.js';
 
 const read = (html: string): Document => parseHTML(html).document;
 const textIn = (document: Document, selector: string): string =>
   (document.querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ');
 
-let told: readonly ToldRun[];
+let told: readonly RunSummary[];
 let one: string;
 let three: string;
 
 beforeAll(async () => {
   told = [
-    await toldOf('glasshouse', 'A', 60),
-    await toldOf('double-stock', 'B', 60),
-    await toldOf('bare-beds', 'C', 60),
+    await summaryOf('glasshouse', 'A', 60),
+    await summaryOf('double-stock', 'B', 60),
+    await summaryOf('bare-beds', 'C', 60),
   ];
   one = reportPage(told.slice(0, 1));
   three = reportPage(told);
@@ -232,7 +232,7 @@ describe('a report with an ensemble', () => {
 
 describe('a report with very wide bands', () => {
   /** Bands about a run whose outer edge goes to so many times the value. */
-  const wide = (first: ToldRun, factor: number): ToldRun => {
+  const wide = (first: RunSummary, factor: number): RunSummary => {
     const ensemble = banded(first);
     const series = ensemble.series.map((each) => {
       const high = each.median.map((value) => (each.name.startsWith('pH') ? value : value * factor));
@@ -295,7 +295,7 @@ describe('any report', () => {
   });
 
   it('is the same bytes for the same input', async () => {
-    const again = [await toldOf('glasshouse', 'A', 60), await toldOf('double-stock', 'B', 60)];
+    const again = [await summaryOf('glasshouse', 'A', 60), await summaryOf('double-stock', 'B', 60)];
     expect(reportPage(again)).toBe(reportPage(told.slice(0, 2)));
   });
 });

@@ -48,8 +48,8 @@ export function openSaver(save: () => void): { maybe(): void } {
 /** Changes with the form of the file. */
 const schema = 1;
 
-/** Where work is kept. */
-export interface KeepOptions {
+/** Where a checkpoint is written and read. */
+export interface CheckpointOptions {
   /** Kept there now and then and at the end. */
   readonly out?: string;
   /** Gone on from there, and kept there where no other file is named. */
@@ -57,9 +57,9 @@ export interface KeepOptions {
 }
 
 /** What work is about. */
-export interface Task<T> {
+export interface CheckpointTask<T> {
   /** The command, such as `size`. */
-  readonly word: string;
+  readonly command: string;
   /** All that the outputs follow from, in words for a person: what differs is told. */
   readonly asked: Readonly<Record<string, string>>;
   /** All that they follow from, as plain data. */
@@ -68,8 +68,8 @@ export interface Task<T> {
   readonly isOutput: (value: unknown) => value is T;
 }
 
-/** Outputs of long work by their part and number, kept in a file so that another call can go on. */
-export interface KeptWork<T> {
+/** The checkpoint of long work: its outputs by their part and number, kept in a file so that another call can go on. */
+export interface Checkpoint<T> {
   /** The output of a number of a part; undefined while it is not done. */
   get(part: string, index: number): T | undefined;
   put(part: string, index: number, output: T): void;
@@ -89,7 +89,7 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 const isEntry = (value: unknown): value is readonly [number, unknown] =>
   Array.isArray(value) && value.length === 2 && Number.isSafeInteger(value[0]);
 
-function partsOf<T>(done: unknown, isOutput: Task<T>['isOutput'], path: string): Parts<T> {
+function partsOf<T>(done: unknown, isOutput: CheckpointTask<T>['isOutput'], path: string): Parts<T> {
   const damaged = new FileError(`${path}: damaged: an output is not of the form written`);
   if (!isRecord(done)) throw damaged;
   const parts: Parts<T> = new Map();
@@ -106,7 +106,11 @@ function partsOf<T>(done: unknown, isOutput: Task<T>['isOutput'], path: string):
 }
 
 /** Reads what an earlier call kept. Throws FileError where there is none, or it is of other work. */
-function readKept<T>(path: string, id: string, { word, asked, isOutput }: Task<T>): Parts<T> {
+function readCheckpoint<T>(
+  path: string,
+  id: string,
+  { command, asked, isOutput }: CheckpointTask<T>,
+): Parts<T> {
   let text: string;
   try {
     text = readFileSync(path, 'utf8');
@@ -119,8 +123,8 @@ function readKept<T>(path: string, id: string, { word, asked, isOutput }: Task<T
   } catch {
     kept = undefined;
   }
-  if (!isRecord(kept) || kept['label'] !== `leat ${word}`)
-    throw new FileError(`${path}: not a file of leat ${word} --out`);
+  if (!isRecord(kept) || kept['label'] !== `leat ${command}`)
+    throw new FileError(`${path}: not a file of leat ${command} --out`);
   if (kept['schema'] !== schema)
     throw new FileError(
       `${path}: written in form ${String(kept['schema'])}; this version of leat reads form ${schema}`,
@@ -139,17 +143,20 @@ function readKept<T>(path: string, id: string, { word, asked, isOutput }: Task<T
  * Opens work that is kept: what an earlier call did of it is there already. Throws FileError where the file to
  * go on from cannot be read, is damaged, or is of other work.
  */
-export function openKept<T>(task: Task<T>, { out, resume }: KeepOptions): KeptWork<T> {
-  const { word, asked, from } = task;
-  const id = contentHash({ version, word, from });
+export function openCheckpoint<T>(
+  task: CheckpointTask<T>,
+  { out, resume }: CheckpointOptions,
+): Checkpoint<T> {
+  const { command, asked, from } = task;
+  const id = contentHash({ version, word: command, from });
   const path = out ?? resume;
   const parts: Parts<T> =
-    resume === undefined ? new Map<string, Map<number, T>>() : readKept(resume, id, task);
+    resume === undefined ? new Map<string, Map<number, T>>() : readCheckpoint(resume, id, task);
   const write = (to: string): void => {
     const done = Object.fromEntries(
       [...parts].map(([part, outputs]) => [part, [...outputs].sort(([a], [b]) => a - b)]),
     );
-    writeAtomic(to, `${numbersToText({ label: `leat ${word}`, schema, id, asked, done })}\n`);
+    writeAtomic(to, `${numbersToText({ label: `leat ${command}`, schema, id, asked, done })}\n`);
   };
   const finish = (): void => {
     if (path !== undefined) write(path);
@@ -167,7 +174,7 @@ export function openKept<T>(task: Task<T>, { out, resume }: KeepOptions): KeptWo
     finish,
     stop(name) {
       if (size() === 0) return undefined;
-      const to = path ?? `${name}-${id.slice(0, 8)}.${word}`;
+      const to = path ?? `${name}-${id.slice(0, 8)}.${command}`;
       write(to);
       return to;
     },

@@ -26,7 +26,7 @@ export function ensembleId({ outline, sampling }: Pick<EnsemblePart, 'outline' |
 
 /** What differs between two ensembles, in words for a person; empty where nothing does. */
 export function differencesOf(one: EnsemblePart, other: EnsemblePart): readonly string[] {
-  const told = ({ outline, sampling }: EnsemblePart): Readonly<Record<string, string>> => ({
+  const described = ({ outline, sampling }: EnsemblePart): Readonly<Record<string, string>> => ({
     system: `${outline.title} ${outline.hash.slice(0, 8)}`,
     '--members': String(sampling.members),
     '--seed': String(sampling.seed),
@@ -35,7 +35,7 @@ export function differencesOf(one: EnsemblePart, other: EnsemblePart): readonly 
     '--of': outline.measures.map(({ text }) => text).join('; '),
     '--keep': outline.conditions.map(({ text }) => text).join('; '),
   });
-  const [a, b] = [told(one), told(other)];
+  const [a, b] = [described(one), described(other)];
   return Object.keys(a)
     .filter((key) => a[key] !== b[key])
     .map((key) => `${key}: ${a[key]} / ${b[key]}`);

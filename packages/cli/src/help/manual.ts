@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { toldCommands } from './told-command.js';
+import { commandSummaries } from './command-summary.js';
 import { exit } from '../terminal/exit.js';
 import { examples } from './examples.js';
 
@@ -25,8 +25,7 @@ const meanings: Readonly<Record<keyof typeof exit, string>> = {
 
 /** The manual page of the command, from the same tree as its help: roff, as `man` reads it. */
 export function manual(root: Command): string {
-  const told = toldCommands(root);
-  const commands = told.flatMap(({ name, usage, what, options, arguments: given }) => [
+  const commands = commandSummaries(root).flatMap(({ name, usage, what, options, arguments: given }) => [
     `.SS ${plain(`leat ${name} ${usage}`)}`,
     plain(what),
     ...[

@@ -2,7 +2,7 @@ import { fatesOf, type LimitResult } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
 import { day, listed, percent, placeOf, plain, quantityOf, shown } from '@leat/view/text';
 import { runTitle } from './elements.js';
-import type { ToldRun } from './told-run.js';
+import type { RunSummary } from './run-summary.js';
 
 /** Most limits named one by one. */
 const mostLimits = 3;
@@ -10,23 +10,23 @@ const mostLimits = 3;
 const grams = (amount: number): string =>
   amount >= 1000 ? `${shown(amount / 1000)} kg` : `${shown(amount)} g`;
 
-function nitrogenWords({ account }: ToldRun): string {
+function nitrogenText({ account }: RunSummary): string {
   const { total, from, to } = fatesOf(account.nitrogen);
   if (!(total > 0)) return 'No nitrogen came or went.';
   const [first] = from;
-  const largest = to.slice(0, 4).map(({ name, share }) => `${percent(share)} ${toWords(name)}`);
-  return `Of ${grams(total)} of nitrogen that came (${percent(first.share)} ${fromWords(first.name)}), ${listed(largest)}.`;
+  const largest = to.slice(0, 4).map(({ name, share }) => `${percent(share)} ${toText(name)}`);
+  return `Of ${grams(total)} of nitrogen that came (${percent(first.share)} ${fromText(first.name)}), ${listed(largest)}.`;
 }
 
-const fromWords = (name: string): string => (name.startsWith('drawn from') ? name : `with ${name}`);
+const fromText = (name: string): string => (name.startsWith('drawn from') ? name : `with ${name}`);
 
-function toWords(name: string): string {
+function toText(name: string): string {
   if (name.startsWith('kept in')) return `stayed in ${name.slice('kept in '.length)}`;
   if (name === 'nitrogen gas') return 'left as nitrogen gas';
   return name === 'ammonia to air' ? 'left as ammonia to the air' : `left with ${name}`;
 }
 
-function courseSentence({ account }: ToldRun): string {
+function courseSentence({ account }: RunSummary): string {
   const key = account.keys.find((name) => quantityOf(name) === 'nitrate');
   const series = account.series.find(({ name }) => name === key);
   if (key === undefined || series === undefined) return '';
@@ -40,7 +40,7 @@ function limitPhrase({ quantity, direction, value, unit, place, first, total }: 
   return `${plain(quantity)} ${direction} ${shown(value)}${in_} in ${place} (from day ${day(first)}, ${shown(total)} d)`;
 }
 
-function limitsWords({ account }: ToldRun): string {
+function limitsText({ account }: RunSummary): string {
   const passed = account.limits
     .filter((limit) => limit.passed)
     .sort((a, b) => (a.first ?? 0) - (b.first ?? 0) || b.total - a.total);
@@ -52,7 +52,7 @@ function limitsWords({ account }: ToldRun): string {
 }
 
 /** How often drawn runs pass a limit that this run keeps: what one run does not tell. */
-function oddsWords({ account, ensemble }: ToldRun): string {
+function oddsText({ account, ensemble }: RunSummary): string {
   if (ensemble === undefined) return '';
   const passedHere = (id: string, place: string): boolean =>
     account.limits.some((limit) => limit.passed && limit.id === id && limit.place === place);
@@ -69,22 +69,22 @@ function oddsWords({ account, ensemble }: ToldRun): string {
 }
 
 /** What a run says, in a few sentences. A run that broke off says so first. */
-function findings(run: ToldRun): readonly string[] {
+function findings(run: RunSummary): readonly string[] {
   const { outcome } = run.account;
   const broken =
     outcome.kind === 'done'
       ? []
       : [`The run broke off on day ${shown(outcome.time)} (${outcome.kind}): everything here ends there.`];
-  const words = [nitrogenWords(run), courseSentence(run), limitsWords(run), oddsWords(run)];
-  return [...broken, ...words].filter((text) => text !== '');
+  const sentences = [nitrogenText(run), courseSentence(run), limitsText(run), oddsText(run)];
+  return [...broken, ...sentences].filter((text) => text !== '');
 }
 
-function factsOf({ file, account, system }: ToldRun): readonly string[] {
+function factsOf({ file, account, system }: RunSummary): readonly string[] {
   const own = system?.facts ?? [`${day(account.time[account.time.length - 1])} days, from a saved document`];
   return [file, ...own];
 }
 
-function changesOf(maker: Maker, { system }: ToldRun): readonly HTMLElement[] {
+function changesOf(maker: Maker, { system }: RunSummary): readonly HTMLElement[] {
   if (system === undefined || system.changes.length === 0) return [];
   return [
     maker.html(
@@ -96,7 +96,7 @@ function changesOf(maker: Maker, { system }: ToldRun): readonly HTMLElement[] {
   ];
 }
 
-function asked(maker: Maker, run: ToldRun): readonly HTMLElement[] {
+function asked(maker: Maker, run: RunSummary): readonly HTMLElement[] {
   const { system } = run;
   const facts = factsOf(run).map((fact) => maker.html('li', {}, fact));
   return [
@@ -109,7 +109,7 @@ function asked(maker: Maker, run: ToldRun): readonly HTMLElement[] {
   ];
 }
 
-function shortly(maker: Maker, run: ToldRun): HTMLElement {
+function shortly(maker: Maker, run: RunSummary): HTMLElement {
   const broken = run.account.outcome.kind !== 'done';
   return maker.html(
     'ul',
@@ -119,11 +119,11 @@ function shortly(maker: Maker, run: ToldRun): HTMLElement {
 }
 
 /** The head of a report: titles, what was asked, and the answer in a few sentences. */
-export function askedHeader(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const [first] = told;
-  const many = told.length > 1;
-  const title = many ? `${told.length} runs side by side` : first.account.title;
-  const blocks = told.map((run) =>
+export function askedHeader(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const [first] = runs;
+  const many = runs.length > 1;
+  const title = many ? `${runs.length} runs side by side` : first.account.title;
+  const blocks = runs.map((run) =>
     many
       ? maker.html(
           'div',
@@ -133,7 +133,7 @@ export function askedHeader(maker: Maker, told: readonly ToldRun[]): HTMLElement
         )
       : maker.html('div', {}, ...asked(maker, run)),
   );
-  const answers = told.flatMap((run) =>
+  const answers = runs.flatMap((run) =>
     many
       ? [maker.html('h3', {}, runTitle(maker, run.letter, run.account.title)), shortly(maker, run)]
       : [shortly(maker, run)],

@@ -1,7 +1,7 @@
 import { marks, type BibliographyEntry } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
 import { cautions } from '@leat/view/text';
-import type { ToldRun } from './told-run.js';
+import type { RunSummary } from './run-summary.js';
 import { section } from './elements.js';
 import { scrolling, table } from './elements.js';
 
@@ -21,17 +21,17 @@ function list(maker: Maker, items: readonly string[], kind = ''): HTMLElement {
   );
 }
 
-function assumptions(maker: Maker, told: readonly ToldRun[]): readonly HTMLElement[] {
-  const own = told.flatMap(({ letter, system }) =>
-    (system?.assumed ?? []).map((line) => (told.length > 1 ? `${letter}: ${line}` : line)),
+function assumptions(maker: Maker, runs: readonly RunSummary[]): readonly HTMLElement[] {
+  const own = runs.flatMap(({ letter, system }) =>
+    (system?.assumed ?? []).map((line) => (runs.length > 1 ? `${letter}: ${line}` : line)),
   );
   return [maker.html('h3', {}, 'Assumed'), list(maker, [...always, ...own])];
 }
 
 /** Sources of all runs, each once, with the numbers that came from it. */
-function merged(told: readonly ToldRun[]): readonly BibliographyEntry[] {
+function merged(runs: readonly RunSummary[]): readonly BibliographyEntry[] {
   const entries = new Map<string, BibliographyEntry>();
-  for (const { sources } of told)
+  for (const { sources } of runs)
     for (const entry of sources) {
       const key = `${entry.key} ${entry.mark} ${entry.given ?? ''}`;
       const ids = [...new Set([...(entries.get(key)?.ids ?? []), ...entry.ids])].sort();
@@ -40,8 +40,8 @@ function merged(told: readonly ToldRun[]): readonly BibliographyEntry[] {
   return [...entries].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, entry]) => entry);
 }
 
-function sourceList(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const items = merged(told).map(({ citation, mark, ids, key, given }) =>
+function sourceList(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const items = merged(runs).map(({ citation, mark, ids, key, given }) =>
     maker.html(
       'li',
       {},
@@ -61,10 +61,10 @@ function sourceList(maker: Maker, told: readonly ToldRun[]): HTMLElement {
   return maker.html('ul', { class: 'sources' }, ...items);
 }
 
-function manifests(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const rows = told.map(({ letter, file, manifest, account, system }) => [
-    told.length > 1 ? letter : file,
-    told.length > 1 ? file : '',
+function manifests(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const rows = runs.map(({ letter, file, manifest, account, system }) => [
+    runs.length > 1 ? letter : file,
+    runs.length > 1 ? file : '',
     manifest.version,
     maker.html('code', {}, manifest.scenario),
     manifest.integrator,
@@ -84,32 +84,32 @@ function manifests(maker: Maker, told: readonly ToldRun[]): HTMLElement {
     'put over the file',
     'ended',
   ];
-  const kept = names.map((_, i) => i).filter((i) => told.length > 1 || i !== 1);
+  const shownColumns = names.map((_, i) => i).filter((i) => runs.length > 1 || i !== 1);
   return scrolling(
     maker,
     'Manifest',
     table(
       maker,
       'What must be the same for the same bytes',
-      kept.map((i) => ({ name: names[i] })),
-      rows.map((row) => kept.map((i) => row[i])),
+      shownColumns.map((i) => ({ name: names[i] })),
+      rows.map((row) => shownColumns.map((i) => row[i])),
       'stack',
     ),
   );
 }
 
 /** What the report rests on: what was assumed, where numbers are from, what to run again, and what to beware of. */
-export function basisSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
+export function basisSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
   return section(
     maker,
     'basis',
     'What this rests on',
-    ...assumptions(maker, told),
+    ...assumptions(maker, runs),
     maker.html('h3', {}, 'Where the numbers are from'),
     maker.html('p', { class: 'note' }, 'Each opens to the ids of the numbers that came from it.'),
-    sourceList(maker, told),
+    sourceList(maker, runs),
     maker.html('h3', {}, 'Manifest'),
-    manifests(maker, told),
+    manifests(maker, runs),
     maker.html('h3', {}, 'Cautions'),
     list(maker, cautions),
   );

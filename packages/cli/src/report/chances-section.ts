@@ -1,14 +1,14 @@
 import type { MeasureSummary, Bands, LimitOdds } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
 import { day, percent, plain, shown } from '@leat/view/text';
-import type { KeptEnsemble } from '../files/ensemble-document.js';
-import type { ToldRun } from './told-run.js';
+import type { SavedEnsemble } from '../files/saved-ensemble.js';
+import type { RunSummary } from './run-summary.js';
 import { bar } from './elements.js';
 import { runTitle, section } from './elements.js';
-import { limitWords } from './limits-section.js';
+import { limitPhrase } from './limits-section.js';
 import { scrolling, table } from './elements.js';
 
-type Ensemble = KeptEnsemble['result'];
+type Ensemble = SavedEnsemble['result'];
 
 const tenths = (value: number): string => day(Math.round(value * 10) / 10);
 
@@ -18,7 +18,7 @@ function daysOf({ median, band90 }: Bands): string {
   return low === high ? middle : `${middle} (${low} to ${high})`;
 }
 
-function runsWords({ sampling, ran, failed, drawn }: Ensemble): string {
+function runsText({ sampling, ran, failed, drawn }: Ensemble): string {
   const { members, seed, method } = sampling;
   const part = ran === members ? `${ran} runs` : `${ran} of ${members} runs`;
   const broken =
@@ -40,7 +40,7 @@ function limitRow(maker: Maker, limit: LimitOdds): HTMLElement {
     maker.html(
       'th',
       { scope: 'row' },
-      `${limitWords(limit)}, ${place}, for ${plain(whom)}`,
+      `${limitPhrase(limit)}, ${place}, for ${plain(whom)}`,
       maker.html('span', { class: 'under' }, when),
     ),
     maker.html('td', { class: 'number' }, percent(probability)),
@@ -114,13 +114,13 @@ function askedTable(maker: Maker, { measures, conditions }: Ensemble): readonly 
 }
 
 /** How sure we are: how likely each limit is passed, for each run that has an ensemble. */
-export function chancesSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const parts = told.flatMap(({ ensemble, letter, account }) => {
+export function chancesSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const parts = runs.flatMap(({ ensemble, letter, account }) => {
     if (ensemble === undefined) return [];
     const note = limitNote(ensemble.limits);
     return [
-      ...(told.length > 1 ? [maker.html('h3', {}, runTitle(maker, letter, account.title))] : []),
-      maker.html('p', { class: 'note' }, runsWords(ensemble)),
+      ...(runs.length > 1 ? [maker.html('h3', {}, runTitle(maker, letter, account.title))] : []),
+      maker.html('p', { class: 'note' }, runsText(ensemble)),
       ...oddsTable(maker, ensemble.limits),
       ...(note === '' ? [] : [maker.html('p', { class: 'note' }, note)]),
       ...askedTable(maker, ensemble),

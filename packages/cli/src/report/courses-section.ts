@@ -13,7 +13,7 @@ import {
 } from '@leat/view/pictures';
 import { day, shown } from '@leat/view/text';
 import { type Column, figure, folded, runTitle, section, table } from './elements.js';
-import type { ToldRun } from './told-run.js';
+import type { RunSummary } from './run-summary.js';
 
 function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
   let best = -1;
@@ -23,7 +23,7 @@ function extreme(values: readonly number[], better: (a: number, b: number) => bo
   return best;
 }
 
-function lineWords({ name, values }: CourseLine, time: readonly number[], unit: string): string {
+function lineText({ name, values }: CourseLine, time: readonly number[], unit: string): string {
   const low = extreme(values, (a, b) => a < b);
   const high = extreme(values, (a, b) => a > b);
   if (low < 0) return `${name}: no values`;
@@ -36,16 +36,16 @@ function lineWords({ name, values }: CourseLine, time: readonly number[], unit: 
 }
 
 /** A course in words: start, end, lowest and highest of each line, and the bounds drawn in. */
-function courseWords({ time, lines, limits }: Course, unit: string): string {
+function courseText({ time, lines, limits }: Course, unit: string): string {
   const bounds = limits.map(({ text, value }) => `${text} ${shown(value)}`);
   return [
-    ...lines.map((line) => `${lineWords(line, time, unit)}.`),
+    ...lines.map((line) => `${lineText(line, time, unit)}.`),
     ...(bounds.length === 0 ? [] : [`Drawn in: ${bounds.join('; ')}.`]),
   ].join(' ');
 }
 
 /** The bands of a course at its end, in words. */
-function bandWords({ median, band50, band90 }: SeriesBands, unit: string): string {
+function bandText({ median, band50, band90 }: SeriesBands, unit: string): string {
   const end = median.length - 1;
   const between = ([low, high]: SeriesBands['band50']): string =>
     `${shown(low[end])} and ${shown(high[end])}`;
@@ -57,7 +57,7 @@ function bandWords({ median, band50, band90 }: SeriesBands, unit: string): strin
 }
 
 /** How far the outer band reaches where a picture cuts it at its frame; '' where all of it is drawn. */
-function cutWords(
+function cutText(
   { band90: [low, high] }: SeriesBands,
   [bottom, top]: readonly [number, number],
   unit: string,
@@ -75,7 +75,7 @@ function cutWords(
 }
 
 /** The highest value and when, in a few words; for one line only. */
-function peakWords({ time, lines }: Course, unit: string): string {
+function peakText({ time, lines }: Course, unit: string): string {
   if (lines.length !== 1) return '';
   const [{ values }] = lines;
   const low = extreme(values, (a, b) => a < b);
@@ -151,7 +151,7 @@ function courseValues(
   return folded(maker, 'Values', table(maker, caption, columns, rows));
 }
 
-function bandsOf({ ensemble }: ToldRun, { series }: Course): TimedBands | undefined {
+function bandsOf({ ensemble }: RunSummary, { series }: Course): TimedBands | undefined {
   const found = ensemble?.series.find(({ name }) => name === series);
   return ensemble === undefined || found === undefined ? undefined : { ...found, time: ensemble.times };
 }
@@ -159,7 +159,7 @@ function bandsOf({ ensemble }: ToldRun, { series }: Course): TimedBands | undefi
 function setFigures(
   maker: Maker,
   set: CourseSet,
-  told: readonly ToldRun[],
+  runs: readonly RunSummary[],
   bands: readonly (TimedBands | undefined)[],
   horizontal: readonly [number, number],
 ): readonly HTMLElement[] {
@@ -173,7 +173,7 @@ function setFigures(
   );
   const [first] = set.runs;
   return set.runs.map((course, i) => {
-    const { letter } = told[i];
+    const { letter } = runs[i];
     const many = set.runs.length > 1;
     if (course === undefined) return maker.html('p', { class: 'note' }, `${letter} has no such course.`);
     const band = bands[i];
@@ -187,10 +187,13 @@ function setFigures(
       frame: smallFrame,
     });
     const title = `${set.title}${set.unit === '' ? '' : `, ${set.unit}`}${many ? `, ${letter}` : ''}, by day`;
-    const words = [courseWords(course, set.unit), ...(band === undefined ? [] : [bandWords(band, set.unit)])];
-    const cut = band === undefined ? '' : cutWords(band, vertical, set.unit);
-    const captioned = [peakWords(course, set.unit), cut].filter((part) => part !== '').join('; ');
-    const picture = finished(maker, svg, { title, description: words.join(' ') });
+    const sentences = [
+      courseText(course, set.unit),
+      ...(band === undefined ? [] : [bandText(band, set.unit)]),
+    ];
+    const cut = band === undefined ? '' : cutText(band, vertical, set.unit);
+    const captioned = [peakText(course, set.unit), cut].filter((part) => part !== '').join('; ');
+    const picture = finished(maker, svg, { title, description: sentences.join(' ') });
     const caption = many ? [runTitle(maker, letter, captioned)] : [captioned];
     return figure(maker, [picture], caption);
   });
@@ -201,17 +204,17 @@ function heading(maker: Maker, { title, unit }: CourseSet): HTMLElement {
 }
 
 /** First and last day of all runs. */
-export function daysOf(told: readonly ToldRun[]): readonly [number, number] {
+export function daysOf(runs: readonly RunSummary[]): readonly [number, number] {
   return [
-    Math.min(...told.map(({ account }) => account.time[0])),
-    Math.max(...told.map(({ account }) => account.time[account.time.length - 1])),
+    Math.min(...runs.map(({ account }) => account.time[0])),
+    Math.max(...runs.map(({ account }) => account.time[account.time.length - 1])),
   ];
 }
 
-const oneWords =
+const oneText =
   'Lines are the water of the first fish tank; the shade behind is the lowest and the highest of all vessels. Limits are ' +
   'published means over hours or days and are judged as such in the table of limits. The axis below counts days.';
-const manyWords =
+const manyText =
   'All runs of a row share their scales. The faint dotted line behind is the first run. Lines are the water of the first ' +
   'fish tank; the shade is the lowest and the highest of all vessels. The axis below counts days.';
 const bandNote =
@@ -220,13 +223,13 @@ const bandNote =
   'press the lines together, it ends at the frame, and the words below say how far it reaches.';
 
 /** The courses of what matters, with limits drawn in; several runs side by side on the same scales. */
-export function coursesSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const letters = told.map(({ letter }) => letter);
-  const days = daysOf(told);
-  const many = told.length > 1;
-  const sets = courseSets(told).map((set) => {
-    const bands = set.runs.map((course, i) => (course === undefined ? undefined : bandsOf(told[i], course)));
-    const figures = setFigures(maker, set, told, bands, days);
+export function coursesSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const letters = runs.map(({ letter }) => letter);
+  const days = daysOf(runs);
+  const many = runs.length > 1;
+  const sets = courseSets(runs).map((set) => {
+    const bands = set.runs.map((course, i) => (course === undefined ? undefined : bandsOf(runs[i], course)));
+    const figures = setFigures(maker, set, runs, bands, days);
     const values = courseValues(maker, set, bands, letters);
     if (many)
       return maker.html(
@@ -241,12 +244,12 @@ export function coursesSection(maker: Maker, told: readonly ToldRun[]): HTMLElem
     only.append(values);
     return only;
   });
-  const banded = told.some(({ ensemble }) => ensemble !== undefined);
+  const banded = runs.some(({ ensemble }) => ensemble !== undefined);
   return section(
     maker,
     'courses',
     'How it went, day by day',
-    maker.html('p', { class: 'note' }, many ? manyWords : oneWords, ...(banded ? [` ${bandNote}`] : [])),
+    maker.html('p', { class: 'note' }, many ? manyText : oneText, ...(banded ? [` ${bandNote}`] : [])),
     many ? maker.html('div', {}, ...sets) : maker.html('div', { class: 'grid' }, ...sets),
   );
 }

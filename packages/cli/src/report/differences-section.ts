@@ -2,8 +2,8 @@ import { apartness, compareRuns, type Comparison, type Difference, type Run, why
 import type { Maker } from '@leat/view/pictures';
 import { day, percent, plain, quantityOf, seriesPhrase, shown } from '@leat/view/text';
 import { bar, scrolling, section, table } from './elements.js';
-import { limitWords } from './limits-section.js';
-import type { ToldRun } from './told-run.js';
+import { limitPhrase } from './limits-section.js';
+import type { RunSummary } from './run-summary.js';
 
 /** Quantities that `why` can split, of those a comparison lists. */
 const splittable: ReadonlySet<string> = new Set([
@@ -89,12 +89,12 @@ function reasons(
   const { quantity, unit, from, to, parts, difference: whole } = difference;
   const large = parts.filter(({ value }) => Math.abs(value) >= leastPart * Math.abs(parts[0].value));
   const few = large.slice(0, mostParts);
-  const told = parts.length - few.length === 1 ? parts : few;
-  const rest = parts.slice(told.length).reduce((total, { value }) => total + value, 0);
+  const named = parts.length - few.length === 1 ? parts : few;
+  const rest = parts.slice(named.length).reduce((total, { value }) => total + value, 0);
   const rows = [
-    ...told.map(({ name, value, did }) => ({ name: did === undefined ? name : `${did} ${name}`, value })),
-    ...(parts.length > told.length
-      ? [{ name: `${parts.length - told.length} smaller ones`, value: rest }]
+    ...named.map(({ name, value, did }) => ({ name: did === undefined ? name : `${did} ${name}`, value })),
+    ...(parts.length > named.length
+      ? [{ name: `${parts.length - named.length} smaller ones`, value: rest }]
       : []),
   ];
   const most = Math.max(...rows.map(({ value }) => Math.abs(value)));
@@ -139,10 +139,13 @@ function reasons(
   );
 }
 
-function partingWords({ partings, quantities }: Comparison, told: readonly ToldRun[]): readonly string[] {
-  const [{ letter }] = told;
+function partingText(
+  { partings, quantities }: Comparison,
+  summaries: readonly RunSummary[],
+): readonly string[] {
+  const [{ letter }] = summaries;
   return partings.map((parting, i) => {
-    const other = told[i + 1].letter;
+    const other = summaries[i + 1].letter;
     const share = `${apart * 100} %`;
     if (parting === null)
       return `${other} never parts from ${letter} by more than ${share} of the highest of a quantity.`;
@@ -154,11 +157,15 @@ function partingWords({ partings, quantities }: Comparison, told: readonly ToldR
   });
 }
 
-function quantitiesTable(maker: Maker, { quantities }: Comparison, told: readonly ToldRun[]): HTMLElement {
+function quantitiesTable(
+  maker: Maker,
+  { quantities }: Comparison,
+  summaries: readonly RunSummary[],
+): HTMLElement {
   const columns = [
     { name: 'quantity' },
     { name: 'unit' },
-    ...told.flatMap(({ letter }) => [
+    ...summaries.flatMap(({ letter }) => [
       { name: `${letter} end`, number: true },
       { name: `${letter} highest`, number: true },
     ]),
@@ -183,16 +190,20 @@ function quantitiesTable(maker: Maker, { quantities }: Comparison, told: readonl
   );
 }
 
-function limitsTable(maker: Maker, { limits }: Comparison, told: readonly ToldRun[]): readonly HTMLElement[] {
+function limitsTable(
+  maker: Maker,
+  { limits }: Comparison,
+  summaries: readonly RunSummary[],
+): readonly HTMLElement[] {
   if (limits.length === 0) return [];
   const columns = [
     { name: 'limit' },
     { name: 'where' },
     { name: 'for whom' },
-    ...told.map(({ letter }) => ({ name: letter })),
+    ...summaries.map(({ letter }) => ({ name: letter })),
   ];
   const rows = limits.map((limit) => [
-    limitWords(limit),
+    limitPhrase(limit),
     limit.place,
     plain(limit.whom),
     ...limit.runs.map((run) =>
@@ -208,10 +219,10 @@ function limitsTable(maker: Maker, { limits }: Comparison, told: readonly ToldRu
 }
 
 /** How several runs differ, and why. */
-export function differencesSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const accounts = told.map(({ account }) => account);
+export function differencesSection(maker: Maker, summaries: readonly RunSummary[]): HTMLElement {
+  const accounts = summaries.map(({ account }) => account);
   const comparison = compareRuns(accounts, apart);
-  const [first, ...others] = told;
+  const [first, ...others] = summaries;
   const whys = others.flatMap((other) => {
     const runs = [first.system?.run, other.system?.run] as const;
     const [a, b] = runs;
@@ -252,9 +263,9 @@ export function differencesSection(maker: Maker, told: readonly ToldRun[]): HTML
     maker,
     'differences',
     'How the runs differ, and why',
-    ...partingWords(comparison, told).map((words) => maker.html('p', {}, words)),
-    quantitiesTable(maker, comparison, told),
-    ...limitsTable(maker, comparison, told),
+    ...partingText(comparison, summaries).map((text) => maker.html('p', {}, text)),
+    quantitiesTable(maker, comparison, summaries),
+    ...limitsTable(maker, comparison, summaries),
     ...whys,
   );
 }

@@ -1,7 +1,7 @@
 import type { RunEvent } from '@leat/core';
 import { eventsPicture, finished, type Maker, pageColours } from '@leat/view/pictures';
 import { day, listed, plain } from '@leat/view/text';
-import type { ToldRun } from './told-run.js';
+import type { RunSummary } from './run-summary.js';
 import { daysOf } from './courses-section.js';
 import { figure, runTitle, section } from './elements.js';
 import { folded, table } from './elements.js';
@@ -15,7 +15,7 @@ function counted(events: readonly RunEvent[]): string {
   return listed([...counts].map(([kind, count]) => `${count} × ${plain(kind)}`));
 }
 
-function oneRun(maker: Maker, run: ToldRun, days: readonly [number, number], many: boolean): HTMLElement {
+function oneRun(maker: Maker, run: RunSummary, days: readonly [number, number], many: boolean): HTMLElement {
   const { events, letter, account } = run;
   const title = many ? [runTitle(maker, letter, account.title)] : [];
   if (events.length === 0)
@@ -40,8 +40,8 @@ function oneRun(maker: Maker, run: ToldRun, days: readonly [number, number], man
 }
 
 /** What was done and what happened, on a line of days. */
-export function eventsSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const days = daysOf(told);
-  const figures = told.map((run) => oneRun(maker, run, days, told.length > 1));
+export function eventsSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const days = daysOf(runs);
+  const figures = runs.map((run) => oneRun(maker, run, days, runs.length > 1));
   return section(maker, 'events', 'What happened when', maker.html('div', { class: 'grid' }, ...figures));
 }

@@ -14,27 +14,27 @@ import {
 import type { DrawnFlow, DrawnVessel, LevelMark } from '@leat/view/pictures';
 import { day, plain, shown } from '@leat/view/text';
 import { accountOf } from '../commands/shared/account-of.js';
-import { openScenario, type ScenarioOptions } from '../commands/shared/scenario-texts.js';
+import { openScenario, type ScenarioOptions } from '../commands/shared/referenced-files.js';
 import { simulated } from '../commands/shared/simulated.js';
-import type { KeptEnsemble } from '../files/ensemble-document.js';
+import type { SavedEnsemble } from '../files/saved-ensemble.js';
 import { FileError, textOf } from '../files/read.js';
 import { savedRun } from '../files/saved-run.js';
 import { questionOf } from '../files/shipped.js';
 import type { Streams } from '../terminal/streams.js';
-import type { ToldRun, ToldSystem } from './told-run.js';
+import type { RunSummary, SystemSummary } from './run-summary.js';
 
 /** Points of the picture of nitrogen over time. */
 const timesDrawn = 90;
 
 const litres = (volume: number): string => (volume < 1 ? `${shown(volume * 1000)} L` : `${shown(volume)} m³`);
 
-function fishWords({ number, species, mass, name }: Cohort): string {
+function fishText({ number, species, mass, name }: Cohort): string {
   return number > 0
     ? `${name}: ${number} ${plain(species)}, ${shown(mass)} g`
     : `${name}: ${plain(species)}, later`;
 }
 
-function cropWords({ name, crop, area, batches, start }: Planting): string {
+function cropText({ name, crop, area, batches, start }: Planting): string {
   const word = name === crop || plain(crop).startsWith(plain(name)) ? plain(crop) : `${name}: ${plain(crop)}`;
   const parts = batches > 1 ? `, ${batches} batches` : '';
   return `${word}, ${shown(area)} m²${parts}${start === 'empty' ? ', bare at first' : ''}`;
@@ -47,8 +47,8 @@ function drawnVessel(scenario: Scenario, vessel: Vessel): DrawnVessel {
     kind: plain(kind),
     volume,
     holds: [
-      ...scenario.cohorts.filter((cohort) => cohort.vessel === name).map(fishWords),
-      ...scenario.plantings.filter((planting) => planting.vessel === name).map(cropWords),
+      ...scenario.cohorts.filter((cohort) => cohort.vessel === name).map(fishText),
+      ...scenario.plantings.filter((planting) => planting.vessel === name).map(cropText),
       ...(kind === 'biofilter' || kind === 'media-bed' ? [`biofilm on ${shown(surface)} m²`] : []),
       ...(capture > 0 ? [`catches ${shown(capture * 100)} % of solids`] : []),
       ...(name === scenario.reservoir ? ['its level moves'] : []),
@@ -106,12 +106,12 @@ function factsOf({ days, startDate, vessels, cohorts, plantings, actions, rules 
 }
 
 /** What a report tells of a scenario and its run beyond what a saved document holds. */
-function toldSystem(
+function systemSummary(
   text: string,
   { scenario, notes }: ScenarioReading,
   run: Run,
   changes: readonly string[],
-): ToldSystem {
+): SystemSummary {
   const { note, startDate, vessels } = scenario;
   const question = questionOf(text);
   return {
@@ -149,7 +149,7 @@ export async function gather(
   letter: string,
   options: ScenarioOptions,
   streams: Streams,
-): Promise<ToldRun> {
+): Promise<RunSummary> {
   const text = textOf(file);
   const saved = savedRun(file, text);
   const changes = changesOf(options);
@@ -169,15 +169,15 @@ export async function gather(
     budgets: budgetsOf(run),
     events: run.events,
     manifest: manifestOf(run),
-    system: toldSystem(text, reading, run, changes),
+    system: systemSummary(text, reading, run, changes),
     sources: bibliography([...reading.used, ...parameters.used()], parameters),
   };
 }
 
 const lengthOf = (times: readonly number[]): string => `${day(times[times.length - 1])} days`;
 
-function otherSystem({ file, title, result }: KeptEnsemble, told: readonly ToldRun[]): string {
-  const runs = told.map(
+function otherSystem({ file, title, result }: SavedEnsemble, summaries: readonly RunSummary[]): string {
+  const runs = summaries.map(
     ({ file: name, account }) => `${name} ("${account.title}", ${lengthOf(account.time)})`,
   );
   return (
@@ -190,17 +190,20 @@ function otherSystem({ file, title, result }: KeptEnsemble, told: readonly ToldR
  * Runs with the ensembles that were made of them: by the hash of the scenario, in whatever order they came.
  * Throws FileError with every ensemble that is of none of the runs, or of one that has bands already.
  */
-export function withBands(told: readonly ToldRun[], kept: readonly KeptEnsemble[]): readonly ToldRun[] {
+export function withBands(
+  summaries: readonly RunSummary[],
+  kept: readonly SavedEnsemble[],
+): readonly RunSummary[] {
   const faults = kept.flatMap((ensemble, i) => {
-    if (!told.some(({ manifest }) => manifest.scenario === ensemble.scenario))
-      return [otherSystem(ensemble, told)];
+    if (!summaries.some(({ manifest }) => manifest.scenario === ensemble.scenario))
+      return [otherSystem(ensemble, summaries)];
     const before = kept.slice(0, i).find(({ scenario }) => scenario === ensemble.scenario);
     return before === undefined
       ? []
       : [`${ensemble.file}: of the same system as ${before.file}; give one of them`];
   });
   if (faults.length > 0) throw new FileError(faults.join('\n'));
-  return told.map((run) => {
+  return summaries.map((run) => {
     const found = kept.find(({ scenario }) => scenario === run.manifest.scenario);
     return found === undefined ? run : { ...run, ensemble: found.result };
   });

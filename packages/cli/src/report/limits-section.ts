@@ -1,7 +1,7 @@
 import type { LimitResult } from '@leat/core';
 import type { Child, Maker } from '@leat/view/pictures';
 import { day, plain, shown } from '@leat/view/text';
-import type { ToldRun } from './told-run.js';
+import type { RunSummary } from './run-summary.js';
 import { runTitle, section } from './elements.js';
 import { scrolling, table, type Column } from './elements.js';
 
@@ -9,7 +9,7 @@ const unitOf = ({ unit, quantity }: Pick<LimitResult, 'unit' | 'quantity'>): str
   unit === '1' || unit === quantity ? '' : ` ${unit}`;
 
 /** A limit in words, such as `nitrite above 1 mg N/L`. */
-export function limitWords(limit: Pick<LimitResult, 'quantity' | 'direction' | 'value' | 'unit'>): string {
+export function limitPhrase(limit: Pick<LimitResult, 'quantity' | 'direction' | 'value' | 'unit'>): string {
   return `${plain(limit.quantity)} ${limit.direction} ${shown(limit.value)}${unitOf(limit)}`;
 }
 
@@ -27,7 +27,7 @@ const columns: readonly Column[] = [
 function limitRow(limit: LimitResult): readonly Child[] {
   const { place, whom, first, total, worst, worstAt, source, page, mark } = limit;
   return [
-    limitWords(limit),
+    limitPhrase(limit),
     place,
     plain(whom),
     day(first),
@@ -38,20 +38,20 @@ function limitRow(limit: LimitResult): readonly Child[] {
   ];
 }
 
-const meanWords = ({ averaging }: LimitResult): string =>
+const meanText = ({ averaging }: LimitResult): string =>
   averaging > 0
     ? `mean over ${averaging < 1 ? `${shown(averaging * 24)} h` : `${shown(averaging)} d`}`
     : 'at any time';
 
-function oneRun(maker: Maker, { account, letter }: ToldRun, many: boolean): readonly HTMLElement[] {
+function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): readonly HTMLElement[] {
   const { limits, title } = account;
   const passed = limits
     .filter((limit) => limit.passed)
     .sort((a, b) => (a.first ?? 0) - (b.first ?? 0) || b.total - a.total);
-  const kept = limits.filter((limit) => limit.judged && !limit.passed);
+  const within = limits.filter((limit) => limit.judged && !limit.passed);
   const unjudged = limits.filter(({ judged }) => !judged);
   const name = many ? ` in ${letter}` : '';
-  const told =
+  const passedText =
     passed.length === 0
       ? maker.html('p', {}, 'No limit that could be judged was passed.')
       : scrolling(
@@ -75,9 +75,9 @@ function oneRun(maker: Maker, { account, letter }: ToldRun, many: boolean): read
       { name: 'for whom' },
       { name: 'nearest', number: true },
     ],
-    kept.map((limit) => [
-      limitWords(limit),
-      meanWords(limit),
+    within.map((limit) => [
+      limitPhrase(limit),
+      meanText(limit),
       limit.place,
       plain(limit.whom),
       shown(limit.worst),
@@ -85,14 +85,14 @@ function oneRun(maker: Maker, { account, letter }: ToldRun, many: boolean): read
   );
   return [
     ...(many ? [maker.html('h3', {}, runTitle(maker, letter, title))] : []),
-    told,
-    ...(kept.length === 0
+    passedText,
+    ...(within.length === 0
       ? []
       : [
           maker.html(
             'details',
             {},
-            maker.html('summary', {}, `${kept.length} limits were held`),
+            maker.html('summary', {}, `${within.length} limits were held`),
             scrolling(maker, `Limits held${name}`, held),
           ),
         ]),
@@ -109,7 +109,7 @@ function oneRun(maker: Maker, { account, letter }: ToldRun, many: boolean): read
 }
 
 /** The limits that each run passed: what, where, for whom, when, for how long, how far and by which source. */
-export function limitsSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const parts = told.flatMap((run) => oneRun(maker, run, told.length > 1));
+export function limitsSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const parts = runs.flatMap((run) => oneRun(maker, run, runs.length > 1));
   return section(maker, 'limits', 'Limits passed', ...parts);
 }

@@ -13,7 +13,7 @@ import {
 import { day, listed, percent, shown } from '@leat/view/text';
 import { daysOf } from './courses-section.js';
 import { bar, figure, folded, runTitle, section, table } from './elements.js';
-import type { ToldRun, ToldSystem } from './told-run.js';
+import type { RunSummary, SystemSummary } from './run-summary.js';
 
 const total = (shares: readonly Share[], key: 'amount' | 'share'): number =>
   shares.reduce((sum, each) => sum + each[key], 0);
@@ -71,7 +71,12 @@ const areaFrame = { width: 372, height: 270, left: 54, right: 140, top: 12, bott
 
 const colourOf = (name: string): string => pageColours[fateColour(name)];
 
-function flowFigure(maker: Maker, system: ToldSystem, perGram: number, title: readonly Node[]): HTMLElement {
+function flowFigure(
+  maker: Maker,
+  system: SystemSummary,
+  perGram: number,
+  title: readonly Node[],
+): HTMLElement {
   const { paths } = system;
   const name = ({ name: text }: { name: string }): string => text;
   const steps = [...paths.links]
@@ -119,7 +124,7 @@ function flowFigure(maker: Maker, system: ToldSystem, perGram: number, title: re
 
 function areaFigure(
   maker: Maker,
-  { nitrogen }: ToldSystem,
+  { nitrogen }: SystemSummary,
   scale: FatesScale,
   title: readonly Node[],
 ): HTMLElement {
@@ -143,23 +148,23 @@ function areaFigure(
 }
 
 /** The nitrogen of each run: as flows, over time, and as a balance that closes. */
-export function nitrogenSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const systems = told.flatMap(({ system }) => (system === undefined ? [] : [system]));
+export function nitrogenSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const systems = runs.flatMap(({ system }) => (system === undefined ? [] : [system]));
   const perGram = perGramFor(
     systems.map(({ paths }) => paths),
     flowHeight,
   );
-  const fates = told.map(({ account }) => fatesOf(account.nitrogen));
+  const fates = runs.map(({ account }) => fatesOf(account.nitrogen));
   const most = Math.max(...fates.flatMap(({ from, to }) => [...from, ...to].map(({ amount }) => amount)));
   const order = [...new Set(systems.flatMap(({ nitrogen }) => nitrogen.parts.map(({ name }) => name)))];
   const scale: FatesScale = {
     most: 1.04 * Math.max(...fates.map(({ total }) => total)),
-    days: daysOf(told),
+    days: daysOf(runs),
     order,
   };
-  const title = ({ letter, account }: ToldRun): Node[] =>
-    told.length > 1 ? [runTitle(maker, letter, `${account.title}. `)] : [];
-  const flows = told.map((run) =>
+  const title = ({ letter, account }: RunSummary): Node[] =>
+    runs.length > 1 ? [runTitle(maker, letter, `${account.title}. `)] : [];
+  const flows = runs.map((run) =>
     run.system === undefined
       ? maker.html(
           'p',
@@ -169,15 +174,15 @@ export function nitrogenSection(maker: Maker, told: readonly ToldRun[]): HTMLEle
         )
       : flowFigure(maker, run.system, perGram, title(run)),
   );
-  const areas = told.flatMap((run) =>
+  const areas = runs.flatMap((run) =>
     run.system === undefined ? [] : [areaFigure(maker, run.system, scale, title(run))],
   );
-  const balances = told.map((run, i) => {
+  const balances = runs.map((run, i) => {
     const { from, to, residual, total } = fates[i];
     return maker.html(
       'div',
       {},
-      maker.html('h3', {}, ...(told.length > 1 ? title(run) : ['The balance'])),
+      maker.html('h3', {}, ...(runs.length > 1 ? title(run) : ['The balance'])),
       fatesTable(maker, 'Nitrogen came from', from, 'g', most, colourOf),
       fatesTable(maker, 'Nitrogen went to', to, 'g', most, colourOf),
       maker.html(
@@ -192,7 +197,7 @@ export function nitrogenSection(maker: Maker, told: readonly ToldRun[]): HTMLEle
     'nitrogen',
     'Where the nitrogen went',
     ...flows,
-    ...(told.length > 1
+    ...(runs.length > 1
       ? [
           maker.html('div', { class: 'runs three' }, ...areas),
           maker.html('div', { class: 'runs balances' }, ...balances),

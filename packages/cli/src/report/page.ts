@@ -1,6 +1,6 @@
 import { type Maker, newMaker } from '@leat/view/pictures';
 import { newDocument } from '../files/new-document.js';
-import type { ToldRun } from './told-run.js';
+import type { RunSummary } from './run-summary.js';
 import { askedHeader } from './asked-section.js';
 import { basisSection } from './basis-section.js';
 import { chancesSection } from './chances-section.js';
@@ -13,7 +13,7 @@ import { pageStyle } from './style.js';
 import { systemSection } from './system-section.js';
 import { waterSection } from './water-section.js';
 
-type Section = (maker: Maker, told: readonly ToldRun[]) => HTMLElement;
+type Section = (maker: Maker, runs: readonly RunSummary[]) => HTMLElement;
 
 function contents(maker: Maker, sections: readonly HTMLElement[]): HTMLElement {
   const links = sections.map((each) => {
@@ -37,32 +37,32 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; 
  * A report of one or several runs as one HTML file that needs nothing beside it. The same runs give the
  * same bytes.
  */
-export function reportPage(told: readonly ToldRun[]): string {
+export function reportPage(runs: readonly RunSummary[]): string {
   const document = newDocument();
   const maker = newMaker(document);
   const makers: readonly Section[] = [
-    ...(told.length > 1 ? [differencesSection] : []),
+    ...(runs.length > 1 ? [differencesSection] : []),
     systemSection,
     coursesSection,
     nitrogenSection,
     waterSection,
     limitsSection,
-    ...(told.some(({ ensemble }) => ensemble !== undefined) ? [chancesSection] : []),
+    ...(runs.some(({ ensemble }) => ensemble !== undefined) ? [chancesSection] : []),
     eventsSection,
     basisSection,
   ];
-  const sections = makers.map((make) => make(maker, told));
+  const sections = makers.map((make) => make(maker, runs));
   const style = maker.html('style');
   style.textContent = pageStyle();
   document.head.append(
     maker.html('meta', { charset: 'utf-8' }),
     maker.html('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     maker.html('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
-    maker.html('title', {}, asMarkup(`${told.map(({ account }) => account.title).join(' / ')} - Leat`)),
+    maker.html('title', {}, asMarkup(`${runs.map(({ account }) => account.title).join(' / ')} - Leat`)),
     style,
   );
   document.body.append(
-    askedHeader(maker, told),
+    askedHeader(maker, runs),
     contents(maker, sections),
     maker.html('main', {}, ...sections),
     maker.html(

@@ -10,7 +10,7 @@ import {
   wideSystem,
 } from '@leat/view/pictures';
 import { listed, shown } from '@leat/view/text';
-import type { ToldRun, ToldSystem } from './told-run.js';
+import type { RunSummary, SystemSummary } from './run-summary.js';
 import { figure, runTitle, section } from './elements.js';
 import { folded, table } from './elements.js';
 
@@ -18,7 +18,7 @@ const litres = (volume: number): string => (volume < 1 ? `${shown(volume * 1000)
 
 const end = (name: string | undefined): string => name ?? 'outside';
 
-function described({ vessels, flows }: ToldSystem): string {
+function described({ vessels, flows }: SystemSummary): string {
   const tanks = vessels.map(({ name, kind, volume, holds }) =>
     [`${name} (${kind}, ${litres(volume)})`, ...holds].join(': '),
   );
@@ -26,16 +26,16 @@ function described({ vessels, flows }: ToldSystem): string {
   return `Vessels: ${tanks.join('; ')}. Water goes ${listed(ways)}.`;
 }
 
-/** What leaves for good, by vessel: it is not drawn, but told. */
+/** What leaves for good, by vessel: it is not drawn, but said. */
 function losses(flows: readonly DrawnFlow[]): string {
   const kinds = new Map<string, number>();
   for (const { to, kind, rate } of flows)
     if (to === undefined) kinds.set(kind, (kinds.get(kind) ?? 0) + rate);
-  const words = [...kinds].map(([kind, rate]) => `${shown(rate * 1000)} L/d by ${kind}`);
-  return words.length === 0 ? '' : `Not drawn: ${listed(words)}.`;
+  const lost = [...kinds].map(([kind, rate]) => `${shown(rate * 1000)} L/d by ${kind}`);
+  return lost.length === 0 ? '' : `Not drawn: ${listed(lost)}.`;
 }
 
-function tables(maker: Maker, { vessels, flows }: ToldSystem): HTMLElement {
+function tables(maker: Maker, { vessels, flows }: SystemSummary): HTMLElement {
   const both = maker.html(
     'div',
     {},
@@ -64,7 +64,7 @@ const mostEnlarged = 1.2;
 /** The picture in the first frame in which it fits a narrow screen, or in the last. */
 function fitting(
   maker: Maker,
-  { vessels, flows }: Pick<ToldSystem, 'vessels' | 'flows'>,
+  { vessels, flows }: Pick<SystemSummary, 'vessels' | 'flows'>,
   frames: readonly SystemFrame[],
 ): Element {
   const [frame, ...others] = frames;
@@ -74,16 +74,16 @@ function fitting(
 }
 
 /** Vessels and flows drawn, one picture for each run that has a system of its own. */
-export function systemSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
+export function systemSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
   const seen = new Map<string, string[]>();
-  const shapes = told.map(({ system }) =>
+  const shapes = runs.map(({ system }) =>
     system === undefined
       ? ''
       : JSON.stringify([system.vessels, system.flows.map(({ from, to }) => [from, to])]),
   );
-  told.forEach(({ letter }, i) => seen.set(shapes[i], [...(seen.get(shapes[i]) ?? []), letter]));
+  runs.forEach(({ letter }, i) => seen.set(shapes[i], [...(seen.get(shapes[i]) ?? []), letter]));
   const parts = [...seen].flatMap(([shape, letters]) => {
-    const { system } = told[shapes.indexOf(shape)];
+    const { system } = runs[shapes.indexOf(shape)];
     if (system === undefined)
       return [
         maker.html(
@@ -101,8 +101,8 @@ export function systemSection(maker: Maker, told: readonly ToldRun[]): HTMLEleme
         description: described(system),
       });
     };
-    const words = `Widths are the mean flow over the run; dashed: water from outside. ${losses(system.flows)}`;
-    const caption = told.length > 1 ? [runTitle(maker, listed(letters), words)] : [words];
+    const text = `Widths are the mean flow over the run; dashed: water from outside. ${losses(system.flows)}`;
+    const caption = runs.length > 1 ? [runTitle(maker, listed(letters), text)] : [text];
     return [
       figure(
         maker,

@@ -1,24 +1,24 @@
 import { fatesOf } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
 import { shown } from '@leat/view/text';
-import type { ToldRun } from './told-run.js';
+import type { RunSummary } from './run-summary.js';
 import { fatesTable } from './nitrogen-section.js';
 import { runTitle, section } from './elements.js';
 
 /** The water balance of each run, on one scale. */
-export function waterSection(maker: Maker, told: readonly ToldRun[]): HTMLElement {
-  const fates = told.map(({ account }) => fatesOf(account.water));
+export function waterSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const fates = runs.map(({ account }) => fatesOf(account.water));
   const most = Math.max(...fates.flatMap(({ from, to }) => [...from, ...to].map(({ amount }) => amount)));
-  const balances = told.map(({ letter, account }, i) => {
+  const balances = runs.map(({ letter, account }, i) => {
     const { from, to, total } = fates[i];
     const length = account.time[account.time.length - 1] - account.time[0];
     return maker.html(
       'div',
       {},
-      ...(told.length > 1 ? [maker.html('h3', {}, runTitle(maker, letter, account.title))] : []),
+      ...(runs.length > 1 ? [maker.html('h3', {}, runTitle(maker, letter, account.title))] : []),
       maker.html(
         'div',
-        told.length > 1 ? {} : { class: 'pair' },
+        runs.length > 1 ? {} : { class: 'pair' },
         fatesTable(maker, 'Water came from', from, 'm³', most, () => 'var(--pool)'),
         fatesTable(maker, 'Water went to', to, 'm³', most, () => 'var(--water)'),
       ),
@@ -31,6 +31,6 @@ export function waterSection(maker: Maker, told: readonly ToldRun[]): HTMLElemen
     maker,
     'water',
     'The water balance',
-    maker.html('div', told.length > 1 ? { class: 'runs balances' } : {}, ...balances),
+    maker.html('div', runs.length > 1 ? { class: 'runs balances' } : {}, ...balances),
   );
 }

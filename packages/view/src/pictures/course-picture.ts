@@ -16,7 +16,7 @@ export function drawnPoints(values: ArrayLike<number>, most: number): readonly n
   const count = values.length;
   if (count <= most) return Array.from({ length: count }, (_, i) => i);
   const stretches = Math.floor(most / 2);
-  const kept = new Set([0, count - 1]);
+  const chosen = new Set([0, count - 1]);
   for (let stretch = 0; stretch < stretches; stretch += 1) {
     const from = Math.floor((stretch * count) / stretches);
     const to = Math.floor(((stretch + 1) * count) / stretches);
@@ -25,9 +25,9 @@ export function drawnPoints(values: ArrayLike<number>, most: number): readonly n
       if (values[i] < values[low] || Number.isNaN(values[low])) low = i;
       if (values[i] > values[high] || Number.isNaN(values[high])) high = i;
     }
-    kept.add(low).add(high);
+    chosen.add(low).add(high);
   }
-  return [...kept].sort((a, b) => a - b);
+  return [...chosen].sort((a, b) => a - b);
 }
 
 /** The frame of the small pictures of a report. */

@@ -262,11 +262,11 @@ export function domainOf(
   const bottom = fromZero ? Math.min(0, low) : Math.min(low, ...bounds);
   const reach = top - bottom;
   if (!(reach > 0)) return [bottom, bottom + 1];
-  const words = (side: 'above' | 'below'): number =>
+  const air = (side: 'above' | 'below'): number =>
     courses.some(({ limits }) =>
       limits.some(({ value }) => (side === 'above' ? value > top || value > 0.97 * top : value < bottom)),
     )
       ? 0.15
       : 0.06;
-  return [fromZero ? bottom : bottom - words('below') * reach, top + words('above') * reach];
+  return [fromZero ? bottom : bottom - air('below') * reach, top + air('above') * reach];
 }

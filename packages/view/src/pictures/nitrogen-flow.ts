@@ -37,14 +37,14 @@ export function outerPaths({ places, links, circled }: NitrogenPaths): NitrogenP
       ? links.filter((link) => link[end] === index).reduce((total, { amount }) => total + amount, 0)
       : 0;
   const whole = { name: 'system', kind: 'pool' } as const;
-  const kept = places.map((_, i) => i).filter((i) => places[i].kind !== 'pool');
-  const through = [...kept.map((i) => places[i]), whole];
+  const outer = places.map((_, i) => i).filter((i) => places[i].kind !== 'pool');
+  const through = [...outer.map((i) => places[i]), whole];
   return {
     places: through,
-    links: kept.map((index, i) =>
+    links: outer.map((index, i) =>
       places[index].kind === 'source'
-        ? { from: i, to: kept.length, amount: held(index, 'source', 'from') }
-        : { from: kept.length, to: i, amount: held(index, 'fate', 'to') },
+        ? { from: i, to: outer.length, amount: held(index, 'source', 'from') }
+        : { from: outer.length, to: i, amount: held(index, 'fate', 'to') },
     ),
     circled,
   };
@@ -146,21 +146,21 @@ function names(
     const centres = group.map(({ y0 = 0, y1 = 0 }) => (y0 + y1) / 2);
     const places = spreadLabels(centres, lines * letters * 1.2 + 2, [letters, height - letters]);
     return group.map(({ x0 = 0, x1 = 0, y0 = 0, name, kind, value = 0 }, i) => {
-      const words = [
+      const text = [
         name.replace(/^kept in /, 'in ').replace(/^drawn from /, 'out of '),
         `${shown(value)} g`,
       ] as const;
       if (kind === 'pool')
         return label(
           maker,
-          words,
+          text,
           { x: (x0 + x1) / 2, y: y0 - letters * 1.15, anchor: 'middle' },
           2,
           letters,
           colours,
         );
       const [x, anchor] = kind === 'source' ? ([x0 - 6, 'end'] as const) : ([x1 + 6, 'start'] as const);
-      return label(maker, words, { x, y: places[i], anchor }, lines, letters, colours);
+      return label(maker, text, { x, y: places[i], anchor }, lines, letters, colours);
     });
   });
 }

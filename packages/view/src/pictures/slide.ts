@@ -99,11 +99,11 @@ function panelPicture(
   svg.setAttribute('x', String(margin));
   svg.setAttribute('y', String(box.y + 24));
   const quantities = [...new Set(panel.map((each) => quantityPhrase(quantityOf(each.name))))];
-  const words = quantities.length === 1 ? quantities[0] : quantities.join(', ');
+  const names = quantities.length === 1 ? quantities[0] : quantities.join(', ');
   const label = maker.svg(
     'text',
     { x: margin + 4, y: box.y + 16, 'font-size': 17, 'font-weight': 600, fill: colours.soft },
-    unit === quantityOf(name) ? words : `${words}, ${unit}`,
+    unit === quantityOf(name) ? names : `${names}, ${unit}`,
   );
   return [label, svg];
 }

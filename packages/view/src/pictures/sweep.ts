@@ -85,8 +85,8 @@ function sweepLine({ maker, swept, quantity, colours, frame, across }: SweepDraw
     y: quantity.of(point),
     fails: swept.conditions.length > 0 && !point.holds,
   }));
-  const told = points.filter(({ y }) => Number.isFinite(y));
-  const low = Math.min(0, ...told.map(({ y }) => y));
+  const known = points.filter(({ y }) => Number.isFinite(y));
+  const low = Math.min(0, ...known.map(({ y }) => y));
   const broken = points.filter(({ y }) => !Number.isFinite(y));
   const dot = { x: 'x', y: 'y', r: 5, stroke: colours.water, strokeWidth: 2 } as const;
   return Plot.plot({
@@ -100,13 +100,13 @@ function sweepLine({ maker, swept, quantity, colours, frame, across }: SweepDraw
     y: { label: null, grid: true, zero: true, nice: true },
     marks: [
       Plot.ruleY([0], { stroke: colours.soft }),
-      Plot.lineY(told, { x: 'x', y: 'y', stroke: colours.water, strokeWidth: 2 }),
+      Plot.lineY(known, { x: 'x', y: 'y', stroke: colours.water, strokeWidth: 2 }),
       Plot.dot(
-        told.filter(({ fails }) => !fails),
+        known.filter(({ fails }) => !fails),
         { ...dot, fill: colours.water },
       ),
       Plot.dot(
-        told.filter(({ fails }) => fails),
+        known.filter(({ fails }) => fails),
         { ...dot, fill: colours.paper },
       ),
       Plot.dot(broken, {
@@ -162,12 +162,12 @@ function sweepMap(drawing: SweepDrawing & { readonly down: string }): Element {
       mark: point.broke !== undefined ? '?' : swept.conditions.length > 0 && !point.holds ? ' !' : '',
     };
   });
-  const told = cells.filter(({ value }) => Number.isFinite(value));
-  const low = Math.min(...told.map(({ value }) => value));
-  const high = Math.max(...told.map(({ value }) => value));
+  const known = cells.filter(({ value }) => Number.isFinite(value));
+  const low = Math.min(...known.map(({ value }) => value));
+  const high = Math.max(...known.map(({ value }) => value));
   const share = (value: number): number => (high > low ? (value - low) / (high - low) : 0);
   const numbers = rows.length <= mostNumbers && columns.length <= mostNumbers;
-  const words = ({ value, mark }: (typeof cells)[number]): string =>
+  const cellText = ({ value, mark }: (typeof cells)[number]): string =>
     numbers ? `${Number.isFinite(value) ? shown(value) : ''}${mark}` : mark.trim();
   const zeros = swept.conditions.map((_, i) => {
     const margins = swept.points.map((point) => point.margins[i]);
@@ -195,7 +195,7 @@ function sweepMap(drawing: SweepDrawing & { readonly down: string }): Element {
       }),
       ...zeros,
       Plot.text(cells, {
-        ...{ x: 'x', y: 'y', text: words, fontSize: letters },
+        ...{ x: 'x', y: 'y', text: cellText, fontSize: letters },
         fill: colours.ink,
       }),
     ],
@@ -208,12 +208,12 @@ const head = 64;
 const panel = { line: 330, map: 470 };
 
 /** What an axis says: the path and its unit. */
-const axisWords = ({ path, unit }: SweptQuantity['varied']): string =>
+const axisText = ({ path, unit }: SweptQuantity['varied']): string =>
   unit === '' ? path : `${path}, ${unit}`;
 
 /**
  * A sweep as one standalone SVG: a line over one quantity, a map over two, one below the other for each measure
- * (for each margin where no measure was asked for). Where a condition fails is told by marks and by the line on
+ * (for each margin where no measure was asked for). Where a condition fails is known by marks and by the line on
  * which its margin is zero, not by colour alone. The same input gives the same bytes.
  * @param document what the picture is built in
  */
@@ -222,7 +222,7 @@ export function sweepPicture(document: Document, swept: Sweep): string {
   const colours = lightColours;
   const { title, lists, measures } = swept;
   const asked = askedInSweep(swept).filter((_, i) => measures.length === 0 || i < measures.length);
-  const [one, two] = lists.map(({ varied }) => axisWords(varied));
+  const [one, two] = lists.map(({ varied }) => axisText(varied));
   const each = lists.length === 1 ? panel.line : panel.map;
   const keys = two === undefined ? [] : swept.conditions;
   const foot = head + asked.length * each;
@@ -237,8 +237,8 @@ export function sweepPicture(document: Document, swept: Sweep): string {
     const top = head + i * each;
     svg.setAttribute('x', '20');
     svg.setAttribute('y', String(top + 26));
-    const words = { x: 24, y: top + 18, 'font-size': 16, 'font-weight': 600, fill: colours.soft };
-    return [maker.svg('text', words, quantity.text), svg];
+    const heading = { x: 24, y: top + 18, 'font-size': 16, 'font-weight': 600, fill: colours.soft };
+    return [maker.svg('text', heading, quantity.text), svg];
   });
   const svg = sheet(maker, { width, height }, colours, [
     maker.svg('text', { x: 24, y: 38, 'font-size': 22, 'font-weight': 700, fill: colours.ink }, title),

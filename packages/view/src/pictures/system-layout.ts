@@ -9,13 +9,13 @@ export interface Point {
   readonly y: number;
 }
 
-/** How a system is laid out: wide with all words, or narrow with names alone. */
+/** How a system is laid out: wide with all that is in a vessel, or narrow with names alone. */
 export interface SystemFrame {
   readonly direction: 'LR' | 'TB';
   readonly vesselWidth: number;
   readonly letters: number;
   /** Whether what a vessel holds stands in it. */
-  readonly words: boolean;
+  readonly contents: boolean;
   /** Widest way of water, px. */
   readonly widest: number;
   /** Room between vessels side by side, px. */
@@ -28,7 +28,7 @@ export const wideSystem: SystemFrame = {
   direction: 'LR',
   vesselWidth: 134,
   letters: 12,
-  words: true,
+  contents: true,
   widest: 14,
   apart: 18,
   step: 50,
@@ -39,7 +39,7 @@ export const roomySystem: SystemFrame = {
   direction: 'TB',
   vesselWidth: 156,
   letters: 12,
-  words: true,
+  contents: true,
   widest: 12,
   apart: 10,
   step: 34,
@@ -49,14 +49,14 @@ export const narrowSystem: SystemFrame = {
   direction: 'TB',
   vesselWidth: 80,
   letters: 11,
-  words: false,
+  contents: false,
   widest: 10,
   apart: 8,
   step: 34,
 };
 
 /** What stands in a vessel, and how high it must be for that. */
-interface VesselWords {
+interface VesselText {
   readonly name: readonly string[];
   readonly size: string;
   readonly holds: readonly string[];
@@ -78,17 +78,17 @@ function broken(text: string, most: number): string[] {
 /** Height of a line, px. */
 export const lineHeight = ({ letters }: SystemFrame): number => letters * 1.28;
 
-/** The words of a vessel; of one that is drawn elsewhere, only that water goes back to it. */
-function vesselWords(
+/** What is written into a vessel; of one that is drawn elsewhere, only that water goes back to it. */
+function vesselText(
   { name, kind, volume, holds }: DrawnVessel,
   frame: SystemFrame,
   again: boolean,
-): VesselWords {
+): VesselText {
   const most = Math.floor((frame.vesselWidth - 10) / (frame.letters * 0.56));
   const amount = volume < 1 ? `${shown(volume * 1000)} L` : `${shown(volume)} m³`;
   const title = again ? broken(`back to ${name}`, most) : broken(name, most - 1);
-  const size = again ? '' : frame.words ? short(`${kind}, ${amount}`, most) : amount;
-  const rest = again || !frame.words ? [] : holds.flatMap((line) => broken(line, most));
+  const size = again ? '' : frame.contents ? short(`${kind}, ${amount}`, most) : amount;
+  const rest = again || !frame.contents ? [] : holds.flatMap((line) => broken(line, most));
   const lines = title.length + (size === '' ? 0 : 1) + rest.length;
   return { name: title, size, holds: rest, height: lines * lineHeight(frame) + 18 };
 }
@@ -129,7 +129,7 @@ interface Box extends Point {
 /** A vessel in its place. `again` stands for one that is drawn elsewhere, where water goes back to it. */
 export interface PlacedVessel {
   readonly box: Box;
-  readonly words: VesselWords;
+  readonly text: VesselText;
   readonly again: boolean;
   /** Water that comes from outside into it. */
   readonly taps: readonly DrawnFlow[];
@@ -158,7 +158,7 @@ const isInner = (flow: DrawnFlow): flow is InnerFlow => flow.from !== undefined 
 
 const again = (name: string): string => `again ${name}`;
 
-/** Room above a vessel for the words of the water that comes in from outside. */
+/** Room above a vessel for the name of the water that comes in from outside. */
 export const tapRoom = ({ letters }: SystemFrame): number => letters * 3.6;
 
 /** Least room between two ways that leave or enter side by side, px. */
@@ -207,12 +207,12 @@ export function layOutSystem(
     flows.filter(({ from, to }) => from === undefined && to === name);
   const start = flows.find(({ from, to }) => from === undefined && to !== undefined)?.to;
   const closing = loopWays(inner, start ?? inner[0]?.from ?? '');
-  const boxes = new Map<string, { vessel: DrawnVessel; words: VesselWords; again: boolean }>();
+  const boxes = new Map<string, { vessel: DrawnVessel; text: VesselText; again: boolean }>();
   const add = (id: string, vessel: DrawnVessel, isAgain: boolean): void => {
-    const words = vesselWords(vessel, frame, isAgain);
-    boxes.set(id, { vessel, words, again: isAgain });
+    const text = vesselText(vessel, frame, isAgain);
+    boxes.set(id, { vessel, text, again: isAgain });
     const room = !isAgain && tapsOf(vessel.name).length > 0 ? tapRoom(frame) : 0;
-    graph.setNode(id, { width: frame.vesselWidth, height: words.height + room });
+    graph.setNode(id, { width: frame.vesselWidth, height: text.height + room });
   };
   for (const vessel of vessels) add(vessel.name, vessel, false);
   inner.forEach(({ from, to }, i) => {
@@ -224,7 +224,7 @@ export function layOutSystem(
 
   const boxOf = (id: string): Box => {
     const { x, y, width, height } = graph.node(id);
-    const own = boxes.get(id)?.words.height ?? height;
+    const own = boxes.get(id)?.text.height ?? height;
     return { x, y: y + (height - own) / 2, width, height: own };
   };
   const edges = graph.edges().map((edge) => ({
@@ -239,9 +239,9 @@ export function layOutSystem(
   return {
     width,
     height,
-    vessels: [...boxes].map(([id, { vessel, words, again: isAgain }]) => ({
+    vessels: [...boxes].map(([id, { vessel, text, again: isAgain }]) => ({
       box: boxOf(id),
-      words,
+      text,
       again: isAgain,
       taps: isAgain ? [] : tapsOf(vessel.name),
     })),

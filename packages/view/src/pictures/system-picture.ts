@@ -17,7 +17,7 @@ const px = (value: number): string => String(Number(value.toFixed(1)));
 /** A vessel: open above, water in it up to a wavering line, words inside; dashed where it stands for another. */
 function vesselMark(
   maker: Maker,
-  { box, words, again }: PlacedVessel,
+  { box, text, again }: PlacedVessel,
   frame: SystemFrame,
   colours: Colours,
 ): Element {
@@ -26,8 +26,8 @@ function vesselMark(
   const level = up + 7;
   const wave = width / 4;
   const surface = `M${px(left)},${px(level)} q${px(wave / 2)},-4 ${px(wave)},0 t${px(wave)},0 t${px(wave)},0 t${px(wave)},0`;
-  const lines = [...words.name, ...(words.size === '' ? [] : [words.size]), ...words.holds];
-  const titles = words.name.length;
+  const lines = [...text.name, ...(text.size === '' ? [] : [text.size]), ...text.holds];
+  const titles = text.name.length;
   return maker.svg(
     'g',
     {},
@@ -106,7 +106,7 @@ function tapMarks(
   return taps.flatMap((flow, i) => {
     const x = box.x + part * (i - (taps.length - 1) / 2);
     const lines = [flow.kind.replace('top-up with ', ''), `${shown(flow.rate * 1000)} L/d`];
-    const words = lines.map((line, k) =>
+    const texts = lines.map((line, k) =>
       maker.svg(
         'text',
         {
@@ -121,7 +121,7 @@ function tapMarks(
       d: `M${px(x)},${px(from)} V${px(up + 4)}`,
       ...{ stroke: colours.pool, 'stroke-width': 1.6, 'stroke-dasharray': '3 2.5' },
     });
-    return [...words, drop, arrow(maker, { x, y: up + 6 }, 90, colours)];
+    return [...texts, drop, arrow(maker, { x, y: up + 6 }, 90, colours)];
   });
 }
 

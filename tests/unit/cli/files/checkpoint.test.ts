@@ -2,10 +2,10 @@ import { mkdtempSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { openKept, type Task } from '../../../../packages/cli/src/files/checkpoint.js';
+import { openCheckpoint, type CheckpointTask } from '../../../../packages/cli/src/files/checkpoint.js';
 
-const task: Task<number> = {
-  word: 'counting',
+const task: CheckpointTask<number> = {
+  command: 'counting',
   asked: { '--to': '3' },
   from: { to: 3 },
   isOutput: (value): value is number => typeof value === 'number',
@@ -14,7 +14,7 @@ const task: Task<number> = {
 describe('work that is kept', () => {
   it('names a file of its own where none was named, and goes on from it', () => {
     const folder = mkdtempSync(join(tmpdir(), 'leat-'));
-    const work = openKept(task, {});
+    const work = openCheckpoint(task, {});
     expect(work.stop(join(folder, 'demo'))).toBeUndefined();
     expect(readdirSync(folder)).toEqual([]);
     work.put('ones', 2, Number.NaN);
@@ -22,7 +22,7 @@ describe('work that is kept', () => {
     work.put('twos', 0, 7);
     const path = work.stop(join(folder, 'demo')) ?? '';
     expect(path).toMatch(/demo-[0-9a-f]{8}\.counting$/);
-    const on = openKept(task, { resume: path });
+    const on = openCheckpoint(task, { resume: path });
     expect(on.size()).toBe(3);
     expect([on.get('ones', 0), on.get('ones', 1), on.get('ones', 2), on.get('twos', 0)]).toEqual([
       5,
@@ -31,8 +31,10 @@ describe('work that is kept', () => {
       7,
     ]);
     const others = { ...task, asked: { '--to': '4' }, from: { to: 4 } };
-    expect(() => openKept(others, { resume: path })).toThrow('of other work (kept / asked):\n  --to: 3 / 4');
-    expect(() => openKept({ ...task, word: 'adding' }, { resume: path })).toThrow(
+    expect(() => openCheckpoint(others, { resume: path })).toThrow(
+      'of other work (kept / asked):\n  --to: 3 / 4',
+    );
+    expect(() => openCheckpoint({ ...task, command: 'adding' }, { resume: path })).toThrow(
       'not a file of leat adding --out',
     );
   });
@@ -41,7 +43,7 @@ describe('work that is kept', () => {
     const folder = mkdtempSync(join(tmpdir(), 'leat-'));
     const out = join(folder, 'named');
     for (const options of [{}, { out }]) {
-      const work = openKept(task, options);
+      const work = openCheckpoint(task, options);
       work.put('ones', 0, 1);
       work.finish();
     }

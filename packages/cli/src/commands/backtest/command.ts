@@ -23,9 +23,9 @@ export async function backtestCommand(
 ): Promise<ExitCode> {
   const request = await openFitRequest(file, options, options.free);
   const { step, warmUp, members, seed } = options;
-  const told = backtest({ ...request, step, warmUp, members, seed });
+  const result = backtest({ ...request, step, warmUp, members, seed });
   streams.result(
-    options.json === true ? savedDocument('leat-backtest', told) : `${backtestLines(told).join('\n')}\n`,
+    options.json === true ? savedDocument('leat-backtest', result) : `${backtestLines(result).join('\n')}\n`,
   );
   return exit.done;
 }

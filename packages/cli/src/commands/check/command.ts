@@ -1,8 +1,8 @@
 import { auditOf, compileModel, createParameters, processTable } from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
-import { openScenario } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { openScenario } from '../shared/referenced-files.js';
 import { auditLines } from './text.js';
 import { processTableLines } from './text.js';
 import { resolvedLines } from './text.js';

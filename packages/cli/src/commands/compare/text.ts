@@ -10,7 +10,7 @@ import { cautions, day, percent, shown } from '@leat/view/text';
 import { columns, cut, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
-/** Most kinds of limits told. */
+/** Most kinds of limits that are listed. */
 const most = 8;
 
 /** Limits of one kind that the same runs passed. */
@@ -105,8 +105,8 @@ function quantityLines(
   names: readonly string[],
   at: readonly number[],
 ): readonly string[] {
-  const told = quantities.filter((quantity) => Math.abs(apartness(quantity)) >= alike);
-  const same = quantities.filter((quantity) => !told.includes(quantity)).map(({ name }) => name);
+  const apart = quantities.filter((quantity) => Math.abs(apartness(quantity)) >= alike);
+  const same = quantities.filter((quantity) => !apart.includes(quantity)).map(({ name }) => name);
   const head = [
     '',
     'unit',
@@ -116,7 +116,7 @@ function quantityLines(
   ];
   const sides = ['left', 'left', 'left', ...at.flatMap(() => ['right', 'left'] as const), 'right'] as const;
   return [
-    ...(told.length === 0 ? [] : columns([head, ...told.flatMap((each) => quantityRows(each, at))], sides)),
+    ...(apart.length === 0 ? [] : columns([head, ...apart.flatMap((each) => quantityRows(each, at))], sides)),
     ...wrap(same.length === 0 ? '' : `alike within ${alike * 100} %: ${same.join(', ')}`, width, '  '),
   ];
 }

@@ -1,8 +1,13 @@
 import type { Command } from 'commander';
-import { takesFile, type ToldCommand, toldCommands, type ToldOption } from '../../help/told-command.js';
+import {
+  takesFile,
+  type CommandSummary,
+  commandSummaries,
+  type OptionSummary,
+} from '../../help/command-summary.js';
 
 /** What completes the value of each option of a command, as the arms of a case. */
-function arms({ options }: ToldCommand): readonly string[] {
+function arms({ options }: CommandSummary): readonly string[] {
   return options
     .filter(({ takes }) => takes !== undefined)
     .map((option) => {
@@ -16,11 +21,11 @@ function arms({ options }: ToldCommand): readonly string[] {
     });
 }
 
-function block(command: ToldCommand): string {
+function block(command: CommandSummary): string {
   const flags = command.options.map(({ flag }) => flag).join(' ');
   const rest =
-    command.words.length > 0
-      ? `COMPREPLY=($(compgen -W '${command.words.join(' ')}' -- "$word"))`
+    command.choices.length > 0
+      ? `COMPREPLY=($(compgen -W '${command.choices.join(' ')}' -- "$word"))`
       : 'COMPREPLY=($(compgen -f -- "$word"))';
   return [
     `  ${command.name})`,
@@ -32,7 +37,7 @@ function block(command: ToldCommand): string {
 }
 
 /** Completion for bash. */
-function bashCompletion(commands: readonly ToldCommand[]): string {
+function bashCompletion(commands: readonly CommandSummary[]): string {
   return `# bash completion of leat
 _leat() {
   local IFS=$' \\t\\n'
@@ -51,7 +56,7 @@ complete -o filenames -F _leat leat
 
 const quoted = (text: string): string => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`;
 
-function optionLine(command: string, option: ToldOption): string {
+function optionLine(command: string, option: OptionSummary): string {
   const { flag, takes, values, what } = option;
   const value =
     takes === undefined
@@ -65,13 +70,13 @@ function optionLine(command: string, option: ToldOption): string {
 }
 
 /** Completion for fish. */
-function fishCompletion(commands: readonly ToldCommand[]): string {
+function fishCompletion(commands: readonly CommandSummary[]): string {
   const lines = commands.flatMap((command) => [
     `complete -c leat -n __fish_use_subcommand -f -a ${command.name} -d ${quoted(command.what)}`,
-    ...(command.words.length === 0
+    ...(command.choices.length === 0
       ? []
       : [
-          `complete -c leat -n '__fish_seen_subcommand_from ${command.name}' -f -a ${quoted(command.words.join(' '))}`,
+          `complete -c leat -n '__fish_seen_subcommand_from ${command.name}' -f -a ${quoted(command.choices.join(' '))}`,
         ]),
     ...command.options.map((option) => optionLine(command.name, option)),
   ]);
@@ -92,14 +97,14 @@ const plain = (text: string): string =>
     .replaceAll("'\\\\''", "'\\''")
     .replace(/[[\]:]/g, '\\$&');
 
-function optionSpec(option: ToldOption): string {
+function optionSpec(option: OptionSummary): string {
   const { flag, takes, values, what } = option;
   const action = values.length > 0 ? `(${values.join(' ')})` : takesFile(option) ? '_files' : ' ';
   return `      '*${flag}[${plain(what)}]${takes === undefined ? '' : `:value:${action}`}'`;
 }
 
-function zshBlock({ name, options, words }: ToldCommand): string {
-  const rest = words.length > 0 ? `(${words.join(' ')})` : '_files';
+function zshBlock({ name, options, choices }: CommandSummary): string {
+  const rest = choices.length > 0 ? `(${choices.join(' ')})` : '_files';
   return [
     `    ${name})`,
     '      _arguments \\',
@@ -109,7 +114,7 @@ function zshBlock({ name, options, words }: ToldCommand): string {
 }
 
 /** Completion for zsh. */
-function zshCompletion(commands: readonly ToldCommand[]): string {
+function zshCompletion(commands: readonly CommandSummary[]): string {
   return `#compdef leat
 _leat() {
   local -a names
@@ -136,5 +141,5 @@ const makers = { bash: bashCompletion, zsh: zshCompletion, fish: fishCompletion 
 
 /** The script by which a shell completes the command line, made from the commands as they are. */
 export function completionText(root: Command, shell: keyof typeof makers): string {
-  return makers[shell](toldCommands(root));
+  return makers[shell](commandSummaries(root));
 }

@@ -5,19 +5,19 @@ import { correlationsOf, withFitted } from '../shared/correlations.js';
 import { readPart, writePart } from '../../files/ensemble-part.js';
 import { openSaver } from '../../files/checkpoint.js';
 import { inShard, type Shard } from './shard.js';
-import { tellEnsemble, type TellOptions } from './tell.js';
+import { printEnsemble, type PrintOptions } from './print.js';
 import type { ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import type { MemberShared } from './member-job.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
-import { readTexts } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { readTexts } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { eachJob, runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
 
 /** What `leat ensemble` was asked. */
-export interface EnsembleOptions extends ScenarioOptions, TellOptions {
+export interface EnsembleOptions extends ScenarioOptions, PrintOptions {
   readonly members: number;
   readonly seed: number;
   readonly sampling: Sampling['method'];
@@ -134,5 +134,5 @@ export async function ensembleCommand(
     streams.note(
       `shard ${options.shard.part}/${options.shard.of}: ${accumulator.size()} of ${members} members are in ${out ?? ''}; leat merge joins the shards\n`,
     );
-  return tellEnsemble(part(), accumulator, options, streams);
+  return printEnsemble(part(), accumulator, options, streams);
 }

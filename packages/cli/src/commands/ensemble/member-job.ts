@@ -1,11 +1,11 @@
 import { openMembers, type MemberOutcome, type Questions, type Sampling, type TableRow } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { openTexts, type ScenarioTexts } from '../shared/scenario-texts.js';
+import { openTexts, type ReferencedFiles } from '../shared/referenced-files.js';
 import { askedOf } from '../shared/asked.js';
 
 /** What all members of an ensemble share. */
 export interface MemberShared {
-  readonly texts: ScenarioTexts;
+  readonly texts: ReferencedFiles;
   /** What is drawn, by the outline. */
   readonly rows: readonly TableRow[];
   readonly sampling: Sampling;

@@ -1,7 +1,7 @@
 import { basisOf, outlineOf, type Outline, type Questions } from '@leat/core';
 import type { Job } from '../../workers/job.js';
 import { keySeries } from '../shared/key-quantities.js';
-import { openTexts, type ScenarioTexts } from '../shared/scenario-texts.js';
+import { openTexts, type ReferencedFiles } from '../shared/referenced-files.js';
 
 /** What draws are made around, in plain data. */
 export interface OutlineAnswer {
@@ -17,7 +17,7 @@ export interface OutlineAnswer {
  * stopped. The input is the questions.
  */
 export const outlineJob: Job<
-  { readonly texts: ScenarioTexts; readonly tolerance?: number },
+  { readonly texts: ReferencedFiles; readonly tolerance?: number },
   Questions,
   OutlineAnswer
 > = {

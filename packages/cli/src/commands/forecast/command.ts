@@ -4,7 +4,7 @@ import { exit, type ExitCode } from '../../terminal/exit.js';
 import { openFitRequest, type LoggedOptions } from '../shared/fit-request.js';
 import { openSystem } from '../shared/fit-request.js';
 import { textOf } from '../../files/read.js';
-import { settingsOf } from '../shared/scenario-texts.js';
+import { settingsOf } from '../shared/referenced-files.js';
 import { openBeside } from '../../files/open-beside.js';
 import { forecastLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
@@ -58,7 +58,7 @@ export async function forecastCommand(
     [],
   );
   const whatIf = whatIfOf(file, options);
-  const told = forecast({
+  const result = forecast({
     ...request,
     fit: saved,
     days,
@@ -69,8 +69,8 @@ export async function forecastCommand(
   const asked = whatIf === undefined ? undefined : { set: options.set, overlay: options.overlay ?? null };
   streams.result(
     options.json === true
-      ? savedDocument('leat-forecast', { whatIf: asked ?? null, ...told })
-      : `${forecastLines(told, asked).join('\n')}\n`,
+      ? savedDocument('leat-forecast', { whatIf: asked ?? null, ...result })
+      : `${forecastLines(result, asked).join('\n')}\n`,
   );
-  return told.members === 0 ? exit.notFinished : exit.done;
+  return result.members === 0 ? exit.notFinished : exit.done;
 }

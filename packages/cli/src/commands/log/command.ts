@@ -1,8 +1,8 @@
 import { guessLogMap, readLog, readLogMap, summaryOfLog, type Scenario } from '@leat/core';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { openLog } from '../../files/open-log.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
-import { openScenario } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { openScenario } from '../shared/referenced-files.js';
 import { textOf } from '../../files/read.js';
 import { guessLines } from './text.js';
 import { logLines } from './text.js';

@@ -1,13 +1,13 @@
 import { openAccumulator } from '@leat/core';
 import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { readPart, writePart } from '../../files/ensemble-part.js';
-import { tellEnsemble, type TellOptions } from '../ensemble/tell.js';
+import { printEnsemble, type PrintOptions } from '../ensemble/print.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import type { Streams } from '../../terminal/streams.js';
 
 /** What `leat merge` was asked. */
-export interface MergeOptions extends TellOptions {
+export interface MergeOptions extends PrintOptions {
   readonly out?: string;
 }
 
@@ -32,7 +32,7 @@ export function mergeCommand(files: readonly string[], options: MergeOptions, st
   });
   const whole: EnsemblePart = { outline, keys, sampling, accumulated: accumulator.state() };
   if (options.out !== undefined) writePart(options.out, whole);
-  const code = tellEnsemble(whole, accumulator, options, streams);
+  const code = printEnsemble(whole, accumulator, options, streams);
   const missing = sampling.members - accumulator.size();
   if (missing === 0) return code;
   streams.note(`not finished: ${missing} of ${sampling.members} members are in none of the files\n`);

@@ -1,7 +1,7 @@
 import { InputError, nearest, worstResidual, type Fault, type RunAccount } from '@leat/core';
 import { darkColours, lightColours, slide, type SlideSeries } from '@leat/view/pictures';
 import type { ExitCode } from '../../terminal/exit.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { gather } from '../../report/gather.js';
 import type { Streams } from '../../terminal/streams.js';
 import { newDocument } from '../../files/new-document.js';
@@ -39,8 +39,8 @@ function chosen({ series }: RunAccount, names: readonly string[]): readonly Slid
  * picture. Throws InputError for series that do not exist.
  */
 export async function plotCommand(file: string, options: PlotOptions, streams: Streams): Promise<ExitCode> {
-  const told = await gather(file, 'A', options, streams);
-  const { account, budgets } = told;
+  const run = await gather(file, 'A', options, streams);
+  const { account, budgets } = run;
   const picture = slide(newDocument(), {
     title: options.title ?? account.title,
     time: account.time,

@@ -1,11 +1,11 @@
 import { worstResidual } from '@leat/core';
-import { readEnsemble, type KeptEnsemble } from '../../files/ensemble-document.js';
+import { readEnsemble, type SavedEnsemble } from '../../files/saved-ensemble.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { gather } from '../../report/gather.js';
 import { reportPage } from '../../report/page.js';
-import type { ToldRun } from '../../report/told-run.js';
+import type { RunSummary } from '../../report/run-summary.js';
 import { withBands } from '../../report/gather.js';
 import type { Streams } from '../../terminal/streams.js';
 import { writeAtomic } from '../../files/write.js';
@@ -19,7 +19,7 @@ export interface ReportOptions extends ScenarioOptions {
 }
 
 /** Reads every file before it says what is wrong with some. Throws FileError. */
-function ensemblesOf(files: readonly string[]): readonly KeptEnsemble[] {
+function ensemblesOf(files: readonly string[]): readonly SavedEnsemble[] {
   const faults: string[] = [];
   const kept = files.flatMap((file) => {
     try {
@@ -43,14 +43,14 @@ export async function reportCommand(
   options: ReportOptions,
   streams: Streams,
 ): Promise<ExitCode> {
-  const kept = ensemblesOf(options.ensemble ?? []);
-  const runs: ToldRun[] = [];
+  const saved = ensemblesOf(options.ensemble ?? []);
+  const runs: RunSummary[] = [];
   for (const [i, file] of files.entries())
     runs.push(await gather(file, String.fromCharCode(65 + i), options, streams));
-  const told = withBands(runs, kept);
-  writeAtomic(options.out, reportPage(told));
+  const summaries = withBands(runs, saved);
+  writeAtomic(options.out, reportPage(summaries));
   streams.note(`${options.out} written\n`);
-  const endings = told.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
+  const endings = summaries.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
   endings.forEach(({ text }, i) => {
     if (text !== '') streams.note(`${files[i]}: ${text}\n`);
   });

@@ -3,16 +3,15 @@ import {
   bibliography,
   budgetsOf,
   endStateOf,
-  fatesOf,
   limitsOf,
   manifestOf,
   worstResidual,
 } from '@leat/core';
 import type { ExitCode } from '../../terminal/exit.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
-import { openScenario } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { openScenario } from '../shared/referenced-files.js';
 import { csv } from '../../files/csv.js';
-import { jsonDocument } from './document.js';
+import { jsonDocument, type RunResults } from './document.js';
 import { sourceLines } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import { summary } from './text.js';
@@ -33,46 +32,42 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
 
 /**
  * `leat run FILE`: simulates and prints the summary, or one JSON document; writes the files asked for.
- * A run that broke off, or whose balance does not close, is still told in full.
+ * A run that broke off, or whose balance does not close, is still printed in full.
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
   const reading = openScenario(file, options);
   const run = await simulated(reading, options, streams);
-  const series = allSeries(run);
-  const budgets = budgetsOf(run);
-  const worst = worstResidual(budgets);
-  const limits = limitsOf(run);
-  const manifest = manifestOf(run);
   const { parameters } = run.model;
-  const sources = bibliography([...reading.used, ...parameters.used()], parameters);
+  const results: RunResults = {
+    run,
+    series: allSeries(run),
+    budgets: budgetsOf(run),
+    limits: limitsOf(run),
+    manifest: manifestOf(run),
+    sources: bibliography([...reading.used, ...parameters.used()], parameters),
+  };
   if (options.csv !== undefined) {
     writeAtomic(
       options.csv,
       csv(
         run.samples.map(({ time }) => time),
-        series,
+        results.series,
       ),
     );
   }
   if (options.save !== undefined) writeAtomic(options.save, `${JSON.stringify(endStateOf(run), null, 2)}\n`);
   if (options.json === true) {
-    streams.result(jsonDocument({ run, series, budgets, limits, manifest, sources }));
+    streams.result(jsonDocument(results));
   } else if (options.quiet !== true) {
-    const fates = (quantity: 'nitrogen' | 'water') => {
-      const budget = budgets.find((each) => each.place === 'system' && each.quantity === quantity);
-      if (budget === undefined) throw new Error(`no budget of ${quantity}`);
-      return fatesOf(budget);
-    };
-    const told = { run, series, nitrogen: fates('nitrogen'), water: fates('water'), worst, limits, manifest };
-    streams.result(summary(told, styleFor(process.stdout.isTTY, process.env)));
+    streams.result(summary(results, styleFor(process.stdout.isTTY, process.env)));
   }
   if (options.plot !== undefined && options.json !== true) {
     const { terminalCharts } = await import('../plot/text.js');
     streams.result(terminalCharts(run, options.plot));
   }
   if (options.sources === true && options.json !== true)
-    streams.result(`\n${sourceLines(sources).join('\n')}\n`);
-  const { code, text } = endingOf(run, worst.budget);
+    streams.result(`\n${sourceLines(results.sources).join('\n')}\n`);
+  const { code, text } = endingOf(run, worstResidual(results.budgets).budget);
   if (text !== '') streams.note(`${text}\n`);
   return code;
 }

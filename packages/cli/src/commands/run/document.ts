@@ -3,8 +3,8 @@ import { cautions } from '@leat/view/text';
 import { keySeries } from '../shared/key-quantities.js';
 import { savedDocument } from '../../files/saved-document.js';
 
-/** What a document holds of a run. */
-export interface Documented {
+/** A run and everything that is said of it. */
+export interface RunResults {
   readonly run: Run;
   readonly series: readonly Series[];
   readonly budgets: readonly Budget[];
@@ -23,7 +23,7 @@ function byQuantity(budgets: readonly Budget[]): Record<string, Omit<Budget, 'qu
 }
 
 /** The run as one JSON document. Numbers that JSON lacks (no fish, so no mean mass) are null. */
-export function jsonDocument({ run, series, budgets, limits, manifest, sources }: Documented): string {
+export function jsonDocument({ run, series, budgets, limits, manifest, sources }: RunResults): string {
   const places = [...new Set(budgets.map(({ place }) => place))].filter((place) => place !== 'system');
   const at = (place: string): Budget[] => budgets.filter((budget) => budget.place === place);
   const document = {

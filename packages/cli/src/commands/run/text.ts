@@ -2,22 +2,23 @@ import {
   type BibliographyEntry,
   type Budget,
   type Fates,
+  fatesOf,
   type LimitResult,
-  type Manifest,
   marks,
-  type Run,
   type RunEvent,
-  type Series,
   type Share,
+  worstResidual,
 } from '@leat/core';
 import { cautions, day, percent, shown } from '@leat/view/text';
 import { beside, columns, cut, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 import { keyQuantities } from '../shared/key-quantities.js';
+import type { RunResults } from './document.js';
 
 const rows = (shares: readonly Share[], unit: string): readonly (readonly string[])[] =>
   shares.map(({ name, amount, share }) => [`  ${name}`, `${shown(amount)} ${unit}`, percent(share)]);
 
+/** Shares of a whole in amounts and percent, under a heading with the whole. */
 function block(title: string, shares: readonly Share[], unit: string): readonly string[] {
   const amount = shares.reduce((total, each) => total + each.amount, 0);
   const share = shares.reduce((total, each) => total + each.share, 0);
@@ -25,16 +26,6 @@ function block(title: string, shares: readonly Share[], unit: string): readonly 
     [[title, `${shown(amount)} ${unit}`, percent(share)], ...rows(shares, unit)],
     ['left', 'right', 'right'],
   );
-}
-
-/** Where something came from, in amounts and percent, under a heading with the whole. */
-function cameLines(title: string, fates: Fates, unit: string): readonly string[] {
-  return block(title, fates.from, unit);
-}
-
-/** Where it went; closes to 100 percent of what came. */
-function wentLines(title: string, fates: Fates, unit: string): readonly string[] {
-  return block(title, fates.to, unit);
 }
 
 /** The bibliography of a run: what it used, from where, and how that came here. */
@@ -101,13 +92,13 @@ export function limitLines(limits: readonly LimitResult[], every: number): reado
   const groups = merged(limits.filter(({ passed }) => passed));
   const unjudged = limits.filter(({ judged }) => !judged).length;
   const head = ['limits passed', 'limit', 'worst', 'where', 'first', 'for', 'for whom', ''];
-  const told = groups.slice(0, most);
-  const sources = [...new Set(told.map(([worst]) => sourceOf(worst)))];
+  const listed = groups.slice(0, most);
+  const sources = [...new Set(listed.map(([worst]) => sourceOf(worst)))];
   const table =
     groups.length === 0
       ? ['limits passed: none of those that could be judged']
       : columns(
-          [head, ...told.map((group) => row(group, sources))],
+          [head, ...listed.map((group) => row(group, sources))],
           new Array<'left'>(head.length).fill('left'),
         );
   const left = groups.length > most ? [`${groups.length - most} more: see --json`] : [];
@@ -120,20 +111,9 @@ export function limitLines(limits: readonly LimitResult[], every: number): reado
   return [...table, ...wrap(legend, 100), ...(notes === '' ? [] : [notes])];
 }
 
-/** All that a summary tells of a run. */
-export interface Told {
-  readonly run: Run;
-  readonly series: readonly Series[];
-  readonly nitrogen: Fates;
-  readonly water: Fates;
-  readonly worst: { readonly budget: Budget; readonly share: number };
-  readonly limits: readonly LimitResult[];
-  readonly manifest: Manifest;
-}
-
 const width = 100;
 
-function head({ run, manifest }: Told): readonly string[] {
+function head({ run, manifest }: RunResults): readonly string[] {
   const { scenario } = run.model;
   const volume = scenario.vessels.reduce((total, vessel) => total + vessel.volume, 0);
   const fish = scenario.cohorts.reduce((total, { number }) => total + number, 0);
@@ -155,9 +135,9 @@ function eventLine(events: readonly RunEvent[]): readonly string[] {
   return [`events: ${[...counts].map(([kind, count]) => `${count} ${kind}`).join(', ')}`];
 }
 
-function workLine({ run, worst }: Told): readonly string[] {
+function workLine({ run, budgets }: RunResults): readonly string[] {
   const { work, integrator, tolerance } = run;
-  const { budget, share } = worst;
+  const { budget, share } = worstResidual(budgets);
   return [
     `work: ${integrator} at ${tolerance.toExponential()}, ${work.steps} steps (${work.rejected} rejected), ` +
       `${work.evaluations} evaluations, ${work.jacobians} Jacobians`,
@@ -165,10 +145,18 @@ function workLine({ run, worst }: Told): readonly string[] {
   ];
 }
 
+/** Where something came from and went to in the whole system. */
+function systemFates(budgets: readonly Budget[], quantity: 'nitrogen' | 'water'): Fates {
+  const budget = budgets.find((each) => each.place === 'system' && each.quantity === quantity);
+  if (budget === undefined) throw new Error(`no budget of ${quantity}`);
+  return fatesOf(budget);
+}
+
 /** The summary of a run, one screen: 100 columns and about fifty lines. */
-export function summary(told: Told, style: Style): string {
-  const { run, series, nitrogen, water, limits } = told;
-  const [title, what] = head(told);
+export function summary(results: RunResults, style: Style): string {
+  const { run, series, budgets, limits } = results;
+  const [nitrogen, water] = [systemFates(budgets, 'nitrogen'), systemFates(budgets, 'water')];
+  const [title, what] = head(results);
   const { outcome } = run;
   const ended =
     outcome.kind === 'done'
@@ -185,16 +173,16 @@ export function summary(told: Told, style: Style): string {
     '',
     ...beside(
       [
-        ...cameLines('nitrogen came from', nitrogen, 'g'),
+        ...block('nitrogen came from', nitrogen.from, 'g'),
         '',
-        ...cameLines('water came from', water, 'm3'),
-        ...wentLines('water went to', water, 'm3'),
+        ...block('water came from', water.from, 'm3'),
+        ...block('water went to', water.to, 'm3'),
       ],
-      wentLines('nitrogen went to', nitrogen, 'g'),
+      block('nitrogen went to', nitrogen.to, 'g'),
       width / 2,
     ),
     '',
-    ...[...eventLine(run.events), ...workLine(told)].map((line) => cut(line, width)),
+    ...[...eventLine(run.events), ...workLine(results)].map((line) => cut(line, width)),
     ...cautions.map((line) => style.faint(cut(line, width))),
   ];
   return `${lines.join('\n')}\n`;

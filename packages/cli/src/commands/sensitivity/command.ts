@@ -17,15 +17,15 @@ import {
 } from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { basename } from 'node:path';
-import { type KeepOptions, type KeptWork, openKept } from '../../files/checkpoint.js';
+import { type CheckpointOptions, type Checkpoint, openCheckpoint } from '../../files/checkpoint.js';
 import { savedDocument } from '../../files/saved-document.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { Streams } from '../../terminal/streams.js';
 import { styleFor } from '../../terminal/style.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
-import { keepJobs } from '../../workers/keep-jobs.js';
+import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
 import { runJobs } from '../../workers/pool.js';
-import { readTexts, type ScenarioOptions } from '../shared/scenario-texts.js';
+import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import type { Finding, SensitivityResult } from './result.js';
 import { sensitivityText } from './text.js';
 
@@ -52,7 +52,7 @@ function rowsLike(rows: readonly TableRow[], pattern: string | undefined): reado
 }
 
 /** What `leat sensitivity` was asked. */
-export interface SensitivityOptions extends ScenarioOptions, KeepOptions {
+export interface SensitivityOptions extends ScenarioOptions, CheckpointOptions {
   readonly of: string;
   readonly method: 'screened' | 'local' | 'morris' | 'sobol' | 'all';
   readonly members: number;
@@ -146,7 +146,7 @@ const isAnswer = (value: unknown): value is Answer =>
   typeof value === 'object' && value !== null && 'value' in value && typeof value.value === 'number';
 
 /** The runs of a sensitivity, kept by what they are for. */
-function openWork(outline: Outline, options: SensitivityOptions): KeptWork<Answer> {
+function openWork(outline: Outline, options: SensitivityOptions): Checkpoint<Answer> {
   const { of, method, members, seed, only } = options;
   const asked = {
     system: `${outline.title} ${outline.hash.slice(0, 8)}`,
@@ -157,7 +157,7 @@ function openWork(outline: Outline, options: SensitivityOptions): KeptWork<Answe
     '--only': only ?? '',
   };
   const from = { system: outline.hash, asked };
-  return openKept({ word: 'sensitivity', asked, from, isOutput: isAnswer }, options);
+  return openCheckpoint({ command: 'sensitivity', asked, from, isOutput: isAnswer }, options);
 }
 
 async function look(
@@ -165,7 +165,7 @@ async function look(
   options: SensitivityOptions,
   streams: Streams,
   signal: AbortSignal,
-  begun: (work: KeptWork<Answer>) => void,
+  begun: (work: Checkpoint<Answer>) => void,
 ): Promise<SensitivityResult> {
   const texts = readTexts(file, options);
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
@@ -189,7 +189,7 @@ async function look(
       return u;
     });
     const part = { part: what, shown: `runs (${what})` };
-    const answers = await keepJobs('answer', shared, whole, work, part, jobs);
+    const answers = await runWithCheckpoint('answer', shared, whole, work, part, jobs);
     runs += answers.length;
     failed += answers.filter((answer) => answer.reason !== undefined).length;
     reason ??= answers.find((answer) => answer.reason !== undefined)?.reason;
@@ -228,7 +228,7 @@ export async function sensitivityCommand(
 ): Promise<ExitCode> {
   if (options.method === 'sobol' && options.only === undefined)
     streams.note('Sobol indices of every number take many runs: --only, or --method screened, takes fewer\n');
-  let work: KeptWork<Answer> | undefined;
+  let work: Checkpoint<Answer> | undefined;
   let result: SensitivityResult;
   try {
     result = await interruptible((signal) =>

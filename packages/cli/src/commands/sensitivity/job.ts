@@ -1,11 +1,11 @@
 import { InputError, NoAnswerError, openRuns, type Answer, type TableRow } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { openTexts, type ScenarioTexts } from '../shared/scenario-texts.js';
+import { openTexts, type ReferencedFiles } from '../shared/referenced-files.js';
 import { askedOf } from '../shared/asked.js';
 
 /** What all points of a sensitivity share. */
 export interface AnswerShared {
-  readonly texts: ScenarioTexts;
+  readonly texts: ReferencedFiles;
   /** What is drawn, by the outline. */
   readonly rows: readonly TableRow[];
   /** The measure, in words. */

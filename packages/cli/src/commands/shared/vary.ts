@@ -1,6 +1,6 @@
 import { type EndNames, InputError, type OpenScenario, valueRange, type ValueRange } from '@leat/core';
 import { valueText } from '@leat/view/text';
-import { openTexts, type ScenarioTexts } from './scenario-texts.js';
+import { openTexts, type ReferencedFiles } from './referenced-files.js';
 
 /** Reads each text, and throws the faults of all of them at once. */
 export function readAll<T>(texts: readonly string[], read: (text: string) => T): readonly T[] {
@@ -32,14 +32,14 @@ export interface VariedValue {
 }
 
 /** The scenario with values at their paths. Throws InputError where it takes no such value. */
-export function openAt(texts: ScenarioTexts, values: readonly VariedValue[]): OpenScenario {
+export function openAt(texts: ReferencedFiles, values: readonly VariedValue[]): OpenScenario {
   const { options } = texts;
   const set = values.map(({ varied, value }) => `${varied.path}=${valueText(varied, value)}`);
   return openTexts({ ...texts, options: { ...options, set: [...options.set, ...set] } });
 }
 
 /** Opens the file with one value, faults of that value under the name of the option that gave it. */
-function tryAt(texts: ScenarioTexts, value: VariedValue, name: string): void {
+function tryAt(texts: ReferencedFiles, value: VariedValue, name: string): void {
   try {
     openAt(texts, [value]);
   } catch (error) {
@@ -55,7 +55,7 @@ const wantsWhole = (error: unknown): boolean =>
   error.faults.some(({ expected }) => expected?.startsWith('a whole number') === true);
 
 /** Whether a file takes a whole number at a path and no other. */
-function takesWhole(texts: ScenarioTexts, range: ValueRange, path: string, names: EndNames): boolean {
+function takesWhole(texts: ReferencedFiles, range: ValueRange, path: string, names: EndNames): boolean {
   if (range.unit !== '' || !Number.isInteger(range.from) || !Number.isInteger(range.to)) return false;
   try {
     tryAt(texts, { varied: { path, unit: '' }, value: range.from + 0.5 }, names.from);
@@ -71,7 +71,7 @@ function takesWhole(texts: ScenarioTexts, range: ValueRange, path: string, names
  * no such path, or takes no such value there.
  */
 export function openVaried(
-  texts: ScenarioTexts,
+  texts: ReferencedFiles,
   { path, from, to }: { readonly path: string; readonly from: string; readonly to: string },
   names: EndNames,
 ): Varied {

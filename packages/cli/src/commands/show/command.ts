@@ -11,7 +11,7 @@ import {
 } from '@leat/core';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
-import { openScenario } from '../shared/scenario-texts.js';
+import { openScenario } from '../shared/referenced-files.js';
 import { readText } from '../../files/read.js';
 import { columns } from '../../terminal/columns.js';
 import { foundLines, type ShownNumber } from './text.js';

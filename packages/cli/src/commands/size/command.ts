@@ -17,10 +17,10 @@ import {
 import { valueText } from '@leat/view/text';
 import { readAll } from '../shared/vary.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
-import { openTexts, readTexts, type ScenarioTexts } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { openTexts, readTexts, type ReferencedFiles } from '../shared/referenced-files.js';
 import { sizeDocument } from './text.js';
-import { sizeText, type SizeTold } from './text.js';
+import { sizeText, type SizeSummary } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import { sizeDraws, type DrawsOptions } from './draws.js';
 import type { Streams } from '../../terminal/streams.js';
@@ -38,7 +38,7 @@ export interface SizeCommandOptions extends ScenarioOptions, DrawsOptions {
 }
 
 /** The system at one value; closure of the rows is checked at draws only where asked. */
-function modelAt(texts: ScenarioTexts, varied: Varied, value: number, closureDraws?: number): Model {
+function modelAt(texts: ReferencedFiles, varied: Varied, value: number, closureDraws?: number): Model {
   const { scenario } = openAt(texts, [{ varied, value }]).reading;
   return compileModel(
     scenario,
@@ -67,7 +67,7 @@ function besideOf(
   varied: Varied,
   ends: { readonly atFrom: Model; readonly atTo: Model },
   at: { readonly value: number; readonly run: Run },
-): Pick<SizeTold, 'handbook' | 'reasons' | 'at'> {
+): Pick<SizeSummary, 'handbook' | 'reasons' | 'at'> {
   const sizeEnds = { ...ends, from: varied.from, to: varied.to };
   const cells = surfacesVaried(sizeEnds);
   const handbook = handbookOf(sizeEnds, at.run);
@@ -114,14 +114,14 @@ export async function sizeCommand(
     options.members === undefined
       ? {}
       : await sizeDraws({ texts, varied, want, within, keep: options.keep }, answer, options, streams);
-  const told: SizeTold = {
+  const summary: SizeSummary = {
     title: ends.atFrom.scenario.title,
     ...{ varied, want, conditions, answer },
     ...(nearest === undefined ? {} : besideOf(varied, ends, nearest)),
     ...(drawn === undefined ? {} : { drawn }),
   };
   const style = styleFor(process.stdout.isTTY, process.env);
-  streams.result(options.json === true ? sizeDocument(told) : sizeText(told, style));
+  streams.result(options.json === true ? sizeDocument(summary) : sizeText(summary, style));
   if (stopped !== undefined) return stopped;
   const { code, text } = endingOf(answer, varied);
   if (text !== '') streams.note(`${text}\n`);

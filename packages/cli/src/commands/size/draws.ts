@@ -12,13 +12,13 @@ import { valueText } from '@leat/view/text';
 import { withFitted } from '../shared/correlations.js';
 import type { SizeShared } from './job.js';
 import type { ExitCode } from '../../terminal/exit.js';
-import { keepJobs } from '../../workers/keep-jobs.js';
-import { openKept, type KeepOptions, type KeptWork } from '../../files/checkpoint.js';
+import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
+import { openCheckpoint, type CheckpointOptions, type Checkpoint } from '../../files/checkpoint.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import type { Streams } from '../../terminal/streams.js';
 
 /** Options of the draws of a size. */
-export interface DrawsOptions extends KeepOptions {
+export interface DrawsOptions extends CheckpointOptions {
   readonly members?: number;
   readonly seed: number;
   readonly chosen?: string;
@@ -54,7 +54,7 @@ const isSize = (value: unknown): value is SizeMember =>
 /** The part of the kept work that holds the draws. */
 const part = 'draws';
 
-function openWork(shared: SizeShared, options: DrawsOptions): KeptWork<SizeMember> {
+function openWork(shared: SizeShared, options: DrawsOptions): Checkpoint<SizeMember> {
   const { varied, want, within, keep, chosen, sampling } = shared;
   const asked = {
     system: `${shared.texts.file} ${contentHash(shared.texts).slice(0, 8)}`,
@@ -66,7 +66,7 @@ function openWork(shared: SizeShared, options: DrawsOptions): KeptWork<SizeMembe
     '--members': String(sampling.members),
     '--seed': String(sampling.seed),
   };
-  return openKept({ word: 'size', asked, from: shared, isOutput: isSize }, options);
+  return openCheckpoint({ command: 'size', asked, from: shared, isOutput: isSize }, options);
 }
 
 /**
@@ -97,7 +97,14 @@ export async function sizeDraws(
   let stopped: ExitCode | undefined;
   try {
     await interruptible((signal) =>
-      keepJobs('size', shared, draws, work, { part, shown: part }, { signal, ...(workers && { workers }) }),
+      runWithCheckpoint(
+        'size',
+        shared,
+        draws,
+        work,
+        { part, shown: part },
+        { signal, ...(workers && { workers }) },
+      ),
     );
     work.finish();
   } catch (error) {

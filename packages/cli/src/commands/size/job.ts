@@ -1,11 +1,11 @@
 import { openSizeMembers, type Sampling, type SizeMember } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import type { ScenarioTexts } from '../shared/scenario-texts.js';
+import type { ReferencedFiles } from '../shared/referenced-files.js';
 import { openAt, type Varied } from '../shared/vary.js';
 
 /** What all draws of a search for a size share. */
 export interface SizeShared {
-  readonly texts: ScenarioTexts;
+  readonly texts: ReferencedFiles;
   readonly varied: Varied;
   readonly want: 'smallest' | 'largest';
   readonly within: number;

@@ -6,8 +6,8 @@ import type { Style } from '../../terminal/style.js';
 import type { Varied } from '../shared/vary.js';
 import type { SizeDrawn } from './draws.js';
 
-/** What a search for a size is told of. */
-export interface SizeTold {
+/** What a search for a size found, and what is said beside it. */
+export interface SizeSummary {
   readonly title: string;
   readonly varied: Varied;
   readonly want: 'smallest' | 'largest';
@@ -23,11 +23,11 @@ export interface SizeTold {
 
 const width = 100;
 
-const bindingWords = ({ conditions, answer }: SizeTold): string =>
+const bindingText = ({ conditions, answer }: SizeSummary): string =>
   answer.binding.map((i) => conditions[i].text).join('; ');
 
-function verdict(told: SizeTold): readonly string[] {
-  const { varied, want, answer } = told;
+function verdict(summary: SizeSummary): readonly string[] {
+  const { varied, want, answer } = summary;
   const value = answer.value === undefined ? '' : valueText(varied, answer.value);
   const fails = answer.fails === undefined ? '' : valueText(varied, answer.fails);
   const where = answer.stretches
@@ -41,7 +41,7 @@ function verdict(told: SizeTold): readonly string[] {
     case 'found':
       return [
         `answer: ${value}`,
-        `  ${fails} fails: ${bindingWords(told)}`,
+        `  ${fails} fails: ${bindingText(summary)}`,
         ...(answer.failsAgain === undefined
           ? []
           : [`  further on ${valueText(varied, answer.failsAgain)} fails again: it holds ${where}`]),
@@ -51,21 +51,21 @@ function verdict(told: SizeTold): readonly string[] {
     case 'at-the-end':
       return [
         `answer: ${value}, the end of the range: every condition holds there, and fails at ${fails}`,
-        `  what fails: ${bindingWords(told)}`,
+        `  what fails: ${bindingText(summary)}`,
       ];
     case 'not-monotone':
       return [
         `no one size: the conditions hold, fail and hold again; they hold ${where}`,
-        `  the first of them begins at ${value}; ${fails} fails: ${bindingWords(told)}`,
+        `  the first of them begins at ${value}; ${fails} fails: ${bindingText(summary)}`,
       ];
     case 'holds-nowhere':
       return [
-        `no value tried keeps every condition; what fails where it comes nearest: ${bindingWords(told)}`,
+        `no value tried keeps every condition; what fails where it comes nearest: ${bindingText(summary)}`,
       ];
   }
 }
 
-function trialTable({ varied, conditions, answer }: SizeTold): readonly string[] {
+function trialTable({ varied, conditions, answer }: SizeSummary): readonly string[] {
   const numbers = conditions.map((_, i) => `[${i + 1}]`);
   const margin = (value: number): string =>
     Number.isNaN(value) ? '-' : `${value > 0 ? '+' : ''}${shown(value)}`;
@@ -94,7 +94,7 @@ const rules: Readonly<Record<Handbook['rule'], string>> = {
   load: 'what the surface of filters and media beds carries at an areal rate',
 };
 
-function handbookLines({ handbook, varied }: SizeTold): readonly string[] {
+function handbookLines({ handbook, varied }: SizeSummary): readonly string[] {
   if (handbook === undefined) return ['by the handbook: no rule is known here for this quantity'];
   const { values, temperature, feed, tanByProtein, tanByFeed } = handbook;
   const rows = values.map(({ value, rate, rateUnit, conditions, source, page, mark, applies }) => [
@@ -115,7 +115,7 @@ function handbookLines({ handbook, varied }: SizeTold): readonly string[] {
   ];
 }
 
-function reasonLines({ reasons, at, varied, handbook }: SizeTold): readonly string[] {
+function reasonLines({ reasons, at, varied, handbook }: SizeSummary): readonly string[] {
   if (reasons === undefined || at === undefined) return [];
   const { released, went, arealRate, factors, filled } = reasons;
   const rule =
@@ -139,7 +139,7 @@ function reasonLines({ reasons, at, varied, handbook }: SizeTold): readonly stri
 }
 
 /** A size of a draw; one beyond the range has no number. */
-function sizeWords({ varied, want }: SizeTold, value: number): string {
+function drawnSizeText({ varied, want }: SizeSummary, value: number): string {
   if (value === (want === 'smallest' ? varied.from : varied.to))
     return `${want === 'smallest' ? 'at most' : 'at least'} ${valueText(varied, value)}`;
   if (Number.isFinite(value)) return valueText(varied, Number(value.toPrecision(3)));
@@ -148,12 +148,12 @@ function sizeWords({ varied, want }: SizeTold, value: number): string {
     : `less than ${valueText(varied, varied.from)}`;
 }
 
-function drawnLines(told: SizeTold): readonly string[] {
-  const { drawn, varied, conditions } = told;
+function drawnLines(summary: SizeSummary): readonly string[] {
+  const { drawn, varied, conditions } = summary;
   if (drawn === undefined) return [];
   const { spread, chosen, seed } = drawn;
   const { members, median, band50, band90 } = spread;
-  const words = (value: number): string => sizeWords(told, value);
+  const size = (value: number): string => drawnSizeText(summary, value);
   const of = (count: number): string => `${count} of ${members} (${percent(count / members)})`;
   const binds = conditions.flatMap(({ text }, i) =>
     spread.binds[i] === 0 ? [] : [`${text} binds in ${of(spread.binds[i])}`],
@@ -165,7 +165,7 @@ function drawnLines(told: SizeTold): readonly string[] {
     [spread.broke, 'some run broke off, and counts as one that fails'],
   ] as const;
   const lines = [
-    `median ${words(median)}; half of the draws from ${words(band50[0])} to ${words(band50[1])}; 90 % from ${words(band90[0])} to ${words(band90[1])}`,
+    `median ${size(median)}; half of the draws from ${size(band50[0])} to ${size(band50[1])}; 90 % from ${size(band90[0])} to ${size(band90[1])}`,
     ...(chosen === undefined || spread.survive === undefined
       ? []
       : [`${valueText(varied, chosen)} keeps every condition in ${of(spread.survive)} of the draws`]),
@@ -180,8 +180,8 @@ function drawnLines(told: SizeTold): readonly string[] {
 }
 
 /** A search for a size on one screen, 100 columns wide. */
-export function sizeText(told: SizeTold, style: Style): string {
-  const { title, varied, want } = told;
+export function sizeText(summary: SizeSummary, style: Style): string {
+  const { title, varied, want } = summary;
   const lines = [
     style.strong(cut(title, width)),
     ...wrap(
@@ -190,23 +190,23 @@ export function sizeText(told: SizeTold, style: Style): string {
       '  ',
     ),
     '',
-    ...verdict(told).flatMap((line, i) => wrap(i === 0 ? style.strong(line) : line, width, '  ')),
+    ...verdict(summary).flatMap((line, i) => wrap(i === 0 ? style.strong(line) : line, width, '  ')),
     '',
-    ...trialTable(told),
+    ...trialTable(summary),
     '',
-    ...drawnLines(told),
-    ...handbookLines(told),
+    ...drawnLines(summary),
+    ...handbookLines(summary),
     '',
-    ...reasonLines(told),
-    ...(told.reasons === undefined ? [] : ['']),
+    ...reasonLines(summary),
+    ...(summary.reasons === undefined ? [] : ['']),
     ...cautions.map((line) => style.faint(cut(line, width))),
   ];
   return `${lines.join('\n')}\n`;
 }
 
 /** A search for a size as one JSON document. What has no number (a margin without an answer, a size beyond the range) is null. */
-export function sizeDocument(told: SizeTold): string {
-  const { title, varied, want, conditions, answer, handbook, reasons, at, drawn } = told;
+export function sizeDocument(summary: SizeSummary): string {
+  const { title, varied, want, conditions, answer, handbook, reasons, at, drawn } = summary;
   const document = {
     title,
     vary: varied,

@@ -10,8 +10,8 @@ import {
 } from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
-import { openScenario } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { openScenario } from '../shared/referenced-files.js';
 import { steadyText } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import type { Streams } from '../../terminal/streams.js';
@@ -37,10 +37,10 @@ export function steadyCommand(file: string, options: SteadyCommandOptions, strea
     const series = allSeries(state.course);
     const limits = limitsOf(state.course);
     if (options.json === true) {
-      const { course, ...told } = state;
+      const { course, ...rest } = state;
       const document = {
         title: scenario.title,
-        ...told,
+        ...rest,
         time: course.samples.map(({ time }) => time),
         series: Object.fromEntries(
           series.map(({ name, unit, values }) => [name, { unit, values: Array.from(values) }]),

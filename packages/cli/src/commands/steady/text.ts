@@ -3,15 +3,15 @@ import { cautions, actionPhrase, percent, shown } from '@leat/view/text';
 import { columns, cut, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
-/** A steady state with what is told of it. */
-export interface SteadyTold {
+/** A steady state with what is said of it. */
+export interface SteadySummary {
   readonly state: SteadyState;
   readonly series: readonly Series[];
   readonly limits: readonly LimitResult[];
 }
 
 const width = 100;
-/** Modes told. */
+/** Most modes in the table. */
 const most = 8;
 /** A quantity that moves by less than this share within a cycle is shown as one number. */
 const still = 0.005;
@@ -35,7 +35,7 @@ function range(values: ArrayLike<number> | undefined): string {
   return high - low <= still * Math.abs(high) ? shown(all[0]) : `${shown(low)}-${shown(high)}`;
 }
 
-function waterTable({ state, series }: SteadyTold): readonly string[] {
+function waterTable({ state, series }: SteadySummary): readonly string[] {
   const known = new Map(series.map((each) => [each.name, each]));
   const places = state.course.model.layout.vessels;
   const unit = (quantity: string): string => known.get(`${quantity}@${places[0]}`)?.unit ?? '';
@@ -59,10 +59,10 @@ function span(days: number): string {
 
 function modeTable(modes: readonly Mode[]): readonly string[] {
   const parts = ({ parts, swing }: Mode): string => {
-    const told = parts
+    const largest = parts
       .slice(0, 3)
       .map(({ component, place, share }) => `${component} ${place} ${percent(share)}`);
-    return [...told, ...(swing === undefined ? [] : [`swings in ${span(swing)}`])].join(', ');
+    return [...largest, ...(swing === undefined ? [] : [`swings in ${span(swing)}`])].join(', ');
   };
   return columns(
     [
@@ -141,14 +141,14 @@ function limitTable(limits: readonly LimitResult[]): readonly string[] {
 }
 
 /** A steady state on one screen, 100 columns wide. */
-export function steadyText(told: SteadyTold, style: Style): string {
-  const { state, limits } = told;
+export function steadyText(summary: SteadySummary, style: Style): string {
+  const { state, limits } = summary;
   const { scenario } = state.course.model;
   const lines = [
     style.strong(cut(scenario.title, width)),
     ...wrap(headline(state), width, '  '),
     '',
-    ...waterTable(told),
+    ...waterTable(summary),
     '',
     ...modeTable(state.modes),
     ...wrap(`95 % back, the slowest that each takes part in: ${recoveries(state.modes)}`, width, '  '),

@@ -2,8 +2,8 @@ import { compileModel, conditionOf, createParameters, measureOf, sweepGrid } fro
 import type { Sweep } from '@leat/view/text';
 import { readAll } from '../shared/vary.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
-import { openTexts, readTexts } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { openTexts, readTexts } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';

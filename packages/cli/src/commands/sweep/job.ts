@@ -9,12 +9,12 @@ import {
   type SweepPoint,
 } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import type { ScenarioTexts } from '../shared/scenario-texts.js';
+import type { ReferencedFiles } from '../shared/referenced-files.js';
 import { openAt, type Varied } from '../shared/vary.js';
 
 /** What all points of a sweep share. */
 export interface SweepShared {
-  readonly texts: ScenarioTexts;
+  readonly texts: ReferencedFiles;
   readonly varied: readonly Varied[];
   readonly of: readonly string[];
   readonly keep: readonly string[];

@@ -1,6 +1,6 @@
 import { InputError, sweepValues } from '@leat/core';
 import { readAll } from '../shared/vary.js';
-import type { ScenarioTexts } from '../shared/scenario-texts.js';
+import type { ReferencedFiles } from '../shared/referenced-files.js';
 import { openVaried, type Varied } from '../shared/vary.js';
 
 /** One quantity of a sweep with its values. */
@@ -15,7 +15,7 @@ const mostPoints = 100_000;
 
 const expected = 'PATH=A:B:n, such as "vessels.biofilter.media.volume=50 L:400 L:8"';
 
-function listOf(text: string, texts: ScenarioTexts): VaryList {
+function listOf(text: string, texts: ReferencedFiles): VaryList {
   const match = /^([^=]+)=([^:]*):([^:]*):([^:]*)$/.exec(text);
   if (match === null) {
     throw new InputError([
@@ -43,7 +43,7 @@ function listOf(text: string, texts: ScenarioTexts): VaryList {
  * Reads every `PATH=A:B:n` and says all faults at once. Throws InputError for a range that cannot be, a path given
  * twice, and more points than can be told.
  */
-export function varyLists(asked: readonly string[], texts: ScenarioTexts): readonly VaryList[] {
+export function varyLists(asked: readonly string[], texts: ReferencedFiles): readonly VaryList[] {
   const lists = readAll(asked, (text) => listOf(text, texts));
   const faults: InputError['faults'][number][] = [];
   lists.forEach(({ varied: { path } }, i) => {

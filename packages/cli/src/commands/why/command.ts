@@ -1,8 +1,8 @@
 import { budgetsOf, InputError, parseQuantity, why, worstResidual, type Moment, type Run } from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
-import type { ScenarioOptions } from '../shared/scenario-texts.js';
-import { openScenario } from '../shared/scenario-texts.js';
+import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { openScenario } from '../shared/referenced-files.js';
 import { differenceText, type NamedMoment } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import type { Streams } from '../../terminal/streams.js';

@@ -36,11 +36,11 @@ function cause({ name, did }: DifferencePart, oneRun: boolean): string {
 function sentence({ difference, unit, parts }: Difference, oneRun: boolean): string {
   const write = writer([difference, ...parts.map(({ value }) => value)]);
   const bound = least * Math.abs(parts[0]?.value ?? 0);
-  const told = parts.filter(({ value }) => Math.abs(value) >= bound).slice(0, most);
-  const others = parts.slice(told.length);
+  const listed = parts.filter(({ value }) => Math.abs(value) >= bound).slice(0, most);
+  const others = parts.slice(listed.length);
   const rest = others.reduce((total, { value }) => total + value, 0);
   const terms = [
-    ...told.map((part) => `${write(part.value)} ${cause(part, oneRun)}`),
+    ...listed.map((part) => `${write(part.value)} ${cause(part, oneRun)}`),
     ...(others.length === 0 ? [] : [`${write(rest)} from ${others.length} smaller`]),
   ];
   return `${write(difference)} ${unit} = ${terms.join(' ')}`;
@@ -49,16 +49,16 @@ function sentence({ difference, unit, parts }: Difference, oneRun: boolean): str
 function table({ difference, unit, parts }: Difference, oneRun: boolean): readonly string[] {
   const write = writer([difference, ...parts.map(({ value }) => value)]);
   const share = (value: number): string => (difference === 0 ? '' : percent(value / difference));
-  const told = parts.filter(({ value }) => Number(write(value)) !== 0);
+  const listed = parts.filter(({ value }) => Number(write(value)) !== 0);
   const lines = columns(
     [
       ['', unit, 'of it'],
-      ...told.map((part) => [cause(part, oneRun), write(part.value), share(part.value)]),
+      ...listed.map((part) => [cause(part, oneRun), write(part.value), share(part.value)]),
       ['difference', write(difference), share(difference)],
     ],
     ['left', 'right', 'right'],
   );
-  const left = parts.length - told.length;
+  const left = parts.length - listed.length;
   return left === 0 ? lines : [...lines, `${left} more round to 0: see --json`];
 }
 

@@ -2,7 +2,7 @@ import type { InputOf, JobKind, OutputOf, SharedOf } from './job-kinds.js';
 import { eachJob } from './pool.js';
 import type { JobsOptions } from './pool.js';
 import { openRunsProgress } from '../terminal/progress.js';
-import type { KeptWork } from '../files/checkpoint.js';
+import type { Checkpoint } from '../files/checkpoint.js';
 
 /** One part of work that is kept: its name, and what is shown of it. */
 interface Part {
@@ -14,11 +14,11 @@ interface Part {
  * Does those jobs of a part that were not done before, keeps each output as it comes, and gives them all in the
  * order of the inputs. Rejects as `eachJob` does; what was done by then is in the work.
  */
-export async function keepJobs<Kind extends JobKind>(
+export async function runWithCheckpoint<Kind extends JobKind>(
   kind: Kind,
   shared: SharedOf<Kind>,
   inputs: readonly InputOf<Kind>[],
-  work: KeptWork<OutputOf<Kind>>,
+  work: Checkpoint<OutputOf<Kind>>,
   { part, shown }: Part,
   options: JobsOptions,
 ): Promise<readonly OutputOf<Kind>[]> {

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 
 /** An option as completion and the manual need it. */
-export interface ToldOption {
+export interface OptionSummary {
   readonly flag: string;
   /** The name of what it takes, as help writes it; undefined for a switch. */
   readonly takes: string | undefined;
@@ -10,18 +10,18 @@ export interface ToldOption {
 }
 
 /** A command as completion and the manual need it. */
-export interface ToldCommand {
+export interface CommandSummary {
   readonly name: string;
   readonly usage: string;
   readonly what: string;
-  readonly options: readonly ToldOption[];
+  readonly options: readonly OptionSummary[];
   readonly arguments: readonly { readonly name: string; readonly what: string }[];
-  /** Words that its arguments may be; empty where they are files or free. */
-  readonly words: readonly string[];
+  /** What its arguments may be; empty where they are files or free. */
+  readonly choices: readonly string[];
 }
 
 /** The commands of the tree of commander, in the order of the help, with `--help` among the options of each. */
-export function toldCommands(root: Command): readonly ToldCommand[] {
+export function commandSummaries(root: Command): readonly CommandSummary[] {
   return root.commands.map((command) => ({
     name: command.name(),
     usage: command.usage(),
@@ -36,9 +36,9 @@ export function toldCommands(root: Command): readonly ToldCommand[] {
       { flag: '--help', takes: undefined, values: [], what: 'display help for command' },
     ],
     arguments: command.registeredArguments.map((each) => ({ name: each.name(), what: each.description })),
-    words: command.registeredArguments.flatMap(({ argChoices }) => argChoices ?? []),
+    choices: command.registeredArguments.flatMap(({ argChoices }) => argChoices ?? []),
   }));
 }
 
 /** Whether an option takes a value that is a file. */
-export const takesFile = ({ takes }: ToldOption): boolean => takes !== undefined && takes.includes('file');
+export const takesFile = ({ takes }: OptionSummary): boolean => takes !== undefined && takes.includes('file');

@@ -39,7 +39,7 @@ export function settingsOf({
 }
 
 /** A scenario as texts: what was read from disk once, so that every worker sees the same. Plain data. */
-export interface ScenarioTexts {
+export interface ReferencedFiles {
   readonly file: string;
   readonly text: string;
   /** What it includes, by path. */
@@ -57,7 +57,7 @@ function fitNotes({ file, fit }: { readonly file: string; readonly fit: SavedFit
 }
 
 /** Opens a scenario with what the options put over it; the table of a fit goes by the name of its file. */
-function open({ file, text, fitted, options }: ScenarioTexts, load: Load): OpenScenario {
+function open({ file, text, fitted, options }: ReferencedFiles, load: Load): OpenScenario {
   const { tables = [] } = options;
   const common = {
     file,
@@ -94,7 +94,7 @@ function open({ file, text, fitted, options }: ScenarioTexts, load: Load): OpenS
 }
 
 /** Opens a scenario from its texts alone. */
-export function openTexts(texts: ScenarioTexts): OpenScenario {
+export function openTexts(texts: ReferencedFiles): OpenScenario {
   return open(texts, (path) => {
     const text = texts.beside.get(path);
     if (text === undefined) throw new Error(`${path}: was not read`);
@@ -109,7 +109,7 @@ export function openTexts(texts: ScenarioTexts): OpenScenario {
 function openFile(
   file: string,
   { fit, allowPath, ...options }: ScenarioOptions,
-): { readonly texts: ScenarioTexts; readonly opened: OpenScenario } {
+): { readonly texts: ReferencedFiles; readonly opened: OpenScenario } {
   const beside = new Map<string, string>();
   const openNext = openBeside([file], allowPath);
   const { set, tables, days, every } = options;
@@ -133,7 +133,7 @@ function openFile(
 }
 
 /** The texts of a scenario that was found sound; throws as `openFile` does. */
-export const readTexts = (file: string, options: ScenarioOptions): ScenarioTexts =>
+export const readTexts = (file: string, options: ScenarioOptions): ReferencedFiles =>
   openFile(file, options).texts;
 
 /** The reading of a scenario file; throws as `openFile` does. */

@@ -55,7 +55,7 @@ const ensembleSchema = z.object({
 });
 
 /** An ensemble as it was kept. */
-export interface KeptEnsemble {
+export interface SavedEnsemble {
   readonly file: string;
   /** Title of the system. */
   readonly title: string;
@@ -75,7 +75,7 @@ function shortSeries({ time, series }: z.infer<typeof ensembleSchema>): string |
   return bad === undefined ? undefined : `series.${bad[0]}`;
 }
 
-function fromDocument(file: string, document: unknown): KeptEnsemble {
+function fromDocument(file: string, document: unknown): SavedEnsemble {
   const { success, data, error } = ensembleSchema.safeParse(document);
   const where = success ? shortSeries(data) : error.issues[0].path.join('.');
   if (!success || where !== undefined)
@@ -86,7 +86,7 @@ function fromDocument(file: string, document: unknown): KeptEnsemble {
   return { file, title, scenario, result: { ...rest, sampling, times, series: named } };
 }
 
-function fromPart(file: string): KeptEnsemble {
+function fromPart(file: string): SavedEnsemble {
   const { outline, sampling, accumulated: state } = readPart(file);
   const accumulator = openAccumulator(outline, sampling.members);
   accumulator.merge(state);
@@ -108,7 +108,7 @@ function parsed(text: string): unknown {
  * Reads what `leat ensemble` kept: the document of `--json`, or the file of `--out` (also one that is not whole: what it
  * says is of the members that ran). Throws FileError, naming the first place that is not as it should be.
  */
-export function readEnsemble(file: string): KeptEnsemble {
+export function readEnsemble(file: string): SavedEnsemble {
   let bytes: Buffer;
   try {
     bytes = readBytes(file, mostBytes);

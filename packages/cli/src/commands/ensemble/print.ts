@@ -60,16 +60,16 @@ function ensembleDocument(part: EnsemblePart, result: EnsembleResult): string {
 }
 
 /** How an ensemble is told. */
-export interface TellOptions {
+export interface PrintOptions {
   readonly json?: boolean;
   readonly csv?: string;
 }
 
 /** Tells what an ensemble says. Leaves with `notFinished` when every member failed. */
-export function tellEnsemble(
+export function printEnsemble(
   part: EnsemblePart,
   accumulator: Accumulator,
-  options: TellOptions,
+  options: PrintOptions,
   streams: Streams,
 ): ExitCode {
   const { outline, sampling, keys } = part;

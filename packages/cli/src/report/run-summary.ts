@@ -9,10 +9,10 @@ import type {
   RunEvent,
 } from '@leat/core';
 import type { DrawnFlow, DrawnVessel, LevelMark } from '@leat/view/pictures';
-import type { KeptEnsemble } from '../files/ensemble-document.js';
+import type { SavedEnsemble } from '../files/saved-ensemble.js';
 
 /** What only a scenario file tells, and a saved document does not. */
-export interface ToldSystem {
+export interface SystemSummary {
   readonly note: string;
   readonly startDate: string;
   /** The question that the file opens with; empty where it opens with none. */
@@ -32,7 +32,7 @@ export interface ToldSystem {
 }
 
 /** All that a report tells of one run. */
-export interface ToldRun {
+export interface RunSummary {
   /** A, B, ... */
   readonly letter: string;
   readonly file: string;
@@ -41,7 +41,7 @@ export interface ToldRun {
   readonly events: readonly RunEvent[];
   readonly manifest: Manifest;
   readonly sources: readonly BibliographyEntry[];
-  readonly system?: ToldSystem;
+  readonly system?: SystemSummary;
   /** What many runs with numbers drawn from their ranges gave. */
-  readonly ensemble?: KeptEnsemble['result'];
+  readonly ensemble?: SavedEnsemble['result'];
 }
