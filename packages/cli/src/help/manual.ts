@@ -12,7 +12,8 @@ const plain = (text: string): string =>
 
 const bold = (text: string): string => `\\fB${plain(text)}\\fR`;
 
-const meanings: Readonly<Record<keyof typeof exit, string>> = {
+/** What each exit code means, by its name in `exit`. */
+export const exitMeanings: Readonly<Record<keyof typeof exit, string>> = {
   done: 'all was done',
   badInput: 'bad input',
   notFinished: 'a run did not finish',
@@ -48,7 +49,7 @@ export function manual(root: Command): string {
     '.SH COMMANDS',
     ...commands,
     '.SH EXIT STATUS',
-    ...Object.entries(meanings).flatMap(([key, said]) => [
+    ...Object.entries(exitMeanings).flatMap(([key, said]) => [
       '.TP',
       bold(String(exit[key as keyof typeof exit])),
       plain(said),
