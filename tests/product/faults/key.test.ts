@@ -34,6 +34,13 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
     messages: ['small.yaml:18:5: flows[2].to: missing; expected the vessel it enters'],
   },
   {
+    name: 'a feed said by its protein alone, which tells no oxygen demand',
+    edits: [['feed: grower-32', 'protein: 40 %']],
+    messages: [
+      'small.yaml:21:3: fish.tilapia.feed: missing; expected one of grower-32, starter-42, carnivore-45, low-25',
+    ],
+  },
+  {
     name: 'an empty value',
     edits: [['volume: 500 L', 'volume:']],
     messages: [

@@ -86,8 +86,10 @@ export const cohortSchema = section(
     number: count('number of fish at the start; 0 where they come later', 0, manyFish),
     mass: positive('mass', 'mean mass of a fish at the start'),
     ration: rationSchema.meta({ description: `feed given a day: ${rationText}; range: 0 or more` }),
-    feed: word('a feed of the library; default: none, where protein is given').optional(),
-    protein: share('protein in the feed as fed; default: that of the feed').optional(),
+    feed: word('a feed of the library; default: none, it must be named').optional(),
+    protein: share(
+      'protein in the feed as fed, in place of that of the feed; default: that of the feed',
+    ).optional(),
     hours: hoursSchema.optional(),
   },
   'a group of like fish in one vessel',
@@ -141,7 +143,7 @@ export function readFeed(
     return { name: feed, protein: reader.fallback([...path, 'protein'], usual, usual) };
   }
   reader.fault([...path, 'feed'], 'missing', {
-    expected: `one of ${reader.names('feed').join(', ')}, or protein`,
+    expected: `one of ${reader.names('feed').join(', ')}`,
   });
   return undefined;
 }
@@ -153,7 +155,8 @@ export function readCohorts(reader: Reader, vessels: Named<Vessel>): Named<Cohor
     if (given === undefined) return undefined;
     reader.known(given.in, vessels, [...path, 'in'], 'vessel');
     reader.known(given.species, reader.names('fish'), [...path, 'species'], 'species');
-    const feed = readFeed(reader, path, given);
+    // Protein alone tells no oxygen demand.
+    const feed = readFeed(reader, path, given.feed === undefined ? {} : given);
     const { species, number, mass, ration, hours } = given;
     if (feed === undefined) return undefined;
     return compact({ name, vessel: given.in, species, number, mass, ration, feed, hours });
