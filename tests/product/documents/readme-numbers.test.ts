@@ -1,8 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { join } from 'node:path';
 import { folderWith, leat } from '../commands/leat.js';
+import { root } from '../packages/packed.js';
+import { at, callsOf, words as cut } from './documents.js';
 
-const at = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 /** Text with its lines joined: a number may stand on another line than what it is of. */
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
 const readme = at('README.md');
@@ -16,12 +17,7 @@ function found(text: string, pattern: RegExp): readonly string[] {
   return match.slice(1);
 }
 
-/** Calls of the command as the README shows them, each on one line. */
-const calls = readme
-  .replace(/\\\n\s*/g, ' ')
-  .split('\n')
-  .flatMap((line) => /^ {4}(?:npm run )?leat (?:-- )?(?<call>.+)$/.exec(line)?.groups?.['call'] ?? [])
-  .map((call) => call.replace(/\s+#.*$/, ''));
+const calls = callsOf(readme);
 
 interface Sized {
   readonly value: number;
@@ -29,16 +25,6 @@ interface Sized {
 }
 
 describe('the README', () => {
-  it('names commands and options that there are', () => {
-    expect(calls.length).toBeGreaterThan(20);
-    const commands = [...new Set(calls.map((call) => call.split(' ')[0]))];
-    const helps = new Map(commands.map((command) => [command, leat([command, '--help'], folder)]));
-    for (const [command, { code }] of helps) expect(code, command).toBe(0);
-    for (const call of calls)
-      for (const [, option] of call.matchAll(/(?:^|\s)(--[a-z]+)/g))
-        expect(helps.get(call.split(' ')[0])?.out, call).toContain(option);
-  });
-
   it('counts hits and misses as the table of published values does', () => {
     const table = at('tests/published/VALIDATION.md');
     const shown = found(
@@ -58,10 +44,7 @@ describe('the README', () => {
 
   it('tells the size that its first search gives, and what draws make of it', () => {
     const call = calls.find((each) => each.startsWith('size ')) ?? '';
-    const args = [...call.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain);
-    const paths = args.map((arg) =>
-      arg.startsWith('packages/') ? new URL(`../../${arg}`, import.meta.url).pathname : arg,
-    );
+    const paths = cut(call).map((arg) => (arg.startsWith('packages/') ? join(root, arg) : arg));
     const [answer, draws, median, chosen, survive, of] = found(
       words,
       /the answer was (\d+) L, the median of (\d+) draws (\d+) L, and (\d+) L survived (\d+) of the (\d+)/,
