@@ -1,6 +1,5 @@
 import * as z from 'zod';
 import { InputError, type Fault } from '../base/faults.js';
-import { createParameters } from '../library/parameters.js';
 import { readTree } from '../scenario/file/read-tree.js';
 import { Reader } from '../scenario/file/reader.js';
 import { choice, count, positive, section, word } from '../scenario/file/values.js';
@@ -121,7 +120,7 @@ function columnUse(
 export function readLogMap(text: string, file: string, table: LogTable): LogMap {
   const { tree, faults } = readTree(text, file);
   if (tree === undefined || faults.length > 0) throw new InputError(faults);
-  const reader = new Reader(tree, createParameters(), undefined);
+  const reader = new Reader(tree, undefined);
   const version = tree.kind === 'map' ? tree.entries.get('version')?.node : undefined;
   if (version !== undefined && !(version.kind === 'scalar' && version.value === formVersion)) {
     reader.fault(['version'], 'a map of another version', { expected: `version ${formVersion}` });

@@ -17,7 +17,7 @@ import { readCohorts, readPlantings } from './sections/stock.js';
 import { readSupply } from './sections/top-up.js';
 import { readVessels } from './sections/vessels.js';
 import { readWaters } from './sections/waters.js';
-import { Reader } from './file/reader.js';
+import { ScenarioReader } from './sections/scenario-reader.js';
 import { resolveTree, type ResolvedTree } from './file/resolve-tree.js';
 import { batchName, type Scenario } from './scenario.js';
 import { sectionKeys, topSchema } from './sections/whole-file.js';
@@ -115,7 +115,11 @@ function readTree(text: string, options: ReadOptions, faults: Fault[]): Tree {
   return applySettings(tree, [...(options.set ?? []), ...every], faults);
 }
 
-function readSections(reader: Reader, options: ReadOptions, overrides: Scenario['overrides']): Scenario {
+function readSections(
+  reader: ScenarioReader,
+  options: ReadOptions,
+  overrides: Scenario['overrides'],
+): Scenario {
   reader.parse(topSchema, []);
   const frame = readRun(reader, compact({ days: isLength(options.days) ? options.days : undefined }));
   const waters = readWaters(reader, frame);
@@ -180,7 +184,7 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   const faults: Fault[] = [];
   const tree = readTree(text, options, faults);
   const { overrides, parameters, faults: overrideFaults, notes } = readOverrides(tree, options);
-  const reader = new Reader(tree, parameters, options.load);
+  const reader = new ScenarioReader(tree, parameters, options.load);
   reader.notes.push(...notes);
   const scenario = readSections(reader, options, overrides);
   // The step of `--every` was put into the tree as a setting.
@@ -195,7 +199,7 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   return {
     reading: { scenario, resolved, used: parameters.used(), notes: reader.notes },
     again: (others) => {
-      const fresh = new Reader(tree, others, given.load);
+      const fresh = new ScenarioReader(tree, others, given.load);
       const read = readSections(fresh, options, overrides);
       if (fresh.faults.length > 0) throw new InputError(ordered(fresh.faults));
       return read;

@@ -1,10 +1,8 @@
 import type * as z from 'zod';
 import type { Fault } from '../../base/faults.js';
-import { nearest } from '../../base/nearest.js';
-import type { SubjectGroup } from '../../library/names.js';
-import type { Parameters } from '../../library/parameters.js';
 import { placeIssues } from './complaint.js';
 import type { Load } from './include-tree.js';
+import { type Named, Report } from './report.js';
 import {
   describePath,
   describeTree,
@@ -44,12 +42,6 @@ function commaSlip(tree: Tree, path: Path, problem: string): Fault | undefined {
   return { problem: 'a comma in a number: write a decimal point', got: `${value.source},${next}` };
 }
 
-/** Entries of a section by name; undefined where the entry is there but faulty. */
-export type Named<T> = ReadonlyMap<string, T | undefined>;
-
-/** Names that may be referred to. */
-type Names = ReadonlySet<string> | ReadonlyMap<string, unknown> | readonly string[];
-
 /** Names are words that may stand in a series name such as `nitrate@sump`. */
 const namePattern = /^[A-Za-z][A-Za-z0-9_-]{0,63}$/;
 
@@ -60,25 +52,20 @@ export interface UsedDefault {
 }
 
 /** Reads parts of a tree by schema; collects every fault with its place, and every default used. */
-export class Reader {
-  readonly faults: Fault[] = [];
+export class Reader extends Report {
   readonly defaults: UsedDefault[] = [];
   /** What should be known of the reading though it is no fault: what was assumed. */
   readonly notes: string[] = [];
 
   constructor(
     readonly tree: Tree,
-    readonly parameters: Parameters,
     readonly load: Load | undefined,
-  ) {}
-
-  /** The subjects of a group, those that the user added with them. */
-  names(group: SubjectGroup): readonly string[] {
-    return this.parameters.subjects(group);
+  ) {
+    super();
   }
 
   /** A fault at a path. What came is taken from the tree where it is one value. */
-  fault(path: Path, problem: string, rest: Partial<Fault> = {}, aboutKey = false): void {
+  override fault(path: Path, problem: string, rest: Partial<Fault> = {}, aboutKey = false): void {
     const node = nodeAt(this.tree, path);
     const origin = (aboutKey ? keyOrigin(this.tree, path) : undefined) ?? originAt(this.tree, path);
     const key = describePath(path);
@@ -166,26 +153,6 @@ export class Reader {
       return [];
     }
     return node.items.map((_, index) => read([section, index]));
-  }
-
-  /** Checks a name against those there are. A name of a faulty entry is no second fault. */
-  known(name: string, names: Names, path: Path, what: string): boolean {
-    if ('has' in names ? names.has(name) : names.includes(name)) return true;
-    const all = 'has' in names ? [...names.keys()] : [...names];
-    // A file without vessels was told so.
-    if (all.length === 0 && what === 'vessel') return false;
-    const guess = nearest(name, all);
-    const listing =
-      all.length === 0
-        ? `a ${what} of this file, which has none`
-        : `one of ${all.slice(0, 12).join(', ')}${all.length > 12 ? ' ...' : ''}`;
-    this.fault(path, `unknown ${what}`, guess === undefined ? { expected: listing } : { nearest: guess });
-    return false;
-  }
-
-  /** The entry of that name; undefined (and a fault, unless the entry itself is faulty) where there is none. */
-  lookup<T>(named: Named<T>, name: string, path: Path, what: string): T | undefined {
-    return this.known(name, named, path, what) ? named.get(name) : undefined;
   }
 
   /** Notes that a default stands in for a key not written, and gives it back. */

@@ -1,5 +1,6 @@
 import { compact } from '../file/reader.js';
-import type { Named, Reader } from '../file/reader.js';
+import type { Named } from '../file/report.js';
+import type { ScenarioReader } from './scenario-reader.js';
 import { readFeed } from './stock.js';
 import type { Cohort, Action, Planting, Pump, RainTank, SourceWater, TopUp, Vessel } from '../scenario.js';
 import type { timedActionSchema } from './action-schema.js';
@@ -27,7 +28,7 @@ type Given = ReturnType<typeof timedActionSchema.parse>;
 /** Reads one verb; `path` leads to it. Undefined where there is a fault. */
 export type ReadVerb<Verb extends keyof Given> = (
   given: NonNullable<Given[Verb]>,
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   cast: Cast,
 ) => ActionPair | undefined;
@@ -36,7 +37,7 @@ export type ReadVerb<Verb extends keyof Given> = (
 function readTake(
   kind: 'harvest-fish' | 'lose-fish',
   given: NonNullable<Given['harvest-fish']>,
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   cast: Cast,
 ): ActionPair | undefined {
@@ -49,13 +50,25 @@ function readTake(
   return { doing: [compact({ kind, cohort, share: share ?? 0, number })] };
 }
 
-function readPump(pump: string, running: boolean, reader: Reader, path: Path, cast: Cast): ActionPair {
+function readPump(
+  pump: string,
+  running: boolean,
+  reader: ScenarioReader,
+  path: Path,
+  cast: Cast,
+): ActionPair {
   reader.known(pump, cast.pumps, path, 'pump');
   const action = (state: boolean): Action => ({ kind: 'pump', pump, running: state });
   return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
 }
 
-function readAir(vessel: string, running: boolean, reader: Reader, path: Path, cast: Cast): ActionPair {
+function readAir(
+  vessel: string,
+  running: boolean,
+  reader: ScenarioReader,
+  path: Path,
+  cast: Cast,
+): ActionPair {
   const found = reader.lookup(cast.vessels, vessel, path, 'vessel');
   if (found?.aeration === 0) reader.fault(path, 'a vessel without aeration');
   const action = (state: boolean): Action => ({ kind: 'aeration', vessel, running: state });
@@ -174,7 +187,13 @@ const readFeedChange: ReadVerb<'feed'> = (given, reader, path, cast) => {
   return { doing: [doing], undoing: [undoing] };
 };
 
-function readPlanting(name: string, action: Action, reader: Reader, path: Path, cast: Cast): ActionPair {
+function readPlanting(
+  name: string,
+  action: Action,
+  reader: ScenarioReader,
+  path: Path,
+  cast: Cast,
+): ActionPair {
   reader.known(name, cast.plantings, path, 'planting');
   return { doing: [action] };
 }
@@ -182,7 +201,7 @@ function readPlanting(name: string, action: Action, reader: Reader, path: Path, 
 /** A dose, as an action or as part of a plan. */
 export function readDose(
   given: { into: string; product: string; mass: number },
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   cast: Cast,
 ): ActionPair {
@@ -195,7 +214,7 @@ export function readDose(
 /** Draining solids, as an action or as part of a plan. */
 export function readDrain(
   given: { vessel: string; share: number; water?: number | undefined },
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   cast: Cast,
 ): ActionPair {

@@ -1,4 +1,3 @@
-import type { Reader } from '../file/reader.js';
 import { expandTimes, mostActions, type Occasion, type TimesGiven } from './times.js';
 import {
   readDose,
@@ -12,6 +11,7 @@ import type { RunFrame } from './run.js';
 import type { TimedAction, Action } from '../scenario.js';
 import { timedActionSchema, dosingSchema, drainPlanSchema, type actionSchema } from './action-schema.js';
 import type { Path } from '../file/tree.js';
+import type { ScenarioReader } from './scenario-reader.js';
 
 /** Most actions and plans as written. */
 const mostWritten = 10_000;
@@ -33,7 +33,7 @@ function isVerb(key: string): key is Verb {
 function readVerb(
   key: Verb,
   given: ActionGiven,
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   cast: Cast,
 ): ActionPair | undefined {
@@ -43,7 +43,7 @@ function readVerb(
 }
 
 /** The one verb of an action; a fault where there is none or more than one. */
-function onlyVerb(given: ActionGiven, reader: Reader, path: Path): Verb | undefined {
+function onlyVerb(given: ActionGiven, reader: ScenarioReader, path: Path): Verb | undefined {
   const verbs = Object.keys(given).filter(isVerb);
   const [verb] = verbs;
   if (verb !== undefined && verbs.length === 1) return verb;
@@ -57,7 +57,7 @@ function onlyVerb(given: ActionGiven, reader: Reader, path: Path): Verb | undefi
 /** Reads what a rule does: one verb, without a time. Undefined (and a fault) where that is not so. */
 export function readAction(
   given: ActionGiven,
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   cast: Cast,
 ): ActionPair | undefined {
@@ -65,7 +65,7 @@ export function readAction(
   return verb === undefined ? undefined : readVerb(verb, given, reader, [...path, verb], cast);
 }
 
-function readTimedAction(reader: Reader, path: Path, frame: RunFrame, cast: Cast): Plan | undefined {
+function readTimedAction(reader: ScenarioReader, path: Path, frame: RunFrame, cast: Cast): Plan | undefined {
   const given = reader.parse(timedActionSchema, path);
   if (given === undefined) return undefined;
   const verb = onlyVerb(given, reader, path);
@@ -83,7 +83,7 @@ interface PlanTimes extends TimesGiven {
   readonly every?: number | undefined;
 }
 
-function planOccasions(reader: Reader, path: Path, given: PlanTimes, frame: RunFrame): Occasion[] {
+function planOccasions(reader: ScenarioReader, path: Path, given: PlanTimes, frame: RunFrame): Occasion[] {
   if (given.at === undefined && given.every === undefined) {
     reader.fault(path, 'no time', { expected: 'at, every, or both' });
     return [];
@@ -91,7 +91,7 @@ function planOccasions(reader: Reader, path: Path, given: PlanTimes, frame: RunF
   return expandTimes(reader, path, given, frame, given.every);
 }
 
-function readPlans(reader: Reader, frame: RunFrame, cast: Cast): (Plan | undefined)[] {
+function readPlans(reader: ScenarioReader, frame: RunFrame, cast: Cast): (Plan | undefined)[] {
   const dosing = reader.listed('dosing', mostWritten, (path): Plan | undefined => {
     const given = reader.parse(dosingSchema, path);
     if (given === undefined) return undefined;
@@ -126,7 +126,7 @@ function switchedOff(action: Action): string | undefined {
 }
 
 /** Two intervals in which the same thing is off must not overlap: the first to end would switch it on. */
-function checkOverlaps(reader: Reader, plans: readonly Plan[]): void {
+function checkOverlaps(reader: ScenarioReader, plans: readonly Plan[]): void {
   const by = new Map<string, Interval[]>();
   for (const { pair, occasions, path } of plans) {
     for (const action of pair.doing) {
@@ -152,7 +152,7 @@ function checkOverlaps(reader: Reader, plans: readonly Plan[]): void {
   }
 }
 
-function actionsOf(reader: Reader, { pair, occasions, path }: Plan): TimedAction[] {
+function actionsOf(reader: ScenarioReader, { pair, occasions, path }: Plan): TimedAction[] {
   const where = reader.where(path);
   return occasions.flatMap(({ at, end }) => [
     ...pair.doing.map((action): TimedAction => ({ at, action, where })),
@@ -167,7 +167,7 @@ function actionsOf(reader: Reader, { pair, occasions, path }: Plan): TimedAction
  * in order of time and, at the same time, of the file: plans first, then actions. What lies past the
  * end of a run that was cut short is left out.
  */
-export function readActions(reader: Reader, frame: RunFrame, cast: Cast): TimedAction[] {
+export function readActions(reader: ScenarioReader, frame: RunFrame, cast: Cast): TimedAction[] {
   const written = [
     ...readPlans(reader, frame, cast),
     ...reader.listed('actions', mostWritten, (path) => readTimedAction(reader, path, frame, cast)),

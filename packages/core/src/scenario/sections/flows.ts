@@ -1,4 +1,5 @@
-import type { Named, Reader } from '../file/reader.js';
+import type { Reader } from '../file/reader.js';
+import type { Named } from '../file/report.js';
 import { nodeAt, type Path, plainOf } from '../file/tree.js';
 import { positive, section, share, word } from '../file/values.js';
 import type { Flow, Vessel } from '../scenario.js';

@@ -1,4 +1,5 @@
-import type { Named, Reader } from '../file/reader.js';
+import type { Reader } from '../file/reader.js';
+import type { Named } from '../file/report.js';
 import type { Edge, FlowReading } from './flows.js';
 import { mostVessels } from './vessels.js';
 import type { Flow, Vessel } from '../scenario.js';

@@ -191,7 +191,7 @@ export function readOverrides(
   tree: Tree,
   options: { readonly load?: Load; readonly tables?: readonly string[] },
 ): OverrideReading {
-  const reader = new Reader(tree, createParameters(), options.load);
+  const reader = new Reader(tree, options.load);
   const tables = readTables(reader, options);
   const rows = new Map(tables.rows);
   const numbers = readNumbers(reader, rows);

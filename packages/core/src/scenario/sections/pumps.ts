@@ -1,5 +1,6 @@
 import { formatQuantity } from '../../base/units.js';
-import { compact, type Named, type Reader } from '../file/reader.js';
+import { compact, type Reader } from '../file/reader.js';
+import type { Named } from '../file/report.js';
 import type { Path } from '../file/tree.js';
 import { positive, quantity, section } from '../file/values.js';
 import type { Flow, Pump, Vessel } from '../scenario.js';

@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import { convert, describeDimension, type Dimension, parseQuantity } from '../../base/units.js';
 import { kindComplaint } from '../file/complaint.js';
-import { compact, type Reader } from '../file/reader.js';
+import { compact } from '../file/reader.js';
+import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { choice, count, described, positive, type Reads, section, word } from '../file/values.js';
 import { isSetting } from '../action-kinds.js';
@@ -88,7 +89,12 @@ const dimensions: Readonly<Record<Measurable, Dimension | 'pH'>> = {
 };
 
 /** A level of a quantity in its internal unit; undefined (and a fault) where it is none. */
-function readLevel(reader: Reader, path: Path, written: Written, read: Measurable): number | undefined {
+function readLevel(
+  reader: ScenarioReader,
+  path: Path,
+  written: Written,
+  read: Measurable,
+): number | undefined {
   const dimension = dimensions[read];
   if (dimension === 'pH') {
     if (typeof written === 'number' && written >= 0 && written <= 14) return written;
@@ -106,7 +112,12 @@ function readLevel(reader: Reader, path: Path, written: Written, read: Measurabl
 }
 
 /** A step of a scale, more than zero: as a level, but degrees count from nothing. */
-function readStep(reader: Reader, path: Path, written: Written, read: Measurable): number | undefined {
+function readStep(
+  reader: ScenarioReader,
+  path: Path,
+  written: Written,
+  read: Measurable,
+): number | undefined {
   const level = readLevel(reader, path, written, read);
   if (level === undefined) return undefined;
   const unit = String(written).replace(/^[+-]?[\d.]+(?:e[+-]?\d+)?/i, '');
@@ -117,7 +128,7 @@ function readStep(reader: Reader, path: Path, written: Written, read: Measurable
   return undefined;
 }
 
-function readError(reader: Reader, path: Path, written: Written, read: Measurable): TestKit['error'] {
+function readError(reader: ScenarioReader, path: Path, written: Written, read: Measurable): TestKit['error'] {
   const isShare = typeof written === 'string' && /%\s*$/.test(written);
   if (!isShare) {
     const deviation = readStep(reader, path, written, read);
@@ -139,7 +150,7 @@ function readError(reader: Reader, path: Path, written: Written, read: Measurabl
   return undefined;
 }
 
-function readKit(reader: Reader, path: Path, given: Given['kit'], read: Measurable): TestKit {
+function readKit(reader: ScenarioReader, path: Path, given: Given['kit'], read: Measurable): TestKit {
   const usual = (): number => reader.fallback([...path, 'every'], 1, '1 d');
   const every = given?.every ?? usual();
   const whole = Math.round(every);
@@ -161,7 +172,7 @@ function readKit(reader: Reader, path: Path, given: Given['kit'], read: Measurab
 
 type Condition = Pick<Rule, 'side' | 'level'> & { readonly until?: number };
 
-function readCondition(reader: Reader, path: Path, given: Given['when']): Condition | undefined {
+function readCondition(reader: ScenarioReader, path: Path, given: Given['when']): Condition | undefined {
   const { read, above, below, until } = given;
   if ((above === undefined) === (below === undefined)) {
     reader.fault(path, 'not one level to act on', { expected: 'one of above, below' });
@@ -181,7 +192,7 @@ function readCondition(reader: Reader, path: Path, given: Given['when']): Condit
   return { side, level, ...compact({ until: back }) };
 }
 
-function readRule(reader: Reader, path: Path, cast: Cast): Rule | undefined {
+function readRule(reader: ScenarioReader, path: Path, cast: Cast): Rule | undefined {
   const given = reader.parse(ruleSchema, path);
   if (given === undefined) return undefined;
   const { when, wait, most } = given;
@@ -214,7 +225,7 @@ function readRule(reader: Reader, path: Path, cast: Cast): Rule | undefined {
 }
 
 /** Reads `rules`, in the order of the file: what is done when a reading passes a level. */
-export function readRules(reader: Reader, cast: Cast): Rule[] {
+export function readRules(reader: ScenarioReader, cast: Cast): Rule[] {
   return reader
     .listed('rules', mostRules, (path) => readRule(reader, path, cast))
     .filter((rule) => rule !== undefined);

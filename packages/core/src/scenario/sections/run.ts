@@ -1,10 +1,10 @@
 import * as z from 'zod';
 import { calendarDays } from '../../base/calendar.js';
 import { complain } from '../file/complaint.js';
-import type { Reader } from '../file/reader.js';
 import { count, date, formByKey, number, positive, section, share, word } from '../file/values.js';
 import type { DailyValue } from '../scenario.js';
 import { daily, readDaily } from './daily.js';
+import type { ScenarioReader } from './scenario-reader.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
 import { readWeather, weatherSchema } from './weather.js';
 
@@ -98,7 +98,7 @@ function times(daily: DailyValue, factor: number): DailyValue {
 
 type Climate = Pick<RunFrame, 'waterTemperature' | 'air' | 'outside' | 'et0'>;
 
-function readClimate(reader: Reader, days: number, startDate: string): Climate {
+function readClimate(reader: ScenarioReader, days: number, startDate: string): Climate {
   const noEt0: DailyValue = { kind: 'constant', value: 0 };
   const given = reader.parse(climateSchema, ['climate']);
   if (given === undefined)
@@ -130,7 +130,7 @@ function readClimate(reader: Reader, days: number, startDate: string): Climate {
  * Reads the head of a file and its climate. Faulty values are replaced by harmless ones so that the
  * rest can still be read; the faults are kept by the reader.
  */
-export function readRun(reader: Reader, over: { readonly days?: number }): RunFrame {
+export function readRun(reader: ScenarioReader, over: { readonly days?: number }): RunFrame {
   const { shape } = headSchema;
   reader.parse(shape.version, ['version']);
   const title = reader.parse(shape.title, ['title']) ?? '';
@@ -162,7 +162,7 @@ export function readRun(reader: Reader, over: { readonly days?: number }): RunFr
 }
 
 /** Bounds what a run keeps before it is begun: outputs times vessels. */
-export function checkKept(reader: Reader, { days, every }: RunFrame, vessels: number): void {
+export function checkKept(reader: ScenarioReader, { days, every }: RunFrame, vessels: number): void {
   const outputs = Math.ceil(days / every);
   if (outputs > most.outputs || outputs * vessels <= most.values) return;
   reader.fault(['every'], 'too many outputs for so many vessels', {

@@ -4,7 +4,8 @@ import { formProblem } from '../../base/form-problem.js';
 import { formatQuantity, parseQuantity } from '../../base/units.js';
 import { complain, kindComplaint } from '../file/complaint.js';
 import { loadText, resolvePath } from '../file/include-tree.js';
-import type { Named, Reader } from '../file/reader.js';
+import type { Named } from '../file/report.js';
+import type { ScenarioReader } from './scenario-reader.js';
 import { nodeAt, originAt, type Path } from '../file/tree.js';
 import { number, quantity, type Reads, section, share, word } from '../file/values.js';
 import type { SavedState, SourceWater, StartVessel, TopUp, Vessel } from '../scenario.js';
@@ -121,7 +122,7 @@ const path: Path = ['start', 'saved'];
  * batches of plantings of this system; places that it does not hold start as the file says.
  */
 export function readSaved(
-  reader: Reader,
+  reader: ScenarioReader,
   file: string | undefined,
   places: readonly string[],
 ): SavedState | undefined {
@@ -173,7 +174,7 @@ export interface StartContext {
   readonly topUp: TopUp | undefined;
 }
 
-function readBiofilm(reader: Reader, given: BiofilmGiven): { aob: number; nob: number } {
+function readBiofilm(reader: ScenarioReader, given: BiofilmGiven): { aob: number; nob: number } {
   const { parameters } = reader;
   if (given.kind === 'shares') return { aob: given.aob, nob: given.nob };
   if (given.kind === 'uncycled') {
@@ -194,7 +195,7 @@ function layOver(common: StartWaterGiven | undefined, own: StartWaterGiven | und
   return { ...common, ...(Object.fromEntries(written) as StartWaterGiven) };
 }
 
-function readOwn(reader: Reader, context: StartContext): Map<string, VesselGiven | undefined> {
+function readOwn(reader: ScenarioReader, context: StartContext): Map<string, VesselGiven | undefined> {
   const own = new Map<string, VesselGiven | undefined>();
   const section: Path = ['start', 'vessels'];
   for (const name of reader.keys(section)) {
@@ -208,7 +209,7 @@ function readOwn(reader: Reader, context: StartContext): Map<string, VesselGiven
 
 /** Water in a vessel at the start: the reservoir may be low, and begins at the float where there is one. */
 function readVolume(
-  reader: Reader,
+  reader: ScenarioReader,
   vessel: Vessel,
   given: VesselGiven | undefined,
   context: StartContext,
@@ -229,13 +230,13 @@ function readVolume(
 }
 
 /** The file named in `start: { saved: ... }`. Faults of the section are reported by `readStart`. */
-export function savedFile(reader: Reader): string | undefined {
+export function savedFile(reader: ScenarioReader): string | undefined {
   const node = nodeAt(reader.tree, ['start', 'saved']);
   return node?.kind === 'scalar' && typeof node.value === 'string' ? node.value : undefined;
 }
 
 /** Reads the section `start` and gives the state of every vessel. */
-export function readStart(reader: Reader, context: StartContext): StartVessel[] {
+export function readStart(reader: ScenarioReader, context: StartContext): StartVessel[] {
   const { frame, vessels, waters } = context;
   const common = reader.parse(startSchema, ['start']);
   const own = readOwn(reader, context);

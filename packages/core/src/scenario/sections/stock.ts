@@ -2,7 +2,9 @@
 import * as z from 'zod';
 import { formatQuantity, parseQuantity } from '../../base/units.js';
 import { complain, kindComplaint } from '../file/complaint.js';
-import { compact, type Named, type Reader } from '../file/reader.js';
+import { compact } from '../file/reader.js';
+import type { Named } from '../file/report.js';
+import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import {
   choice,
@@ -130,7 +132,7 @@ const tapeMargin = 1.02;
 
 /** A feed by its name in the library, by its protein, or both (the protein then replaces the library's). */
 export function readFeed(
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   given: { readonly feed?: string | undefined; readonly protein?: number | undefined },
 ): Feed | undefined {
@@ -149,7 +151,7 @@ export function readFeed(
 }
 
 /** Reads the section `fish`. */
-export function readCohorts(reader: Reader, vessels: Named<Vessel>): Named<Cohort> {
+export function readCohorts(reader: ScenarioReader, vessels: Named<Vessel>): Named<Cohort> {
   return reader.named('fish', mostGroups, (path, name) => {
     const given = reader.parse(cohortSchema, path);
     if (given === undefined) return undefined;
@@ -167,7 +169,7 @@ type Given = ReturnType<typeof plantingSchema.parse>;
 
 /** Age of the oldest batch: of staggered batches the one harvested next, one interval short of harvest. */
 function readAge(
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   given: Given,
   harvest: number,
@@ -187,7 +189,7 @@ function readAge(
 }
 
 function readPlanting(
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   name: string,
   vessels: Named<Vessel>,
@@ -226,7 +228,7 @@ function readPlanting(
 }
 
 /** What grows at the same time in a bed must fit on it. Beds that start empty are taken to follow others. */
-function checkBeds(reader: Reader, plantings: Named<Planting>, vessels: Named<Vessel>): void {
+function checkBeds(reader: ScenarioReader, plantings: Named<Planting>, vessels: Named<Vessel>): void {
   const taken = new Map<string, number>();
   for (const planting of plantings.values()) {
     if (planting === undefined || planting.start === 'empty') continue;
@@ -247,7 +249,7 @@ function checkBeds(reader: Reader, plantings: Named<Planting>, vessels: Named<Ve
 }
 
 /** Reads the section `plantings`. */
-export function readPlantings(reader: Reader, vessels: Named<Vessel>): Named<Planting> {
+export function readPlantings(reader: ScenarioReader, vessels: Named<Vessel>): Named<Planting> {
   const plantings = reader.named('plantings', mostGroups, (path, name) =>
     readPlanting(reader, path, name, vessels),
   );

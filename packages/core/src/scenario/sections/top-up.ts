@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import { formatQuantity } from '../../base/units.js';
 import { kindComplaint } from '../file/complaint.js';
-import { compact, type Named, type Reader } from '../file/reader.js';
+import { compact, type Reader } from '../file/reader.js';
+import type { Named } from '../file/report.js';
 import { positive, quantity, section, share, word } from '../file/values.js';
 import type { RainTank, SourceWater, TopUp, TopUpSource, Vessel } from '../scenario.js';
 import { cap } from './cap.js';

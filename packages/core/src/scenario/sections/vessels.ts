@@ -1,6 +1,7 @@
 // Reads numbers as: vessels in a file
 import { type Dimension, formatQuantity } from '../../base/units.js';
-import type { Named, Reader } from '../file/reader.js';
+import type { Named } from '../file/report.js';
+import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { choice, positive, quantity, section, share, word } from '../file/values.js';
 import type { DailyValue, Vessel, VesselKind } from '../scenario.js';
@@ -94,16 +95,16 @@ interface Areas {
 
 type Given = NonNullable<ReturnType<typeof parseVessel>>;
 
-function parseVessel(reader: Reader, path: Path): ReturnType<typeof vesselSchema.parse> | undefined {
+function parseVessel(reader: ScenarioReader, path: Path): ReturnType<typeof vesselSchema.parse> | undefined {
   return reader.parse(vesselSchema, path);
 }
 
-function quantityDefault(reader: Reader, path: Path, value: number, dimension: Dimension): number {
+function quantityDefault(reader: ScenarioReader, path: Path, value: number, dimension: Dimension): number {
   return reader.fallback(path, value, formatQuantity(value, dimension));
 }
 
 /** Open, covered and floor areas: as written, or from `area` by the kind of vessel. */
-function readAreas(reader: Reader, path: Path, given: Given): Areas | undefined {
+function readAreas(reader: ScenarioReader, path: Path, given: Given): Areas | undefined {
   const { area, open, covered, floor } = given;
   const under = coveredKinds.has(given.kind);
   const bare = noFloorKinds.has(given.kind);
@@ -128,7 +129,7 @@ function readAreas(reader: Reader, path: Path, given: Given): Areas | undefined 
  * Wetted surface where it is not written: walls by the usual wall of a vessel (`vessel.wall`), media by
  * their volume and specific surface, and the underside of rafts.
  */
-function readSurface(reader: Reader, path: Path, given: Given, areas: Areas): number | undefined {
+function readSurface(reader: ScenarioReader, path: Path, given: Given, areas: Areas): number | undefined {
   const { media, surface } = given;
   const { parameters } = reader;
   const known =
@@ -142,7 +143,12 @@ function readSurface(reader: Reader, path: Path, given: Given, areas: Areas): nu
   return quantityDefault(reader, [...path, 'surface'], walls + filling + rafts, 'area');
 }
 
-function readTemperature(reader: Reader, path: Path, given: Given, frame: RunFrame): DailyValue | undefined {
+function readTemperature(
+  reader: ScenarioReader,
+  path: Path,
+  given: Given,
+  frame: RunFrame,
+): DailyValue | undefined {
   if (given.temperature !== undefined) {
     return readWaterTemperature(reader, [...path, 'temperature'], given.temperature, frame);
   }
@@ -154,7 +160,7 @@ function readTemperature(reader: Reader, path: Path, given: Given, frame: RunFra
   return frame.waterTemperature;
 }
 
-function readVessel(reader: Reader, path: Path, name: string, frame: RunFrame): Vessel | undefined {
+function readVessel(reader: ScenarioReader, path: Path, name: string, frame: RunFrame): Vessel | undefined {
   const given = parseVessel(reader, path);
   if (given === undefined) return undefined;
   const areas = readAreas(reader, path, given);
@@ -185,7 +191,7 @@ function readVessel(reader: Reader, path: Path, name: string, frame: RunFrame): 
 }
 
 /** Reads the section `vessels`. */
-export function readVessels(reader: Reader, frame: RunFrame): Named<Vessel> {
+export function readVessels(reader: ScenarioReader, frame: RunFrame): Named<Vessel> {
   const vessels = reader.named('vessels', mostVessels, (path, name) => readVessel(reader, path, name, frame));
   if (vessels.size === 0 && !reader.faults.some(({ key }) => key === 'vessels')) {
     reader.fault(['vessels'], 'missing', { expected: 'at least one vessel' });

@@ -2,7 +2,8 @@
 import { type Dimension, formatQuantity } from '../../base/units.js';
 import { carbonFromPh } from '../../chemistry/acid-base.js';
 import { oxygenSaturation } from '../../chemistry/gases.js';
-import type { Named, Reader } from '../file/reader.js';
+import type { Named } from '../file/report.js';
+import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { number, quantity, section, word } from '../file/values.js';
 import type { SourceWater } from '../scenario.js';
@@ -78,7 +79,7 @@ function writeValue(key: Key, value: number): string | number {
  * pH and chloride must be given. Inorganic carbon follows from alkalinity and pH at `temperature`.
  */
 export function completeQuality(
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   given: QualityGiven,
   temperature: number,
@@ -148,7 +149,7 @@ export function completeQuality(
 const mostWaters = 200;
 
 /** Reads the section `waters`. */
-export function readWaters(reader: Reader, frame: RunFrame): Named<SourceWater> {
+export function readWaters(reader: ScenarioReader, frame: RunFrame): Named<SourceWater> {
   const temperature = sourceTemperature(frame);
   return reader.named('waters', mostWaters, (path, name) => {
     const given = reader.parse(waterSchema, path);

@@ -7,7 +7,8 @@ import { penmanMonteith } from '../../weather/penman-monteith.js';
 import type { WeatherDay, WeatherSite } from '../../weather/weather-day.js';
 import { complain } from '../file/complaint.js';
 import { loadText, resolvePath } from '../file/include-tree.js';
-import { compact, type Reader } from '../file/reader.js';
+import { compact } from '../file/reader.js';
+import type { ScenarioReader } from './scenario-reader.js';
 import { originAt, type Path } from '../file/tree.js';
 import { choice, number, positive, quantity, type Reads, section, truth, word } from '../file/values.js';
 import type { DailyValue } from '../scenario.js';
@@ -102,7 +103,7 @@ const most = 0.03;
 
 /** Columns of the file by key, a gap as NaN; undefined (and faults) where one cannot be read. */
 function readColumns(
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   text: string,
   columns: Columns,
@@ -157,7 +158,7 @@ const siteKeys: Readonly<Record<string, string>> = {
 
 /** A fault of the site stands at its key, one of a day at the file with its line. */
 function placeFault(
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   { key = '', problem, got, expected }: Fault,
   day: number,
@@ -169,7 +170,7 @@ function placeFault(
 }
 
 /** Says on how many days what was assumed or done. */
-function note(reader: Reader, path: Path, said: readonly (readonly string[])[]): void {
+function note(reader: ScenarioReader, path: Path, said: readonly (readonly string[])[]): void {
   const counts = new Map<string, number>();
   for (const text of said.flat()) counts.set(text, (counts.get(text) ?? 0) + 1);
   const where = reader.where(path);
@@ -184,7 +185,7 @@ function note(reader: Reader, path: Path, said: readonly (readonly string[])[]):
  * as 0, and is noted too: Leat brings no dew into the water.
  */
 export function readWeather(
-  reader: Reader,
+  reader: ScenarioReader,
   path: Path,
   given: WeatherGiven,
   { startDate, days }: { readonly startDate: string; readonly days: number },
