@@ -24,11 +24,13 @@ async function ofTheSource() {
 async function ofTheBuild() {
   const { schemaText } = await import('../packages/core/tools/schema.mjs');
   const { systemFile } = await import('../packages/core/tools/system-file.mjs');
+  const { modelDocument } = await import('../packages/core/tools/model.mjs');
   const { numbersDocument } = await import('../packages/core/tools/numbers.mjs');
   const { commandsDocument } = await import('../packages/cli/tools/commands.mjs');
   const { manualPage } = await import('../packages/cli/tools/manual.mjs');
   const { thirdParty } = await import('../packages/cli/tools/third-party.mjs');
   return {
+    'packages/core/docs/model.md': modelDocument(),
     'packages/cli/schema/leat.schema.json': await schemaText(),
     'packages/cli/docs/system-file.md': systemFile(),
     'packages/cli/docs/commands.md': commandsDocument(),

@@ -60,9 +60,9 @@ describe.each(names)('the packed package %s', (name) => {
     const files = filesOf(name);
     for (const path of ['LICENSE', 'package.json']) expect(files).toContain(path);
     const allowed = {
-      core: /^(?:LICENSE|package\.json|src\/library\/data\/[a-z]+\.tsv|(?:dist|src)\/.+\.(?:ts|js|map))$/,
+      core: /^(?:LICENSE|package\.json|docs\/[\w-]+\.md|src\/library\/data\/[a-z]+\.tsv|(?:dist|src)\/.+\.(?:ts|js|map))$/,
       view: /^(?:LICENSE|package\.json|(?:dist|src)\/.+\.(?:ts|js|map))$/,
-      cli: /^(?:LICENSE|package\.json|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js|map)|src\/.+\.(?:ts|html))$/,
+      cli: /^(?:LICENSE|package\.json|docs\/[\w-]+\.md|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js|map)|src\/.+\.(?:ts|html))$/,
     };
     expect(files.filter((path) => !allowed[name].test(path))).toEqual([]);
     const built = files.filter((path) => /^dist\/.*\.js$/.test(path));
@@ -120,6 +120,8 @@ describe('the packed command', () => {
       'schema/leat.schema.json',
       'man/leat.1',
       'THIRD-PARTY.md',
+      'docs/system-file.md',
+      'docs/commands.md',
     ])
       expect(files).toContain(path);
     expect(manifestOf('cli')).toMatchObject({ bin: { leat: './dist/main.js' }, man: './man/leat.1' });
