@@ -14,7 +14,14 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
-    testTimeout: 60_000,
+    // Only to end what hangs: a slow or busy machine takes the time it takes.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
+    // The files of a worker share what they have imported, which halves the processor time. No test may leave anything changed.
+    pool: 'forks',
+    isolate: false,
+    // The built command as Node loads it.
+    server: { deps: { external: [/\/packages\/[^/]+\/dist\//] } },
     // Vitest leaves one core free, which of two is half.
     maxWorkers: '100%',
     reporters: inCi ? ['default', 'json'] : ['default'],

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 interface ComparisonDocument {
   readonly runs: readonly { readonly name: string; readonly file: string; readonly title: string }[];
@@ -30,14 +30,14 @@ const folder = folderWith({ 'fewer.yaml': fewer, 'fed.yaml': fed });
 const widest = (text: string): number => Math.max(...text.split('\n').map((line) => Array.from(line).length));
 
 describe('leat compare', () => {
-  it('is in the help, with its options', () => {
-    expect(leat(['--help'], folder).out).toContain('compare [options] <file> <others...>');
-    const { out } = leat(['compare', '--help'], folder);
+  it('is in the help, with its options', async () => {
+    expect((await leat(['--help'], folder)).out).toContain('compare [options] <file> <others...>');
+    const { out } = await leat(['compare', '--help'], folder);
     for (const option of ['apart', 'days', 'every', 'set', 'json']) expect(out).toContain(`--${option}`);
   });
 
-  it('prints quantities, parting, limits and budgets side by side, 100 columns, plain, with cautions', () => {
-    const { code, out, err } = leat(['compare', 'small.yaml', 'fed.yaml'], folder);
+  it('prints quantities, parting, limits and budgets side by side, 100 columns, plain, with cautions', async () => {
+    const { code, out, err } = await leat(['compare', 'small.yaml', 'fed.yaml'], folder);
     expect([code, err]).toEqual([0, '']);
     for (const part of [
       'A  40 d  small.yaml  Small system (invented)',
@@ -56,16 +56,18 @@ describe('leat compare', () => {
     expect(out).not.toContain('\u001b');
   });
 
-  it('says with --json the same as the runs themselves, largest differences first', () => {
+  it('says with --json the same as the runs themselves, largest differences first', async () => {
     const args = ['--days', '20', '--json'];
-    const found = documentOf(leat(['compare', 'small.yaml', 'fewer.yaml', 'fed.yaml', ...args], folder).out);
+    const found = documentOf(
+      (await leat(['compare', 'small.yaml', 'fewer.yaml', 'fed.yaml', ...args], folder)).out,
+    );
     expect(found.runs.map(({ name, title }) => [name, title])).toEqual([
       ['A', 'Small system (invented)'],
       ['B', 'Fewer crops'],
       ['C', 'Fed double'],
     ]);
     expect(found.ends).toEqual([20, 20, 20]);
-    const run = JSON.parse(leat(['run', 'fewer.yaml', ...args], folder).out) as {
+    const run = JSON.parse((await leat(['run', 'fewer.yaml', ...args], folder)).out) as {
       series: Record<string, { values: number[] }>;
       budget: Record<string, { in: number }>;
     };
@@ -83,8 +85,8 @@ describe('leat compare', () => {
     expect(found.cautions.length).toBeGreaterThan(0);
   });
 
-  it('lays more than three runs in several tables that all fit', () => {
-    const { code, out } = leat(
+  it('lays more than three runs in several tables that all fit', async () => {
+    const { code, out } = await leat(
       ['compare', 'small.yaml', 'fewer.yaml', 'fed.yaml', 'small.yaml', '--days', '5'],
       folder,
     );
@@ -94,20 +96,20 @@ describe('leat compare', () => {
     expect(out.match(/nitrogen came from/g)).toHaveLength(2);
   });
 
-  it('puts --set over every file, and parts by the share that is asked for', () => {
+  it('puts --set over every file, and parts by the share that is asked for', async () => {
     const args = ['compare', 'small.yaml', 'fewer.yaml', '--json', '--days', '10'];
-    const found = documentOf(leat([...args, '--set', 'title=Same', '--apart', '100'], folder).out);
+    const found = documentOf((await leat([...args, '--set', 'title=Same', '--apart', '100'], folder)).out);
     expect(found.runs.map(({ title }) => title)).toEqual(['Same', 'Same']);
     expect([found.apart, found.partings]).toEqual([1, [null]]);
   });
 
-  it('takes a document of leat run --json for its run, and says that options do not change it', () => {
-    writeFileSync(join(folder, 'saved.json'), leat(['run', 'small.yaml', '--json'], folder).out);
-    const { code, out, err } = leat(['compare', 'saved.json', 'fewer.yaml', '--json'], folder);
-    const live = documentOf(leat(['compare', 'small.yaml', 'fewer.yaml', '--json'], folder).out);
+  it('takes a document of leat run --json for its run, and says that options do not change it', async () => {
+    writeFileSync(join(folder, 'saved.json'), (await leat(['run', 'small.yaml', '--json'], folder)).out);
+    const { code, out, err } = await leat(['compare', 'saved.json', 'fewer.yaml', '--json'], folder);
+    const live = documentOf((await leat(['compare', 'small.yaml', 'fewer.yaml', '--json'], folder)).out);
     expect([code, err]).toEqual([0, '']);
     expect({ ...documentOf(out), runs: [] }).toEqual({ ...live, runs: [] });
-    const short = leat(['compare', 'saved.json', 'fewer.yaml', '--days', '10'], folder);
+    const short = await leat(['compare', 'saved.json', 'fewer.yaml', '--days', '10'], folder);
     expect(short.err).toContain(
       'saved.json: a saved run: --set, --tables, --fit, --days and --every do not change it',
     );
@@ -116,13 +118,13 @@ describe('leat compare', () => {
 });
 
 describe('exit codes of leat compare', () => {
-  it('2 for a file that is not there, a bad scenario, and a document that is not whole', () => {
-    expect(leat(['compare', 'small.yaml', 'none.yaml'], folder)).toMatchObject({
+  it('2 for a file that is not there, a bad scenario, and a document that is not whole', async () => {
+    expect(await leat(['compare', 'small.yaml', 'none.yaml'], folder)).toMatchObject({
       code: 2,
       out: '',
       err: 'none.yaml: cannot be read: no such file or folder\n',
     });
-    const bad = leat(
+    const bad = await leat(
       ['compare', 'small.yaml', 'fed.yaml', '--set', 'fish.tilapia.species=nile-tilapa'],
       folder,
     );
@@ -132,28 +134,28 @@ describe('exit codes of leat compare', () => {
       join(folder, 'torn.json'),
       '{"schema":"leat-run","version":1,"manifest":{},"series":{},"time":[0,"x"]}',
     );
-    const torn = leat(['compare', 'small.yaml', 'torn.json'], folder);
+    const torn = await leat(['compare', 'small.yaml', 'torn.json'], folder);
     expect([torn.code, torn.out]).toEqual([2, '']);
     expect(torn.err).toBe('torn.json: not a whole document of leat run --json: see time[1]\n');
   });
 
-  it('3, naming the file, when a run breaks off', () => {
+  it('3, naming the file, when a run breaks off', async () => {
     const broken = folderWith({
       'broken.yaml': 'include: small.yaml\nparameters: { oxygen.saturation.a: 1000 }\n',
     });
-    const { code, out, err } = leat(['compare', 'small.yaml', 'broken.yaml'], broken);
+    const { code, out, err } = await leat(['compare', 'small.yaml', 'broken.yaml'], broken);
     expect(code).toBe(3);
     expect(out).toContain('B BROKE OFF on day 0');
     expect(err).toContain('broken.yaml: not finished: not-finite on day 0');
   });
 
-  it('4, naming the file, when a balance of a saved run is broken', () => {
-    const saved = JSON.parse(leat(['run', 'small.yaml', '--json', '--days', '3'], folder).out) as {
+  it('4, naming the file, when a balance of a saved run is broken', async () => {
+    const saved = JSON.parse((await leat(['run', 'small.yaml', '--json', '--days', '3'], folder)).out) as {
       vessels: Record<string, Record<string, { residual: number }>>;
     };
     saved.vessels['filter']['nitrogen'].residual = 5;
     writeFileSync(join(folder, 'leaky.json'), JSON.stringify(saved));
-    const { code, err } = leat(['compare', 'small.yaml', 'leaky.json'], folder);
+    const { code, err } = await leat(['compare', 'small.yaml', 'leaky.json'], folder);
     expect(code).toBe(4);
     expect(err).toContain('leaky.json: balance broken: nitrogen of filter');
   });
@@ -163,8 +165,8 @@ describe('exit codes of leat compare', () => {
     [['compare', 'small.yaml']],
     [['compare', 'small.yaml', 'fewer.yaml', '--apart', '101']],
     [['compare', ...new Array<string>(27).fill('small.yaml')]],
-  ])('5 for %j', (args) => {
-    const { code, out, err } = leat(args, folder);
+  ])('5 for %j', async (args) => {
+    const { code, out, err } = await leat(args, folder);
     expect([code, out]).toEqual([5, '']);
     expect(err).not.toBe('');
   });

@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat, startLeat } from './leat.js';
+import { folderWith, leat, startLeat, type Call } from '../../support/leat.js';
 
 interface EnsembleJson {
   readonly title: string;
@@ -25,21 +25,21 @@ const folder = folderWith({
 });
 const short = ['ensemble', 'short.yaml', '--members', '24', '--seed', '7'];
 const asked = [...short, '--of', 'highest tan@tank', '--keep', 'highest tan@tank below 5'];
-const whole = leat([...asked, '--json', '--csv', 'whole.csv', '--out', 'whole.ensemble'], folder);
+const whole = await leat([...asked, '--json', '--csv', 'whole.csv', '--out', 'whole.ensemble'], folder);
 const bytes = (file: string): Buffer => readFileSync(join(folder, file));
 
 describe('leat ensemble', () => {
-  it('is in the help, with its options', () => {
-    expect(leat(['--help'], folder).out).toContain('ensemble [options] <file>');
-    const { out } = leat(['ensemble', '--help'], folder);
+  it('is in the help, with its options', async () => {
+    expect((await leat(['--help'], folder)).out).toContain('ensemble [options] <file>');
+    const { out } = await leat(['ensemble', '--help'], folder);
     for (const option of 'members seed sampling correlate of keep days every set workers out resume shard json csv'.split(
       ' ',
     ))
       expect(out).toContain(`--${option}`);
   });
 
-  it('tells bands, odds and what was asked, on one screen', () => {
-    const { code, out, err } = leat([...asked, '--resume', 'whole.ensemble'], folder);
+  it('tells bands, odds and what was asked, on one screen', async () => {
+    const { code, out, err } = await leat([...asked, '--resume', 'whole.ensemble'], folder);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(
       /^24 of 24 members \(latin-hypercube, seed 7\), \d+ numbers drawn from their ranges$/m,
@@ -64,38 +64,38 @@ describe('leat ensemble', () => {
     expect(rows).toHaveLength(5);
   });
 
-  it('gives the same bytes with one worker and with two', () => {
-    const one = leat([...asked, '--json', '--workers', '1', '--out', 'one.ensemble'], folder);
-    const two = leat([...asked, '--json', '--workers', '2', '--out', 'two.ensemble'], folder);
+  it('gives the same bytes with one worker and with two', async () => {
+    const one = await leat([...asked, '--json', '--workers', '1', '--out', 'one.ensemble'], folder);
+    const two = await leat([...asked, '--json', '--workers', '2', '--out', 'two.ensemble'], folder);
     expect(one.out).toBe(whole.out);
     expect(two.out).toBe(whole.out);
     expect(bytes('one.ensemble').equals(bytes('two.ensemble'))).toBe(true);
   });
 
-  it('gives other members for another seed and for Sobol points', () => {
+  it('gives other members for another seed and for Sobol points', async () => {
     const other = documentOf(
-      leat(['ensemble', 'short.yaml', '--members', '24', '--seed', '8', '--json'], folder).out,
+      (await leat(['ensemble', 'short.yaml', '--members', '24', '--seed', '8', '--json'], folder)).out,
     );
-    const sobol = documentOf(leat([...short, '--sampling', 'sobol', '--json'], folder).out);
+    const sobol = documentOf((await leat([...short, '--sampling', 'sobol', '--json'], folder)).out);
     const ends = [documentOf(whole.out), other, sobol].map(({ series }) => series['tan@tank'].median[4]);
     expect(new Set(ends).size).toBe(3);
   });
 
-  it('takes a rank correlation', () => {
+  it('takes a rank correlation', async () => {
     const pair = 'biofilm.cycled-aob biofilm.cycled-nob';
-    const { code, out } = leat([...short, '--correlate', `${pair} 0.7`, '--json'], folder);
+    const { code, out } = await leat([...short, '--correlate', `${pair} 0.7`, '--json'], folder);
     expect(code).toBe(0);
     expect(out).not.toBe(whole.out);
-    expect(leat([...short, '--correlate', `${pair} strong`], folder).err).toMatch(
+    expect((await leat([...short, '--correlate', `${pair} strong`], folder)).err).toMatch(
       /^--correlate: not a rank correlation; got "biofilm.cycled-aob biofilm.cycled-nob strong"/,
     );
-    expect(leat([...short, '--correlate', 'biofilm.cycled-aob biofilm.cycled-nbo 0.2'], folder).err).toMatch(
-      /did you mean biofilm.cycled-nob\?/,
-    );
+    expect(
+      (await leat([...short, '--correlate', 'biofilm.cycled-aob biofilm.cycled-nbo 0.2'], folder)).err,
+    ).toMatch(/did you mean biofilm.cycled-nob\?/);
   });
 
-  it('counts and names members that break off, and leaves with 3 when all do', () => {
-    const { code, out, err } = leat(['ensemble', 'broken.yaml', '--members', '3', '--json'], folder);
+  it('counts and names members that break off, and leaves with 3 when all do', async () => {
+    const { code, out, err } = await leat(['ensemble', 'broken.yaml', '--members', '3', '--json'], folder);
     expect(code).toBe(3);
     expect(err).toMatch(/the run with the numbers as they stand breaks off on day/);
     expect(err).toMatch(/every member failed/);
@@ -105,10 +105,12 @@ describe('leat ensemble', () => {
   });
 });
 
-describe('shards', () => {
+describe('shards', async () => {
   const parts = ['1/3', '2/3', '3/3'];
   const files = parts.map((part) => `part-${part[0]}.ensemble`);
-  const calls = parts.map((part, i) => leat([...asked, '--shard', part, '--out', files[i]], folder));
+  const calls: Call[] = [];
+  for (const [i, part] of parts.entries())
+    calls.push(await leat([...asked, '--shard', part, '--out', files[i]], folder));
 
   it('each hold their members', () => {
     expect(calls.map(({ code }) => code)).toEqual([0, 0, 0]);
@@ -117,26 +119,32 @@ describe('shards', () => {
     );
   });
 
-  it('joined are the whole run, byte for byte, in any order', () => {
-    const merged = leat(['merge', ...[...files].reverse(), '--json', '--out', 'merged.ensemble'], folder);
+  it('joined are the whole run, byte for byte, in any order', async () => {
+    const merged = await leat(
+      ['merge', ...[...files].reverse(), '--json', '--out', 'merged.ensemble'],
+      folder,
+    );
     expect([merged.code, merged.err, merged.out]).toEqual([0, '', whole.out]);
     expect(bytes('merged.ensemble').equals(bytes('whole.ensemble'))).toBe(true);
   });
 
-  it('are told as not finished while one is missing', () => {
-    const { code, out, err } = leat(['merge', files[0], files[2], '--json'], folder);
+  it('are told as not finished while one is missing', async () => {
+    const { code, out, err } = await leat(['merge', files[0], files[2], '--json'], folder);
     expect([code, documentOf(out).ran]).toEqual([3, 16]);
     expect(err).toBe('not finished: 8 of 24 members are in none of the files\n');
   });
 
-  it('are refused twice, and of different runs', () => {
-    const twice = leat(['merge', files[0], files[0]], folder);
+  it('are refused twice, and of different runs', async () => {
+    const twice = await leat(['merge', files[0], files[0]], folder);
     expect([twice.code, twice.err]).toEqual([
       2,
       'part-1.ensemble: member 0 is in another of the files too\n',
     ]);
-    leat(['ensemble', 'short.yaml', '--members', '24', '--shard', '2/3', '--out', 'other.ensemble'], folder);
-    const { code, err } = leat(['merge', files[0], 'other.ensemble'], folder);
+    await leat(
+      ['ensemble', 'short.yaml', '--members', '24', '--shard', '2/3', '--out', 'other.ensemble'],
+      folder,
+    );
+    const { code, err } = await leat(['merge', files[0], 'other.ensemble'], folder);
     expect(code).toBe(2);
     expect(err).toMatch(
       /^other.ensemble: of another ensemble than part-1.ensemble:\n {2}--seed: 7 \/ 1\n {2}--of: highest tan@tank \/ \n/,
@@ -144,10 +152,10 @@ describe('shards', () => {
   });
 });
 
-describe('a run that is broken off', { timeout: 300_000 }, () => {
+describe('a run that is broken off', { timeout: 300_000 }, async () => {
   const many = ['ensemble', 'small.yaml', '--members', '200', '--workers', '1', '--json'];
   const began = performance.now();
-  const unbroken = leat(many, folder);
+  const unbroken = await leat(many, folder);
   /** How long the whole takes on this machine as it is loaded now, ms. */
   const lasting = performance.now() - began;
 
@@ -155,10 +163,10 @@ describe('a run that is broken off', { timeout: 300_000 }, () => {
     const { stop } = startLeat([...many, '--out', 'killed.ensemble'], folder);
     while (!existsSync(join(folder, 'killed.ensemble'))) await pause(50);
     expect(await stop('SIGKILL')).toMatch(/^null /);
-    const kept = documentOf(leat(['merge', 'killed.ensemble', '--json'], folder).out).ran;
+    const kept = documentOf((await leat(['merge', 'killed.ensemble', '--json'], folder)).out).ran;
     expect(kept).toBeGreaterThan(0);
     expect(kept).toBeLessThan(200);
-    const resumed = leat([...many, '--resume', 'killed.ensemble'], folder);
+    const resumed = await leat([...many, '--resume', 'killed.ensemble'], folder);
     expect([resumed.code, resumed.out]).toEqual([0, unbroken.out]);
   });
 
@@ -171,7 +179,7 @@ describe('a run that is broken off', { timeout: 300_000 }, () => {
         said,
       );
     expect(match, said).not.toBeNull();
-    const resumed = leat([...many, '--resume', match?.[2] ?? ''], folder);
+    const resumed = await leat([...many, '--resume', match?.[2] ?? ''], folder);
     expect([resumed.code, resumed.out]).toEqual([0, unbroken.out]);
   });
 });
@@ -201,20 +209,20 @@ describe('what cannot be', () => {
       2,
       /^whole.ensemble: of another ensemble \(kept \/ asked\):\n {2}--members: 24 \/ 5/,
     ],
-  ] as const)('%s', (args, code, message) => {
-    const call = leat(['ensemble', 'short.yaml', '--members', '5', ...args], folder);
+  ] as const)('%s', async (args, code, message) => {
+    const call = await leat(['ensemble', 'short.yaml', '--members', '5', ...args], folder);
     expect([call.code, call.out]).toEqual([code, '']);
     expect(call.err).toMatch(message);
   });
 
-  it('a file cut short', () => {
+  it('a file cut short', async () => {
     const cut = folderWith({ 'short.yaml': 'include: small.yaml\ndays: 4\n' });
-    leat(['ensemble', 'short.yaml', '--members', '2', '--out', 'two.ensemble'], cut);
+    await leat(['ensemble', 'short.yaml', '--members', '2', '--out', 'two.ensemble'], cut);
     const path = join(cut, 'two.ensemble');
     const { length } = readFileSync(path);
-    expect(leat(['merge', 'two.ensemble'], cut).code).toBe(0);
+    expect((await leat(['merge', 'two.ensemble'], cut)).code).toBe(0);
     writeFileSync(path, readFileSync(path).subarray(0, length - 20));
-    const { code, err } = leat(['merge', 'two.ensemble'], cut);
+    const { code, err } = await leat(['merge', 'two.ensemble'], cut);
     expect(code).toBe(2);
     expect(err).toMatch(/^two.ensemble: damaged or cut short/);
   });

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 // An invented fit of an invented system, written by hand: two numbers that go together, and water at the start.
 const number = { kind: 'number', deviate: 0.5 };
@@ -63,27 +63,27 @@ describe('--fit', () => {
       ['small.yaml', '--days', '2', ...tan, '--method', 'local', '--only', 'aob.*', '--workers', '1'],
     ],
     ['show', ['aob.growth', '--in', 'small.yaml']],
-  ])('is taken by leat %s, which says so and whose it is', (word, args) => {
-    const { code, err } = asked(word, ...args);
+  ])('is taken by leat %s, which says so and whose it is', async (word, args) => {
+    const { code, err } = await asked(word, ...args);
     expect(err).toContain(told);
     expect(err).toContain('fit.json: fitted for "Some other system", used here for');
     expect(code).toBe(0);
   });
 
-  it('numbers, their source and start values stand in the run; --set wins over them', () => {
-    const run = asked('run', 'small.yaml', '--days', '2', '--json').out;
+  it('numbers, their source and start values stand in the run; --set wins over them', async () => {
+    const run = (await asked('run', 'small.yaml', '--days', '2', '--json')).out;
     const document = JSON.parse(run) as { series: Record<string, { values: number[] }> };
     expect(document.series['nitrate@tank'].values[0]).toBeCloseTo(33, 10);
-    expect(asked('show', 'aob.growth', '--in', 'small.yaml').out).toContain('0.6 1/d');
-    expect(asked('run', 'small.yaml', '--days', '2', '--sources').out).toContain(
+    expect((await asked('show', 'aob.growth', '--in', 'small.yaml')).out).toContain('0.6 1/d');
+    expect((await asked('run', 'small.yaml', '--days', '2', '--sources')).out).toContain(
       'fitted to the log of 2026-03-01 to 2026-04-30',
     );
-    const set = asked('show', 'aob.growth', '--in', 'small.yaml', '--set', 'parameters.aob.growth=0.7');
+    const set = await asked('show', 'aob.growth', '--in', 'small.yaml', '--set', 'parameters.aob.growth=0.7');
     expect(set.out).toContain('0.7 1/d');
   });
 
-  it('an ensemble draws them from what the log left of their ranges, together as the fit says', () => {
-    const { code } = asked(
+  it('an ensemble draws them from what the log left of their ranges, together as the fit says', async () => {
+    const { code } = await asked(
       ...['ensemble', 'small.yaml', '--days', '1', '--every', '1d', '--members', '2', '--workers', '1'],
       ...['--out', 'kept.json', '--json'],
     );
@@ -104,23 +104,23 @@ describe('--fit', () => {
     expect(Number(rank)).toBeCloseTo((6 / Math.PI) * Math.asin(-0.4), 10);
   });
 
-  it('stands before what the file gives under parameters, with its range', () => {
+  it('stands before what the file gives under parameters, with its range', async () => {
     const text = readFileSync(join(folder, 'small.yaml'), 'utf8');
     writeFileSync(join(folder, 'given.yaml'), `${text}\nparameters: { aob.growth: 0.35 }\n`);
-    const { out } = asked('show', 'aob.growth', '--in', 'given.yaml');
+    const { out } = await asked('show', 'aob.growth', '--in', 'given.yaml');
     expect(out).toContain('0.6 1/d');
-    const { err } = asked('run', 'given.yaml', '--days', '2', '--quiet');
+    const { err } = await asked('run', 'given.yaml', '--days', '2', '--quiet');
     expect(err).toBe('');
   });
 
-  it('is refused by name where it is of a system that has no such path', () => {
+  it('is refused by name where it is of a system that has no such path', async () => {
     const path = { ...fit.numbers[2], name: 'vessels.pond.volume', kind: 'path', unit: 'm3' };
     const other = { ...fit, numbers: [...fit.numbers.slice(0, 2), path] };
     writeFileSync(join(folder, 'other.json'), JSON.stringify(other));
-    const { code, err } = leat(['run', 'small.yaml', '--fit', 'other.json'], folder);
+    const { code, err } = await leat(['run', 'small.yaml', '--fit', 'other.json'], folder);
     expect(code).toBe(2);
     expect(err).toMatch(/vessels\.pond.*no such entry/);
-    const missing = leat(['run', 'small.yaml', '--fit', 'nowhere.json'], folder);
+    const missing = await leat(['run', 'small.yaml', '--fit', 'nowhere.json'], folder);
     expect(missing.code).toBe(2);
     expect(missing.err).toContain('nowhere.json: cannot be read');
   });

@@ -1,20 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 const folder = folderWith();
 
 describe('leat --help', () => {
-  it('names the commands and the exit codes', () => {
-    const { code, out, err } = leat(['--help'], folder);
+  it('names the commands and the exit codes', async () => {
+    const { code, out, err } = await leat(['--help'], folder);
     expect([code, err]).toEqual([0, '']);
     expect(out).toContain('run [options] <file>');
     expect(out).toContain('check [options] <file>');
     expect(out).toContain('0 done, 2 bad input, 3 did not finish, 4 balance broken, 5 bad usage, 70 our bug');
   });
 
-  it('names every option of run', () => {
-    const { out } = leat(['run', '--help'], folder);
+  it('names every option of run', async () => {
+    const { out } = await leat(['run', '--help'], folder);
     for (const option of [
       'days',
       'every',
@@ -32,8 +32,10 @@ describe('leat --help', () => {
     }
   });
 
-  it('says the version of the package', () => {
+  it('says the version of the package', async () => {
     const text = readFileSync(new URL('../../../packages/cli/package.json', import.meta.url), 'utf8');
-    expect(leat(['--version'], folder).out.trim()).toBe((JSON.parse(text) as { version: string }).version);
+    expect((await leat(['--version'], folder)).out.trim()).toBe(
+      (JSON.parse(text) as { version: string }).version,
+    );
   });
 });

@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat, startLeat } from './leat.js';
+import { folderWith, leat, startLeat } from '../../support/leat.js';
 
 const folder = folderWith({ 'short.yaml': 'include: small.yaml\ndays: 4\n' });
 const bytes = (file: string): Buffer => readFileSync(join(folder, file));
@@ -34,14 +34,14 @@ const held = (file: string): number => {
   return Object.values(done).reduce((sum, outputs) => sum + outputs.length, 0);
 };
 
-describe.each(works)('leat $word', { timeout: 300_000 }, ({ word, args, said, other, differs }) => {
+describe.each(works)('leat $word', { timeout: 300_000 }, async ({ word, args, said, other, differs }) => {
   const kept = `kept.${word}`;
-  const whole = leat([...args, '--workers', '1', '--out', kept], folder);
+  const whole = await leat([...args, '--workers', '1', '--out', kept], folder);
 
-  it('keeps what is done, and tells the same from it', () => {
+  it('keeps what is done, and tells the same from it', async () => {
     expect([whole.code, whole.err]).toEqual([0, '']);
     const before = bytes(kept);
-    const again = leat([...args, '--resume', kept], folder);
+    const again = await leat([...args, '--resume', kept], folder);
     expect([again.code, again.err, again.out]).toEqual([0, '', whole.out]);
     expect(bytes(kept).equals(before)).toBe(true);
   });
@@ -53,7 +53,7 @@ describe.each(works)('leat $word', { timeout: 300_000 }, ({ word, args, said, ot
     const done = held(`killed.${word}`);
     expect(done).toBeGreaterThan(0);
     expect(done).toBeLessThan(held(kept));
-    const resumed = leat([...args, '--workers', '2', '--resume', `killed.${word}`], folder);
+    const resumed = await leat([...args, '--workers', '2', '--resume', `killed.${word}`], folder);
     expect([resumed.code, resumed.out]).toEqual([0, whole.out]);
     expect(bytes(`killed.${word}`).equals(bytes(kept))).toBe(true);
   });
@@ -67,23 +67,23 @@ describe.each(works)('leat $word', { timeout: 300_000 }, ({ word, args, said, ot
     expect(at, text).toBe(file);
     expect(held(file)).toBe(Number(count));
     expect(Number(count)).toBeLessThan(held(kept));
-    const resumed = leat([...args, '--resume', file], folder);
+    const resumed = await leat([...args, '--resume', file], folder);
     expect([resumed.code, resumed.out]).toEqual([0, whole.out]);
   });
 
-  it('refuses what was kept of other work, is damaged, or is none', () => {
-    const refused = leat([...args, ...other, '--resume', kept], folder);
+  it('refuses what was kept of other work, is damaged, or is none', async () => {
+    const refused = await leat([...args, ...other, '--resume', kept], folder);
     expect([refused.code, refused.out]).toEqual([2, '']);
     expect(refused.err).toMatch(differs);
     writeFileSync(join(folder, `cut.${word}`), bytes(kept).subarray(0, -20));
-    const cut = leat([...args, '--resume', `cut.${word}`], folder);
+    const cut = await leat([...args, '--resume', `cut.${word}`], folder);
     expect([cut.code, cut.err]).toEqual([2, `cut.${word}: not a file of leat ${word} --out\n`]);
     const text = bytes(kept).toString();
     const damaged = text.replace(/\[0,\{[^}]*\}/, '[0,7');
     expect(damaged).not.toBe(text);
     writeFileSync(join(folder, `damaged.${word}`), damaged);
-    expect(leat([...args, '--resume', `damaged.${word}`], folder).code).toBe(2);
-    const none = leat([...args, '--resume', 'none'], folder);
+    expect((await leat([...args, '--resume', `damaged.${word}`], folder)).code).toBe(2);
+    const none = await leat([...args, '--resume', 'none'], folder);
     expect([none.code, none.err]).toEqual([2, 'none: cannot be read: no such file or folder\n']);
   });
 });

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { shippedText } from '../../support/shipped-scenario.js';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 const shipped = [
   'all-at-once',
@@ -23,8 +23,8 @@ const shipped = [
 ];
 
 describe('leat new --list', () => {
-  it('prints every scenario with the question it opens with', () => {
-    const { code, out, err } = leat(['new', '--list'], folderWith());
+  it('prints every scenario with the question it opens with', async () => {
+    const { code, out, err } = await leat(['new', '--list'], folderWith());
     expect([code, err]).toEqual([0, '']);
     const lines = out.trimEnd().split('\n');
     expect(lines.map((line) => line.split(' ')[0])).toEqual(shipped);
@@ -39,47 +39,47 @@ describe('leat new --list', () => {
 });
 
 describe('leat new NAME', () => {
-  it('writes a copy and what it includes, which run', () => {
+  it('writes a copy and what it includes, which run', async () => {
     const folder = folderWith();
-    const { code, err } = leat(['new', 'power-cut'], folder);
+    const { code, err } = await leat(['new', 'power-cut'], folder);
     expect([code, err]).toEqual([0, 'written: glasshouse.yaml, power-cut.yaml\n']);
     expect(readFileSync(join(folder, 'power-cut.yaml'), 'utf8')).toBe(shippedText('power-cut'));
-    expect(leat(['check', 'power-cut.yaml'], folder).code).toBe(0);
+    expect((await leat(['check', 'power-cut.yaml'], folder)).code).toBe(0);
     expect(readdirSync(folder).sort()).toEqual(['glasshouse.yaml', 'power-cut.yaml', 'small.yaml']);
   });
 
-  it('writes to --out, and uses an included file that is there unchanged', () => {
+  it('writes to --out, and uses an included file that is there unchanged', async () => {
     const folder = folderWith({ 'glasshouse.yaml': shippedText('glasshouse') });
-    const { code, err } = leat(['new', 'fishless', '--out', 'mine.yaml'], folder);
+    const { code, err } = await leat(['new', 'fishless', '--out', 'mine.yaml'], folder);
     expect([code, err]).toEqual([0, 'written: mine.yaml\n']);
     expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe(shippedText('fishless'));
   });
 
-  it('overwrites nothing, and writes nothing where one place is taken', () => {
+  it('overwrites nothing, and writes nothing where one place is taken', async () => {
     const folder = folderWith({ 'glasshouse.yaml': 'title: my own\n' });
-    const { code, err } = leat(['new', 'fishless'], folder);
+    const { code, err } = await leat(['new', 'fishless'], folder);
     expect([code, err]).toEqual([
       2,
       'glasshouse.yaml: is there already and is not overwritten; --out names another place\n',
     ]);
     expect(existsSync(join(folder, 'fishless.yaml'))).toBe(false);
     writeFileSync(join(folder, 'start-up.yaml'), shippedText('start-up'));
-    expect(leat(['new', 'start-up'], folder).code).toBe(2);
+    expect((await leat(['new', 'start-up'], folder)).code).toBe(2);
     expect(readFileSync(join(folder, 'glasshouse.yaml'), 'utf8')).toBe('title: my own\n');
   });
 
-  it('says which name may be meant, and that a folder is missing', () => {
+  it('says which name may be meant, and that a folder is missing', async () => {
     const folder = folderWith();
-    const wrong = leat(['new', 'powercut'], folder);
+    const wrong = await leat(['new', 'powercut'], folder);
     expect([wrong.code, wrong.err]).toEqual([
       2,
       'powercut: no scenario of that name; did you mean power-cut? (leat new --list shows them)\n',
     ]);
-    const missing = leat(['new', 'glasshouse', '--out', 'no/where.yaml'], folder);
+    const missing = await leat(['new', 'glasshouse', '--out', 'no/where.yaml'], folder);
     expect([missing.code, missing.err]).toEqual([
       2,
       'no/where.yaml: cannot be written: no such file or folder\n',
     ]);
-    expect(leat(['new'], folder).code).toBe(5);
+    expect((await leat(['new'], folder)).code).toBe(5);
   });
 });

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat, shell } from './leat.js';
+import { folderWith, leat, shell } from '../../support/leat.js';
 
 interface Budget {
   readonly in: number;
@@ -33,8 +33,8 @@ const documentOf = (text: string): RunDocument => JSON.parse(text) as RunDocumen
 const folder = folderWith();
 
 describe('leat run', () => {
-  it('prints a summary of one screen on stdout and nothing on stderr', () => {
-    const { code, out, err } = leat(['run', 'small.yaml'], folder);
+  it('prints a summary of one screen on stdout and nothing on stderr', async () => {
+    const { code, out, err } = await leat(['run', 'small.yaml'], folder);
     const lines = out.trimEnd().split('\n');
     expect(code).toBe(0);
     expect(err).toBe('');
@@ -53,13 +53,16 @@ describe('leat run', () => {
     expect(out).not.toContain('\u001b');
   });
 
-  it('closes where the nitrogen went to 100 percent', () => {
-    const { out } = leat(['run', 'small.yaml'], folder);
+  it('closes where the nitrogen went to 100 percent', async () => {
+    const { out } = await leat(['run', 'small.yaml'], folder);
     expect(out).toMatch(/nitrogen went to +\d+ g +100\.0 %/);
   });
 
-  it('prints one JSON document', () => {
-    const { code, out, err } = leat(['run', 'small.yaml', '--json', '--days', '12', '--every', '6h'], folder);
+  it('prints one JSON document', async () => {
+    const { code, out, err } = await leat(
+      ['run', 'small.yaml', '--json', '--days', '12', '--every', '6h'],
+      folder,
+    );
     const run = documentOf(out);
     expect([code, err]).toEqual([0, '']);
     expect(run.outcome).toEqual({ kind: 'done', time: 12 });
@@ -82,32 +85,34 @@ describe('leat run', () => {
     expect(run.sources.flatMap(({ ids }) => ids)).not.toContain('fish.rainbow-trout.body-nitrogen');
   });
 
-  it('gives the same bytes twice', () => {
-    const call = (): string => leat(['run', 'small.yaml', '--json'], folder).out;
-    expect(call()).toBe(call());
+  it('gives the same bytes twice', async () => {
+    const call = async (): Promise<string> => (await leat(['run', 'small.yaml', '--json'], folder)).out;
+    expect(await call()).toBe(await call());
   });
 
-  it('runs the same system by the second integrator', () => {
+  it('runs the same system by the second integrator', async () => {
     const run = documentOf(
-      leat(
-        ['run', 'small.yaml', '--json', '--days', '3', '--integrator', 'odex', '--tolerance', '1e-7'],
-        folder,
+      (
+        await leat(
+          ['run', 'small.yaml', '--json', '--days', '3', '--integrator', 'odex', '--tolerance', '1e-7'],
+          folder,
+        )
       ).out,
     );
     expect(run.manifest).toMatchObject({ integrator: 'odex', tolerance: 1e-7 });
     expect(run.outcome.kind).toBe('done');
   });
 
-  it('puts values in place of those of the file, as often as asked', () => {
+  it('puts values in place of those of the file, as often as asked', async () => {
     const args = ['--set', 'fish.tilapia.number=30', '--set', 'fish.tilapia.mass=200 g'];
-    const run = documentOf(leat(['run', 'small.yaml', '--json', '--days', '2', ...args], folder).out);
+    const run = documentOf((await leat(['run', 'small.yaml', '--json', '--days', '2', ...args], folder)).out);
     expect(run.series['fish-mass@tilapia'].values[0]).toBe(6000);
     expect(run.series['fish-number@tilapia'].values[0]).toBe(30);
   });
 
-  it('writes CSV and the end state whole, and nothing beside them', () => {
+  it('writes CSV and the end state whole, and nothing beside them', async () => {
     const place = folderWith();
-    const { code, out } = leat(
+    const { code, out } = await leat(
       ['run', 'small.yaml', '--quiet', '--csv', 'out.csv', '--save', 'end.json'],
       place,
     );
@@ -129,15 +134,15 @@ describe('leat run', () => {
     expect(readdirSync(place).sort()).toEqual(['end.json', 'out.csv', 'small.yaml']);
   });
 
-  it('prints the sources of what was used when asked', () => {
-    const { out } = leat(['run', 'small.yaml', '--quiet', '--sources'], folder);
+  it('prints the sources of what was used when asked', async () => {
+    const { out } = await leat(['run', 'small.yaml', '--quiet', '--sources'], folder);
     expect(out).toContain('Sources of the numbers that were used');
     expect(out).toContain('Emerson');
   });
 
-  it('reads what a file includes from the folder of that file', () => {
+  it('reads what a file includes from the folder of that file', async () => {
     const place = folderWith({ 'base.yaml': 'include: small.yaml\ntitle: Another title\n' });
-    const { code, out } = leat(['run', join(place, 'base.yaml'), '--days', '1'], folderWith());
+    const { code, out } = await leat(['run', join(place, 'base.yaml'), '--days', '1'], folderWith());
     expect(code).toBe(0);
     expect(out.split('\n')[0]).toBe('Another title');
   });
@@ -151,8 +156,8 @@ describe('leat run', () => {
 });
 
 describe('exit codes of leat run', () => {
-  it('2 and every fault on a line, when the file says what cannot be', () => {
-    const { code, out, err } = leat(
+  it('2 and every fault on a line, when the file says what cannot be', async () => {
+    const { code, out, err } = await leat(
       ['run', 'small.yaml', '--set', 'fish.tilapia.species=nile-tilapa', '--set', 'vessels.tank.volume=2 m2'],
       folder,
     );
@@ -161,13 +166,13 @@ describe('exit codes of leat run', () => {
     expect(err).toContain('vessels.tank.volume: wrong dimension');
   });
 
-  it('2 when the file cannot be read, or a result not be written', () => {
-    expect(leat(['run', 'none.yaml'], folder)).toEqual({
+  it('2 when the file cannot be read, or a result not be written', async () => {
+    expect(await leat(['run', 'none.yaml'], folder)).toEqual({
       code: 2,
       out: '',
       err: 'none.yaml: cannot be read: no such file or folder\n',
     });
-    const { code, err } = leat(
+    const { code, err } = await leat(
       ['run', 'small.yaml', '--quiet', '--days', '1', '--csv', 'no/where.csv'],
       folder,
     );
@@ -176,10 +181,10 @@ describe('exit codes of leat run', () => {
     expect(existsSync(join(folder, 'no'))).toBe(false);
   });
 
-  it('3 and what there is, when the run breaks off', () => {
+  it('3 and what there is, when the run breaks off', async () => {
     const args = ['run', 'small.yaml', '--set', 'parameters.oxygen.saturation.a=1000'];
-    const { code, out, err } = leat(args, folder);
-    const run = documentOf(leat([...args, '--json'], folder).out);
+    const { code, out, err } = await leat(args, folder);
+    const run = documentOf((await leat([...args, '--json'], folder)).out);
     expect(code).toBe(3);
     expect(out).toContain('BROKEN OFF on day 0: not-finite');
     expect(err).toContain('not finished: not-finite on day 0 at oxygen@');
@@ -198,8 +203,8 @@ describe('exit codes of leat run', () => {
     [['run', 'small.yaml', '--tolerance', '0']],
     [['run', 'small.yaml', '--set', 'days']],
     [['run', 'small.yaml', 'another.yaml']],
-  ])('5 for %j', (args) => {
-    const { code, out, err } = leat(args, folder);
+  ])('5 for %j', async (args) => {
+    const { code, out, err } = await leat(args, folder);
     expect([code, out]).toEqual([5, '']);
     expect(err).not.toBe('');
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 interface SensitivityJson {
   readonly measure: string;
@@ -31,16 +31,16 @@ const folder = folderWith({
 });
 const fish = ['sensitivity', 'short.yaml', '--of', 'last fish-mass@tilapia', '--only', 'fish.nile-tilapia.*'];
 
-describe('leat sensitivity', () => {
-  it('is in the help, with its options', () => {
-    expect(leat(['--help'], folder).out).toContain('sensitivity [options] <file>');
-    const { out } = leat(['sensitivity', '--help'], folder);
+describe('leat sensitivity', async () => {
+  it('is in the help, with its options', async () => {
+    expect((await leat(['--help'], folder)).out).toContain('sensitivity [options] <file>');
+    const { out } = await leat(['sensitivity', '--help'], folder);
     for (const option of 'of method members seed only days every set tolerance workers json'.split(' '))
       expect(out).toContain(`--${option}`);
   });
 
   const all = [...fish, '--method', 'all', '--members', '32', '--json'];
-  const call = leat([...all, '--workers', '2'], folder);
+  const call = await leat([...all, '--workers', '2'], folder);
 
   it('finds by every method what the growth of fish depends on: feed conversion', () => {
     expect([call.code, call.err]).toEqual([0, '']);
@@ -56,22 +56,25 @@ describe('leat sensitivity', () => {
     expect(sobol?.bandIfKnown).toBeLessThan((high - low) / 2);
   });
 
-  it('gives the same bytes with one worker', () => {
-    expect(leat([...all, '--workers', '1'], folder).out).toBe(call.out);
+  it('gives the same bytes with one worker', async () => {
+    expect((await leat([...all, '--workers', '1'], folder)).out).toBe(call.out);
   });
 
-  it('has an elasticity that a changed number shows', () => {
+  it('has an elasticity that a changed number shows', async () => {
     const [{ row, local }] = documentOf(call.out).findings;
-    const end = (value: string): number => {
-      const { out } = leat(['run', 'short.yaml', '--set', `parameters.${row.id}=${value}`, '--json'], folder);
+    const end = async (value: string): Promise<number> => {
+      const { out } = await leat(
+        ['run', 'short.yaml', '--set', `parameters.${row.id}=${value}`, '--json'],
+        folder,
+      );
       const { series } = JSON.parse(out) as { series: Record<string, { values: number[] }> };
       return series['fish-mass@tilapia'].values[4];
     };
-    expect((end('1.701') - end('1.699')) / 0.002 / (local?.slope ?? 0)).toBeCloseTo(1, 1);
+    expect(((await end('1.701')) - (await end('1.699'))) / 0.002 / (local?.slope ?? 0)).toBeCloseTo(1, 1);
   });
 
-  it('prints the few numbers that matter with source, mark and what knowing them would leave', () => {
-    const { code, out, err } = leat([...fish, '--members', '16'], folder);
+  it('prints the few numbers that matter with source, mark and what knowing them would leave', async () => {
+    const { code, out, err } = await leat([...fish, '--members', '16'], folder);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^last fish-mass@tilapia: [\d.]+ g with the numbers as they stand$/m);
     expect(out).toMatch(/^\d+ numbers looked at in \d+ runs \(screened, seed 1\)$/m);
@@ -81,8 +84,8 @@ describe('leat sensitivity', () => {
     expect(out).toContain('screening (Morris)');
   });
 
-  it('screens first and works out Sobol indices of few', () => {
-    const { findings } = documentOf(leat([...fish, '--members', '8', '--json'], folder).out);
+  it('screens first and works out Sobol indices of few', async () => {
+    const { findings } = documentOf((await leat([...fish, '--members', '8', '--json'], folder)).out);
     const deep = findings.filter(({ sobol }) => sobol !== undefined);
     expect(deep.length).toBeGreaterThan(0);
     expect(deep.length).toBeLessThan(findings.length);
@@ -103,18 +106,18 @@ describe('leat sensitivity', () => {
     ],
     [['--method', 'guess'], 5, /screened, local, morris, sobol, all/],
     [['--members', '0'], 5, /Give a whole number from 1/],
-  ] as const)('refuses %s', (args, code, message) => {
-    const refused = leat([...fish, ...args], folder);
+  ] as const)('refuses %s', async (args, code, message) => {
+    const refused = await leat([...fish, ...args], folder);
     expect([refused.code, refused.out]).toEqual([code, '']);
     expect(refused.err).toMatch(message);
   });
 
-  it('asks for --of', () => {
-    expect(leat(['sensitivity', 'short.yaml'], folder).code).toBe(5);
+  it('asks for --of', async () => {
+    expect((await leat(['sensitivity', 'short.yaml'], folder)).code).toBe(5);
   });
 
-  it('leaves with 3 when no run has an outcome', () => {
-    const { code, err } = leat(
+  it('leaves with 3 when no run has an outcome', async () => {
+    const { code, err } = await leat(
       [
         'sensitivity',
         'broken.yaml',

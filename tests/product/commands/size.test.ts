@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 interface SizeDocument {
   readonly kind: string;
@@ -21,14 +21,14 @@ const size = (...args: string[]) => leat(['size', 'small.yaml', ...args, ...shor
 const widest = (text: string): number => Math.max(...text.split('\n').map((line) => Array.from(line).length));
 
 describe('leat size', () => {
-  it('is in the help, with its options', () => {
-    const { out } = leat(['size', '--help'], folder);
+  it('is in the help, with its options', async () => {
+    const { out } = await leat(['size', '--help'], folder);
     for (const option of ['vary', 'from', 'to', 'keep', 'largest', 'within', 'members', 'seed', 'chosen'])
       expect(out).toContain(`--${option}`);
   });
 
-  it('gives the smallest surface, what fails, the handbook beside it and why they differ', () => {
-    const { code, out, err } = size(...media, ...tan);
+  it('gives the smallest surface, what fails, the handbook beside it and why they differ', async () => {
+    const { code, out, err } = await size(...media, ...tan);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^answer: [\d.]+ m2$/m);
     expect(out).toMatch(/^ {2}[\d.]+ m2 fails: highest tan@tank averaged 1 d below 0\.35 mg N\/L$/m);
@@ -38,8 +38,8 @@ describe('leat size', () => {
     expect(widest(out)).toBeLessThanOrEqual(100);
   });
 
-  it('gives one document with every value tried, the same each time', () => {
-    const first = size(...media, ...tan, '--json');
+  it('gives one document with every value tried, the same each time', async () => {
+    const first = await size(...media, ...tan, '--json');
     const found = documentOf(first.out);
     expect(found).toMatchObject({
       kind: 'found',
@@ -50,24 +50,24 @@ describe('leat size', () => {
     expect(found.trials.find(({ value }) => value === found.fails)?.holds).toBe(false);
     const shares = found.reasons?.went.map(({ share }) => share) ?? [];
     expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
-    expect(size(...media, ...tan, '--json').out).toBe(first.out);
+    expect((await size(...media, ...tan, '--json')).out).toBe(first.out);
   });
 
-  it('takes ends in two units, and finds the largest number of whole fish beside what the filter carries', () => {
+  it('takes ends in two units, and finds the largest number of whole fish beside what the filter carries', async () => {
     const fish = ['--vary', 'fish.tilapia.number', '--from', '10', '--to', '300', '--largest'];
-    const found = documentOf(size(...fish, ...tan, '--json').out);
+    const found = documentOf((await size(...fish, ...tan, '--json')).out);
     expect(found).toMatchObject({ kind: 'found', vary: { whole: true }, handbook: { rule: 'load' } });
     expect(found.fails - (found.value ?? 0)).toBe(1);
     const volume = ['--vary', 'vessels.tank.volume', '--from', '1500 L', '--to', '3 m3', '--json'];
-    const mixed = documentOf(size(...volume, '--keep', 'lowest oxygen@tank above 1').out);
+    const mixed = documentOf((await size(...volume, '--keep', 'lowest oxygen@tank above 1')).out);
     expect([mixed.kind, mixed.vary.unit, mixed.value]).toEqual(['holds-everywhere', 'L', 1500]);
     expect(mixed.trials[mixed.trials.length - 1].value).toBe(3000);
     expect(mixed.handbook).toBeNull();
   });
 
-  it('sizes a bed by feed per area in the handbook', () => {
+  it('sizes a bed by feed per area in the handbook', async () => {
     const bed = ['--vary', 'plantings.lettuce.area', '--from', '1 m2', '--to', '4 m2', '--json'];
-    const found = documentOf(size(...bed, '--keep', 'highest nitrate@sump below 60 mg N/L').out);
+    const found = documentOf((await size(...bed, '--keep', 'highest nitrate@sump below 60 mg N/L')).out);
     // 60 fish of 120 g at 1.5 % are 108 g of feed at the start, and more as they grow.
     expect(found.handbook).toMatchObject({ rule: 'planted-area' });
     const [least, most] = found.handbook?.values.map(({ value }) => value) ?? [];
@@ -75,16 +75,16 @@ describe('leat size', () => {
     expect(most / least).toBeCloseTo(50 / 40, 9);
   });
 
-  it('spreads the size over draws, the same with one and two workers', () => {
+  it('spreads the size over draws, the same with one and two workers', async () => {
     const draws = [...media, ...tan, '--members', '3', '--seed', '7', '--chosen', '120 m2', '--json'];
-    const one = size(...draws, '--workers', '1');
+    const one = await size(...draws, '--workers', '1');
     expect(one.code).toBe(0);
     expect(documentOf(one.out).drawn?.spread.members).toBe(3);
-    expect(size(...draws, '--workers', '2').out).toBe(one.out);
+    expect((await size(...draws, '--workers', '2')).out).toBe(one.out);
   });
 
-  it('tells of draws in words', () => {
-    const { out } = size(...media, ...tan, '--members', '2', '--workers', '2');
+  it('tells of draws in words', async () => {
+    const { out } = await size(...media, ...tan, '--members', '2', '--workers', '2');
     expect(out).toMatch(/^over 2 draws of the uncertain numbers \(seed 1\)$/m);
     expect(out).toMatch(/^- median .* half of the draws from .* 90 % from/m);
     expect(out).toMatch(/keeps every condition in \d of 2 \([\d.]+ %\) of the draws/);
@@ -123,14 +123,14 @@ describe('what leat size refuses', () => {
     [[...media, '--keep', 'highest tam@tank below 1'], 'did you mean tan@tank?'],
     [[...media, '--keep', 'highest tam@tank below 1', '--keep', 'keeps nothing-there'], 'no such limit'],
     [[...media, ...tan, '--members', '2', '--chosen', '3 kg'], '--chosen: not the same kind of quantity'],
-  ])('exit 2 for %j', (args, message) => {
-    const { code, out, err } = size(...args);
+  ])('exit 2 for %j', async (args, message) => {
+    const { code, out, err } = await size(...args);
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain(message);
   });
 
-  it('says with exit 2 that no value keeps the conditions, and still tells what was tried', () => {
-    const { code, out, err } = size(...media, '--keep', 'highest tan@tank below 0.01');
+  it('says with exit 2 that no value keeps the conditions, and still tells what was tried', async () => {
+    const { code, out, err } = await size(...media, '--keep', 'highest tan@tank below 0.01');
     expect(code).toBe(2);
     expect(out).toContain(
       'no value tried keeps every condition; what fails where it comes nearest: highest tan@tank',
@@ -138,10 +138,10 @@ describe('what leat size refuses', () => {
     expect(err).toContain('--vary: vessels.filter.surface: no value from 5 m2 to 200 m2 of those tried');
   });
 
-  it('says with exit 2 that conditions hold, fail and hold again, and where', () => {
+  it('says with exit 2 that conditions hold, fail and hold again, and where', async () => {
     // Two batches are cut in turn: what stands at the end goes up and down with the age at the start.
     const age = ['--vary', 'plantings.lettuce.age', '--from', '3 d', '--to', '27 d'];
-    const { code, out, err } = size(...age, '--keep', 'last crop-mass@lettuce above 200 g dry');
+    const { code, out, err } = await size(...age, '--keep', 'last crop-mass@lettuce above 200 g dry');
     expect(code).toBe(2);
     expect(out).toMatch(
       /^no one size: the conditions hold, fail and hold again; they hold from .* d to .* d, from/m,
@@ -150,8 +150,8 @@ describe('what leat size refuses', () => {
     expect(err).toContain('hold, fail and hold again from 3 d to 27 d: there is no one size');
   });
 
-  it('names runs that broke off and leaves with 3 when all did', () => {
-    const { code, out, err } = size(...media, ...tan, '--set', 'parameters.oxygen.saturation.a=1000');
+  it('names runs that broke off and leaves with 3 when all did', async () => {
+    const { code, out, err } = await size(...media, ...tan, '--set', 'parameters.oxygen.saturation.a=1000');
     expect(code).toBe(3);
     expect(out).toContain('the run broke off on day 0');
     expect(err).toContain('not finished: the run broke off on day 0: not-finite');
@@ -162,8 +162,8 @@ describe('what leat size refuses', () => {
     [[...media, ...tan, '--chosen', '50 m2'], '--chosen is asked of draws: --members'],
     [[...media], "required option '--keep <condition>' not specified"],
     [[...media, ...tan, '--within', '0%'], 'Write it as a percentage'],
-  ])('exit 5 for %j', (args, message) => {
-    const { code, out, err } = size(...args);
+  ])('exit 5 for %j', async (args, message) => {
+    const { code, out, err } = await size(...args);
     expect([code, out]).toEqual([5, '']);
     expect(err).toContain(message);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 const folder = folderWith({
   'fed.yaml': 'include: small.yaml\nfish: { tilapia: { hours: 08:00-18:00 } }\n',
@@ -19,13 +19,13 @@ interface SteadyDocument {
 }
 
 describe('leat steady', () => {
-  it('is in the help, with its options', () => {
-    const { out } = leat(['steady', '--help'], folder);
+  it('is in the help, with its options', async () => {
+    const { out } = await leat(['steady', '--help'], folder);
     for (const option of ['on', 'crops', 'hold', 'set', 'days', 'json']) expect(out).toContain(`--${option}`);
   });
 
-  it('tells the water, time constants, what is held and the limits passed', () => {
-    const { code, out, err } = steady('small.yaml', '--hold', 'nitrate');
+  it('tells the water, time constants, what is held and the limits passed', async () => {
+    const { code, out, err } = await steady('small.yaml', '--hold', 'nitrate');
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^a constant state, under the weather of day 0; small changes die away/m);
     expect(out).toMatch(/^tank +[\d.]+ +[\d.]+ +[\d.]+/m);
@@ -37,14 +37,14 @@ describe('leat steady', () => {
     expect(widest(out)).toBeLessThanOrEqual(100);
   });
 
-  it('says so when the state repeats each day, and shows from where to where it goes', () => {
-    const { out } = steady('fed.yaml');
+  it('says so when the state repeats each day, and shows from where to where it goes', async () => {
+    const { out } = await steady('fed.yaml');
     expect(out).toMatch(/^a state that repeats each day, under the weather of day 0/m);
     expect(out).toMatch(/^tank +[\d.]+-[\d.]+/m);
   });
 
-  it('gives one document, the same each time, whose slowest time constant is the longest', () => {
-    const { out } = steady('small.yaml', '--json', '--on', '2025-03-11');
+  it('gives one document, the same each time, whose slowest time constant is the longest', async () => {
+    const { out } = await steady('small.yaml', '--json', '--on', '2025-03-11');
     const found = JSON.parse(out) as SteadyDocument;
     expect(found).toMatchObject({ kind: 'constant', period: 1, day: 10 });
     const times = found.modes.map(({ time }) => time);
@@ -52,7 +52,7 @@ describe('leat steady', () => {
     expect(found.modes[0].recovery).toBeCloseTo(times[0] * Math.log(20), 6);
     const { values } = found.series['tan@tank'];
     expect(Math.abs(values[values.length - 1] / values[0] - 1)).toBeLessThan(1e-9);
-    expect(steady('small.yaml', '--json', '--on', '10 d').out).toBe(out);
+    expect((await steady('small.yaml', '--json', '--on', '10 d')).out).toBe(out);
   });
 
   it.each([
@@ -61,14 +61,14 @@ describe('leat steady', () => {
     [['small.yaml', '--on', '10'], '--on: a number without a unit'],
     [['small.yaml', '--hold', 'nitrat'], 'no such component of the water; got nitrat'],
     [['thirsty.yaml', '--set', 'climate.et0=0.2 mm/d'], 'the water never settles'],
-  ])('exit 2 for %j', (args, message) => {
-    const { code, out, err } = steady(...args);
+  ])('exit 2 for %j', async (args, message) => {
+    const { code, out, err } = await steady(...args);
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain(message);
   });
 
-  it('exit 5 for crops held in another way', () => {
-    const { code, err } = steady('small.yaml', '--crops', 'ripe');
+  it('exit 5 for crops held in another way', async () => {
+    const { code, err } = await steady('small.yaml', '--crops', 'ripe');
     expect([code, err.includes('Allowed choices are mean, as-at-start')]).toEqual([5, true]);
   });
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 interface SweepDocument {
   readonly vary: readonly {
@@ -27,14 +27,14 @@ const surface = ['--vary', 'vessels.filter.surface=5 m2:50 m2:3'];
 const fish = ['--vary', 'fish.tilapia.number=20:80:3'];
 
 describe('leat sweep', () => {
-  it('is in the help, with its options', () => {
-    const { out } = leat(['sweep', '--help'], folder);
+  it('is in the help, with its options', async () => {
+    const { out } = await leat(['sweep', '--help'], folder);
     for (const option of ['vary', 'of', 'keep', 'csv', 'json', 'workers', 'set', 'days', 'every'])
       expect(out).toContain(`--${option}`);
   });
 
-  it('gives a table over one quantity, marking what fails a condition', () => {
-    const { code, out, err } = sweep(
+  it('gives a table over one quantity, marking what fails a condition', async () => {
+    const { code, out, err } = await sweep(
       ...surface,
       ...tan,
       '--keep',
@@ -47,8 +47,8 @@ describe('leat sweep', () => {
     expect(out).toContain('! fails a condition');
   });
 
-  it('gives a map over two, and the same numbers as one run', () => {
-    const { out } = sweep(...surface, ...fish, ...tan, '--json');
+  it('gives a map over two, and the same numbers as one run', async () => {
+    const { out } = await sweep(...surface, ...fish, ...tan, '--json');
     const { vary, points, of } = documentOf(out);
     expect(vary.map(({ values }) => values)).toEqual([
       [5, 27.5, 50],
@@ -57,22 +57,24 @@ describe('leat sweep', () => {
     expect(points.map(({ values }) => values)[1]).toEqual([5, 50]);
     expect(of).toEqual([{ text: 'highest tan@tank averaged 1 d', unit: 'mg N/L' }]);
     const at = ['--set', 'vessels.filter.surface=27.5 m2', '--set', 'fish.tilapia.number=80'];
-    const run = JSON.parse(leat(['run', 'small.yaml', '--days', '8', '--json', ...at], folder).out) as {
+    const run = JSON.parse(
+      (await leat(['run', 'small.yaml', '--days', '8', '--json', ...at], folder)).out,
+    ) as {
       series: Record<string, { values: number[] }>;
     };
     const { values } = run.series['tan@tank'];
     const means = values.slice(1).map((value, i) => (value + values[i]) / 2);
     expect(points[5].measures[0]).toBeCloseTo(Math.max(...means), 12);
-    const words = sweep(...surface, ...fish, ...tan).out;
+    const words = (await sweep(...surface, ...fish, ...tan)).out;
     expect(words).toMatch(/^down: vessels\.filter\.surface: 3 values from 5 m2 to 50 m2$/m);
     expect(words).toMatch(/^ +20 +50 +80$/m);
     expect(words).toMatch(/^27\.5 m2 +[\d.]+ +[\d.]+ +[\d.]+$/m);
   });
 
-  it('writes CSV with a row a point, the same bytes with one and two workers', () => {
+  it('writes CSV with a row a point, the same bytes with one and two workers', async () => {
     const asked = [...surface, ...fish, ...tan, '--keep', 'keeps limits', '--csv'];
-    expect(sweep(...asked, 'one.csv', '--workers', '1').code).toBe(0);
-    expect(sweep(...asked, 'two.csv', '--workers', '2').code).toBe(0);
+    expect((await sweep(...asked, 'one.csv', '--workers', '1')).code).toBe(0);
+    expect((await sweep(...asked, 'two.csv', '--workers', '2')).code).toBe(0);
     const text = readFileSync(join(folder, 'one.csv'), 'utf8');
     const [head, first, ...rest] = text.trimEnd().split('\n');
     expect(head).toBe(
@@ -84,36 +86,38 @@ describe('leat sweep', () => {
     expect(readFileSync(join(folder, 'two.csv'), 'utf8')).toBe(text);
   });
 
-  it('draws a line or a map that says what it shows, the same bytes each time', () => {
+  it('draws a line or a map that says what it shows, the same bytes each time', async () => {
     const keep = ['--keep', 'highest tan@tank averaged 1 d below 0.35'];
-    const drawn = (name: string, ...args: string[]): string => {
-      expect(sweep(...args, ...tan, ...keep, '--svg', name).code).toBe(0);
+    const drawn = async (name: string, ...args: string[]): Promise<string> => {
+      expect((await sweep(...args, ...tan, ...keep, '--svg', name)).code).toBe(0);
       return readFileSync(join(folder, name), 'utf8');
     };
-    const line = drawn('line.svg', ...surface);
+    const line = await drawn('line.svg', ...surface);
     expect(line).toMatch(/^<svg [^>]*xmlns="http:\/\/www\.w3\.org\/2000\/svg"/);
     expect(line).toContain('highest tan@tank averaged 1 d, mg N/L over 3 values of vessels.filter.surface');
     expect(line.match(/<circle/g)).toHaveLength(3);
-    const map = drawn('map.svg', ...surface, ...fish);
+    const map = await drawn('map.svg', ...surface, ...fish);
     expect(map).toContain('edge of: highest tan@tank averaged 1 d below 0.35');
     expect(map.match(/<text[^>]*>[\d.]+ !</g)?.length).toBeGreaterThan(0);
     expect(map).not.toContain('NaN');
-    expect(drawn('again.svg', ...surface, ...fish)).toBe(map);
+    expect(await drawn('again.svg', ...surface, ...fish)).toBe(map);
   });
 
-  it('names points that broke off or make no system, and gives no number for them', () => {
+  it('names points that broke off or make no system, and gives no number for them', async () => {
     // Each end alone makes a system; a float at 500 L in a sump of 450 L does not.
     const levels = ['--vary', 'top-up.level=400 L:500 L:2', '--vary', 'vessels.sump.volume=450 L:600 L:2'];
-    const { points } = documentOf(sweep(...levels, ...tan, '--json', '--set', 'top-up.level=400 L').out);
+    const { points } = documentOf(
+      (await sweep(...levels, ...tan, '--json', '--set', 'top-up.level=400 L')).out,
+    );
     expect(points.map(({ broke }) => broke === undefined)).toEqual([true, true, false, true]);
     expect(points[2].broke).toContain('top-up.level');
     const wet = ['--vary', 'parameters.oxygen.saturation.a=-139.34411:1000:2', ...tan];
-    const { code, out } = sweep(...wet);
+    const { code, out } = await sweep(...wet);
     expect(code).toBe(0);
     expect(out).toMatch(/^ +1000 +- +\?$/m);
     expect(out).toMatch(/^\? at 1000: the run broke off on day 0: not-finite$/m);
-    expect(documentOf(sweep(...wet, '--json').out).points[1]).toMatchObject({ measures: [null] });
-    const all = sweep(...surface, ...tan, '--set', 'parameters.oxygen.saturation.a=1000');
+    expect(documentOf((await sweep(...wet, '--json')).out).points[1]).toMatchObject({ measures: [null] });
+    const all = await sweep(...surface, ...tan, '--set', 'parameters.oxygen.saturation.a=1000');
     expect(all.code).toBe(3);
     expect(all.err).toContain('no point has an answer: the run broke off on day 0');
   });
@@ -130,8 +134,8 @@ describe('leat sweep', () => {
       'vessels.filter.surface: varied twice',
     ],
     [[...surface, '--of', 'highest tam@tank', '--of', 'hihgest tan@tank'], 'did you mean highest?'],
-  ])('exit 2 for %j', (args, message) => {
-    const { code, out, err } = sweep(...args);
+  ])('exit 2 for %j', async (args, message) => {
+    const { code, out, err } = await sweep(...args);
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain(message);
   });
@@ -140,8 +144,8 @@ describe('leat sweep', () => {
     [[...surface], 'nothing is asked of the runs: --of or --keep'],
     [[...surface, ...fish, '--vary', 'seed=1:2:2', ...tan], 'at most two quantities'],
     [[...tan], "required option '--vary <path=A:B:n>' not specified"],
-  ])('exit 5 for %j', (args, message) => {
-    const { code, err } = sweep(...args);
+  ])('exit 5 for %j', async (args, message) => {
+    const { code, err } = await sweep(...args);
     expect(code).toBe(5);
     expect(err).toContain(message);
   });

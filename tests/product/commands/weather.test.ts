@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 const folder = folderWith();
 writeFileSync(join(folder, 'dry.csv'), `Tx,Tn\n${'33,17\n'.repeat(40)}`);
@@ -25,8 +25,8 @@ writeFileSync(
 );
 
 describe('weather from a file', () => {
-  it('runs, and the notes say what was assumed for want of data', () => {
-    const { code, out, err } = leat(['run', 'dry.yaml', '--json'], folder);
+  it('runs, and the notes say what was assumed for want of data', async () => {
+    const { code, out, err } = await leat(['run', 'dry.yaml', '--json'], folder);
     expect(code).toBe(0);
     expect(err.split('\n').filter((line) => line.includes('climate.et0'))).toEqual([
       'dry.yaml:4: climate.et0: dew point from the lowest temperature on 40 of 40 days',
@@ -36,7 +36,7 @@ describe('weather from a file', () => {
     expect(() => JSON.parse(out) as unknown).not.toThrow();
   });
 
-  it('is silent with --quiet', () => {
-    expect(leat(['run', 'dry.yaml', '--quiet'], folder).err).toBe('');
+  it('is silent with --quiet', async () => {
+    expect((await leat(['run', 'dry.yaml', '--quiet'], folder)).err).toBe('');
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from './leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 interface WhyDocument {
   readonly quantity: string;
@@ -26,15 +26,15 @@ function gap({ difference, parts }: WhyDocument): number {
 }
 
 describe('leat why', () => {
-  it('is in the help, with its options', () => {
-    expect(leat(['--help'], folder).out).toContain('why [options] <file> [other]');
-    const { out } = leat(['why', '--help'], folder);
+  it('is in the help, with its options', async () => {
+    expect((await leat(['--help'], folder)).out).toContain('why [options] <file> [other]');
+    const { out } = await leat(['why', '--help'], folder);
     for (const option of ['of', 'at', 'from', 'to', 'around', 'days', 'every', 'set', 'json'])
       expect(out).toContain(`--${option}`);
   });
 
-  it('says in a sentence and a table that less uptake raised nitrate, with cautions', () => {
-    const { code, out, err } = leat([...two, ...nitrate, '--at', '30d'], folder);
+  it('says in a sentence and a table that less uptake raised nitrate, with cautions', async () => {
+    const { code, out, err } = await leat([...two, ...nitrate, '--at', '30d'], folder);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^nitrate@sump on day 30: [\d.]+ mg N\/L in A, [\d.]+ mg N\/L in B$/m);
     expect(out).toMatch(/^\+[\d.]+ mg N\/L = .*\+[\d.]+ less nitrate uptake by/m);
@@ -52,9 +52,9 @@ describe('leat why', () => {
     ['volume@sump', 'system'],
     ['fish-mean-mass@tilapia', 'place'],
     ['crop-nitrogen@lettuce', 'system'],
-  ])('gives parts of %s around the %s that sum to the difference within 1e-9', (quantity, around) => {
+  ])('gives parts of %s around the %s that sum to the difference within 1e-9', async (quantity, around) => {
     const args = ['--of', quantity, '--at', '25 d', '--around', around, '--json'];
-    const { code, out } = leat(['why', 'small.yaml', 'fewer.yaml', ...args], folder);
+    const { code, out } = await leat(['why', 'small.yaml', 'fewer.yaml', ...args], folder);
     const found = documentOf(out);
     expect(code).toBe(0);
     expect(found).toMatchObject({ quantity, around, from: { day: 25 }, to: { day: 25 } });
@@ -63,12 +63,12 @@ describe('leat why', () => {
     expect(gap(found)).toBeLessThan(1e-9);
   });
 
-  it('gives the values of the runs, at the last day that both have where none is asked for', () => {
+  it('gives the values of the runs, at the last day that both have where none is asked for', async () => {
     const found = documentOf(
-      leat([...two, ...nitrate, '--json', '--days', '12', '--every', '6h'], folder).out,
+      (await leat([...two, ...nitrate, '--json', '--days', '12', '--every', '6h'], folder)).out,
     );
     const run = JSON.parse(
-      leat(['run', 'fewer.yaml', '--json', '--days', '12', '--every', '6h'], folder).out,
+      (await leat(['run', 'fewer.yaml', '--json', '--days', '12', '--every', '6h'], folder)).out,
     ) as {
       series: Record<string, { values: number[] }>;
     };
@@ -81,26 +81,26 @@ describe('leat why', () => {
     expect(found.parts.find(({ name }) => name === 'nitrate uptake by crops')?.did).toBe('less');
   });
 
-  it('compares two days of one run, and says neither more nor less', () => {
+  it('compares two days of one run, and says neither more nor less', async () => {
     const args = ['why', 'small.yaml', '--of', 'nitrate@system', '--from', '10d', '--to', '30d'];
-    const { code, out } = leat(args, folder);
+    const { code, out } = await leat(args, folder);
     expect(code).toBe(0);
     expect(out).toMatch(/^nitrate@system: [\d.]+ mg N\/L on day 10, [\d.]+ mg N\/L on day 30$/m);
     expect(out).not.toMatch(/\b(less|more) nitr/);
-    const found = documentOf(leat([...args, '--json'], folder).out);
+    const found = documentOf((await leat([...args, '--json'], folder)).out);
     expect([found.from.day, found.to.day]).toEqual([10, 30]);
     expect(gap(found)).toBeLessThan(1e-9);
-    const end = documentOf(leat([...args.slice(0, 6), '--json'], folder).out);
+    const end = documentOf((await leat([...args.slice(0, 6), '--json'], folder)).out);
     expect(end.to.day).toBe(40);
   });
 
-  it('says so when nothing differs', () => {
-    const { code, out } = leat(['why', 'small.yaml', 'small.yaml', ...nitrate, '--at', '5d'], folder);
+  it('says so when nothing differs', async () => {
+    const { code, out } = await leat(['why', 'small.yaml', 'small.yaml', ...nitrate, '--at', '5d'], folder);
     expect(code).toBe(0);
     expect(out).toContain('no difference, and nothing that made one');
   });
 
-  it('puts --set over both', () => {
+  it('puts --set over both', async () => {
     const args = [
       ...two,
       '--of',
@@ -111,7 +111,7 @@ describe('leat why', () => {
       '--set',
       'fish.tilapia.number=7',
     ];
-    const found = documentOf(leat(args, folder).out);
+    const found = documentOf((await leat(args, folder)).out);
     expect([found.from.value, found.to.value]).toEqual([7, 7]);
   });
 });
@@ -122,14 +122,17 @@ describe('exit codes of leat why', () => {
     [['--of', 'pH@sump'], 'not a sum of what processes and flows did'],
     [[...nitrate, '--at', '60d'], 'not an output time'],
     [[...nitrate, '--at', '3'], '--at: a number without a unit'],
-  ])('2 for %j', (args, message) => {
-    const { code, out, err } = leat([...two, ...args], folder);
+  ])('2 for %j', async (args, message) => {
+    const { code, out, err } = await leat([...two, ...args], folder);
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain(message);
   });
 
-  it('3 and no answer when a run broke off before that day', () => {
-    const { code, out, err } = leat(['why', 'small.yaml', 'broken.yaml', ...nitrate, '--at', '9d'], folder);
+  it('3 and no answer when a run broke off before that day', async () => {
+    const { code, out, err } = await leat(
+      ['why', 'small.yaml', 'broken.yaml', ...nitrate, '--at', '9d'],
+      folder,
+    );
     expect([code, out]).toEqual([3, '']);
     expect(err).toContain('broken.yaml: not finished: not-finite on day 0');
   });
@@ -141,8 +144,8 @@ describe('exit codes of leat why', () => {
     [['why', 'small.yaml', ...nitrate, '--to', '3d']],
     [['why', 'small.yaml', 'fewer.yaml', ...nitrate, '--from', '3d', '--to', '5d']],
     [['why', 'small.yaml', 'fewer.yaml', ...nitrate, '--around', 'tank']],
-  ])('5 for %j', (args) => {
-    const { code, out, err } = leat(args, folder);
+  ])('5 for %j', async (args) => {
+    const { code, out, err } = await leat(args, folder);
     expect([code, out]).toEqual([5, '']);
     expect(err).not.toBe('');
   });

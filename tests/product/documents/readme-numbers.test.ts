@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { join } from 'node:path';
-import { folderWith, leat } from '../commands/leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 import { root } from '../packages/packed.js';
 import { at, callsOf, words as cut } from './documents.js';
 
@@ -42,7 +42,7 @@ describe('the README', () => {
     expect(systems).toEqual(found(table, /(\d+) quantities of 6 systems: (\d+) hit, (\d+) missed/));
   });
 
-  it('tells the size that its first search gives, and what draws make of it', () => {
+  it('tells the size that its first search gives, and what draws make of it', async () => {
     const call = calls.find((each) => each.startsWith('size ')) ?? '';
     const paths = cut(call).map((arg) => (arg.startsWith('packages/') ? join(root, arg) : arg));
     const [answer, draws, median, chosen, survive, of] = found(
@@ -50,18 +50,18 @@ describe('the README', () => {
       /the answer was (\d+) L, the median of (\d+) draws (\d+) L, and (\d+) L survived (\d+) of the (\d+)/,
     );
     const more = ['--members', draws, '--chosen', `${chosen} L`, '--json'];
-    const { code, out } = leat([...paths, ...more], folder);
+    const { code, out } = await leat([...paths, ...more], folder);
     expect(code).toBe(0);
     const { value, drawn } = JSON.parse(out) as Sized;
     expect([value, drawn.spread['median']].map(Math.round)).toEqual([Number(answer), Number(median)]);
     expect([drawn.spread['survive'], drawn.spread['members']]).toEqual([Number(survive), Number(of)]);
   }, 600_000);
 
-  it('tells how often the model is the best of the backtest', () => {
+  it('tells how often the model is the best of the backtest', async () => {
     const [best] = found(words, /the model is best in (\d+ of \d+) cells/);
     const names = 'backyard.yaml --log backyard.csv --map backyard.map'.split(' ');
-    expect(leat(['new', 'backyard'], folder).code).toBe(0);
-    const { code, out } = leat(['backtest', ...names], folder);
+    expect((await leat(['new', 'backyard'], folder)).code).toBe(0);
+    const { code, out } = await leat(['backtest', ...names], folder);
     expect(code).toBe(0);
     expect(found(out, /the model is best in (\d+ of \d+)/)).toEqual([best]);
   }, 600_000);

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { csvTable, describeFault, InputError, readLog, readLogMap } from '@leat/core';
 import { describe, expect, it } from 'vitest';
-import { leat } from '../commands/leat.js';
+import { leat } from '../../support/leat.js';
 
 const log = 'Date,TAN,Feed,Words\n2026-03-01,0.5,100,x\n2026-03-02,0.4,100,y\n';
 const map = `date: { column: Date }
@@ -118,22 +118,22 @@ describe('leat log', () => {
   writeFileSync(join(folder, 'log.csv'), log);
   writeFileSync(join(folder, 'map.yaml'), map);
 
-  it('without a map shows a guess, and writes it when asked', () => {
-    const call = leat(['log', 'log.csv', '--write-map', 'guess.yaml'], folder);
+  it('without a map shows a guess, and writes it when asked', async () => {
+    const call = await leat(['log', 'log.csv', '--write-map', 'guess.yaml'], folder);
     expect(call.code).toBe(0);
     expect(call.out).toContain('TAN     ammonia in tank, mg N/L');
-    const again = leat(['log', 'log.csv', '--map', 'guess.yaml'], folder);
+    const again = await leat(['log', 'log.csv', '--map', 'guess.yaml'], folder);
     expect(again.code).toBe(0);
     expect(again.out).toContain('ammonia   tank   mg N/L      2');
   });
 
-  it('exits 2 for a file that is not there, a folder, and a spreadsheet that is none', () => {
+  it('exits 2 for a file that is not there, a folder, and a spreadsheet that is none', async () => {
     writeFileSync(join(folder, 'no.xlsx'), 'no spreadsheet');
-    expect(leat(['log', 'none.csv', '--map', 'map.yaml'], folder)).toMatchObject({
+    expect(await leat(['log', 'none.csv', '--map', 'map.yaml'], folder)).toMatchObject({
       code: 2,
       err: 'none.csv: cannot be read: no such file or folder\n',
     });
-    const call = leat(['log', 'no.xlsx', '--map', 'map.yaml'], folder);
+    const call = await leat(['log', 'no.xlsx', '--map', 'map.yaml'], folder);
     expect(call.code).toBe(2);
     expect(call.err).toMatch(/^no\.xlsx: cannot be read as a spreadsheet: /);
     expect(call.err).not.toContain('    at ');

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { csvTable, readLog, readLogMap } from '@leat/core';
 import { describe, expect, it } from 'vitest';
 import writeXlsxFile from 'write-excel-file/node';
-import { leat } from '../commands/leat.js';
+import { leat } from '../../support/leat.js';
 
 const here = fileURLToPath(new URL('../../log', import.meta.url));
 const csv = readFileSync(join(here, 'messy.csv'), 'utf8');
@@ -147,15 +147,15 @@ describe('a log with every oddity of hand-kept logs (invented)', () => {
       join(folder, 'map.yaml'),
       'date: { column: Date }\ncolumns:\n  pH: { reads: pH, in: tank }\n  Feed: { feed: all, unit: g }\n',
     );
-    const of = (file: string) => {
-      const call = leat(['log', file, '--map', 'map.yaml', '--json'], folder);
+    const of = async (file: string) => {
+      const call = await leat(['log', file, '--map', 'map.yaml', '--json'], folder);
       expect(call.err).toBe('');
       const { file: name, ...rest } = JSON.parse(call.out) as { file: string };
       expect(name).toBe(file);
       return rest;
     };
-    const fromSheet = of('log.xlsx');
+    const fromSheet = await of('log.xlsx');
     expect(fromSheet).toMatchObject({ from: '2026-03-01', to: '2026-03-02', days: 2 });
-    expect(fromSheet).toEqual(of('log.csv'));
+    expect(fromSheet).toEqual(await of('log.csv'));
   });
 });

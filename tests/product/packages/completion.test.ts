@@ -2,13 +2,14 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from '../commands/leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 const folder = folderWith({ 'my-log.csv': 'Date\n' });
-const script = (shell: string): string => leat(['completion', shell], folder).out;
+const script = async (shell: string): Promise<string> => (await leat(['completion', shell], folder)).out;
 const required = process.env['LEAT_CI_TOOLS'] === '1';
 mkdirSync(join(folder, 'bin'));
-for (const shell of ['bash', 'zsh', 'fish']) writeFileSync(join(folder, `leat.${shell}`), script(shell));
+for (const shell of ['bash', 'zsh', 'fish'])
+  writeFileSync(join(folder, `leat.${shell}`), await script(shell));
 
 const has = (shell: string): boolean => existsSync(`/usr/bin/${shell}`);
 const skipped = (shell: string): string =>
@@ -33,7 +34,7 @@ const bash = (...words: readonly string[]): readonly string[] => {
   );
 };
 
-const names = [...leat(['--help'], folder).out.matchAll(/^ {2}([a-z]+) /gm)]
+const names = [...(await leat(['--help'], folder)).out.matchAll(/^ {2}([a-z]+) /gm)]
   .map(([, name]) => name)
   .filter((name) => name !== 'help');
 
@@ -44,8 +45,8 @@ describe('completion in bash', () => {
     expect(bash('se')).toEqual(['sensitivity']);
   });
 
-  it.each(names)('offers every option of %s that its help names', (name) => {
-    const help = leat([name, '--help'], folder).out;
+  it.each(names)('offers every option of %s that its help names', async (name) => {
+    const help = (await leat([name, '--help'], folder)).out;
     const options = [...help.matchAll(/^ {2}(?:-\w, )?(--[a-z-]+)/gm)].map(([, option]) => option);
     expect(options).toContain('--help');
     expect([...bash(name, '--')].sort()).toEqual(options.sort());

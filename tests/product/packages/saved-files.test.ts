@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { folderWith, leat } from '../commands/leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 const folder = folderWith({ 'log.csv': 'Date,Nitrate (mg/L)\n2026-03-01,40\n2026-03-08,60\n' });
 const short = ['--days', '3'];
@@ -43,12 +43,12 @@ const documents: readonly (readonly [schema: string, args: readonly string[]])[]
 const write = (name: string, text: string): void => writeFileSync(join(folder, name), text);
 const read = (name: string): string => readFileSync(join(folder, name), 'utf8');
 
-beforeAll(() => {
-  expect(leat(['log', 'log.csv', '--write-map', 'log.map'], folder).code).toBe(0);
-  const run = leat(['run', 'small.yaml', ...short, '--json', '--save', 'state.json'], folder);
+beforeAll(async () => {
+  expect((await leat(['log', 'log.csv', '--write-map', 'log.map'], folder)).code).toBe(0);
+  const run = await leat(['run', 'small.yaml', ...short, '--json', '--save', 'state.json'], folder);
   expect(run.code).toBe(0);
   write('run.json', run.out);
-  const ensemble = leat(
+  const ensemble = await leat(
     [
       'ensemble',
       'small.yaml',
@@ -68,8 +68,8 @@ beforeAll(() => {
 }, 60_000);
 
 describe('every document says its schema and the version of that', () => {
-  it.each(documents)('%s: %j', (schema, args) => {
-    const { code, out, err } = leat([...args, '--json'], folder);
+  it.each(documents)('%s: %j', async (schema, args) => {
+    const { code, out, err } = await leat([...args, '--json'], folder);
     expect([code, code === 0 ? '' : err]).toEqual([0, '']);
     expect(JSON.parse(out)).toMatchObject({ schema, version: 1 });
     expect(out.startsWith(`{"schema":"${schema}","version":1,`)).toBe(true);
@@ -84,37 +84,39 @@ describe('every document says its schema and the version of that', () => {
     });
   });
 
-  it('leaves no call of the command with --json out', () => {
-    const help = leat(['--help'], folder).out;
+  it('leaves no call of the command with --json out', async () => {
+    const help = (await leat(['--help'], folder)).out;
     const names = [...help.matchAll(/^ {2}([a-z]+) /gm)].map(([, name]) => name);
-    const printing = names.filter((name) => /^ +--json /m.test(leat([name, '--help'], folder).out));
+    const printing: string[] = [];
+    for (const name of names)
+      if (/^ +--json /m.test((await leat([name, '--help'], folder)).out)) printing.push(name);
     const elsewhere = ['fit', 'forecast', 'backtest', 'merge'];
     expect(printing.filter((name) => !elsewhere.includes(name)).sort()).toEqual(
       [...new Set(documents.map(([, [name]]) => name))].sort(),
     );
   });
 
-  it(`of ${fits}: the fit, the forecast, the backtest`, () => {
-    expect(leat(['new', 'backyard'], folder).code).toBe(0);
+  it(`of ${fits}: the fit, the forecast, the backtest`, async () => {
+    expect((await leat(['new', 'backyard'], folder)).code).toBe(0);
     const logged = ['backyard.yaml', '--log', 'backyard.csv', '--map', 'backyard.map'];
-    const fit = leat(
+    const fit = await leat(
       ['fit', ...logged, '--free', 'aob.growth', '--starts', '1', '--out', 'fit.json'],
       folder,
     );
     expect([fit.code, fit.err.split(':')[0]]).toEqual([0, 'written to fit.json']);
     expect(JSON.parse(read('fit.json'))).toMatchObject({ schema: 'leat-fit', version: 1 });
     const ahead = ['--fit', 'fit.json', '--members', '2', '--days', '7', '--json'];
-    expect(JSON.parse(leat(['forecast', ...logged, ...ahead], folder).out)).toMatchObject({
+    expect(JSON.parse((await leat(['forecast', ...logged, ...ahead], folder)).out)).toMatchObject({
       schema: 'leat-forecast',
       version: 1,
     });
     const past = ['--free', 'aob.growth', '--warm-up', '60', '--step', '60', '--members', '2', '--json'];
-    expect(JSON.parse(leat(['backtest', ...logged, ...past], folder).out)).toMatchObject({
+    expect(JSON.parse((await leat(['backtest', ...logged, ...past], folder)).out)).toMatchObject({
       schema: 'leat-backtest',
       version: 1,
     });
     write('fit.json', read('fit.json').replace('"version": 1', '"version": 2'));
-    expect(leat(['run', 'backyard.yaml', '--fit', 'fit.json'], folder)).toEqual({
+    expect(await leat(['run', 'backyard.yaml', '--fit', 'fit.json'], folder)).toEqual({
       code: 2,
       out: '',
       err: 'fit.json: version 2 of leat-fit, written by a later leat; expected schema leat-fit, version 1: a fit written with `leat fit --out`\n',
@@ -135,9 +137,9 @@ describe('a file of another version is refused by name, exit code 2', () => {
       'leat-ensemble',
       ['report', 'small.yaml', ...short, '--ensemble', 'later-ensemble.json'],
     ],
-  ])('%s (%s): %j', (name, schema, args) => {
+  ])('%s (%s): %j', async (name, schema, args) => {
     later(name);
-    const { code, out, err } = leat(args, folder);
+    const { code, out, err } = await leat(args, folder);
     expect([code, out]).toEqual([2, '']);
     expect(err).toBe(
       `later-${name}: version 2 of ${schema}, written by a later leat; ` +
@@ -145,58 +147,58 @@ describe('a file of another version is refused by name, exit code 2', () => {
     );
   });
 
-  it('a document from before documents said their version', () => {
+  it('a document from before documents said their version', async () => {
     write('old.json', read('run.json').replace('"schema":"leat-run","version":1,', ''));
-    const { code, err } = leat(['compare', 'small.yaml', 'old.json'], folder);
+    const { code, err } = await leat(['compare', 'small.yaml', 'old.json'], folder);
     expect([code, err]).toEqual([
       2,
       'old.json: the file does not say its schema; expected schema leat-run, version 1: run it again with this leat\n',
     ]);
   });
 
-  it('a document of another kind', () => {
-    const { code, err } = leat(['compare', 'small.yaml', 'ensemble.json'], folder);
+  it('a document of another kind', async () => {
+    const { code, err } = await leat(['compare', 'small.yaml', 'ensemble.json'], folder);
     expect([code, err]).toEqual([
       2,
       'ensemble.json: schema "leat-ensemble" is another kind of file; expected schema leat-run, version 1: run it again with this leat\n',
     ]);
   });
 
-  it('a saved state', () => {
+  it('a saved state', async () => {
     later('state.json');
-    const { code, err } = leat(['run', 'small.yaml', '--set', 'start.saved=later-state.json'], folder);
+    const { code, err } = await leat(['run', 'small.yaml', '--set', 'start.saved=later-state.json'], folder);
     expect(code).toBe(2);
     expect(err).toContain('later-state.json: version 2 of leat-state, written by a later leat');
   });
 
-  it('a kept ensemble, resumed or merged', () => {
+  it('a kept ensemble, resumed or merged', async () => {
     const bytes = readFileSync(join(folder, 'small.ensemble'));
     const text = bytes.toString('latin1').replace('"schema":2', '"schema":3');
     writeFileSync(join(folder, 'later.ensemble'), Buffer.from(text, 'latin1'));
     const words =
       'later.ensemble: version 3 of a file of leat ensemble --out; this leat reads version 2: run it again with this leat\n';
-    expect(leat(['merge', 'later.ensemble'], folder)).toEqual({ code: 2, out: '', err: words });
-    const resumed = leat(
+    expect(await leat(['merge', 'later.ensemble'], folder)).toEqual({ code: 2, out: '', err: words });
+    const resumed = await leat(
       ['ensemble', 'small.yaml', ...short, '--members', '2', '--resume', 'later.ensemble'],
       folder,
     );
     expect([resumed.code, resumed.err]).toEqual([2, words]);
   });
 
-  it('a map of a log, and a system', () => {
+  it('a map of a log, and a system', async () => {
     write('later.map', read('log.map').replace('version: 1', 'version: 2'));
-    const map = leat(['log', 'log.csv', '--map', 'later.map'], folder);
+    const map = await leat(['log', 'log.csv', '--map', 'later.map'], folder);
     expect([map.code, map.err]).toEqual([
       2,
       'later.map:1:10: version: a map of another version; got 2; expected version 1\n',
     ]);
     write('later.yaml', `version: 2\n${read('small.yaml')}`);
-    const system = leat(['run', 'later.yaml'], folder);
+    const system = await leat(['run', 'later.yaml'], folder);
     expect([system.code, system.err]).toEqual([
       2,
       'later.yaml:1:10: version: a file of another version; got 2; expected version 1\n',
     ]);
     write('same.yaml', `version: 1\n${read('small.yaml')}`);
-    expect(leat(['check', 'same.yaml'], folder).code).toBe(0);
+    expect((await leat(['check', 'same.yaml'], folder)).code).toBe(0);
   });
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { version } from '@leat/core';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat } from '../commands/leat.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 const folder = folderWith();
 const manifest = (name: string): { version: string } =>
@@ -10,13 +10,13 @@ const manifest = (name: string): { version: string } =>
   };
 
 describe('the version', () => {
-  it('is one, in every package, in the root, in the library, in the command', () => {
+  it('is one, in every package, in the root, in the library, in the command', async () => {
     const one = manifest('').version;
     expect(one).toMatch(/^\d+\.\d+\.\d+$/);
     expect(manifest('packages/core/').version).toBe(one);
     expect(manifest('packages/view/').version).toBe(one);
     expect(manifest('packages/cli/').version).toBe(one);
     expect(version).toBe(one);
-    expect(leat(['--version'], folder)).toEqual({ code: 0, out: `${one}\n`, err: '' });
+    expect(await leat(['--version'], folder)).toEqual({ code: 0, out: `${one}\n`, err: '' });
   });
 });

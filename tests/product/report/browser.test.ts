@@ -6,10 +6,10 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chromiumHere, chromiumMissing, chromiumRequired, openChromium } from '../../support/chromium.js';
 import { reportPage } from '../../../packages/cli/src/report/page.js';
-import { folderWith } from '../commands/leat.js';
 import { drawnAround } from './drawn-around.js';
 import { nasty, saying } from './nasty.js';
 import { summaryOf, summaryOver } from './summarized.js';
+import { folderWith } from '../../support/leat.js';
 
 /** What axe says of a page. */
 interface Findings {

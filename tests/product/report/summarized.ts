@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { gather } from '../../../packages/cli/src/report/gather.js';
 import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
 import { shippedPath } from '../../../packages/cli/src/files/shipped.js';
-import { folderWith } from '../commands/leat.js';
+import { folderWith } from '../../support/leat.js';
 
 const silent = { result: () => undefined, note: () => undefined };
 

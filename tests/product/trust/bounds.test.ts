@@ -3,19 +3,17 @@ import { join } from 'node:path';
 import { getuid } from 'node:process';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { leat } from '../commands/leat.js';
 import { smallSystem } from '../../support/small-text.js';
-import { call } from './call.js';
-import { folderOf } from './folder.js';
+import { folderWith, leat, leatProcess } from '../../support/leat.js';
 
 /** Exit code and message of a check, and how long it took. */
 async function checked(
   text: string,
   files: Readonly<Record<string, string | Uint8Array>> = {},
-): Promise<{ code: number; err: string; seconds: number }> {
-  const folder = folderOf({ ...files, 'small.yaml': text });
+): Promise<{ code: number | null; err: string; seconds: number }> {
+  const folder = folderWith({ ...files, 'small.yaml': text });
   const start = performance.now();
-  const { code, err } = await call(['check', 'small.yaml'], folder);
+  const { code, err } = await leat(['check', 'small.yaml'], folder);
   return { code, err, seconds: (performance.now() - start) / 1000 };
 }
 
@@ -86,8 +84,8 @@ describe('bounds before anything is simulated', () => {
     expect((await checked(system, { 'big.csv': '0'.repeat(17 * 2 ** 20) })).err).toContain(
       'larger than 16 MB',
     );
-    const folder = folderOf({ 'big.csv': '0'.repeat(65 * 2 ** 20) });
-    expect((await call(['log', 'big.csv'], folder)).err).toBe('big.csv: cannot be read: larger than 64 MB\n');
+    const folder = folderWith({ 'big.csv': '0'.repeat(65 * 2 ** 20) });
+    expect((await leat(['log', 'big.csv'], folder)).err).toBe('big.csv: cannot be read: larger than 64 MB\n');
   });
 
   it('outputs times vessels are bounded', async () => {
@@ -108,20 +106,20 @@ describe('bounds before anything is simulated', () => {
       kinds: ['exact', 'exact'],
       packed,
     };
-    const folder = folderOf({
+    const folder = folderWith({
       'a.ens': Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`), bomb]),
       'b.ens': `${JSON.stringify({ label: 'leat ensemble', schema: 2 })}\n`,
     });
     for (const name of ['a.ens', 'b.ens']) {
-      const { code, err } = await call(['merge', name, name], folder);
+      const { code, err } = await leat(['merge', name, name], folder);
       expect(code).toBe(2);
       expect(err).toMatch(new RegExp(`^${name}: damaged or cut short: `));
     }
   });
 
   it('a spreadsheet that would unpack to more than its bound, or is none, is refused', async () => {
-    const folder = folderOf({ 'a.xlsx': 'no zip', 'b.xlsx': new Uint8Array(9 * 2 ** 20), 'c.xlsx': '' });
-    const said = async (name: string): Promise<string> => (await call(['log', name], folder)).err;
+    const folder = folderWith({ 'a.xlsx': 'no zip', 'b.xlsx': new Uint8Array(9 * 2 ** 20), 'c.xlsx': '' });
+    const said = async (name: string): Promise<string> => (await leat(['log', name], folder)).err;
     expect(await said('a.xlsx')).toBe(
       'a.xlsx: cannot be read as a spreadsheet: it is no spreadsheet of the form .xlsx\n',
     );
@@ -132,35 +130,38 @@ describe('bounds before anything is simulated', () => {
 
 describe('files that cannot be read or written', () => {
   it('a directory and a file that is not there', async () => {
-    const folder = folderOf({ 'below/x': '' });
-    expect(await call(['check', 'below'], folder)).toEqual({
+    const folder = folderWith({ 'below/x': '' });
+    expect(await leat(['check', 'below'], folder)).toEqual({
       code: 2,
       out: '',
       err: 'below: cannot be read: it is a folder\n',
     });
-    expect((await call(['check', 'none.yaml'], folder)).err).toBe(
+    expect((await leat(['check', 'none.yaml'], folder)).err).toBe(
       'none.yaml: cannot be read: no such file or folder\n',
     );
-    expect((await call(['check', 'small.yaml/x'], folder)).err).toContain('part of the path is not a folder');
-    expect((await call(['check', 'a\0b'], folder)).code).toBe(2);
+    expect((await leat(['check', 'small.yaml/x'], folder)).err).toContain('part of the path is not a folder');
+    expect((await leat(['check', 'a\0b'], folder)).code).toBe(2);
   });
 
   // The superuser may read everything.
   it.skipIf(getuid?.() === 0)('a file without permission to read', async () => {
-    const folder = folderOf();
+    const folder = folderWith();
     chmodSync(join(folder, 'small.yaml'), 0);
-    expect((await call(['check', 'small.yaml'], folder)).err).toBe(
+    expect((await leat(['check', 'small.yaml'], folder)).err).toBe(
       'small.yaml: cannot be read: no permission\n',
     );
   });
 
   it.skipIf(!existsSync('/dev/full'))('a full disk ends with a word and leaves nothing behind', async () => {
-    const folder = folderOf();
-    const { code, err } = leat(['run', 'small.yaml', '--days', '1', '--quiet', '--csv', '/dev/full'], folder);
+    const folder = folderWith();
+    const { code, err } = leatProcess(
+      ['run', 'small.yaml', '--days', '1', '--quiet', '--csv', '/dev/full'],
+      folder,
+    );
     expect([code, err]).toEqual([2, '/dev/full: cannot be written: the disk is full\n']);
     expect(statSync('/dev/full').isCharacterDevice()).toBe(true);
     expect(readdirSync(folder)).toEqual(['small.yaml']);
-    const never = await call(['check', '/dev/zero'], folder);
+    const never = await leat(['check', '/dev/zero'], folder);
     expect(never).toEqual({ code: 2, out: '', err: '/dev/zero: cannot be read: larger than 64 MB\n' });
   });
 });

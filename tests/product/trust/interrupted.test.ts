@@ -4,7 +4,7 @@ import { constants } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat, leatPath } from '../commands/leat.js';
+import { folderWith, leat, leatPath } from '../../support/leat.js';
 
 const scenarios = fileURLToPath(new URL('../../../packages/cli/scenarios/', import.meta.url));
 const of = (name: string): string => join(scenarios, name);
@@ -16,7 +16,7 @@ const logged = [of('backyard.yaml'), '--log', of('backyard.csv'), '--map', of('b
 
 /** A fit for forecasts to start from. */
 const fitted = join(folderWith(), 'fit.json');
-leat(['fit', ...logged, '--starts', '1', '--free', 'start.nitrate', '--out', fitted], folderWith());
+await leat(['fit', ...logged, '--starts', '1', '--free', 'start.nitrate', '--out', fitted], folderWith());
 
 /** Starts the command, signals it when it has been at work for a while, and waits for its end. */
 function signalled(

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../packages/core/src/base/random.js';
-import { folderWith, leat, leatPath } from '../commands/leat.js';
+import { folderWith, leat, leatPath } from '../../support/leat.js';
 
 /** How often each command is killed; `KILLS=50` for more. */
 const tries = Number(process.env['KILLS'] ?? '1');
@@ -66,7 +66,7 @@ const onlyNew = new Set(['new']);
 /** A folder with two shards to merge. */
 const shards = folderWith();
 for (const [i, name] of ['a', 'b'].entries())
-  leat(
+  await leat(
     [
       'ensemble',
       'small.yaml',
@@ -115,7 +115,7 @@ describe.each(commands)('leat %s, killed at any moment', (name, args, files) => 
     const random = createRandom(name.length * 101 + 7);
     const whole = freshFolder();
     const began = performance.now();
-    expect(leat(args, whole)).toMatchObject({ code: 0 });
+    expect(await leat(args, whole)).toMatchObject({ code: 0 });
     const takes = performance.now() - began;
     const made = new Map(files.map((file) => [file, readFileSync(join(whole, file))]));
     for (let n = 0; n < tries; n++) {
@@ -131,7 +131,7 @@ describe.each(commands)('leat %s, killed at any moment', (name, args, files) => 
         const isNew = made.get(file)?.equals(found) === true;
         // An ensemble keeps what is done now and then: a part of it is a whole file too.
         const isPart =
-          file === 'kept.ensemble' && leat(['merge', file, '--json'], folder).out.startsWith('{');
+          file === 'kept.ensemble' && (await leat(['merge', file, '--json'], folder)).out.startsWith('{');
         expect(isNew || isPart || found.toString() === old, `${file} is neither old nor new`).toBe(true);
       }
       const stray = readdirSync(folder).filter((left) => !before.includes(left) && !files.includes(left));
@@ -140,7 +140,7 @@ describe.each(commands)('leat %s, killed at any moment', (name, args, files) => 
       expect(stray.length).toBeLessThanOrEqual(killed ? 1 : 0);
       // The next call is not confused by what is left, and writes over nothing that it must not write over.
       const taken = onlyNew.has(name) && existsSync(join(folder, files[0]));
-      expect(leat(args, folder).code).toBe(taken ? 2 : 0);
+      expect((await leat(args, folder)).code).toBe(taken ? 2 : 0);
     }
   });
 });

@@ -1,7 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { smallSystem } from '../../support/small-text.js';
-import { call } from './call.js';
-import { folderOf } from './folder.js';
+import { folderWith, leat } from '../../support/leat.js';
 
 const born = Object.getOwnPropertyNames(Object.prototype).sort();
 
@@ -23,7 +22,7 @@ const texts: [what: string, text: string][] = [
 
 describe('prototype pollution', () => {
   it.each(texts)('%s is a fault and changes no object', async (_, text) => {
-    const { code, err } = await call(['check', 'small.yaml'], folderOf({ 'small.yaml': text }));
+    const { code, err } = await leat(['check', 'small.yaml'], folderWith({ 'small.yaml': text }));
     expect(code).toBe(2);
     expect(err).toMatch(/^small\.yaml:\d+:\d+: /);
   });
@@ -31,7 +30,7 @@ describe('prototype pollution', () => {
   it.each(['__proto__.polluted=1', 'vessels.__proto__.polluted=1', 'constructor.prototype.polluted=1'])(
     '--set %s is a fault and changes no object',
     async (set) => {
-      const { code, err } = await call(['check', 'small.yaml', '--set', set], folderOf());
+      const { code, err } = await leat(['check', 'small.yaml', '--set', set], folderWith());
       expect(code).toBe(2);
       expect(err).toMatch(/^--set: /);
     },
@@ -41,20 +40,20 @@ describe('prototype pollution', () => {
     const state =
       '{"schema":"leat-state","version":1,"volumes":{"__proto__":1},"rainTank":0,"ages":{},"states":[],"__proto__":{"polluted":1}}';
     const saved = smallSystem.replace('biofilm: cycled', 'saved: state.json');
-    const folder = folderOf({
+    const folder = folderWith({
       'small.yaml': saved,
       'state.json': state,
       'fit.json': '{"__proto__":{"polluted":1}}',
     });
-    expect((await call(['check', 'small.yaml'], folder)).code).toBeLessThanOrEqual(2);
-    expect((await call(['check', 'small.yaml', '--fit', 'fit.json'], folder)).code).toBe(2);
+    expect((await leat(['check', 'small.yaml'], folder)).code).toBeLessThanOrEqual(2);
+    expect((await leat(['check', 'small.yaml', '--fit', 'fit.json'], folder)).code).toBe(2);
   });
 
   it('a map of a log cannot do it either', async () => {
     const map =
       'date: { column: Date }\ncolumns: { __proto__: skip, constructor: skip }\nmeasures: { __proto__: 1 g }\n';
-    const folder = folderOf({ 'log.csv': 'Date,constructor\n2026-03-01,1\n', 'log.map': map });
-    expect((await call(['log', 'log.csv', '--map', 'log.map'], folder)).code).toBe(2);
+    const folder = folderWith({ 'log.csv': 'Date,constructor\n2026-03-01,1\n', 'log.map': map });
+    expect((await leat(['log', 'log.csv', '--map', 'log.map'], folder)).code).toBe(2);
   });
 
   it('names that every object has are names like others', async () => {
@@ -66,11 +65,11 @@ describe('prototype pollution', () => {
     });
     for (const kind of written) text = text.replace('kind: #', kind);
     text = text.replace('tilapia:', 'isPrototypeOf:').replace('lettuce:', 'propertyIsEnumerable:');
-    const folder = folderOf({ 'plain.yaml': smallSystem, 'small.yaml': text });
+    const folder = folderWith({ 'plain.yaml': smallSystem, 'small.yaml': text });
     const args = ['--json', '--quiet', '--days', '2'];
     const [odd, plain] = [
-      await call(['run', 'small.yaml', ...args], folder),
-      await call(['run', 'plain.yaml', ...args], folder),
+      await leat(['run', 'small.yaml', ...args], folder),
+      await leat(['run', 'plain.yaml', ...args], folder),
     ];
     expect(odd.err).toBe('');
     expect([odd.code, plain.code]).toEqual([0, 0]);

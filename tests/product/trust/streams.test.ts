@@ -9,7 +9,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat, shell } from '../commands/leat.js';
+import { folderWith, leat, shell } from '../../support/leat.js';
 
 const folder = folderWith();
 const noTrace = /^\s+at |node:internal|Error:/m;
@@ -67,10 +67,10 @@ describe.runIf(existsSync('/dev/full'))('a full disk', () => {
         '/dev/full',
       ],
     ],
-  ])('is named with its file by leat %s', (_name, args) => {
+  ])('is named with its file by leat %s', async (_name, args) => {
     const there = folderWith();
     symlinkSync('/dev/full', join(there, 'full.svg'));
-    const { code, err } = leat(args, there);
+    const { code, err } = await leat(args, there);
     expect(code).toBe(2);
     expect(err).toMatch(/full(\.svg)?: cannot be written: the disk is full/);
     expect(err).not.toMatch(noTrace);
@@ -80,26 +80,26 @@ describe.runIf(existsSync('/dev/full'))('a full disk', () => {
 });
 
 describe('a file that is written', () => {
-  it('may be a device or a pipe, which is written to and stays what it is', () => {
+  it('may be a device or a pipe, which is written to and stays what it is', async () => {
     const { code, out } = shell('$LEAT run small.yaml --quiet --csv /dev/stdout | head -1', folder);
     expect(code).toBe(0);
     expect(out).toMatch(/^time/);
-    expect(leat(['run', 'small.yaml', '--quiet', '--csv', '/dev/null'], folder).code).toBe(0);
+    expect((await leat(['run', 'small.yaml', '--quiet', '--csv', '/dev/null'], folder)).code).toBe(0);
     expect(statSync('/dev/null').isCharacterDevice()).toBe(true);
   });
 
-  it('may be a link, which stays a link: what it leads to is written', () => {
+  it('may be a link, which stays a link: what it leads to is written', async () => {
     const there = folderWith({ 'real.csv': 'old' });
     symlinkSync('real.csv', join(there, 'link.csv'));
-    expect(leat(['run', 'small.yaml', '--quiet', '--csv', 'link.csv'], there).code).toBe(0);
+    expect((await leat(['run', 'small.yaml', '--quiet', '--csv', 'link.csv'], there)).code).toBe(0);
     expect(lstatSync(join(there, 'link.csv')).isSymbolicLink()).toBe(true);
     expect(readFileSync(join(there, 'real.csv'), 'utf8')).toMatch(/^time/);
   });
 
-  it('may not be a folder', () => {
+  it('may not be a folder', async () => {
     const there = folderWith();
     writeFileSync(join(there, 'out.csv'), 'old');
-    const { code, err } = leat(['run', 'small.yaml', '--quiet', '--csv', '.'], there);
+    const { code, err } = await leat(['run', 'small.yaml', '--quiet', '--csv', '.'], there);
     expect(code).toBe(2);
     expect(err).toMatch(/^\.: cannot be written: /);
     expect(readdirSync(there).sort()).toEqual(['out.csv', 'small.yaml']);

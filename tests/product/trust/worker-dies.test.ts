@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { folderWith, leat, type Call } from '../commands/leat.js';
+import { folderWith, leat, leatProcess, type Call } from '../../support/leat.js';
 
 const scenarios = fileURLToPath(new URL('../../../packages/cli/scenarios/', import.meta.url));
 const of = (name: string): string => join(scenarios, name);
@@ -25,7 +25,7 @@ writeFileSync(
 );
 
 const withDeadly = (args: readonly string[], folder: string, kind: string): Call =>
-  leat(args, folder, { NODE_OPTIONS: `--import=${pathToFileURL(deadly).href}`, DEADLY: kind });
+  leatProcess(args, folder, { NODE_OPTIONS: `--import=${pathToFileURL(deadly).href}`, DEADLY: kind });
 
 /** Commands that work on workers, each with the kind of its tasks and the file that it keeps. */
 const commands: readonly (readonly [string, string, readonly string[], RegExp])[] = [
@@ -66,9 +66,9 @@ const commands: readonly (readonly [string, string, readonly string[], RegExp])[
 ];
 
 describe.each(commands)('leat %s, when a worker dies', (name, kind, args, kept) => {
-  it('says so and what is kept, and goes on from there to the same answer', () => {
+  it('says so and what is kept, and goes on from there to the same answer', async () => {
     const folder = folderWith();
-    const whole = leat(args, folder);
+    const whole = await leat(args, folder);
     expect({ name, code: whole.code }).toEqual({ name, code: 0 });
     const died = withDeadly(args, folder, kind);
     expect(died.code).toBe(70);
@@ -77,7 +77,7 @@ describe.each(commands)('leat %s, when a worker dies', (name, kind, args, kept) 
     expect(died.out).toBe('');
     const [, file] = kept.exec(died.err) ?? [];
     expect(readdirSync(folder)).toContain(file);
-    const again = leat([...args, '--resume', file], folder);
+    const again = await leat([...args, '--resume', file], folder);
     expect([again.code, again.out]).toEqual([0, whole.out]);
   });
 });

@@ -2,8 +2,6 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { smallSystem } from '../../../support/small-text.js';
-import { call } from '../../trust/call.js';
-import { folderOf } from '../../trust/folder.js';
 import { logSlips, logText, mapSlips, mapText } from './log-slips.js';
 import { optionSlips } from './option-slips.js';
 import { toldOf, type Kind } from './run-slips.js';
@@ -11,6 +9,7 @@ import { scenarioSlips } from './scenario-slips.js';
 import type { Slip } from './slip.js';
 import { tableSlips, tableText } from './table-slips.js';
 import { siteSlips, weatherSlips, weatherSystem, weatherText } from './weather-slips.js';
+import { folderWith, leat } from '../../../support/leat.js';
 
 const small = { 'small.yaml': smallSystem };
 const log = { ...small, 'log.csv': logText, 'log.map': mapText };
@@ -45,7 +44,7 @@ describe('faulty inputs', () => {
   it.each(Object.entries(kinds).filter(([, { args }]) => args[0] !== 'run'))(
     '%s: what the slips are made in is sound',
     async (_, { files, args }) => {
-      expect(await call(args, folderOf(files))).toMatchObject({ code: 0 });
+      expect(await leat(args, folderWith(files))).toMatchObject({ code: 0 });
     },
   );
 

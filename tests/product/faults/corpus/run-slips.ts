@@ -1,8 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { expect } from 'vitest';
-import { call } from '../../trust/call.js';
-import { folderOf } from '../../trust/folder.js';
 import { edited, type Slip } from './slip.js';
+import { folderWith, leat } from '../../../support/leat.js';
 
 /** A valid set of files, which of them is faulty, and the command that reads it. */
 export interface Kind {
@@ -24,9 +23,9 @@ export async function toldOf(kind: Kind, slips: readonly Slip[]): Promise<string
   const parts: string[] = [];
   for (const { name, edits = [], text, files = {}, args = [], code = 2 } of slips) {
     const faulty = text ?? edited(kind.files[kind.faulty], edits);
-    const folder = folderOf({ ...kind.files, ...files, [kind.faulty]: faulty });
+    const folder = folderWith({ ...kind.files, ...files, [kind.faulty]: faulty });
     const before = filesIn(folder);
-    const called = await call([...kind.args, ...args], folder);
+    const called = await leat([...kind.args, ...args], folder);
     expect(called.err, name).not.toMatch(/^ +at |fault of leat|\[object|undefined/m);
     expect(filesIn(folder), name).toEqual(before);
     const forgiven = kind.forgiving === true && called.code === 0;

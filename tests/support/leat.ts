@@ -1,0 +1,120 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type * as CommandLine from '../../packages/cli/src/command-line.js';
+import { smallSystem } from './small-text.js';
+
+const built = new URL('../../packages/cli/dist/', import.meta.url);
+
+/** The built command. */
+export const leatPath = fileURLToPath(new URL('main.js', built));
+
+// The build and not the source: workers are started from files, and what is loaded is what people have.
+const { commandLine, explain } = (await import(new URL('command-line.js', built).href)) as typeof CommandLine;
+
+/** What a call of the command gave: its code, its result, and what it said beside. */
+export interface Call {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+let last: Promise<unknown> = Promise.resolve();
+
+/**
+ * Runs the built command in a folder as `main.ts` does, in this process: starting one costs half a second. One call
+ * at a time, since a process is in one folder; calls made together wait for each other.
+ */
+export function leat(args: readonly string[], folder: string): Promise<Call> {
+  const call = last.then(() => callIn(args, folder));
+  last = call;
+  return call;
+}
+
+async function callIn(args: readonly string[], folder: string): Promise<Call> {
+  const before = process.cwd();
+  let out = '';
+  let err = '';
+  const streams = {
+    result: (text: string): void => {
+      out += text;
+    },
+    note: (text: string): void => {
+      err += text;
+    },
+  };
+  process.chdir(folder);
+  try {
+    const code = await commandLine(args, streams);
+    return { code, out, err };
+  } catch (error) {
+    const { text, code } = explain(error, false);
+    return { code, out, err: `${err}${text}\n` };
+  } finally {
+    process.chdir(before);
+  }
+}
+
+/** Runs the built command in a folder as a process of its own: for what only a process has, and slow. */
+export function leatProcess(
+  args: readonly string[],
+  folder: string,
+  environment: NodeJS.ProcessEnv = {},
+): Call {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [leatPath, ...args], {
+    cwd: folder,
+    encoding: 'utf8',
+    env: { ...process.env, ...environment },
+    maxBuffer: 2 ** 28,
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+/** A call of the command under way. */
+export interface Started {
+  /** Ends it by a signal; gives its code and what it said on stderr, in one line of text. */
+  readonly stop: (signal: NodeJS.Signals) => Promise<string>;
+}
+
+/** Starts the built command in a folder. */
+export function startLeat(args: readonly string[], folder: string): Started {
+  const child = spawn(process.execPath, [leatPath, ...args], {
+    cwd: folder,
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
+  let said = '';
+  child.stderr.on('data', (data: Buffer) => (said += data.toString()));
+  const ended = new Promise<number | null>((resolve) => {
+    child.on('exit', (code) => {
+      resolve(code);
+    });
+  });
+  return {
+    stop: async (signal) => {
+      child.kill(signal);
+      return `${String(await ended)} ${said}`;
+    },
+  };
+}
+
+/** Runs a shell line in a folder, `$LEAT` standing for the command. */
+export function shell(line: string, folder: string): Call {
+  const { status, stdout, stderr } = spawnSync('bash', ['-c', line], {
+    cwd: folder,
+    encoding: 'utf8',
+    env: { ...process.env, LEAT: `${process.execPath} ${leatPath}` },
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+/** A new folder that holds `small.yaml` (or another text under that name) and the files given, by path. */
+export function folderWith(files: Readonly<Record<string, string | Uint8Array>> = {}): string {
+  const folder = mkdtempSync(join(tmpdir(), 'leat-'));
+  for (const [name, text] of Object.entries({ 'small.yaml': smallSystem, ...files })) {
+    mkdirSync(dirname(join(folder, name)), { recursive: true });
+    writeFileSync(join(folder, name), text);
+  }
+  return folder;
+}
