@@ -44,7 +44,7 @@ describe('leat show', () => {
         '              recorded). From memory, editions of 2007, 2010 and 2013',
         '  page        not recorded',
         '  mark        M: from memory of it',
-        '  used by     result/limits-for-fish',
+        '  used by     limits for fish',
         '',
       ].join('\n'),
     );
@@ -104,7 +104,7 @@ describe('leat show', () => {
     const { row, source, uses } = await shownNumber('media.pumice.surface');
     expect(row).toMatchObject({ id: 'media.pumice.surface', value: 250 });
     expect(source).toMatchObject({ key: 'fao-589', doi: 'none' });
-    expect(uses).toEqual([{ kind: 'module', name: 'scenario/read-vessels' }]);
+    expect(uses).toEqual([{ kind: 'part', name: 'vessels in a file' }]);
   });
 
   it.each([

@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import writeXlsxFile from 'write-excel-file/node';
 import { leat } from '../../support/leat.js';
 
-const here = fileURLToPath(new URL('../../log', import.meta.url));
+const here = fileURLToPath(new URL('.', import.meta.url));
 const csv = readFileSync(join(here, 'messy.csv'), 'utf8');
 const map = readFileSync(join(here, 'messy.map.yaml'), 'utf8');
 const read = (text = csv, by = map) => {

@@ -46,7 +46,7 @@ describe('the whole library in a bundle for browsers', () => {
     expect(modules.filter((path) => builtIn.test(path))).toEqual([]);
     expect(imports).toEqual([]);
     expect(code).toMatch(/\breadScenario\b/);
-    expect(modules.filter((path) => path.includes('core/dist/')).length).toBeGreaterThan(250);
+    expect(modules.filter((path) => path.includes('core/dist/')).length).toBeGreaterThan(150);
   });
 
   it('would be seen to ask for one', async () => {

@@ -15,7 +15,7 @@ export interface Target {
 }
 
 const shipped = (name: string): string =>
-  readFileSync(new URL(`../../../packages/cli/scenarios/${name}`, import.meta.url), 'utf8');
+  readFileSync(new URL(`../../../../packages/cli/scenarios/${name}`, import.meta.url), 'utf8');
 
 function refuse(): never {
   throw new Error('no such file or folder');
