@@ -4,7 +4,7 @@ import type { Model } from './model.js';
 import { openRateChain } from './rate-chain.js';
 import { layRateTables } from './rate-tables.js';
 import type { Regime } from './model.js';
-import { openWaterLook } from './water-look.js';
+import { openWaterLook, type PhMemory } from './water-look.js';
 
 const WATER = waterComponents.length;
 
@@ -12,6 +12,8 @@ const WATER = waterComponents.length;
 export interface Rates {
   readonly system: RateSystem;
   readonly regime: Regime;
+  /** What they remember from one evaluation to the next, changed in place. */
+  readonly memory: PhMemory;
 }
 
 /** How rates are worked out. */
@@ -117,6 +119,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
 
   return {
     regime,
+    memory: water.memory,
     system: {
       states,
       rates: model.rows.length,

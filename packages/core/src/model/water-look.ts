@@ -15,12 +15,23 @@ const LITRES = 1000;
 /** A predicted hydrogen ion off by more than this factor from where it is predicted from is not used. */
 const TRUSTED = 2;
 
+/** Where the search for the hydrogen ion of each vessel begins. Plain data; it decides the last places of a root. */
+export interface PhMemory {
+  /** The last root, mol m-3. */
+  readonly hydrogen: Float64Array;
+  /** Where partials were last taken: TAN, alkalinity, carbon and root. */
+  readonly origin: Float64Array;
+  /** Partials of the root there, by the first three. */
+  readonly slope: Float64Array;
+}
+
 /** What rates read at one point (t, y). All arrays are made once. */
 export interface WaterLook {
   /** Values of all variables: concentrations, amounts, then `DERIVED` values for each vessel. */
   readonly v: Float64Array;
   readonly volume: Float64Array;
   readonly perVolume: Float64Array;
+  readonly memory: PhMemory;
   /** As `speciate` fills it, for each vessel; after `open` only. */
   readonly speciation: Float64Array;
   /** Fills v, volume and perVolume. */
@@ -42,7 +53,6 @@ export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): W
   const perVolume = new Float64Array(vesselCount);
   const speciation = new Float64Array(vesselCount * SPECIATION);
   const hydrogen = new Float64Array(vesselCount).fill(1e-4);
-  // Where the last partials were taken (TAN, alkalinity, carbon, h) and those of h there.
   const origin = new Float64Array(4 * vesselCount).fill(Number.NaN);
   const slope = new Float64Array(3 * vesselCount);
 
@@ -102,5 +112,5 @@ export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): W
     }
   }
 
-  return { v, volume, perVolume, speciation, look, open };
+  return { v, volume, perVolume, memory: { hydrogen, origin, slope }, speciation, look, open };
 }

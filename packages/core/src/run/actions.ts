@@ -1,255 +1,265 @@
 // Reads numbers as: actions
 import { waterState } from '../model/layout.js';
-import type { Model } from '../model/model.js';
-import type { Action } from '../scenario/scenario.js';
-import type { CropClock, CropStand } from './crop-clock.js';
-import type { Hydraulics } from './hydraulics.js';
-import type { Operation } from './operation.js';
-import type { Ledger } from './ledger.js';
+import type { ActionOf } from '../scenario/action-kinds.js';
+import type { Action, SourceWater } from '../scenario/scenario.js';
+import type { CropStand } from './crop-clock.js';
+import { conditionsAt } from './forcing.js';
+import type { RunParts } from './run-state.js';
 
-/** Everything an action may change. */
-export interface RunState {
-  readonly model: Model;
-  readonly y: Float64Array;
-  readonly ledger: Ledger;
-  readonly operation: Operation;
-  readonly crops: CropClock;
-  readonly hydraulics: Hydraulics;
-  /** What a seedling stand of a batch holds. */
-  seedling(batch: number): CropStand;
-}
+/** What was done, for the log: where (vessel, cohort, planting, pump or water), and what came of it. */
+type Done = readonly [place: string, text: string];
 
-const cohortOf = (bench: RunState, name: string): number =>
-  bench.model.scenario.cohorts.findIndex((cohort) => cohort.name === name);
-const vesselOf = (bench: RunState, name: string): number => bench.model.layout.vessels.indexOf(name);
-const batchesOf = (bench: RunState, name: string): readonly number[] =>
-  bench.model.layout.batches.flatMap((batch, index) =>
-    bench.model.scenario.plantings[batch.planting].name === name ? [index] : [],
+/** Does an action of a kind to a run, and books what it moves. */
+type Effect<One extends Action> = (parts: RunParts, action: One, time: number) => Done;
+
+const cohortOf = ({ model }: RunParts, name: string): number =>
+  model.scenario.cohorts.findIndex((cohort) => cohort.name === name);
+const vesselOf = ({ model }: RunParts, name: string): number => model.layout.vessels.indexOf(name);
+const batchesOf = ({ model }: RunParts, name: string): readonly number[] =>
+  model.layout.batches.flatMap((batch, index) =>
+    model.scenario.plantings[batch.planting].name === name ? [index] : [],
   );
 const litres = (volume: number): string => `${Number((volume * 1000).toPrecision(4))} L`;
 /** A mass in words, four digits. */
-export const grams = (value: number): string => `${Number(value.toPrecision(4))} g`;
+const grams = (value: number): string => `${Number(value.toPrecision(4))} g`;
+
+function waterOf({ state }: RunParts, name: string): SourceWater {
+  const water = state.operation.waters.get(name);
+  if (water === undefined) throw new RangeError(`no water named ${name}`);
+  return water;
+}
 
 /** Share of a cohort meant by a share or a number of fish, never more than all. */
-function shareOf(bench: RunState, cohort: number, share: number, number: number | undefined): number {
-  const there = bench.y[bench.model.layout.fish[cohort].number];
+function shareOf({ model, state }: RunParts, cohort: number, share: number, number?: number): number {
+  const there = state.y[model.layout.fish[cohort].number];
   if (number === undefined || there === 0) return share;
   return Math.min(1, number / there);
 }
 
 function takeFish(
-  bench: RunState,
+  parts: RunParts,
   account: 'harvested fish' | 'dead fish',
-  name: string,
-  share: number,
-): string {
-  const { mass, number } = bench.model.layout.fish[cohortOf(bench, name)];
-  const text = `${(share * bench.y[number]).toFixed(1)} fish, ${grams(share * bench.y[mass])}`;
-  bench.ledger.post(account, mass, -share * bench.y[mass]);
-  bench.ledger.post(account, number, -share * bench.y[number]);
-  return text;
+  action: ActionOf<'harvest-fish' | 'lose-fish'>,
+): Done {
+  const cohort = cohortOf(parts, action.cohort);
+  const share = shareOf(parts, cohort, action.share, action.number);
+  const { mass, number } = parts.model.layout.fish[cohort];
+  const { y } = parts.state;
+  const text = `${(share * y[number]).toFixed(1)} fish, ${grams(share * y[mass])}`;
+  parts.ledger.post(account, mass, -share * y[mass]);
+  parts.ledger.post(account, number, -share * y[number]);
+  return [action.cohort, text];
 }
 
 /** Takes a batch off its bed. Returns what it weighed, or undefined when it was bare. */
-export function clearBatch(bench: RunState, batch: number): CropStand | undefined {
-  const { mass, nitrogen } = bench.model.layout.batches[batch];
-  if (Number.isNaN(bench.crops.planted[batch])) return undefined;
-  const stand = { mass: bench.y[mass], nitrogen: bench.y[nitrogen] };
-  bench.ledger.post('harvested crop', mass, -bench.y[mass]);
-  bench.ledger.post('harvested crop', nitrogen, -bench.y[nitrogen]);
-  bench.crops.planted[batch] = Number.NaN;
+function clearBatch({ model, state, ledger }: RunParts, batch: number): CropStand | undefined {
+  const { mass, nitrogen } = model.layout.batches[batch];
+  if (Number.isNaN(state.planted[batch])) return undefined;
+  const stand = { mass: state.y[mass], nitrogen: state.y[nitrogen] };
+  ledger.post('harvested crop', mass, -state.y[mass]);
+  ledger.post('harvested crop', nitrogen, -state.y[nitrogen]);
+  state.planted[batch] = Number.NaN;
   return stand;
 }
 
 /** Plants a bare batch with seedlings. */
-export function plantBatch(bench: RunState, batch: number, time: number): void {
-  const { mass, nitrogen } = bench.model.layout.batches[batch];
-  const stand = bench.seedling(batch);
-  bench.ledger.post('seedlings', mass, stand.mass);
-  bench.ledger.post('seedlings', nitrogen, stand.nitrogen);
-  bench.crops.planted[batch] = time;
+function plantBatch({ model, state, ledger, crops }: RunParts, batch: number, time: number): void {
+  const { mass, nitrogen, vessel } = model.layout.batches[batch];
+  const stand = crops.stand(batch, 0, conditionsAt(model, vessel, state.day, 0, 0, batch));
+  ledger.post('seedlings', mass, stand.mass);
+  ledger.post('seedlings', nitrogen, stand.nitrogen);
+  state.planted[batch] = time;
 }
 
-function clearPlanting(bench: RunState, name: string): string {
-  const stands = batchesOf(bench, name).map((batch) => clearBatch(bench, batch));
+function clearPlanting(parts: RunParts, name: string): string {
+  const stands = batchesOf(parts, name).map((batch) => clearBatch(parts, batch));
   return `${grams(stands.reduce((sum, stand) => sum + (stand?.mass ?? 0), 0))} dry`;
 }
 
-function dose(bench: RunState, vessel: string, product: string, mass: number): string {
-  const index = vesselOf(bench, vessel);
-  const { parameters } = bench.model;
+const dose: Effect<ActionOf<'dose'>> = (parts, { vessel, product, mass }) => {
+  const { parameters } = parts.model;
   for (const component of ['tan', 'alkalinity', 'carbon', 'chloride'] as const) {
     const amount = mass * parameters.value(`dose.${product}.${component}`);
-    bench.ledger.post('dosing', waterState(index, component), amount);
+    parts.ledger.post('dosing', waterState(vesselOf(parts, vessel), component), amount);
   }
-  return `${grams(mass)} ${product}`;
-}
+  return [vessel, `${grams(mass)} ${product}`];
+};
 
-function changeWater(bench: RunState, action: Extract<Action, { kind: 'change-water' }>): string {
-  const vessel = vesselOf(bench, action.vessel);
-  const there = bench.hydraulics.volume[vessel];
+const changeWater: Effect<ActionOf<'change-water'>> = (parts, action) => {
+  const { state, ledger } = parts;
+  const vessel = vesselOf(parts, action.vessel);
+  const there = state.water.volume[vessel];
   const volume = Math.min(there, action.volume ?? (action.share ?? 0) * there);
-  const water = bench.operation.waters.get(action.water);
-  if (water === undefined) throw new RangeError(`no water named ${action.water}`);
-  bench.ledger.remove('discharge', vessel, volume / there);
-  bench.ledger.postWater('discharge', vessel, -volume);
-  bench.ledger.bring(water, vessel, volume);
-  bench.ledger.postWater('source water', vessel, volume);
-  return `${litres(volume)} for ${action.water}`;
-}
+  const water = waterOf(parts, action.water);
+  ledger.remove('discharge', vessel, volume / there);
+  ledger.postWater('discharge', vessel, -volume);
+  ledger.bring(water, vessel, volume);
+  ledger.postWater('source water', vessel, volume);
+  return [action.vessel, `${litres(volume)} for ${action.water}`];
+};
 
 /** What does not fit runs over and is lost. */
-function cartWater(bench: RunState, action: Extract<Action, { kind: 'cart-water' }>): string {
-  const { hydraulics, ledger, operation, model } = bench;
+const cartWater: Effect<ActionOf<'cart-water'>> = (parts, action) => {
+  const { hydraulics, ledger, model, state } = parts;
+  const { reservoir, vessels } = model.scenario;
   let kept: number;
   if (action.into === 'rain-tank') kept = hydraulics.fillRainTank(action.volume);
   else {
-    const vessel = vesselOf(bench, model.scenario.reservoir);
-    const water = operation.waters.get(action.water);
-    if (water === undefined) throw new RangeError(`no water named ${action.water}`);
-    kept = Math.min(
-      action.volume,
-      Math.max(0, model.scenario.vessels[vessel].volume - hydraulics.volume[vessel]),
-    );
-    ledger.bring(water, vessel, kept);
+    const vessel = vesselOf(parts, reservoir);
+    const { volume } = state.water;
+    kept = Math.min(action.volume, Math.max(0, vessels[vessel].volume - volume[vessel]));
+    ledger.bring(waterOf(parts, action.water), vessel, kept);
     ledger.postWater('source water', vessel, kept);
-    hydraulics.volume[vessel] += kept;
+    volume[vessel] += kept;
   }
   const lost = action.volume - kept;
-  return `${litres(action.volume)} of ${action.water}${lost > 0 ? `, ${litres(lost)} ran over` : ''}`;
-}
+  const over = lost > 0 ? `, ${litres(lost)} ran over` : '';
+  return [
+    action.into === 'rain-tank' ? 'rain-tank' : reservoir,
+    `${litres(action.volume)} of ${action.water}${over}`,
+  ];
+};
 
-function drainSolids(bench: RunState, action: Extract<Action, { kind: 'drain-solids' }>): string {
-  const vessel = vesselOf(bench, action.vessel);
-  const state = bench.model.layout.settled[vessel];
-  const taken = state < 0 ? 0 : action.share * bench.y[state];
-  if (state >= 0) bench.ledger.post('sludge', state, -taken);
-  const there = bench.hydraulics.volume[vessel];
+const drainSolids: Effect<ActionOf<'drain-solids'>> = (parts, action) => {
+  const { model, state, ledger } = parts;
+  const vessel = vesselOf(parts, action.vessel);
+  const settled = model.layout.settled[vessel];
+  const taken = settled < 0 ? 0 : action.share * state.y[settled];
+  if (settled >= 0) ledger.post('sludge', settled, -taken);
+  const { volume } = state.water;
+  const there = volume[vessel];
   const water = Math.min(action.water, there / 2);
   if (water > 0) {
-    bench.ledger.remove('sludge', vessel, water / there);
-    bench.ledger.postWater('sludge', vessel, -water);
-    bench.hydraulics.volume[vessel] -= water;
+    ledger.remove('sludge', vessel, water / there);
+    ledger.postWater('sludge', vessel, -water);
+    volume[vessel] -= water;
   }
-  return `${grams(taken)} dry`;
+  return [action.vessel, `${grams(taken)} dry`];
+};
+
+function loseBiofilm(parts: RunParts, name: string, account: 'sludge' | 'treatment', share: number): void {
+  const { layout } = parts.model;
+  const vessel = vesselOf(parts, name);
+  for (const state of [layout.aob[vessel], layout.nob[vessel]]) {
+    if (state >= 0) parts.ledger.post(account, state, -share * parts.state.y[state]);
+  }
 }
 
-function loseBiofilm(bench: RunState, vessel: string, account: 'sludge' | 'treatment', share: number): void {
-  const index = vesselOf(bench, vessel);
-  for (const state of [bench.model.layout.aob[index], bench.model.layout.nob[index]]) {
-    if (state >= 0) bench.ledger.post(account, state, -share * bench.y[state]);
+const clean: Effect<ActionOf<'clean'>> = (parts, { vessel, biofilm, solids }) => {
+  loseBiofilm(parts, vessel, 'sludge', biofilm);
+  const settled = parts.model.layout.settled[vesselOf(parts, vessel)];
+  if (settled >= 0) parts.ledger.post('sludge', settled, -solids * parts.state.y[settled]);
+  return [vessel, `${biofilm * 100} % of the biofilm, ${solids * 100} % of the solids`];
+};
+
+const grade: Effect<ActionOf<'grade'>> = (parts, action) => {
+  const { y } = parts.state;
+  const { fish } = parts.model.layout;
+  const from = fish[cohortOf(parts, action.cohort)];
+  const to = fish[cohortOf(parts, action.to)];
+  const number = action.share * y[from.number];
+  const mass = Math.min(y[from.mass], action.share * action.relativeMass * y[from.mass]);
+  for (const [account, group, sign] of [
+    ['harvested fish', from, -1],
+    ['stocked fish', to, 1],
+  ] as const) {
+    parts.ledger.post(account, group.mass, sign * mass);
+    parts.ledger.post(account, group.number, sign * number);
   }
-}
+  return [action.cohort, `${number.toFixed(1)} fish, ${grams(mass)}, to ${action.to}`];
+};
+
+const topUp: Effect<ActionOf<'top-up'>> = ({ model, state }, { dailyCap, weeklyCap, stopped }) => {
+  const { operation } = state;
+  if (stopped !== undefined) operation.topUpStopped = stopped;
+  const capped = dailyCap !== undefined || weeklyCap !== undefined;
+  if (capped) {
+    (model.scenario.topUp?.sources ?? []).forEach((source, index) => {
+      if (source.kind !== 'mains') return;
+      operation.caps[index] = dailyCap ?? Infinity;
+      operation.weeklyCaps[index] = weeklyCap ?? Infinity;
+    });
+  }
+  const cap = weeklyCap === undefined ? `${(dailyCap ?? Infinity) * 1000} L/d` : `${weeklyCap * 1000} L/week`;
+  return [model.scenario.reservoir, stopped === true ? 'stopped' : capped ? `cap ${cap}` : 'open'];
+};
+
+/** What an action of each kind does. Order and other properties of the kinds: `scenario/action-kinds.ts`. */
+const effects: { readonly [Kind in Action['kind']]: Effect<ActionOf<Kind>> } = {
+  'lose-fish': (parts, action) => takeFish(parts, 'dead fish', action),
+  'harvest-fish': (parts, action) => takeFish(parts, 'harvested fish', action),
+  grade,
+  'harvest-crop': (parts, { planting, replant }, time) => {
+    const text = clearPlanting(parts, planting);
+    if (replant) for (const batch of batchesOf(parts, planting)) plantBatch(parts, batch, time);
+    return [planting, replant ? `${text}, replanted` : text];
+  },
+  'leave-empty': (parts, { planting }) => [
+    planting,
+    `cleared (${clearPlanting(parts, planting)}), left empty`,
+  ],
+  'drain-solids': drainSolids,
+  clean,
+  medicate: (parts, { vessel, kills }) => {
+    loseBiofilm(parts, vessel, 'treatment', kills);
+    return [vessel, `${kills * 100} % of the biofilm killed`];
+  },
+  'change-water': changeWater,
+  'cart-water': cartWater,
+  dose,
+  stock: (parts, action) => {
+    const { mass, number } = parts.model.layout.fish[cohortOf(parts, action.cohort)];
+    parts.ledger.post('stocked fish', number, action.number);
+    parts.ledger.post('stocked fish', mass, action.number * action.mass);
+    return [action.cohort, `${action.number} fish of ${grams(action.mass)}`];
+  },
+  plant: (parts, { planting }, time) => {
+    for (const batch of batchesOf(parts, planting)) {
+      if (Number.isNaN(parts.state.planted[batch])) plantBatch(parts, batch, time);
+    }
+    return [planting, 'planted'];
+  },
+  'source-water': ({ state }, { water, to }) => {
+    state.operation.waters.set(water, to);
+    return [water, 'changed'];
+  },
+  'top-up': topUp,
+  feed: (parts, { cohort: name, ration, factor, feed }) => {
+    const { operation } = parts.state;
+    const cohort = cohortOf(parts, name);
+    if (ration !== undefined) operation.ration[cohort] = ration;
+    if (factor !== undefined) operation.factor[cohort] = factor;
+    if (feed !== undefined) operation.feed[cohort] = feed;
+    return [name, factor === undefined ? 'new ration' : `ration x ${factor}`];
+  },
+  aeration: (parts, { vessel, running }) => {
+    parts.state.operation.aerating[vesselOf(parts, vessel)] = running;
+    return [vessel, running ? 'on' : 'off'];
+  },
+  pump: ({ model, state }, { pump, running }) => {
+    state.operation.pumpOn[model.scenario.pumps.findIndex(({ name }) => name === pump)] = running;
+    return [pump, running ? 'on' : 'off'];
+  },
+};
 
 /** Does one action at an instant, books it and logs it. */
-export function perform(bench: RunState, action: Action, time: number): void {
-  const { ledger, operation, model, y } = bench;
-  const say = (place: string, text: string): void => {
-    ledger.say(time, action.kind, place, text);
-  };
-  switch (action.kind) {
-    case 'stock': {
-      const { mass, number } = model.layout.fish[cohortOf(bench, action.cohort)];
-      ledger.post('stocked fish', number, action.number);
-      ledger.post('stocked fish', mass, action.number * action.mass);
-      say(action.cohort, `${action.number} fish of ${grams(action.mass)}`);
-      return;
-    }
-    case 'harvest-fish':
-    case 'lose-fish': {
-      const account = action.kind === 'lose-fish' ? 'dead fish' : 'harvested fish';
-      const share = shareOf(bench, cohortOf(bench, action.cohort), action.share, action.number);
-      say(action.cohort, takeFish(bench, account, action.cohort, share));
-      return;
-    }
-    case 'grade': {
-      const from = model.layout.fish[cohortOf(bench, action.cohort)];
-      const to = model.layout.fish[cohortOf(bench, action.to)];
-      const number = action.share * y[from.number];
-      const mass = Math.min(y[from.mass], action.share * action.relativeMass * y[from.mass]);
-      for (const [account, group, sign] of [
-        ['harvested fish', from, -1],
-        ['stocked fish', to, 1],
-      ] as const) {
-        ledger.post(account, group.mass, sign * mass);
-        ledger.post(account, group.number, sign * number);
-      }
-      say(action.cohort, `${number.toFixed(1)} fish, ${grams(mass)}, to ${action.to}`);
-      return;
-    }
-    case 'plant':
-      for (const batch of batchesOf(bench, action.planting)) {
-        if (Number.isNaN(bench.crops.planted[batch])) plantBatch(bench, batch, time);
-      }
-      say(action.planting, 'planted');
-      return;
-    case 'harvest-crop': {
-      const text = clearPlanting(bench, action.planting);
-      if (action.replant)
-        for (const batch of batchesOf(bench, action.planting)) plantBatch(bench, batch, time);
-      say(action.planting, action.replant ? `${text}, replanted` : text);
-      return;
-    }
-    case 'leave-empty':
-      say(action.planting, `cleared (${clearPlanting(bench, action.planting)}), left empty`);
-      return;
-    case 'feed': {
-      const cohort = cohortOf(bench, action.cohort);
-      if (action.ration !== undefined) operation.ration[cohort] = action.ration;
-      if (action.factor !== undefined) operation.factor[cohort] = action.factor;
-      if (action.feed !== undefined) operation.feed[cohort] = action.feed;
-      say(action.cohort, action.factor === undefined ? 'new ration' : `ration x ${action.factor}`);
-      return;
-    }
-    case 'top-up': {
-      if (action.stopped !== undefined) operation.topUpStopped = action.stopped;
-      const { dailyCap, weeklyCap } = action;
-      const capped = dailyCap !== undefined || weeklyCap !== undefined;
-      if (capped) {
-        (model.scenario.topUp?.sources ?? []).forEach((source, index) => {
-          if (source.kind !== 'mains') return;
-          operation.caps[index] = dailyCap ?? Infinity;
-          operation.weeklyCaps[index] = weeklyCap ?? Infinity;
-        });
-      }
-      const cap =
-        weeklyCap === undefined ? `${(dailyCap ?? Infinity) * 1000} L/d` : `${weeklyCap * 1000} L/week`;
-      say(model.scenario.reservoir, action.stopped === true ? 'stopped' : capped ? `cap ${cap}` : 'open');
-      return;
-    }
-    case 'source-water':
-      operation.waters.set(action.water, action.to);
-      say(action.water, 'changed');
-      return;
-    case 'change-water':
-      say(action.vessel, changeWater(bench, action));
-      return;
-    case 'cart-water':
-      say(action.into === 'rain-tank' ? 'rain-tank' : model.scenario.reservoir, cartWater(bench, action));
-      return;
-    case 'dose':
-      say(action.vessel, dose(bench, action.vessel, action.product, action.mass));
-      return;
-    case 'pump':
-      operation.pumpOn[model.scenario.pumps.findIndex((pump) => pump.name === action.pump)] = action.running;
-      say(action.pump, action.running ? 'on' : 'off');
-      return;
-    case 'aeration':
-      operation.aerating[vesselOf(bench, action.vessel)] = action.running;
-      say(action.vessel, action.running ? 'on' : 'off');
-      return;
-    case 'clean': {
-      loseBiofilm(bench, action.vessel, 'sludge', action.biofilm);
-      const settled = model.layout.settled[vesselOf(bench, action.vessel)];
-      if (settled >= 0) ledger.post('sludge', settled, -action.solids * y[settled]);
-      say(action.vessel, `${action.biofilm * 100} % of the biofilm, ${action.solids * 100} % of the solids`);
-      return;
-    }
-    case 'medicate':
-      loseBiofilm(bench, action.vessel, 'treatment', action.kills);
-      say(action.vessel, `${action.kills * 100} % of the biofilm killed`);
-      return;
-    case 'drain-solids':
-      say(action.vessel, drainSolids(bench, action));
-  }
+export function perform(parts: RunParts, action: Action, time: number): void {
+  const [place, text] = (effects[action.kind] as Effect<Action>)(parts, action, time);
+  parts.ledger.say(time, action.kind, place, text);
+}
+
+/** Harvests the batches that are ripe, and plants again where that is said. Returns whether there were any. */
+export function harvestRipe(parts: RunParts, time: number): boolean {
+  const { model, crops, ledger } = parts;
+  let any = false;
+  model.layout.batches.forEach((batch, index) => {
+    if (!crops.ripe(index, time)) return;
+    any = true;
+    const replants = model.scenario.plantings[batch.planting].after === 'replant';
+    const stand = clearBatch(parts, index);
+    if (replants) plantBatch(parts, index, time);
+    const text = `${grams(stand?.mass ?? 0)} dry, ${replants ? 'replanted' : 'left empty'}`;
+    ledger.say(time, 'harvest', batch.name, text);
+  });
+  return any;
 }

@@ -23,10 +23,15 @@ export interface CropClock {
   ripe(batch: number, time: number): boolean;
 }
 
-/** Makes the clock of all batches of a model. */
-export function openCropClock(model: Model): CropClock {
+/**
+ * Makes the clock of all batches of a model.
+ * @param planted time of planting of each, d, kept by the caller; default: all bare
+ */
+export function openCropClock(
+  model: Model,
+  planted: Float64Array = new Float64Array(model.layout.batches.length).fill(Number.NaN),
+): CropClock {
   const { batches } = model.layout;
-  const planted = new Float64Array(batches.length).fill(Number.NaN);
   const scoped = batches.map((batch) => {
     const planting = model.scenario.plantings[batch.planting];
     return { planting, values: scopeTo(model.parameters, { crop: planting.crop }) };

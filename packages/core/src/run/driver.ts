@@ -1,22 +1,19 @@
 import { INSTANT } from '../base/instant.js';
 import type { Model } from '../model/model.js';
 import { openRates, type Rates } from '../model/rates.js';
+import { byKind } from '../scenario/action-kinds.js';
+import type { TimedAction } from '../scenario/scenario.js';
 import type { Ending, Integrator, Tolerance } from '../solve/contract.js';
 import { integrators, type IntegratorName } from '../solve/integrators.js';
-import { openCropClock } from './crop-clock.js';
-import { byKind } from '../scenario/action-kinds.js';
-import { clearBatch, grams, perform, plantBatch, type RunState } from './actions.js';
-import { conditionsAt, readDay, type Day } from './forcing.js';
-import { openHydraulics, type WaterEvent } from './hydraulics.js';
-import { openOperation } from './operation.js';
-import { openLedger } from './ledger.js';
-import { adviceFor } from './run.js';
-import { outputTimes } from './sample-buffer.js';
+import { harvestRipe, perform } from './actions.js';
 import { openControls } from './controls.js';
-import { freshBuffer, type SampleBuffer } from './sample-buffer.js';
-import type { Outcome, Run, Sample } from './run.js';
-import { startState } from './start.js';
-import { openSegments } from './segments.js';
+import type { WaterEvent } from './hydraulics.js';
+import { adviceFor, type Outcome, type Run } from './run.js';
+import type { RunParts, RunState } from './run-state.js';
+import { freshBuffer, outputTimes, type SampleBuffer } from './sample-buffer.js';
+import { Sampler } from './sampler.js';
+import { Segments } from './segments.js';
+import { openParts, startState } from './start.js';
 import { absoluteTolerances } from './tolerances.js';
 
 /** How a run is made. */
@@ -31,7 +28,10 @@ export interface SimulateOptions {
   readonly buffer?: SampleBuffer;
 }
 
-/** Changes of the water's state in one day that count as chattering. */
+/** Makes the integrator of a run from its rates, whose regime is that of the segment to come, and its tolerance. */
+type OpenIntegrator = (rates: Rates, tolerance: Tolerance) => Integrator;
+
+/** Marks of the water in one day that count as chattering. */
 const CHATTER = 2000;
 
 const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
@@ -50,223 +50,228 @@ const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
  * Never throws for numerical trouble: the outcome names it and the run holds what was reached.
  */
 export function simulate(model: Model, options: SimulateOptions = {}): Run {
-  return simulateWith(model, options, ({ system }, tolerance) =>
-    integrators[options.integrator ?? 'rosenbrock'](system, tolerance),
-  );
+  return simulateWith(model, options, integratorOf(options));
+}
+
+/** The integrator that options name. */
+export function integratorOf({ integrator = 'rosenbrock' }: SimulateOptions): OpenIntegrator {
+  return ({ system }, tolerance) => integrators[integrator](system, tolerance);
 }
 
 /** As `simulate`, with an integrator of the caller's: one that records, replays or times each segment. */
-export function simulateWith(
-  model: Model,
-  options: SimulateOptions,
-  openIntegrator: (rates: Rates, tolerance: Tolerance) => Integrator,
-): Run {
-  const { scenario, layout, streams } = model;
-  const tolerance = options.tolerance ?? 1e-5;
-  const name = options.integrator ?? 'rosenbrock';
-  const rates = openRates(model);
-  const { regime } = rates;
-  const absolute = absoluteTolerances(model, tolerance);
-  const integrator = openIntegrator(rates, { relative: tolerance, absolute });
-  const hydraulics = openHydraulics(model);
-  const operation = openOperation(model);
-  const crops = openCropClock(model);
-  const vesselCount = layout.vessels.length;
-  const day: Day = {
-    temperature: new Float64Array(vesselCount),
-    air: new Float64Array(vesselCount),
-    et0: 0,
-    rain: 0,
-  };
-  readDay(model, 0, day);
-  const y = startState(model, crops, day, hydraulics.volume);
-  const x = new Float64Array(model.rows.length);
-  const ledger = openLedger(model, y);
-  const bench: RunState = {
-    model,
-    y,
-    ledger,
-    operation,
-    crops,
-    hydraulics,
-    seedling: (batch) =>
-      crops.stand(batch, 0, conditionsAt(model, layout.batches[batch].vessel, day, 0, 0, batch)),
-  };
-  const followControls = openControls(bench, day.temperature);
-  const segments = openSegments({ model, regime, operation, crops, hydraulics, day });
-  const samples: Sample[] = [];
-  const { buffer = freshBuffer } = options;
-  const vapour = streams.flatMap(({ kind }, s) =>
-    kind === 'evaporation' || kind === 'transpiration' ? [s] : [],
-  );
-  const actions = [...scenario.actions].sort((a, b) => a.at - b.at || byKind(a.action, b.action));
-  let nextAction = 0;
-  const times = outputTimes(scenario.days, scenario.every);
+export function simulateWith(model: Model, options: SimulateOptions, openIntegrator: OpenIntegrator): Run {
+  const driver = new Driver(model, options, openIntegrator);
+  driver.start();
+  while (driver.advance());
+  return driver.finish();
+}
 
-  function copy(values: Float64Array): Float64Array {
-    const kept = buffer.array(values.length);
-    kept.set(values);
-    return kept;
+/** Makes a run, one segment of constant forcing after another. All that changes in it is in `state`. */
+export class Driver {
+  private readonly parts: RunParts;
+  private readonly segments: Segments;
+  private readonly sampler: Sampler;
+  private readonly followControls: (time: number) => boolean;
+  private readonly integrator: Integrator;
+  private readonly tolerance: Tolerance;
+  /** Actions in the order of the run. */
+  private readonly actions: readonly TimedAction[];
+  private readonly outputs: readonly number[];
+
+  /**
+   * @param from goes on from the state of another run of this model and these options, between two segments, in
+   *   place of `start`; it is changed, so give a copy where it is still wanted
+   */
+  constructor(
+    private readonly model: Model,
+    private readonly options: SimulateOptions,
+    openIntegrator: OpenIntegrator,
+    from?: RunState,
+  ) {
+    const { scenario } = model;
+    const { tolerance = 1e-5, buffer = freshBuffer } = options;
+    const rates = openRates(model);
+    this.tolerance = { relative: tolerance, absolute: absoluteTolerances(model, tolerance) };
+    this.integrator = openIntegrator(rates, this.tolerance);
+    const memory = remember(rates, this.integrator, from?.memory);
+    this.parts = openParts(model, { ...(from ?? startState(model)), memory });
+    const { crops, hydraulics, state } = this.parts;
+    const { operation, day } = state;
+    this.segments = new Segments({ model, regime: rates.regime, operation, crops, hydraulics, day });
+    this.sampler = new Sampler(this.parts, buffer);
+    this.followControls = openControls(this.parts);
+    this.actions = [...scenario.actions].sort((a, b) => a.at - b.at || byKind(a.action, b.action));
+    this.outputs = outputTimes(scenario.days, scenario.every);
+    if (from !== undefined) this.segments.enter(state.time);
   }
 
-  /** Values that have moved along straight lines for some time. */
-  function along(values: Float64Array, slope: Float64Array, since: number): Float64Array {
-    const moved = buffer.array(values.length);
-    for (let i = 0; i < moved.length; i++) moved[i] = values[i] + slope[i] * since;
-    return moved;
+  /** Where the run stands. Between two segments a structured clone of it is a moment to go on from. */
+  get state(): RunState {
+    return this.parts.state;
   }
 
-  /** Feed offered to each cohort. */
-  function fedAt(atY: Float64Array): Float64Array {
-    const offered = buffer.array(segments.offered.length);
-    segments.offered.forEach(({ fed, share }, cohort) => {
-      offered[cohort] = fed + share * atY[layout.fish[cohort].mass];
-    });
-    return offered;
+  /** Does what is due at the start, and takes the first samples. */
+  start(): void {
+    const { parts, state, segments, outputs } = this;
+    harvestRipe(parts, 0);
+    this.followControls(0);
+    this.act(0);
+    segments.morning(0, 0, state.y);
+    this.settle(0);
+    while (state.nextOutput < outputs.length && outputs[state.nextOutput] <= INSTANT) {
+      this.sampler.take(outputs[state.nextOutput], state.y, state.x, 0);
+      state.nextOutput++;
+    }
   }
 
-  function sample(time: number, atY: Float64Array, atX: Float64Array, sinceSegment: number): void {
-    samples.push({
-      time,
-      y: copy(atY),
-      x: copy(atX),
-      volume: along(hydraulics.volume, hydraulics.slope, sinceSegment),
-      carried: along(hydraulics.carried, hydraulics.flow, sinceSegment),
-      rain: hydraulics.rain + hydraulics.rainSlope * sinceSegment,
-      spilled: hydraulics.spilled + hydraulics.spillSlope * sinceSegment,
-      posted: ledger.postings.length,
-      temperature: copy(day.temperature),
-      fed: fedAt(atY),
-      evapotranspiration: vapour.reduce((sum, s) => sum + hydraulics.flow[s], 0),
-    });
+  /** Runs to the end of the segment and does what is due there. Returns whether the run goes on. */
+  advance(): boolean {
+    if (this.isOver()) return false;
+    const { state } = this;
+    const { hydraulics } = this.parts;
+    const jump = this.nextJump();
+    const mark = state.time + hydraulics.untilMark();
+    const atMark = mark < jump;
+    this.integrate(atMark ? mark : jump, atMark);
+    if (this.isOver()) return false;
+    this.beginSegment(atMark);
+    return !this.isOver();
   }
 
-  function harvestRipe(time: number): boolean {
-    let any = false;
-    layout.batches.forEach((batch, index) => {
-      if (!crops.ripe(index, time)) return;
-      const planting = scenario.plantings[batch.planting];
-      any = true;
-      const stand = clearBatch(bench, index);
-      if (planting.after === 'replant') plantBatch(bench, index, time);
-      ledger.say(
-        time,
-        'harvest',
-        batch.name,
-        `${grams(stand?.mass ?? 0)} dry, ${planting.after === 'replant' ? 'replanted' : 'left empty'}`,
-      );
-    });
-    return any;
+  /** The run as far as it has come. */
+  finish(): Run {
+    const { model, state, integrator, options, tolerance } = this;
+    const { samples, postings, events } = this.parts.record;
+    // What was reached when a run breaks off is told, whatever time it was.
+    if (state.outcome !== undefined && samples[samples.length - 1].time < state.outcome.time) {
+      this.sampler.take(state.time, state.y, state.x, 0);
+    }
+    return {
+      model,
+      outcome: state.outcome ?? { kind: 'done', time: model.scenario.days },
+      samples,
+      postings,
+      events,
+      ages: state.planted.map((planted) => state.time - planted),
+      work: { ...integrator.work },
+      integrator: options.integrator ?? 'rosenbrock',
+      tolerance: tolerance.relative,
+    };
   }
 
-  /** Sets the regime of the segment that starts at a time; true when the water did something. */
-  function settle(time: number): boolean {
-    const events = segments.settle(time);
-    for (const event of events) ledger.say(time, event.kind, event.place, waterWords[event.kind]);
-    return events.length > 0;
+  private isOver(): boolean {
+    const { outcome, time } = this.state;
+    return outcome !== undefined || time >= this.model.scenario.days - INSTANT;
   }
 
   /** The next instant at which the forcing jumps. */
-  function nextJump(time: number): number {
+  private nextJump(): number {
+    const { actions, segments } = this;
+    const { time, nextAction } = this.state;
     const today = Math.floor(time + INSTANT);
-    let next = Math.min(today + 1, scenario.days);
+    let next = Math.min(today + 1, this.model.scenario.days);
     if (nextAction < actions.length) next = Math.min(next, actions[nextAction].at);
     return Math.min(next, segments.nextSwitch(time));
   }
 
-  function act(time: number): boolean {
-    const from = nextAction;
-    while (nextAction < actions.length && actions[nextAction].at <= time + INSTANT) {
-      perform(bench, actions[nextAction++].action, time);
+  /** Integrates to the end of the segment, with the samples within it and at its end. */
+  private integrate(to: number, atMark: boolean): void {
+    const { model, state, outputs, sampler, tolerance } = this;
+    const { hydraulics } = this.parts;
+    const from = state.time;
+    const times: number[] = [];
+    for (let next = state.nextOutput; next < outputs.length && outputs[next] < to - INSTANT; next++) {
+      times.push(outputs[next]);
     }
-    return nextAction > from;
-  }
-
-  let time = 0;
-  let output = 0;
-  let changes = 0;
-  let outcome: Outcome | undefined;
-  const finish = (ending: Exclude<Ending, { kind: 'done' }>): Outcome => {
-    const state = ending.worst >= 0 ? layout.states[ending.worst] : undefined;
-    return {
-      kind: ending.kind,
-      time: ending.time,
-      ...(state && { worst: `${state.component}@${state.place}` }),
-      advice: adviceFor(ending.kind),
+    const take = (at: number, y: Float64Array, x: Float64Array): void => {
+      sampler.take(at, y, x, at - from);
     };
-  };
-
-  harvestRipe(0);
-  followControls(0);
-  act(0);
-  segments.morning(0, 0, y);
-  settle(0);
-  while (output < times.length && times[output] <= INSTANT) {
-    sample(times[output], y, x, 0);
-    output++;
-  }
-  while (outcome === undefined && time < scenario.days - INSTANT) {
-    const jump = nextJump(time);
-    const mark = time + hydraulics.untilMark();
-    const atMark = mark < jump;
-    const to = atMark ? mark : jump;
-    const from = time;
-    const wanted: number[] = [];
-    while (output + wanted.length < times.length && times[output + wanted.length] < to - INSTANT) {
-      wanted.push(times[output + wanted.length]);
-    }
     const ending: Ending =
-      to > from
-        ? integrator.advance(from, to, y, x, {
-            times: wanted,
-            take: (at, atY, atX) => {
-              sample(at, atY, atX, at - from);
-            },
-          })
-        : { kind: 'done' };
-    output += wanted.length;
+      to > from ? this.integrator.advance(from, to, state.y, state.x, { times, take }) : { kind: 'done' };
+    state.nextOutput += times.length;
     if (ending.kind !== 'done') {
       hydraulics.advance(ending.time - from);
-      time = ending.time;
-      outcome = finish(ending);
-      break;
+      state.time = ending.time;
+      state.outcome = this.brokenOff(ending);
+      return;
     }
     hydraulics.advance(atMark ? hydraulics.untilMark() : to - from);
-    time = to;
-    outcome = belowZero(model, y, absolute, time);
-    if (output < times.length && times[output] <= time + INSTANT) sample(times[output++], y, x, 0);
-    if (outcome !== undefined || time >= scenario.days - INSTANT) break;
-    let jumped = false;
-    const boundary = Math.abs(time - Math.round(time)) <= INSTANT;
-    if (boundary) {
-      time = Math.round(time);
-      changes = 0;
-      hydraulics.newDay(time);
-      options.onDay?.(time);
-      jumped = harvestRipe(time);
-      if (followControls(time)) jumped = true;
-    }
-    const acted = act(time);
-    if (boundary || acted) segments.morning(Math.floor(time + INSTANT), time, y);
-    // After a true jump the old step is far too long: begin again with a small one.
-    if (settle(time) || acted || jumped) integrator.restart();
-    if (atMark && ++changes > CHATTER) {
-      outcome = { kind: 'chattering', time, advice: adviceFor('chattering') };
+    state.time = to;
+    const ill = belowZero(model, state.y, tolerance.absolute, to);
+    if (ill !== undefined) state.outcome = ill;
+    if (state.nextOutput < outputs.length && outputs[state.nextOutput] <= to + INSTANT) {
+      sampler.take(outputs[state.nextOutput++], state.y, state.x, 0);
     }
   }
-  // What was reached when a run breaks off is told, whatever time it was.
-  if (outcome !== undefined && samples[samples.length - 1].time < outcome.time) sample(time, y, x, 0);
-  return {
-    model,
-    outcome: outcome ?? { kind: 'done', time: scenario.days },
-    samples,
-    postings: ledger.postings,
-    events: ledger.events,
-    ages: crops.planted.map((planted) => time - planted),
-    work: { ...integrator.work },
-    integrator: name,
-    tolerance,
-  };
+
+  /** Does what is due between two segments and sets the regime of the next. */
+  private beginSegment(atMark: boolean): void {
+    const { state, segments } = this;
+    const boundary = Math.abs(state.time - Math.round(state.time)) <= INSTANT;
+    const jumped = boundary && this.beginDay();
+    const { time } = state;
+    const acted = this.act(time);
+    if (boundary || acted) segments.morning(Math.floor(time + INSTANT), time, state.y);
+    // After a true jump the old step is far too long: begin again with a small one.
+    if (this.settle(time) || acted || jumped) this.integrator.restart();
+    if (atMark && ++state.marks > CHATTER) {
+      state.outcome = { kind: 'chattering', time, advice: adviceFor('chattering') };
+    }
+  }
+
+  /** Begins a day, but for its actions. Returns whether something was harvested or done by a rule. */
+  private beginDay(): boolean {
+    const { parts, state } = this;
+    state.time = Math.round(state.time);
+    state.marks = 0;
+    parts.hydraulics.newDay(state.time);
+    this.options.onDay?.(state.time);
+    const harvested = harvestRipe(parts, state.time);
+    return this.followControls(state.time) || harvested;
+  }
+
+  /** Does the actions that are due. Returns whether there were any. */
+  private act(time: number): boolean {
+    const { parts, state, actions } = this;
+    const from = state.nextAction;
+    while (state.nextAction < actions.length && actions[state.nextAction].at <= time + INSTANT) {
+      perform(parts, actions[state.nextAction++].action, time);
+    }
+    return state.nextAction > from;
+  }
+
+  /** Sets the regime of the segment that starts at a time; true when the water did something. */
+  private settle(time: number): boolean {
+    const events = this.segments.settle(time);
+    for (const { kind, place } of events) this.parts.ledger.say(time, kind, place, waterWords[kind]);
+    return events.length > 0;
+  }
+
+  /** How a run ends where the integrator gave up. */
+  private brokenOff({ kind, time, worst }: Exclude<Ending, { kind: 'done' }>): Outcome {
+    const state = worst >= 0 ? this.model.layout.states[worst] : undefined;
+    return {
+      kind,
+      time,
+      ...(state && { worst: `${state.component}@${state.place}` }),
+      advice: adviceFor(kind),
+    };
+  }
+}
+
+/** What the numerical methods remember, changed by them in place; set to what those of another run remembered. */
+function remember(
+  { memory: pH }: Rates,
+  { memory: steps }: Integrator,
+  from: RunState['memory'] | undefined,
+): RunState['memory'] {
+  if (from !== undefined) {
+    pH.hydrogen.set(from.pH.hydrogen);
+    pH.origin.set(from.pH.origin);
+    pH.slope.set(from.pH.slope);
+    if (steps !== undefined && from.steps !== undefined) Object.assign(steps, from.steps);
+  }
+  return { pH, ...(steps && { steps }) };
 }
 
 /** A state more than ten tolerances below zero is an error; alkalinity may truly be negative. */

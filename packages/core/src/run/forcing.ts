@@ -8,17 +8,42 @@ import type { Offer } from './operation.js';
 import type { Conditions } from '../processes/process.js';
 import type { DailyValue } from '../scenario/scenario.js';
 
-/** What the weather and the keeper make of a day: set at each day boundary. */
+/** What holds from the morning of a day on, until something is done: weather, evapotranspiration, rations. Plain data. */
 export interface Day {
+  /** Of the water and of the air at each vessel, degC. */
   readonly temperature: Float64Array;
   readonly air: Float64Array;
   /** m d-1. */
   et0: number;
+  /** Rain running into the rain tank, m3 d-1. */
   rain: number;
+  /** Evaporation of each vessel and transpiration of each planting, m3 d-1. */
+  readonly evaporation: Float64Array;
+  readonly transpiration: Float64Array;
+  /** Feed offered to each cohort. */
+  readonly offered: Offer[];
 }
 
-/** Reads the day's weather. */
-export function readDay(model: Model, day: number, into: Day): void {
+const nothing: Offer = { fed: 0, share: 0 };
+
+/** A day with its weather, before anything else of it is worked out. */
+export function openDay(model: Model, weatherOf: number): Day {
+  const { vessels, plantings, cohorts } = model.scenario;
+  const day: Day = {
+    temperature: new Float64Array(vessels.length),
+    air: new Float64Array(vessels.length),
+    et0: 0,
+    rain: 0,
+    evaporation: new Float64Array(vessels.length),
+    transpiration: new Float64Array(plantings.length),
+    offered: cohorts.map(() => nothing),
+  };
+  readWeather(model, weatherOf, day);
+  return day;
+}
+
+/** Reads the weather of a day. */
+export function readWeather(model: Model, day: number, into: Day): void {
   const { scenario } = model;
   const month = monthOf(scenario.startDate, day);
   const on = (value: DailyValue): number => valueInMonth(value, month, day);
@@ -30,8 +55,6 @@ export function readDay(model: Model, day: number, into: Day): void {
   into.et0 = on(scenario.et0);
   into.rain = scenario.rainTank === undefined ? 0 : on(scenario.rainTank.rain) * scenario.rainTank.roof;
 }
-
-const nothing: Offer = { fed: 0, share: 0 };
 
 /** Sets the coefficients of a regime, but only of those instances whose conditions have changed. */
 export function openCoefficients(model: Model, regime: Regime) {
@@ -112,7 +135,7 @@ function take(last: Float64Array, index: number, value: number): boolean {
 export function conditionsAt(
   model: Model,
   index: number,
-  day: Day,
+  day: Pick<Day, 'temperature' | 'air'>,
   aeration: number,
   inflow: number,
   batch: number,

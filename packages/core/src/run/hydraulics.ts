@@ -1,6 +1,5 @@
-// Reads numbers as: flow of water
 import type { Model } from '../model/model.js';
-import type { Pump, Vessel } from '../scenario/scenario.js';
+import { layWater, type WaterNetwork } from './water-network.js';
 
 /** Smallest share of a vessel's volume that counts as a difference of level. */
 const LEVEL = 1e-12;
@@ -8,12 +7,11 @@ const LEVEL = 1e-12;
 /** Days of a weekly ration. */
 const WEEK = 7;
 
-/** Volume is about to reach a mark at this distance in time. */
-interface Crossing {
-  readonly after: number;
-  readonly vessel: number;
-  readonly volume: number;
-}
+/** What is reached after so many days if nothing changes: a volume in a vessel or the rain tank, the end of a ration. */
+type Mark =
+  | { readonly kind: 'vessel'; readonly after: number; readonly vessel: number; readonly volume: number }
+  | { readonly kind: 'rain-tank'; readonly after: number; readonly volume: number }
+  | { readonly kind: 'ration'; readonly after: number; readonly source: number };
 
 /** Something the water did, for the event log. */
 export interface WaterEvent {
@@ -21,34 +19,32 @@ export interface WaterEvent {
   readonly place: string;
 }
 
-/**
- * Water by itself. Within a segment every flow is constant, so volumes run on straight lines and the
- * next mark (standpipe, pump inlet, float, empty tank, spent ration) is reached at a time known
- * exactly. A vessel gives by gravity what it receives less what it loses; one below its standpipe
- * fills first; the reservoir takes all change of level.
- */
-export interface Hydraulics {
+/** Where the water of a run is and how it runs now. Plain data. */
+export interface WaterState {
+  /** Of each vessel, m3, and how it changes, m3 d-1. */
   readonly volume: Float64Array;
   readonly slope: Float64Array;
+  /** Of each stream, m3 d-1, and what it carried since the start, m3. */
   readonly flow: Float64Array;
   readonly carried: Float64Array;
-  /** Water in the rain tank, m3. */
-  readonly rain: number;
-  /** How it changes, m3 d-1. */
-  readonly rainSlope: number;
+  /** Water in the rain tank, m3, and how it changes, m3 d-1. */
+  rain: number;
+  rainSlope: number;
   /** Water that ran over the edge of the rain tank since the start, m3, and how fast it does, m3 d-1. */
-  readonly spilled: number;
-  readonly spillSlope: number;
-  /** Sets what is wanted for the segment that begins; finds all flows. Returns what changed state. */
-  settle(wanted: Wanted): readonly WaterEvent[];
-  /** Time until the next mark, d (Infinity: none). */
-  untilMark(): number;
-  /** Moves on by so many days, at most `untilMark()`. */
-  advance(days: number): void;
-  /** A new day: daily rations are whole again; on days 0, 7, 14 ... weekly ones too. */
-  newDay(day: number): void;
-  /** Pours water into the rain tank, m3; what does not fit runs over. Returns what stays. */
-  fillRainTank(volume: number): number;
+  spilled: number;
+  spillSlope: number;
+  /** Whether each pump has sucked air and stands still. */
+  readonly tripped: boolean[];
+  /** Whether each vessel has run dry. */
+  readonly parched: boolean[];
+  /** What each top-up source gave on this day and in this week, m3. */
+  readonly spent: number[];
+  readonly spentInWeek: number[];
+  /** Most that each may give on a day and in a week, m3. */
+  caps: readonly number[];
+  weeklyCaps: readonly number[];
+  /** What the water comes to next. */
+  mark: Mark | undefined;
 }
 
 /** What the forcing asks of the water. */
@@ -66,288 +62,278 @@ interface Wanted {
   readonly rain: number;
 }
 
-/** Streams that leave each vessel, by their indices, ascending. */
-function streamsFrom({ layout, streams }: Model): readonly (readonly number[])[] {
-  const leaving = layout.vessels.map((): number[] => []);
-  streams.forEach(({ from }, s) => {
-    if (from >= 0) leaving[from].push(s);
-  });
-  return leaving;
-}
-
-/** Vessels in an order in which gravity water only runs forward. */
-function downhill({ layout, streams }: Model, leaving: readonly (readonly number[])[]): readonly number[] {
-  const next = leaving.map((list) => list.filter((s) => streams[s].kind === 'gravity'));
-  const reached = layout.vessels.map(() => false);
-  const uphill: number[] = [];
-  layout.vessels.forEach((_, first) => {
-    if (reached[first]) return;
-    reached[first] = true;
-    // A vessel is done when all that it runs into is; a list and not a recursion, for long chains.
-    const path = [{ vessel: first, tried: 0 }];
-    for (let top = path.at(-1); top !== undefined; top = path.at(-1)) {
-      if (top.tried === next[top.vessel].length) {
-        uphill.push(top.vessel);
-        path.pop();
-        continue;
-      }
-      const { to } = streams[next[top.vessel][top.tried++]];
-      if (reached[to]) continue;
-      reached[to] = true;
-      path.push({ vessel: to, tried: 0 });
-    }
-  });
-  return uphill.reverse();
-}
-
-/** Opens the water of a model at its starting volumes. */
-export function openHydraulics(model: Model): Hydraulics {
-  const { scenario, streams } = model;
-  const vessels: readonly Vessel[] = scenario.vessels;
-  const count = vessels.length;
-  const reservoir = vessels.findIndex((vessel) => vessel.name === scenario.reservoir);
-  const dryShare = model.parameters.value('vessel.dry');
-  const full = vessels.map((vessel) => vessel.volume);
-  const dry = full.map((volume) => volume * dryShare);
-  const leaving = streamsFrom(model);
-  const order = downhill(model, leaving);
+/** The water of a scenario at its start: nothing runs. */
+export function startWater({ scenario, streams }: Model): WaterState {
   const startOf = new Map(scenario.start.map((start) => [start.vessel, start.volume]));
-  const volume = Float64Array.from(
-    vessels,
-    (vessel) => scenario.saved?.volumes[vessel.name] ?? startOf.get(vessel.name) ?? vessel.volume,
-  );
-  const slope = new Float64Array(count);
-  const flow = new Float64Array(streams.length);
-  const carried = new Float64Array(streams.length);
-  const inflow = new Float64Array(count);
-  const pumpOf = streams.map((stream) => {
-    const line = stream.kind === 'pumped' ? scenario.flows[stream.index] : undefined;
-    return line?.kind === 'pumped' ? scenario.pumps.findIndex((pump) => pump.name === line.pump) : -1;
-  });
-  const drawn = scenario.pumps.map((_, pump) => [
-    ...new Set(streams.filter((_stream, s) => pumpOf[s] === pump).map((stream) => stream.from)),
-  ]);
-  const gravity = streams.map((stream) => {
-    const line = stream.kind === 'gravity' ? scenario.flows[stream.index] : undefined;
-    return line?.kind === 'gravity' ? line.share : 0;
-  });
-  const tripped = scenario.pumps.map(() => false);
-  const parched = vessels.map(() => false);
-  const spent = (scenario.topUp?.sources ?? []).map(() => 0);
-  const spentInWeek = spent.map(() => 0);
-  const tank = scenario.rainTank;
-  let rain = scenario.saved?.rainTank ?? tank?.volume ?? 0;
-  let rainSlope = 0;
-  let spilled = 0;
-  let spillSlope = 0;
-  let caps: readonly number[] = [];
-  let weeklyCaps: readonly number[] = [];
-  let mark: Crossing | undefined;
+  const sources = scenario.topUp?.sources ?? [];
+  return {
+    volume: Float64Array.from(
+      scenario.vessels,
+      ({ name, volume }) => scenario.saved?.volumes[name] ?? startOf.get(name) ?? volume,
+    ),
+    slope: new Float64Array(scenario.vessels.length),
+    flow: new Float64Array(streams.length),
+    carried: new Float64Array(streams.length),
+    rain: scenario.saved?.rainTank ?? scenario.rainTank?.volume ?? 0,
+    rainSlope: 0,
+    spilled: 0,
+    spillSlope: 0,
+    tripped: scenario.pumps.map(() => false),
+    parched: scenario.vessels.map(() => false),
+    spent: sources.map(() => 0),
+    spentInWeek: sources.map(() => 0),
+    caps: [],
+    weeklyCaps: [],
+    mark: undefined,
+  };
+}
 
-  const near = (vessel: number, level: number): boolean =>
-    Math.abs(volume[vessel] - level) <= LEVEL * full[vessel];
-  const atOrBelow = (vessel: number, level: number): boolean => volume[vessel] < level || near(vessel, level);
-  const atOrAbove = (vessel: number, level: number): boolean => volume[vessel] > level || near(vessel, level);
+/** The nearer of two marks, the first where they are as near; one that is not ahead is none. */
+function nearer(mark: Mark | undefined, other: Mark): Mark | undefined {
+  return other.after > 0 && (mark === undefined || other.after < mark.after) ? other : mark;
+}
+
+/**
+ * Water by itself. Within a segment every flow is constant, so volumes run on straight lines and the
+ * next mark (standpipe, pump inlet, float, empty tank, spent ration) is reached at a time known
+ * exactly. A vessel gives by gravity what it receives less what it loses; one below its standpipe
+ * fills first; the reservoir takes all change of level.
+ */
+export class Hydraulics {
+  /** What has come into each vessel so far, m3 d-1, while flows are found. */
+  private readonly inflow: Float64Array;
+
+  constructor(
+    private readonly network: WaterNetwork,
+    readonly water: WaterState,
+  ) {
+    this.inflow = new Float64Array(network.vessels.length);
+  }
+
+  /** Sets what is wanted for the segment that begins; finds all flows. Returns what changed state. */
+  settle(wanted: Wanted): readonly WaterEvent[] {
+    const { network, water, inflow } = this;
+    const events: WaterEvent[] = [];
+    water.caps = wanted.caps;
+    water.weeklyCaps = wanted.weeklyCaps;
+    this.switchPumps(events);
+    water.flow.fill(0);
+    inflow.fill(0);
+    water.rainSlope = wanted.rain;
+    for (const { stream, pump, to, rate } of network.pumped) {
+      water.flow[stream] = wanted.pumps[pump] && !water.tripped[pump] ? rate : 0;
+      inflow[to] += water.flow[stream];
+    }
+    for (const vessel of network.order) this.settleVessel(vessel, wanted, events);
+    const { tank } = network;
+    const runsOver = tank !== undefined && water.rain >= tank.capacity;
+    water.spillSlope = runsOver ? Math.max(0, water.rainSlope) : 0;
+    water.rainSlope -= water.spillSlope;
+    water.mark = this.nextMark();
+    return events;
+  }
+
+  /** Time until the next mark, d (Infinity: none). */
+  untilMark(): number {
+    return this.water.mark?.after ?? Infinity;
+  }
+
+  /** Moves on by so many days, at most `untilMark()`. */
+  advance(days: number): void {
+    const { water, network } = this;
+    const { volume, slope, carried, flow } = water;
+    for (let vessel = 0; vessel < volume.length; vessel++) volume[vessel] += slope[vessel] * days;
+    water.rain += water.rainSlope * days;
+    water.spilled += water.spillSlope * days;
+    for (let s = 0; s < flow.length; s++) carried[s] += flow[s] * days;
+    for (const { stream, source } of network.topUps) {
+      water.spent[source] += flow[stream] * days;
+      water.spentInWeek[source] += flow[stream] * days;
+    }
+    if (water.mark !== undefined && days >= water.mark.after) this.reach(water.mark);
+  }
+
+  /** A new day: daily rations are whole again; on days 0, 7, 14 ... weekly ones too. */
+  newDay(day: number): void {
+    this.water.spent.fill(0);
+    if (day % WEEK === 0) this.water.spentInWeek.fill(0);
+  }
+
+  /** Pours water into the rain tank, m3; what does not fit runs over. Returns what stays. */
+  fillRainTank(poured: number): number {
+    const { water, network } = this;
+    const kept = Math.min(poured, (network.tank?.capacity ?? 0) - water.rain);
+    water.rain += kept;
+    water.spilled += poured - kept;
+    return kept;
+  }
+
+  private near(vessel: number, level: number): boolean {
+    return Math.abs(this.water.volume[vessel] - level) <= LEVEL * this.network.vessels[vessel].full;
+  }
+
+  private atOrBelow(vessel: number, level: number): boolean {
+    return this.water.volume[vessel] < level || this.near(vessel, level);
+  }
+
+  private atOrAbove(vessel: number, level: number): boolean {
+    return this.water.volume[vessel] > level || this.near(vessel, level);
+  }
+
+  private switchPumps(events: WaterEvent[]): void {
+    const { tripped } = this.water;
+    this.network.pumps.forEach(({ name, draws }, pump) => {
+      if (!tripped[pump] && draws.some(({ vessel, inlet }) => this.atOrBelow(vessel, inlet))) {
+        tripped[pump] = true;
+        events.push({ kind: 'pump-trip', place: name });
+      } else if (tripped[pump] && draws.every(({ vessel, restart }) => this.atOrAbove(vessel, restart))) {
+        tripped[pump] = false;
+        events.push({ kind: 'pump-restart', place: name });
+      }
+    });
+  }
+
+  /** Finds what leaves a vessel by what enters it, and how its volume changes. */
+  private settleVessel(index: number, wanted: Wanted, events: WaterEvent[]): void {
+    const { network, inflow, water } = this;
+    const { vessel, dry, pumped, losses } = network.vessels[index];
+    const { flow, parched } = water;
+    let out = 0;
+    for (const stream of pumped) out += flow[stream];
+    let lost = 0;
+    for (const { stream, kind, planting } of losses) {
+      if (kind === 'evaporation') flow[stream] = wanted.evaporation[index];
+      else if (kind === 'transpiration') flow[stream] = wanted.transpiration[planting];
+      else flow[stream] = vessel[kind];
+      lost += flow[stream];
+    }
+    let gain = inflow[index] - out;
+    if (index === network.reservoir) gain += this.topUp(gain - lost, wanted.rain);
+    const isDry = this.atOrBelow(index, dry);
+    // A vessel run dry loses no more than it receives.
+    if (isDry && gain - lost < 0) {
+      const share = Math.max(0, gain) / lost;
+      for (const { stream } of losses) flow[stream] *= share;
+      lost *= share;
+      if (!parched[index]) events.push({ kind: 'dry', place: vessel.name });
+      parched[index] = true;
+    } else if (parched[index] && !isDry) {
+      parched[index] = false;
+      events.push({ kind: 'wet', place: vessel.name });
+    }
+    this.release(index, gain - lost);
+  }
+
+  /** Lets out of a vessel by gravity what it cannot hold of what it gains, m3 d-1. */
+  private release(index: number, gain: number): void {
+    const { vessel, full, gravity, overflows } = this.network.vessels[index];
+    const { drain } = vessel;
+    const { flow, slope } = this.water;
+    let net = gain;
+    let given = 0;
+    if (drain !== undefined) {
+      given = this.atOrBelow(index, drain.to) ? Math.min(drain.rate, Math.max(0, net)) : drain.rate;
+      net -= given;
+    }
+    if (net > 0 && this.atOrAbove(index, full)) {
+      given += net;
+      net = 0;
+    }
+    slope[index] = net;
+    for (const { stream, to, share } of gravity) {
+      flow[stream] = given * share;
+      this.inflow[to] += flow[stream];
+    }
+    for (const stream of overflows) flow[stream] = given;
+  }
+
+  /** What a float at its level lets in from the sources in turn, where the reservoir else gains so much, m3 d-1. */
+  private topUp(gain: number, rainIn: number): number {
+    const { network, water } = this;
+    const { valve, reservoir } = network;
+    if (valve === undefined) return 0;
+    let request = 0;
+    if (this.near(reservoir, valve.level)) request = Math.min(valve.rate, Math.max(0, -gain));
+    else if (water.volume[reservoir] < valve.level) request = valve.rate;
+    let given = 0;
+    for (const { stream, source } of network.topUps) {
+      const fromTank = valve.sources[source].kind === 'rain-tank';
+      const left = request - given;
+      let from = 0;
+      if (water.caps[source] === 0) from = 0;
+      else if (fromTank) from = water.rain > 0 ? left : Math.min(left, rainIn);
+      else if (this.rationLeft(source) > 0) from = left;
+      water.flow[stream] = from;
+      given += from;
+      if (fromTank) water.rainSlope -= from;
+    }
+    return given;
+  }
+
+  /** What a source may still give in its day and week, m3. */
+  private rationLeft(source: number): number {
+    const { caps, spent, weeklyCaps, spentInWeek } = this.water;
+    return Math.min(caps[source] - spent[source], weeklyCaps[source] - spentInWeek[source]);
+  }
+
+  private nextMark(): Mark | undefined {
+    const { network, water } = this;
+    const { vessels, valve, tank } = network;
+    const { rain, rainSlope, flow } = water;
+    let mark: Mark | undefined;
+    for (let vessel = 0; vessel < vessels.length; vessel++) {
+      for (const level of vessels[vessel].levels) mark = this.nearerLevel(mark, vessel, level);
+    }
+    if (valve !== undefined) mark = this.nearerLevel(mark, network.reservoir, valve.level);
+    network.pumps.forEach(({ draws }, pump) => {
+      for (const { vessel, inlet, restart } of draws) {
+        mark = this.nearerLevel(mark, vessel, water.tripped[pump] ? restart : inlet);
+      }
+    });
+    if (tank !== undefined && rainSlope < 0) {
+      mark = nearer(mark, { kind: 'rain-tank', after: rain / -rainSlope, volume: 0 });
+    }
+    if (tank !== undefined && rainSlope > 0 && rain < tank.capacity) {
+      const after = (tank.capacity - rain) / rainSlope;
+      mark = nearer(mark, { kind: 'rain-tank', after, volume: tank.capacity });
+    }
+    for (const { stream, source } of network.topUps) {
+      if (flow[stream] === 0) continue;
+      const left = this.rationLeft(source);
+      if (Number.isFinite(left)) mark = nearer(mark, { kind: 'ration', after: left / flow[stream], source });
+    }
+    return mark;
+  }
+
+  /** The nearer of a mark and a level of a vessel. */
+  private nearerLevel(mark: Mark | undefined, vessel: number, level: number): Mark | undefined {
+    const slope = this.water.slope[vessel];
+    if (slope === 0 || this.near(vessel, level)) return mark;
+    const after = (level - this.water.volume[vessel]) / slope;
+    return after > 0 && (mark === undefined || after < mark.after)
+      ? { kind: 'vessel', after, vessel, volume: level }
+      : mark;
+  }
+
+  /** At a mark the level is the mark itself, not the mark and a rounding. */
+  private reach(mark: Mark): void {
+    const { water } = this;
+    if (mark.kind === 'vessel') water.volume[mark.vessel] = mark.volume;
+    else if (mark.kind === 'rain-tank') water.rain = mark.volume;
+    else this.spendAll(mark.source);
+  }
 
   /** The nearer cap of a source is reached: it is spent to the last drop, not but for a rounding. */
-  function spendAll(source: number): void {
+  private spendAll(source: number): void {
+    const { caps, spent, weeklyCaps, spentInWeek } = this.water;
     const byDay = caps[source] - spent[source];
     const byWeek = weeklyCaps[source] - spentInWeek[source];
     if (byDay <= byWeek) spent[source] = caps[source];
     if (byWeek <= byDay) spentInWeek[source] = weeklyCaps[source];
   }
+}
 
-  /** No pump draws a vessel lower than what counts as dry. */
-  const inletOf = (pump: Pump, vessel: number): number => Math.max(pump.inlet, dry[vessel]);
-
-  function switchPumps(events: WaterEvent[]): void {
-    scenario.pumps.forEach((pump, index) => {
-      if (!tripped[index] && drawn[index].some((vessel) => atOrBelow(vessel, inletOf(pump, vessel)))) {
-        tripped[index] = true;
-        events.push({ kind: 'pump-trip', place: pump.name });
-      } else if (tripped[index] && drawn[index].every((vessel) => atOrAbove(vessel, pump.restart))) {
-        tripped[index] = false;
-        events.push({ kind: 'pump-restart', place: pump.name });
-      }
-    });
-  }
-
-  /** What a source may still give in its day and week, m3. */
-  const rationLeft = (source: number): number =>
-    Math.min(caps[source] - spent[source], weeklyCaps[source] - spentInWeek[source]);
-
-  /** What a float at its level lets in from the sources in turn. */
-  function topUp(net: number): number {
-    const valve = scenario.topUp;
-    if (valve === undefined) return 0;
-    let request = 0;
-    if (near(reservoir, valve.level)) request = Math.min(valve.rate, Math.max(0, -net));
-    else if (volume[reservoir] < valve.level) request = valve.rate;
-    let given = 0;
-    streams.forEach((stream, s) => {
-      if (stream.kind !== 'top-up') return;
-      const source = valve.sources[stream.index];
-      const left = request - given;
-      let from: number;
-      if (caps[stream.index] === 0) from = 0;
-      else if (source.kind === 'rain-tank') from = rain > 0 ? left : Math.min(left, rainIn);
-      else from = rationLeft(stream.index) > 0 ? left : 0;
-      flow[s] = from;
-      given += from;
-      if (source.kind === 'rain-tank') rainSlope -= from;
-    });
-    return given;
-  }
-  let rainIn = 0;
-
-  function settleVessel(index: number, wanted: Wanted, events: WaterEvent[]): void {
-    const vessel = vessels[index];
-    let out = 0;
-    let soft = 0;
-    for (const s of leaving[index]) {
-      const stream = streams[s];
-      if (stream.kind === 'pumped') out += flow[s];
-      else if (stream.kind === 'exchange') soft += flow[s] = vessel.exchange;
-      else if (stream.kind === 'leak') soft += flow[s] = vessel.leak;
-      else if (stream.kind === 'evaporation') soft += flow[s] = wanted.evaporation[index];
-      else if (stream.kind === 'transpiration') soft += flow[s] = wanted.transpiration[stream.index];
-    }
-    let gain = inflow[index] - out;
-    if (index === reservoir) gain += topUp(gain - soft);
-    // A vessel run dry loses no more than it receives.
-    if (atOrBelow(index, dry[index]) && gain - soft < 0) {
-      const share = Math.max(0, gain) / soft;
-      for (const s of leaving[index]) {
-        if (streams[s].kind !== 'pumped' && streams[s].kind !== 'gravity') flow[s] *= share;
-      }
-      soft *= share;
-      if (!parched[index]) events.push({ kind: 'dry', place: vessel.name });
-      parched[index] = true;
-    } else if (parched[index] && !atOrBelow(index, dry[index])) {
-      parched[index] = false;
-      events.push({ kind: 'wet', place: vessel.name });
-    }
-    let net = gain - soft;
-    let given = 0;
-    const drain = vessel.drain;
-    if (drain !== undefined) {
-      given = atOrBelow(index, drain.to) ? Math.min(drain.rate, Math.max(0, net)) : drain.rate;
-      net -= given;
-    }
-    if (net > 0 && atOrAbove(index, full[index])) {
-      given += net;
-      net = 0;
-    }
-    slope[index] = net;
-    for (const s of leaving[index]) {
-      const stream = streams[s];
-      if (stream.kind === 'gravity') {
-        flow[s] = given * gravity[s];
-        inflow[stream.to] += flow[s];
-      } else if (stream.kind === 'overflow') flow[s] = given;
-    }
-  }
-
-  function settle(wanted: Wanted): readonly WaterEvent[] {
-    const events: WaterEvent[] = [];
-    caps = wanted.caps;
-    weeklyCaps = wanted.weeklyCaps;
-    switchPumps(events);
-    flow.fill(0);
-    inflow.fill(0);
-    rainIn = wanted.rain;
-    rainSlope = wanted.rain;
-    streams.forEach((stream, s) => {
-      const line = stream.kind === 'pumped' ? scenario.flows[stream.index] : undefined;
-      if (line?.kind !== 'pumped') return;
-      flow[s] = wanted.pumps[pumpOf[s]] && !tripped[pumpOf[s]] ? line.rate : 0;
-      inflow[stream.to] += flow[s];
-    });
-    // The reservoir last: its top-up answers to all that returns to it.
-    for (const vessel of order) if (vessel !== reservoir) settleVessel(vessel, wanted, events);
-    settleVessel(reservoir, wanted, events);
-    spillSlope = tank !== undefined && rain >= tank.capacity ? Math.max(0, rainSlope) : 0;
-    rainSlope -= spillSlope;
-    mark = nextMark();
-    return events;
-  }
-
-  function nextMark(): Crossing | undefined {
-    let next: Crossing | undefined;
-    const offer = (after: number, vessel: number, level: number): void => {
-      if (after > 0 && (next === undefined || after < next.after)) next = { after, vessel, volume: level };
-    };
-    const levels = (vessel: number, level: number | undefined): void => {
-      if (level === undefined || slope[vessel] === 0 || near(vessel, level)) return;
-      offer((level - volume[vessel]) / slope[vessel], vessel, level);
-    };
-    for (let vessel = 0; vessel < count; vessel++) {
-      levels(vessel, full[vessel]);
-      levels(vessel, dry[vessel]);
-      levels(vessel, vessels[vessel].drain?.to);
-    }
-    levels(reservoir, scenario.topUp?.level);
-    scenario.pumps.forEach((pump, index) => {
-      for (const vessel of drawn[index])
-        levels(vessel, tripped[index] ? pump.restart : inletOf(pump, vessel));
-    });
-    if (tank !== undefined && rainSlope < 0) offer(rain / -rainSlope, -1, 0);
-    if (tank !== undefined && rainSlope > 0 && rain < tank.capacity) {
-      offer((tank.capacity - rain) / rainSlope, -1, tank.capacity);
-    }
-    streams.forEach((stream, s) => {
-      if (stream.kind !== 'top-up' || flow[s] === 0) return;
-      const left = rationLeft(stream.index);
-      if (Number.isFinite(left)) offer(left / flow[s], -2 - stream.index, 0);
-    });
-    return next;
-  }
-
-  return {
-    volume,
-    slope,
-    flow,
-    carried,
-    get rain() {
-      return rain;
-    },
-    get rainSlope() {
-      return rainSlope;
-    },
-    get spilled() {
-      return spilled;
-    },
-    get spillSlope() {
-      return spillSlope;
-    },
-    settle,
-    untilMark: () => mark?.after ?? Infinity,
-    advance(days) {
-      for (let vessel = 0; vessel < count; vessel++) volume[vessel] += slope[vessel] * days;
-      rain += rainSlope * days;
-      spilled += spillSlope * days;
-      streams.forEach((stream, s) => {
-        carried[s] += flow[s] * days;
-        if (stream.kind !== 'top-up') return;
-        spent[stream.index] += flow[s] * days;
-        spentInWeek[stream.index] += flow[s] * days;
-      });
-      // At a mark the level is the mark itself, not the mark and a rounding.
-      if (mark !== undefined && days >= mark.after) {
-        if (mark.vessel >= 0) volume[mark.vessel] = mark.volume;
-        else if (mark.vessel === -1) rain = mark.volume;
-        else spendAll(-2 - mark.vessel);
-      }
-    },
-    newDay(day) {
-      spent.fill(0);
-      if (day % WEEK === 0) spentInWeek.fill(0);
-    },
-    fillRainTank(poured) {
-      const kept = Math.min(poured, (tank?.capacity ?? 0) - rain);
-      rain += kept;
-      spilled += poured - kept;
-      return kept;
-    },
-  };
+/** Opens the water of a model; it moves the water given, or that of the start. */
+export function openHydraulics(model: Model, water: WaterState = startWater(model)): Hydraulics {
+  return new Hydraulics(layWater(model), water);
 }

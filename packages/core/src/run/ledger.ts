@@ -12,13 +12,11 @@ export function concentrationsOf(water: SourceWater): readonly number[] {
 
 /** Book of what jumps: every change of a state outside the integrator goes through here. */
 export interface Ledger {
-  readonly postings: Posting[];
-  readonly events: RunEvent[];
   /** Moves an amount of a state from (+) or to (-) an account. */
   post(account: Account, state: number, amount: number): void;
   /** Moves water (m3) from (+) or to (-) an account; volumes are the caller's. */
   postWater(account: Account, vessel: number, amount: number): void;
-  /** Books a component that is no state against the account alone, such as the base of a dose. */
+  /** Tells the log of something that happened. */
   say(time: number, kind: string, place: string, text: string): void;
   /** Takes a share of everything dissolved and suspended in a vessel out to an account. */
   remove(account: Account, vessel: number, share: number): void;
@@ -26,10 +24,12 @@ export interface Ledger {
   bring(water: SourceWater, vessel: number, volume: number): void;
 }
 
-/** Opens the book over the states of a run. */
-export function openLedger(model: Model, y: Float64Array): Ledger {
-  const postings: Posting[] = [];
-  const events: RunEvent[] = [];
+/** Opens the book over the states of a run; what it books is added to the record. */
+export function openLedger(
+  model: Model,
+  y: Float64Array,
+  { postings, events }: { readonly postings: Posting[]; readonly events: RunEvent[] },
+): Ledger {
   const { states, vessels } = model.layout;
   const book = (
     account: Account,
@@ -45,8 +45,6 @@ export function openLedger(model: Model, y: Float64Array): Ledger {
     book(account, states[state].component, states[state].vessel, amount, state);
   };
   return {
-    postings,
-    events,
     post,
     postWater: (account, vessel, amount) => {
       book(account, 'water', vessel, amount, -1);

@@ -1,7 +1,7 @@
 import type { Model } from '../model/model.js';
 import type { Feed, Ration, SourceWater } from '../scenario/scenario.js';
 
-/** What the keeper has set, changed by actions: rations, switches, caps, waters. */
+/** How the system is operated now, changed by actions: rations, switches, caps, waters. Plain data. */
 export interface Operation {
   readonly ration: Ration[];
   /** Feed given to each cohort is this times the ration. */
@@ -16,7 +16,7 @@ export interface Operation {
   topUpStopped: boolean;
 }
 
-/** The keeper's settings at the start of a run. */
+/** How a system is operated at the start of a run. */
 export function openOperation(model: Model): Operation {
   const { scenario } = model;
   return {

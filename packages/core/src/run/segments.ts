@@ -5,10 +5,10 @@ import type { Model, Regime } from '../model/model.js';
 import { waterComponents } from '../processes/components.js';
 import type { SourceWater, Timer } from '../scenario/scenario.js';
 import type { CropClock } from './crop-clock.js';
-import { type Day, openCoefficients, readDay } from './forcing.js';
+import { type Day, openCoefficients, readWeather } from './forcing.js';
 import type { Hydraulics, WaterEvent } from './hydraulics.js';
 import { concentrationsOf } from './ledger.js';
-import { type Operation, type Offer, offerOf } from './operation.js';
+import { type Operation, offerOf } from './operation.js';
 
 /** Whether a clock is in its on-phase; no clock is always on. On-phases are half-open [on, off). */
 export function within(timer: Timer | undefined, time: number): boolean {
@@ -43,83 +43,85 @@ interface Setting {
 }
 
 /** Sets the forcing of one segment after another. */
-export interface Segments {
-  /** Feed offered to each cohort on this day. */
-  readonly offered: readonly Offer[];
-  /** The morning of a day: its weather, evapotranspiration by the ages of the crops at a time, rations by the stock in y. */
-  morning(weatherOf: number, time: number, y: Float64Array): void;
-  /** Sets the regime of the segment that starts at a time. Returns what the water did. */
-  settle(time: number): readonly WaterEvent[];
-  /** The next instant at which a pump timer or the hours of feeding switch (Infinity: none). */
-  nextSwitch(time: number): number;
-}
-
-/** Opens the forcing of a model over the working parts of a run. */
-export function openSegments({ model, regime, operation, crops, hydraulics, day }: Setting): Segments {
-  const { scenario, layout, streams } = model;
-  const vesselCount = layout.vessels.length;
-  const refresh = openCoefficients(model, regime);
-  const offered: Offer[] = scenario.cohorts.map(() => ({ fed: 0, share: 0 }));
+export class Segments {
+  private readonly refresh: ReturnType<typeof openCoefficients>;
   /** The water that each stream from outside was last set to bring. */
-  const sourceOf: (SourceWater | undefined)[] = streams.map(() => undefined);
-  const aeration = new Float64Array(vesselCount);
-  const inflow = new Float64Array(vesselCount);
-  const evaporation = new Float64Array(vesselCount);
-  const transpiration = new Float64Array(scenario.plantings.length);
-  const open = model.parameters.value('water.open-coefficient');
-  const covered = model.parameters.value('water.covered-coefficient');
+  private readonly sourceOf: (SourceWater | undefined)[];
+  private readonly aeration: Float64Array;
+  private readonly inflow: Float64Array;
+  private readonly open: number;
+  private readonly covered: number;
 
-  function morning(weatherOf: number, time: number, y: Float64Array): void {
-    readDay(model, weatherOf, day);
+  constructor(private readonly setting: Setting) {
+    const { model, regime } = setting;
+    const vesselCount = model.layout.vessels.length;
+    this.refresh = openCoefficients(model, regime);
+    this.sourceOf = model.streams.map(() => undefined);
+    this.aeration = new Float64Array(vesselCount);
+    this.inflow = new Float64Array(vesselCount);
+    this.open = model.parameters.value('water.open-coefficient');
+    this.covered = model.parameters.value('water.covered-coefficient');
+  }
+
+  /** The morning of a day: its weather, evapotranspiration by the ages of the crops at a time, rations by the stock in y. */
+  morning(weatherOf: number, time: number, y: Float64Array): void {
+    const { model, day, crops, operation } = this.setting;
+    const { scenario, layout } = model;
+    readWeather(model, weatherOf, day);
     scenario.vessels.forEach((vessel, index) => {
-      evaporation[index] = day.et0 * (open * vessel.open + covered * vessel.covered);
+      day.evaporation[index] = day.et0 * (this.open * vessel.open + this.covered * vessel.covered);
     });
-    transpiration.fill(0);
+    day.transpiration.fill(0);
     layout.batches.forEach((batch, index) => {
-      transpiration[batch.planting] += day.et0 * crops.coefficient(index, time) * batch.area;
+      day.transpiration[batch.planting] += day.et0 * crops.coefficient(index, time) * batch.area;
     });
     scenario.cohorts.forEach((_, cohort) => {
       const { mass, number } = layout.fish[cohort];
       const { fed, share } = offerOf(operation.ration[cohort], y[mass], y[number]);
-      offered[cohort] = { fed: fed * operation.factor[cohort], share: share * operation.factor[cohort] };
+      day.offered[cohort] = { fed: fed * operation.factor[cohort], share: share * operation.factor[cohort] };
     });
   }
 
-  function settle(time: number): readonly WaterEvent[] {
+  /** Settles the water for the segment that starts at a time and sets its regime. Returns what the water did. */
+  settle(time: number): readonly WaterEvent[] {
+    const { model, operation, hydraulics, day } = this.setting;
     const events = hydraulics.settle({
-      pumps: scenario.pumps.map((pump, index) => operation.pumpOn[index] && within(pump.timer, time)),
-      evaporation,
-      transpiration,
+      pumps: model.scenario.pumps.map(({ timer }, pump) => operation.pumpOn[pump] && within(timer, time)),
+      evaporation: day.evaporation,
+      transpiration: day.transpiration,
       caps: operation.topUpStopped ? operation.caps.map(() => 0) : operation.caps,
       weeklyCaps: operation.weeklyCaps,
       rain: day.rain,
     });
-    regime.time = time;
-    regime.volume.set(hydraulics.volume);
-    regime.slope.set(hydraulics.slope);
-    regime.flow.set(hydraulics.flow);
-    inflow.fill(0);
-    streams.forEach((stream, s) => {
-      if (stream.to >= 0) inflow[stream.to] += hydraulics.flow[s];
-      const water = stream.water === undefined ? undefined : operation.waters.get(stream.water);
-      if (water === undefined || water === sourceOf[s]) return;
-      sourceOf[s] = water;
-      regime.source.set(concentrationsOf(water), s * waterComponents.length);
-    });
-    scenario.vessels.forEach((vessel, index) => {
-      aeration[index] = operation.aerating[index] ? vessel.aeration : 0;
-    });
-    const hour = time + INSTANT - Math.floor(time + INSTANT);
-    const offers = scenario.cohorts.map(({ hours }, cohort) => {
-      if (hours === undefined) return offered[cohort];
-      const times = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
-      return { fed: offered[cohort].fed * times, share: offered[cohort].share * times };
-    });
-    refresh(day, aeration, inflow, offers, operation.feed.map(feedKey));
+    this.enter(time);
     return events;
   }
 
-  function next(time: number): number {
+  /** Sets the regime of the segment that starts at a time, with the water settled. */
+  enter(time: number): void {
+    const { model, regime, operation, hydraulics, day } = this.setting;
+    const { scenario } = model;
+    const { water } = hydraulics;
+    regime.time = time;
+    regime.volume.set(water.volume);
+    regime.slope.set(water.slope);
+    regime.flow.set(water.flow);
+    this.bringWater();
+    scenario.vessels.forEach((vessel, index) => {
+      this.aeration[index] = operation.aerating[index] ? vessel.aeration : 0;
+    });
+    const hour = time + INSTANT - Math.floor(time + INSTANT);
+    const offers = scenario.cohorts.map(({ hours }, cohort) => {
+      if (hours === undefined) return day.offered[cohort];
+      const times = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
+      return { fed: day.offered[cohort].fed * times, share: day.offered[cohort].share * times };
+    });
+    this.refresh(day, this.aeration, this.inflow, offers, operation.feed.map(feedKey));
+  }
+
+  /** The next instant at which a pump timer or the hours of feeding switch (Infinity: none). */
+  nextSwitch(time: number): number {
+    const { scenario } = this.setting.model;
     const today = Math.floor(time + INSTANT);
     let soonest = Infinity;
     for (const pump of scenario.pumps) soonest = Math.min(soonest, nextSwitch(pump.timer, time));
@@ -131,5 +133,17 @@ export function openSegments({ model, regime, operation, crops, hydraulics, day 
     return soonest;
   }
 
-  return { offered, morning, settle, nextSwitch: next };
+  /** Finds what flows into each vessel, and what the streams from outside bring. */
+  private bringWater(): void {
+    const { model, regime, operation } = this.setting;
+    const { inflow, sourceOf } = this;
+    inflow.fill(0);
+    model.streams.forEach(({ to, water: name }, s) => {
+      if (to >= 0) inflow[to] += regime.flow[s];
+      const water = name === undefined ? undefined : operation.waters.get(name);
+      if (water === undefined || water === sourceOf[s]) return;
+      sourceOf[s] = water;
+      regime.source.set(concentrationsOf(water), s * waterComponents.length);
+    });
+  }
 }

@@ -3,14 +3,55 @@ import { waterComponents } from '../processes/components.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import type { SavedState } from '../scenario/scenario.js';
-import type { CropClock } from './crop-clock.js';
-import { conditionsAt, type Day } from './forcing.js';
+import { startControls } from './controls.js';
+import { type CropClock, openCropClock } from './crop-clock.js';
+import { conditionsAt, type Day, openDay } from './forcing.js';
+import { openHydraulics, startWater } from './hydraulics.js';
+import { openLedger } from './ledger.js';
+import { openOperation } from './operation.js';
+import type { RunParts, RunRecord, RunState } from './run-state.js';
 
-/** Fills y with the state at the start, and sets the ages of the crops. */
-export function startState(
+/**
+ * The state of a run at its start, but for what the numerical methods remember.
+ * @param weatherOf the day whose weather it is
+ */
+export function startState(model: Model, weatherOf = 0): Omit<RunState, 'memory'> {
+  const water = startWater(model);
+  const crops = openCropClock(model);
+  const day = openDay(model, weatherOf);
+  return {
+    time: 0,
+    y: startAmounts(model, crops, day, water.volume),
+    x: new Float64Array(model.rows.length),
+    water,
+    operation: openOperation(model),
+    planted: crops.planted,
+    day,
+    controls: startControls(model.scenario),
+    nextAction: 0,
+    nextOutput: 0,
+    marks: 0,
+  };
+}
+
+/** Opens the parts of a run over its state, with nothing left behind yet. */
+export function openParts(model: Model, state: RunState): RunParts {
+  const record: RunRecord = { samples: [], postings: [], events: [] };
+  return {
+    model,
+    state,
+    record,
+    ledger: openLedger(model, state.y, record),
+    crops: openCropClock(model, state.planted),
+    hydraulics: openHydraulics(model, state.water),
+  };
+}
+
+/** The states at the start; sets the ages of the crops. */
+function startAmounts(
   model: Model,
   crops: CropClock,
-  day: Day,
+  day: Pick<Day, 'temperature' | 'air'>,
   volume: ArrayLike<number>,
 ): Float64Array {
   const { scenario, layout, parameters } = model;

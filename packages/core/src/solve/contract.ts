@@ -85,6 +85,16 @@ export interface OutputPlan {
   take(time: number, y: Float64Array, x: Float64Array): void;
 }
 
+/** What an integrator remembers from one segment to the next. Plain data. */
+export interface StepMemory {
+  /** The step that accuracy asks for; undefined: none is known yet. */
+  natural: number | undefined;
+  /** The step that was right at the beginning of the last segment, where the natural one has been too long. */
+  opening: number;
+  /** Whether the natural step was refused at the beginning of the last segment. */
+  refusedBefore: boolean;
+}
+
 /**
  * An integrator bound to one system. `advance` moves y and x in place from `from` to `to`; nothing
  * jumps inside the segment. The step size found is kept for the next segment; `restart` forgets it.
@@ -92,6 +102,8 @@ export interface OutputPlan {
 export interface Integrator {
   readonly name: string;
   readonly work: WorkCounts;
+  /** All that it remembers, changed in place by it and, between segments, by whoever sets it; absent: it remembers nothing. */
+  readonly memory?: StepMemory;
   advance(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): Ending;
   restart(): void;
 }
@@ -102,6 +114,11 @@ export type IntegratorFactory = (
   tolerance: Tolerance,
   options?: { readonly maxSteps?: number; readonly firstStep?: number },
 ) => Integrator;
+
+/** Nothing remembered yet. */
+export function noMemory(): StepMemory {
+  return { natural: undefined, opening: Infinity, refusedBefore: false };
+}
 
 /** Work counts at zero. */
 export function noWork(): WorkCounts {

@@ -1,6 +1,6 @@
 import { Solver } from 'odex';
 import type { Ending, Integrator, IntegratorFactory, RateSystem, OutputPlan, Tolerance } from './contract.js';
-import { noWork } from './contract.js';
+import { noMemory, noWork } from './contract.js';
 import { checkTolerance, worstState } from './step-control.js';
 import { stoichiometryProduct } from './sparse-rows.js';
 import type { SumsOfProducts } from './sums-of-products.js';
@@ -33,6 +33,8 @@ type Piece = 'reached' | 'not-finite' | 'step-too-small' | 'too-many-steps';
 class Explicit implements Integrator {
   readonly name = 'odex';
   readonly work = noWork();
+  /** Of which only the natural step is used. */
+  readonly memory = noMemory();
   private readonly solver: Solver;
   private readonly y: Float64Array;
   private readonly rates: Float64Array;
@@ -41,7 +43,6 @@ class Explicit implements Integrator {
   private readonly moves: SumsOfProducts;
   private time = 0;
   private values: number[] = [];
-  private natural: number | undefined;
   private stepsLeft = 0;
   private failed = -1;
 
@@ -65,7 +66,7 @@ class Explicit implements Integrator {
   }
 
   restart(): void {
-    this.natural = this.options?.firstStep;
+    this.memory.natural = this.options?.firstStep;
   }
 
   advance(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): Ending {
@@ -110,7 +111,7 @@ class Explicit implements Integrator {
   /** One call of odex; `time` and `values` follow each step it accepts. */
   private piece(end: number): Piece {
     const { solver, work } = this;
-    solver.initialStepSize = this.natural ?? end - this.time;
+    solver.initialStepSize = this.memory.natural ?? end - this.time;
     solver.maxSteps = this.stepsLeft;
     if (this.stepsLeft <= 0) return 'too-many-steps';
     try {
@@ -143,7 +144,7 @@ class Explicit implements Integrator {
     this.work.steps++;
     this.stepsLeft--;
     const step = t - before;
-    if (t < end || this.natural === undefined) this.natural = step;
+    if (t < end || this.memory.natural === undefined) this.memory.natural = step;
     return t >= end || step > LEAST_OF_TIME * Math.abs(t);
   }
 

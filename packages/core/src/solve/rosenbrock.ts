@@ -1,4 +1,12 @@
-import type { Ending, Integrator, IntegratorFactory, RateSystem, OutputPlan, Tolerance } from './contract.js';
+import type {
+  Ending,
+  Integrator,
+  IntegratorFactory,
+  OutputPlan,
+  RateSystem,
+  StepMemory,
+  Tolerance,
+} from './contract.js';
 import { noWork } from './contract.js';
 import { checkTolerance, errorNorm, worstState } from './step-control.js';
 import { firstStep } from './step-control.js';
@@ -19,6 +27,7 @@ class Rosenbrock implements Integrator {
   readonly name = 'rosenbrock';
   readonly work = noWork();
   private readonly step: RodasStep;
+  readonly memory: StepMemory;
   private readonly control = new StepControl();
   private readonly gain: Float64Array;
   private readonly sampleY: Float64Array;
@@ -31,6 +40,7 @@ class Rosenbrock implements Integrator {
     makeSolver: LinearSolverFactory,
   ) {
     checkTolerance(tolerance, system.states);
+    this.memory = this.control.memory;
     this.step = new RodasStep(system, this.work, makeSolver);
     this.gain = new Float64Array(system.rates);
     this.sampleY = new Float64Array(system.states);

@@ -1,4 +1,4 @@
-import type { Tolerance } from './contract.js';
+import { noMemory, type Tolerance } from './contract.js';
 
 /** Aim below the tolerance, so that few steps are refused. */
 const SAFETY = 0.9;
@@ -18,21 +18,26 @@ const LAST_SEGMENT = 1.05;
  * `natural` is the step that accuracy asks for; what is taken may be shorter to land on the end.
  */
 export class StepControl {
-  natural: number | undefined;
+  readonly memory = noMemory();
   /** The step to try after one refused. */
   retry = 0;
   private lastStep = 0;
   private lastError = 0;
   private refused = false;
-  /** The step that was right at the beginning of the last segment, where the natural one has been too long. */
-  private opening = Infinity;
   private opens = true;
-  private refusedBefore = false;
+
+  get natural(): number | undefined {
+    return this.memory.natural;
+  }
+
+  set natural(step: number | undefined) {
+    this.memory.natural = step;
+  }
 
   /** Forgets all steps: what follows has nothing to do with what went before. */
   restart(natural: number | undefined): void {
     this.natural = natural;
-    this.opening = Infinity;
+    this.memory.opening = Infinity;
   }
 
   /**
@@ -43,7 +48,7 @@ export class StepControl {
     this.lastStep = 0;
     this.refused = false;
     this.opens = true;
-    if (this.natural !== undefined) this.natural = Math.min(this.natural, this.opening);
+    if (this.natural !== undefined) this.natural = Math.min(this.natural, this.memory.opening);
   }
 
   /** The step to take now: the natural one, or what reaches the end without leaving a sliver. */
@@ -72,9 +77,9 @@ export class StepControl {
   /** Two beginnings in a row at which the natural step was refused are a habit; a longer step ends it. */
   private learnOpening(step: number, next: number): void {
     const cutShort = !this.refused && this.natural !== undefined && step < this.natural;
-    const habit = this.opening < Infinity || (this.refused && this.refusedBefore);
-    if (habit) this.opening = cutShort ? Math.max(next, this.opening) : next;
-    this.refusedBefore = this.refused;
+    const habit = this.memory.opening < Infinity || (this.refused && this.memory.refusedBefore);
+    if (habit) this.memory.opening = cutShort ? Math.max(next, this.memory.opening) : next;
+    this.memory.refusedBefore = this.refused;
     this.opens = false;
   }
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { createRandom } from '../../../../packages/core/src/base/random.js';
+import { createRandom, nextRandom, seedRandom } from '../../../../packages/core/src/base/random.js';
 
 const take = (seed: number, count: number): number[] => {
   const random = createRandom(seed);
@@ -10,6 +10,15 @@ it('repeats itself for a seed and differs between seeds', () => {
   expect(take(42, 5)).toEqual(take(42, 5));
   expect(take(42, 5)).not.toEqual(take(43, 5));
   expect(take(2 ** 32, 5)).not.toEqual(take(0, 5));
+});
+
+it('goes on from a copy of where it stands to the same numbers', () => {
+  const state = seedRandom(42);
+  const begun = [nextRandom(state), nextRandom(state)];
+  const copy = structuredClone(state);
+  const rest = [nextRandom(state), nextRandom(state)];
+  expect([nextRandom(copy), nextRandom(copy)]).toEqual(rest);
+  expect([...begun, ...rest]).toEqual(take(42, 4));
 });
 
 it('is spread evenly over [0, 1)', () => {

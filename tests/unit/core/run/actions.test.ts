@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { actionOrder } from '../../../../packages/core/src/scenario/action-kinds.js';
+import {
+  type ActionOf,
+  actionOrder,
+  isSetting,
+} from '../../../../packages/core/src/scenario/action-kinds.js';
 import type { TimedAction, Action } from '../../../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../../../packages/core/src/run/run.js';
 import { amountOf, doneRun, lastOf } from '../../../support/run-of.js';
@@ -93,6 +97,46 @@ describe('actions of one instant', () => {
     const thirty: Action = { kind: 'harvest-fish', cohort: 'fish', share: 0, number: 30 };
     expect(after([half, thirty]).amount('fish-number', 'fish')).toBeCloseTo(20, 10);
     expect(after([thirty, half]).amount('fish-number', 'fish')).toBeCloseTo(35, 10);
+  });
+});
+
+/** One of each kind: a kind that is not here is no program. */
+const oneOfEach: { readonly [Kind in Action['kind']]: ActionOf<Kind> } = {
+  'lose-fish': { kind: 'lose-fish', cohort: 'fish', share: 0.1 },
+  'harvest-fish': { kind: 'harvest-fish', cohort: 'fish', share: 0.1 },
+  grade: { kind: 'grade', cohort: 'fish', share: 0.1, relativeMass: 1, to: 'small' },
+  'harvest-crop': { kind: 'harvest-crop', planting: 'lettuce', replant: false },
+  'leave-empty': { kind: 'leave-empty', planting: 'lettuce' },
+  'drain-solids': { kind: 'drain-solids', vessel: 'sump', share: 0.5, water: 0.01 },
+  clean: { kind: 'clean', vessel: 'sump', biofilm: 0.1, solids: 0.1 },
+  medicate: { kind: 'medicate', vessel: 'sump', kills: 0.1 },
+  'change-water': { kind: 'change-water', vessel: 'sump', share: 0.1, water: 'mains' },
+  'cart-water': { kind: 'cart-water', volume: 0.01, into: 'reservoir', water: 'mains' },
+  dose,
+  stock,
+  plant,
+  'source-water': { kind: 'source-water', water: 'mains', to: sourceWater('mains', { chloride: 5 }) },
+  'top-up': { kind: 'top-up', stopped: true },
+  feed: { kind: 'feed', cohort: 'fish', factor: 2 },
+  aeration: { kind: 'aeration', vessel: 'sump', running: false },
+  pump: { kind: 'pump', pump: 'main', running: false },
+};
+
+describe('an action of each kind', () => {
+  const each = Object.values(oneOfEach);
+
+  it('is done and logged once, in the order of the table, however they are written', () => {
+    const { run } = after([...each].reverse());
+    expect(run.events.filter(({ time }) => time === 0).map(({ kind }) => kind)).toEqual(actionOrder);
+  });
+
+  it('either leaves a setting, and moves nothing, or is done at its moment', () => {
+    const moves = (action: Action): number => after([action]).run.postings.length;
+    const still = each.filter((action) => moves(action) === 0).map(({ kind }) => kind);
+    // A full sump takes no water, and a planted bed no plants.
+    const nothingToDo = ['cart-water', 'plant'];
+    const settings = each.filter(isSetting).map(({ kind }) => kind);
+    expect(still.sort()).toEqual([...nothingToDo, ...settings].sort());
   });
 });
 

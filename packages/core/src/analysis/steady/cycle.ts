@@ -6,10 +6,9 @@ import { openRates } from '../../model/rates.js';
 import { waterComponents } from '../../processes/components.js';
 import type { Conditions } from '../../processes/process.js';
 import { type CropClock, type CropStand, openCropClock } from '../../run/crop-clock.js';
-import { conditionsAt, type Day, readDay } from '../../run/forcing.js';
-import { type Hydraulics, openHydraulics } from '../../run/hydraulics.js';
-import { openSegments } from '../../run/segments.js';
-import { openOperation } from '../../run/operation.js';
+import { conditionsAt } from '../../run/forcing.js';
+import { openHydraulics, type WaterState } from '../../run/hydraulics.js';
+import { Segments } from '../../run/segments.js';
 import { startState } from '../../run/start.js';
 import type { Scenario } from '../../scenario/scenario.js';
 import type { RateSystem } from '../../solve/contract.js';
@@ -148,9 +147,9 @@ function isConstant(segments: readonly CycleSegment[]): boolean {
   );
 }
 
-function neverSettles(model: Model, hydraulics: Hydraulics, before: Float64Array, days: number): InputError {
+function neverSettles(model: Model, water: WaterState, before: Float64Array, days: number): InputError {
   const faults = model.layout.vessels
-    .map((name, vessel) => ({ name, change: (hydraulics.volume[vessel] - before[vessel]) / days }))
+    .map((name, vessel) => ({ name, change: (water.volume[vessel] - before[vessel]) / days }))
     .filter(({ change }, vessel) => Math.abs(change) > SAME * model.scenario.vessels[vessel].volume);
   const litres = (volume: number): string => `${Number((volume * 1000).toPrecision(3))} L/d`;
   return new InputError([
@@ -182,18 +181,9 @@ function chatters(): InputError {
 export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | 'as-at-start'): Cycle {
   const { scenario, layout } = model;
   const { system, regime } = openRates(model);
-  const hydraulics = openHydraulics(model);
-  const operation = openOperation(model);
-  const clock = openCropClock(model);
-  const vesselCount = layout.vessels.length;
-  const day: Day = {
-    temperature: new Float64Array(vesselCount),
-    air: new Float64Array(vesselCount),
-    et0: 0,
-    rain: 0,
-  };
-  readDay(model, weatherDay, day);
-  const start = startState(model, clock, day, hydraulics.volume);
+  const { y: start, water, operation, day, planted } = startState(model, weatherDay);
+  const hydraulics = openHydraulics(model, water);
+  const clock = openCropClock(model, planted);
   if (cropsAre === 'mean') {
     layout.batches.forEach((batch, index) => {
       if (Number.isNaN(clock.planted[index])) return;
@@ -204,13 +194,13 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
     });
   }
   const crops = cropsAre === 'mean' ? meanClock(model, clock) : clock;
-  const filled = Float64Array.from(hydraulics.volume);
-  const segments = openSegments({ model, regime, operation, crops, hydraulics, day });
+  const filled = Float64Array.from(water.volume);
+  const segments = new Segments({ model, regime, operation, crops, hydraulics, day });
   segments.morning(weatherDay, 0, start);
   const period = cyclePeriod(scenario);
   const events = new Map<string, { kind: string; place: string }>();
   const fed = Float64Array.from(
-    segments.offered,
+    day.offered,
     (offer, cohort) => offer.fed + offer.share * start[layout.fish[cohort].mass],
   );
 
@@ -227,12 +217,12 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
       made.push({
         from: time - first,
         to: to - first,
-        volume: Float64Array.from(hydraulics.volume),
-        slope: Float64Array.from(hydraulics.slope),
-        flow: Float64Array.from(hydraulics.flow),
+        volume: Float64Array.from(water.volume),
+        slope: Float64Array.from(water.slope),
+        flow: Float64Array.from(water.flow),
         coefficients: regime.coefficients.map((values) => values.slice()),
         fed,
-        rain: hydraulics.rain,
+        rain: water.rain,
       });
       if (made.length > CHATTER) throw chatters();
       hydraulics.advance(mark < jump ? hydraulics.untilMark() : to - time);
@@ -245,20 +235,19 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
     return made;
   }
 
-  let before = Float64Array.from(hydraulics.volume);
+  let before = Float64Array.from(water.volume);
   for (let first = 0; first < LONGEST; first += period) {
-    before = Float64Array.from(hydraulics.volume);
-    const rain = hydraulics.rain;
+    before = Float64Array.from(water.volume);
+    const rain = water.rain;
     const made = pass(first);
     const again =
       before.every(
-        (volume, vessel) =>
-          Math.abs(hydraulics.volume[vessel] - volume) <= SAME * scenario.vessels[vessel].volume,
-      ) && Math.abs(hydraulics.rain - rain) <= SAME * (scenario.rainTank?.capacity ?? 1);
+        (volume, vessel) => Math.abs(water.volume[vessel] - volume) <= SAME * scenario.vessels[vessel].volume,
+      ) && Math.abs(water.rain - rain) <= SAME * (scenario.rainTank?.capacity ?? 1);
     if (!again) continue;
     const constant = isConstant(made);
     // Concentrations at the start stay what they are; amounts follow the volumes of the cycle.
-    for (let vessel = 0; vessel < vesselCount; vessel++) {
+    for (let vessel = 0; vessel < layout.vessels.length; vessel++) {
       for (const component of waterComponents) {
         start[waterState(vessel, component)] *= made[0].volume[vessel] / filled[vessel];
       }
@@ -269,10 +258,12 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
       period,
       constant,
       start,
-      segments: constant ? [{ ...made[0], to: period, slope: new Float64Array(vesselCount) }] : made,
+      segments: constant
+        ? [{ ...made[0], to: period, slope: new Float64Array(layout.vessels.length) }]
+        : made,
       temperature: Float64Array.from(day.temperature),
       events: [...events.values()],
     };
   }
-  throw neverSettles(model, hydraulics, before, period);
+  throw neverSettles(model, water, before, period);
 }
