@@ -8,14 +8,13 @@ import {
   type Planting,
   type Run,
   type Scenario,
-  type ScenarioReading,
   type Vessel,
 } from '@leat/core';
 import type { DrawnFlow, DrawnVessel, LevelMark } from '@leat/view/pictures';
 import { day, plain, shown } from '@leat/view/text';
 import { accountOf } from '../commands/shared/account-of.js';
 import { openScenario, type ScenarioOptions } from '../commands/shared/referenced-files.js';
-import { simulated } from '../commands/shared/simulated.js';
+import { simulated, type SimulatedRun } from '../commands/shared/simulated.js';
 import type { SavedEnsemble } from '../files/saved-ensemble.js';
 import { FileError, textOf } from '../files/read.js';
 import { savedRun } from '../files/saved-run.js';
@@ -108,10 +107,10 @@ function factsOf({ days, startDate, vessels, cohorts, plantings, actions, rules 
 /** What a report tells of a scenario and its run beyond what a saved document holds. */
 function systemSummary(
   text: string,
-  { scenario, notes }: ScenarioReading,
-  run: Run,
+  { run, notes }: SimulatedRun,
   changes: readonly string[],
 ): SystemSummary {
+  const { scenario } = run.model;
   const { note, startDate, vessels } = scenario;
   const question = questionOf(text);
   return {
@@ -125,7 +124,7 @@ function systemSummary(
     levels: levelsOf(scenario),
     nitrogen: fatesOver(run, 'nitrogen', timesDrawn),
     paths: nitrogenPaths(run),
-    assumed: [...notes, ...run.model.parameters.warnings],
+    assumed: notes,
     run,
   };
 }
@@ -159,8 +158,8 @@ export async function gather(
     return { letter, file, ...saved };
   }
   const reading = openScenario(file, options);
-  const run = await simulated(reading, {}, streams);
-  const { parameters } = run.model;
+  const simulation = await simulated(reading, {}, streams);
+  const { run, used } = simulation;
   const account = accountOf(run);
   return {
     letter,
@@ -169,8 +168,8 @@ export async function gather(
     budgets: budgetsOf(run),
     events: run.events,
     manifest: manifestOf(run),
-    system: systemSummary(text, reading, run, changes),
-    sources: bibliography([...reading.used, ...parameters.used()], parameters),
+    system: systemSummary(text, simulation, changes),
+    sources: bibliography(used(), run.model.parameters),
   };
 }
 

@@ -3,6 +3,7 @@ import { InputError } from '../base/faults.js';
 import { createParameters, type Parameters } from '../library/parameters.js';
 import type { WaterLog } from '../log/water-log.js';
 import { compileModel } from '../model/compile.js';
+import { openModel } from '../model/open-model.js';
 import { simulate } from '../run/driver.js';
 import type { Run } from '../run/run.js';
 import { trueValue } from '../run/test-kit.js';
@@ -155,10 +156,9 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     ]);
   }
   const forcing = logForcing(log, scenario, until, request.unloggedFeed ?? 'last');
-  const parameters = createParameters(scenario.overrides);
-  const model = compileModel(forcing.over(scenario), parameters);
-  const { parameters: read } = simulate(model, { tolerance }).model;
-  const used = [...base.used, ...read.used()];
+  const opened = openModel({ ...base, scenario: forcing.over(scenario) });
+  const { parameters } = simulate(opened.model, { tolerance }).model;
+  const used = opened.used();
   const names = request.free.length > 0 ? request.free : defaultFree(scenario, parameters, used);
   const free = request.numbers ?? readFree(names, scenario, parameters);
   const unread = free.filter(({ kind, name }) => kind === 'number' && !used.includes(name));

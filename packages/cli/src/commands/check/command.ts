@@ -1,4 +1,4 @@
-import { auditOf, compileModel, createParameters, processTable } from '@leat/core';
+import { auditOf, openModel, processTable } from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
@@ -19,10 +19,10 @@ export interface CheckOptions extends ScenarioOptions {
  * `--table` it prints the stoichiometric table instead, with `--resolved` the file with all it includes.
  */
 export function checkCommand(file: string, options: CheckOptions, streams: Streams): ExitCode {
-  const { scenario, resolved, notes } = openScenario(file, options);
-  const parameters = createParameters(scenario.overrides);
-  for (const warning of [...notes, ...parameters.warnings]) streams.note(`${warning}\n`);
-  const model = compileModel(scenario, parameters);
+  const reading = openScenario(file, options);
+  const { scenario, resolved } = reading;
+  const { model, notes } = openModel(reading);
+  for (const note of notes) streams.note(`${note}\n`);
   const table = processTable(model);
   const parts: string[] = [];
   if (options.resolved === true) parts.push(`${resolvedLines(resolved).join('\n')}\n`);

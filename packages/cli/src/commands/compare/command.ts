@@ -28,7 +28,7 @@ async function accountFrom(
 ): Promise<Pick<SavedRun, 'account' | 'budgets'>> {
   const saved = savedRun(file, textOf(file));
   if (saved === undefined) {
-    const run = await simulated(openScenario(file, options), {}, streams);
+    const { run } = await simulated(openScenario(file, options), {}, streams);
     return { account: accountOf(run), budgets: budgetsOf(run) };
   }
   if (

@@ -27,12 +27,12 @@ export const outlineJob: Job<
       run: (questions) => {
         const where = { measures: '--of', conditions: '--keep' };
         const basis = basisOf(opened, questions, { where, ...(tolerance !== undefined && { tolerance }) });
-        const { outcome, model } = basis.run;
+        const { outcome } = basis.run;
         const broken =
           outcome.kind === 'done'
             ? []
             : [`the run with the numbers as they stand breaks off on day ${outcome.time}: ${outcome.kind}`];
-        const notes = [...opened.reading.notes, ...model.parameters.warnings, ...broken];
+        const notes = [...basis.notes, ...broken];
         return { outline: outlineOf(basis), keys: keySeries(basis.run), notes };
       },
     };

@@ -36,15 +36,14 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
   const reading = openScenario(file, options);
-  const run = await simulated(reading, options, streams);
-  const { parameters } = run.model;
+  const { run, used } = await simulated(reading, options, streams);
   const results: RunResults = {
     run,
     series: allSeries(run),
     budgets: budgetsOf(run),
     limits: limitsOf(run),
     manifest: manifestOf(run),
-    sources: bibliography([...reading.used, ...parameters.used()], parameters),
+    sources: bibliography(used(), run.model.parameters),
   };
   if (options.csv !== undefined) {
     writeAtomic(

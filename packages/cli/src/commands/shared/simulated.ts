@@ -1,4 +1,4 @@
-import { compileModel, createParameters, simulate, type Run, type ScenarioReading } from '@leat/core';
+import { openModel, simulate, type OpenModel, type Run, type ScenarioReading } from '@leat/core';
 import { noProgress, openProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
 
@@ -9,25 +9,29 @@ export interface SimulatedOptions {
   readonly quiet?: boolean;
 }
 
+/** A run, what was assumed for it, and the numbers it used. */
+export interface SimulatedRun extends Pick<OpenModel, 'notes' | 'used'> {
+  readonly run: Run;
+}
+
 /** Compiles and simulates what was read, with what was assumed, warnings and progress on the notes. */
 export async function simulated(
-  { scenario, notes }: ScenarioReading,
+  reading: ScenarioReading,
   options: SimulatedOptions,
   streams: Streams,
-): Promise<Run> {
-  const parameters = createParameters(scenario.overrides);
-  if (options.quiet !== true)
-    for (const note of [...notes, ...parameters.warnings]) streams.note(`${note}\n`);
-  const model = compileModel(scenario, parameters);
-  const progress = options.quiet === true ? noProgress : await openProgress(scenario.days);
+): Promise<SimulatedRun> {
+  const { model, notes, used } = openModel(reading);
+  if (options.quiet !== true) for (const note of notes) streams.note(`${note}\n`);
+  const progress = options.quiet === true ? noProgress : await openProgress(reading.scenario.days);
   try {
-    return simulate(model, {
+    const run = simulate(model, {
       ...(options.integrator === undefined ? {} : { integrator: options.integrator }),
       ...(options.tolerance === undefined ? {} : { tolerance: options.tolerance }),
       onDay: (day) => {
         progress.day(day);
       },
     });
+    return { run, notes, used };
   } finally {
     progress.end();
   }

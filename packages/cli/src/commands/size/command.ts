@@ -1,11 +1,10 @@
 import {
-  compileModel,
   conditionOf,
-  createParameters,
   findSize,
   handbookOf,
   InputError,
   judgeRun,
+  openModel,
   simulate,
   sizeReasons,
   surfacesVaried,
@@ -39,12 +38,8 @@ export interface SizeCommandOptions extends ScenarioOptions, DrawsOptions {
 
 /** The system at one value; closure of the rows is checked at draws only where asked. */
 function modelAt(texts: ReferencedFiles, varied: Varied, value: number, closureDraws?: number): Model {
-  const { scenario } = openAt(texts, [{ varied, value }]).reading;
-  return compileModel(
-    scenario,
-    createParameters(scenario.overrides),
-    closureDraws === undefined ? {} : { closureDraws },
-  );
+  const { reading } = openAt(texts, [{ varied, value }]);
+  return openModel(reading, closureDraws === undefined ? {} : { closureDraws }).model;
 }
 
 /** How a search ended, for the exit code: an answer, no answer in the range, or no run that came to its end. */

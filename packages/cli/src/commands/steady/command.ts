@@ -1,11 +1,10 @@
 import {
   allSeries,
-  compileModel,
-  createParameters,
   dayOn,
   limitsOf,
   manifestOf,
   NoSteadyStateError,
+  openModel,
   steadyState,
 } from '@leat/core';
 import { cautions } from '@leat/view/text';
@@ -27,11 +26,11 @@ export interface SteadyCommandOptions extends ScenarioOptions {
 
 /** `leat steady FILE`: the state that lasts, what was held for it, its time constants and the limits it passes. */
 export function steadyCommand(file: string, options: SteadyCommandOptions, streams: Streams): ExitCode {
-  const { scenario, notes } = openScenario(file, options);
+  const reading = openScenario(file, options);
+  const { scenario } = reading;
   const day = options.on === undefined ? 0 : dayOn(options.on, scenario, '--on');
-  const parameters = createParameters(scenario.overrides);
-  for (const note of [...notes, ...parameters.warnings]) streams.note(`${note}\n`);
-  const model = compileModel(scenario, parameters);
+  const { model, notes } = openModel(reading);
+  for (const note of notes) streams.note(`${note}\n`);
   try {
     const state = steadyState(model, { day, crops: options.crops, hold: options.hold });
     const series = allSeries(state.course);

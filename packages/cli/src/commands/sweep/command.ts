@@ -1,4 +1,4 @@
-import { compileModel, conditionOf, createParameters, measureOf, sweepGrid } from '@leat/core';
+import { conditionOf, measureOf, openModel, sweepGrid } from '@leat/core';
 import type { Sweep } from '@leat/view/text';
 import { readAll } from '../shared/vary.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
@@ -32,10 +32,9 @@ async function sweep(file: string, options: SweepOptions, streams: Streams): Pro
   const { notes } = openTexts(texts).reading;
   const lists = varyLists(options.vary, texts);
   const first = lists.map(({ varied, values }) => ({ varied, value: values[0] }));
-  const { scenario } = openAt(texts, first).reading;
-  const parameters = createParameters(scenario.overrides);
+  const { model } = openModel(openAt(texts, first).reading);
+  const { scenario, parameters } = model;
   for (const note of [...notes, ...parameters.warnings]) streams.note(`${note}\n`);
-  const model = compileModel(scenario, parameters);
   const measures = readAll(options.of, (text) => measureOf(text, model, '--of'));
   const conditions = readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
   const grid = sweepGrid(lists.map(({ values }) => values));

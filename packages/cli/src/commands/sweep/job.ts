@@ -1,9 +1,8 @@
 import {
-  compileModel,
   conditionOf,
-  createParameters,
   InputError,
   measureOf,
+  openModel,
   simulate,
   sweepPoint,
   type SweepPoint,
@@ -25,11 +24,11 @@ export const sweepJob: Job<SweepShared, readonly number[], SweepPoint> = {
   open: ({ texts, varied, of, keep }) => ({
     run(values) {
       try {
-        const { scenario } = openAt(
+        const { reading } = openAt(
           texts,
           varied.map((each, i) => ({ varied: each, value: values[i] })),
-        ).reading;
-        const model = compileModel(scenario, createParameters(scenario.overrides), { closureDraws: 0 });
+        );
+        const { model } = openModel(reading, { closureDraws: 0 });
         const measures = of.map((text) => measureOf(text, model, '--of'));
         const conditions = keep.map((text) => conditionOf(text, model, '--keep'));
         return sweepPoint(simulate(model), measures, conditions);

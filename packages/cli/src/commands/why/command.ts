@@ -55,7 +55,7 @@ export async function whyCommand(
   const days = daysOf(options);
   const readings = files.map((file) => openScenario(file, options));
   const runs: Run[] = [];
-  for (const reading of readings) runs.push(await simulated(reading, {}, streams));
+  for (const reading of readings) runs.push((await simulated(reading, {}, streams)).run);
   const end = Math.min(...runs.map(lastOf));
   const from: Moment = { run: runs[0], day: days[0] ?? end };
   const to: Moment = { run: runs[runs.length - 1], day: days[1] ?? end };

@@ -1,6 +1,5 @@
-import { createParameters } from '../../library/parameters.js';
 import type { TableRow } from '../../library/table-row.js';
-import { compileModel } from '../../model/compile.js';
+import { openModel } from '../../model/open-model.js';
 import type { Limit } from '../../result/limit-check.js';
 import { limitNames, limitsOf } from '../../result/limits.js';
 import { contentHash, scenarioHash, version } from '../../result/record.js';
@@ -39,6 +38,8 @@ export interface Outline {
 /** What draws are made around: a system run once with the numbers of the tables as they stand. */
 export interface Basis extends Outline {
   readonly run: Run;
+  /** What was assumed in the reading, and what is unusual about the numbers given: one line each. */
+  readonly notes: readonly string[];
   readonly measures: readonly Measure[];
   readonly conditions: readonly Condition[];
 }
@@ -83,9 +84,8 @@ export function basisOf(
   questions: Questions,
   options: { readonly tolerance?: number; readonly where?: { measures?: string; conditions?: string } } = {},
 ): Basis {
-  const { scenario, resolved, used } = open.reading;
-  const parameters = createParameters(scenario.overrides);
-  const model = compileModel(scenario, parameters);
+  const { scenario, resolved } = open.reading;
+  const { model, notes, used } = openModel(open.reading);
   const { where = {}, ...simulation } = options;
   const measures = questions.measures.map((text) => measureOf(text, model, where.measures));
   const conditions = questions.conditions.map((text) => conditionOf(text, model, where.conditions));
@@ -93,13 +93,14 @@ export function basisOf(
   const series = allSeries(run);
   limitsOf(run, series);
   evaluateAll(run, { measures, conditions });
-  const rows = [...new Set([...used, ...parameters.used()])]
+  const rows = [...used()]
     .sort()
-    .map((id) => parameters.row(id))
+    .map((id) => model.parameters.row(id))
     .filter(({ distribution }) => distribution !== 'fixed');
   return {
     title: scenario.title,
     run,
+    notes,
     measures,
     conditions,
     rows,
