@@ -1,6 +1,7 @@
 import { group, median } from 'd3-array';
 import { EigenvalueDecomposition, inverse, Matrix } from 'ml-matrix';
 import { dateAfter } from '../base/calendar.js';
+import { deviate95 } from '../base/normal.js';
 import type { Measurable } from '../scenario/scenario.js';
 import { type FitProblem, type Sought, soughtOf } from './fit-problem.js';
 import { type Free, valueAt } from './free-parameter.js';
@@ -156,9 +157,6 @@ const asOne = 0.95;
 
 /** Residuals beyond this many spreads count as spoilt. */
 const spoiltBeyond = 5;
-
-/** 95 % point of the standard normal. */
-const deviate95 = 1.6448536269514722;
 
 const testable: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen'];
 

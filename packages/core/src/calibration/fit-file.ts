@@ -2,7 +2,7 @@ import * as z from 'zod';
 import type { RankCorrelation } from '../analysis/uncertainty/correlate.js';
 import { InputError } from '../base/faults.js';
 import { formProblem } from '../base/form-problem.js';
-import { normalQuantile } from '../base/normal.js';
+import { deviate95 } from '../base/normal.js';
 import type { WaterLog } from '../log/water-log.js';
 import { scenarioHash } from '../result/record.js';
 import type { Setting } from '../scenario/file/set-value.js';
@@ -139,7 +139,7 @@ const header = ['id', 'value', 'unit', 'low', 'high', 'distribution', 'condition
 /** Deviates from the middle to the ends of a range that has the spread of a standard normal. */
 const ends = {
   /** 5 % and 95 %, as the tables have it. */
-  soft: normalQuantile(0.95),
+  soft: deviate95,
   /** The ends of a triangle with standard deviation 1. */
   hard: Math.sqrt(6),
 };

@@ -1,4 +1,4 @@
-import { normalCdf, normalQuantile } from '../base/normal.js';
+import { deviate95, normalCdf } from '../base/normal.js';
 import { quantile } from '../library/distributions.js';
 import type { TableRow } from '../library/table-row.js';
 
@@ -11,7 +11,7 @@ export type Prior = Pick<TableRow, 'value' | 'low' | 'high' | 'distribution'>;
  */
 export function valueAt(prior: Prior, deviate: number): number {
   const side = deviate < 0 ? prior.low : prior.high;
-  const turns = Math.abs(deviate) / normalQuantile(0.95);
+  const turns = Math.abs(deviate) / deviate95;
   switch (prior.distribution) {
     // As `quantile`, without the way through a share, which has no room left beyond 8 deviates.
     case 'normal':

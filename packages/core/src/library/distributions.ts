@@ -1,8 +1,5 @@
-import { normalQuantile } from '../base/normal.js';
+import { deviate95, normalQuantile } from '../base/normal.js';
 import type { TableRow } from './table-row.js';
-
-/** Deviate at 95 %: low..high spans 90 %. */
-const deviate95 = normalQuantile(0.95);
 
 type Spread = Pick<TableRow, 'value' | 'low' | 'high' | 'distribution'>;
 

@@ -1,26 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { draw } from '../../../../packages/core/src/library/distributions.js';
-import { normalQuantile } from '../../../../packages/core/src/base/normal.js';
 import { quantile } from '../../../../packages/core/src/library/distributions.js';
 import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
-
-describe('normalQuantile', () => {
-  it.each([
-    [0.5, 0],
-    [0.95, 1.6448536269514722],
-    [0.975, 1.959963984540054],
-    [0.01, -2.3263478740408408],
-    [0.001, -3.090232306167813],
-    [0.999999, 4.753424308822899],
-  ])('at %d is %d', (u, z) => {
-    expect(Math.abs(normalQuantile(u) - z)).toBeLessThan(2e-9 * Math.max(1, Math.abs(z)));
-  });
-
-  it('is infinite at the ends', () => {
-    expect(normalQuantile(0)).toBe(-Infinity);
-    expect(normalQuantile(1)).toBe(Infinity);
-  });
-});
 
 describe('quantile', () => {
   const spread = { value: 2, low: 1, high: 5 };

@@ -1,8 +1,7 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { InputError, type Fault } from '../../base/faults.js';
-import { normalQuantile } from '../../base/normal.js';
 import { nearest } from '../../base/nearest.js';
-import { normalProbability } from '../../base/normal.js';
+import { normalCdf, normalQuantile } from '../../base/normal.js';
 
 /** A rank correlation (Spearman's) stated between two numbers of the tables. */
 export interface RankCorrelation {
@@ -75,7 +74,7 @@ export function correlate(
         (sum, each, column) => (column > row ? sum : sum + lower.get(row, column) * each),
         0,
       );
-      out[place] = normalProbability(mixed);
+      out[place] = normalCdf(mixed);
     });
     return out;
   };

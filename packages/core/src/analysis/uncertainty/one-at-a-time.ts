@@ -1,5 +1,5 @@
 import { deviation, mean } from 'd3-array';
-import { normalProbability, normalQuantile } from '../../base/normal.js';
+import { deviate95, normalCdf } from '../../base/normal.js';
 import { createRandom } from '../../base/random.js';
 import type { TableRow } from '../../library/table-row.js';
 
@@ -96,9 +96,6 @@ export function fewOf(
     .map(({ input }) => input);
 }
 
-/** Deviate at 95 %: low..high spans 90 %. */
-const deviate95 = normalQuantile(0.95);
-
 /** What decides how the number of a row is drawn. */
 export type Spread = Pick<TableRow, 'value' | 'low' | 'high' | 'distribution'>;
 
@@ -123,11 +120,9 @@ export function shareBelow(row: Spread, x: number): number {
     case 'triangular':
       return triangular(row, x);
     case 'normal':
-      return normalProbability(((x - value) / (x < value ? value - low : high - value)) * deviate95);
+      return normalCdf(((x - value) / (x < value ? value - low : high - value)) * deviate95);
     case 'lognormal':
-      return normalProbability(
-        (Math.log(x / value) / Math.log(x < value ? value / low : high / value)) * deviate95,
-      );
+      return normalCdf((Math.log(x / value) / Math.log(x < value ? value / low : high / value)) * deviate95);
   }
 }
 
