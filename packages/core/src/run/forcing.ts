@@ -38,12 +38,12 @@ export function openDay(model: Model, weatherOf: number): Day {
     transpiration: new Float64Array(plantings.length),
     offered: cohorts.map(() => nothing),
   };
-  readWeather(model, weatherOf, day);
+  setWeather(model, weatherOf, day);
   return day;
 }
 
-/** Reads the weather of a day. */
-export function readWeather(model: Model, day: number, into: Day): void {
+/** Sets the weather of a day. */
+export function setWeather(model: Model, day: number, into: Day): void {
   const { scenario } = model;
   const month = monthOf(scenario.startDate, day);
   const on = (value: DailyValue): number => valueInMonth(value, month, day);

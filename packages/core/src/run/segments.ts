@@ -5,7 +5,7 @@ import type { Model, Regime } from '../model/model.js';
 import { waterComponents } from '../processes/components.js';
 import type { SourceWater, Timer } from '../scenario/scenario.js';
 import type { CropClock } from './crop-clock.js';
-import { type Day, openCoefficients, readWeather } from './forcing.js';
+import { type Day, openCoefficients, setWeather } from './forcing.js';
 import type { Hydraulics, WaterEvent } from './hydraulics.js';
 import { concentrationsOf } from './ledger.js';
 import { type Operation, offerOf } from './operation.js';
@@ -67,7 +67,7 @@ export class Segments {
   morning(weatherOf: number, time: number, y: Float64Array): void {
     const { model, day, crops, operation } = this.setting;
     const { scenario, layout } = model;
-    readWeather(model, weatherOf, day);
+    setWeather(model, weatherOf, day);
     scenario.vessels.forEach((vessel, index) => {
       day.evaporation[index] = day.et0 * (this.open * vessel.open + this.covered * vessel.covered);
     });

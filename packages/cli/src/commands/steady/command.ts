@@ -40,6 +40,8 @@ export function steadyCommand(file: string, options: SteadyCommandOptions, strea
       const document = {
         title: scenario.title,
         ...rest,
+        // A saved form keeps its keys.
+        spread: state.spread.map(({ action, every }) => ({ deed: action, every })),
         time: course.samples.map(({ time }) => time),
         series: Object.fromEntries(
           series.map(({ name, unit, values }) => [name, { unit, values: Array.from(values) }]),

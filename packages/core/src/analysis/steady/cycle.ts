@@ -6,8 +6,8 @@ import { openRates } from '../../model/rates.js';
 import { waterComponents } from '../../processes/components.js';
 import type { Conditions } from '../../processes/process.js';
 import { type CropClock, type CropStand, openCropClock } from '../../run/crop-clock.js';
-import { conditionsAt } from '../../run/forcing.js';
-import { openHydraulics, type WaterState } from '../../run/hydraulics.js';
+import { conditionsAt, type Day } from '../../run/forcing.js';
+import { type Hydraulics, openHydraulics, type WaterEvent, type WaterState } from '../../run/hydraulics.js';
 import { Segments } from '../../run/segments.js';
 import { startState } from '../../run/start.js';
 import type { Scenario } from '../../scenario/scenario.js';
@@ -173,6 +173,84 @@ function chatters(): InputError {
   ]);
 }
 
+/** The forcing of a day of weather at work on water that has not yet come to repeat itself. */
+interface Forcing {
+  readonly model: Model;
+  readonly regime: Regime;
+  readonly hydraulics: Hydraulics;
+  readonly segments: Segments;
+  /** Feed offered to each cohort, g d-1. */
+  readonly fed: Float64Array;
+  /** What the water did so far, by kind and place. */
+  readonly events: Map<string, WaterEvent>;
+}
+
+/** Lets the water run through one cycle from a day on. */
+function runCycle(
+  { regime, hydraulics, segments, fed, events }: Forcing,
+  first: number,
+  period: number,
+): CycleSegment[] {
+  const { water } = hydraulics;
+  const made: CycleSegment[] = [];
+  const end = first + period;
+  let time = first;
+  hydraulics.newDay(time);
+  while (time < end) {
+    for (const event of segments.settle(time)) events.set(`${event.kind} ${event.place}`, event);
+    const jump = Math.min(end, Math.floor(time + INSTANT) + 1, segments.nextSwitch(time));
+    const mark = time + hydraulics.untilMark();
+    const to = Math.min(mark, jump);
+    made.push({
+      from: time - first,
+      to: to - first,
+      volume: Float64Array.from(water.volume),
+      slope: Float64Array.from(water.slope),
+      flow: Float64Array.from(water.flow),
+      coefficients: regime.coefficients.map((values) => values.slice()),
+      fed,
+      rain: water.rain,
+    });
+    if (made.length > CHATTER) throw chatters();
+    hydraulics.advance(mark < jump ? hydraulics.untilMark() : to - time);
+    time = to;
+    if (time < end && Math.abs(time - Math.round(time)) < INSTANT) {
+      time = Math.round(time);
+      hydraulics.newDay(time);
+    }
+  }
+  return made;
+}
+
+/** Lets the water run until its volumes repeat themselves, and gives the cycle in which they did. */
+function untilRepeated(forcing: Forcing, period: number): readonly CycleSegment[] {
+  const { water } = forcing.hydraulics;
+  const { scenario } = forcing.model;
+  let before = Float64Array.from(water.volume);
+  for (let first = 0; first < LONGEST; first += period) {
+    before = Float64Array.from(water.volume);
+    const { rain } = water;
+    const made = runCycle(forcing, first, period);
+    const again =
+      before.every(
+        (volume, vessel) => Math.abs(water.volume[vessel] - volume) <= SAME * scenario.vessels[vessel].volume,
+      ) && Math.abs(water.rain - rain) <= SAME * (scenario.rainTank?.capacity ?? 1);
+    if (again) return made;
+  }
+  throw neverSettles(forcing.model, water, before, period);
+}
+
+/** Puts the mean stand of each batch that is planted in place of the one at the start. */
+function standAtMean(model: Model, clock: CropClock, day: Day, start: Float64Array): void {
+  model.layout.batches.forEach((batch, index) => {
+    if (Number.isNaN(clock.planted[index])) return;
+    const conditions = conditionsAt(model, batch.vessel, day, 0, 0, index);
+    const stand = meanStand(model, clock, index, conditions);
+    start[batch.mass] = stand.mass;
+    start[batch.nitrogen] = stand.nitrogen;
+  });
+}
+
 /**
  * The forcing of one day of weather, repeated: no actions, no rules, fish at their stock at the start, crops at their
  * age at the start or at the mean of their cycle. The water runs until its volumes repeat.
@@ -184,86 +262,33 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
   const { y: start, water, operation, day, planted } = startState(model, weatherDay);
   const hydraulics = openHydraulics(model, water);
   const clock = openCropClock(model, planted);
-  if (cropsAre === 'mean') {
-    layout.batches.forEach((batch, index) => {
-      if (Number.isNaN(clock.planted[index])) return;
-      const conditions = conditionsAt(model, batch.vessel, day, 0, 0, index);
-      const stand = meanStand(model, clock, index, conditions);
-      start[batch.mass] = stand.mass;
-      start[batch.nitrogen] = stand.nitrogen;
-    });
-  }
+  if (cropsAre === 'mean') standAtMean(model, clock, day, start);
   const crops = cropsAre === 'mean' ? meanClock(model, clock) : clock;
   const filled = Float64Array.from(water.volume);
   const segments = new Segments({ model, regime, operation, crops, hydraulics, day });
   segments.morning(weatherDay, 0, start);
   const period = cyclePeriod(scenario);
-  const events = new Map<string, { kind: string; place: string }>();
+  const events = new Map<string, WaterEvent>();
   const fed = Float64Array.from(
     day.offered,
     (offer, cohort) => offer.fed + offer.share * start[layout.fish[cohort].mass],
   );
-
-  function pass(first: number): CycleSegment[] {
-    const made: CycleSegment[] = [];
-    const end = first + period;
-    let time = first;
-    hydraulics.newDay(time);
-    while (time < end) {
-      for (const event of segments.settle(time)) events.set(`${event.kind} ${event.place}`, event);
-      const jump = Math.min(end, Math.floor(time + INSTANT) + 1, segments.nextSwitch(time));
-      const mark = time + hydraulics.untilMark();
-      const to = Math.min(mark, jump);
-      made.push({
-        from: time - first,
-        to: to - first,
-        volume: Float64Array.from(water.volume),
-        slope: Float64Array.from(water.slope),
-        flow: Float64Array.from(water.flow),
-        coefficients: regime.coefficients.map((values) => values.slice()),
-        fed,
-        rain: water.rain,
-      });
-      if (made.length > CHATTER) throw chatters();
-      hydraulics.advance(mark < jump ? hydraulics.untilMark() : to - time);
-      time = to;
-      if (time < end && Math.abs(time - Math.round(time)) < INSTANT) {
-        time = Math.round(time);
-        hydraulics.newDay(time);
-      }
+  const made = untilRepeated({ model, regime, hydraulics, segments, fed, events }, period);
+  const constant = isConstant(made);
+  // Concentrations at the start stay what they are; amounts follow the volumes of the cycle.
+  for (let vessel = 0; vessel < layout.vessels.length; vessel++) {
+    for (const component of waterComponents) {
+      start[waterState(vessel, component)] *= made[0].volume[vessel] / filled[vessel];
     }
-    return made;
   }
-
-  let before = Float64Array.from(water.volume);
-  for (let first = 0; first < LONGEST; first += period) {
-    before = Float64Array.from(water.volume);
-    const rain = water.rain;
-    const made = pass(first);
-    const again =
-      before.every(
-        (volume, vessel) => Math.abs(water.volume[vessel] - volume) <= SAME * scenario.vessels[vessel].volume,
-      ) && Math.abs(water.rain - rain) <= SAME * (scenario.rainTank?.capacity ?? 1);
-    if (!again) continue;
-    const constant = isConstant(made);
-    // Concentrations at the start stay what they are; amounts follow the volumes of the cycle.
-    for (let vessel = 0; vessel < layout.vessels.length; vessel++) {
-      for (const component of waterComponents) {
-        start[waterState(vessel, component)] *= made[0].volume[vessel] / filled[vessel];
-      }
-    }
-    return {
-      system,
-      regime,
-      period,
-      constant,
-      start,
-      segments: constant
-        ? [{ ...made[0], to: period, slope: new Float64Array(layout.vessels.length) }]
-        : made,
-      temperature: Float64Array.from(day.temperature),
-      events: [...events.values()],
-    };
-  }
-  throw neverSettles(model, water, before, period);
+  return {
+    system,
+    regime,
+    period,
+    constant,
+    start,
+    segments: constant ? [{ ...made[0], to: period, slope: new Float64Array(layout.vessels.length) }] : made,
+    temperature: Float64Array.from(day.temperature),
+    events: [...events.values()],
+  };
 }
