@@ -13,12 +13,20 @@ const inFolder = (folder: string): readonly string[] =>
 /** Documents for who uses Leat. */
 export const forUsers: readonly string[] = ['README.md', ...inFolder('packages/cli/docs')];
 
+/** Documents for who changes Leat. */
+export const forEngineers: readonly string[] = [
+  'DEVELOPERS.md',
+  ...inFolder('packages/core/docs'),
+  'tests/README.md',
+  'tests/bench/README.md',
+  'tests/published/README.md',
+];
+
 /** Every document that a person wrote, in whole or in part. */
 export const documents: readonly string[] = [
   ...forUsers,
-  'DEVELOPERS.md',
+  ...forEngineers,
   'CHANGELOG.md',
-  ...inFolder('packages/core/docs'),
   'notebooks/README.md',
 ];
 
