@@ -10,7 +10,7 @@ import {
   worstResidual,
   type Run,
 } from '@leat/core';
-import { endingOf } from '../../packages/cli/src/commands/shared/ending.js';
+import { endingOf } from '../../packages/cli/src/commands/shared/simulated.js';
 import { csv } from '../../packages/cli/src/files/csv.js';
 import { simulateWith } from '../../packages/core/src/run/driver.js';
 import type { Action, Scenario } from '../../packages/core/src/scenario/scenario.js';

@@ -20,24 +20,24 @@ writeFileSync(
     let tasks = 0;
     const post = parentPort.postMessage.bind(parentPort);
     parentPort.postMessage = (answer) =>
-      workerData.kind === process.env.DEADLY && ++tasks === 3 ? process.exit(9) : post(answer);
+      workerData.module.endsWith(process.env.DEADLY) && ++tasks === 3 ? process.exit(9) : post(answer);
   }`,
 );
 
-const withDeadly = (args: readonly string[], folder: string, kind: string): Call =>
-  leatProcess(args, folder, { NODE_OPTIONS: `--import=${pathToFileURL(deadly).href}`, DEADLY: kind });
+const withDeadly = (args: readonly string[], folder: string, job: string): Call =>
+  leatProcess(args, folder, { NODE_OPTIONS: `--import=${pathToFileURL(deadly).href}`, DEADLY: job });
 
-/** Commands that work on workers, each with the kind of its tasks and the file that it keeps. */
+/** Commands that work on workers, each with the module of its job and the file that it keeps. */
 const commands: readonly (readonly [string, string, readonly string[], RegExp])[] = [
   [
     'ensemble',
-    'member',
+    'ensemble/job.js',
     ['ensemble', 'small.yaml', ...short, '--members', '6', '--workers', '1'],
     /2 of 6 members are kept in (\S+\.ensemble): the same command with --resume \1 goes on/,
   ],
   [
     'size',
-    'size',
+    'size/job.js',
     [
       ...[
         'size',
@@ -56,7 +56,7 @@ const commands: readonly (readonly [string, string, readonly string[], RegExp])[
   ],
   [
     'sensitivity',
-    'answer',
+    'sensitivity/job.js',
     [
       ...['sensitivity', 'small.yaml', ...short, '--of', highest, '--method', 'local', '--only', 'aob.*'],
       ...['--workers', '1'],
@@ -65,12 +65,12 @@ const commands: readonly (readonly [string, string, readonly string[], RegExp])[
   ],
 ];
 
-describe.each(commands)('leat %s, when a worker dies', (name, kind, args, kept) => {
+describe.each(commands)('leat %s, when a worker dies', (name, job, args, kept) => {
   it('says so and what is kept, and goes on from there to the same answer', async () => {
     const folder = folderWith();
     const whole = await leat(args, folder);
     expect({ name, code: whole.code }).toEqual({ name, code: 0 });
-    const died = withDeadly(args, folder, kind);
+    const died = withDeadly(args, folder, job);
     expect(died.code).toBe(70);
     expect(died.err).toMatch(/leat: a worker died while it did job 3 of \d+: it ended with code 9\n/);
     expect(died.err).not.toContain('    at ');
@@ -87,7 +87,7 @@ describe('leat sweep, when a worker dies', () => {
     const folder = folderWith();
     const vary = ['--vary', 'vessels.filter.surface=5 m2:50 m2:5'];
     const asked = ['sweep', 'small.yaml', ...short, ...vary, '--of', highest, '--workers', '1'];
-    const { code, out, err } = withDeadly([...asked, '--csv', 'out.csv'], folder, 'sweep');
+    const { code, out, err } = withDeadly([...asked, '--csv', 'out.csv'], folder, 'sweep/job.js');
     expect([code, out]).toEqual([70, '']);
     expect(err).toContain('a worker died while it did job 3 of 5: it ended with code 9');
     expect(readdirSync(folder)).toEqual(['small.yaml']);

@@ -1,5 +1,6 @@
 import { contentHash, version } from '@leat/core';
 import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { FileError, reasonOf } from './read.js';
 import { writeAtomic } from './write.js';
 
@@ -45,6 +46,29 @@ export function openSaver(save: () => void): { maybe(): void } {
   };
 }
 
+/** The name of a file without its folder and ending: what the work on it is called. */
+export const plainName = (file: string): string => basename(file).replace(/\.[^.]*$/, '');
+
+/** Where work is kept when no file is named: by what it is called, by what was asked, and by the command. */
+export function checkpointName(name: string, id: string, command: string): string {
+  return `${name}-${id.slice(0, 8)}.${command}`;
+}
+
+/** What is said of work that ended early and is kept: how much of it, where, and how to go on. */
+export function keptNote(done: string, path: string): string {
+  return `${done} are kept in ${path}: the same command with --resume ${path} goes on\n`;
+}
+
+/** What was asked, by the name of each option, in words for a person. */
+export type Asked = Readonly<Record<string, string>>;
+
+/** What differs between what was asked before and now, one line for each: `name: before / now`. */
+export function askedDifferences(before: Readonly<Record<string, unknown>>, now: Asked): readonly string[] {
+  return Object.entries(now)
+    .filter(([key, value]) => before[key] !== value)
+    .map(([key, value]) => `${key}: ${String(before[key])} / ${value}`);
+}
+
 /** Changes with the form of the file. */
 const schema = 1;
 
@@ -61,7 +85,7 @@ export interface CheckpointTask<T> {
   /** The command, such as `size`. */
   readonly command: string;
   /** All that the outputs follow from, in words for a person: what differs is told. */
-  readonly asked: Readonly<Record<string, string>>;
+  readonly asked: Asked;
   /** All that they follow from, as plain data. */
   readonly from: unknown;
   /** Whether something read from a file is an output. */
@@ -131,9 +155,7 @@ function readCheckpoint<T>(
     );
   if (kept['id'] !== id) {
     const before = isRecord(kept['asked']) ? kept['asked'] : {};
-    const differences = Object.entries(asked)
-      .filter(([key, value]) => before[key] !== value)
-      .map(([key, value]) => `\n  ${key}: ${String(before[key])} / ${value}`);
+    const differences = askedDifferences(before, asked).map((line) => `\n  ${line}`);
     throw new FileError(`${path}: of other work (kept / asked):${differences.join('')}`);
   }
   return partsOf(kept['done'], isOutput, path);
@@ -174,7 +196,7 @@ export function openCheckpoint<T>(
     finish,
     stop(name) {
       if (size() === 0) return undefined;
-      const to = path ?? `${name}-${id.slice(0, 8)}.${command}`;
+      const to = path ?? checkpointName(name, id, command);
       write(to);
       return to;
     },

@@ -6,10 +6,17 @@ import {
   type AccumulatorState,
 } from '@leat/core';
 import { gunzipSync, gzipSync } from 'node:zlib';
+import { type Asked, askedDifferences } from './checkpoint.js';
 import { FileError, readBytes, reasonOf } from './read.js';
 import { writeAtomic } from './write.js';
 
-/** An ensemble, whole or in part: what it is about and what was accumulated so far. */
+/**
+ * An ensemble, whole or in part: what it is about and what was accumulated so far.
+ *
+ * Not a `Checkpoint`, which keeps the output of each job and so grows with their number: of a member nothing is kept but
+ * what it adds to the counts of a few arrays of fixed size, so that a thousand members of a year take a few megabytes,
+ * and the arrays of two shards can be added up. They are packed, since as JSON they would be ten times as large.
+ */
 export interface EnsemblePart {
   readonly outline: Outline;
   /** Names of the series that say most. */
@@ -26,7 +33,7 @@ export function ensembleId({ outline, sampling }: Pick<EnsemblePart, 'outline' |
 
 /** What differs between two ensembles, in words for a person; empty where nothing does. */
 export function differencesOf(one: EnsemblePart, other: EnsemblePart): readonly string[] {
-  const described = ({ outline, sampling }: EnsemblePart): Readonly<Record<string, string>> => ({
+  const asked = ({ outline, sampling }: EnsemblePart): Asked => ({
     system: `${outline.title} ${outline.hash.slice(0, 8)}`,
     '--members': String(sampling.members),
     '--seed': String(sampling.seed),
@@ -35,10 +42,7 @@ export function differencesOf(one: EnsemblePart, other: EnsemblePart): readonly 
     '--of': outline.measures.map(({ text }) => text).join('; '),
     '--keep': outline.conditions.map(({ text }) => text).join('; '),
   });
-  const [a, b] = [described(one), described(other)];
-  return Object.keys(a)
-    .filter((key) => a[key] !== b[key])
-    .map((key) => `${key}: ${a[key]} / ${b[key]}`);
+  return askedDifferences(asked(one), asked(other));
 }
 
 /** Changes with the form of the file. */

@@ -12,7 +12,7 @@ import {
 } from '@leat/core';
 import type { DrawnFlow, DrawnVessel, LevelMark } from '@leat/view/pictures';
 import { day, plain, shown } from '@leat/view/text';
-import { accountOf } from '../commands/shared/account-of.js';
+import { accountOf } from '../commands/shared/simulated.js';
 import { openScenario, type ScenarioOptions } from '../commands/shared/referenced-files.js';
 import { simulated, type SimulatedRun } from '../commands/shared/simulated.js';
 import type { SavedEnsemble } from '../files/saved-ensemble.js';

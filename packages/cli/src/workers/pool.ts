@@ -1,7 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import type { InputOf, JobKind, OutputOf, SharedOf } from './job-kinds.js';
-import type { WorkerAnswer, WorkerStart, WorkerTask } from './message.js';
+import type { Job, WorkerAnswer, WorkerStart, WorkerTask } from './job.js';
 
 /** How jobs are run. */
 export interface JobsOptions {
@@ -101,36 +100,36 @@ export async function eachTask(
   }
 }
 
-/** Does one job of a kind for each input on the workers and hands over each output as it comes: see `eachTask`. */
-export async function eachJob<Kind extends JobKind>(
-  kind: Kind,
-  shared: SharedOf<Kind>,
-  inputs: readonly InputOf<Kind>[],
-  done: (index: number, output: OutputOf<Kind>) => void,
+/** Does a job for each input on the workers and hands over each output as it comes: see `eachTask`. */
+export async function eachJob<Shared, Input, Output>(
+  { module }: Job<Shared, Input, Output>,
+  shared: Shared,
+  inputs: readonly Input[],
+  done: (index: number, output: Output) => void,
   options: JobsOptions = {},
 ): Promise<void> {
   const entry = new URL('./worker.js', import.meta.url);
   await eachTask(
     entry,
-    { kind, shared },
+    { module, shared },
     inputs,
     (index, output) => {
-      done(index, output as OutputOf<Kind>);
+      done(index, output as Output);
     },
     options,
   );
 }
 
-/** Does one job for each input, as `eachJob`, and gives the outputs in the order of the inputs. */
-export async function runJobs<Kind extends JobKind>(
-  kind: Kind,
-  shared: SharedOf<Kind>,
-  inputs: readonly InputOf<Kind>[],
-  options: JobsOptions & { readonly onDone?: (index: number, output: OutputOf<Kind>) => void } = {},
-): Promise<OutputOf<Kind>[]> {
-  const outputs = new Array<OutputOf<Kind>>(inputs.length);
+/** Does a job for each input, as `eachJob`, and gives the outputs in the order of the inputs. */
+export async function runJobs<Shared, Input, Output>(
+  job: Job<Shared, Input, Output>,
+  shared: Shared,
+  inputs: readonly Input[],
+  options: JobsOptions & { readonly onDone?: (index: number, output: Output) => void } = {},
+): Promise<Output[]> {
+  const outputs = new Array<Output>(inputs.length);
   await eachJob(
-    kind,
+    job,
     shared,
     inputs,
     (index, output) => {

@@ -1,10 +1,9 @@
-import type { InputOf, JobKind, OutputOf, SharedOf } from './job-kinds.js';
-import { eachJob } from './pool.js';
-import type { JobsOptions } from './pool.js';
-import { openRunsProgress } from '../terminal/progress.js';
 import type { Checkpoint } from '../files/checkpoint.js';
+import { openRunsProgress } from '../terminal/progress.js';
+import type { Job } from './job.js';
+import { eachJob, type JobsOptions } from './pool.js';
 
-/** One part of work that is kept: its name, and what is shown of it. */
+/** One part of work with a checkpoint: its name, and what is shown of it. */
 interface Part {
   readonly part: string;
   readonly shown: string;
@@ -12,26 +11,26 @@ interface Part {
 
 /**
  * Does those jobs of a part that were not done before, keeps each output as it comes, and gives them all in the
- * order of the inputs. Rejects as `eachJob` does; what was done by then is in the work.
+ * order of the inputs. Rejects as `eachJob` does; what was done by then is in the checkpoint.
  */
-export async function runWithCheckpoint<Kind extends JobKind>(
-  kind: Kind,
-  shared: SharedOf<Kind>,
-  inputs: readonly InputOf<Kind>[],
-  work: Checkpoint<OutputOf<Kind>>,
+export async function runWithCheckpoint<Shared, Input, Output>(
+  job: Job<Shared, Input, Output>,
+  shared: Shared,
+  inputs: readonly Input[],
+  checkpoint: Checkpoint<Output>,
   { part, shown }: Part,
   options: JobsOptions,
-): Promise<readonly OutputOf<Kind>[]> {
-  const todo = [...inputs.keys()].filter((index) => work.get(part, index) === undefined);
+): Promise<readonly Output[]> {
+  const todo = [...inputs.keys()].filter((index) => checkpoint.get(part, index) === undefined);
   let done = inputs.length - todo.length;
   const progress = await openRunsProgress(shown, inputs.length, done);
   try {
     await eachJob(
-      kind,
+      job,
       shared,
       todo.map((index) => inputs[index]),
       (place, output) => {
-        work.put(part, todo[place], output);
+        checkpoint.put(part, todo[place], output);
         progress.day(++done);
       },
       options,
@@ -39,5 +38,5 @@ export async function runWithCheckpoint<Kind extends JobKind>(
   } finally {
     progress.end();
   }
-  return inputs.flatMap((_, index) => work.get(part, index) ?? []);
+  return inputs.flatMap((_, index) => checkpoint.get(part, index) ?? []);
 }

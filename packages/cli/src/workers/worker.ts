@@ -1,11 +1,12 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { loadJob } from './job-kinds.js';
-import type { WorkerAnswer, WorkerStart, WorkerTask } from './message.js';
+import type { Job, WorkerAnswer, WorkerStart, WorkerTask } from './job.js';
 
 const port = parentPort;
 if (port === null) throw new Error('a worker is started by the pool');
-const { kind, shared } = workerData as WorkerStart;
-const runner = loadJob(kind).then((job) => job.open(shared));
+const { module, shared } = workerData as WorkerStart;
+const runner = (import(module) as Promise<{ readonly job: Job<unknown, unknown, unknown> }>).then(({ job }) =>
+  job.open(shared),
+);
 
 async function answer({ index, input }: WorkerTask): Promise<void> {
   try {

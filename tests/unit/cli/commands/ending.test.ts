@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Budget } from '@leat/core';
-import { endingOf } from '../../../../packages/cli/src/commands/shared/ending.js';
+import { endingOf } from '../../../../packages/cli/src/commands/shared/simulated.js';
 
 const budget = (residual: number): Budget => ({
   quantity: 'nitrogen',

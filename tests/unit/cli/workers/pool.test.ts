@@ -17,7 +17,7 @@ const entry = new URL(
     });
   `)}`,
 );
-const start = { kind: 'outline', shared: undefined } as const;
+const start = { module: '', shared: undefined };
 
 async function outputs(inputs: readonly number[], workers = 2, signal?: AbortSignal): Promise<unknown[]> {
   const found: unknown[] = [];

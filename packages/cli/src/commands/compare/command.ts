@@ -1,6 +1,6 @@
 import { budgetsOf, compareRuns, worstResidual } from '@leat/core';
 import { cautions } from '@leat/view/text';
-import { accountOf } from '../shared/account-of.js';
+import { accountOf } from '../shared/simulated.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { openScenario } from '../shared/referenced-files.js';
@@ -9,7 +9,7 @@ import { comparisonText } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import { savedRun, type SavedRun } from '../../files/saved-run.js';
 import type { Streams } from '../../terminal/streams.js';
-import { endingOf } from '../shared/ending.js';
+import { endingOf } from '../shared/simulated.js';
 import { simulated } from '../shared/simulated.js';
 import { savedDocument } from '../../files/saved-document.js';
 

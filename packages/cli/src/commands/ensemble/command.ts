@@ -1,20 +1,26 @@
-import { basename } from 'node:path';
 import { openSampling, openAccumulator, type Sampling, type SavedFit, type Accumulator } from '@leat/core';
 import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { correlationsOf, withFitted } from '../shared/correlations.js';
 import { readPart, writePart } from '../../files/ensemble-part.js';
-import { openSaver } from '../../files/checkpoint.js';
-import { inShard, type Shard } from './shard.js';
+import { checkpointName, keptNote, openSaver, plainName } from '../../files/checkpoint.js';
 import { printEnsemble, type PrintOptions } from './print.js';
 import type { ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
-import type { MemberShared } from './member-job.js';
+import { job as outlineJob } from '../shared/outline-job.js';
+import { job, type MemberShared } from './job.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { readTexts } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { eachJob, runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
+
+/** One part of n of the members of an ensemble: every n-th, so that each part sees all of the range. */
+export interface Shard {
+  /** 1 to `of`. */
+  readonly part: number;
+  readonly of: number;
+}
 
 /** What `leat ensemble` was asked. */
 export interface EnsembleOptions extends ScenarioOptions, PrintOptions {
@@ -62,7 +68,7 @@ async function openWork(file: string, options: EnsembleOptions, streams: Streams
   const sampling = samplingOf(options, texts.fitted?.fit);
   const questions = { measures: options.of, conditions: options.keep };
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
-  const [{ outline, keys, notes }] = await runJobs('outline', { texts, ...simulation }, [questions]);
+  const [{ outline, keys, notes }] = await runJobs(outlineJob, { texts, ...simulation }, [questions]);
   openSampling(
     sampling,
     outline.rows.map(({ id }) => id),
@@ -73,7 +79,7 @@ async function openWork(file: string, options: EnsembleOptions, streams: Streams
   if (options.resume !== undefined) resume(options.resume, accumulator, part());
   const { shard = { part: 1, of: 1 } } = options;
   const todo = Array.from({ length: sampling.members }, (_, member) => member).filter(
-    (member) => inShard(member, shard) && !accumulator.has(member),
+    (member) => member % shard.of === shard.part - 1 && !accumulator.has(member),
   );
   return {
     accumulator,
@@ -106,7 +112,7 @@ export async function ensembleCommand(
   try {
     await interruptible((signal) =>
       eachJob(
-        'member',
+        job,
         shared,
         todo,
         (index, outcome) => {
@@ -119,12 +125,9 @@ export async function ensembleCommand(
     );
   } catch (error) {
     progress.end();
-    const path =
-      out ?? `${basename(file).replace(/\.[^.]*$/, '')}-${ensembleId(part()).slice(0, 8)}.ensemble`;
+    const path = out ?? checkpointName(plainName(file), ensembleId(part()), 'ensemble');
     keep(path);
-    streams.note(
-      `${accumulator.size()} of ${members} members are kept in ${path}: the same command with --resume ${path} goes on\n`,
-    );
+    streams.note(keptNote(`${accumulator.size()} of ${members} members`, path));
     if (error instanceof InterruptedError) return error.code;
     throw error;
   }

@@ -1,7 +1,6 @@
 import { InvalidArgumentError, Option, type Command } from 'commander';
 import type { AddCommand } from '../shared/options.js';
-import type { EnsembleOptions } from './command.js';
-import type { Shard } from './shard.js';
+import type { EnsembleOptions, Shard } from './command.js';
 import {
   allowPathOption,
   another,

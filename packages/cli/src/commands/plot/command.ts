@@ -6,7 +6,7 @@ import { gather } from '../../report/gather.js';
 import type { Streams } from '../../terminal/streams.js';
 import { newDocument } from '../../files/new-document.js';
 import { writeAtomic } from '../../files/write.js';
-import { endingOf } from '../shared/ending.js';
+import { endingOf } from '../shared/simulated.js';
 
 /** What `leat plot` was asked. */
 export interface PlotOptions extends ScenarioOptions {

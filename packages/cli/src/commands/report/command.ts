@@ -9,7 +9,7 @@ import type { RunSummary } from '../../report/run-summary.js';
 import { withBands } from '../../report/gather.js';
 import type { Streams } from '../../terminal/streams.js';
 import { writeAtomic } from '../../files/write.js';
-import { endingOf } from '../shared/ending.js';
+import { endingOf } from '../shared/simulated.js';
 
 /** What `leat report` was asked. */
 export interface ReportOptions extends ScenarioOptions {

@@ -17,7 +17,7 @@ import { styleFor } from '../../terminal/style.js';
 import { summary } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
 import { writeAtomic } from '../../files/write.js';
-import { endingOf } from '../shared/ending.js';
+import { endingOf } from '../shared/simulated.js';
 import { simulated, type SimulatedOptions } from '../shared/simulated.js';
 
 /** What `leat run` was asked. */

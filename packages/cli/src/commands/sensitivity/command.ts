@@ -16,8 +16,13 @@ import {
   type TableRow,
 } from '@leat/core';
 import { cautions } from '@leat/view/text';
-import { basename } from 'node:path';
-import { type CheckpointOptions, type Checkpoint, openCheckpoint } from '../../files/checkpoint.js';
+import {
+  type CheckpointOptions,
+  type Checkpoint,
+  openCheckpoint,
+  keptNote,
+  plainName,
+} from '../../files/checkpoint.js';
 import { savedDocument } from '../../files/saved-document.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { Streams } from '../../terminal/streams.js';
@@ -26,8 +31,9 @@ import { InterruptedError, interruptible } from '../../workers/interruptible.js'
 import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
 import { runJobs } from '../../workers/pool.js';
 import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
-import type { Finding, SensitivityResult } from './result.js';
-import { sensitivityText } from './text.js';
+import { job as outlineJob } from '../shared/outline-job.js';
+import { job } from './job.js';
+import { type Finding, type SensitivityResult, sensitivityText } from './text.js';
 
 /** Places of the rows whose id is like a pattern (`*`: anything; absent: all). Throws InputError when there are none. */
 function rowsLike(rows: readonly TableRow[], pattern: string | undefined): readonly number[] {
@@ -145,8 +151,8 @@ function ordered(found: Found, rows: readonly TableRow[]): readonly Finding[] {
 const isAnswer = (value: unknown): value is Answer =>
   typeof value === 'object' && value !== null && 'value' in value && typeof value.value === 'number';
 
-/** The runs of a sensitivity, kept by what they are for. */
-function openWork(outline: Outline, options: SensitivityOptions): Checkpoint<Answer> {
+/** The checkpoint of the runs of a sensitivity, by what they are for. */
+function openRunsCheckpoint(outline: Outline, options: SensitivityOptions): Checkpoint<Answer> {
   const { of, method, members, seed, only } = options;
   const asked = {
     system: `${outline.title} ${outline.hash.slice(0, 8)}`,
@@ -165,20 +171,20 @@ async function look(
   options: SensitivityOptions,
   streams: Streams,
   signal: AbortSignal,
-  begun: (work: Checkpoint<Answer>) => void,
+  begun: (checkpoint: Checkpoint<Answer>) => void,
 ): Promise<SensitivityResult> {
   const texts = readTexts(file, options);
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
   const jobs = { signal, ...(options.workers === undefined ? {} : { workers: options.workers }) };
   const questions = { measures: [options.of], conditions: [] };
-  const [{ outline, notes }] = await runJobs('outline', { texts, ...simulation }, [questions], { signal });
+  const [{ outline, notes }] = await runJobs(outlineJob, { texts, ...simulation }, [questions], { signal });
   for (const note of notes) streams.note(`${note}\n`);
   const { rows, title, measures } = outline;
   const inputs = rowsLike(rows, options.only);
   const middle = middleOf(rows);
   const shared = { texts, rows, measure: options.of, ...simulation };
-  const work = openWork(outline, options);
-  begun(work);
+  const checkpoint = openRunsCheckpoint(outline, options);
+  begun(checkpoint);
   let runs = 0;
   let failed = 0;
   let reason: string | undefined;
@@ -189,7 +195,7 @@ async function look(
       return u;
     });
     const part = { part: what, shown: `runs (${what})` };
-    const answers = await runWithCheckpoint('answer', shared, whole, work, part, jobs);
+    const answers = await runWithCheckpoint(job, shared, whole, checkpoint, part, jobs);
     runs += answers.length;
     failed += answers.filter((answer) => answer.reason !== undefined).length;
     reason ??= answers.find((answer) => answer.reason !== undefined)?.reason;
@@ -228,21 +234,18 @@ export async function sensitivityCommand(
 ): Promise<ExitCode> {
   if (options.method === 'sobol' && options.only === undefined)
     streams.note('Sobol indices of every number take many runs: --only, or --method screened, takes fewer\n');
-  let work: Checkpoint<Answer> | undefined;
+  let checkpoint: Checkpoint<Answer> | undefined;
   let result: SensitivityResult;
   try {
     result = await interruptible((signal) =>
       look(file, options, streams, signal, (begun) => {
-        work = begun;
+        checkpoint = begun;
       }),
     );
-    work?.finish();
+    checkpoint?.finish();
   } catch (error) {
-    const kept = work?.stop(basename(file).replace(/\.[^.]*$/, ''));
-    if (kept !== undefined)
-      streams.note(
-        `${work?.size() ?? 0} runs are kept in ${kept}: the same command with --resume ${kept} goes on\n`,
-      );
+    const kept = checkpoint?.stop(plainName(file));
+    if (kept !== undefined) streams.note(keptNote(`${checkpoint?.size() ?? 0} runs`, kept));
     if (!(error instanceof InterruptedError)) throw error;
     if (kept === undefined) streams.note('interrupted before the first run was done\n');
     return error.code;

@@ -1,7 +1,7 @@
 import { InputError, NoAnswerError, openRuns, type Answer, type TableRow } from '@leat/core';
 import type { Job } from '../../workers/job.js';
 import { openTexts, type ReferencedFiles } from '../shared/referenced-files.js';
-import { askedOf } from '../shared/asked.js';
+import { askedOf } from '../shared/outline-job.js';
 
 /** What all points of a sensitivity share. */
 export interface AnswerShared {
@@ -14,7 +14,8 @@ export interface AnswerShared {
 }
 
 /** The measure of a run at uniform numbers, one for each number that the system draws, in the order of the outline. */
-export const answerJob: Job<AnswerShared, Float64Array, Answer> = {
+export const job: Job<AnswerShared, Float64Array, Answer> = {
+  module: import.meta.url,
   open({ texts, rows, measure, tolerance }) {
     const options = tolerance === undefined ? {} : { tolerance };
     const opened = openTexts(texts);

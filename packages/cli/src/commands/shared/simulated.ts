@@ -1,6 +1,20 @@
-import { openModel, simulate, type OpenModel, type Run, type ScenarioReading } from '@leat/core';
+import {
+  allSeries,
+  budgetOf,
+  limitsOf,
+  openModel,
+  relativeResidual,
+  simulate,
+  type Budget,
+  type OpenModel,
+  type Run,
+  type RunAccount,
+  type ScenarioReading,
+} from '@leat/core';
+import { exit, type ExitCode } from '../../terminal/exit.js';
 import { noProgress, openProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
+import { keySeries } from './key-quantities.js';
 
 /** How a scenario is simulated, and whether anything is said of it meanwhile. */
 export interface SimulatedOptions {
@@ -35,4 +49,52 @@ export async function simulated(
   } finally {
     progress.end();
   }
+}
+
+/** What a run says, as far as it is compared with others. */
+export function accountOf(run: Run): RunAccount {
+  return {
+    title: run.model.scenario.title,
+    outcome: run.outcome,
+    time: run.samples.map(({ time }) => time),
+    series: allSeries(run),
+    keys: keySeries(run),
+    limits: limitsOf(run),
+    nitrogen: budgetOf(run, 'nitrogen', 'system'),
+    water: budgetOf(run, 'water', 'system'),
+  };
+}
+
+/** Largest residual, as a share of throughput, of a balance that holds. */
+const tight = 1e-9;
+
+/** What to say of how a run ended, and the code to leave with. */
+export interface Ending {
+  readonly code: ExitCode;
+  /** Empty when all is well. */
+  readonly text: string;
+}
+
+/**
+ * Judges a run: broken off (with the usual reasons and the worst component), or its worst balance not
+ * closed (naming quantity and vessel), or done.
+ */
+export function endingOf(run: Pick<Run, 'outcome'>, worst: Budget): Ending {
+  const { outcome } = run;
+  if (outcome.kind !== 'done') {
+    const where = outcome.worst === undefined ? '' : ` at ${outcome.worst}`;
+    const advice = outcome.advice === undefined ? '' : `: ${outcome.advice}`;
+    return {
+      code: exit.notFinished,
+      text: `not finished: ${outcome.kind} on day ${outcome.time}${where}${advice}`,
+    };
+  }
+  const share = relativeResidual(worst);
+  if (share <= tight) return { code: exit.done, text: '' };
+  return {
+    code: exit.balanceBroken,
+    text:
+      `balance broken: ${worst.quantity} of ${worst.place}: residual ${worst.residual.toExponential(3)} is ` +
+      `${share.toExponential(1)} of its throughput (at most ${tight})`,
+  };
 }

@@ -1,4 +1,3 @@
-import { basename } from 'node:path';
 import {
   contentHash,
   InputError,
@@ -10,10 +9,16 @@ import {
 } from '@leat/core';
 import { valueText } from '@leat/view/text';
 import { withFitted } from '../shared/correlations.js';
-import type { SizeShared } from './job.js';
+import { job, type SizeShared } from './job.js';
 import type { ExitCode } from '../../terminal/exit.js';
 import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
-import { openCheckpoint, type CheckpointOptions, type Checkpoint } from '../../files/checkpoint.js';
+import {
+  openCheckpoint,
+  type CheckpointOptions,
+  type Checkpoint,
+  keptNote,
+  plainName,
+} from '../../files/checkpoint.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import type { Streams } from '../../terminal/streams.js';
 
@@ -51,10 +56,10 @@ function chosenOf(text: string | undefined, unit: string, answer: SizeAnswer): n
 const isSize = (value: unknown): value is SizeMember =>
   typeof value === 'object' && value !== null && 'kind' in value && 'binding' in value && 'broke' in value;
 
-/** The part of the kept work that holds the draws. */
+/** The part of the checkpoint that holds the draws. */
 const part = 'draws';
 
-function openWork(shared: SizeShared, options: DrawsOptions): Checkpoint<SizeMember> {
+function openDraws(shared: SizeShared, options: DrawsOptions): Checkpoint<SizeMember> {
   const { varied, want, within, keep, chosen, sampling } = shared;
   const asked = {
     system: `${shared.texts.file} ${contentHash(shared.texts).slice(0, 8)}`,
@@ -92,34 +97,31 @@ export async function sizeDraws(
     ...(answer.kind === 'found' && answer.value !== undefined ? { near: answer.value } : {}),
     ...(chosen === undefined ? {} : { chosen }),
   };
-  const work = openWork(shared, options);
+  const checkpoint = openDraws(shared, options);
   const draws = Array.from({ length: members }, (_, member) => member);
   let stopped: ExitCode | undefined;
   try {
     await interruptible((signal) =>
       runWithCheckpoint(
-        'size',
+        job,
         shared,
         draws,
-        work,
+        checkpoint,
         { part, shown: part },
         { signal, ...(workers && { workers }) },
       ),
     );
-    work.finish();
+    checkpoint.finish();
   } catch (error) {
-    const kept = work.stop(basename(search.texts.file).replace(/\.[^.]*$/, ''));
-    if (kept !== undefined)
-      streams.note(
-        `${work.size()} of ${members} draws are kept in ${kept}: the same command with --resume ${kept} goes on\n`,
-      );
+    const kept = checkpoint.stop(plainName(search.texts.file));
+    if (kept !== undefined) streams.note(keptNote(`${checkpoint.size()} of ${members} draws`, kept));
     if (!(error instanceof InterruptedError)) throw error;
     stopped = error.code;
-    streams.note(`stopped: ${work.size()} of ${members} draws are told\n`);
+    streams.note(`stopped: ${checkpoint.size()} of ${members} draws are told\n`);
   }
   const ending = stopped === undefined ? {} : { stopped };
-  if (work.size() === 0) return ending;
-  const inOrder = draws.flatMap((member) => work.get(part, member) ?? []);
+  if (checkpoint.size() === 0) return ending;
+  const inOrder = draws.flatMap((member) => checkpoint.get(part, member) ?? []);
   const drawn = {
     spread: sizeSpread(inOrder, search.want, search.keep.length),
     ...{ asked: members, seed },

@@ -18,7 +18,8 @@ export interface SizeShared {
 }
 
 /** Finds the size that a draw needs, by its number. */
-export const sizeJob: Job<SizeShared, number, SizeMember> = {
+export const job: Job<SizeShared, number, SizeMember> = {
+  module: import.meta.url,
   open({ texts, varied, ...search }) {
     const run = openSizeMembers({
       ...search,

@@ -11,6 +11,7 @@ import { styleFor } from '../../terminal/style.js';
 import { sweepCsv, sweepDocument } from './text.js';
 import { sweepText } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
+import { job } from './job.js';
 import { varyLists } from './vary-list.js';
 import { openAt } from '../shared/vary.js';
 import { writeAtomic } from '../../files/write.js';
@@ -44,7 +45,7 @@ async function sweep(file: string, options: SweepOptions, streams: Streams): Pro
   let done = 0;
   try {
     const points = await interruptible((signal) =>
-      runJobs('sweep', shared, grid, {
+      runJobs(job, shared, grid, {
         signal,
         ...(options.workers === undefined ? {} : { workers: options.workers }),
         onDone: () => {

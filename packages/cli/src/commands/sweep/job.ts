@@ -20,7 +20,8 @@ export interface SweepShared {
 }
 
 /** Runs the point of a sweep at its values, one for each quantity that is varied. */
-export const sweepJob: Job<SweepShared, readonly number[], SweepPoint> = {
+export const job: Job<SweepShared, readonly number[], SweepPoint> = {
+  module: import.meta.url,
   open: ({ texts, varied, of, keep }) => ({
     run(values) {
       try {

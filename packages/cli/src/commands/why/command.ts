@@ -6,7 +6,7 @@ import { openScenario } from '../shared/referenced-files.js';
 import { differenceText, type NamedMoment } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import type { Streams } from '../../terminal/streams.js';
-import { endingOf } from '../shared/ending.js';
+import { endingOf } from '../shared/simulated.js';
 import { simulated } from '../shared/simulated.js';
 import { savedDocument } from '../../files/saved-document.js';
 

@@ -1,7 +1,7 @@
 import { openMembers, type MemberOutcome, type Questions, type Sampling, type TableRow } from '@leat/core';
 import type { Job } from '../../workers/job.js';
 import { openTexts, type ReferencedFiles } from '../shared/referenced-files.js';
-import { askedOf } from '../shared/asked.js';
+import { askedOf } from '../shared/outline-job.js';
 
 /** What all members of an ensemble share. */
 export interface MemberShared {
@@ -29,7 +29,8 @@ function byTurns(): (size: number) => Float64Array {
 }
 
 /** Runs members of an ensemble by their number. The series of an outcome hold until the worker has been given two more. */
-export const memberJob: Job<MemberShared, number, MemberOutcome> = {
+export const job: Job<MemberShared, number, MemberOutcome> = {
+  module: import.meta.url,
   open({ texts, rows, sampling, questions, tolerance }) {
     const options = tolerance === undefined ? {} : { tolerance };
     const opened = openTexts(texts);

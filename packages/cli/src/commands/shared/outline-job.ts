@@ -1,7 +1,17 @@
-import { basisOf, outlineOf, type Outline, type Questions } from '@leat/core';
+import {
+  basisOf,
+  conditionOf,
+  measureOf,
+  openModel,
+  outlineOf,
+  type Basis,
+  type OpenScenario,
+  type Outline,
+  type Questions,
+} from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { keySeries } from '../shared/key-quantities.js';
-import { openTexts, type ReferencedFiles } from '../shared/referenced-files.js';
+import { keySeries } from './key-quantities.js';
+import { openTexts, type ReferencedFiles } from './referenced-files.js';
 
 /** What draws are made around, in plain data. */
 export interface OutlineAnswer {
@@ -16,11 +26,12 @@ export interface OutlineAnswer {
  * Runs a system once with the numbers as they stand. In a worker, so that the command stays small and can be
  * stopped. The input is the questions.
  */
-export const outlineJob: Job<
+export const job: Job<
   { readonly texts: ReferencedFiles; readonly tolerance?: number },
   Questions,
   OutlineAnswer
 > = {
+  module: import.meta.url,
   open({ texts, tolerance }) {
     const opened = openTexts(texts);
     return {
@@ -38,3 +49,15 @@ export const outlineJob: Job<
     };
   },
 };
+
+/** What is asked of every run, for a system whose outline is known: its rows were checked, its questions read, there. */
+export function askedOf(
+  { reading }: OpenScenario,
+  questions: Questions,
+): Pick<Basis, 'measures' | 'conditions'> {
+  const { model } = openModel(reading, { closureDraws: 0 });
+  return {
+    measures: questions.measures.map((text) => measureOf(text, model)),
+    conditions: questions.conditions.map((text) => conditionOf(text, model)),
+  };
+}
