@@ -1,4 +1,4 @@
-import { chemistryOf } from '../../packages/core/src/result/water.js';
+import { waterChemistry } from '../../packages/core/src/model/water-chemistry.js';
 import { doneRun, lastOf } from './run-of.js';
 import { constant, scenarioOf, startOf, stillWater, vessel } from './scenario-builder.js';
 
@@ -24,5 +24,5 @@ export function airedWater({ alkalinity, temperature, air }: AiredWater): {
     scenarioOf([cell], { start: [startOf(cell, { water })], overrides, days: 30, every: 30 }),
     { tolerance: 1e-8 },
   );
-  return chemistryOf(run, lastOf(run), 0);
+  return waterChemistry(run.model.parameters, lastOf(run), 0);
 }

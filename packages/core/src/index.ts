@@ -50,7 +50,7 @@ export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } fro
 export { fatesOf, type Fates, type Share } from './result/fates.js';
 export { fatesOver, type FatesOver } from './result/fates.js';
 export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
-export { limitsOf, type LimitResult } from './result/limits.js';
+export { limitsOf, marginOf, type LimitResult } from './result/limits.js';
 export { contentHash, manifestOf, scenarioHash, version, type Manifest } from './result/record.js';
 export { endStateOf, type EndState } from './result/record.js';
 export { auditOf, type AuditItem } from './analysis/design/audit.js';
@@ -216,7 +216,7 @@ export type { BudgetLine, StoredLine } from './result/budget.js';
 export type { Parting, QuantityOfRun } from './result/compare.js';
 export type { Boundary } from './result/crossings.js';
 export type { Direction as LimitDirection, Verdict } from './result/judge.js';
-export type { Limit } from './result/limit-check.js';
+export type { Limit, PlacedLimit } from './result/limit-check.js';
 export type { PathLink, PathPlace } from './result/nitrogen-paths.js';
 export type { TableEntry } from './result/process-table.js';
 export type { Posting, SampledRun } from './run/run.js';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createParameters } from '../../../packages/core/src/library/parameters.js';
 import { bell } from '../../../packages/core/src/processes/kernels/rate-terms.js';
-import { chemistryOf } from '../../../packages/core/src/result/water.js';
+import { waterChemistry } from '../../../packages/core/src/model/water-chemistry.js';
 import type { Override } from '../../../packages/core/src/library/override.js';
 import type { StartVessel, StartWater } from '../../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
@@ -50,7 +50,7 @@ describe('biofilm alone in a vessel', () => {
   it('ammonia oxidisers with all they need fill a surface as a logistic (exact solution)', () => {
     // Ammonia, oxygen and alkalinity so plentiful that activity per cell is constant: X' = (mu (1 - X/R) - b) X.
     const run = filter({ tan: 3e5 }, { aob: 1e-4 }, [], 60);
-    const { pH } = chemistryOf(run, run.samples[0], 0);
+    const { pH } = waterChemistry(run.model.parameters, run.samples[0], 0);
     const value = (id: string): number => parameters.value(id);
     const mu =
       value('aob.growth') *
@@ -67,7 +67,7 @@ describe('biofilm alone in a vessel', () => {
   it('nitrite oxidisers stop growing and keep oxidising where the surface is full (limit)', () => {
     const long = filter({ nitrite: 1e5, tan: 10 }, { nob: 1 }, [], 200);
     // As the water is at the end: decay has added some ammonia, which inhibits a little.
-    const { pH, ammonia } = chemistryOf(long, long.samples[200], 0);
+    const { pH, ammonia } = waterChemistry(long.model.parameters, long.samples[200], 0);
     const value = (id: string): number => parameters.value(id);
     const activity =
       value('nob.growth') *

@@ -3,7 +3,7 @@ import { carbonDioxideSaturation } from '../../../packages/core/src/chemistry/ac
 import { oxygenSaturation } from '../../../packages/core/src/chemistry/gases.js';
 import { createParameters } from '../../../packages/core/src/library/parameters.js';
 import { openRates } from '../../../packages/core/src/model/rates.js';
-import { chemistryOf } from '../../../packages/core/src/result/water.js';
+import { waterChemistry } from '../../../packages/core/src/model/water-chemistry.js';
 import { relativeDeviation } from '../../support/deviation.js';
 import { concentration, courseOf, doneRun, extentOf, lastOf } from '../../support/run-of.js';
 import { constant, scenarioOf, startOf, stillWater, vessel } from '../../support/scenario-builder.js';
@@ -29,7 +29,7 @@ describe('gas exchange alone in a vessel', () => {
         scenarioOf([sump], { start: [startOf(sump, { water: stillWater(1.5, pH) })], days: 5 }),
       );
       const last = run.samples.length - 1;
-      const water = chemistryOf(run, run.samples[last], 0);
+      const water = waterChemistry(run.model.parameters, run.samples[last], 0);
       expect(water.carbonDioxide / carbonDioxideSaturation(parameters, 20)).toBeCloseTo(1, 5);
       expect(concentration(run, lastOf(run), 'alkalinity', 'sump')).toBeCloseTo(1.5, 12);
     }
@@ -41,7 +41,7 @@ describe('gas exchange alone in a vessel', () => {
     const days = 1e-4;
     const run = doneRun(scenarioOf([sump], { start, days, every: days }), { tolerance: 1e-9 });
     const [first, last] = run.samples;
-    const { ammonia } = chemistryOf(run, first, 0);
+    const { ammonia } = waterChemistry(run.model.parameters, first, 0);
     const velocity =
       parameters.value('gas.ammonia-velocity') * Math.exp(parameters.value('gas.ammonia-exponent') * 10);
     const lost = extentOf(run, last, 'ammonia-loss@sump');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chemistryOf } from '../../../packages/core/src/result/water.js';
+import { waterChemistry } from '../../../packages/core/src/model/water-chemistry.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import { dayFrom } from '../../support/first-day.js';
 import { courseOf, doneRun, extentOf } from '../../support/run-of.js';
@@ -10,7 +10,8 @@ const undosed = doneRun(teachingSystem({ days, planted: false, dosed: false }));
 const dosed = doneRun(teachingSystem({ days, planted: false }));
 const planted = doneRun(teachingSystem({ days, dosed: false }));
 
-const acidity = (run: Run): number[] => run.samples.map((sample) => chemistryOf(run, sample, 0).pH);
+const acidity = (run: Run): number[] =>
+  run.samples.map((sample) => waterChemistry(run.model.parameters, sample, 0).pH);
 const last = <T>(list: readonly T[]): T => list[list.length - 1];
 
 /** Ammonia oxidised (g N) per feed given (g) between two days. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chemistryOf } from '../../../packages/core/src/result/water.js';
+import { waterChemistry } from '../../../packages/core/src/model/water-chemistry.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import { doneRun } from '../../support/run-of.js';
 import { shippedScenario, without } from '../../support/shipped-scenario.js';
@@ -7,7 +7,8 @@ import { timedCourse } from '../../support/timed-course.js';
 
 const cleared = 14;
 const planted = 84;
-const acidity = (run: Run, day: number): number => chemistryOf(run, run.samples[day], 0).pH;
+const acidity = (run: Run, day: number): number =>
+  waterChemistry(run.model.parameters, run.samples[day], 0).pH;
 
 const bare = doneRun(shippedScenario('bare-beds'));
 const dosed = doneRun(shippedScenario('bare-beds-dosed'));

@@ -3,7 +3,7 @@ import type { Outcome } from '../run/run.js';
 import type { Budget } from './budget.js';
 import { fatesOf, type Share } from './fates.js';
 import type { Verdict } from './judge.js';
-import type { Limit } from './limit-check.js';
+import type { PlacedLimit } from './limit-check.js';
 import type { LimitResult } from './limits.js';
 import type { Series } from './series.js';
 
@@ -192,8 +192,7 @@ function compareFates(budgets: readonly Budget[]): ComparedFates {
 }
 
 /** A limit that some runs passed and others did not. */
-export interface ComparedLimit extends Limit {
-  readonly place: string;
+export interface ComparedLimit extends PlacedLimit {
   /** One for each run; null where a run has no such limit (nobody it is for, no such place). */
   readonly runs: readonly (Verdict | null)[];
 }

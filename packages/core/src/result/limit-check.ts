@@ -23,6 +23,11 @@ export interface Limit {
   readonly mark: TableRow['mark'];
 }
 
+/** A limit at the vessel, or `system`, that is held against it: all there is to say of it before a run has been judged. */
+export interface PlacedLimit extends Limit {
+  readonly place: string;
+}
+
 /** A limit with the course to hold against it. */
 export interface LimitCheck {
   readonly limit: Limit;

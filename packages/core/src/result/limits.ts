@@ -1,18 +1,29 @@
 import type { Model } from '../model/model.js';
 import type { SampledRun, Run } from '../run/run.js';
 import { judge, type Verdict } from './judge.js';
-import { limitReader, type Limit, type LimitCheck } from './limit-check.js';
+import { limitReader, type LimitCheck, type PlacedLimit } from './limit-check.js';
 import { allSeries, type Series } from './series.js';
 import { limitsForCrops } from './limits-for-crops.js';
 import { limitsForFish } from './limits-for-fish.js';
 import { limitsForRelease } from './limits-for-release.js';
 import { limitsForSystem } from './limits-for-system.js';
 
-/** How a run stood to one limit at one place. */
-export interface LimitResult extends Limit, Verdict {
-  readonly place: string;
+/**
+ * How a run stood to one limit at one place, all that a phrase about it needs: what (`quantity`, `direction`, `value`,
+ * `unit`, `averaging`, for `whom`, by which source), where, and the verdict (first when, how long, how far).
+ */
+export interface LimitResult extends PlacedLimit, Verdict {
   /** Whether the averaging time is as long as the output step: a shorter one cannot be resolved, the values at the output times are compared as they are. */
   readonly resolved: boolean;
+}
+
+/**
+ * How far within a limit at the worst, as a share of the limit (of one unit where the limit is 0); below 0 beyond it,
+ * NaN where it was not judged.
+ */
+export function marginOf({ worst = Number.NaN, value, direction }: LimitResult): number {
+  const sign = direction === 'above' ? -1 : 1;
+  return (sign * (worst - value)) / (value === 0 ? 1 : Math.abs(value));
 }
 
 function checksOf(run: SampledRun, series: readonly Series[]): readonly LimitCheck[] {
@@ -26,7 +37,7 @@ function checksOf(run: SampledRun, series: readonly Series[]): readonly LimitChe
 }
 
 /** Every limit that runs of a model are held against, in the order of `limitsOf`. */
-export function limitNames(model: Model): readonly (Limit & { readonly place: string })[] {
+export function limitNames(model: Model): readonly PlacedLimit[] {
   const course = { model, samples: [] };
   return checksOf(course, allSeries(course)).map(({ limit, place }) => ({ ...limit, place }));
 }

@@ -1,17 +1,11 @@
 import { type Fault, InputError } from '../../base/faults.js';
 import { nearest } from '../../base/nearest.js';
 import type { Model } from '../../model/model.js';
-import { limitNames, type LimitResult, limitsOf } from '../../result/limits.js';
+import { limitNames, type LimitResult, limitsOf, marginOf } from '../../result/limits.js';
 import type { Run } from '../../run/run.js';
 import { measureFrom, phraseFaults } from './measure.js';
 import { NoAnswerError, type Phrase, phraseOf, phraseText } from './phrase.js';
 import { type ConditionReading, type Judgement, levelOf } from './scale.js';
-
-/** How far within a limit at the worst, as a share of the limit (of one unit where the limit is 0). */
-function marginOf({ worst = Number.NaN, value, direction }: LimitResult): number {
-  const sign = direction === 'above' ? -1 : 1;
-  return (sign * (worst - value)) / (value === 0 ? 1 : Math.abs(value));
-}
 
 /** `keeps limits`, `keeps LIMIT` or `keeps LIMIT@PLACE`: the run passes none of those limits that can be judged. */
 function keepsCondition({ head, parts }: Phrase, model: Model): ConditionReading | readonly Fault[] {

@@ -1,7 +1,5 @@
-import type { Outline } from './members.js';
-import { LIMIT_NUMBERS, type MemberOutcome } from './members.js';
-import { openSpreads } from './spreads.js';
-import type { Spreads, SpreadsState } from './spreads.js';
+import { LIMIT_NUMBERS, type MemberOutcome, type Outline } from './members.js';
+import { openSpreads, type Spreads, type SpreadsState } from './spreads.js';
 
 /** A `member`, by its number from 0, and what is to be said of it. */
 export interface MemberNote {
@@ -47,100 +45,129 @@ export interface Accumulator {
   readonly limits: Spreads;
 }
 
-/** An empty accumulator for so many `members` of what an outline names. */
-export function openAccumulator(outline: Outline, members: number): Accumulator {
-  const series = openSpreads(outline.series.length * outline.times.length, members);
-  const limits = openSpreads(outline.limits.length * 2, members);
-  const questions = outline.measures.length + outline.conditions.length;
-  const done = new Uint8Array(members);
-  const judged = new Uint32Array(outline.limits.length);
-  const passed = new Uint32Array(outline.limits.length);
-  const answers = Array.from({ length: questions }, () => new Float64Array(members).fill(Number.NaN));
-  const holds = outline.conditions.map(() => new Uint8Array(members));
-  const failed: MemberNote[] = [];
-  const unanswered = answers.map((): MemberNote | null => null);
-  let size = 0;
+/** The accumulator of an ensemble: see the interface. */
+class MemberAccumulator implements Accumulator {
+  readonly series: Spreads;
+  readonly limits: Spreads;
+  private readonly done: Uint8Array;
+  private readonly judged: Uint32Array;
+  private readonly passed: Uint32Array;
+  private readonly answers: readonly Float64Array[];
+  private readonly holds: readonly Uint8Array[];
+  private readonly failed: MemberNote[] = [];
+  private readonly unanswered: (MemberNote | null)[];
+  private count = 0;
 
-  function take(member: number): void {
-    if (!(member < members)) throw new RangeError(`member ${member} is not one of ${members}`);
-    if (done[member] === 1) throw new RangeError(`member ${member} is in already`);
-    done[member] = 1;
-    size++;
+  constructor(
+    outline: Outline,
+    private readonly members: number,
+  ) {
+    const limits = outline.limits.length;
+    this.series = openSpreads(outline.series.length * outline.times.length, members);
+    this.limits = openSpreads(limits * 2, members);
+    this.done = new Uint8Array(members);
+    this.judged = new Uint32Array(limits);
+    this.passed = new Uint32Array(limits);
+    this.answers = [...outline.measures, ...outline.conditions].map(() =>
+      new Float64Array(members).fill(Number.NaN),
+    );
+    this.holds = outline.conditions.map(() => new Uint8Array(members));
+    this.unanswered = this.answers.map(() => null);
   }
 
-  function noteUnanswered(question: number, note: MemberNote): void {
-    const known = unanswered[question];
-    if (known === null || note.member < known.member) unanswered[question] = note;
+  has(member: number): boolean {
+    return this.done[member] === 1;
   }
 
-  function add(member: number, outcome: MemberOutcome): void {
-    take(member);
+  size(): number {
+    return this.count;
+  }
+
+  add(member: number, outcome: MemberOutcome): void {
+    this.take(member);
     if (outcome.kind === 'failed') {
-      failed.push({ member, reason: outcome.reason });
+      this.failed.push({ member, reason: outcome.reason });
       return;
     }
-    series.add(member, outcome.series);
-    const spans = new Float64Array(outline.limits.length * 2).fill(Number.NaN);
-    outline.limits.forEach((_, i) => {
-      const at = i * LIMIT_NUMBERS;
-      if (outcome.limits[at] !== 1) return;
-      judged[i]++;
-      if (Number.isNaN(outcome.limits[at + 1])) return;
-      passed[i]++;
-      spans.set(outcome.limits.subarray(at + 1, at + LIMIT_NUMBERS), i * 2);
-    });
-    limits.add(member, spans);
+    this.series.add(member, outcome.series);
+    this.addLimits(member, outcome.limits);
     [...outcome.measures, ...outcome.conditions].forEach(({ value, reason }, question) => {
-      answers[question][member] = value;
-      if (reason !== undefined) noteUnanswered(question, { member, reason });
+      this.answers[question][member] = value;
+      if (reason !== undefined) this.noteUnanswered(question, { member, reason });
     });
     outcome.conditions.forEach((condition, i) => {
-      holds[i][member] = condition.holds ? 1 : 0;
+      this.holds[i][member] = condition.holds ? 1 : 0;
     });
   }
 
-  function merge(other: AccumulatorState): void {
+  merge(other: AccumulatorState): void {
     other.done.forEach((isIn, member) => {
-      if (isIn === 1) take(member);
+      if (isIn === 1) this.take(member);
     });
-    series.merge(other.series);
-    limits.merge(other.limits);
-    other.judged.forEach((count, i) => (judged[i] += count));
-    other.passed.forEach((count, i) => (passed[i] += count));
+    this.series.merge(other.series);
+    this.limits.merge(other.limits);
+    other.judged.forEach((count, i) => (this.judged[i] += count));
+    other.passed.forEach((count, i) => (this.passed[i] += count));
+    const copy = (from: ArrayLike<number>, to: Float64Array | Uint8Array): void => {
+      for (let member = 0; member < from.length; member++)
+        if (other.done[member] === 1) to[member] = from[member];
+    };
     other.answers.forEach((values, question) => {
-      values.forEach((value, member) => {
-        if (other.done[member] === 1) answers[question][member] = value;
-      });
+      copy(values, this.answers[question]);
     });
     other.holds.forEach((values, i) => {
-      values.forEach((value, member) => {
-        if (other.done[member] === 1) holds[i][member] = value;
-      });
+      copy(values, this.holds[i]);
     });
-    failed.push(...other.failed);
+    this.failed.push(...other.failed);
     other.unanswered.forEach((note, question) => {
-      if (note !== null) noteUnanswered(question, note);
+      if (note !== null) this.noteUnanswered(question, note);
     });
   }
 
-  return {
-    add,
-    has: (member) => done[member] === 1,
-    size: () => size,
-    merge,
-    state: () => ({
+  state(): AccumulatorState {
+    const { members, done, judged, passed, answers, holds } = this;
+    return {
       members,
       done,
-      series: series.state(),
-      limits: limits.state(),
+      series: this.series.state(),
+      limits: this.limits.state(),
       judged,
       passed,
       answers,
       holds,
-      failed: [...failed].sort((a, b) => a.member - b.member),
-      unanswered: [...unanswered],
-    }),
-    series,
-    limits,
-  };
+      failed: [...this.failed].sort((a, b) => a.member - b.member),
+      unanswered: [...this.unanswered],
+    };
+  }
+
+  private take(member: number): void {
+    if (!(member < this.members)) throw new RangeError(`member ${member} is not one of ${this.members}`);
+    if (this.done[member] === 1) throw new RangeError(`member ${member} is in already`);
+    this.done[member] = 1;
+    this.count++;
+  }
+
+  /** Counts who was judged and who passed, and spreads when first and how long. */
+  private addLimits(member: number, numbers: Float64Array): void {
+    const spans = new Float64Array(this.judged.length * 2).fill(Number.NaN);
+    this.judged.forEach((_, i) => {
+      const at = i * LIMIT_NUMBERS;
+      if (numbers[at] !== 1) return;
+      this.judged[i]++;
+      if (Number.isNaN(numbers[at + 1])) return;
+      this.passed[i]++;
+      spans.set(numbers.subarray(at + 1, at + LIMIT_NUMBERS), i * 2);
+    });
+    this.limits.add(member, spans);
+  }
+
+  private noteUnanswered(question: number, note: MemberNote): void {
+    const known = this.unanswered[question];
+    if (known === null || note.member < known.member) this.unanswered[question] = note;
+  }
+}
+
+/** An empty accumulator for so many `members` of what an outline names. */
+export function openAccumulator(outline: Outline, members: number): Accumulator {
+  return new MemberAccumulator(outline, members);
 }

@@ -1,6 +1,6 @@
 import { InputError } from '../../base/faults.js';
 import type { TableRow } from '../../library/table-row.js';
-import type { Limit } from '../../result/limit-check.js';
+import type { PlacedLimit } from '../../result/limit-check.js';
 import type { OpenScenario } from '../../scenario/read-scenario.js';
 import { type MemberNote, openAccumulator, type Accumulator } from './accumulator.js';
 import {
@@ -29,8 +29,7 @@ export interface SeriesBands {
 }
 
 /** How the members stood to one limit. */
-export interface LimitOdds extends Limit {
-  readonly place: string;
+export interface LimitOdds extends PlacedLimit {
   /** Members that could be judged. */
   readonly judged: number;
   /** Those of them that passed the limit. */

@@ -1,6 +1,6 @@
 import type { TableRow } from '../../library/table-row.js';
 import { openModel } from '../../model/open-model.js';
-import type { Limit } from '../../result/limit-check.js';
+import type { PlacedLimit } from '../../result/limit-check.js';
 import { limitNames, limitsOf } from '../../result/limits.js';
 import { contentHash, scenarioHash, version } from '../../result/record.js';
 import { allSeries } from '../../result/series.js';
@@ -26,7 +26,7 @@ export interface Outline {
   /** Every number with a range that reading, running and judging used, sorted by id. */
   readonly rows: readonly TableRow[];
   readonly series: readonly { readonly name: string; readonly unit: string }[];
-  readonly limits: readonly (Limit & { readonly place: string })[];
+  readonly limits: readonly PlacedLimit[];
   /** Output times of a whole run, d. */
   readonly times: readonly number[];
   /** Hash of the scenario as a run's manifest gives it: tells of which run these are the bands. */

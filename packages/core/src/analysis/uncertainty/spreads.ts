@@ -33,8 +33,8 @@ export interface SpreadsState {
 export function exactSpreads(cells: number, members: number): Spreads {
   const values = new Float64Array(cells * members).fill(Number.NaN);
   let sortedOf = -1;
-  let sorted: readonly number[] = [];
-  const sort = (cell: number): readonly number[] => {
+  let sorted: number[] = [];
+  const sort = (cell: number): number[] => {
     if (sortedOf !== cell) {
       sorted = Array.from(values.subarray(cell * members, (cell + 1) * members))
         .filter(Number.isFinite)
@@ -50,7 +50,7 @@ export function exactSpreads(cells: number, members: number): Spreads {
       for (let cell = 0; cell < cells; cell++) values[cell * members + member] = each[cell];
     },
     count: (cell) => sort(cell).length,
-    quantile: (cell, p) => quantileSorted([...sort(cell)], p) ?? Number.NaN,
+    quantile: (cell, p) => quantileSorted(sort(cell), p) ?? Number.NaN,
     width: () => 0,
     merge({ arrays: [others] }) {
       sortedOf = -1;
@@ -92,26 +92,30 @@ function exponentFor(low: number, high: number): number {
   return exponent;
 }
 
-/** Anything that counts in 16 or 32 bits. */
-type Counts = Uint16Array | Uint32Array;
-
-/**
- * Spreads of any number of members in memory that does not grow with it. Each cell counts in at most 256
- * bins whose width is the least power of two that spans its values; edges are multiples of the width, so
- * that two bins make one exactly when the span grows. What is held follows from the values alone, whatever
- * the order or the shards in which they came. A bin is between 1/256 and 1/127 of the span.
- */
-export function binnedSpreads(cells: number, members: number): Spreads {
-  const counts: Counts = members <= 0xffff ? new Uint16Array(cells * bins) : new Uint32Array(cells * bins);
-  const lows = new Float64Array(cells).fill(Infinity);
-  const highs = new Float64Array(cells).fill(-Infinity);
-  const exponents = new Int16Array(cells).fill(single);
+/** What is counted of some cells: `bins` counts each, the ends of their values, and 2^`exponents`, the width of a bin. */
+interface Bins {
+  readonly counts: Uint16Array | Uint32Array;
+  readonly lows: Float64Array;
+  readonly highs: Float64Array;
+  readonly exponents: Int16Array;
   /** 2^exponent, at hand; NaN of a cell of one value. */
-  const widths = new Float64Array(cells).fill(Number.NaN);
-  const scratch = new Float64Array(bins);
+  readonly widths: Float64Array;
+}
 
-  /** Widens a cell until it spans low to high. */
-  function span(cell: number, low: number, high: number): void {
+function emptyBins(cells: number, members: number): Bins {
+  return {
+    counts: members <= 0xffff ? new Uint16Array(cells * bins) : new Uint32Array(cells * bins),
+    lows: new Float64Array(cells).fill(Infinity),
+    highs: new Float64Array(cells).fill(-Infinity),
+    exponents: new Int16Array(cells).fill(single),
+    widths: new Float64Array(cells).fill(Number.NaN),
+  };
+}
+
+/** Opens what widens a cell until it spans `low` to `high`. */
+function openSpan({ counts, lows, highs, exponents, widths }: Bins) {
+  const scratch = new Float64Array(bins);
+  return (cell: number, low: number, high: number): void => {
     const from = exponents[cell];
     const oldLow = lows[cell];
     lows[cell] = Math.min(oldLow, low);
@@ -131,35 +135,61 @@ export function binnedSpreads(cells: number, members: number): Spreads {
         scratch[slotOf(Math.floor((first + i) / 2 ** (to - from)))] += mine[slotOf(first + i)];
     }
     mine.set(scratch);
+  };
+}
+
+/** Number of values of a cell. */
+function countOf({ counts }: Bins, cell: number): number {
+  let total = 0;
+  for (let i = cell * bins; i < (cell + 1) * bins; i++) total += counts[i];
+  return total;
+}
+
+/** The value of a rank (0 the lowest) of a cell, as if the values of a bin stood evenly in it. */
+function ranked({ counts, lows, highs, exponents }: Bins, cell: number, rank: number): number {
+  const exponent = exponents[cell];
+  if (exponent === single) return lows[cell];
+  const first = binOf(lows[cell], exponent);
+  let before = 0;
+  for (let bin = first; ; bin++) {
+    const here = counts[cell * bins + slotOf(bin)];
+    if (rank < before + here) {
+      const low = Math.max(lows[cell], bin * 2 ** exponent);
+      const high = Math.min(highs[cell], (bin + 1) * 2 ** exponent);
+      return low + ((rank - before + 0.5) / here) * (high - low);
+    }
+    before += here;
   }
+}
+
+/** The value below which a share p of the values of a cell lies; the lowest and the highest are known as they are. */
+function quantileOf(known: Bins, cell: number, p: number): number {
+  const { lows, highs } = known;
+  const total = countOf(known, cell);
+  if (total === 0) return Number.NaN;
+  const place = (total - 1) * p;
+  const below = Math.floor(place);
+  const low = below === 0 ? lows[cell] : below === total - 1 ? highs[cell] : ranked(known, cell, below);
+  if (place === below) return low;
+  const high = below + 1 === total - 1 ? highs[cell] : ranked(known, cell, below + 1);
+  return low + (place - below) * (high - low);
+}
+
+/**
+ * Spreads of any number of members in memory that does not grow with it. Each cell counts in at most 256
+ * bins whose width is the least power of two that spans its values; edges are multiples of the width, so
+ * that two bins make one exactly when the span grows. What is held follows from the values alone, whatever
+ * the order or the shards in which they came. A bin is between 1/256 and 1/127 of the span.
+ */
+export function binnedSpreads(cells: number, members: number): Spreads {
+  const known = emptyBins(cells, members);
+  const { counts, lows, highs, exponents, widths } = known;
+  const span = openSpan(known);
 
   function put(cell: number, value: number, times: number): void {
     if (value < lows[cell] || value > highs[cell]) span(cell, value, value);
     const slot = exponents[cell] === single ? 0 : slotOf(binIn(value, widths[cell]));
     counts[cell * bins + slot] += times;
-  }
-
-  function count(cell: number): number {
-    let total = 0;
-    for (let i = cell * bins; i < (cell + 1) * bins; i++) total += counts[i];
-    return total;
-  }
-
-  /** The value of a rank (0 the lowest), as if the values of a bin stood evenly in it. */
-  function ranked(cell: number, rank: number): number {
-    const exponent = exponents[cell];
-    if (exponent === single) return lows[cell];
-    const first = binOf(lows[cell], exponent);
-    let before = 0;
-    for (let bin = first; ; bin++) {
-      const here = counts[cell * bins + slotOf(bin)];
-      if (rank < before + here) {
-        const low = Math.max(lows[cell], bin * 2 ** exponent);
-        const high = Math.min(highs[cell], (bin + 1) * 2 ** exponent);
-        return low + ((rank - before + 0.5) / here) * (high - low);
-      }
-      before += here;
-    }
   }
 
   function merge({ arrays }: SpreadsState): void {
@@ -189,17 +219,8 @@ export function binnedSpreads(cells: number, members: number): Spreads {
         if (Number.isFinite(values[cell])) put(cell, values[cell] + 0, 1);
       }
     },
-    count,
-    quantile(cell, p) {
-      const total = count(cell);
-      if (total === 0) return Number.NaN;
-      const place = (total - 1) * p;
-      const below = Math.floor(place);
-      const low = below === 0 ? lows[cell] : below === total - 1 ? highs[cell] : ranked(cell, below);
-      if (place === below) return low;
-      const high = below + 1 === total - 1 ? highs[cell] : ranked(cell, below + 1);
-      return low + (place - below) * (high - low);
-    },
+    count: (cell) => countOf(known, cell),
+    quantile: (cell, p) => quantileOf(known, cell, p),
     width: (cell) => (exponents[cell] === single ? 0 : 2 ** exponents[cell]),
     merge,
     state: () => ({ kind: 'binned', arrays: [counts, lows, highs, exponents] }),
