@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { beside, columns, cut, wrap } from '../../../packages/cli/src/terminal/columns.js';
+import { beside, columns, wrap } from '../../../packages/cli/src/terminal/columns.js';
 import { csv } from '../../../packages/cli/src/files/csv.js';
-import { day, percent, shown } from '@leat/view/text';
+import { day, percent, short, shown } from '@leat/view/text';
 import { sparkline } from '../../../packages/cli/src/commands/shared/key-quantities.js';
 import { styleFor } from '../../../packages/cli/src/terminal/style.js';
 
@@ -55,7 +55,7 @@ describe('columns', () => {
 
   it('puts blocks side by side, cuts and wraps', () => {
     expect(beside(['a', 'b'], ['c'], 4)).toEqual(['a   c', 'b']);
-    expect(cut('abcdef', 4)).toBe('abc…');
+    expect(short('abcdef', 4)).toBe('abc…');
     expect(wrap('one two three', 7, '  ')).toEqual(['one two', '  three']);
     expect(wrap('', 7)).toEqual([]);
   });

@@ -1,6 +1,6 @@
 import { fatesOf, type LimitResult } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
-import { day, listed, percent, placeOf, plain, quantityOf, shown } from '@leat/view/text';
+import { boundPhrase, day, listed, percent, placeOf, quantityOf, shown } from '@leat/view/text';
 import { runTitle } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 
@@ -35,17 +35,15 @@ function courseSentence({ account }: RunSummary): string {
   return `Nitrate in ${placeOf(key)} goes from ${shown(values[0])} to ${shown(end)} ${series.unit}.`;
 }
 
-function limitPhrase({ quantity, direction, value, unit, place, first, total }: LimitResult): string {
-  const in_ = unit === '1' || unit === quantity ? '' : ` ${unit}`;
-  return `${plain(quantity)} ${direction} ${shown(value)}${in_} in ${place} (from day ${day(first)}, ${shown(total)} d)`;
-}
+const passedPhrase = (limit: LimitResult): string =>
+  `${boundPhrase(limit)} in ${limit.place} (from day ${day(limit.first)}, ${shown(limit.total)} d)`;
 
 function limitsText({ account }: RunSummary): string {
   const passed = account.limits
     .filter((limit) => limit.passed)
     .sort((a, b) => (a.first ?? 0) - (b.first ?? 0) || b.total - a.total);
   if (passed.length === 0) return 'No limit that could be judged was passed.';
-  const named = passed.slice(0, mostLimits).map(limitPhrase);
+  const named = passed.slice(0, mostLimits).map(passedPhrase);
   const more = passed.length - named.length;
   const head = passed.length === 1 ? 'One limit was passed' : `${passed.length} limits were passed`;
   return `${head}: ${listed([...named, ...(more > 0 ? [`${more} more`] : [])])}.`;
@@ -61,11 +59,9 @@ function oddsText({ account, ensemble }: RunSummary): string {
     .sort((a, b) => b.probability - a.probability);
   const head = `In ${ensemble.ran} runs with numbers drawn from their ranges`;
   if (likeliest === undefined) return `${head} no limit was passed that this run keeps.`;
-  const { quantity, direction, value, unit, place, probability } = likeliest;
-  const in_ = unit === '1' || unit === quantity ? '' : ` ${unit}`;
-  const limit = `${plain(quantity)} ${direction} ${shown(value)}${in_} in ${place}`;
+  const limit = `${boundPhrase(likeliest)} in ${likeliest.place}`;
   const more = others.length === 0 ? '' : `; ${others.length} more are listed under "How sure we are"`;
-  return `${head} a limit that this run keeps was passed in ${percent(probability)}: ${limit}${more}.`;
+  return `${head} a limit that this run keeps was passed in ${percent(likeliest.probability)}: ${limit}${more}.`;
 }
 
 /** What a run says, in a few sentences. A run that broke off says so first. */

@@ -1,11 +1,10 @@
 import type { MeasureSummary, Bands, LimitOdds } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
-import { day, percent, plain, shown } from '@leat/view/text';
+import { boundPhrase, day, percent, plain, shown } from '@leat/view/text';
 import type { SavedEnsemble } from '../files/saved-ensemble.js';
 import type { RunSummary } from './run-summary.js';
 import { bar } from './elements.js';
 import { runTitle, section } from './elements.js';
-import { limitPhrase } from './limits-section.js';
 import { scrolling, table } from './elements.js';
 
 type Ensemble = SavedEnsemble['result'];
@@ -40,7 +39,7 @@ function limitRow(maker: Maker, limit: LimitOdds): HTMLElement {
     maker.html(
       'th',
       { scope: 'row' },
-      `${limitPhrase(limit)}, ${place}, for ${plain(whom)}`,
+      `${boundPhrase(limit)}, ${place}, for ${plain(whom)}`,
       maker.html('span', { class: 'under' }, when),
     ),
     maker.html('td', { class: 'number' }, percent(probability)),

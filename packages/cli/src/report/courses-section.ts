@@ -12,16 +12,9 @@ import {
   smallFrame,
 } from '@leat/view/pictures';
 import { day, shown } from '@leat/view/text';
+import { extreme } from '../commands/shared/key-quantities.js';
 import { type Column, figure, folded, runTitle, section, table } from './elements.js';
 import type { RunSummary } from './run-summary.js';
-
-function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
-  let best = -1;
-  values.forEach((value, i) => {
-    if (!Number.isNaN(value) && (best < 0 || better(value, values[best]))) best = i;
-  });
-  return best;
-}
 
 function lineText({ name, values }: CourseLine, time: readonly number[], unit: string): string {
   const low = extreme(values, (a, b) => a < b);

@@ -1,8 +1,7 @@
 import { apartness, compareRuns, type Comparison, type Difference, type Run, why } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
-import { day, percent, plain, quantityOf, seriesPhrase, shown } from '@leat/view/text';
+import { boundPhrase, day, percent, plain, quantityOf, seriesPhrase, shown } from '@leat/view/text';
 import { bar, scrolling, section, table } from './elements.js';
-import { limitPhrase } from './limits-section.js';
 import type { RunSummary } from './run-summary.js';
 
 /** Quantities that `why` can split, of those a comparison lists. */
@@ -203,7 +202,7 @@ function limitsTable(
     ...summaries.map(({ letter }) => ({ name: letter })),
   ];
   const rows = limits.map((limit) => [
-    limitPhrase(limit),
+    boundPhrase(limit),
     limit.place,
     plain(limit.whom),
     ...limit.runs.map((run) =>

@@ -11,7 +11,7 @@ import {
   type Vessel,
 } from '@leat/core';
 import type { DrawnFlow, DrawnVessel, LevelMark } from '@leat/view/pictures';
-import { day, plain, shown } from '@leat/view/text';
+import { day, plain, shown, volumeText } from '@leat/view/text';
 import { accountOf } from '../commands/shared/simulated.js';
 import { openScenario, type ScenarioOptions } from '../commands/shared/referenced-files.js';
 import { simulated, type SimulatedRun } from '../commands/shared/simulated.js';
@@ -24,8 +24,6 @@ import type { RunSummary, SystemSummary } from './run-summary.js';
 
 /** Points of the picture of nitrogen over time. */
 const timesDrawn = 90;
-
-const litres = (volume: number): string => (volume < 1 ? `${shown(volume * 1000)} L` : `${shown(volume)} m³`);
 
 function fishText({ number, species, mass, name }: Cohort): string {
   return number > 0
@@ -94,7 +92,7 @@ function factsOf({ days, startDate, vessels, cohorts, plantings, actions, rules 
   const area = total(plantings.map((planting) => planting.area));
   return [
     `${shown(days)} days from ${startDate}`,
-    `${vessels.length} vessels, ${litres(total(vessels.map(({ volume }) => volume)))} of water`,
+    `${vessels.length} vessels, ${volumeText(total(vessels.map(({ volume }) => volume)))} of water`,
     `${fish} fish at the start`,
     `${shown(area)} m² for crops`,
     ...(actions.length > 0

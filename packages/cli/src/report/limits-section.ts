@@ -1,17 +1,9 @@
 import type { LimitResult } from '@leat/core';
 import type { Child, Maker } from '@leat/view/pictures';
-import { day, plain, shown } from '@leat/view/text';
+import { boundPhrase, boundUnit, day, plain, shown } from '@leat/view/text';
 import type { RunSummary } from './run-summary.js';
 import { runTitle, section } from './elements.js';
 import { scrolling, table, type Column } from './elements.js';
-
-const unitOf = ({ unit, quantity }: Pick<LimitResult, 'unit' | 'quantity'>): string =>
-  unit === '1' || unit === quantity ? '' : ` ${unit}`;
-
-/** A limit in words, such as `nitrite above 1 mg N/L`. */
-export function limitPhrase(limit: Pick<LimitResult, 'quantity' | 'direction' | 'value' | 'unit'>): string {
-  return `${plain(limit.quantity)} ${limit.direction} ${shown(limit.value)}${unitOf(limit)}`;
-}
 
 const columns: readonly Column[] = [
   { name: 'limit' },
@@ -27,12 +19,12 @@ const columns: readonly Column[] = [
 function limitRow(limit: LimitResult): readonly Child[] {
   const { place, whom, first, total, worst, worstAt, source, page, mark } = limit;
   return [
-    limitPhrase(limit),
+    boundPhrase(limit),
     place,
     plain(whom),
     day(first),
     shown(total),
-    `${shown(worst)}${unitOf(limit)}`,
+    `${shown(worst)}${boundUnit(limit)}`,
     day(worstAt),
     `${source}${page === '-' || page === '' ? '' : `, ${page}`} [${mark}]`,
   ];
@@ -76,7 +68,7 @@ function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): r
       { name: 'nearest', number: true },
     ],
     within.map((limit) => [
-      limitPhrase(limit),
+      boundPhrase(limit),
       meanText(limit),
       limit.place,
       plain(limit.whom),

@@ -9,18 +9,16 @@ import {
   systemPicture,
   wideSystem,
 } from '@leat/view/pictures';
-import { listed, shown } from '@leat/view/text';
+import { listed, shown, volumeText } from '@leat/view/text';
 import type { RunSummary, SystemSummary } from './run-summary.js';
 import { figure, runTitle, section } from './elements.js';
 import { folded, table } from './elements.js';
-
-const litres = (volume: number): string => (volume < 1 ? `${shown(volume * 1000)} L` : `${shown(volume)} m³`);
 
 const end = (name: string | undefined): string => name ?? 'outside';
 
 function described({ vessels, flows }: SystemSummary): string {
   const tanks = vessels.map(({ name, kind, volume, holds }) =>
-    [`${name} (${kind}, ${litres(volume)})`, ...holds].join(': '),
+    [`${name} (${kind}, ${volumeText(volume)})`, ...holds].join(': '),
   );
   const ways = flows.filter(({ to }) => to !== undefined).map(({ from, to }) => `${end(from)} to ${end(to)}`);
   return `Vessels: ${tanks.join('; ')}. Water goes ${listed(ways)}.`;
@@ -43,7 +41,7 @@ function tables(maker: Maker, { vessels, flows }: SystemSummary): HTMLElement {
       maker,
       'Vessels',
       [{ name: 'vessel' }, { name: 'kind' }, { name: 'water', number: true }, { name: 'holds' }],
-      vessels.map(({ name, kind, volume, holds }) => [name, kind, litres(volume), holds.join('; ')]),
+      vessels.map(({ name, kind, volume, holds }) => [name, kind, volumeText(volume), holds.join('; ')]),
     ),
     table(
       maker,

@@ -30,15 +30,6 @@ export function beside(left: readonly string[], right: readonly string[], at: nu
   });
 }
 
-/** Text cut to a width, an ellipsis in place of the rest. */
-export function cut(text: string, to: number): string {
-  return width(text) <= to
-    ? text
-    : `${letters(text)
-        .slice(0, to - 1)
-        .join('')}…`;
-}
-
 /** Words laid into lines of at most so many letters, a word longer than that on its own; no lines of no text. */
 export function wrap(text: string, to: number, indent = ''): readonly string[] {
   const lines: string[] = [];

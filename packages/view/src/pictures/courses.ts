@@ -1,5 +1,6 @@
 import type { LimitResult, RunAccount, SeriesBands } from '@leat/core';
-import { listed, placeOf, plain, quantityOf } from '../text/names.js';
+import { boundLabel } from '../text/limits.js';
+import { placeOf, quantityOf } from '../text/names.js';
 import type { LevelMark } from './drawn-system.js';
 import type { Frame } from './frame.js';
 import type { Colours } from './palette.js';
@@ -107,10 +108,9 @@ function limitsOn({ limits }: RunAccount, quantity: string, place: string): Cour
   ];
   return (['above', 'below'] as const).flatMap((direction) => {
     const found = groups.flatMap((group) => strictest(group, direction) ?? []);
-    const word = direction === 'above' ? 'most' : 'least';
     return [...new Set(found.map(({ value }) => value))].map((value) => {
-      const whom = found.filter((limit) => limit.value === value).map((limit) => plain(limit.whom));
-      return { value, direction, text: `${word} for ${listed([...new Set(whom)])}` };
+      const whom = found.filter((limit) => limit.value === value).map((limit) => limit.whom);
+      return { value, direction, text: boundLabel(direction, whom) };
     });
   });
 }

@@ -1,6 +1,7 @@
 import type { LimitResult } from '@leat/core';
 import type { CourseLimit, CourseSet } from './courses.js';
-import { placeOf, plain, quantityOf, quantityPhrase, seriesPhrase } from '../text/names.js';
+import { boundLabel } from '../text/limits.js';
+import { placeOf, quantityOf, quantityPhrase, seriesPhrase } from '../text/names.js';
 import { shown } from '../text/numbers.js';
 import type { Colours } from './palette.js';
 import { coursePicture } from './course-picture.js';
@@ -46,7 +47,7 @@ function limitsOn(series: readonly SlideSeries[], limits: readonly LimitResult[]
   return [...once.values()].map(({ quantity, direction, value, whom }) => ({
     direction,
     value,
-    text: `${many ? `${quantityPhrase(quantity)}, ` : ''}${direction === 'above' ? 'most' : 'least'} for ${plain(whom)}`,
+    text: `${many ? `${quantityPhrase(quantity)}, ` : ''}${boundLabel(direction, [whom])}`,
   }));
 }
 

@@ -1,6 +1,6 @@
 import { Graph, layout } from '@dagrejs/dagre';
 import { short } from '../text/names.js';
-import { shown } from '../text/numbers.js';
+import { volumeText } from '../text/numbers.js';
 import type { DrawnFlow, DrawnVessel } from './drawn-system.js';
 
 /** A place in a picture, px. */
@@ -85,7 +85,7 @@ function vesselText(
   again: boolean,
 ): VesselText {
   const most = Math.floor((frame.vesselWidth - 10) / (frame.letters * 0.56));
-  const amount = volume < 1 ? `${shown(volume * 1000)} L` : `${shown(volume)} m³`;
+  const amount = volumeText(volume);
   const title = again ? broken(`back to ${name}`, most) : broken(name, most - 1);
   const size = again ? '' : frame.contents ? short(`${kind}, ${amount}`, most) : amount;
   const rest = again || !frame.contents ? [] : holds.flatMap((line) => broken(line, most));

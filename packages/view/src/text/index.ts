@@ -1,6 +1,7 @@
 // Numbers, names and what is said of a run, in words for a person.
 export { actionPhrase } from './actions.js';
 export { cautions } from './cautions.js';
-export { listed, placeOf, plain, quantityOf, quantityPhrase, seriesPhrase } from './names.js';
-export { day, percent, shown, valueText } from './numbers.js';
+export { boundLabel, boundLine, boundPhrase, boundSign, boundUnit, type Bound } from './limits.js';
+export { andMore, listed, placeOf, plain, quantityOf, quantityPhrase, seriesPhrase, short } from './names.js';
+export { day, percent, shown, valueText, volumeText } from './numbers.js';
 export { askedInSweep, type AskedInSweep, type Sweep, type SweptQuantity } from './sweep.js';

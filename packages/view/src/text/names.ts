@@ -25,7 +25,7 @@ export function quantityOf(series: string): string {
   return series.slice(0, series.indexOf('@'));
 }
 
-/** Text no longer than `most` letters. */
+/** Text no longer than `most` letters, an ellipsis in place of the rest. */
 export function short(text: string, most: number): string {
   const letters = Array.from(text);
   return letters.length <= most ? text : `${letters.slice(0, most - 1).join('')}…`;
@@ -35,4 +35,10 @@ export function short(text: string, most: number): string {
 export function listed(items: readonly string[]): string {
   if (items.length < 2) return items.join('');
   return `${items.slice(0, -1).join(', ')} and ${items[items.length - 1]}`;
+}
+
+/** The first of several names, cut to `most` letters, and how many others there are: `tank-1 +2`. */
+export function andMore(names: readonly string[], most = Infinity): string {
+  const others = new Set(names).size - 1;
+  return `${short(names[0], most)}${others > 0 ? ` +${others}` : ''}`;
 }

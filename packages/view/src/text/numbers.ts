@@ -24,3 +24,8 @@ export function percent(share: number): string {
 export function valueText({ unit }: { readonly unit: string }, value: number): string {
   return unit === '' ? String(value) : `${value} ${unit}`;
 }
+
+/** A volume in m3 for reading: in litres below one cubic metre. */
+export function volumeText(volume: number): string {
+  return volume < 1 ? `${shown(volume * 1000)} L` : `${shown(volume)} m³`;
+}

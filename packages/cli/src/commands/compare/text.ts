@@ -6,8 +6,8 @@ import {
   type Comparison,
   type Outcome,
 } from '@leat/core';
-import { cautions, day, percent, shown } from '@leat/view/text';
-import { columns, cut, wrap } from '../../terminal/columns.js';
+import { andMore, boundLine, cautions, day, percent, short, shown } from '@leat/view/text';
+import { columns, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** Most kinds of limits that are listed. */
@@ -25,11 +25,6 @@ function merged(limits: readonly ComparedLimit[]): readonly (readonly ComparedLi
   return [...groups.values()];
 }
 
-function andMore(names: readonly string[]): string {
-  const others = new Set(names).size - 1;
-  return `${names[0]}${others > 0 ? ` +${others}` : ''}`;
-}
-
 function verdictText(name: string, verdict: ComparedLimit['runs'][number]): string {
   if (verdict?.judged !== true) return `${name} not judged`;
   const worst = `worst ${shown(verdict.worst)} d ${day(verdict.worstAt)}`;
@@ -40,14 +35,11 @@ function verdictText(name: string, verdict: ComparedLimit['runs'][number]): stri
 
 function lines(group: readonly ComparedLimit[], names: readonly string[]): readonly string[] {
   const [first] = group;
-  const unit = first.unit === '1' || first.unit === first.quantity ? '' : ` ${first.unit}`;
-  const quantity = first.quantity.replaceAll('-', ' ').replace('un ionised', 'un-ionised');
-  const limit = `${quantity} ${first.direction === 'above' ? '>' : '<'} ${shown(first.value)}${unit}`;
   const where = andMore(group.map(({ place }) => place));
   const whom = andMore(group.map((each) => each.whom));
   const verdicts = first.runs.map((verdict, i) => verdictText(names[i], verdict)).join('; ');
   return [
-    ...wrap(`  ${limit} at ${where}, for ${whom} [${first.source} ${first.mark}]`, 100, '    '),
+    ...wrap(`  ${boundLine(first)} at ${where}, for ${whom} [${first.source} ${first.mark}]`, 100, '    '),
     ...wrap(verdicts, 96).map((line) => `    ${line}`),
   ];
 }
@@ -87,7 +79,7 @@ function quantityRows(
   { name, unit, runs, end, highest }: ComparedQuantity,
   at: readonly number[],
 ): string[][] {
-  const label = cut(name, 30);
+  const label = short(name, 30);
   return [
     [label, unit, 'end', ...at.flatMap((i) => [shown(runs[i]?.end), '']), signed(end)],
     [
@@ -172,13 +164,13 @@ function partingLines(
 
 function headLines(runs: readonly NamedRun[], ends: readonly number[], style: Style): readonly string[] {
   const lines = columns(
-    runs.map(({ name, file, title }, i) => [name, `${day(ends[i])} d`, cut(file, 36), title]),
+    runs.map(({ name, file, title }, i) => [name, `${day(ends[i])} d`, short(file, 36), title]),
     ['left', 'right', 'left', 'left'],
   );
   const broken = runs.filter(({ outcome }) => outcome.kind !== 'done');
   const uneven = ends.some((end) => end !== ends[0]);
   return [
-    ...lines.map((line) => style.strong(cut(line, width))),
+    ...lines.map((line) => style.strong(short(line, width))),
     ...broken.map(({ name, outcome }) =>
       style.warn(`${name} BROKE OFF on day ${shown(outcome.time)}: ${outcome.kind}. Its end is there.`),
     ),
@@ -201,7 +193,7 @@ export function comparisonText(comparison: Comparison, runs: readonly NamedRun[]
   const names = runs.map(({ name }) => name);
   const each = (lines: (at: readonly number[]) => readonly string[]): readonly string[] =>
     tables(names.length).flatMap((at) => ['', ...lines(at)]);
-  const plain = (lines: readonly string[]): readonly string[] => lines.map((line) => cut(line, width));
+  const plain = (lines: readonly string[]): readonly string[] => lines.map((line) => short(line, width));
   const lines = [
     ...headLines(runs, ends, style),
     '',

@@ -1,6 +1,6 @@
 import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
-import { cautions, day, percent, shown } from '@leat/view/text';
-import { columns, cut, wrap } from '../../terminal/columns.js';
+import { cautions, day, percent, plain, short, shown } from '@leat/view/text';
+import { columns, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** Most lines of one table. */
@@ -40,13 +40,13 @@ function limitLines(limits: readonly LimitOdds[]): readonly string[] {
   const rows = passed
     .slice(0, most)
     .map((limit) => [
-      limit.quantity.replaceAll('-', ' ').replace('un ionised', 'un-ionised'),
+      plain(limit.quantity),
       `${limit.direction === 'above' ? '>' : '<'} ${shown(limit.value)} ${unitText(limit.unit)}`,
-      cut(limit.place, 15),
+      short(limit.place, 15),
       percent(limit.probability),
       day(round(limit.first.median)),
       days(limit.first.band90),
-      cut(limit.whom, 20),
+      short(limit.whom, 20),
       `${limit.source} ${limit.mark}`,
     ]);
   const head = ['limits passed', 'limit', 'where', 'chance', 'first on day', '90 %', 'for whom', 'source'];

@@ -1,6 +1,6 @@
 import { type LogSummary, type MapGuess, type Oddity, unitOfMeasurable, type WaterLog } from '@leat/core';
-import { shown } from '@leat/view/text';
-import { columns, cut } from '../../terminal/columns.js';
+import { short, shown } from '@leat/view/text';
+import { columns } from '../../terminal/columns.js';
 
 /** A guessed map for a person to look over: each column in words, then the text of the map file. */
 export function guessLines(guess: MapGuess, file: string, written: string | undefined): readonly string[] {
@@ -62,8 +62,8 @@ function oddityLines(oddities: readonly Oddity[]): readonly string[] {
   if (oddities.length === 0) return ['nothing odd'];
   const rows = oddities.map(({ row, column, text, problem, done }) => [
     `row ${row}`,
-    cut(column, 24),
-    JSON.stringify(cut(text, 40)),
+    short(column, 24),
+    JSON.stringify(short(text, 40)),
     `${problem}: ${done}`,
   ]);
   return [`odd values: ${oddities.length}`, ...columns(rows, ['right', 'left', 'left', 'left'])];

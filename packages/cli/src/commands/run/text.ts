@@ -9,8 +9,8 @@ import {
   type Share,
   worstResidual,
 } from '@leat/core';
-import { cautions, day, percent, shown } from '@leat/view/text';
-import { beside, columns, cut, wrap } from '../../terminal/columns.js';
+import { andMore, boundSign, cautions, day, percent, plain, short, shown } from '@leat/view/text';
+import { beside, columns, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 import { keyQuantities } from '../shared/key-quantities.js';
 import type { RunResults } from './document.js';
@@ -62,11 +62,8 @@ function merged(passed: readonly LimitResult[]): readonly (readonly LimitResult[
   return [...groups.values()].map((group) => group.sort((a, b) => distance(b) - distance(a)));
 }
 
-/** The first of several names, and how many more. */
-function andMore(names: readonly string[]): string {
-  const others = new Set(names).size - 1;
-  return `${cut(names[0], 15)}${others > 0 ? ` +${others}` : ''}`;
-}
+/** Most letters of a name in the table of limits. */
+const nameLetters = 15;
 
 const sourceOf = ({ source, mark }: LimitResult): string => `${source} ${mark}`;
 
@@ -74,15 +71,20 @@ function row(group: readonly LimitResult[], sources: readonly string[]): readonl
   const [worst] = group;
   const first = Math.min(...group.map((limit) => limit.first ?? Infinity));
   const longest = Math.max(...group.map(({ total }) => total));
-  const unit = worst.unit === '1' || worst.unit === worst.quantity ? '' : ` ${worst.unit}`;
   return [
-    worst.quantity.replaceAll('-', ' ').replace('un ionised', 'un-ionised'),
-    `${worst.direction === 'above' ? '>' : '<'} ${shown(worst.value)}${unit}`,
+    plain(worst.quantity),
+    boundSign(worst),
     `${shown(worst.worst)} d ${day(worst.worstAt)}`,
-    andMore(group.map(({ place }) => place)),
+    andMore(
+      group.map(({ place }) => place),
+      nameLetters,
+    ),
     `d ${day(first)}`,
     `${shown(longest)} d`,
-    andMore(group.map(({ whom }) => whom)),
+    andMore(
+      group.map(({ whom }) => whom),
+      nameLetters,
+    ),
     `[${sources.indexOf(sourceOf(worst)) + 1}]`,
   ];
 }
@@ -163,13 +165,13 @@ export function summary(results: RunResults, style: Style): string {
       ? []
       : [style.warn(`BROKEN OFF on day ${shown(outcome.time)}: ${outcome.kind}. What follows ends there.`)];
   const lines = [
-    style.strong(cut(title, width)),
-    cut(what, width),
+    style.strong(short(title, width)),
+    short(what, width),
     ...ended,
     '',
-    ...keyQuantities(run, series).map((line) => cut(line, width)),
+    ...keyQuantities(run, series).map((line) => short(line, width)),
     '',
-    ...limitLines(limits, run.model.scenario.every).map((line) => cut(line, width)),
+    ...limitLines(limits, run.model.scenario.every).map((line) => short(line, width)),
     '',
     ...beside(
       [
@@ -182,8 +184,8 @@ export function summary(results: RunResults, style: Style): string {
       width / 2,
     ),
     '',
-    ...[...eventLine(run.events), ...workLine(results)].map((line) => cut(line, width)),
-    ...cautions.map((line) => style.faint(cut(line, width))),
+    ...[...eventLine(run.events), ...workLine(results)].map((line) => short(line, width)),
+    ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return `${lines.join('\n')}\n`;
 }

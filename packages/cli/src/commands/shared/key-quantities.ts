@@ -1,6 +1,6 @@
 import type { Run, Series } from '@leat/core';
-import { day, shown } from '@leat/view/text';
-import { columns, cut } from '../../terminal/columns.js';
+import { day, placeOf, quantityPhrase, short, shown } from '@leat/view/text';
+import { columns } from '../../terminal/columns.js';
 
 const bars = '▁▂▃▄▅▆▇█';
 
@@ -36,16 +36,16 @@ interface Key {
   readonly factor?: number;
 }
 
-const water: readonly (readonly [label: string, quantity: string])[] = [
-  ['TAN', 'tan'],
-  ['free ammonia', 'un-ionised-ammonia'],
-  ['nitrite', 'nitrite'],
-  ['nitrate', 'nitrate'],
-  ['pH', 'pH'],
-  ['alkalinity', 'alkalinity'],
-  ['oxygen', 'oxygen'],
-  ['chloride', 'chloride'],
-];
+const water = [
+  'tan',
+  'un-ionised-ammonia',
+  'nitrite',
+  'nitrate',
+  'pH',
+  'alkalinity',
+  'oxygen',
+  'chloride',
+] as const;
 
 /** Most cohorts and plantings shown one by one in a summary. */
 const most = 2;
@@ -55,7 +55,7 @@ function keysOf(run: Run, count: number): readonly Key[] {
   const { reservoir, cohorts, plantings } = run.model.scenario;
   const home = cohorts[0]?.vessel ?? reservoir;
   return [
-    ...water.map(([label, quantity]) => ({ label, series: `${quantity}@${home}` })),
+    ...water.map((quantity) => ({ label: quantityPhrase(quantity), series: `${quantity}@${home}` })),
     { label: 'water', series: `volume@${reservoir}` },
     ...cohorts
       .slice(0, count)
@@ -72,7 +72,8 @@ export function keySeries(run: Run): readonly string[] {
   return keysOf(run, Infinity).map(({ series }) => series);
 }
 
-function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
+/** Where the lowest or highest of some values stands: of those that are equally so, the first; -1 where there is none. */
+export function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
   let best = -1;
   values.forEach((value, i) => {
     if (!Number.isNaN(value) && (best < 0 || better(value, values[best]))) best = i;
@@ -94,7 +95,7 @@ export function keyQuantities(run: Run, series: readonly Series[]): readonly str
     return [
       [
         label,
-        cut(name.slice(name.indexOf('@') + 1), 12),
+        short(placeOf(name), 12),
         unit ?? found.unit,
         shown(values[0]),
         shown(values[values.length - 1]),

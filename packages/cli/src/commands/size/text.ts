@@ -1,7 +1,7 @@
 import type { Condition, Handbook, SizeAnswer, SizeReasons } from '@leat/core';
-import { cautions, percent, shown, valueText } from '@leat/view/text';
+import { cautions, percent, short, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
-import { columns, cut, wrap } from '../../terminal/columns.js';
+import { columns, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 import type { Varied } from '../shared/vary.js';
 import type { SizeDrawn } from './draws.js';
@@ -77,7 +77,7 @@ function trialTable({ varied, conditions, answer }: SizeSummary): readonly strin
           valueText(varied, value),
           holds ? 'yes' : 'no',
           ...margins.map(margin),
-          cut(broke, 50),
+          short(broke, 50),
         ]),
       ],
       ['right', 'left', ...numbers.map(() => 'right' as const), 'left'],
@@ -101,12 +101,12 @@ function handbookLines({ handbook, varied }: SizeSummary): readonly string[] {
     value < 0 ? 'none' : valueText(varied, Number(value.toPrecision(3))),
     `at ${rate} ${rateUnit}`,
     applies ? '' : 'elsewhere',
-    cut(conditions, 38),
+    short(conditions, 38),
     `${source} ${page} [${mark}]`,
   ]);
   return [
     `by the handbook: ${rules[handbook.rule]}; ${shown(temperature)} degC here`,
-    ...columns(rows, ['right', 'left', 'left', 'left', 'left']).map((line) => cut(line, width)),
+    ...columns(rows, ['right', 'left', 'left', 'left', 'left']).map((line) => short(line, width)),
     ...wrap(
       `${shown(feed)} g of feed makes ${shown(tanByProtein)} g TAN by 0.092 x protein, ${shown(tanByFeed)} g by 3 % of feed`,
       width,
@@ -183,7 +183,7 @@ function drawnLines(summary: SizeSummary): readonly string[] {
 export function sizeText(summary: SizeSummary, style: Style): string {
   const { title, varied, want } = summary;
   const lines = [
-    style.strong(cut(title, width)),
+    style.strong(short(title, width)),
     ...wrap(
       `${varied.path}: the ${want} from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)} at which every condition holds over the whole run`,
       width,
@@ -199,7 +199,7 @@ export function sizeText(summary: SizeSummary, style: Style): string {
     '',
     ...reasonLines(summary),
     ...(summary.reasons === undefined ? [] : ['']),
-    ...cautions.map((line) => style.faint(cut(line, width))),
+    ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return `${lines.join('\n')}\n`;
 }

@@ -1,6 +1,6 @@
 import type { Held, LimitResult, Mode, Series, SteadyState } from '@leat/core';
-import { cautions, actionPhrase, percent, shown } from '@leat/view/text';
-import { columns, cut, wrap } from '../../terminal/columns.js';
+import { actionPhrase, boundSign, cautions, percent, quantityPhrase, short, shown } from '@leat/view/text';
+import { columns, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** A steady state with what is said of it. */
@@ -16,15 +16,7 @@ const most = 8;
 /** A quantity that moves by less than this share within a cycle is shown as one number. */
 const still = 0.005;
 
-const water: readonly (readonly [label: string, quantity: string])[] = [
-  ['TAN', 'tan'],
-  ['nitrite', 'nitrite'],
-  ['nitrate', 'nitrate'],
-  ['pH', 'pH'],
-  ['alkalinity', 'alkalinity'],
-  ['oxygen', 'oxygen'],
-  ['chloride', 'chloride'],
-];
+const water = ['tan', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen', 'chloride'] as const;
 
 /** One number, or from the lowest to the highest. */
 function range(values: ArrayLike<number> | undefined): string {
@@ -41,11 +33,11 @@ function waterTable({ state, series }: SteadySummary): readonly string[] {
   const unit = (quantity: string): string => known.get(`${quantity}@${places[0]}`)?.unit ?? '';
   return columns(
     [
-      ['', ...water.map(([label]) => label)],
-      ['', ...water.map(([, quantity]) => (quantity === 'pH' ? '' : unit(quantity)))],
+      ['', ...water.map(quantityPhrase)],
+      ['', ...water.map((quantity) => (quantity === 'pH' ? '' : unit(quantity)))],
       ...places.map((place) => [
-        cut(place, 16),
-        ...water.map(([, quantity]) => range(known.get(`${quantity}@${place}`)?.values)),
+        short(place, 16),
+        ...water.map((quantity) => range(known.get(`${quantity}@${place}`)?.values)),
       ]),
     ],
     ['left', ...water.map(() => 'right' as const)],
@@ -71,8 +63,8 @@ function modeTable(modes: readonly Mode[]): readonly string[] {
         .slice(0, most)
         .map((mode) =>
           mode.time > 0
-            ? [span(mode.time), span(mode.recovery), cut(parts(mode), 68)]
-            : [`grows, ${span(-mode.time)}`, 'never', cut(parts(mode), 68)],
+            ? [span(mode.time), span(mode.recovery), short(parts(mode), 68)]
+            : [`grows, ${span(-mode.time)}`, 'never', short(parts(mode), 68)],
         ),
     ],
     ['right', 'right', 'left'],
@@ -128,12 +120,12 @@ function limitTable(limits: readonly LimitResult[]): readonly string[] {
   return columns(
     [
       ['limits passed', 'limit', 'here', 'where', 'for whom'],
-      ...passed.map(({ quantity, direction, value, worst, place, whom, unit }) => [
-        quantity,
-        `${direction === 'above' ? '>' : '<'} ${shown(value)}${unit === '1' || unit === 'pH' ? '' : ` ${unit}`}`,
-        shown(worst),
-        place,
-        whom,
+      ...passed.map((limit) => [
+        limit.quantity,
+        boundSign(limit),
+        shown(limit.worst),
+        limit.place,
+        limit.whom,
       ]),
     ],
     ['left', 'left', 'right', 'left', 'left'],
@@ -145,7 +137,7 @@ export function steadyText(summary: SteadySummary, style: Style): string {
   const { state, limits } = summary;
   const { scenario } = state.course.model;
   const lines = [
-    style.strong(cut(scenario.title, width)),
+    style.strong(short(scenario.title, width)),
     ...wrap(headline(state), width, '  '),
     '',
     ...waterTable(summary),
@@ -165,9 +157,9 @@ export function steadyText(summary: SteadySummary, style: Style): string {
         )),
     ...state.water.map(({ kind, place }) => `on the way: ${kind} ${place}`),
     '',
-    ...limitTable(limits).map((line) => cut(line, width)),
+    ...limitTable(limits).map((line) => short(line, width)),
     '',
-    ...cautions.map((line) => style.faint(cut(line, width))),
+    ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return `${lines.join('\n')}\n`;
 }

@@ -1,8 +1,8 @@
 import type { SweepPoint } from '@leat/core';
-import { askedInSweep, cautions, shown, type Sweep, valueText } from '@leat/view/text';
+import { askedInSweep, cautions, short, shown, type Sweep, valueText } from '@leat/view/text';
 import { csvText } from '../../files/csv.js';
 import { savedDocument } from '../../files/saved-document.js';
-import { columns, cut, wrap } from '../../terminal/columns.js';
+import { columns, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 const width = 100;
@@ -49,7 +49,7 @@ function maps(swept: Sweep): readonly string[] {
     const wide = whole.some((line) => line.length > width);
     return [
       ...wrap(text, width, '  '),
-      ...whole.map((line) => cut(line, width)),
+      ...whole.map((line) => short(line, width)),
       ...(wide ? ['(wider than the screen: see --csv)'] : []),
       '',
     ];
@@ -77,13 +77,13 @@ export function sweepText(swept: Sweep, style: Style): string {
   const two = lists.length === 2;
   const failing = points.some(({ holds, broke }) => !holds && broke === undefined);
   const lines = [
-    style.strong(cut(title, width)),
+    style.strong(short(title, width)),
     ...ranges.flatMap((line, i) => wrap(two ? `${i === 0 ? 'down' : 'across'}: ${line}` : line, width, '  ')),
     '',
     ...(two ? maps(swept) : [...table(swept), '']),
     ...(conditions.length > 0 && failing ? ['! fails a condition'] : []),
     ...broken(swept),
-    ...cautions.map((line) => style.faint(cut(line, width))),
+    ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return `${lines.join('\n')}\n`;
 }

@@ -1,6 +1,6 @@
 import type { Difference, DifferencePart } from '@leat/core';
-import { cautions, day, percent, shown } from '@leat/view/text';
-import { columns, cut, wrap } from '../../terminal/columns.js';
+import { cautions, day, percent, short, shown } from '@leat/view/text';
+import { columns, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** A moment that was asked about. */
@@ -81,14 +81,14 @@ export function differenceText(
   const second = oneRun ? `on day ${day(to.day)}` : 'in B';
   const when = oneRun || from.day !== to.day ? '' : ` on day ${day(to.day)}`;
   const lines = [
-    ...runs.map(([name, { file, title }]) => style.strong(cut(`${name}${file}  ${title}`, width))),
+    ...runs.map(([name, { file, title }]) => style.strong(short(`${name}${file}  ${title}`, width))),
     '',
     `${quantity}${when}: ${value(difference.from)} ${first}, ${value(difference.to)} ${second}`,
     ...(parts.length === 0
       ? ['no difference, and nothing that made one']
       : [...wrap(sentence(difference, oneRun), width, '  '), '', ...table(difference, oneRun)]),
     '',
-    ...cautions.map((line) => style.faint(cut(line, width))),
+    ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return `${lines.join('\n')}\n`;
 }

@@ -1,0 +1,31 @@
+import type { LimitResult } from '@leat/core';
+import { listed, plain } from './names.js';
+import { shown } from './numbers.js';
+
+/** What is said of a limit wherever it is named: on which quantity, above or below which value, in which unit. */
+export type Bound = Pick<LimitResult, 'quantity' | 'direction' | 'value' | 'unit'>;
+
+/** The unit of a limit as it stands behind a number; empty where it has none, or the quantity says it (pH). */
+export function boundUnit({ unit, quantity }: Pick<Bound, 'unit' | 'quantity'>): string {
+  return unit === '1' || unit === quantity ? '' : ` ${unit}`;
+}
+
+/** A limit in a column beside its quantity, such as `> 1 mg N/L`. */
+export function boundSign(bound: Bound): string {
+  return `${bound.direction === 'above' ? '>' : '<'} ${shown(bound.value)}${boundUnit(bound)}`;
+}
+
+/** A limit in a line, such as `nitrite > 1 mg N/L`. */
+export function boundLine(bound: Bound): string {
+  return `${plain(bound.quantity)} ${boundSign(bound)}`;
+}
+
+/** A limit in a sentence, such as `nitrite above 1 mg N/L`. */
+export function boundPhrase(bound: Bound): string {
+  return `${plain(bound.quantity)} ${bound.direction} ${shown(bound.value)}${boundUnit(bound)}`;
+}
+
+/** A limit at its line in a picture, where the axis says quantity and unit: `most for nile tilapia`. */
+export function boundLabel(direction: Bound['direction'], whom: readonly string[]): string {
+  return `${direction === 'above' ? 'most' : 'least'} for ${listed([...new Set(whom.map(plain))])}`;
+}
