@@ -1,6 +1,6 @@
-import { spawn, spawnSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { constants, tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type * as CommandLine from '../../packages/cli/src/command-line.js';
@@ -72,31 +72,31 @@ export function leatProcess(
   return { code: status, out: stdout, err: stderr };
 }
 
-/** A call of the command under way. */
-export interface Started {
-  /** Ends it by a signal; gives its code and what it said on stderr, in one line of text. */
-  readonly stop: (signal: NodeJS.Signals) => Promise<string>;
-}
+/** Loaded before the command, it signals itself. */
+const signalsItself = new URL('signals-itself.mjs', import.meta.url).href;
 
-/** Starts the built command in a folder. */
-export function startLeat(args: readonly string[], folder: string): Started {
-  const child = spawn(process.execPath, [leatPath, ...args], {
+/**
+ * Runs the built command in a folder as a process that sends itself a signal in a known state (see `signals-itself.mjs`).
+ * The code is that of the command, or 128 and the number of the signal that ended it, as a shell says it.
+ */
+export function leatSignalled(
+  args: readonly string[],
+  folder: string,
+  signal: 'SIGINT' | 'SIGTERM' | 'SIGKILL',
+  at: string,
+): Call {
+  const {
+    status,
+    signal: by,
+    stdout,
+    stderr,
+  } = spawnSync(process.execPath, ['--import', signalsItself, leatPath, ...args], {
     cwd: folder,
-    stdio: ['ignore', 'ignore', 'pipe'],
+    encoding: 'utf8',
+    env: { ...process.env, LEAT_SIGNAL: signal, LEAT_SIGNAL_AT: at },
+    maxBuffer: 2 ** 28,
   });
-  let said = '';
-  child.stderr.on('data', (data: Buffer) => (said += data.toString()));
-  const ended = new Promise<number | null>((resolve) => {
-    child.on('exit', (code) => {
-      resolve(code);
-    });
-  });
-  return {
-    stop: async (signal) => {
-      child.kill(signal);
-      return `${String(await ended)} ${said}`;
-    },
-  };
+  return { code: by === null ? status : 128 + constants.signals[by], out: stdout, err: stderr };
 }
 
 /** Runs a shell line in a folder, `$LEAT` standing for the command. */

@@ -1,14 +1,11 @@
-import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { createRandom } from '../../../packages/core/src/base/random.js';
-import { folderWith, leat, leatPath } from '../../support/leat.js';
+import { folderWith, leat, leatSignalled } from '../../support/leat.js';
+import { full } from '../../support/length.js';
 
-/** How often each command is killed; `KILLS=50` for more. */
-const tries = Number(process.env['KILLS'] ?? '1');
 const scenarios = fileURLToPath(new URL('../../../packages/cli/scenarios/', import.meta.url));
 const of = (name: string): string => join(scenarios, name);
 const logged = [of('backyard.yaml'), '--log', of('backyard.csv'), '--map', of('backyard.map')];
@@ -17,13 +14,30 @@ const old = 'what stood here before\n';
 
 /** Every command that writes, with the files that it writes. */
 const commands: readonly (readonly [string, readonly string[], readonly string[]])[] = [
-  ['run', ['run', 'small.yaml', '--csv', 'out.csv', '--save', 'end.json'], ['out.csv', 'end.json']],
-  ['report', ['report', 'small.yaml', '--out', 'page.html'], ['page.html']],
-  ['plot', ['plot', 'small.yaml', '--of', 'nitrate@sump', '--out', 'course.png'], ['course.png']],
+  [
+    'run',
+    ['run', 'small.yaml', '--days', '4', '--csv', 'out.csv', '--save', 'end.json'],
+    ['out.csv', 'end.json'],
+  ],
+  ['report', ['report', 'small.yaml', '--days', '4', '--out', 'page.html'], ['page.html']],
+  [
+    'plot',
+    ['plot', 'small.yaml', '--days', '4', '--of', 'nitrate@sump', '--out', 'course.png'],
+    ['course.png'],
+  ],
   [
     'sweep',
     [
-      ...['sweep', 'small.yaml', '--days', '4', '--vary', 'vessels.filter.surface=5 m2:50 m2:3'],
+      ...[
+        'sweep',
+        'small.yaml',
+        '--days',
+        '4',
+        '--vary',
+        'vessels.filter.surface=5 m2:50 m2:2',
+        '--workers',
+        '1',
+      ],
       ...['--of', highest, '--csv', 'out.csv', '--svg', 'line.svg'],
     ],
     ['out.csv', 'line.svg'],
@@ -37,7 +51,9 @@ const commands: readonly (readonly [string, readonly string[], readonly string[]
         '--days',
         '4',
         '--members',
-        '6',
+        '3',
+        '--workers',
+        '1',
         '--out',
         'kept.ensemble',
         '--csv',
@@ -55,7 +71,18 @@ const commands: readonly (readonly [string, readonly string[], readonly string[]
   ['new', ['new', 'power-cut', '--out', 'cut.yaml'], ['cut.yaml', 'glasshouse.yaml']],
   [
     'fit',
-    ['fit', ...logged, '--starts', '1', '--free', 'start.nitrate', '--out', 'found.json'],
+    [
+      'fit',
+      ...logged,
+      '--until',
+      '2026-03-20',
+      '--starts',
+      '1',
+      '--free',
+      'start.nitrate',
+      '--out',
+      'found.json',
+    ],
     ['found.json'],
   ],
 ];
@@ -73,7 +100,9 @@ for (const [i, name] of ['a', 'b'].entries())
       '--days',
       '4',
       '--members',
-      '4',
+      '2',
+      '--workers',
+      '1',
       '--shard',
       `${i + 1}/2`,
       '--out',
@@ -88,59 +117,42 @@ function freshFolder(): string {
   return folder;
 }
 
-/** Runs the command and kills it after so many milliseconds, or when a file beside its place appears. */
-function killedAfter(
-  args: readonly string[],
-  folder: string,
-  after: number,
-  atFile: boolean,
-): Promise<boolean> {
-  return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [leatPath, ...args], { cwd: folder, stdio: 'ignore' });
-    const began = performance.now();
-    const watch = setInterval(() => {
-      const writing = atFile && readdirSync(folder).some((name) => name.endsWith('.part'));
-      if (writing || performance.now() - began > after) child.kill('SIGKILL');
-    }, 1);
-    child.on('error', reject);
-    child.on('exit', (_code, by) => {
-      clearInterval(watch);
-      resolve(by === 'SIGKILL');
-    });
-  });
+/**
+ * When a command that writes so many files is killed: with each of them half written, and with each whole and not yet under its
+ * name. The short form kills at the last file only, once, half written or whole in turns.
+ */
+function moments(files: number, turn: number): readonly string[] {
+  const all = Array.from({ length: files }, (_, i) => [`half ${i + 1}`, `whole ${i + 1}`]).flat();
+  return full ? all : [all[all.length - 1 - (turn % 2)]];
 }
 
-describe.each(commands)('leat %s, killed at any moment', (name, args, files) => {
-  it('leaves the old file or the new one, never half', { timeout: 60_000 + tries * 20_000 }, async () => {
-    const random = createRandom(name.length * 101 + 7);
+const cases = commands.flatMap(([name, args, files], turn) =>
+  moments(files.length, turn).map((moment) => [name, moment, args, files] as const),
+);
+
+describe.each(cases)('leat %s, killed with file %s written', (name, moment, args, files) => {
+  it('leaves the old file or the new one, never half', async () => {
     const whole = freshFolder();
-    const began = performance.now();
     expect(await leat(args, whole)).toMatchObject({ code: 0 });
-    const takes = performance.now() - began;
     const made = new Map(files.map((file) => [file, readFileSync(join(whole, file))]));
-    for (let n = 0; n < tries; n++) {
-      const folder = freshFolder();
-      const before = readdirSync(folder);
-      if (!onlyNew.has(name)) for (const file of files) writeFileSync(join(folder, file), old);
-      // Every other time in the last third, where files are written, or at the sight of one half written.
-      const after = takes * (n % 2 === 0 ? 0.7 + 0.35 * random() : random());
-      const killed = await killedAfter(args, folder, after, n % 2 === 0);
-      for (const file of files) {
-        if (onlyNew.has(name) && !existsSync(join(folder, file))) continue;
-        const found = readFileSync(join(folder, file));
-        const isNew = made.get(file)?.equals(found) === true;
-        // An ensemble keeps what is done now and then: a part of it is a whole file too.
-        const isPart =
-          file === 'kept.ensemble' && (await leat(['merge', file, '--json'], folder)).out.startsWith('{');
-        expect(isNew || isPart || found.toString() === old, `${file} is neither old nor new`).toBe(true);
-      }
-      const stray = readdirSync(folder).filter((left) => !before.includes(left) && !files.includes(left));
-      // At most what was being written, under a name that says so and that no command reads.
-      for (const left of stray) expect(left).toMatch(/^[a-z]+\.[a-z]+\.\d+\.part$/);
-      expect(stray.length).toBeLessThanOrEqual(killed ? 1 : 0);
-      // The next call is not confused by what is left, and writes over nothing that it must not write over.
-      const taken = onlyNew.has(name) && existsSync(join(folder, files[0]));
-      expect((await leat(args, folder)).code).toBe(taken ? 2 : 0);
+    const folder = freshFolder();
+    const before = readdirSync(folder);
+    if (!onlyNew.has(name)) for (const file of files) writeFileSync(join(folder, file), old);
+    expect(leatSignalled(args, folder, 'SIGKILL', moment).code).toBe(137);
+    for (const file of files) {
+      if (onlyNew.has(name) && !existsSync(join(folder, file))) continue;
+      const found = readFileSync(join(folder, file));
+      const isNew = made.get(file)?.equals(found) === true;
+      // An ensemble keeps what is done now and then: a part of it is a whole file too.
+      const isPart =
+        file === 'kept.ensemble' && (await leat(['merge', file, '--json'], folder)).out.startsWith('{');
+      expect(isNew || isPart || found.toString() === old, `${file} is neither old nor new`).toBe(true);
     }
+    const stray = readdirSync(folder).filter((left) => !before.includes(left) && !files.includes(left));
+    // What was being written, under a name that says so and that no command reads.
+    expect(stray).toEqual([expect.stringMatching(/^[a-z]+\.[a-z]+\.\d+\.part$/)]);
+    // The next call is not confused by what is left, and writes over nothing that it must not write over.
+    const taken = onlyNew.has(name) && existsSync(join(folder, files[0]));
+    expect((await leat(args, folder)).code).toBe(taken ? 2 : 0);
   });
 });
