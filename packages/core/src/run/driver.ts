@@ -9,7 +9,7 @@ import { harvestRipe, perform } from './actions.js';
 import { openControls } from './controls.js';
 import type { WaterEvent } from './hydraulics.js';
 import { adviceFor, type Outcome, type Run } from './run.js';
-import type { RunParts, RunState } from './run-state.js';
+import type { RunParts, RunRecord, RunState } from './run-state.js';
 import { freshBuffer, outputTimes, type SampleBuffer } from './sample-buffer.js';
 import { Sampler } from './sampler.js';
 import { Segments } from './segments.js';
@@ -110,6 +110,11 @@ export class Driver {
     return this.parts.state;
   }
 
+  /** What the run has left behind since it was opened. */
+  get record(): RunRecord {
+    return this.parts.record;
+  }
+
   /** Does what is due at the start, and takes the first samples. */
   start(): void {
     const { parts, state, segments, outputs } = this;
@@ -138,10 +143,10 @@ export class Driver {
     return !this.isOver();
   }
 
-  /** The run as far as it has come. */
+  /** The run, once `advance` has said that it is over. */
   finish(): Run {
     const { model, state, integrator, options, tolerance } = this;
-    const { samples, postings, events } = this.parts.record;
+    const { samples, postings, events } = this.record;
     // What was reached when a run breaks off is told, whatever time it was.
     if (state.outcome !== undefined && samples[samples.length - 1].time < state.outcome.time) {
       this.sampler.take(state.time, state.y, state.x, 0);

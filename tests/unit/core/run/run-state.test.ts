@@ -35,11 +35,13 @@ function pieceByPiece(
   driver.start();
   for (let pieces = 1; ; pieces++) {
     const goesOn = driver.advance();
-    const run = driver.finish();
-    samples.push(...run.samples.map((sample) => ({ ...sample, posted: sample.posted + postings.length })));
-    postings.push(...run.postings);
-    events.push(...run.events);
-    if (!goesOn) return { told: { ...run, samples, postings, events }, end: driver.state, pieces };
+    const last = goesOn ? undefined : driver.finish();
+    const { record } = driver;
+    samples.push(...record.samples.map((sample) => ({ ...sample, posted: sample.posted + postings.length })));
+    postings.push(...record.postings);
+    events.push(...record.events);
+    if (last !== undefined)
+      return { told: { ...last, samples, postings, events }, end: driver.state, pieces };
     driver = new Driver(model, options, integratorOf(options), structuredClone(driver.state));
   }
 }
