@@ -1,5 +1,5 @@
 import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
-import { cautions, day, percent, plain, short, shown } from '@leat/view/text';
+import { boundSign, cautions, day, percent, plain, short, shown } from '@leat/view/text';
 import { columns, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
@@ -41,7 +41,7 @@ function limitLines(limits: readonly LimitOdds[]): readonly string[] {
     .slice(0, most)
     .map((limit) => [
       plain(limit.quantity),
-      `${limit.direction === 'above' ? '>' : '<'} ${shown(limit.value)} ${unitText(limit.unit)}`,
+      boundSign(limit),
       short(limit.place, 15),
       percent(limit.probability),
       day(round(limit.first.median)),
