@@ -136,7 +136,9 @@ describe('exit codes of leat compare', () => {
     );
     const torn = await leat(['compare', 'small.yaml', 'torn.json'], folder);
     expect([torn.code, torn.out]).toEqual([2, '']);
-    expect(torn.err).toBe('torn.json: not a whole document of leat run --json: see time[1]\n');
+    expect(torn.err).toBe(
+      'torn.json: not a whole document of leat run --json: see time[1]: expected number, received string\n',
+    );
   });
 
   it('3, naming the file, when a run breaks off', async () => {

@@ -50,7 +50,7 @@ describe('leat report', () => {
     const half = await leat(['report', 'half.json', '--out', 'bad.html'], folder);
     expect([half.code, half.err]).toEqual([
       2,
-      'half.json: not a whole document of leat run --json: see budget\n',
+      'half.json: not a whole document of leat run --json: see budget: expected record, received undefined\n',
     ]);
     expect(existsSync(inFolder('bad.html'))).toBe(false);
     expect((await leat(['report'], folder)).code).toBe(5);
@@ -164,9 +164,9 @@ describe('leat report --ensemble', async () => {
       `run.json: the document of one run, not of an ensemble; ${wanted}`,
       `cut.json: not an ensemble; ${wanted}`,
       expect.stringMatching(
-        /^short\.json: not a whole document of leat ensemble --json: see series\.[\w-]+@\w+$/,
+        /^short\.json: not a whole document of leat ensemble --json: see series\.[\w-]+@\w+: expected a value for each of \d+ times, received \d+$/,
       ),
-      'word.json: not a whole document of leat ensemble --json: see limits.0.probability',
+      'word.json: not a whole document of leat ensemble --json: see limits[0].probability: expected number, received string',
       'no.json: cannot be read: no such file or folder',
       `small.yaml: not an ensemble; ${wanted}`,
     ]);

@@ -1,58 +1,59 @@
 import { ensembleResult, type EnsembleResult, openAccumulator, type TableRow } from '@leat/core';
 import { z } from 'zod';
 import { isPart, mostBytes, readPart } from './ensemble-part.js';
+import { checkLengths, savedLimit, savedNumber, wholeDocument } from './document-schema.js';
 import { FileError, readBytes, reasonOf } from './read.js';
 import { formFault } from './saved-document.js';
 
-/** A number; null stands for one that JSON lacks. */
-const number = z
-  .number()
-  .nullable()
-  .transform((value) => value ?? Number.NaN);
-const numbers = z.array(number).transform((values) => Float64Array.from(values));
-const edges = z.tuple([number, number]);
-const bands = z.object({ median: number, band50: edges, band90: edges });
+const numbers = z.array(savedNumber).transform((values) => Float64Array.from(values));
+const edges = z.tuple([savedNumber, savedNumber]);
+const bands = z.object({ median: savedNumber, band50: edges, band90: edges });
 const note = z.object({ member: z.number(), reason: z.string() });
 
 const limit = z.object({
-  ...{ id: z.string(), quantity: z.string(), unit: z.string(), direction: z.enum(['above', 'below']) },
-  ...{ value: z.number(), averaging: z.number(), whom: z.string(), place: z.string() },
-  ...{ source: z.string(), page: z.string(), mark: z.enum(['R', 'S', 'C', 'M', 'W', 'P', 'U']) },
-  ...{ judged: z.number(), passed: z.number(), probability: number, first: bands, total: bands },
+  ...savedLimit,
+  ...{ judged: z.number(), passed: z.number(), probability: savedNumber, first: bands, total: bands },
 });
 
 const asked = z.object({
   ...bands.shape,
   ...{ text: z.string(), unit: z.string(), unanswered: note.nullable(), answered: z.number() },
-  ...{ mean: number, deviation: number, lowest: number, highest: number },
+  ...{ mean: savedNumber, deviation: savedNumber, lowest: savedNumber, highest: savedNumber },
 });
 
 /** The document of `leat ensemble --json`, as far as a report reads it. */
-const ensembleSchema = z.object({
-  title: z.string(),
-  manifest: z.object({
-    scenario: z.string(),
-    sampling: z.object({
-      method: z.enum(['latin-hypercube', 'sobol']),
-      members: z.number(),
-      seed: z.number(),
+const ensembleSchema = z
+  .object({
+    title: z.string(),
+    manifest: z.object({
+      scenario: z.string(),
+      sampling: z.object({
+        method: z.enum(['latin-hypercube', 'sobol']),
+        members: z.number(),
+        seed: z.number(),
+      }),
     }),
-  }),
-  ran: z.number(),
-  failed: z.array(note),
-  drawn: z.array(z.object({ id: z.string() })),
-  time: z.array(z.number()).nonempty(),
-  series: z.record(
-    z.string(),
-    z.object({
-      ...{ unit: z.string(), median: numbers, resolution: number },
-      ...{ band50: z.tuple([numbers, numbers]), band90: z.tuple([numbers, numbers]) },
-    }),
-  ),
-  limits: z.array(limit),
-  measures: z.array(asked),
-  conditions: z.array(asked.extend({ holds: z.number(), share: number })),
-});
+    ran: z.number(),
+    failed: z.array(note),
+    drawn: z.array(z.object({ id: z.string() })),
+    time: z.array(z.number()).nonempty(),
+    series: z.record(
+      z.string(),
+      z.object({
+        ...{ unit: z.string(), median: numbers, resolution: savedNumber },
+        ...{ band50: z.tuple([numbers, numbers]), band90: z.tuple([numbers, numbers]) },
+      }),
+    ),
+    limits: z.array(limit),
+    measures: z.array(asked),
+    conditions: z.array(asked.extend({ holds: z.number(), share: savedNumber })),
+  })
+  .superRefine(({ time, series }, context) => {
+    const lists = Object.entries(series).map(
+      ([name, { median, band50, band90 }]) => [name, [median, ...band50, ...band90]] as const,
+    );
+    checkLengths(context, time, Object.fromEntries(lists));
+  });
 
 /** An ensemble as it was kept. */
 export interface SavedEnsemble {
@@ -66,20 +67,8 @@ export interface SavedEnsemble {
 
 const wanted = 'expected a document of leat ensemble --json, or a file of leat ensemble --out';
 
-/** Where a list of values is not as long as the list of times; undefined where all are. */
-function shortSeries({ time, series }: z.infer<typeof ensembleSchema>): string | undefined {
-  const fits = ({ length }: Float64Array): boolean => length === time.length;
-  const bad = Object.entries(series).find(
-    ([, { median, band50, band90 }]) => ![median, ...band50, ...band90].every(fits),
-  );
-  return bad === undefined ? undefined : `series.${bad[0]}`;
-}
-
 function fromDocument(file: string, document: unknown): SavedEnsemble {
-  const { success, data, error } = ensembleSchema.safeParse(document);
-  const where = success ? shortSeries(data) : error.issues[0].path.join('.');
-  if (!success || where !== undefined)
-    throw new FileError(`${file}: not a whole document of leat ensemble --json: see ${where ?? ''}`);
+  const data = wholeDocument(file, 'leat ensemble --json', ensembleSchema, document);
   const { title, manifest, time: times, series, ...rest } = data;
   const { scenario, sampling } = manifest;
   const named = Object.entries(series).map(([name, each]) => ({ name, ...each }));
