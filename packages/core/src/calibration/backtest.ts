@@ -9,7 +9,7 @@ import { InputError } from '../base/faults.js';
 import { createRandom } from '../base/random.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { Measurable } from '../scenario/scenario.js';
-import { aheadAt, drawsOf, normalDraw } from './forecast.js';
+import { aheadAt, bandsAt, drawsOf } from './forecast.js';
 
 /** How a backtest is made. */
 export interface BacktestRequest extends FitRequest {
@@ -163,23 +163,19 @@ export function backtest(request: BacktestRequest): Backtest {
       const base = baselines(known.observations, observation, today);
       if (base === undefined || runs.length === 0) return [];
       const { reads, low, high } = observation.reading;
-      const error = known.errorOf(reads);
-      const middle = runs.map((values) => values[i]).sort((a, b) => a - b);
-      const shown = middle
-        .map((value) => value + error.deviation(value) * normalDraw(random))
-        .sort((a, b) => a - b);
-      const at = (share: number): number =>
-        shown[Math.min(Math.floor(share * shown.length), shown.length - 1)];
-      const meets = (share: number): boolean => high >= at((1 - share) / 2) && low <= at((1 + share) / 2);
+      const values = runs.map((each) => each[i]);
+      const { truth, reading } = bandsAt(values, known.errorOf(reads), random);
+      const [, , middle] = truth;
+      const [low90, low50, , high50, high90] = reading;
       const ahead = observation.time - today;
       return [
         {
           observation,
           horizon: horizons.find((horizon) => ahead < horizon) ?? horizons[2],
-          model: middle[Math.floor(middle.length / 2)],
+          model: middle,
           ...base,
-          in50: meets(0.5),
-          in90: meets(0.9),
+          in50: high >= low50 && low <= high50,
+          in90: high >= low90 && low <= high90,
         },
       ];
     });

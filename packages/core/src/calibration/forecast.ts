@@ -1,5 +1,5 @@
-import { quantileSorted } from 'd3-array';
 import { Matrix } from 'ml-matrix';
+import { quantilesOf } from '../analysis/uncertainty/quantiles.js';
 import { dateAfter } from '../base/calendar.js';
 import { normalQuantile } from '../base/normal.js';
 import { createRandom } from '../base/random.js';
@@ -12,6 +12,7 @@ import { isSetting } from '../scenario/action-kinds.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { TimedAction, Cohort, DailyValue, Measurable, Pump, Scenario } from '../scenario/scenario.js';
 import { rootOf } from './diagnostics.js';
+import type { ReadingError } from './reading-loss.js';
 import { fitDoubts, type SavedFit } from './fit-file.js';
 import {
   type FitProblem,
@@ -132,8 +133,24 @@ export interface ForecastRequest extends Omit<FitRequest, 'free' | 'numbers'> {
   readonly whatIf?: FitSystem;
 }
 
-/** Shares of the draws that lie below each line of a band. */
+/** Shares of the draws that lie below each line of a band: the ends of 90 %, the ends of 50 %, and the middle. */
 const bandShares = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
+
+/** Lines of the bands of what is there and of what a kit would show, for each of `bandShares`, in the internal unit. */
+interface DrawnBands {
+  readonly truth: readonly number[];
+  readonly reading: readonly number[];
+}
+
+/**
+ * The bands of a quantity at one time: the same for a forecast and for the backtest that judges it.
+ * @param values one a draw
+ * @param error of the kit, drawn once for each of them
+ */
+export function bandsAt(values: readonly number[], error: ReadingError, random: () => number): DrawnBands {
+  const shown = values.map((value) => value + error.deviation(value) * normalDraw(random));
+  return { truth: quantilesOf(values, bandShares), reading: quantilesOf(shown, bandShares) };
+}
 
 /** A quantity in the days ahead. */
 export interface ForecastCourse {
@@ -235,22 +252,22 @@ export function forecast(request: ForecastRequest): Forecast {
       return aheadAt(problem, at, sought, request.whatIf, tolerance);
     })
     .filter((values) => values !== undefined);
-  const band = (values: number[]): number[] => {
-    const sorted = values.sort((a, b) => a - b);
-    return bandShares.map((share) => quantileSorted(sorted, share) ?? Number.NaN);
-  };
   const from = dateAfter(problem.until, 1);
   const courses = places.map(({ reads, vessel }, p): ForecastCourse => {
     const error = problem.errorOf(reads);
-    const on = (day: number): number[] => runs.map((values) => values[p * (days + 1) + day]);
-    const shown = (value: number): number => value + error.deviation(value) * normalDraw(random);
-    const all = Array.from({ length: days + 1 }, (_, day) => day);
+    const bands = Array.from({ length: days + 1 }, (_, day) =>
+      bandsAt(
+        runs.map((values) => values[p * (days + 1) + day]),
+        error,
+        random,
+      ),
+    );
     return {
       reads,
       vessel: problem.scenario.vessels[vessel].name,
       unit: unitOfMeasurable[reads],
-      truth: all.map((day) => band(on(day))),
-      reading: all.map((day) => band(on(day).map(shown))),
+      truth: bands.map(({ truth }) => truth),
+      reading: bands.map(({ reading }) => reading),
     };
   });
   return {

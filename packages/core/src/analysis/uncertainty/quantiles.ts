@@ -24,6 +24,12 @@ export interface Summary extends Bands {
   readonly highest: number;
 }
 
+/** Quantiles of values in any order, one for each share (0..1), straight lines between neighbours (d3-array); NaN without values. */
+export function quantilesOf(values: Iterable<number>, shares: readonly number[]): readonly number[] {
+  const sorted = [...values].sort((a, b) => a - b);
+  return shares.map((share) => quantileSorted(sorted, share) ?? Number.NaN);
+}
+
 /** The middle and the bands by any way of telling quantiles. */
 export function bandsOf(quantile: (p: number) => number): Bands {
   return {

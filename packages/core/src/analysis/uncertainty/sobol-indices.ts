@@ -1,5 +1,6 @@
-import { mean, quantileSorted } from 'd3-array';
+import { mean } from 'd3-array';
 import { createRandom } from '../../base/random.js';
+import { quantilesOf } from './quantiles.js';
 import { openSampling } from './sampling.js';
 import { moved } from './one-at-a-time.js';
 import type { Points } from './one-at-a-time.js';
@@ -61,9 +62,8 @@ function indicesOver(rows: readonly ArrayLike<number>[], input: number): Sums {
 }
 
 function estimate(value: number, resampled: readonly number[]): Estimate {
-  const sorted = [...resampled].sort((a, b) => a - b);
-  const at = (p: number): number => quantileSorted(sorted, p) ?? Number.NaN;
-  return { value, low: at(0.025), high: at(0.975) };
+  const [low, high] = quantilesOf(resampled, [0.025, 0.975]);
+  return { value, low, high };
 }
 
 /**
