@@ -1,4 +1,5 @@
 import type { Measurable } from '../scenario/scenario.js';
+import { median } from 'd3-array';
 import { stringify } from 'yaml';
 import type { LogTable } from './log-table.js';
 
@@ -60,13 +61,13 @@ function unitOf(
     case 'alkalinity':
       if (/dkh|°/i.test(header)) return { unit: 'dKH', doubt: '' };
       if (/ppm|mg\/l|caco3/i.test(header)) return { unit: 'mg/L as CaCO3', doubt: '' };
-      return median(values) > 25
+      return (median(values) ?? 0) > 25
         ? { unit: 'mg/L as CaCO3', doubt: 'told by the size of the numbers' }
         : { unit: 'dKH', doubt: 'told by the size of the numbers' };
     case 'temperature':
       if (/f\b/i.test(header.replace(/temperature|of/gi, ''))) return { unit: 'degF', doubt: '' };
       if (/(?:°|deg ?|\()c\b|celsius/i.test(header)) return { unit: 'degC', doubt: '' };
-      return median(values) > 45
+      return (median(values) ?? 0) > 45
         ? { unit: 'degF', doubt: 'told by the size of the numbers' }
         : { unit: 'degC', doubt: 'told by the size of the numbers' };
     case 'oxygen':
@@ -77,11 +78,6 @@ function unitOf(
     case 'pH':
       return { unit: '', doubt: '' };
   }
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
 }
 
 /** The name whose letters and figures the header holds; longer names first. */
