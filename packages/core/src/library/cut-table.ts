@@ -67,7 +67,8 @@ function* headerFaults(
 }
 
 /**
- * Cuts the text of a table into lines and cells. The first line names the columns, in any order; empty lines and
+ * Cuts the text of a table into lines and cells, each with its place in the line, which a CSV reader would lose; quotes
+ * mean nothing. The first line names the columns, in any order; empty lines and
  * lines that begin with # are passed over. Never throws.
  */
 export function cutTable(

@@ -1,5 +1,4 @@
-import { dsvFormat } from 'd3-dsv';
-import { separatorOf } from '../base/csv.js';
+import { type CsvFlaw, readCsv, tableFlaw } from '../base/csv.js';
 import { InputError } from '../base/faults.js';
 
 /** A table of text as it stood in a file, nothing read into it. */
@@ -13,19 +12,32 @@ export interface LogTable {
 /** Longest text read, characters; most rows and columns. */
 const most = { characters: 20_000_000, rows: 100_000, columns: 200 };
 
+function faultOf(flaw: CsvFlaw, file: string): InputError {
+  const fault = (problem: string, expected: string, got?: number): InputError =>
+    new InputError([{ file, problem, expected, ...(got === undefined ? {} : { got: String(got) }) }]);
+  switch (flaw.kind) {
+    case 'not-text':
+      return fault('not text', 'a CSV file, or a spreadsheet with the ending .xlsx');
+    case 'too-long':
+      return fault('too long', `at most ${most.characters} characters`);
+    case 'empty':
+      return fault('empty', 'a row of names, then one row a day');
+    case 'too-many-rows':
+      return fault('too many rows', `at most ${most.rows}`, flaw.count);
+    case 'too-many-columns':
+      return fault('too many columns', `at most ${most.columns}`, flaw.count);
+  }
+}
+
 /**
- * Parses separated text (comma, semicolon or tab, told by the first line), as a spreadsheet saves it. Rows are
+ * Parses separated text (comma, semicolon or tab, found by the first line), as a spreadsheet saves it. Rows are
  * numbered as a spreadsheet numbers them.
  * @throws InputError where the text is no table: binary, empty, or beyond all size
  */
 export function csvTable(text: string, file: string): LogTable {
-  const fault = (problem: string, expected: string): InputError =>
-    new InputError([{ file, problem, expected }]);
-  if (text.includes('\0')) throw fault('not text', 'a CSV file, or a spreadsheet with the ending .xlsx');
-  if (text.length > most.characters) throw fault('too long', `at most ${most.characters} characters`);
-  const plain = text.replace(/^\uFEFF/, '');
-  const rows = dsvFormat(separatorOf(plain)).parseRows(plain, (cells) => cells.map((cell) => cell.trim()));
-  return logTable(rows, file);
+  const read = readCsv(text, most);
+  if ('kind' in read) throw faultOf(read, file);
+  return { file, rows: read.rows };
 }
 
 /**
@@ -33,12 +45,7 @@ export function csvTable(text: string, file: string): LogTable {
  * @throws InputError where it is empty or beyond all size
  */
 export function logTable(rows: readonly (readonly string[])[], file: string): LogTable {
-  const fault = (problem: string, expected: string, got?: number): InputError =>
-    new InputError([{ file, problem, expected, ...(got === undefined ? {} : { got: String(got) }) }]);
-  if (!rows.some((cells) => cells.some((cell) => cell !== '')))
-    throw fault('empty', 'a row of names, then one row a day');
-  if (rows.length > most.rows) throw fault('too many rows', `at most ${most.rows}`, rows.length);
-  const widest = rows.reduce((width, cells) => Math.max(width, cells.length), 0);
-  if (widest > most.columns) throw fault('too many columns', `at most ${most.columns}`, widest);
+  const flaw = tableFlaw(rows, most);
+  if (flaw !== undefined) throw faultOf(flaw, file);
   return { file, rows };
 }

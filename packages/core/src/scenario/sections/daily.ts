@@ -1,6 +1,5 @@
-import { dsvFormat } from 'd3-dsv';
 import * as z from 'zod';
-import { separatorOf } from '../../base/csv.js';
+import { type CsvFlaw, readCsv } from '../../base/csv.js';
 import { nearest } from '../../base/nearest.js';
 import {
   convert,
@@ -102,15 +101,23 @@ export function daily(dimension: Dimension, description: string): Reads<DailyGiv
   });
 }
 
-/** Longest text of one file, characters; most rows, a century of days and some; most columns. */
-const most = { characters: 4_000_000, rows: 40_000, columns: 200 };
+/** Longest text of one file, characters; most rows, the names and a century of days and some; most columns. */
+const most = { characters: 4_000_000, rows: 40_001, columns: 200 };
 
-/** What is wrong with a text as a whole; undefined where it may be read. */
-function unfitCsv(text: string): Complaint | undefined {
-  if (text.trim() === '') return { problem: 'an empty file', expected: 'a row of names, then one row a day' };
-  if (text.includes('\0')) return { problem: 'not text', expected: 'a CSV file' };
-  if (text.length <= most.characters) return undefined;
-  return { problem: `a file of ${text.length} characters`, expected: `at most ${most.characters}` };
+/** What is wrong with a file as a whole. */
+function csvComplaint(flaw: CsvFlaw): Complaint {
+  switch (flaw.kind) {
+    case 'empty':
+      return { problem: 'an empty file', expected: 'a row of names, then one row a day' };
+    case 'not-text':
+      return { problem: 'not text', expected: 'a CSV file' };
+    case 'too-long':
+      return { problem: `a file of ${flaw.count} characters`, expected: `at most ${most.characters}` };
+    case 'too-many-rows':
+      return { problem: `${flaw.count - 1} rows in the file`, expected: `at most ${most.rows - 1}` };
+    case 'too-many-columns':
+      return { problem: `${flaw.count} columns in the file`, expected: `at most ${most.columns}` };
+  }
 }
 
 const commaHint = (field: string): string => (/^[+-]?\d+,\d+$/.test(field) ? ' (write a decimal point)' : '');
@@ -127,24 +134,9 @@ export function readCsvColumn(
   dimension: Dimension,
   gap?: number,
 ): { values: readonly number[] } | { complaint: Complaint; about: 'csv' | 'column' } {
-  const unfit = unfitCsv(text);
-  if (unfit !== undefined) return { complaint: unfit, about: 'csv' };
-  const lines = text.replace(/^\uFEFF/, '').split(/\r?\n/);
-  while (lines.length > 0 && lines[lines.length - 1]?.trim() === '') lines.pop();
-  if (lines.length > most.rows + 1)
-    return {
-      complaint: { problem: `${lines.length - 1} rows in the file`, expected: `at most ${most.rows}` },
-      about: 'csv',
-    };
-  const separated = dsvFormat(separatorOf(lines[0] ?? ''));
-  const fieldsOf = (line: string): string[] =>
-    (separated.parseRows(line)[0] ?? []).map((field) => field.trim());
-  const header = fieldsOf(lines[0] ?? '');
-  if (header.length > most.columns)
-    return {
-      complaint: { problem: `${header.length} columns in the file`, expected: `at most ${most.columns}` },
-      about: 'csv',
-    };
+  const read = readCsv(text, most);
+  if ('kind' in read) return { complaint: csvComplaint(read), about: 'csv' };
+  const [header, ...rows] = read.rows;
   const place = header.indexOf(column);
   if (place < 0) {
     const guess = nearest(column, header);
@@ -155,8 +147,8 @@ export function readCsvColumn(
     return { complaint: { problem: 'no such column', ...hint }, about: 'column' };
   }
   const values: number[] = [];
-  for (const [index, line] of lines.slice(1).entries()) {
-    const field = fieldsOf(line)[place] ?? '';
+  for (const [index, cells] of rows.entries()) {
+    const field = cells[place] ?? '';
     if (field === '' && gap !== undefined) {
       values.push(gap);
       continue;
