@@ -1,4 +1,6 @@
 import * as Plot from '@observablehq/plot';
+import { pageColours } from '@leat/view/pictures';
+import { described } from './described.js';
 
 /** One bar. */
 export interface Bar {
@@ -31,14 +33,20 @@ export function bars(options: {
     x: { domain: [0, most], axis: null },
     y: { domain: names, axis: null, padding: 0.1 },
     marks: [
-      Plot.barX(options.bars, { x: 'value', y: 'name', fill: 'var(--water)', insetTop: 20, insetBottom: 14 }),
+      Plot.barX(options.bars, {
+        x: 'value',
+        y: 'name',
+        fill: pageColours.water,
+        insetTop: 20,
+        insetBottom: 14,
+      }),
       Plot.text(options.bars, {
         x: 0,
         y: 'name',
         text: 'name',
         textAnchor: 'start',
         dy: -17,
-        fill: 'var(--ink)',
+        fill: pageColours.ink,
       }),
       Plot.text(options.bars, {
         ...{
@@ -49,7 +57,7 @@ export function bars(options: {
           dx: 6,
           dy: 3,
           fontWeight: 600,
-          fill: 'var(--ink)',
+          fill: pageColours.ink,
         },
       }),
       ...(guess === undefined
@@ -58,7 +66,7 @@ export function bars(options: {
             Plot.tickX([guess], {
               x: 'value',
               y: 'name',
-              stroke: 'var(--limit)',
+              stroke: pageColours.limit,
               strokeWidth: 3,
               insetTop: 16,
             }),
@@ -69,18 +77,11 @@ export function bars(options: {
                 text: () => 'your guess',
                 dy: 20,
                 textAnchor: 'start',
-                fill: 'var(--limit)',
+                fill: pageColours.limit,
               },
             }),
           ]),
     ],
   });
-  if (!(svg instanceof SVGSVGElement)) throw new TypeError('a picture of bars is one drawing');
-  for (const part of svg.querySelectorAll('[aria-label]')) part.removeAttribute('aria-label');
-  svg.setAttribute('role', 'img');
-  svg.setAttribute(
-    'aria-label',
-    `${title}. ${options.bars.map((bar) => `${bar.name}: ${shown(bar)}`).join('; ')}.`,
-  );
-  return svg;
+  return described(svg, `${title}. ${options.bars.map((bar) => `${bar.name}: ${shown(bar)}`).join('; ')}.`);
 }

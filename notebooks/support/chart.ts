@@ -1,5 +1,6 @@
 import * as Plot from '@observablehq/plot';
-import { spreadLabels } from './spread-labels.js';
+import { pageColours, spreadLabels } from '@leat/view/pictures';
+import { described } from './described.js';
 
 /** One line of a picture. Colour is the name of a variable of the style sheet; its dash tells it apart in grey. */
 export interface Line {
@@ -50,11 +51,10 @@ interface Point {
   readonly v: number;
 }
 
-const colourOf = (colour: Colour): string => `var(--${colour})`;
 const height = 280;
 const margins = { top: 26, bottom: 34, left: 46 };
 
-function told({ title, unit, lines }: ChartOptions): string {
+function inWords({ title, unit, lines }: ChartOptions): string {
   const words = lines.map(({ name, values }) => {
     const all = Array.from(values).filter((value) => !Number.isNaN(value));
     const [first, last] = [all[0], all[all.length - 1]];
@@ -75,39 +75,136 @@ function sideOf(lines: readonly Line[], y: number, start: number, end: number): 
   return room(start, start + reach) >= room(end - reach, end) ? 'start' : 'end';
 }
 
-/** Courses over time with their names at the line ends, limits and guesses drawn in, and a text alternative. */
-export function chart(options: ChartOptions): SVGSVGElement {
-  const { unit, lines, levels = [], moments = [], band, points = [], atLeast = 0, from = 0 } = options;
+/** What a picture is drawn on: its size, what its axes reach over, and the levels that fall on them. */
+interface Scales {
+  readonly width: number;
+  /** Room right of the axes for the names of the lines, px. */
+  readonly right: number;
+  readonly vertical: readonly [low: number, top: number];
+  /** d. */
+  readonly horizontal: readonly [start: number, end: number];
+  /** In the unit of the lines. */
+  readonly perPixel: number;
+  readonly levels: readonly Level[];
+}
+
+function scalesOf(options: ChartOptions): Scales {
+  const { lines, levels = [], band, points = [], atLeast = 0, from = 0 } = options;
   const width = Math.max(Math.min(options.width, 760), 280);
-  const right = width < 500 ? 92 : 130;
   const values = lines.flatMap((line) => Array.from(line.values)).filter((value) => !Number.isNaN(value));
   const drawn = levels.filter(
     ({ kind, value }) => kind === 'guess' || value < 3 * Math.max(...values, atLeast),
   );
-  const top =
-    1.08 *
-    Math.max(
-      ...values,
-      ...drawn.map(({ value }) => value),
-      ...points.map(({ v }) => v),
-      ...(band === undefined ? [] : Array.from(band.high)),
-      atLeast,
-    );
-  const low = Math.min(from, ...values.map((value) => (value < from ? value : from)));
-  const perPixel = (top - low) / (height - margins.top - margins.bottom);
-  const end = Math.max(...lines.map(({ time }) => time[time.length - 1]));
-  const start = Math.min(...lines.map(({ time }) => time[0]));
-  const places = spreadLabels(
-    lines.map((line) => line.values[line.values.length - 1]),
-    15 * perPixel,
-    [low, top],
+  const highest = Math.max(
+    ...values,
+    ...drawn.map(({ value }) => value),
+    ...points.map(({ v }) => v),
+    ...(band === undefined ? [] : Array.from(band.high)),
+    atLeast,
   );
-  const levelPlaces = spreadLabels(
-    drawn.map(({ value }) => value + 8 * perPixel),
+  const top = 1.08 * highest;
+  const low = Math.min(from, ...values.map((value) => (value < from ? value : from)));
+  return {
+    width,
+    right: width < 500 ? 92 : 130,
+    vertical: [low, top],
+    horizontal: [
+      Math.min(...lines.map(({ time }) => time[0])),
+      Math.max(...lines.map(({ time }) => time[time.length - 1])),
+    ],
+    perPixel: (top - low) / (height - margins.top - margins.bottom),
+    levels: drawn,
+  };
+}
+
+function bandMark({ time, low, high }: NonNullable<ChartOptions['band']>): Plot.Markish {
+  return Plot.areaY(time, {
+    x: (t: number) => t,
+    y1: (_: number, i: number) => low[i],
+    y2: (_: number, i: number) => high[i],
+    fill: pageColours.wash,
+  });
+}
+
+/** Words with a rim of the ground, so that lines behind do not cross them out. */
+const rim = { stroke: pageColours.paper, strokeWidth: 4, paintOrder: 'stroke' } as const;
+
+function momentMarks(
+  moments: NonNullable<ChartOptions['moments']>,
+  { horizontal: [start, end], vertical: [, top], levels }: Scales,
+): readonly Plot.Markish[] {
+  return [
+    Plot.ruleX(moments, { x: 'time', stroke: pageColours.soft, strokeDasharray: '2 3' }),
+    ...moments.map(({ text, time }) => {
+      const late = time > start + 0.65 * (end - start);
+      return Plot.text([{ text, time }], {
+        ...{ x: 'time', y: top, text: 'text', dy: levels.length > 0 ? 24 : 9, dx: late ? -5 : 5 },
+        ...{ textAnchor: late ? 'end' : 'start', fill: pageColours.soft, ...rim },
+      });
+    }),
+  ];
+}
+
+const levelColour = (kind: Level['kind']): string =>
+  kind === 'limit' ? pageColours.limit : pageColours.soft;
+
+const levelMark = ({ value, kind }: Level): Plot.Markish =>
+  Plot.ruleY([value], {
+    stroke: levelColour(kind),
+    strokeWidth: 1.3,
+    strokeDasharray: kind === 'limit' ? '6 3' : '2 4',
+  });
+
+/** The names of levels over their lines, moved apart. */
+function levelNames(lines: readonly Line[], scales: Scales): readonly Plot.Markish[] {
+  const { levels, perPixel, vertical, horizontal } = scales;
+  const [low, top] = vertical;
+  const [start, end] = horizontal;
+  const places = spreadLabels(
+    levels.map(({ value }) => value + 8 * perPixel),
     14 * perPixel,
     [low + 7 * perPixel, top],
   );
-  const halo = { stroke: 'var(--paper)', strokeWidth: 4, paintOrder: 'stroke' } as const;
+  return levels.map(({ text, kind }, i) => {
+    const y = places[i];
+    const side = sideOf(lines, y, start, end);
+    return Plot.text([text], {
+      ...{ x: side === 'start' ? start : end, y, textAnchor: side, dx: side === 'start' ? 4 : -4 },
+      ...{ fontStyle: 'italic', fill: levelColour(kind), ...rim },
+    });
+  });
+}
+
+const lineMark = ({ time, values, colour, dash }: Line): Plot.Markish =>
+  Plot.lineY(
+    time.map((t, i): Point => ({ t, v: values[i] })),
+    {
+      ...{ x: 't', y: 'v', stroke: pageColours[colour], strokeWidth: 2.4 },
+      ...(dash !== undefined && { strokeDasharray: dash }),
+    },
+  );
+
+/** The names of lines behind their ends, moved apart. */
+function lineNames(lines: readonly Line[], { perPixel, vertical, horizontal }: Scales): Plot.Markish {
+  const places = spreadLabels(
+    lines.map(({ values }) => values[values.length - 1]),
+    15 * perPixel,
+    vertical,
+  );
+  return Plot.text(
+    lines.map(({ name, colour }, i) => ({ name, y: places[i], colour: pageColours[colour] })),
+    {
+      ...{ x: horizontal[1], y: 'y', text: 'name', textAnchor: 'start', dx: 7, fontWeight: 600 },
+      ...{ fill: (d: { colour: string }) => d.colour },
+    },
+  );
+}
+
+/** Courses over time with their names at the line ends, limits and guesses drawn in, and a text alternative. */
+export function chart(options: ChartOptions): SVGSVGElement {
+  const { unit, lines, moments = [], band, points = [] } = options;
+  const scales = scalesOf(options);
+  const { width, right, horizontal, vertical, levels } = scales;
   const svg = Plot.plot({
     width,
     height,
@@ -116,20 +213,11 @@ export function chart(options: ChartOptions): SVGSVGElement {
     marginLeft: margins.left,
     marginRight: right,
     style: { fontSize: '13px', background: 'none', overflow: 'visible' },
-    x: { domain: [start, end], label: null },
-    y: { domain: [low, top], label: null },
+    x: { domain: [...horizontal], label: null },
+    y: { domain: [...vertical], label: null },
     marks: [
-      ...(band === undefined
-        ? []
-        : [
-            Plot.areaY(band.time, {
-              x: (t: number) => t,
-              y1: (_: number, i: number) => band.low[i],
-              y2: (_: number, i: number) => band.high[i],
-              fill: 'var(--wash)',
-            }),
-          ]),
-      Plot.gridY({ stroke: 'var(--grid)', strokeOpacity: 1, ticks: 5 }),
+      ...(band === undefined ? [] : [bandMark(band)]),
+      Plot.gridY({ stroke: pageColours.grid, strokeOpacity: 1, ticks: 5 }),
       Plot.axisY({ ticks: 5, tickSize: 0, label: null }),
       Plot.axisX({
         ticks: width < 500 ? 5 : 8,
@@ -138,62 +226,19 @@ export function chart(options: ChartOptions): SVGSVGElement {
         labelAnchor: 'center',
         labelArrow: 'none',
       }),
-      Plot.text([unit], { frameAnchor: 'top-left', dx: -margins.left + 4, dy: -20, fill: 'var(--soft)' }),
-      Plot.ruleX(moments, { x: 'time', stroke: 'var(--soft)', strokeDasharray: '2 3' }),
-      ...moments.map(({ text, time }) => {
-        const late = time > start + 0.65 * (end - start);
-        return Plot.text([{ text, time }], {
-          ...{ x: 'time', y: top, text: 'text', dy: drawn.length > 0 ? 24 : 9, dx: late ? -5 : 5 },
-          ...{ textAnchor: late ? 'end' : 'start', fill: 'var(--soft)', ...halo },
-        });
+      Plot.text([unit], {
+        ...{ frameAnchor: 'top-left', dx: -margins.left + 4, dy: -20, fill: pageColours.soft },
       }),
-      ...drawn.map(({ value, kind }) =>
-        Plot.ruleY([value], {
-          stroke: kind === 'limit' ? 'var(--limit)' : 'var(--soft)',
-          strokeWidth: 1.3,
-          strokeDasharray: kind === 'limit' ? '6 3' : '2 4',
-        }),
-      ),
-      ...lines.map(({ time, values: course, colour, dash }) =>
-        Plot.lineY(
-          time.map((t, i): Point => ({ t, v: course[i] })),
-          {
-            x: 't',
-            y: 'v',
-            stroke: colourOf(colour),
-            strokeWidth: 2.4,
-            ...(dash !== undefined && { strokeDasharray: dash }),
-          },
-        ),
-      ),
+      ...momentMarks(moments, scales),
+      ...levels.map(levelMark),
+      ...lines.map(lineMark),
       Plot.dot(points, {
-        x: 't',
-        y: 'v',
-        r: 4.5,
-        fill: 'var(--paper)',
-        stroke: 'var(--ink)',
-        strokeWidth: 1.8,
+        ...{ x: 't', y: 'v', r: 4.5, strokeWidth: 1.8 },
+        ...{ fill: pageColours.paper, stroke: pageColours.ink },
       }),
-      ...drawn.map(({ text, kind }, i) => {
-        const y = levelPlaces[i];
-        const side = sideOf(lines, y, start, end);
-        return Plot.text([text], {
-          ...{ x: side === 'start' ? start : end, y, textAnchor: side, dx: side === 'start' ? 4 : -4 },
-          ...{ fontStyle: 'italic', fill: kind === 'limit' ? 'var(--limit)' : 'var(--soft)', ...halo },
-        });
-      }),
-      Plot.text(
-        lines.map(({ name, colour }, i) => ({ name, y: places[i], colour: colourOf(colour) })),
-        {
-          ...{ x: end, y: 'y', text: 'name', textAnchor: 'start', dx: 7, fontWeight: 600 },
-          ...{ fill: (d: { colour: string }) => d.colour },
-        },
-      ),
+      ...levelNames(lines, scales),
+      lineNames(lines, scales),
     ],
   });
-  if (!(svg instanceof SVGSVGElement)) throw new TypeError('a picture of courses is one drawing');
-  for (const part of svg.querySelectorAll('[aria-label]')) part.removeAttribute('aria-label');
-  svg.setAttribute('role', 'img');
-  svg.setAttribute('aria-label', told(options));
-  return svg;
+  return described(svg, inWords(options));
 }

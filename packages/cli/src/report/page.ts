@@ -53,7 +53,7 @@ export function reportPage(runs: readonly RunSummary[]): string {
   ];
   const sections = makers.map((make) => make(maker, runs));
   const style = maker.html('style');
-  style.textContent = pageStyle();
+  style.textContent = pageStyle;
   document.head.append(
     maker.html('meta', { charset: 'utf-8' }),
     maker.html('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),

@@ -4,8 +4,7 @@ const values = (colours: Colours): string =>
   colourNames.map((name) => `--${name}:${colours[name]}`).join(';');
 
 /** The look of a report: one column of words, pictures in a grid that folds to one column on a narrow screen. */
-export function pageStyle(): string {
-  return `
+export const pageStyle: string = `
 :root{color-scheme:light;${values(lightColours)}}
 @media screen and (prefers-color-scheme:dark){:root{color-scheme:dark;${values(darkColours)}}}
 *{box-sizing:border-box}
@@ -104,6 +103,5 @@ footer{padding-top:2rem;padding-bottom:3rem}
   .short,.letter{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 }
 `
-    .replace(/\n\s*/g, '\n')
-    .trim();
-}
+  .replace(/\n\s*/g, '\n')
+  .trim();
