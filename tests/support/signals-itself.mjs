@@ -10,6 +10,7 @@
  */
 import fs from 'node:fs';
 import { syncBuiltinESMExports } from 'node:module';
+import { performance } from 'node:perf_hooks';
 import { isMainThread, Worker } from 'node:worker_threads';
 
 const [state, wanted] = (process.env.LEAT_SIGNAL_AT ?? '').split(' ');

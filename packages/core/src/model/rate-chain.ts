@@ -32,19 +32,21 @@ export interface RateChain {
   byTime(rt: Float64Array): void;
 }
 
-/** Lays the chain rule of a model out as sums of products of partials and factors. */
-export function openRateChain(
-  model: Model,
-  regime: Regime,
-  tables: RateTables,
-  { v, volume, perVolume, speciation }: WaterLook,
-): RateChain {
-  const { instances, dependence } = model;
-  const { reads, at, d, kind, slot } = tables;
-  const vesselCount = model.layout.vessels.length;
-  const state: { to: number[]; partial: number[]; factor: number[] } = { to: [], partial: [], factor: [] };
-  const time: typeof state = { to: [], partial: [], factor: [] };
-  const add = (list: typeof state, to: number, partial: number, factor: number): void => {
+/** Places of products of a partial and a factor of a vessel, and where their sum goes. */
+interface Products {
+  readonly to: number[];
+  readonly partial: number[];
+  readonly factor: number[];
+}
+
+/** Which products make the partials by states and by time. */
+function layProducts(
+  { instances }: Model,
+  { reads, at, kind, slot }: RateTables,
+): { readonly state: Products; readonly time: Products } {
+  const state: Products = { to: [], partial: [], factor: [] };
+  const time: Products = { to: [], partial: [], factor: [] };
+  const add = (list: Products, to: number, partial: number, factor: number): void => {
     list.to.push(to);
     list.partial.push(partial);
     list.factor.push(factor);
@@ -67,6 +69,20 @@ export function openRateChain(
       }
     }
   });
+  return { state, time };
+}
+
+/** Lays the chain rule of a model out as sums of products of partials and factors. */
+export function openRateChain(
+  model: Model,
+  regime: Regime,
+  tables: RateTables,
+  { v, volume, perVolume, speciation }: WaterLook,
+): RateChain {
+  const { dependence } = model;
+  const { d } = tables;
+  const vesselCount = model.layout.vessels.length;
+  const { state, time } = layProducts(model, tables);
   const entries = dependence.column.length;
   const toStates = new SumsOfProducts(groupProducts(state.to, state.partial, state.factor, entries), 'set');
   const toTime = new SumsOfProducts(

@@ -4,7 +4,7 @@ import type { Model } from './model.js';
 import { openRateChain } from './rate-chain.js';
 import { layRateTables } from './rate-tables.js';
 import type { Regime } from './model.js';
-import { openWaterLook, type PhMemory } from './water-look.js';
+import { openWaterLook, type PhMemory, type WaterLook } from './water-look.js';
 
 const WATER = waterComponents.length;
 
@@ -22,12 +22,60 @@ export interface RateOptions {
   readonly plain?: boolean;
 }
 
+/** What streams carry: rates of their rows, and the partials of these by states and by time. */
+interface Transport {
+  rates(r: Float64Array): void;
+  byState(dr: Float64Array): void;
+  /** Where volumes move. */
+  byTime(rt: Float64Array): void;
+}
+
+function openTransport(
+  { streams, streamRow, dependence }: Model,
+  regime: Regime,
+  { v, perVolume }: WaterLook,
+): Transport {
+  const carrying = streams.flatMap((_, index) => (streamRow[index] < 0 ? [] : [index]));
+  const streamOf = Int32Array.from(carrying);
+  const fromOf = Int32Array.from(carrying, (index) => streams[index].from);
+  const firstRow = Int32Array.from(carrying, (index) => streamRow[index]);
+  return {
+    rates(r) {
+      for (let s = 0; s < streamOf.length; s++) {
+        const flow = regime.flow[streamOf[s]];
+        const row = firstRow[s];
+        const from = fromOf[s];
+        const values = from < 0 ? regime.source : v;
+        const first = (from < 0 ? streamOf[s] : from) * WATER;
+        for (let c = 0; c < WATER; c++) r[row + c] = flow * values[first + c];
+      }
+    },
+    byState(dr) {
+      for (let s = 0; s < streamOf.length; s++) {
+        const from = fromOf[s];
+        if (from < 0) continue;
+        const perDay = regime.flow[streamOf[s]] * perVolume[from];
+        const entry = dependence.start[firstRow[s]];
+        for (let c = 0; c < WATER; c++) dr[entry + c] = perDay;
+      }
+    },
+    byTime(rt) {
+      for (let s = 0; s < streamOf.length; s++) {
+        const from = fromOf[s];
+        if (from < 0) continue;
+        const perDay = -regime.flow[streamOf[s]] * perVolume[from] * regime.slope[from];
+        for (let c = 0; c < WATER; c++) rt[firstRow[s] + c] = perDay * v[from * WATER + c];
+      }
+    },
+  };
+}
+
 /**
  * Opens the rates of a model for one run. States are amounts; rates see concentrations y/V(t), and
  * pH, ammonia and carbon dioxide solved from them. All work arrays are made here, none later.
  */
 export function openRates(model: Model, options: RateOptions = {}): Rates {
-  const { layout, streams, streamRow, instances, dependence } = model;
+  const { layout, streams, instances, dependence } = model;
   const states = layout.states.length;
   const vesselCount = layout.vessels.length;
   const plain = options.plain ?? false;
@@ -48,27 +96,13 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
   const water = openWaterLook(model, regime, wantsPh);
   const { v, volume, perVolume } = water;
   const chain = openRateChain(model, regime, tables, water);
-  const carrying = streams.flatMap((_, index) => (streamRow[index] < 0 ? [] : [index]));
-  const streamOf = Int32Array.from(carrying);
-  const fromOf = Int32Array.from(carrying, (index) => streams[index].from);
-  const firstRow = Int32Array.from(carrying, (index) => streamRow[index]);
+  const transport = openTransport(model, regime, water);
   const scaled = Int32Array.from(
     instances.flatMap(({ process }, j) => (process.basis === 'volume' ? [j] : [])),
   );
   const vesselOf = Int32Array.from(instances, (instance) => instance.vessel);
   const rowOf = Int32Array.from(instances, (instance) => instance.row);
   const scratch = new Float64Array(model.rows.length);
-
-  function transport(r: Float64Array): void {
-    for (let s = 0; s < streamOf.length; s++) {
-      const flow = regime.flow[streamOf[s]];
-      const row = firstRow[s];
-      const from = fromOf[s];
-      const values = from < 0 ? regime.source : v;
-      const first = (from < 0 ? streamOf[s] : from) * WATER;
-      for (let c = 0; c < WATER; c++) r[row + c] = flow * values[first + c];
-    }
-  }
 
   function atPlaces(r: Float64Array): void {
     for (const { kernel, sites } of groups) kernel.rates(sites, v, r);
@@ -77,7 +111,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
 
   function evaluate(t: number, y: Float64Array, r: Float64Array): void {
     water.look(t, y);
-    transport(r);
+    transport.rates(r);
     atPlaces(r);
   }
 
@@ -90,13 +124,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
     water.open();
     for (const { kernel, sites } of groups) kernel.partials(sites, v);
     chain.byState(dr);
-    for (let s = 0; s < streamOf.length; s++) {
-      const from = fromOf[s];
-      if (from < 0) continue;
-      const perDay = regime.flow[streamOf[s]] * perVolume[from];
-      const entry = dependence.start[firstRow[s]];
-      for (let c = 0; c < WATER; c++) dr[entry + c] = perDay;
-    }
+    transport.byState(dr);
     if (regime.slope.every((slope) => slope === 0)) rt.fill(0);
     else drift(r, rt);
   }
@@ -109,12 +137,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
       const row = rowOf[scaled[i]];
       rt[row] += regime.slope[vessel] * r[row] * perVolume[vessel];
     }
-    for (let s = 0; s < streamOf.length; s++) {
-      const from = fromOf[s];
-      if (from < 0) continue;
-      const perDay = -regime.flow[streamOf[s]] * perVolume[from] * regime.slope[from];
-      for (let c = 0; c < WATER; c++) rt[firstRow[s] + c] = perDay * v[from * WATER + c];
-    }
+    transport.byTime(rt);
   }
 
   return {
