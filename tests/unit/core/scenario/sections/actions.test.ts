@@ -15,7 +15,7 @@ function timedActionsOf(...lines: readonly string[]): readonly TimedAction[] {
     ],
     [
       'feed: grower-32, ration: 80 g/d }',
-      'feed: grower-32, ration: 80 g/d }\n  other: { in: tank, species: common-carp, number: 0, mass: 50 g, protein: 30 %, ration: 1 %/d }',
+      'feed: grower-32, ration: 80 g/d }\n  other: { in: tank, species: common-carp, number: 0, mass: 50 g, feed: grower-32, protein: 30 %, ration: 1 %/d }',
     ],
     ['  mains:', '  soft: { like: soft-mains }\n  mains:'],
   );
