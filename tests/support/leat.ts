@@ -9,7 +9,7 @@ import { smallSystem } from './small-text.js';
 const built = new URL('../../packages/cli/dist/', import.meta.url);
 
 /** The built command. */
-export const leatPath = fileURLToPath(new URL('main.js', built));
+const leatPath = fileURLToPath(new URL('main.js', built));
 
 // The build and not the source: workers are started from files, and what is loaded is what people have.
 const { commandLine, explain } = (await import(new URL('command-line.js', built).href)) as typeof CommandLine;

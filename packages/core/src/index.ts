@@ -203,6 +203,8 @@ export type { Instance as ModelInstance } from './model/instance.js';
 export type { Layout as ModelLayout } from './model/layout.js';
 export type { Entry as RowEntry } from './model/model.js';
 export type { RateOptions } from './model/rates.js';
+export type { PhMemory } from './model/water-look.js';
+export type { ActionOf, actionKinds, SpreadableAction } from './scenario/action-kinds.js';
 export type { Regime } from './model/model.js';
 export type { Stream } from './model/streams.js';
 export type { Kernel as RateKernel } from './processes/kernels/kernel.js';
@@ -211,6 +213,7 @@ export type {
   PlaceKind,
   Term as ProcessTerm,
   Variable as ProcessVariable,
+  VesselForm,
 } from './processes/process.js';
 export type { BudgetLine, StoredLine } from './result/budget.js';
 export type { Parting, QuantityOfRun } from './result/compare.js';

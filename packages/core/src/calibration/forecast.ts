@@ -182,7 +182,7 @@ export interface Forecast {
 const forecastable: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen'];
 
 /** A standard normal draw. */
-export function normalDraw(random: () => number): number {
+function normalDraw(random: () => number): number {
   return normalQuantile(Math.min(Math.max(random(), 1e-12), 1 - 1e-12));
 }
 

@@ -49,10 +49,13 @@ export function waterState(vessel: number, component: WaterComponent): number {
   return vessel * waterComponents.length + waterComponents.indexOf(component);
 }
 
-/** A place in a layout, by index: its `vessel`, and the `cohort` or the `batch` that it is, or -1. */
+/** A place in a layout. */
 export interface PlaceIndex {
+  /** Index of the vessel. */
   readonly vessel: number;
+  /** Index of the cohort, or -1. */
   readonly cohort: number;
+  /** Index of the batch, or -1. */
   readonly batch: number;
 }
 

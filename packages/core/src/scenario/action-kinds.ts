@@ -38,14 +38,14 @@ export const actionKinds = {
   pump: setting,
 } as const satisfies Readonly<Record<Action['kind'], ActionKind>>;
 
-type Kinds = typeof actionKinds;
-
 /** An action of a kind. */
 export type ActionOf<Kind extends Action['kind']> = Extract<Action, { readonly kind: Kind }>;
 
 /** An action that can be spread evenly over time. */
 export type SpreadableAction = ActionOf<
-  { [Kind in keyof Kinds]: Kinds[Kind]['spreads'] extends true ? Kind : never }[keyof Kinds]
+  {
+    [Kind in Action['kind']]: (typeof actionKinds)[Kind]['spreads'] extends true ? Kind : never;
+  }[Action['kind']]
 >;
 
 /** The kinds of action in the order in which they are done at one instant; within a kind: the order of the file. */

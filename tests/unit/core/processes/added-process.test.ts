@@ -1,13 +1,11 @@
-import { expect, it, vi } from 'vitest';
-import { budgetOf } from '../../../../packages/core/src/result/budget.js';
-import { processTable } from '../../../../packages/core/src/result/process-table.js';
-import { processes } from '../../../../packages/core/src/processes/index.js';
+import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import type { Process } from '../../../../packages/core/src/processes/process.js';
-import { doneRun, concentration, lastOf } from '../../../support/run-of.js';
 import { scenarioOf, startOf, stillWater, vessel } from '../../../support/scenario-builder.js';
 
+const list = '../../../../packages/core/src/processes/index.js';
+
 /** What someone who adds a process writes: one object. Nitrate that leaves as gas from large floors, per g N. */
-const added = vi.hoisted((): Process => ({
+const added: Process = {
   id: 'gas-from-large-floors',
   title: 'nitrogen gas from large floors',
   place: 'floor',
@@ -26,14 +24,26 @@ const added = vi.hoisted((): Process => ({
   partials: (_v, _at, k, d) => {
     d[0] = k[0];
   },
-}));
+};
 
-vi.mock('../../../../packages/core/src/processes/index.js', async (original) => {
-  const list = await original<{ processes: readonly Process[] }>();
-  return { processes: [...list.processes, added] };
+// The files of a worker share what they import: the library is loaded anew with the longer list, and once more after it.
+beforeAll(() => {
+  vi.resetModules();
+  vi.doMock(list, async (original) => {
+    const { processes } = await original<{ processes: readonly Process[] }>();
+    return { processes: [...processes, added] };
+  });
+});
+afterAll(() => {
+  vi.doUnmock(list);
+  vi.resetModules();
 });
 
-it('is one object in the list: it runs where it says, closes, and stands in the table', () => {
+it('is one object in the list: it runs where it says, closes, and stands in the table', async () => {
+  const { budgetOf } = await import('../../../../packages/core/src/result/budget.js');
+  const { processTable } = await import('../../../../packages/core/src/result/process-table.js');
+  const { processes } = await import('../../../../packages/core/src/processes/index.js');
+  const { concentration, doneRun, lastOf } = await import('../../../support/run-of.js');
   expect(processes).toContain(added);
   const small = vessel('small', 1, { floor: 0.5 });
   const large = vessel('large', 2, { floor: 4 });
