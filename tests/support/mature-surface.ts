@@ -21,7 +21,12 @@ const surface = 10;
 const flow = 1;
 const days = 300;
 /** eq m-3: 100 mg/L as CaCO3. */
-const alkalinity = 2;
+const usualAlkalinity = 2;
+/**
+ * eq m-3, under a load: base comes with it as fast as oxidation at rest takes it, and while the surface settles in,
+ * water of little alkalinity would swing to a pH at which it dies. No rate depends on alkalinity itself.
+ */
+const bufferedAlkalinity = 10;
 const parameters = createParameters();
 
 /** A load led to a grown-in surface. */
@@ -43,7 +48,8 @@ export function removedOf({ load, flow: perSurface, temperature }: LedLoad): num
   const led = load / perSurface;
   let left = 0;
   for (let pass = 0; pass < 60; pass++) {
-    const next = restingTan(grownIn(led, { temperature, tan: left, pH: 7.5, oxygen: 6 }, flow));
+    const water = { temperature, tan: left, pH: 7.5, oxygen: 6 };
+    const next = restingTan(grownIn(led, water, flow, bufferedAlkalinity));
     if (Math.abs(next - left) < 1e-4 * led) return (led - next) * perSurface;
     left = (left + next) / 2;
   }
@@ -65,7 +71,7 @@ function restingTan(run: Run): number {
  * ammonia led in will take of oxygen and alkalinity is led in with it, so that where the cell comes to rest at the
  * wished TAN it also has the wished pH and oxygen (in a steady state no net cells are made, and the sums are exact).
  */
-function grownIn(led: number, water: Required<HeldWater>, through = flow): Run {
+function grownIn(led: number, water: Required<HeldWater>, through = flow, alkalinity = usualAlkalinity): Run {
   const { temperature, tan, pH, oxygen } = water;
   const carbon = carbonFromPh(parameters, alkalinity, pH, tan, temperature);
   const perMol = parameters.value('molar.nitrogen');

@@ -64,7 +64,6 @@ const operators = {
 /** The terms that laws share, as functions of numbers: what `rate-terms.ts` says, written anew. */
 const calls = {
   M: (s, k) => (s > 0 ? s / (k + s) : s / k),
-  R: (s, k) => (s > 0 ? s / (k + s) : 0),
   I: (s, k) => (s > 0 ? k / (k + s) : 1),
   max: Math.max,
   min: Math.min,

@@ -16,7 +16,7 @@ const shared = {
   C_no3: variable('nitrate', 'C_{NO_3}', 'nitrate, g N/m3'),
   C_o2: variable('oxygen', 'C_{O_2}', 'oxygen, g/m3'),
   C_s: variable('solids', 'C_S', 'suspended solids, g dry/m3'),
-  C_alk: variable('alkalinity', 'C_{Alk}', 'alkalinity, eq/m3'),
+  C_c: variable('carbon', 'C_T', 'inorganic carbon, mol/m3'),
   C_nh3: variable('ammonia', 'C_{NH_3}', 'un-ionised ammonia, g N/m3'),
   C_co2: variable('carbon-dioxide', 'C_{CO_2}', 'dissolved carbon dioxide, mol/m3'),
   pH: variable('pH', '\\mathrm{pH}', 'acidity'),
@@ -45,37 +45,50 @@ const shared = {
 const fishNames = { K_f: number('fish.k-oxygen', 'K_{f}'), u: number('fish.uneaten', 'u') };
 const fed = { F: 'F_m + F_s * B' };
 
+const filmNames = {
+  x: number('biofilm.capacity', 'x'),
+  Y_a: number('aob.yield', 'Y_A'),
+  Y_n: number('nob.yield', 'Y_N'),
+  p_h: number('nitrous.pk', 'p_{HNO_2}'),
+};
+const filmEquations = { s_h: '1 / (1 + 10^(pH - p_h))', C_hno2: 's_h * C_no2' };
 const aobNames = {
+  ...filmNames,
   mu_a: number('aob.growth', '\\mu_A'),
   th_a: number('aob.growth-theta', '\\theta_A'),
   K_a: number('aob.k-tan', 'K_A'),
   K_ao: number('aob.k-oxygen', 'K_{A,O_2}'),
-  K_alk: number('aob.k-alkalinity', 'K_{Alk}'),
+  K_ac: number('aob.k-carbon', 'K_{A,C}'),
+  K_ai: number('aob.ki-ammonia', 'K_{A,NH_3}'),
+  K_ah: number('aob.ki-nitrous', 'K_{A,HNO_2}'),
   low_a: number('aob.ph-low', 'p_{A,low}'),
   high_a: number('aob.ph-high', 'p_{A,high}'),
-  x: number('biofilm.capacity', 'x'),
-  Y_a: number('aob.yield', 'Y_A'),
 };
 const aobEquations = {
-  f: '(X_a + X_n) / (x * A_s)',
+  ...filmEquations,
+  f_a: 'X_a / (x * A_s * Y_a / (Y_a + Y_n))',
   b_a: '1 / (1 + 10^(low_a - pH) + 10^(pH - high_a))',
-  a_a: 'mu_a * th_a^(T - 20) * M(C_tan, K_a) * M(C_o2, K_ao) * R(C_alk, K_alk) * b_a * X_a',
+  i_a: 'I(C_nh3, K_ai) * I(C_hno2, K_ah)',
+  a_a: 'mu_a * th_a^(T - 20) * M(C_tan, K_a) * M(C_o2, K_ao) * M(C_c, K_ac) * b_a * i_a * X_a',
 };
 const nobNames = {
+  ...filmNames,
   mu_n: number('nob.growth', '\\mu_N'),
   th_n: number('nob.growth-theta', '\\theta_N'),
   K_n: number('nob.k-nitrite', 'K_N'),
   K_no: number('nob.k-oxygen', 'K_{N,O_2}'),
-  K_i: number('nob.ki-ammonia', 'K_I'),
+  K_nc: number('nob.k-carbon', 'K_{N,C}'),
+  K_ni: number('nob.ki-ammonia', 'K_{N,NH_3}'),
+  K_nh: number('nob.ki-nitrous', 'K_{N,HNO_2}'),
   low_n: number('nob.ph-low', 'p_{N,low}'),
   high_n: number('nob.ph-high', 'p_{N,high}'),
-  x: number('biofilm.capacity', 'x'),
-  Y_n: number('nob.yield', 'Y_N'),
 };
 const nobEquations = {
-  f: '(X_a + X_n) / (x * A_s)',
+  ...filmEquations,
+  f_n: 'X_n / (x * A_s * Y_n / (Y_a + Y_n))',
   b_n: '1 / (1 + 10^(low_n - pH) + 10^(pH - high_n))',
-  a_n: 'mu_n * th_n^(T - 20) * M(C_no2, K_n) * M(C_o2, K_no) * I(C_nh3, K_i) * b_n * X_n',
+  i_n: 'I(C_nh3, K_ni) * I(C_hno2, K_nh)',
+  a_n: 'mu_n * th_n^(T - 20) * M(C_no2, K_n) * M(C_o2, K_no) * M(C_c, K_nc) * b_n * i_n * X_n',
 };
 
 const solidsNames = {
@@ -134,10 +147,10 @@ export const laws = {
   },
   mortality: { law: 'd_f * B', names: { d_f: number('species.mortality', 'd_f') } },
   'mortality-count': { law: 'd_f * n', names: { d_f: number('species.mortality', 'd_f') } },
-  'ammonia-oxidation': { law: 'a_a * (1 - f)', equations: aobEquations, names: aobNames },
-  'ammonia-oxidation-idle': { law: 'a_a * f / Y_a', equations: aobEquations, names: aobNames },
-  'nitrite-oxidation': { law: 'a_n * (1 - f)', equations: nobEquations, names: nobNames },
-  'nitrite-oxidation-idle': { law: 'a_n * f / Y_n', equations: nobEquations, names: nobNames },
+  'ammonia-oxidation': { law: 'a_a * (1 - f_a)', equations: aobEquations, names: aobNames },
+  'ammonia-oxidation-idle': { law: 'a_a * f_a / Y_a', equations: aobEquations, names: aobNames },
+  'nitrite-oxidation': { law: 'a_n * (1 - f_n)', equations: nobEquations, names: nobNames },
+  'nitrite-oxidation-idle': { law: 'a_n * f_n / Y_n', equations: nobEquations, names: nobNames },
   'aob-decay': {
     law: 'd_a * th_da^(T - 20) * M(C_o2, K_ao) * X_a',
     names: {

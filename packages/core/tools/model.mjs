@@ -35,7 +35,12 @@ const sections = {
 /** How an equation of its own is written. */
 const equationTex = {
   F: 'F',
-  f: '\\phi',
+  f_a: '\\phi_A',
+  f_n: '\\phi_N',
+  s_h: '\\sigma',
+  C_hno2: 'C_{HNO_2}',
+  i_a: '\\iota_A',
+  i_n: '\\iota_N',
   b_a: '\\beta_A',
   b_n: '\\beta_N',
   a_a: 'a_A',

@@ -30,7 +30,14 @@ function filter(
 
 const amounts = (run: Run, component: string): number[] =>
   run.samples.map((sample) => amountOf(run, sample, component, 'sump'));
+/** Room of 10 m2, and of each population: its share by yield. */
 const room = parameters.value('biofilm.capacity') * 10;
+const yields = parameters.value('aob.yield') + parameters.value('nob.yield');
+const roomOf = (population: 'aob' | 'nob'): number =>
+  (room * parameters.value(`${population}.yield`)) / yields;
+/** No inhibition by what is plentiful here. */
+const bearsAll = (population: 'aob' | 'nob', ...by: readonly string[]): Override[] =>
+  by.map((what) => ({ id: `${population}.ki-${what}`, value: 1e12 }));
 
 describe('biofilm alone in a vessel', () => {
   it('nitrite oxidisers without nitrite decay first order (exact solution)', () => {
@@ -48,24 +55,25 @@ describe('biofilm alone in a vessel', () => {
   });
 
   it('ammonia oxidisers with all they need fill a surface as a logistic (exact solution)', () => {
-    // Ammonia, oxygen and alkalinity so plentiful that activity per cell is constant: X' = (mu (1 - X/R) - b) X.
-    const run = filter({ tan: 3e5 }, { aob: 1e-4 }, [], 60);
+    // Ammonia, oxygen and inorganic carbon so plentiful that activity per cell is constant: X' = (mu (1 - X/R) - b) X.
+    const run = filter({ tan: 3e5 }, { aob: 1e-4 }, bearsAll('aob', 'ammonia', 'nitrous'), 60);
     const { pH } = waterChemistry(run.model.parameters, run.samples[0], 0);
+    const [carbon] = amounts(run, 'carbon');
     const value = (id: string): number => parameters.value(id);
     const mu =
       value('aob.growth') *
       (3e5 / (3e5 + value('aob.k-tan'))) *
-      (1e5 / (1e5 + value('aob.k-alkalinity'))) *
+      (carbon / (carbon + value('aob.k-carbon'))) *
       bell(pH, value('aob.ph-low'), value('aob.ph-high'));
     const net = mu - value('aob.decay');
-    const full = room * (1 - value('aob.decay') / mu);
+    const full = roomOf('aob') * (1 - value('aob.decay') / mu);
     const start = 1e-4 * room;
     const exact = run.samples.map(({ time }) => full / (1 + (full / start - 1) * Math.exp(-net * time)));
     expect(relativeDeviation(amounts(run, 'aob'), exact)).toBeLessThan(1e-4);
   });
 
   it('nitrite oxidisers stop growing and keep oxidising where the surface is full (limit)', () => {
-    const long = filter({ nitrite: 1e5, tan: 10 }, { nob: 1 }, [], 200);
+    const long = filter({ nitrite: 1e5, tan: 10 }, { nob: 0.25 }, bearsAll('nob', 'nitrous'), 200);
     // As the water is at the end: decay has added some ammonia, which inhibits a little.
     const { pH, ammonia } = waterChemistry(long.model.parameters, long.samples[200], 0);
     const value = (id: string): number => parameters.value(id);
@@ -73,7 +81,7 @@ describe('biofilm alone in a vessel', () => {
       value('nob.growth') *
       (value('nob.ki-ammonia') / (value('nob.ki-ammonia') + ammonia)) *
       bell(pH, value('nob.ph-low'), value('nob.ph-high'));
-    const steady = room * (1 - value('nob.decay') / activity);
+    const steady = roomOf('nob') * (1 - value('nob.decay') / activity);
     expect(amounts(long, 'nob').at(-1)).toBeCloseTo(steady, 2);
     const nitrate = long.samples.slice(-2).map((sample) => amountOf(long, sample, 'nitrate', 'sump'));
     // All activity oxidises, with or without growth: activity x X / Y.

@@ -52,7 +52,9 @@ describe('the steady state of a single cell', () => {
   it('is the Monod steady state of a filter without lack of anything else: K b / (mu - b)', () => {
     const overrides = [
       { id: 'aob.k-oxygen', value: 1e-12 },
-      { id: 'aob.k-alkalinity', value: 1e-12 },
+      { id: 'aob.k-carbon', value: 1e-12 },
+      { id: 'aob.ki-ammonia', value: 1e12 },
+      { id: 'aob.ki-nitrous', value: 1e12 },
       { id: 'aob.ph-low', value: 1e-3 },
       { id: 'aob.ph-high', value: 24 },
       { id: 'biofilm.capacity', value: 1e9 },

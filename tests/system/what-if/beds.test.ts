@@ -15,7 +15,7 @@ const dosed = doneRun(shippedScenario('bare-beds-dosed'));
 const kept = doneRun(without(shippedScenario('bare-beds-dosed'), 'leave-empty', 'plant'));
 
 describe('half the beds unplanted for ten weeks without dosing', () => {
-  it('loses alkalinity and pH, because nobody replaces what nitrification eats and half the crops give none back', () => {
+  it('loses alkalinity and pH, because nobody replaces what nitrification eats', () => {
     const alkalinity = timedCourse(bare, 'alkalinity');
     expect(alkalinity.at(planted)).toBeLessThan(0.4 * alkalinity.at(cleared));
     expect(acidity(bare, planted)).toBeLessThan(acidity(bare, cleared) - 0.3);
@@ -30,11 +30,12 @@ describe('half the beds unplanted for ten weeks without dosing', () => {
     expect(Math.abs(nitrate[0] / nitrate[1] - 1)).toBeLessThan(0.15);
   });
 
-  it('climbs half as far again in TAN as all beds planted and undosed, because crops give base back and take TAN', () => {
+  it('climbs in TAN no more than half as far again as all beds planted and undosed, because crops give hardly any base back', () => {
     const undosed = doneRun(without(shippedScenario('bare-beds'), 'leave-empty', 'plant'));
     const [tan, full] = [bare, undosed].map((run) => timedCourse(run, 'tan').at(planted));
-    expect(tan).toBeGreaterThan(1.5 * full);
-    expect(full).toBeGreaterThan(1);
+    expect(tan).toBeGreaterThan(full);
+    expect(tan).toBeLessThan(1.5 * full);
+    expect(full).toBeGreaterThan(10);
   });
 });
 

@@ -40,11 +40,14 @@ const signed = (form: PropertyForm, table: string): boolean => form.unit === 'de
 /** A share, such as a digestibility: unit 1 and never above 1 in the tables. */
 const isShare = (form: PropertyForm): boolean => form.unit === '1' && form.low >= 0 && form.high <= 1;
 
+/** Numbers that were in the tables once, and what stands in their place. */
+const replaced: Readonly<Record<string, string>> = { 'aob.k-alkalinity': 'aob.k-carbon' };
+
 /** Why an id is no number of the tables and may not be added to them; undefined when it may. */
 export function idFault(id: string, rows: ReadonlyMap<string, TableRow>): Fault | undefined {
   const [group, subject = '', property = '', ...more] = id.split('.');
   const unknown = (): Fault => {
-    const near = nearest(id, rows.keys());
+    const near = Object.hasOwn(replaced, id) ? replaced[id] : nearest(id, rows.keys());
     return { problem: 'no such number in the tables', ...(near === undefined ? {} : { nearest: near }) };
   };
   if (!isOpenGroup(group) || subject === '' || property === '' || more.length > 0) return unknown();

@@ -89,9 +89,10 @@ export const conserved = ['nitrogen', 'oxygen-demand', 'charge', 'chloride', 'ca
 export type Conserved = (typeof conserved)[number];
 
 /**
- * What one unit of a component holds: nitrogen g N, oxygen demand g O2, charge eq (of strong bases
- * less strong acids: alkalinity - ammonium + nitrite + nitrate + chloride), chloride g, carbon mol,
- * water m3.
+ * What one unit of a component holds: nitrogen g N, oxygen demand g O2, charge eq (of strong cations less strong
+ * anions that are not components: alkalinity - ammonium + nitrite + nitrate + chloride in water, and in crops the
+ * potassium, calcium and magnesium less sulphate and phosphate that came in with their nitrogen), chloride g,
+ * carbon mol, water m3.
  */
 export type Content = Readonly<Record<Conserved, number>>;
 
@@ -127,9 +128,10 @@ export function contentOf(component: Component, values: Values): Content {
     case 'dinitrogen':
       return { ...nothing, nitrogen: 1, 'oxygen-demand': -0.75 * oxygen * perNitrogen };
     case 'ammonia-gas':
-    case 'crop-nitrogen':
     case 'feed-nitrogen':
       return { ...nothing, nitrogen: 1 };
+    case 'crop-nitrogen':
+      return { ...nothing, nitrogen: 1, charge: values.value('crop.cations') * perNitrogen };
     case 'alkalinity':
     case 'base':
       return { ...nothing, charge: 1 };

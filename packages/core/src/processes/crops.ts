@@ -32,7 +32,8 @@ export const cropGrowing: Process = {
 
 /**
  * Nitrate taken up by a crop, per g N: demand x M(nitrate) x the share not met by ammonium.
- * Gives 1 eq of alkalinity per mol N back; the oxygen freed in its reduction goes to air by the leaves.
+ * Strong cations go with it (`crop.cations`, e eq per mol N), so that it gives 1 - e eq of alkalinity per mol N
+ * back, about 0.1; the oxygen freed in its reduction goes to air by the leaves.
  */
 export const nitrateUptake: Process = {
   id: 'nitrate-uptake',
@@ -67,7 +68,10 @@ export const nitrateUptake: Process = {
   kernel: cropKernel,
 };
 
-/** Ammonium taken up by a crop, per g N: demand x M(TAN) x its largest share. Takes 1 eq of alkalinity per mol N. */
+/**
+ * Ammonium taken up by a crop, per g N: demand x M(TAN) x its largest share. With the strong cations that go with it
+ * (`crop.cations`, e eq per mol N) it takes 1 + e eq of alkalinity per mol N.
+ */
 export const tanUptake: Process = {
   id: 'tan-uptake',
   title: 'ammonium uptake by crops',

@@ -20,7 +20,8 @@ import type { Process } from './process.js';
 /**
  * Growth of ammonia oxidisers on ammonia, per g COD of cells: 1/Y g N to nitrite, cell nitrogen
  * from TAN; oxygen, alkalinity and inorganic carbon by closure (3.43 - Y g O2 per g N, 2 eq per mol N).
- * Henze et al. 1987 (Monod growth); rate per surface limited by room.
+ * Henze et al. 1987 (Monod growth); inorganic carbon as a substrate (Guisasola et al. 2007), free ammonia and nitrous
+ * acid as inhibitors (Park & Bae 2009); rate per surface limited by the room of this population.
  */
 export const ammoniaOxidation: Process = {
   id: 'ammonia-oxidation',
@@ -43,7 +44,7 @@ export const ammoniaOxidation: Process = {
 };
 
 /**
- * Ammonia oxidised without growth where the surface is full, per g N: TAN to nitrite,
+ * Ammonia oxidised without growth where their room is full, per g N: TAN to nitrite,
  * NH4+ + 3/2 O2 -> NO2- + H2O + 2 H+ (3.43 g O2 and 2 eq of alkalinity per mol N).
  */
 export const ammoniaOxidationIdle: Process = {
@@ -83,7 +84,7 @@ export const aobDecay: Process = {
 /**
  * Growth of nitrite oxidisers, per g COD of cells: 1/Y g N of nitrite to nitrate (1.14 - Y g O2 per
  * g N), cell nitrogen from nitrite too, by assimilatory reduction, so that growth ends with its own
- * substrate; inhibited by free ammonia (Anthonisen et al. 1976; Hiatt & Grady 2008).
+ * substrate; inhibited by free ammonia and nitrous acid (Park & Bae 2009).
  */
 export const nitriteOxidation: Process = {
   id: 'nitrite-oxidation',
@@ -108,7 +109,7 @@ export const nitriteOxidation: Process = {
   kernel: nobKernel,
 };
 
-/** Nitrite oxidised without growth where the surface is full, per g N: NO2- + 1/2 O2 -> NO3- (1.14 g O2). */
+/** Nitrite oxidised without growth where their room is full, per g N: NO2- + 1/2 O2 -> NO3- (1.14 g O2). */
 export const nitriteOxidationIdle: Process = {
   id: 'nitrite-oxidation-idle',
   title: 'nitrite oxidation without growth',

@@ -9,7 +9,7 @@ import type { Model } from '../model/model.js';
 const scale: Readonly<Partial<Record<Component, number>>> = {
   tan: 1,
   nitrite: 1,
-  nitrate: 10,
+  nitrate: 1,
   solids: 10,
   alkalinity: 1,
   carbon: 1,
@@ -20,16 +20,18 @@ const scale: Readonly<Partial<Record<Component, number>>> = {
 /** Absolute tolerance of each state at a relative tolerance. */
 export function absoluteTolerances(model: Model, relative: number): Float64Array {
   const { scenario, layout, parameters } = model;
-  const room = parameters.value('biofilm.capacity');
+  const yields = parameters.value('aob.yield') + parameters.value('nob.yield');
   return Float64Array.from(layout.states, (state) => {
     const vessel = scenario.vessels[state.vessel];
     const concentration = scale[state.component];
     if (concentration !== undefined) return relative * concentration * vessel.volume;
     switch (state.component) {
       case 'aob':
-      case 'nob':
-        // A seed of a millionth of the room is still resolved: start-up grows from it.
-        return relative * 1e-4 * room * vessel.surface;
+      case 'nob': {
+        // A seed of a millionth of the room of a population is still resolved: start-up grows from it.
+        const share = parameters.value(`${state.component}.yield`) / yields;
+        return relative * 1e-4 * parameters.value('biofilm.capacity') * share * vessel.surface;
+      }
       case 'settled':
         return relative * vessel.volume;
       default:

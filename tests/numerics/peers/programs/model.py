@@ -116,7 +116,7 @@ class Model:
         v = self.v
         parts = [np.repeat(self.flow * self.per_volume[self.inside_from], WATER)]
         for group, k in zip(self.groups, self.given):
-            d = [0.0] * 6
+            d = [0.0] * len(group.kind)
             group.partials(v, group.at, k, d)
             vessel = group.vessel
             for m, kind in enumerate(group.kind):

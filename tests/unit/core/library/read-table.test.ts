@@ -92,6 +92,11 @@ describe('faults of a table of the user', () => {
     ],
     [
       'id',
+      'aob.k-alkalinity',
+      'my.tsv:2:1: id: no such number in the tables; got aob.k-alkalinity; did you mean aob.k-carbon?',
+    ],
+    [
+      'id',
       'fish.carp-2.body-nitrogn',
       'my.tsv:2:1: id: no such property of fish; got fish.carp-2.body-nitrogn; did you mean body-nitrogen?',
     ],

@@ -37,8 +37,14 @@ const values = givenValues({
   'aob.yield': 0.18,
   'nob.yield': 0.06,
   'nob.ki-ammonia': 0.2,
-  // Henze et al. 2000 [M]; upper end of the bell by the Ekama set [R]; lower end and room invented.
-  'aob.k-alkalinity': 0.5,
+  // Round numbers near those of Park & Bae 2009 and of a table of acids [R].
+  'aob.ki-ammonia': 9.95,
+  'aob.ki-nitrous': 0.2,
+  'nob.ki-nitrous': 0.05,
+  'nitrous.pk': 3.25,
+  // Invented; upper end of the bell by the Ekama set [R]; lower end and room invented.
+  'aob.k-carbon': 0.4,
+  'nob.k-carbon': 0.1,
   'aob.ph-low': 6.6,
   'aob.ph-high': 9.5,
   'nob.ph-low': 6.2,
@@ -89,6 +95,7 @@ const state: Partial<Record<Variable, number>> = {
   nitrate: 6,
   oxygen: 6.3,
   alkalinity: 1.5,
+  carbon: 1.6,
   solids: 8,
   ammonia: 0.05,
   'carbon-dioxide': 0.2143,
@@ -122,9 +129,12 @@ function rateOf(
 const warm = { decay: 1.1536574, aob: 1.4157088, nob: 1.3572702, solids: 1.4025517, gas: 1.1258999 };
 // Bell of pH 7.6: 1/(1 + 10^-1.0 + 10^-1.9) = 0.8988043 and 1/(1 + 10^-1.4 + 10^-1.9) = 0.9502091.
 const bell = { aob: 0.8988043, nob: 0.9502091 };
-// Growth the substrate would allow. The surface of 50 m2 has room for 15 g; 4 + 1 g fill a third.
-const aob = 0.9 * warm.aob * 0.75 * (6.3 / 6.8) * 0.75 * bell.aob * 4;
-const nob = warm.nob * 0.75 * 0.875 * 0.8 * bell.nob;
+// Nitrous acid: 0.6 / (1 + 10^(7.6 - 3.25)) = 0.6 / 22388.211 = 2.67998e-5 g/m3.
+const nitrous = 2.67998e-5;
+// Growth the water would allow: 1.6/2.0 and 1.6/1.7 of it by carbon, 9.95/10 and 0.2/0.25 by free ammonia. The surface
+// of 50 m2 has room for 15 g, by yields of 0.18 and 0.06 in parts of 11.25 and 3.75 g: 4 g and 1 g are 16/45 and 4/15.
+const aob = 0.9 * warm.aob * 0.75 * (6.3 / 6.8) * 0.8 * bell.aob * 0.995 * (0.2 / (0.2 + nitrous)) * 4;
+const nob = warm.nob * (0.6 / 0.8) * 0.875 * (16 / 17) * bell.nob * 0.8 * (0.05 / (0.05 + nitrous));
 // The crop: 500 g on 5 m2 are 1 t/ha, where curve and plateau meet: Nc = 0.0365 x 2^(-0.115/4) = 0.035780.
 const critical = 0.0365 * 2 ** (-0.115 / 4);
 // 14 degrees above its base: 0.14 x 500 (1 - 500/1250) = 42; held back by (1 - 0.018 x 500/15) / (1 - 0.018/Nc).
@@ -140,10 +150,10 @@ describe('the rate of', () => {
     ['upkeep', 0.003 * 0.8162979 * 0.9 * 1000],
     ['mortality', 1e-4 * 1000],
     ['mortality-count', 1e-4 * 300],
-    ['ammonia-oxidation', (aob * 2) / 3],
-    ['ammonia-oxidation-idle', aob / 3 / 0.18],
-    ['nitrite-oxidation', (nob * 2) / 3],
-    ['nitrite-oxidation-idle', nob / 3 / 0.06],
+    ['ammonia-oxidation', (aob * 29) / 45],
+    ['ammonia-oxidation-idle', (aob * 16) / 45 / 0.18],
+    ['nitrite-oxidation', (nob * 11) / 15],
+    ['nitrite-oxidation-idle', (nob * 4) / 15 / 0.06],
     ['aob-decay', 0.17 * warm.decay * (6.3 / 6.8) * 4],
     ['nob-decay', 0.17 * warm.decay * 0.875 * 1],
     ['solids-mineralisation', 0.15 * warm.solids * (6.3 / 6.5) * 8],

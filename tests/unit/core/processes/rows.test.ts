@@ -13,6 +13,8 @@ const values = givenValues({
   'solids.nitrogen': 0.03,
   'solids.demand': 1.2,
   'crop.demand': 1.2,
+  // Lettuce leaves pH alone at 6 % ammonium (ASHS 2018 [R]): (1 - e) 0.94 = (1 + e) 0.06.
+  'crop.cations': 0.88,
   // 6.25 g protein per g N (FAO, AOAC) [M]; the rest invented for the sum.
   'protein.nitrogen': 0.16,
   'feed.protein': 0.32,
@@ -132,17 +134,17 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
     ['carbon-dioxide-gas', -1.2 / O2, 'air'],
     ['oxygen-gas', 1.2, 'air'],
   ],
-  // About 1 eq back per mol of nitrate (published.md J3 [M]); the oxygen of nitrate, 2 mol per mol N, goes to air.
+  // 0.12 eq back per mol of nitrate, its charge less the 0.88 eq of cations; its oxygen, 2 mol per mol N, goes to air.
   'nitrate-uptake': [
     ['nitrate', -1],
     ['crop-nitrogen', 1],
-    ['alkalinity', 1 / N],
+    ['alkalinity', 0.12 / N],
     ['oxygen-gas', first + second, 'air'],
   ],
   'tan-uptake': [
     ['tan', -1],
     ['crop-nitrogen', 1],
-    ['alkalinity', -1 / N],
+    ['alkalinity', -1.88 / N],
   ],
   'oxygen-exchange': [
     ['oxygen', 1],

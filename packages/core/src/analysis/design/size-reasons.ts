@@ -2,8 +2,8 @@
 import { waterState } from '../../model/layout.js';
 import { scopeTo } from '../../model/scope.js';
 import type { Component, WaterComponent } from '../../processes/components.js';
-import { waterChemistry } from '../../model/water-chemistry.js';
-import { arrhenius, bell, monod, reserve } from '../../processes/kernels/rate-terms.js';
+import { openWaterChemistry } from '../../model/water-chemistry.js';
+import { arrhenius, bell, inhibition, monod } from '../../processes/kernels/rate-terms.js';
 import type { Run, Sample } from '../../run/run.js';
 import { sum } from '../../base/sum.js';
 
@@ -105,24 +105,28 @@ function factorsIn(run: Run, vessels: readonly number[]): SizeReasons['factors']
     meanOf(run, vessels, ({ y, volume }, vessel) => y[waterState(vessel, component)] / volume[vessel]);
   const tan = water('tan');
   const oxygen = water('oxygen');
-  const alkalinity = water('alkalinity');
-  const pH = meanOf(
-    run,
-    vessels,
-    (sample, vessel) => waterChemistry(run.model.parameters, sample, vessel).pH,
-  );
+  const carbon = water('carbon');
+  const chemistry = openWaterChemistry(run.model.parameters);
+  const pH = meanOf(run, vessels, (sample, vessel) => chemistry(sample, vessel).pH);
+  const ammonia = meanOf(run, vessels, (sample, vessel) => chemistry(sample, vessel).ammonia);
   const temperature = meanOf(run, vessels, (sample, vessel) => sample.temperature[vessel]);
   const k = (id: string): number => values.value(id);
   return [
     { name: 'TAN', value: tan, unit: 'mg N/L', factor: monod(tan, k('aob.k-tan')) },
     { name: 'oxygen', value: oxygen, unit: 'mg/L', factor: monod(oxygen, k('aob.k-oxygen')) },
     {
-      name: 'alkalinity',
-      value: alkalinity,
-      unit: 'meq/L',
-      factor: reserve(alkalinity, k('aob.k-alkalinity')),
+      name: 'inorganic carbon',
+      value: carbon,
+      unit: 'mmol/L',
+      factor: monod(carbon, k('aob.k-carbon')),
     },
     { name: 'pH', value: pH, unit: '', factor: bell(pH, k('aob.ph-low'), k('aob.ph-high')) },
+    {
+      name: 'free ammonia',
+      value: ammonia,
+      unit: 'mg N/L',
+      factor: inhibition(ammonia, k('aob.ki-ammonia')),
+    },
     {
       name: 'temperature',
       value: temperature,

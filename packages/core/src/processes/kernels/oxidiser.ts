@@ -2,153 +2,176 @@ import { hydrogenAt } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions, Process } from '../process.js';
 import { HYDROGEN_AFTER_PH, type Kernel, type Sites } from './kernel.js';
-import {
-  arrhenius,
-  bell,
-  bellSlope,
-  inhibition,
-  inhibitionSlope,
-  monod,
-  monodSlope,
-  reserve,
-  reserveSlope,
-} from './rate-terms.js';
+import { arrhenius, bell, bellSlope, inhibition, inhibitionSlope, monod, monodSlope } from './rate-terms.js';
 
 /**
- * Activity of ammonia oxidisers: growth that the substrate would allow, g COD d-1,
- * mu(T) M(TAN) M(O2) M(alkalinity) bell(pH) X, and how full the surface is.
- * Growth, not activity, is limited by room: a share 1 - fullness of the activity makes cells, the
- * rest runs on without growth.
+ * Activity of a population of nitrifiers: growth that its water would allow, g COD d-1,
+ * mu(T) M(substrate) M(O2) M(inorganic carbon) bell(pH) I(NH3) I(HNO2) X. Substrate is TAN of ammonia oxidisers,
+ * nitrite of nitrite oxidisers. Each population has a room of its own on a surface, its share of the capacity by
+ * yield: what both oxidise of the same nitrogen makes cells in that ratio.
+ * Growth, not activity, is limited by room: a share 1 - X/room of the activity makes cells, the rest runs on
+ * without growth.
  */
-export const aobReads = ['tan', 'oxygen', 'alkalinity', 'pH', 'aob', 'nob'] as const;
+export const aobReads = ['tan', 'oxygen', 'carbon', 'pH', 'ammonia', 'aob', 'nitrite'] as const;
 
-/** [mu, K_tan, K_O2, K_alk, pH low, pH high, room g COD, 1/yield, 1/h at pH low, h at pH high (mol m-3)]. */
-export function aobCoefficients(values: Values, at: Conditions): readonly number[] {
+/** Nitrite oxidisers: the same with nitrite for substrate, which is also what nitrous acid comes of. */
+export const nobReads = ['nitrite', 'oxygen', 'carbon', 'pH', 'ammonia', 'nob'] as const;
+
+/**
+ * [mu, K of the substrate, K_O2, K_carbon, K_I ammonia, K_I nitrous acid, pH low, pH high, room g COD, 1/yield,
+ * 1/h at pH low, h at pH high, dissociation constant of nitrous acid (mol m-3)].
+ */
+function coefficients(
+  values: Values,
+  at: Conditions,
+  population: 'aob' | 'nob',
+  substrate: string,
+): readonly number[] {
+  const own = (name: string): number => values.value(`${population}.${name}`);
+  const low = own('ph-low');
+  const high = own('ph-high');
+  const yields = values.value('aob.yield') + values.value('nob.yield');
   return [
-    values.value('aob.growth') * arrhenius(values.value('aob.growth-theta'), at.temperature),
-    values.value('aob.k-tan'),
-    values.value('aob.k-oxygen'),
-    values.value('aob.k-alkalinity'),
-    values.value('aob.ph-low'),
-    values.value('aob.ph-high'),
-    values.value('biofilm.capacity') * at.surface,
-    1 / values.value('aob.yield'),
-    1 / hydrogenAt(values.value('aob.ph-low')),
-    hydrogenAt(values.value('aob.ph-high')),
+    own('growth') * arrhenius(own('growth-theta'), at.temperature),
+    own(substrate),
+    own('k-oxygen'),
+    own('k-carbon'),
+    own('ki-ammonia'),
+    own('ki-nitrous'),
+    low,
+    high,
+    (values.value('biofilm.capacity') * at.surface * own('yield')) / yields,
+    1 / own('yield'),
+    1 / hydrogenAt(low),
+    hydrogenAt(high),
+    hydrogenAt(values.value('nitrous.pk')),
   ];
 }
 
-/** Activity, g COD d-1. */
+/** Coefficients of ammonia oxidisers; half-saturations g m-3, of carbon mol m-3, inhibitors g N m-3. */
+export const aobCoefficients = (values: Values, at: Conditions): readonly number[] =>
+  coefficients(values, at, 'aob', 'k-tan');
+
+/** Coefficients of nitrite oxidisers, in the same order. */
+export const nobCoefficients = (values: Values, at: Conditions): readonly number[] =>
+  coefficients(values, at, 'nob', 'k-nitrite');
+
+/** Activity with so much nitrite in the water, less the factor of nitrous acid, g COD d-1. */
+function withoutNitrous(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
+  return (
+    k[0] *
+    monod(v[at[0]], k[1]) *
+    monod(v[at[1]], k[2]) *
+    monod(v[at[2]], k[3]) *
+    bell(v[at[3]], k[6], k[7]) *
+    inhibition(v[at[4]], k[4]) *
+    v[at[5]]
+  );
+}
+
+/** Share of nitrite that is nitrous acid, of a dissociation constant (mol m-3). */
+function acidShare(pH: number, dissociation: number): number {
+  const h = hydrogenAt(pH);
+  return h / (h + dissociation);
+}
+
+/** Activity of ammonia oxidisers, g COD d-1. */
 export function aobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  return (
-    k[0] *
-    monod(v[at[0]], k[1]) *
-    monod(v[at[1]], k[2]) *
-    reserve(v[at[2]], k[3]) *
-    bell(v[at[3]], k[4], k[5]) *
-    v[at[4]]
-  );
+  return withoutNitrous(v, at, k) * inhibition(v[at[6]] * acidShare(v[at[3]], k[12]), k[5]);
 }
 
-/** Partials of the activity by the six variables (none by nob). Returns the activity. */
-export function aobActivityPartials(
-  v: Float64Array,
-  at: ArrayLike<number>,
-  k: ArrayLike<number>,
-  d: Float64Array,
-): number {
-  const tan = monod(v[at[0]], k[1]);
-  const oxygen = monod(v[at[1]], k[2]);
-  const alkalinity = reserve(v[at[2]], k[3]);
-  const acidity = bell(v[at[3]], k[4], k[5]);
-  const living = k[0] * v[at[4]];
-  const tanOxygen = tan * oxygen;
-  const rest = alkalinity * acidity * living;
-  d[0] = monodSlope(v[at[0]], k[1]) * oxygen * rest;
-  d[1] = monodSlope(v[at[1]], k[2]) * tan * rest;
-  d[2] = reserveSlope(v[at[2]], k[3]) * tanOxygen * acidity * living;
-  d[3] = bellSlope(v[at[3]], k[4], k[5]) * tanOxygen * alkalinity * living;
-  d[4] = k[0] * tanOxygen * alkalinity * acidity;
-  d[5] = 0;
-  return tanOxygen * rest;
-}
-
-/** Nitrite oxidisers: the same with nitrite, oxygen, pH, and inhibition by free ammonia. */
-export const nobReads = ['nitrite', 'oxygen', 'ammonia', 'pH', 'nob', 'aob'] as const;
-
-/** [mu, K_nitrite, K_O2, K_I ammonia, pH low, pH high, room g COD, 1/yield, 1/h at pH low, h at pH high (mol m-3)]. */
-export function nobCoefficients(values: Values, at: Conditions): readonly number[] {
-  return [
-    values.value('nob.growth') * arrhenius(values.value('nob.growth-theta'), at.temperature),
-    values.value('nob.k-nitrite'),
-    values.value('nob.k-oxygen'),
-    values.value('nob.ki-ammonia'),
-    values.value('nob.ph-low'),
-    values.value('nob.ph-high'),
-    values.value('biofilm.capacity') * at.surface,
-    1 / values.value('nob.yield'),
-    1 / hydrogenAt(values.value('nob.ph-low')),
-    hydrogenAt(values.value('nob.ph-high')),
-  ];
-}
-
-/** Activity, g COD d-1. */
+/** Activity of nitrite oxidisers, g COD d-1. */
 export function nobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  return (
-    k[0] *
-    monod(v[at[0]], k[1]) *
-    monod(v[at[1]], k[2]) *
-    inhibition(v[at[2]], k[3]) *
-    bell(v[at[3]], k[4], k[5]) *
-    v[at[4]]
-  );
+  return withoutNitrous(v, at, k) * inhibition(v[at[0]] * acidShare(v[at[3]], k[12]), k[5]);
 }
 
-/** Partials of the activity by the six variables (none by aob). Returns the activity. */
-export function nobActivityPartials(
+/**
+ * Fills d[0] to d[5] with the partials of the activity times `times`, but for what nitrite does as nitrous acid.
+ * @returns the activity
+ */
+function partialsBut(
+  nitrite: number,
+  times: number,
   v: Float64Array,
   at: ArrayLike<number>,
   k: ArrayLike<number>,
   d: Float64Array,
 ): number {
-  const nitrite = monod(v[at[0]], k[1]);
+  const substrate = monod(v[at[0]], k[1]);
   const oxygen = monod(v[at[1]], k[2]);
-  const ammonia = inhibition(v[at[2]], k[3]);
-  const acidity = bell(v[at[3]], k[4], k[5]);
-  const living = k[0] * v[at[4]];
-  const nitriteOxygen = nitrite * oxygen;
-  const rest = ammonia * acidity * living;
-  d[0] = monodSlope(v[at[0]], k[1]) * oxygen * rest;
-  d[1] = monodSlope(v[at[1]], k[2]) * nitrite * rest;
-  d[2] = inhibitionSlope(v[at[2]], k[3]) * nitriteOxygen * acidity * living;
-  d[3] = bellSlope(v[at[3]], k[4], k[5]) * nitriteOxygen * ammonia * living;
-  d[4] = k[0] * nitriteOxygen * ammonia * acidity;
-  d[5] = 0;
-  return nitriteOxygen * rest;
+  const carbon = monod(v[at[2]], k[3]);
+  const acidity = bell(v[at[3]], k[6], k[7]);
+  const ammonia = inhibition(v[at[4]], k[4]);
+  const share = acidShare(v[at[3]], k[12]);
+  const nitrous = inhibition(nitrite * share, k[5]);
+  const cells = k[0] * v[at[5]] * times;
+  const free = acidity * ammonia * nitrous;
+  const food = substrate * oxygen * carbon;
+  d[0] = monodSlope(v[at[0]], k[1]) * oxygen * carbon * free * cells;
+  d[1] = monodSlope(v[at[1]], k[2]) * substrate * carbon * free * cells;
+  d[2] = monodSlope(v[at[2]], k[3]) * substrate * oxygen * free * cells;
+  d[3] =
+    food *
+    ammonia *
+    cells *
+    (bellSlope(v[at[3]], k[6], k[7]) * nitrous -
+      acidity * inhibitionSlope(nitrite * share, k[5]) * nitrite * share * (1 - share) * Math.LN10);
+  d[4] = inhibitionSlope(v[at[4]], k[4]) * food * acidity * nitrous * cells;
+  d[5] = k[0] * food * free * times;
+  return food * free * k[0] * v[at[5]];
+}
+
+/** What the activity loses by a gram more of nitrite, as nitrous acid. */
+function byNitrous(nitrite: number, v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
+  const share = acidShare(v[at[3]], k[12]);
+  return withoutNitrous(v, at, k) * inhibitionSlope(nitrite * share, k[5]) * share;
+}
+
+/** Partials of the activity of ammonia oxidisers times `times`, by the seven variables. Returns the activity. */
+export function aobActivityPartials(
+  times: number,
+  v: Float64Array,
+  at: ArrayLike<number>,
+  k: ArrayLike<number>,
+  d: Float64Array,
+): number {
+  d[6] = times * byNitrous(v[at[6]], v, at, k);
+  return partialsBut(v[at[6]], times, v, at, k, d);
+}
+
+/** Partials of the activity of nitrite oxidisers times `times`, by the six variables. Returns the activity. */
+export function nobActivityPartials(
+  times: number,
+  v: Float64Array,
+  at: ArrayLike<number>,
+  k: ArrayLike<number>,
+  d: Float64Array,
+): number {
+  const activity = partialsBut(v[at[0]], times, v, at, k, d);
+  d[0] += times * byNitrous(v[at[0]], v, at, k);
+  return activity;
 }
 
 type Activity = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>) => number;
 type ActivityPartials = (
+  times: number,
   v: Float64Array,
   at: ArrayLike<number>,
   k: ArrayLike<number>,
   d: Float64Array,
 ) => number;
 
-/** Growth, g COD d-1: activity x room left. Variables 4 and 5 are the two populations, k[6] the room. */
+/** Growth, g COD d-1: activity x room left. Variable 5 is the population, k[8] its room. */
 export function growing(
   activity: Activity,
   activityPartials: ActivityPartials,
 ): Pick<Process, 'rate' | 'partials'> {
   return {
     rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
-      activity(v, at, k) * (1 - (v[at[4]] + v[at[5]]) / k[6]),
+      activity(v, at, k) * (1 - v[at[5]] / k[8]),
     partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
-      const whole = activityPartials(v, at, k, d);
-      const left = 1 - (v[at[4]] + v[at[5]]) / k[6];
-      for (let m = 0; m < 5; m++) d[m] *= left;
-      d[4] -= whole / k[6];
-      d[5] = -whole / k[6];
+      const whole = activityPartials(1 - v[at[5]] / k[8], v, at, k, d);
+      d[5] -= whole / k[8];
     },
   };
 }
@@ -160,99 +183,99 @@ export function idling(
 ): Pick<Process, 'rate' | 'partials'> {
   return {
     rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
-      (activity(v, at, k) * (v[at[4]] + v[at[5]]) * k[7]) / k[6],
+      (activity(v, at, k) * v[at[5]] * k[9]) / k[8],
     partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
-      const whole = activityPartials(v, at, k, d);
-      const perYield = k[7] / k[6];
-      const full = (v[at[4]] + v[at[5]]) * perYield;
-      for (let m = 0; m < 5; m++) d[m] *= full;
-      d[4] += whole * perYield;
-      d[5] = whole * perYield;
+      const whole = activityPartials((v[at[5]] * k[9]) / k[8], v, at, k, d);
+      d[5] += (whole * k[9]) / k[8];
     },
   };
 }
 
-/** Variables and coefficients a place, as in oxidiser.ts. */
-const WIDTH = 6;
-const SIZE = 10;
+/** Coefficients a place. */
+const SIZE = 13;
 
 /**
  * Growth and idling of one population together: the activity is worked out once, and from the hydrogen ion in
- * place of the pH, so that the bell of limits.ts, h / (h + h²/h_low + h_high), takes no exponential. The
+ * place of the pH, so that the bell of rate-terms.ts, h / (h + h²/h_low + h_high), takes no exponential. The
  * first process handed over is growth, the second idling, at the same places.
- * @param inhibited whether the third variable inhibits (free ammonia) or is a substrate (alkalinity)
+ * @param width variables a place
+ * @param from where among them nitrite is
  */
-function populationKernel(inhibited: boolean): Kernel {
+function populationKernel(width: number, from: number): Kernel {
   return {
     rates: ([growth, idle], v, r) => {
       const { count, at, k } = growth;
-      for (let i = 0, n = 0, o = 0; i < count; i++, n += WIDTH, o += SIZE) {
-        const third = v[at[n + 2]];
+      for (let i = 0, n = 0, o = 0; i < count; i++, n += width, o += SIZE) {
         const h = v[at[n + 3] + HYDROGEN_AFTER_PH];
-        const living = v[at[n + 4]];
+        const living = v[at[n + 5]];
         const activity =
           k[o] *
           monod(v[at[n]], k[o + 1]) *
           monod(v[at[n + 1]], k[o + 2]) *
-          (inhibited ? inhibition(third, k[o + 3]) : reserve(third, k[o + 3])) *
-          (h / (h + h * h * k[o + 8] + k[o + 9])) *
+          monod(v[at[n + 2]], k[o + 3]) *
+          inhibition(v[at[n + 4]], k[o + 4]) *
+          inhibition((v[at[n + from]] * h) / (h + k[o + 12]), k[o + 5]) *
+          (h / (h + h * h * k[o + 10] + k[o + 11])) *
           living;
-        const full = (living + v[at[n + 5]]) / k[o + 6];
+        const full = living / k[o + 8];
         r[growth.row + i] = activity * (1 - full);
-        r[idle.row + i] = activity * full * k[o + 7];
+        r[idle.row + i] = activity * full * k[o + 9];
       }
     },
     partials: ([growth, idle], v) => {
-      for (let i = 0; i < growth.count; i++) partialsAt(growth, idle, i, v, inhibited);
+      const { d } = growth;
+      const e = idle.d;
+      for (let i = 0, n = 0; i < growth.count; i++, n += width) {
+        activityPartialsAt(growth, i, from, v);
+        const living = v[growth.at[n + 5]];
+        const activity = d[n + 5] * living;
+        const room = growth.k[i * SIZE + 8];
+        const perYield = growth.k[i * SIZE + 9];
+        const full = living / room;
+        const idling = full * perYield;
+        for (let m = n; m < n + width; m++) {
+          e[m] = d[m] * idling;
+          d[m] *= 1 - full;
+        }
+        d[n + 5] -= activity / room;
+        e[n + 5] += (activity * perYield) / room;
+      }
     },
   };
 }
 
-/** Partials of growth, activity x (1 - full), and of idling, activity x full / yield. */
-function partialsAt(growth: Sites, idle: Sites, i: number, v: Float64Array, inhibited: boolean): void {
-  const { at, k, d } = growth;
-  const e = idle.d;
-  const n = i * WIDTH;
+/** Fills the partials of growth with those of the activity at one place; by the population, activity per cell. */
+function activityPartialsAt(growth: Sites, i: number, from: number, v: Float64Array): void {
+  const { at, k, d, width } = growth;
+  const n = i * width;
   const o = i * SIZE;
-  const s0 = v[at[n]];
-  const s1 = v[at[n + 1]];
-  const s2 = v[at[n + 2]];
   const h = v[at[n + 3] + HYDROGEN_AFTER_PH];
-  const living = v[at[n + 4]];
-  const m0 = monod(s0, k[o + 1]);
-  const m1 = monod(s1, k[o + 2]);
-  const m2 = inhibited ? inhibition(s2, k[o + 3]) : reserve(s2, k[o + 3]);
-  const acid = h * k[o + 8];
-  const base = k[o + 9] / h;
+  const nitrite = v[at[n + from]];
+  const substrate = monod(v[at[n]], k[o + 1]);
+  const oxygen = monod(v[at[n + 1]], k[o + 2]);
+  const carbon = monod(v[at[n + 2]], k[o + 3]);
+  const ammonia = inhibition(v[at[n + 4]], k[o + 4]);
+  const share = h / (h + k[o + 12]);
+  const nitrous = inhibition(nitrite * share, k[o + 5]);
+  const acid = h * k[o + 10];
+  const base = k[o + 11] / h;
   const bell = 1 / (1 + acid + base);
-  const per = k[o] * m0 * m1 * m2 * bell;
-  const activity = per * living;
-  const rest = k[o] * m2 * bell * living;
-  const a0 = monodSlope(s0, k[o + 1]) * m1 * rest;
-  const a1 = monodSlope(s1, k[o + 2]) * m0 * rest;
-  const slope = inhibited ? inhibitionSlope(s2, k[o + 3]) : reserveSlope(s2, k[o + 3]);
-  const a2 = slope * k[o] * m0 * m1 * bell * living;
-  const a3 = Math.LN10 * (acid - base) * bell * activity;
-  const full = (living + v[at[n + 5]]) / k[o + 6];
-  const left = 1 - full;
-  const perRoom = activity / k[o + 6];
-  d[n] = a0 * left;
-  d[n + 1] = a1 * left;
-  d[n + 2] = a2 * left;
-  d[n + 3] = a3 * left;
-  d[n + 4] = per * left - perRoom;
-  d[n + 5] = -perRoom;
-  const idling = full * k[o + 7];
-  e[n] = a0 * idling;
-  e[n + 1] = a1 * idling;
-  e[n + 2] = a2 * idling;
-  e[n + 3] = a3 * idling;
-  e[n + 4] = per * idling + perRoom * k[o + 7];
-  e[n + 5] = perRoom * k[o + 7];
+  const cells = k[o] * v[at[n + 5]];
+  const free = bell * ammonia * nitrous;
+  const food = substrate * oxygen * carbon;
+  const lost = inhibitionSlope(nitrite * share, k[o + 5]) * share * food * bell * ammonia * cells;
+  d[n] = monodSlope(v[at[n]], k[o + 1]) * oxygen * carbon * free * cells;
+  d[n + 1] = monodSlope(v[at[n + 1]], k[o + 2]) * substrate * carbon * free * cells;
+  d[n + 2] = monodSlope(v[at[n + 2]], k[o + 3]) * substrate * oxygen * free * cells;
+  d[n + 3] = Math.LN10 * ((acid - base) * bell * food * free * cells - lost * nitrite * (1 - share));
+  d[n + 4] = inhibitionSlope(v[at[n + 4]], k[o + 4]) * food * bell * nitrous * cells;
+  d[n + 5] = k[o] * food * free;
+  if (from === 0) d[n] += lost;
+  else d[n + from] = lost;
 }
 
-/** Ammonia oxidisers: third variable alkalinity. */
-export const aobKernel = populationKernel(false);
+/** Ammonia oxidisers: nitrite is the last of their variables. */
+export const aobKernel = populationKernel(aobReads.length, 6);
 
-/** Nitrite oxidisers: third variable free ammonia. */
-export const nobKernel = populationKernel(true);
+/** Nitrite oxidisers: nitrite is their substrate. */
+export const nobKernel = populationKernel(nobReads.length, 0);

@@ -14,16 +14,6 @@ export function monodSlope(s: number, k: number): number {
   return s > 0 ? k / ((k + s) * (k + s)) : 1 / k;
 }
 
-/** Monod term that is 0 below zero: for alkalinity, which may truly be negative. */
-export function reserve(s: number, k: number): number {
-  return s > 0 ? s / (k + s) : 0;
-}
-
-/** d(reserve)/ds. */
-export function reserveSlope(s: number, k: number): number {
-  return s > 0 ? k / ((k + s) * (k + s)) : 0;
-}
-
 /** Non-competitive inhibition K/(K+s); 1 below zero. */
 export function inhibition(s: number, k: number): number {
   return s > 0 ? k / (k + s) : 1;

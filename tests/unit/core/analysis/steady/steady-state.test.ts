@@ -93,8 +93,11 @@ describe('a steady state', () => {
     });
     const { course } = steady(scenario);
     const last = course.samples.length - 1;
-    for (const { name, values } of allSeries(course).filter((each) => /^(tan|pH|oxygen)@/.test(each.name)))
-      expect([name, Math.abs(values[last] / values[0] - 1) < 1e-7]).toEqual([name, true]);
+    // The search ends at 1e-9 of a state or of a usual concentration, whichever is more.
+    for (const { name, values } of allSeries(course).filter((each) => /^(tan|pH|oxygen)@/.test(each.name))) {
+      const apart = Math.abs(values[last] - values[0]) / Math.max(1, Math.abs(values[0]));
+      expect([name, apart < 1e-9]).toEqual([name, true]);
+    }
     expect(course.samples[last].time).toBe(30);
   });
 
