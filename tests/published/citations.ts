@@ -12,6 +12,11 @@ const others: Readonly<Record<string, string>> = {
   'jcu-lecture': 'James Cook University, CH3041 lecture 5, pH of a raindrop',
   'stumm-morgan': 'Stumm & Morgan, Aquatic Chemistry, table of carbonate constants',
   'apha-4500': 'APHA, Standard Methods 4500-O, table of oxygen solubility; USGS tables of dissolved oxygen',
+  'meter-altitude': 'Manual of an oxygen meter, table of oxygen saturation by height above the sea',
+  'tucker-1984':
+    'Tucker 1984, factors of free carbon dioxide from pH, alkalinity and temperature, as reprinted',
+  'hu-2011':
+    'Hu, Ni et al. 2011, removal of carbon dioxide in a packed column, Procedia Eng. 15:4780, abstract',
   'en-25814': 'EN 25814 (ISO 5814), saturation table, as reprinted in a meter manual',
   'recirculating-lecture': 'Lecture sheet "Flow-through and recirculating systems", amounts per kg of feed',
   'cripps-bergheim-2000': 'Cripps & Bergheim 2000, solids of recirculating systems, as cited',

@@ -11,6 +11,8 @@ const conditions = {
   volume: 1,
   surface: 0,
   open: 0,
+  airShare: 0,
+  pressure: 1,
   floor: 0,
   capture: 0,
   aeration: 0,

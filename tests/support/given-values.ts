@@ -8,7 +8,9 @@ export function givenValues(given: Readonly<Record<string, number>>): Values {
   return {
     value: (id) => {
       if (Object.hasOwn(given, id)) return given[id];
-      if (/^(molar|emerson|carbonate|water\.kw|oxygen\.saturation|kelvin)\./.test(id))
+      if (
+        /^(molar|emerson|carbonate|water\.kw|oxygen|kelvin|gas\.oxygen-solubility$|gas\.constant$)/.test(id)
+      )
         return constants.value(id);
       throw new RangeError(`${id} is not given`);
     },

@@ -68,6 +68,7 @@ const calls = {
   max: Math.max,
   min: Math.min,
   exp: Math.exp,
+  phi: (n) => (n < 1e-6 ? 1 - n / 2 : -Math.expm1(-n) / n),
 };
 
 /** The value of a law. `look` gives what a name stands for. */

@@ -36,6 +36,7 @@ const shared = {
   A: condition('area', 'A', 'area of the batch, m2'),
   e: condition('capture', 'e', 'share of incoming solids caught'),
   k_air: condition('aeration', 'k_L a', 'aeration now, at 20 degC, 1/d'),
+  o_air: condition('airShare', 's', 'share of its oxygen that the air of the aeration gives up'),
   Q: condition('inflow', 'Q', 'water that flows through, m3/d'),
   F_m: condition('fed', 'F_m', 'feed offered as a mass, g/d'),
   F_s: condition('fedShare', 'F_s', 'feed offered as a share of body mass, 1/d'),
@@ -202,16 +203,26 @@ export const laws = {
     law: 'K_g * (O_sat - C_o2)',
     equations: gasEquations,
     names: gasNames,
-    given: { O_sat: { tex: 'C_{O_2}^{sat}(T)', says: 'saturation of oxygen, g/m3: `chemistry/gases.ts`' } },
+    given: {
+      O_sat: { tex: 'C_{O_2}^{sat}(T, P)', says: 'saturation of oxygen, g/m3: `chemistry/gases.ts`' },
+    },
   },
   'carbon-dioxide-exchange': {
-    law: 'c * K_g * (C_sat - C_co2)',
-    equations: gasEquations,
-    names: { ...gasNames, c: number('gas.carbon-dioxide-ratio', 'c') },
+    law: 'c * th_g^(T - 20) * (k_air * V * phi(n_b) + v_o * A_o) * (C_sat - C_co2)',
+    equations: { n_b: 'c * th_g^(T - 20) * o_air / (L_o * H_c)' },
+    names: {
+      ...gasNames,
+      c: number('gas.carbon-dioxide-ratio', 'c'),
+      L_o: number('gas.oxygen-solubility', 'L_{O_2}'),
+    },
     given: {
+      H_c: {
+        tex: 'H_{CO_2}(T)',
+        says: 'carbon dioxide in air over that in water at rest with it, by volume: `chemistry/acid-base.ts`',
+      },
       C_sat: {
-        tex: 'C_{CO_2}^{sat}(T)',
-        says: 'saturation of carbon dioxide, mol/m3: `chemistry/acid-base.ts`',
+        tex: 'C_{CO_2}^{sat}(T, P)',
+        says: 'saturation of carbon dioxide under the air of the place, mol/m3: `chemistry/acid-base.ts`',
       },
     },
   },

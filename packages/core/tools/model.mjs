@@ -51,6 +51,7 @@ const equationTex = {
   h: 'h',
   D: 'D',
   K_g: 'K_g',
+  n_b: 'n',
 };
 
 const math = (lines) => ['```math', ...lines, '```'].join('\n');

@@ -19,6 +19,7 @@ const dimensions = [
     'mass-flow',
     'depth-rate',
     'rate',
+    'mole-share',
   ],
   ...['share-rate', 'concentration', 'ammonia', 'nitrite', 'nitrate', 'alkalinity', 'radiation', 'speed'],
 ];

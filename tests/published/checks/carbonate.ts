@@ -1,10 +1,13 @@
 import { createParameters } from '@leat/core';
 import {
   acidBaseConstants,
+  carbonDioxideInAir,
   carbonDioxideSaturation,
+  carbonFromPh,
+  hydrogenAt,
 } from '../../../packages/core/src/chemistry/acid-base.js';
 import { airedWater } from '../../support/aired-water.js';
-import { nearPrinted, printed } from '../tolerance.js';
+import { between, nearPrinted, printed, within } from '../tolerance.js';
 import type { PublishedCheck, Topic } from '../published-check.js';
 
 const parameters = createParameters();
@@ -67,6 +70,30 @@ const pure: readonly (readonly [id: string, source: string, air: number, text: s
   ['pure-water-350', 'jcu-lecture', 350, '5.64'],
 ];
 
+/** CO2 over alkalinity, mg/L over mg/L as CaCO3, by pH at 5, 10 ... 35 degC (two misprints of the reprint left out). */
+const factors: readonly (readonly [pH: number, row: string])[] = [
+  [6, '2.915 2.539 2.315 2.112 1.970 1.882 1.839'],
+  [6.8, '.462 .402 .367 .335 .313 .298 .291'],
+  [7, '.291 .254 .232 .211 .197 .188 .184'],
+];
+
+const molarCarbonDioxide = parameters.value('molar.carbon') + parameters.value('molar.oxygen-gas');
+
+/** Dissolved CO2, mg/L, of water of an alkalinity (mg/L as CaCO3) and a pH. */
+function carbonDioxideOf(alkalinity: number, pH: number, temperature: number): number {
+  const equivalents = alkalinity / (parameters.value('molar.calcium-carbonate') / 2);
+  const { k1, k2 } = acidBaseConstants(parameters, temperature);
+  const h = hydrogenAt(pH);
+  const carbon = carbonFromPh(parameters, equivalents, pH, 0, temperature);
+  return (molarCarbonDioxide * carbon * h * h) / (h * h + k1 * h + k1 * k2);
+}
+
+/** Percent of CO2 that air takes from water which it leaves at rest with it, by volumes of air a volume of water. */
+function removedAtRest(gasToLiquid: number): number {
+  const held = gasToLiquid * carbonDioxideInAir(parameters, 20);
+  return (100 * held) / (1 + held);
+}
+
 const plummer = { source: 'plummer-busenberg-1982', where: 'equations', mark: 'C' } as const;
 
 /** The carbonate system. */
@@ -112,15 +139,50 @@ export const carbonate: Topic = {
       ...nearPrinted(text),
       compute: () => airedWater({ alkalinity, temperature }).pH,
     })),
+    ...factors.flatMap(([pH, row]) =>
+      row.split(' ').map((text, step): PublishedCheck => ({
+        id: `carbon-dioxide-factor-${pH}-${5 + 5 * step}`,
+        source: 'tucker-1984',
+        where: 'table of factors',
+        mark: 'R',
+        what: `CO2 over alkalinity (mg/L over mg/L as CaCO3), pH ${pH}, ${5 + 5 * step} degC`,
+        unit: '1',
+        ...within(3, Number(text)),
+        compute: () => carbonDioxideOf(100, pH, 5 + 5 * step) / 100,
+      })),
+    ),
+    {
+      id: 'carbon-dioxide-example',
+      source: 'tucker-1984',
+      where: 'worked example',
+      mark: 'R',
+      what: 'CO2 of water of 50 mg/L as CaCO3, pH 6.8, 25 degC',
+      unit: 'mg/L',
+      ...within(3, 15.65),
+      compute: () => carbonDioxideOf(50, 6.8, 25),
+    },
+    ...(
+      [
+        [5, 80, 88],
+        [8, 86, 92],
+      ] as const
+    ).map(([gasToLiquid, low, high]): PublishedCheck => ({
+      id: `carbon-dioxide-stripped-${gasToLiquid}`,
+      source: 'hu-2011',
+      where: 'abstract',
+      mark: 'R',
+      what: `CO2 that a packed column takes out with ${gasToLiquid} volumes of air to one of water; here one contact at rest, 20 degC`,
+      unit: '%',
+      ...between(low, high),
+      compute: () => removedAtRest(gasToLiquid),
+    })),
     {
       id: 'carbon-dioxide-saturation',
       ...plummer,
       what: 'dissolved CO2 under air of 420 uatm, 25 degC, aired by the model',
       unit: 'mg/L',
       ...printed('0.63'),
-      compute: () =>
-        airedWater({ alkalinity: 1, temperature: 25 }).carbonDioxide *
-        (parameters.value('molar.carbon') + parameters.value('molar.oxygen-gas')),
+      compute: () => airedWater({ alkalinity: 1, temperature: 25 }).carbonDioxide * molarCarbonDioxide,
     },
   ],
 };

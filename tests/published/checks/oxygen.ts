@@ -1,6 +1,7 @@
 import { createParameters } from '@leat/core';
 import { oxygenSaturation } from '../../../packages/core/src/chemistry/gases.js';
-import { nearPrinted } from '../tolerance.js';
+import { about, nearPrinted } from '../tolerance.js';
+import { pressureShare } from '../../../packages/core/src/weather/penman-monteith.js';
 import type { PublishedCheck, Topic } from '../published-check.js';
 
 const parameters = createParameters();
@@ -38,6 +39,17 @@ function check(
   };
 }
 
+/** By height, mg/L: 0 to 1800 m above the sea by 300. */
+const byHeight: readonly (readonly [temperature: number, row: string])[] = [
+  [10, '11.3 10.9 10.5 10.1 9.7 9.4 9.0'],
+  [20, '9.1 8.8 8.4 8.1 7.8 7.5 7.3'],
+  [25, '8.3 8.0 7.7 7.4 7.1 6.8 6.6'],
+  [30, '7.6 7.3 7.0 6.8 6.5 6.3 6.0'],
+];
+
+/** Half a place of what is printed, and what the pressure it was printed for may differ by. */
+const besideHeight = 0.12;
+
 /** Oxygen at saturation. */
 export const oxygen: Topic = {
   title: 'Oxygen at saturation',
@@ -54,6 +66,18 @@ export const oxygen: Topic = {
       ),
     ...computed.map(([t, text]) =>
       check({ source: 'benson-krause-1984', where: 'equation', mark: 'C' }, t, nearPrinted(text)),
+    ),
+    ...byHeight.flatMap(([temperature, row]) =>
+      row.split(' ').map((text, step): PublishedCheck => ({
+        id: `oxygen-height-${temperature}-${step * 300}`,
+        source: 'meter-altitude',
+        where: 'table of saturation by height',
+        mark: 'R',
+        what: `oxygen at saturation, fresh water, ${step * 300} m above the sea, ${temperature} degC`,
+        unit: 'mg/L',
+        ...about(Number(text), besideHeight, 'mg/L'),
+        compute: () => oxygenSaturation(parameters, temperature, pressureShare(parameters, step * 300)),
+      })),
     ),
   ],
 };

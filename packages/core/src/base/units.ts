@@ -14,6 +14,7 @@ export type Dimension =
   | 'rate'
   | 'share'
   | 'share-rate'
+  | 'mole-share'
   | 'concentration'
   | 'ammonia'
   | 'nitrite'
@@ -60,6 +61,7 @@ const texts: Record<Dimension, DimensionText> = {
   rate: { name: 'a rate', examples: ['3 1/h', '40 1/d'], internal: '1/d' },
   share: { name: 'a share', examples: ['60 %', '0.6'], internal: '1' },
   'share-rate': { name: 'a share a day', examples: ['1.5 %/d', '15 g/kg/d'], internal: '1/d' },
+  'mole-share': { name: 'a share of the air', examples: ['420 ppm', '0.08 %'], internal: 'mol/mol' },
   concentration: { name: 'a concentration', examples: ['40 mg/L', '40 g/m3'], internal: 'g/m3' },
   ammonia: { name: 'an ammonia nitrogen', examples: ['0.5 mg N/L', '0.6 mg/L as NH4'], internal: 'g N/m3' },
   nitrite: { name: 'a nitrite nitrogen', examples: ['0.2 mg N/L', '0.7 mg/L as NO2'], internal: 'g N/m3' },
@@ -143,6 +145,7 @@ const table: Record<Dimension, ReadonlyMap<string, Unit>> = {
   rate: new Map([...perTime({ '1': 1 }), ...perTime({ '': 1 })]),
   share: new Map(plainUnits({ '%': 0.01 })),
   'share-rate': new Map([...perTime({ '%': 0.01, '1': 1 }), ...perTime({ 'g/kg': 0.001 })]),
+  'mole-share': new Map(plainUnits({ 'mol/mol': 1, ppm: 1e-6, 'umol/mol': 1e-6, '%': 0.01 })),
   concentration: new Map(plainUnits(concentrations)),
   ammonia: new Map(nitrogenUnits(['NH3', 'NH4'])),
   nitrite: new Map(nitrogenUnits(['NO2'])),

@@ -47,10 +47,29 @@ export function acidBaseConstants(values: Values, temperature: number): AcidBase
   };
 }
 
-/** Dissolved CO2 in equilibrium with air, mol m-3, at degC. Plummer & Busenberg 1982 (Henry). */
-export function carbonDioxideSaturation(values: Values, temperature: number): number {
+/** Dissolved CO2 under 1 atm of it, mol L-1, at degC. Plummer & Busenberg 1982 (Henry). */
+function henry(values: Values, temperature: number): number {
+  return 10 ** logConstant(values, 'carbonate.kh', temperature + values.value('kelvin.zero'));
+}
+
+/**
+ * Dissolved CO2 in equilibrium with air, mol m-3, at degC. Plummer & Busenberg 1982 (Henry).
+ * @param share CO2 in the air, mol per mol; absent: that of open air (`gas.carbon-dioxide-air`)
+ * @param pressure of the air, atm
+ */
+export function carbonDioxideSaturation(
+  values: Values,
+  temperature: number,
+  share = values.value('gas.carbon-dioxide-air'),
+  pressure = 1,
+): number {
+  return henry(values, temperature) * share * pressure * LITRES;
+}
+
+/** CO2 in air over dissolved CO2 in water at rest with it, both by volume (Henry's constant without a unit), at degC. */
+export function carbonDioxideInAir(values: Values, temperature: number): number {
   const kelvin = temperature + values.value('kelvin.zero');
-  return 10 ** logConstant(values, 'carbonate.kh', kelvin) * values.value('gas.carbon-dioxide-air') * LITRES;
+  return 1 / (henry(values, temperature) * values.value('gas.constant') * kelvin);
 }
 
 /** Alkalinity, eq m-3, at a hydrogen ion concentration h: HCO3 + 2 CO3 + NH3 + OH - H. */

@@ -12,6 +12,7 @@ export const tableNames = [
   'feeds',
   'dosing',
   'waters',
+  'aerators',
   'limits',
   'constants',
   'parameters',
@@ -38,6 +39,8 @@ const aliases: Readonly<Record<string, TableName>> = {
   feed: 'feeds',
   dose: 'dosing',
   water: 'waters',
+  aerator: 'aerators',
+  device: 'aerators',
   limit: 'limits',
 };
 

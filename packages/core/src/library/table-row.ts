@@ -54,4 +54,5 @@ export const tableOf = {
   feed: 'feeds',
   dose: 'dosing',
   water: 'waters',
+  aerator: 'aerators',
 } as const;

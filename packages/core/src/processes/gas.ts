@@ -1,5 +1,5 @@
-import { carbonDioxideSaturation } from '../chemistry/acid-base.js';
-import { oxygenSaturation } from '../chemistry/gases.js';
+import { carbonDioxideInAir, carbonDioxideSaturation } from '../chemistry/acid-base.js';
+import { carriedShare, oxygenSaturation } from '../chemistry/gases.js';
 import type { Values } from '../library/values.js';
 import { exchange, proportional } from './kernels/first-order.js';
 import { arrhenius } from './kernels/rate-terms.js';
@@ -17,11 +17,17 @@ export const oxygenExchange: Process = {
     { component: 'oxygen', coefficient: 1 },
     { component: 'oxygen-gas', coefficient: -1, outside: 'air' },
   ],
-  coefficients: (values, at) => [oxygenTransfer(values, at), oxygenSaturation(values, at.temperature)],
+  coefficients: (values, at) => [
+    oxygenTransfer(values, at),
+    oxygenSaturation(values, at.temperature, at.pressure),
+  ],
   ...exchange,
 };
 
-/** Carbon dioxide between water and air, per mol: 0.9 x oxygen transfer x (saturation - dissolved CO2). */
+/**
+ * Carbon dioxide between water and air, per mol: transfer x (saturation - dissolved CO2). An open surface gives 0.9 of
+ * the transfer of oxygen. Air that rises in the water fills up with it and gives less.
+ */
 export const carbonDioxideExchange: Process = {
   id: 'carbon-dioxide-exchange',
   title: 'carbon dioxide exchange with air',
@@ -34,8 +40,8 @@ export const carbonDioxideExchange: Process = {
     { component: 'carbon-dioxide-gas', coefficient: -1, outside: 'air' },
   ],
   coefficients: (values, at) => [
-    values.value('gas.carbon-dioxide-ratio') * oxygenTransfer(values, at),
-    carbonDioxideSaturation(values, at.temperature),
+    carbonDioxideTransfer(values, at),
+    carbonDioxideSaturation(values, at.temperature, at.carbonDioxide, at.pressure),
   ],
   ...exchange,
 };
@@ -64,7 +70,25 @@ export const ammoniaLoss: Process = {
 /** Oxygen transfer of a vessel, m3 d-1: aeration kLa x volume at the standpipe + velocity x open surface. */
 function oxygenTransfer(values: Values, at: Conditions): number {
   return (
-    arrhenius(values.value('gas.theta'), at.temperature) *
-    (at.aeration * at.volume + values.value('gas.surface-velocity') * at.open)
+    arrhenius(values.value('gas.theta'), at.temperature) * (at.aeration * at.volume + surface(values, at))
   );
+}
+
+function surface(values: Values, at: Conditions): number {
+  return values.value('gas.surface-velocity') * at.open;
+}
+
+/**
+ * Transfer of carbon dioxide, m3 d-1. Air that is blown gives up a share of its oxygen (`airShare`), so its flow is known:
+ * aeration x volume / (share x oxygen in water over that in air). A bubble that rises through water takes on carbon dioxide
+ * as n = transfer / (flow x CO2 in air over that in water), and (1 - e^-n)/n of the transfer is left. With much air the
+ * surface limits; with little the air leaves at rest with the water: flow x CO2 in air over that in water.
+ */
+function carbonDioxideTransfer(values: Values, at: Conditions): number {
+  const warmth = arrhenius(values.value('gas.theta'), at.temperature);
+  const ratio = values.value('gas.carbon-dioxide-ratio');
+  const fill =
+    (ratio * at.airShare * warmth) /
+    (values.value('gas.oxygen-solubility') * carbonDioxideInAir(values, at.temperature));
+  return ratio * warmth * (at.aeration * at.volume * carriedShare(fill) + surface(values, at));
 }

@@ -51,6 +51,12 @@ export interface Conditions extends VesselForm {
   readonly air: number;
   /** Aeration now, kLa at 20 degC, d-1. */
   readonly aeration: number;
+  /** Share of its oxygen that the air of the aeration gives up at 20 degC in water without any, 0..1; 0: open air. */
+  readonly airShare: number;
+  /** Carbon dioxide in the air, mol per mol; absent: that of open air (`gas.carbon-dioxide-air`). */
+  readonly carbonDioxide?: number;
+  /** Pressure of the air, atm. */
+  readonly pressure: number;
   /** Water that flows through, m3 d-1. */
   readonly inflow: number;
   /** Feed offered to the cohort as a mass, g d-1. */
@@ -109,6 +115,8 @@ export const anyConditions: Conditions = {
   floor: 1,
   capture: 0.5,
   aeration: 1,
+  airShare: 0.04,
+  pressure: 1,
   inflow: 1,
   fed: 1,
   fedShare: 0.01,

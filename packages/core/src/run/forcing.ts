@@ -4,6 +4,7 @@ import type { Model } from '../model/model.js';
 import type { Regime } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
 import { valueInMonth } from '../scenario/value-on.js';
+import { pressureShare } from '../weather/penman-monteith.js';
 import type { Offer } from './operation.js';
 import type { Conditions } from '../processes/process.js';
 import type { DailyValue } from '../scenario/scenario.js';
@@ -13,6 +14,8 @@ export interface Day {
   /** Of the water and of the air at each vessel, degC. */
   readonly temperature: Float64Array;
   readonly air: Float64Array;
+  /** Carbon dioxide in the air, mol per mol; absent: that of open air. */
+  carbonDioxide?: number;
   /** m d-1. */
   et0: number;
   /** Rain running into the rain tank, m3 d-1. */
@@ -52,6 +55,7 @@ export function setWeather(model: Model, day: number, into: Day): void {
     into.temperature[index] = on(vessel.temperature);
     into.air[index] = air ?? into.temperature[index];
   });
+  if (scenario.carbonDioxide !== undefined) into.carbonDioxide = on(scenario.carbonDioxide);
   into.et0 = on(scenario.et0);
   into.rain = scenario.rainTank === undefined ? 0 : on(scenario.rainTank.rain) * scenario.rainTank.roof;
 }
@@ -64,6 +68,7 @@ export function openCoefficients(model: Model, regime: Regime) {
   const last = {
     temperature: newest(vesselCount),
     air: newest(vesselCount),
+    carbonDioxide: newest(vesselCount),
     aeration: newest(vesselCount),
     inflow: newest(vesselCount),
   };
@@ -87,6 +92,8 @@ export function openCoefficients(model: Model, regime: Regime) {
         changed[vessel] = 1;
       } else changed[vessel] = 0;
       if (take(last.air, vessel, day.air[vessel])) changed[vessel] = 1;
+      if (day.carbonDioxide !== undefined && take(last.carbonDioxide, vessel, day.carbonDioxide))
+        changed[vessel] = 1;
       if (take(last.aeration, vessel, aeration[vessel])) changed[vessel] = 1;
       flowed[vessel] = take(last.inflow, vessel, inflow[vessel]) ? 1 : 0;
     }
@@ -135,14 +142,15 @@ function take(last: Float64Array, index: number, value: number): boolean {
 export function conditionsAt(
   model: Model,
   index: number,
-  day: Pick<Day, 'temperature' | 'air'>,
+  day: Pick<Day, 'temperature' | 'air' | 'carbonDioxide'>,
   aeration: number,
   inflow: number,
   batch: number,
   fed = 0,
   fedShare = 0,
 ): Conditions {
-  const vessel = model.scenario.vessels[index];
+  const { vessels, altitude = 0 } = model.scenario;
+  const vessel = vessels[index];
   return {
     temperature: day.temperature[index],
     air: day.air[index],
@@ -152,6 +160,9 @@ export function conditionsAt(
     floor: vessel.floor,
     capture: vessel.capture,
     aeration,
+    airShare: vessel.airShare ?? 0,
+    ...(day.carbonDioxide === undefined ? {} : { carbonDioxide: day.carbonDioxide }),
+    pressure: pressureShare(model.parameters, altitude),
     inflow,
     fed,
     fedShare,

@@ -146,10 +146,11 @@ function readSections(
   const rules = readRules(reader, cast);
   const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
     [...named.values()].filter((entry) => entry !== undefined);
-  const { title, note, days, every, startDate, seed, et0, air } = frame;
+  const { title, note, days, every, startDate, seed, et0, air, carbonDioxide, altitude } = frame;
   return {
     ...{ title, note, days, every, startDate, et0 },
-    ...compact({ air }),
+    ...compact({ air, carbonDioxide }),
+    altitude,
     waters: present(waters),
     vessels: present(vessels),
     reservoir: frame.reservoir ?? '',

@@ -47,6 +47,11 @@ export interface Vessel {
   readonly covered: number;
   /** Gas transfer by aeration, kLa for oxygen at 20 degC, d-1, on top of the open surface. */
   readonly aeration: number;
+  /**
+   * Share of its oxygen that the air of the aeration gives up at 20 degC in water without any, 0..1: the less air, the less
+   * carbon dioxide it can carry away. Absent: 0, as of water that falls through open air.
+   */
+  readonly airShare?: number;
   /** Share of incoming suspended solids caught, 0..<1. */
   readonly capture: number;
   /** Water temperature, degC. */
@@ -344,6 +349,10 @@ export interface Scenario {
   readonly et0: DailyValue;
   /** Air temperature for crops, degC; absent: the vessel's water temperature. */
   readonly air?: DailyValue;
+  /** Carbon dioxide in the air over the water, mol per mol; absent: that of open air. */
+  readonly carbonDioxide?: DailyValue;
+  /** Height above the sea, m; absent: 0. */
+  readonly altitude?: number;
   readonly waters: readonly SourceWater[];
   readonly vessels: readonly Vessel[];
   /** Name of the vessel that takes all change of level. */

@@ -20,6 +20,11 @@ export function airPressure(values: Values, elevation: number): number {
   return values.value('weather.pressure-sea') * ratio ** values.value('weather.pressure-exponent');
 }
 
+/** Pressure of the air as a share of that at the sea (atm), at a height above it, m. FAO-56 eq. 7. */
+export function pressureShare(values: Values, elevation: number): number {
+  return elevation === 0 ? 1 : airPressure(values, elevation) / airPressure(values, 0);
+}
+
 /** Height for which the Penman-Monteith equation is written, m. */
 const reference = 2;
 

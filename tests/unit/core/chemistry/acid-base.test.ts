@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  carbonDioxideInAir,
   acidBaseConstants,
   ammoniumPk,
   carbonDioxideSaturation,
@@ -55,6 +56,20 @@ describe('constants of carbonic acid and water', () => {
     const k = acidBaseConstants(parameters, temperature);
     expect(Math.abs(pK(k.k1) - pK1)).toBeLessThan(1e-3);
     expect(Math.abs(pK(k.k2) - pK2)).toBeLessThan(1e-2);
+  });
+});
+
+describe('carbon dioxide in air over that in water', () => {
+  // By other code [C].
+  it.each([
+    [5, 0.68],
+    [10, 0.8],
+    [15, 0.93],
+    [20, 1.06],
+    [25, 1.2],
+    [30, 1.35],
+  ])('at %d degC is %f', (temperature, wanted) => {
+    expect(Math.abs(carbonDioxideInAir(createParameters(), temperature) - wanted)).toBeLessThan(0.005);
   });
 });
 

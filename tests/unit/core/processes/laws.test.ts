@@ -1,16 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../../packages/core/src/base/random.js';
-import { carbonDioxideSaturation } from '../../../../packages/core/src/chemistry/acid-base.js';
+import {
+  carbonDioxideInAir,
+  carbonDioxideSaturation,
+} from '../../../../packages/core/src/chemistry/acid-base.js';
 import { oxygenSaturation } from '../../../../packages/core/src/chemistry/gases.js';
+import type { Conditions } from '../../../../packages/core/src/processes/process.js';
 import type { Values } from '../../../../packages/core/src/library/values.js';
 import { processes } from '../../../../packages/core/src/processes/index.js';
 import { laws, namesUsed, rateByLaw } from '../../../../packages/core/tools/laws.mjs';
 import { drawnConditions, drawnPoint, drawnValues } from '../../../support/process-points.js';
 
 /** What laws take from chemistry as a whole. */
-const saturations: Readonly<Record<string, (values: Values, temperature: number) => number>> = {
-  O_sat: oxygenSaturation,
-  C_sat: carbonDioxideSaturation,
+const saturations: Readonly<Record<string, (values: Values, at: Conditions) => number>> = {
+  O_sat: (values, at) => oxygenSaturation(values, at.temperature, at.pressure),
+  C_sat: (values, at) => carbonDioxideSaturation(values, at.temperature, at.carbonDioxide, at.pressure),
+  H_c: (values, at) => carbonDioxideInAir(values, at.temperature),
 };
 
 describe('the laws of docs/model.md', () => {
@@ -34,8 +39,10 @@ describe('the laws of docs/model.md', () => {
             if (place < 0) throw new Error(`${process.id} does not read ${meant.name}`);
             return v[place];
           }
-          if (meant.kind === 'given') return saturations[meant.name](values, conditions.temperature);
-          return conditions[meant.name as keyof typeof conditions];
+          if (meant.kind === 'given') return saturations[meant.name](values, conditions);
+          const condition = conditions[meant.name as keyof typeof conditions];
+          if (condition === undefined) throw new Error(`no condition ${meant.name}`);
+          return condition;
         });
         expect(Math.abs(law - rate)).toBeLessThanOrEqual(1e-9 * Math.abs(rate));
       }
@@ -63,7 +70,7 @@ describe('the laws of docs/model.md', () => {
     );
     const inChemistry = readBy((listening) => {
       for (const [name, saturation] of Object.entries(saturations))
-        if (used.has(name)) saturation(listening, conditions.temperature);
+        if (used.has(name)) saturation(listening, conditions);
     });
     const read = readBy((listening) => process.coefficients(listening, conditions));
     // Processes of one kernel share their coefficients: growth hands on the yield that idling uses.

@@ -12,6 +12,8 @@ const conditions: Conditions = {
   floor: 4,
   capture: 0.6,
   aeration: 10,
+  airShare: 0,
+  pressure: 1,
   inflow: 30,
   fed: 100,
   fedShare: 0.01,
@@ -189,6 +191,47 @@ describe('the rate of', () => {
   it('carbon dioxide exchange is 0.9 x transfer x (0.0143 - c) at 25 degC, 420 uatm (published.md J4 [C])', () => {
     const transfer = warm.gas * (10 * 2 + 0.7 * 3);
     expect(rateOf('carbon-dioxide-exchange') / (0.9 * transfer * (0.0143 - 0.2143))).toBeCloseTo(1, 3);
+  });
+
+  // At 20 degC: 0.9 s / (0.0326 H), H of CO2 1.0609; (1 - e^-n)/n of the transfer of the air is left (other code [C]).
+  it.each([
+    [0, 0.9],
+    [0.01, 0.79],
+    [0.02, 0.7],
+    [0.04, 0.56],
+    [0.06, 0.46],
+    [0.08, 0.38],
+    [0.1, 0.32],
+  ])(
+    'air that gives up %f of its oxygen carries off %f of the transfer of oxygen as carbon dioxide',
+    (airShare, wanted) => {
+      const at = { temperature: 20, open: 0, airShare };
+      const share =
+        rateOf('carbon-dioxide-exchange', {}, at) /
+        rateOf('carbon-dioxide-exchange', {}, { ...at, airShare: 0 });
+      expect(0.9 * share).toBeCloseTo(wanted, 2);
+    },
+  );
+
+  it('air that gives up all leaves at rest with the water: its flow x CO2 in air over that in water (closed form)', () => {
+    // A thousandfold share stands for no end of contact: flow = 10 x 2 / (share / 0.0326), H 1.0609 at 20 degC [C].
+    const airShare = 1000;
+    const flow = (10 * 2) / (airShare / 0.0326);
+    const transfer =
+      rateOf('carbon-dioxide-exchange', {}, { temperature: 20, open: 0, airShare }) / (0.016458 - 0.2143);
+    expect(transfer / (flow * 1.0609)).toBeCloseTo(1, 3);
+  });
+
+  it('thin air holds less of both gases, and a closed house more carbon dioxide', () => {
+    const still = { temperature: 20, open: 0, pressure: 0.8, carbonDioxide: 0.0012 };
+    const transfer = 10 * 2;
+    // 0.039186 mol/L/atm at 20 degC (pKH 1.4069), oxygen by other code [C].
+    const rest = 39.186 * 0.0012 * 0.8;
+    expect(rateOf('carbon-dioxide-exchange', {}, still) / (0.9 * transfer * (rest - 0.2143))).toBeCloseTo(
+      1,
+      3,
+    );
+    expect(rateOf('oxygen-exchange', { oxygen: 0 }, still) / (transfer * 7.2318)).toBeCloseTo(1, 3);
   });
 
   it('aob-decay without growth halves the cells in ln 2 / (b theta^(T-20)): 4.08 d at 20 degC, 3.53 d at 25', () => {

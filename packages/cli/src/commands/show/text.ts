@@ -41,6 +41,7 @@ const shownOf: Partial<Record<TableName, readonly Column[]>> = {
     ['chloride g/g', 'chloride'],
     ['N g/g', 'tan'],
   ],
+  aerators: [['oxygen share', 'oxygen-share']],
   waters: [
     ['TAN', 'tan'],
     ['NO2-N', 'nitrite'],

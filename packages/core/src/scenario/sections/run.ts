@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { calendarDays } from '../../base/calendar.js';
 import { complain } from '../file/complaint.js';
-import { count, date, formByKey, number, positive, section, share, word } from '../file/values.js';
+import { count, date, formByKey, number, positive, quantity, section, share, word } from '../file/values.js';
 import type { DailyValue } from '../scenario.js';
 import { daily, readDaily } from './daily.js';
 import type { ScenarioReader } from './scenario-reader.js';
@@ -46,6 +46,14 @@ export const climateSchema = section(
       'temperature',
       'temperature of the crops; range: -40 to 60 degC; default: that of the water',
     ).optional(),
+    'carbon-dioxide': daily(
+      'mole-share',
+      'carbon dioxide in the air over the water; range: 200 to 20000 ppm; default: that of open air',
+    ).optional(),
+    altitude: quantity(
+      'length',
+      'height above the sea, for what oxygen and carbon dioxide water holds; range: 0 to 9000 m; default: that of et0, else 0 m',
+    ).optional(),
     et0: formByKey(
       'weather',
       weatherSchema,
@@ -83,6 +91,9 @@ export interface RunFrame {
   /** Air that water may follow: that of the crops, or of the weather file. */
   readonly outside: DailyValue | undefined;
   readonly et0: DailyValue;
+  readonly carbonDioxide: DailyValue | undefined;
+  /** Height above the sea, m. */
+  readonly altitude: number;
 }
 
 /** Days since 1970-01-01 of the first day of a frame. */
@@ -96,13 +107,34 @@ function times(daily: DailyValue, factor: number): DailyValue {
     : { ...daily, values: daily.values.map((value) => value * factor) };
 }
 
-type Climate = Pick<RunFrame, 'waterTemperature' | 'air' | 'outside' | 'et0'>;
+type Climate = Pick<RunFrame, 'waterTemperature' | 'air' | 'outside' | 'et0' | 'carbonDioxide' | 'altitude'>;
+
+/** Carbon dioxide that air may hold: less than any open air, more than people bear. */
+const mostlyAir = { dimension: 'mole-share', low: 2e-4, high: 0.02 } as const;
+
+/** Highest place with water to keep fish in, m. */
+const highest = 9000;
+
+/** Height above the sea: as written, or that of the weather. */
+function readAltitude(
+  reader: ScenarioReader,
+  given: number | undefined,
+  ofWeather: number | undefined,
+): number {
+  const path = ['climate', 'altitude'];
+  if (given === undefined) return reader.fallback(path, ofWeather ?? 0, `${ofWeather ?? 0} m`);
+  if (given > highest) reader.fault(path, 'out of range', { expected: `0 to ${highest} m` });
+  return given;
+}
 
 function readClimate(reader: ScenarioReader, days: number, startDate: string): Climate {
   const noEt0: DailyValue = { kind: 'constant', value: 0 };
   const given = reader.parse(climateSchema, ['climate']);
   if (given === undefined)
-    return { waterTemperature: undefined, air: undefined, outside: undefined, et0: noEt0 };
+    return {
+      ...{ waterTemperature: undefined, air: undefined, outside: undefined, carbonDioxide: undefined },
+      ...{ et0: noEt0, altitude: 0 },
+    };
   const { et0, 'air-temperature': airGiven, 'water-temperature': water } = given;
   const depth = { dimension: 'depth-rate', days, low: 0, high: 0.03 } as const;
   const weather =
@@ -113,6 +145,7 @@ function readClimate(reader: ScenarioReader, days: number, startDate: string): C
   const air =
     airGiven === undefined ? undefined : readDaily(reader, ['climate', 'air-temperature'], airGiven, warmth);
   const outside = airGiven === undefined ? weather?.air : air;
+  const carbonDioxide = given['carbon-dioxide'];
   const factorPath = ['climate', 'greenhouse-factor'];
   const factor = given['greenhouse-factor'] ?? reader.fallback(factorPath, 1, 1);
   return {
@@ -122,6 +155,11 @@ function readClimate(reader: ScenarioReader, days: number, startDate: string): C
         : readWaterTemperature(reader, ['climate', 'water-temperature'], water, { outside, startDate, days }),
     air,
     outside,
+    carbonDioxide:
+      carbonDioxide === undefined
+        ? undefined
+        : readDaily(reader, ['climate', 'carbon-dioxide'], carbonDioxide, { days, ...mostlyAir }),
+    altitude: readAltitude(reader, given.altitude, 'weather' in et0 ? et0.altitude : undefined),
     et0: times(weather?.et0 ?? noEt0, factor),
   };
 }

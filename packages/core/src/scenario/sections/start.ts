@@ -9,6 +9,7 @@ import type { ScenarioReader } from './scenario-reader.js';
 import { nodeAt, originAt, type Path } from '../file/tree.js';
 import { number, quantity, type Reads, section, share, word } from '../file/values.js';
 import type { SavedState, SourceWater, StartVessel, TopUp, Vessel } from '../scenario.js';
+import { pressureShare } from '../../weather/penman-monteith.js';
 import { valueOn } from '../value-on.js';
 import type { RunFrame } from './run.js';
 import { completeQuality, type Quality, type QualityGiven, startWaterSchema } from './waters.js';
@@ -241,10 +242,12 @@ export function readStart(reader: ScenarioReader, context: StartContext): StartV
   const common = reader.parse(startSchema, ['start']);
   const own = readOwn(reader, context);
   if (common === undefined) return [];
+  const pressure = pressureShare(reader.parameters, frame.altitude);
   const qualities = new Map<string, Quality | undefined>();
   const quality = (path: Path, given: StartWaterGiven, temperature: number): Quality | undefined => {
     const key = JSON.stringify([path, temperature]);
-    if (!qualities.has(key)) qualities.set(key, completeQuality(reader, path, given, temperature, waters));
+    if (!qualities.has(key))
+      qualities.set(key, completeQuality(reader, path, given, { temperature, pressure }, waters));
     return qualities.get(key);
   };
   return [...vessels].flatMap(([name, vessel]): StartVessel[] => {

@@ -3,7 +3,7 @@ import { type Dimension, formatQuantity } from '../../base/units.js';
 import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
-import { choice, positive, quantity, section, share, word } from '../file/values.js';
+import { choice, formByKey, positive, quantity, type Reads, section, share, word } from '../file/values.js';
 import type { DailyValue, Vessel, VesselKind } from '../scenario.js';
 import type { RunFrame } from './run.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
@@ -18,6 +18,21 @@ const drain = section(
   },
   'a second, lower outlet of a bed that floods and drains; default: none',
 );
+
+const kla = (description: string): Reads<number> => quantity('rate', description);
+
+const aeration = section(
+  {
+    rate: kla('oxygen transfer coefficient (kLa) at 20 degC'),
+    device: word(
+      'what brings the air, of the library: how much of the oxygen it gives up says how much carbon dioxide it carries away; default: cascade in a media bed or channel, else stone',
+    ).optional(),
+  },
+  'aeration by a device',
+);
+
+/** Aeration as written: a rate, or a rate with its device. */
+type AerationGiven = number | { readonly rate: number; readonly device?: string | undefined };
 
 const media = section(
   {
@@ -63,9 +78,10 @@ export const vesselSchema = section(
       'area',
       'covered water or wet media; default: area of a raft bed, media bed or channel',
     ).optional(),
-    aeration: quantity(
+    aeration: formByKey(
       'rate',
-      'oxygen transfer coefficient (kLa) of the aeration at 20 degC; default: 0',
+      aeration,
+      kla('oxygen transfer coefficient (kLa) of the aeration at 20 degC, by the usual device; default: 0'),
     ).optional(),
     capture: share('share of the incoming solids caught; default: 0', 'below-one').optional(),
     temperature: waterTemperature(
@@ -160,6 +176,28 @@ function readTemperature(
   return frame.waterTemperature;
 }
 
+/** Vessels whose air is drawn in by draining or falling water. */
+const drawingKinds: ReadonlySet<VesselKind> = new Set(['media-bed', 'channel']);
+
+/** Transfer of the aeration, d-1, and the share of its oxygen that the air gives up. */
+function readAeration(
+  reader: ScenarioReader,
+  path: Path,
+  kind: VesselKind,
+  given: AerationGiven | undefined,
+): Pick<Vessel, 'aeration' | 'airShare'> {
+  const rate = typeof given === 'number' ? given : given?.rate;
+  if (rate === undefined || rate === 0) return { aeration: quantityDefault(reader, path, 0, 'rate') };
+  const usual = drawingKinds.has(kind) ? 'cascade' : 'stone';
+  const device = typeof given === 'number' ? undefined : given?.device;
+  if (device === undefined)
+    reader.fallback(path, usual, { rate: formatQuantity(rate, 'rate'), device: usual });
+  const known =
+    device === undefined || reader.known(device, reader.names('aerator'), [...path, 'device'], 'device');
+  if (!known) return { aeration: rate };
+  return { aeration: rate, airShare: reader.parameters.value(`aerator.${device ?? usual}.oxygen-share`) };
+}
+
 function readVessel(reader: ScenarioReader, path: Path, name: string, frame: RunFrame): Vessel | undefined {
   const given = parseVessel(reader, path);
   if (given === undefined) return undefined;
@@ -173,7 +211,7 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
       expected: 'less than the volume of the vessel',
     });
   if (areas === undefined || surface === undefined || temperature === undefined || drained) return undefined;
-  const usual = (key: 'leak' | 'exchange' | 'aeration', dimension: Dimension): number =>
+  const usual = (key: 'leak' | 'exchange', dimension: Dimension): number =>
     given[key] ?? quantityDefault(reader, [...path, key], 0, dimension);
   return {
     name,
@@ -181,7 +219,7 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
     volume,
     surface,
     ...areas,
-    aeration: usual('aeration', 'rate'),
+    ...readAeration(reader, [...path, 'aeration'], kind, given.aeration),
     capture: given.capture ?? reader.fallback([...path, 'capture'], 0, 0),
     temperature,
     leak: usual('leak', 'volume-flow'),

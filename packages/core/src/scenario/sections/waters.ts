@@ -6,6 +6,7 @@ import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { number, quantity, section, word } from '../file/values.js';
+import { pressureShare } from '../../weather/penman-monteith.js';
 import type { SourceWater } from '../scenario.js';
 import { valueOn } from '../value-on.js';
 import type { RunFrame } from './run.js';
@@ -73,6 +74,12 @@ function writeValue(key: Key, value: number): string | number {
   return key === 'pH' ? value : formatQuantity(value, dimensions[key]);
 }
 
+/** Where water is taken to be: its `temperature`, degC, and the pressure of the air, atm. */
+interface WaterPlace {
+  readonly temperature: number;
+  readonly pressure: number;
+}
+
 /**
  * Completes water as written. What is not given is that of `like` (a water of the library, or one of
  * `others`); without it ammonia and nitrite are none, oxygen is at saturation, and nitrate, alkalinity,
@@ -82,7 +89,7 @@ export function completeQuality(
   reader: ScenarioReader,
   path: Path,
   given: QualityGiven,
-  temperature: number,
+  { temperature, pressure }: WaterPlace,
   others: Named<SourceWater>,
 ): Quality | undefined {
   const { parameters } = reader;
@@ -116,7 +123,7 @@ export function completeQuality(
     nitrite: value('nitrite', none),
     nitrate: value('nitrate'),
     alkalinity: value('alkalinity'),
-    oxygen: value('oxygen', () => oxygenSaturation(parameters, temperature)),
+    oxygen: value('oxygen', () => oxygenSaturation(parameters, temperature, pressure)),
     chloride: value('chloride'),
   };
   if (
@@ -151,10 +158,13 @@ const mostWaters = 200;
 /** Reads the section `waters`. */
 export function readWaters(reader: ScenarioReader, frame: RunFrame): Named<SourceWater> {
   const temperature = sourceTemperature(frame);
+  const pressure = pressureShare(reader.parameters, frame.altitude);
   return reader.named('waters', mostWaters, (path, name) => {
     const given = reader.parse(waterSchema, path);
     const quality =
-      given === undefined ? undefined : completeQuality(reader, path, given, temperature, new Map());
+      given === undefined
+        ? undefined
+        : completeQuality(reader, path, given, { temperature, pressure }, new Map());
     return quality === undefined ? undefined : { name, ...quality };
   });
 }
