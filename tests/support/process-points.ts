@@ -11,6 +11,7 @@ export function drawnValues(random: () => number): Values {
     species: pick(names('fish')),
     crop: pick(names('crop').filter((name) => name !== 'general')),
     feed: { name: pick(names('feed')), protein: 0.25 + 0.2 * random() },
+    product: pick(names('dose')),
   });
 }
 
@@ -33,6 +34,10 @@ export function drawnConditions(random: () => number): Conditions {
     fed: between(1, 500),
     fedShare: between(0.001, 0.05),
     area: between(0.5, 20),
+    most: between(1, 100),
+    setPoint: between(0.5, 9),
+    band: between(1, 4),
+    sign: random() < 0.5 ? 1 : -1,
   };
 }
 

@@ -46,6 +46,7 @@ export type { Outcome, Run, RunEvent, Sample } from './run/run.js';
 
 // What a run says.
 export { allSeries, seriesNames, seriesOf, type Series } from './result/series.js';
+export { basePlan, type BasePlan, type BaseUse } from './result/base-plan.js';
 export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } from './result/budget.js';
 export { fatesOf, type Fates, type Share } from './result/fates.js';
 export { fatesOver, type FatesOver } from './result/fates.js';

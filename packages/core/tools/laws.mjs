@@ -38,6 +38,10 @@ const shared = {
   k_air: condition('aeration', 'k_L a', 'aeration now, at 20 degC, 1/d'),
   o_air: condition('airShare', 's', 'share of its oxygen that the air of the aeration gives up'),
   Q: condition('inflow', 'Q', 'water that flows through, m3/d'),
+  m: condition('most', 'm', 'most that the doser gives of one product now, g/d'),
+  p_0: condition('setPoint', 'p_0', 'what the doser holds: pH, or alkalinity in eq/m3'),
+  d: condition('band', 'd', 'how far beyond it the doser gives its most'),
+  q_d: condition('sign', 'q', '1 where the doser gives a base, -1 where it gives an acid'),
   F_m: condition('fed', 'F_m', 'feed offered as a mass, g/d'),
   F_s: condition('fedShare', 'F_s', 'feed offered as a share of body mass, 1/d'),
 };
@@ -230,6 +234,8 @@ export const laws = {
     law: 'v_n * exp(c_n * (T - 20)) * A_o * C_nh3',
     names: { v_n: number('gas.ammonia-velocity', 'v_N'), c_n: number('gas.ammonia-exponent', 'c_N') },
   },
+  'dosing-by-ph': { law: 'm * sigma(q_d * (p_0 - pH) / d)', names: {} },
+  'dosing-by-alkalinity': { law: 'm * sigma(q_d * (p_0 - C_alk) / d)', names: {} },
 };
 
 /** What a name of a law stands for; undefined where it is an equation of its own. */

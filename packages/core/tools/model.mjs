@@ -18,6 +18,7 @@ const placeWords = {
   floor: 'on the floor of each vessel',
   cohort: 'in each group of fish',
   batch: 'in each batch of a crop',
+  doser: 'of each product of a doser',
 };
 
 /** Processes of a section of the document, in its order. */
@@ -30,6 +31,7 @@ const sections = {
   solids: ['solids-mineralisation', 'sludge-mineralisation', 'denitrification', 'settling', 'capture'],
   crops: ['crop-growing', 'nitrate-uptake', 'tan-uptake'],
   gas: ['oxygen-exchange', 'carbon-dioxide-exchange', 'ammonia-loss'],
+  dosers: ['dosing-by-ph', 'dosing-by-alkalinity'],
 };
 
 /** How an equation of its own is written. */
@@ -62,6 +64,7 @@ const subject = {
   species: 'nile-tilapia',
   crop: 'lettuce-butterhead',
   feed: { name: 'grower-32', protein: 0.32 },
+  product: 'potassium-hydroxide',
 };
 
 /** The table of coefficients of a process: how each comes, and what it is in the demo glasshouse. */

@@ -209,6 +209,7 @@ function blocks(text) {
     'fish',
     'plantings',
     'dosing',
+    'control',
     'drain-solids',
     'start',
     'rules',

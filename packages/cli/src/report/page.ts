@@ -2,6 +2,7 @@ import { type Maker, newMaker } from '@leat/view/pictures';
 import { newDocument } from '../files/new-document.js';
 import type { RunSummary } from './run-summary.js';
 import { askedHeader } from './asked-section.js';
+import { baseSection, usedBase } from './base-section.js';
 import { basisSection } from './basis-section.js';
 import { chancesSection } from './chances-section.js';
 import { coursesSection } from './courses-section.js';
@@ -46,6 +47,7 @@ export function reportPage(runs: readonly RunSummary[]): string {
     coursesSection,
     nitrogenSection,
     waterSection,
+    ...(runs.some(usedBase) ? [baseSection] : []),
     limitsSection,
     ...(runs.some(({ ensemble }) => ensemble !== undefined) ? [chancesSection] : []),
     eventsSection,

@@ -34,8 +34,9 @@ export interface OverriddenRow {
   readonly warnings: readonly string[];
 }
 
-/** Quantities that may have any sign: offsets of a scale and coefficients of fitted curves. */
-const signed = (form: PropertyForm, table: string): boolean => form.unit === 'degC' || table === 'constants';
+/** Quantities that may have any sign: offsets of a scale, coefficients of fitted curves, alkalinity of acids. */
+const signed = (form: PropertyForm, table: string): boolean =>
+  form.unit === 'degC' || table === 'constants' || (table === 'dosing' && form.unit === 'eq/g');
 
 /** A share, such as a digestibility: unit 1 and never above 1 in the tables. */
 const isShare = (form: PropertyForm): boolean => form.unit === '1' && form.low >= 0 && form.high <= 1;

@@ -32,7 +32,7 @@ export const properties: Readonly<Record<OpenGroup, Properties>> = {
   },
   media: { needed: list('surface'), further: list('porosity') },
   feed: { needed: list('protein demand'), further: [] },
-  dose: { needed: list('alkalinity carbon chloride tan'), further: [] },
+  dose: { needed: list('alkalinity carbon chloride tan'), further: ['nitrate'] },
   aerator: { needed: list('oxygen-share'), further: [] },
   water: { needed: list('tan nitrite nitrate alkalinity ph oxygen chloride'), further: [] },
 };

@@ -113,9 +113,12 @@ export function compileModel(
           place: outside ?? layout.vessels[site.vessel],
         })),
       });
-      const { place, vessel, cohort, batch } = site;
+      const { place, vessel, cohort, batch, doser } = site;
       const reads = readingsOf(process, layout, site);
-      instances.push({ process, row, place, vessel, cohort, batch, feed: site.feed, values, reads });
+      instances.push({
+        ...{ process, row, place, vessel, cohort, batch, feed: site.feed, values, reads },
+        ...(doser === undefined ? {} : { doser }),
+      });
     }
   }
 

@@ -57,6 +57,8 @@ export interface PlaceIndex {
   readonly cohort: number;
   /** Index of the batch, or -1. */
   readonly batch: number;
+  /** Index of the doser, where it is one. */
+  readonly doser?: number;
 }
 
 /** Index of a component at a place: -1 where its vessel has none, undefined for what is held nowhere. */

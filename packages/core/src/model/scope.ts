@@ -1,3 +1,4 @@
+import { properties } from '../library/properties.js';
 import type { Values } from '../library/values.js';
 
 /** Tables that also know whether they have an id. */
@@ -5,17 +6,18 @@ export interface Tables extends Values {
   has(id: string): boolean;
 }
 
-/** Which species, crop and feed stand for `species.*`, `crop.*` and `feed.*` at a place. */
+/** Which species, crop, feed and product stand for `species.*`, `crop.*`, `feed.*` and `product.*` at a place. */
 export interface Subject {
   readonly species?: string;
   readonly crop?: string;
   readonly feed?: { readonly name: string; readonly protein: number };
+  readonly product?: string;
 }
 
 /**
  * The tables as seen from a place: `species.body-nitrogen` reads `fish.<species>.body-nitrogen`,
  * `crop.growth` reads `crop.<crop>.growth` where there is no general `crop.growth`, `feed.protein`
- * is that of the feed given. Values are looked up once.
+ * is that of the feed given, `product.alkalinity` that of the product dosed. Values are looked up once.
  */
 export function scopeTo(tables: Tables, subject: Subject): Values {
   const seen = new Map<string, number>();
@@ -28,6 +30,11 @@ export function scopeTo(tables: Tables, subject: Subject): Values {
     if (subject.feed !== undefined && id.startsWith('feed.')) {
       const own = `feed.${subject.feed.name}.${property}`;
       return tables.value(tables.has(own) ? own : id);
+    }
+    if (subject.product !== undefined && id.startsWith('product.')) {
+      const own = `dose.${subject.product}.${property}`;
+      // What a product may bring but need not say, it brings none of.
+      return !tables.has(own) && properties.dose.further.includes(property) ? 0 : tables.value(own);
     }
     if (subject.crop !== undefined && id.startsWith('crop.') && !tables.has(id)) {
       return tables.value(`crop.${subject.crop}.${property}`);

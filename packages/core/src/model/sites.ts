@@ -44,6 +44,19 @@ function kindOf(process: Process, scenario: Scenario, layout: Layout): readonly 
           subject: { species: cohort.species, feed },
         }));
       });
+    case 'doser':
+      return (scenario.dosers ?? []).flatMap(({ hold, vessel, products }, doser) =>
+        process.reads.includes(hold)
+          ? products.map((product) => ({
+              place: `${vessel} (${product})`,
+              vessel: layout.vessels.indexOf(vessel),
+              cohort: -1,
+              batch: -1,
+              doser,
+              subject: { product },
+            }))
+          : [],
+      );
     case 'batch':
       return layout.batches.map((batch, index) => ({
         place: batch.name,

@@ -19,6 +19,15 @@ export const waterComponents = [
  */
 export type WaterComponent = (typeof waterComponents)[number];
 
+/** What a product that is dosed may bring. */
+export const dosedComponents = [
+  'tan',
+  'alkalinity',
+  'carbon',
+  'chloride',
+  'nitrate',
+] as const satisfies readonly WaterComponent[];
+
 /** What sits on surfaces and floors, or lives, and is held as a state. */
 export type FixedComponent =
   'aob' | 'nob' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';

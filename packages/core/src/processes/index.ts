@@ -1,11 +1,12 @@
 import * as crops from './crops.js';
+import * as dosers from './dosers.js';
 import * as fish from './fish.js';
 import * as gas from './gas.js';
 import * as nitrifiers from './nitrifiers.js';
 import type { Process } from './process.js';
 import * as solids from './solids.js';
 
-/** Every process, in the order of the printed table: fish, biofilm, solids, crops, air. */
+/** Every process, in the order of the printed table: fish, biofilm, solids, crops, air, dosers. */
 export const processes: readonly Process[] = [
   fish.feeding,
   fish.uneatenFeed,
@@ -29,4 +30,6 @@ export const processes: readonly Process[] = [
   gas.oxygenExchange,
   gas.carbonDioxideExchange,
   gas.ammoniaLoss,
+  dosers.dosingByPh,
+  dosers.dosingByAlkalinity,
 ];

@@ -65,13 +65,21 @@ export interface Conditions extends VesselForm {
   readonly fedShare: number;
   /** Area of the batch, m2. */
   readonly area: number;
+  /** Most that the doser gives of one product now, g d-1. */
+  readonly most: number;
+  /** What the doser holds: pH, or alkalinity in eq m-3. */
+  readonly setPoint: number;
+  /** How far beyond it the doser gives its most, in the same unit. */
+  readonly band: number;
+  /** 1: a base, fed below the set point; -1: an acid, fed above it. */
+  readonly sign: number;
 }
 
 /**
  * Where a process works: in the water, on the surface or the floor of a vessel, in a cohort of fish, in a batch of
- * crop.
+ * crop, or at a product of a doser.
  */
-export type PlaceKind = 'water' | 'surface' | 'floor' | 'cohort' | 'batch';
+export type PlaceKind = 'water' | 'surface' | 'floor' | 'cohort' | 'batch' | 'doser';
 
 /**
  * A process: stoichiometry as data, a rate, its partial derivatives. Rate and partials are pure
@@ -121,4 +129,8 @@ export const anyConditions: Conditions = {
   fed: 1,
   fedShare: 0.01,
   area: 1,
+  most: 1,
+  setPoint: 7,
+  band: 0.1,
+  sign: 1,
 };

@@ -98,6 +98,27 @@ export function vesselSources(run: SampledRun): readonly SeriesSource[] {
   });
 }
 
+/** Base that the dosers of a vessel gave, mean over the output step that ends at a sample (the first: 0); acid is below 0. */
+function doserSources(run: SampledRun): readonly SeriesSource[] {
+  const { model, samples } = run;
+  const vessels = [...new Set((model.scenario.dosers ?? []).map(({ vessel }) => vessel))];
+  return vessels.map((name) => {
+    const rows = model.instances
+      .filter(({ doser, vessel }) => doser !== undefined && model.layout.vessels[vessel] === name)
+      .map(({ row, values }) => ({ row, strength: values.value('product.alkalinity') }));
+    return {
+      name: `dosed@${name}`,
+      unit: 'eq/d',
+      value: (now, index) => {
+        if (index === 0) return 0;
+        const before = samples[index - 1];
+        const given = rows.map(({ row, strength }) => strength * (now.x[row] - before.x[row]));
+        return sum(given) / (now.time - before.time);
+      },
+    };
+  });
+}
+
 /**
  * Series of every fish cohort: whole mass, number, mean mass (NaN while there are none) and feed
  * offered on the day.
@@ -197,7 +218,13 @@ function interpolate(times: readonly number[], values: Float64Array, name: strin
 }
 
 function sourcesOf(run: SampledRun): readonly SeriesSource[] {
-  return [...vesselSources(run), ...cohortSources(run), ...plantingSources(run), ...systemSources(run)];
+  return [
+    ...vesselSources(run),
+    ...doserSources(run),
+    ...cohortSources(run),
+    ...plantingSources(run),
+    ...systemSources(run),
+  ];
 }
 
 const timesOf = ({ samples }: SampledRun): readonly number[] => samples.map(({ time }) => time);

@@ -30,13 +30,15 @@ function patternOf(id: string): string {
 /** What a process reads: it is asked for its stoichiometry and its coefficients, and listened to. */
 function readBy(process: Process): ReadonlySet<string> {
   const [species, crop, feed] = [names('fish')[0], names('crop')[0], names('feed')[0]];
-  const scope = scopeTo(createParameters(), { species, crop, feed: { name: feed, protein: 0.3 } });
+  const [product] = names('dose');
+  const scope = scopeTo(createParameters(), { species, crop, feed: { name: feed, protein: 0.3 }, product });
   const read = new Set<string>();
   const listening = {
     value: (id: string): number => {
       const [first, property] = id.split('.');
       if (first === 'species') read.add(`fish.*.${property}`);
       else if (first === 'feed') read.add(`feed.*.${property}`);
+      else if (first === 'product') read.add(`dose.*.${property}`);
       else if (first === 'crop' && !tableRows.has(id)) read.add(`crop.*.${property}`);
       else read.add(id);
       return scope.value(id);

@@ -76,12 +76,14 @@ function clearPlanting(parts: RunParts, name: string): string {
   return `${grams(stands.reduce((sum, stand) => sum + (stand?.mass ?? 0), 0))} dry`;
 }
 
-const dose: Effect<ActionOf<'dose'>> = (parts, { vessel, product, mass }) => {
+const dose: Effect<ActionOf<'dose'>> = (parts, { vessel, product, mass }, time) => {
   const { parameters } = parts.model;
-  for (const component of ['tan', 'alkalinity', 'carbon', 'chloride'] as const) {
-    const amount = mass * parameters.value(`dose.${product}.${component}`);
+  for (const component of ['tan', 'alkalinity', 'carbon', 'chloride', 'nitrate'] as const) {
+    const id = `dose.${product}.${component}`;
+    const amount = parameters.has(id) ? mass * parameters.value(id) : 0;
     parts.ledger.post('dosing', waterState(vesselOf(parts, vessel), component), amount);
   }
+  parts.record.doses.push({ time, vessel, product, mass });
   return [vessel, `${grams(mass)} ${product}`];
 };
 
@@ -234,6 +236,12 @@ const effects: { readonly [Kind in Action['kind']]: Effect<ActionOf<Kind>> } = {
   },
   aeration: (parts, { vessel, running }) => {
     parts.state.operation.aerating[vesselOf(parts, vessel)] = running;
+    return [vessel, running ? 'on' : 'off'];
+  },
+  control: ({ model, state }, { vessel, running }) => {
+    (model.scenario.dosers ?? []).forEach((doser, index) => {
+      if (doser.vessel === vessel) state.operation.dosing[index] = running;
+    });
     return [vessel, running ? 'on' : 'off'];
   },
   pump: ({ model, state }, { pump, running }) => {

@@ -8,6 +8,7 @@ import { integrators, type IntegratorName } from '../solve/integrators.js';
 import { harvestRipe, perform } from './actions.js';
 import { openControls } from './controls.js';
 import type { WaterEvent } from './hydraulics.js';
+import { watchDosers } from './dosers.js';
 import { adviceFor, type Outcome, type Run } from './run.js';
 import type { RunParts, RunRecord, RunState } from './run-state.js';
 import { freshBuffer, outputTimes, type SampleBuffer } from './sample-buffer.js';
@@ -146,7 +147,7 @@ export class Driver {
   /** The run, once `advance` has said that it is over. */
   finish(): Run {
     const { model, state, integrator, options, tolerance } = this;
-    const { samples, postings, events } = this.record;
+    const { samples, postings, events, doses } = this.record;
     // What was reached when a run breaks off is told, whatever time it was.
     if (state.outcome !== undefined && samples[samples.length - 1].time < state.outcome.time) {
       this.sampler.take(state.time, state.y, state.x, 0);
@@ -157,6 +158,7 @@ export class Driver {
       samples,
       postings,
       events,
+      doses,
       ages: state.planted.map((planted) => state.time - planted),
       work: { ...integrator.work },
       integrator: options.integrator ?? 'rosenbrock',
@@ -232,6 +234,7 @@ export class Driver {
     parts.hydraulics.newDay(state.time);
     this.options.onDay?.(state.time);
     const harvested = harvestRipe(parts, state.time);
+    watchDosers(parts, state.time);
     return this.followControls(state.time) || harvested;
   }
 

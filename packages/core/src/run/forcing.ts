@@ -29,6 +29,9 @@ export interface Day {
 
 const nothing: Offer = { fed: 0, share: 0 };
 
+/** Where nothing is dosed by a doser. */
+const noDoser = { most: 0, setPoint: 0, band: 1, sign: 1 };
+
 /** A day with its weather, before anything else of it is worked out. */
 export function openDay(model: Model, weatherOf: number): Day {
   const { vessels, plantings, cohorts } = model.scenario;
@@ -63,6 +66,7 @@ export function setWeather(model: Model, day: number, into: Day): void {
 /** Sets the coefficients of a regime, but only of those instances whose conditions have changed. */
 export function openCoefficients(model: Model, regime: Regime) {
   const { instances } = model;
+  const dosers = model.scenario.dosers ?? [];
   const plain = scopeTo(model.parameters, {});
   const vesselCount = model.layout.vessels.length;
   const last = {
@@ -74,6 +78,7 @@ export function openCoefficients(model: Model, regime: Regime) {
   };
   const lastFed = newest(instances.length);
   const lastShare = newest(instances.length);
+  const lastMost = newest(instances.length);
   const changed = new Uint8Array(vesselCount);
   const flowed = new Uint8Array(vesselCount);
   const vesselOf = Int32Array.from(instances, ({ vessel }) => vessel);
@@ -85,6 +90,7 @@ export function openCoefficients(model: Model, regime: Regime) {
     inflow: ArrayLike<number>,
     offers: readonly Offer[],
     feeds: readonly string[],
+    dosing: readonly boolean[],
   ): void {
     for (let vessel = 0; vessel < vesselCount; vessel++) {
       if (take(last.temperature, vessel, day.temperature[vessel])) {
@@ -108,8 +114,10 @@ export function openCoefficients(model: Model, regime: Regime) {
         if (take(lastFed, j, offer.fed)) stale = true;
         if (take(lastShare, j, offer.share)) stale = true;
       }
+      const { process, values, batch, doser = -1 } = instances[j];
+      const most = doser >= 0 && dosing[doser] ? dosers[doser].most / dosers[doser].products.length : 0;
+      if (doser >= 0 && take(lastMost, j, most)) stale = true;
       if (!stale) continue;
-      const { process, values, batch } = instances[j];
       const { fed, share } = offer;
       const conditions = conditionsAt(
         model,
@@ -121,7 +129,8 @@ export function openCoefficients(model: Model, regime: Regime) {
         fed,
         share,
       );
-      regime.coefficients[j].set(process.coefficients(values, conditions));
+      const at = doser < 0 ? conditions : { ...conditions, ...dosers[doser], most };
+      regime.coefficients[j].set(process.coefficients(values, at));
     }
   };
 }
@@ -167,5 +176,6 @@ export function conditionsAt(
     fed,
     fedShare,
     area: batch < 0 ? 0 : model.layout.batches[batch].area,
+    ...noDoser,
   };
 }

@@ -9,6 +9,8 @@ export interface Operation {
   readonly feed: Feed[];
   readonly pumpOn: boolean[];
   readonly aerating: boolean[];
+  /** Whether each doser runs. */
+  readonly dosing: boolean[];
   readonly waters: Map<string, SourceWater>;
   /** Daily and weekly cap of each top-up source, m3. */
   readonly caps: number[];
@@ -25,6 +27,7 @@ export function openOperation(model: Model): Operation {
     feed: scenario.cohorts.map((cohort) => cohort.feed),
     pumpOn: scenario.pumps.map(() => true),
     aerating: scenario.vessels.map(() => true),
+    dosing: (scenario.dosers ?? []).map(() => true),
     waters: new Map(scenario.waters.map((water) => [water.name, water])),
     caps: (scenario.topUp?.sources ?? []).map((source) =>
       source.kind === 'mains' ? source.dailyCap : Infinity,

@@ -7,7 +7,7 @@ import type { Day } from './forcing.js';
 import type { Hydraulics, WaterState } from './hydraulics.js';
 import type { Ledger } from './ledger.js';
 import type { Operation } from './operation.js';
-import type { Outcome, Posting, RunEvent, Sample } from './run.js';
+import type { Dose, Outcome, Posting, RunEvent, Sample } from './run.js';
 
 /** How a rule stands. */
 export interface ControlState {
@@ -42,6 +42,8 @@ export interface RunState {
   readonly day: Day;
   /** Of each rule of the scenario. */
   readonly controls: readonly ControlState[];
+  /** Of each doser of the scenario: whether it gave its most and did not hold at the last day boundary. */
+  readonly spent: boolean[];
   /** Index of the next action in the order of the run, and of the next output time. */
   nextAction: number;
   nextOutput: number;
@@ -58,6 +60,7 @@ export interface RunRecord {
   readonly samples: Sample[];
   readonly postings: Posting[];
   readonly events: RunEvent[];
+  readonly doses: Dose[];
 }
 
 /** A run at work: its model, its state, what it leaves behind, and the parts that move the state. */

@@ -42,6 +42,15 @@ export interface Posting {
   readonly state: number;
 }
 
+/** A product put in at an instant, by a person or a plan: its `mass` in g. Dosers that hold a value have rows of their own. */
+export interface Dose {
+  /** d since the start. */
+  readonly time: number;
+  readonly vessel: string;
+  readonly product: string;
+  readonly mass: number;
+}
+
 /** A snapshot of everything at an output time. Arrays are owned by the run. */
 export interface Sample {
   /** d since the start. */
@@ -79,6 +88,8 @@ export interface Run {
   readonly samples: readonly Sample[];
   readonly postings: readonly Posting[];
   readonly events: readonly RunEvent[];
+  /** What was dosed by actions, plans and rules, in order of time. */
+  readonly doses: readonly Dose[];
   /** Age of each batch at the end, d; NaN where bare. */
   readonly ages: Float64Array;
   readonly work: WorkCounts;

@@ -116,7 +116,7 @@ export class Segments {
       const times = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
       return { fed: day.offered[cohort].fed * times, share: day.offered[cohort].share * times };
     });
-    this.refresh(day, this.aeration, this.inflow, offers, operation.feed.map(feedKey));
+    this.refresh(day, this.aeration, this.inflow, offers, operation.feed.map(feedKey), operation.dosing);
   }
 
   /** The next instant at which a pump timer or the hours of feeding switch (Infinity: none). */

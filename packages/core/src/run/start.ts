@@ -28,6 +28,7 @@ export function startState(model: Model, weatherOf = 0): Omit<RunState, 'memory'
     planted: crops.planted,
     day,
     controls: startControls(model.scenario),
+    spent: (model.scenario.dosers ?? []).map(() => false),
     nextAction: 0,
     nextOutput: 0,
     marks: 0,
@@ -36,7 +37,7 @@ export function startState(model: Model, weatherOf = 0): Omit<RunState, 'memory'
 
 /** Opens the parts of a run over its state, with nothing left behind yet. */
 export function openParts(model: Model, state: RunState): RunParts {
-  const record: RunRecord = { samples: [], postings: [], events: [] };
+  const record: RunRecord = { samples: [], postings: [], events: [], doses: [] };
   return {
     model,
     state,

@@ -35,6 +35,7 @@ export const actionKinds = {
   'top-up': setting,
   feed: setting,
   aeration: setting,
+  control: setting,
   pump: setting,
 } as const satisfies Readonly<Record<Action['kind'], ActionKind>>;
 

@@ -6,6 +6,7 @@ import { checkNetwork } from './sections/network.js';
 import { compact } from './file/reader.js';
 import { includeTree, type Load } from './file/include-tree.js';
 import { readActions } from './sections/actions.js';
+import { readControl } from './sections/control.js';
 import { readFlows } from './sections/flows.js';
 import { readOverrides } from './sections/parameters.js';
 import { completePumps, parsePumps } from './sections/pumps.js';
@@ -141,7 +142,8 @@ function readSections(
     ),
   );
   const saved = readSaved(reader, savedFile(reader), [...vessels.keys(), ...cohorts.keys(), ...batches]);
-  const cast = { vessels, waters, pumps, cohorts, plantings, topUp, rainTank };
+  const dosers = readControl(reader, vessels);
+  const cast = { vessels, waters, pumps, cohorts, plantings, topUp, rainTank, dosers };
   const actions = readActions(reader, frame, cast);
   const rules = readRules(reader, cast);
   const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
@@ -162,6 +164,7 @@ function readSections(
     start,
     ...compact({ saved }),
     actions,
+    ...(dosers.length === 0 ? {} : { dosers }),
     ...{ rules, seed },
     overrides,
   };

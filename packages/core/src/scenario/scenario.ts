@@ -272,6 +272,8 @@ export type Action =
   | { readonly kind: 'dose'; readonly vessel: string; readonly product: string; readonly mass: number }
   | { readonly kind: 'pump'; readonly pump: string; readonly running: boolean }
   | { readonly kind: 'aeration'; readonly vessel: string; readonly running: boolean }
+  /** All dosers of a vessel. */
+  | { readonly kind: 'control'; readonly vessel: string; readonly running: boolean }
   | { readonly kind: 'clean'; readonly vessel: string; readonly biofilm: number; readonly solids: number }
   | { readonly kind: 'medicate'; readonly vessel: string; readonly kills: number }
   | {
@@ -287,6 +289,22 @@ export interface TimedAction {
   readonly action: Action;
   /** Where it was written, for messages. */
   readonly where?: string;
+}
+
+/**
+ * A doser that holds pH or alkalinity of the water of a vessel by proportional feed: nothing on the far side of the
+ * `setPoint` (pH, or eq m-3), its `most` (g d-1, of all products together, in equal masses) at one `band` beyond it,
+ * smoothly between.
+ */
+export interface Doser {
+  readonly hold: 'pH' | 'alkalinity';
+  readonly vessel: string;
+  readonly setPoint: number;
+  readonly products: readonly string[];
+  readonly band: number;
+  readonly most: number;
+  /** 1: base, fed below the set point; -1: acid, fed above. */
+  readonly sign: 1 | -1;
 }
 
 /** What a person can measure in the water of a vessel; ammonia is total ammonia nitrogen (TAN). */
@@ -368,6 +386,8 @@ export interface Scenario {
   readonly saved?: SavedState;
   readonly actions: readonly TimedAction[];
   readonly rules: readonly Rule[];
+  /** Dosers that hold pH or alkalinity; absent: none. */
+  readonly dosers?: readonly Doser[];
   /** Seed of whatever is drawn in the run. */
   readonly seed: number;
   readonly overrides: readonly Override[];

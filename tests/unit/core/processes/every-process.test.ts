@@ -129,6 +129,7 @@ describe.each(processes.map((process) => [process.id, process] as const))('%s', 
       species: 'nile-tilapia',
       crop: 'lettuce-butterhead',
       feed: { name: 'grower-32', protein: 0.32 },
+      product: 'potassium-hydroxide',
     };
     const scope = scopeTo(parameters, subject);
     const spy = {
@@ -142,6 +143,7 @@ describe.each(processes.map((process) => [process.id, process] as const))('%s', 
     const own = read.map((id) =>
       id
         .replace(/^species\./, 'fish.nile-tilapia.')
+        .replace(/^product\./, 'dose.potassium-hydroxide.')
         .replace(/^feed\.(?!.*\..*)/, 'feed.grower-32.')
         .replace(/^crop\.(.*)$/, (whole, rest: string) =>
           parameters.has(whole) ? whole : `crop.lettuce-butterhead.${rest}`,

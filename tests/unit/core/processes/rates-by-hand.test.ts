@@ -14,6 +14,10 @@ const conditions: Conditions = {
   aeration: 10,
   airShare: 0,
   pressure: 1,
+  most: 40,
+  setPoint: 7.7,
+  band: 0.4,
+  sign: 1,
   inflow: 30,
   fed: 100,
   fedShare: 0.01,
@@ -170,6 +174,9 @@ describe('the rate of', () => {
     ['tan-uptake', (demand * 0.25 * 1.5) / 2.2],
     // e^(0.13 x 5) = 1.9155408.
     ['ammonia-loss', 0.0566 * 1.9155408 * 3 * 0.05],
+    // pH 7.6 is a quarter of the band below 7.7: 1/16 x (3 - 1/2). Alkalinity 1.5 is far below 7.7: all of it.
+    ['dosing-by-ph', 40 * 0.15625],
+    ['dosing-by-alkalinity', 40],
   ])('%s is what is reckoned by hand', (id, wanted) => {
     expect(rateOf(id) / wanted).toBeCloseTo(1, 6);
   });

@@ -25,6 +25,12 @@ const values = givenValues({
   'species.fasting-loss': 0.003,
   'species.reference-ration': 0.02,
   'species.protein-digestibility': 0.88,
+  // A bicarbonate of 100 g/mol with a little nitrate.
+  'product.alkalinity': 0.01,
+  'product.carbon': 0.01,
+  'product.nitrate': 0.002,
+  'product.tan': 0,
+  'product.chloride': 0,
 });
 
 /** Abridged standard atomic weights of IUPAC [M]: N, O2. */
@@ -32,7 +38,7 @@ const [N, O2] = [14.007, 31.998];
 /** Oxygen demand of nitrogen at its steps, g per g N: 3/2, 1/2 and 2 mol O2 per mol (3.43, 1.14, 4.57: standard [R]). */
 const [first, second] = [(1.5 * O2) / N, (0.5 * O2) / N];
 
-type Account = 'air' | 'feed' | 'dead fish';
+type Account = 'air' | 'feed' | 'dead fish' | 'dosing';
 type Term = readonly [component: string, coefficient: number, outside?: Account];
 
 /** A gram of organic matter burnt: its nitrogen to TAN (NH4+ with HCO3-), a mol of CO2 per mol of O2 (RQ 1). */
@@ -42,6 +48,16 @@ const burnt = (component: string, nitrogen: number, demand: number): readonly Te
   ['oxygen', -demand],
   ['alkalinity', nitrogen / N],
   ['carbon', demand / O2],
+];
+
+// A gram brings what is in it, and no more.
+const dosed: readonly Term[] = [
+  ['alkalinity', 0.01],
+  ['alkalinity', -0.01, 'dosing'],
+  ['carbon', 0.01],
+  ['carbon', -0.01, 'dosing'],
+  ['nitrate', 0.002],
+  ['nitrate', -0.002, 'dosing'],
 ];
 
 // Growth 1/1.6 + 0.003/0.02 = 0.775 g; faeces 0.0512 x 0.12 / 0.03 = 0.2048 g. What is left of 0.0512 g N is
@@ -160,6 +176,8 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
     ['ammonia-gas', 1, 'air'],
     ['alkalinity', -1 / N],
   ],
+  'dosing-by-ph': dosed,
+  'dosing-by-alkalinity': dosed,
 };
 
 describe('the row of', () => {

@@ -119,6 +119,7 @@ const oneOfEach: { readonly [Kind in Action['kind']]: ActionOf<Kind> } = {
   'top-up': { kind: 'top-up', stopped: true },
   feed: { kind: 'feed', cohort: 'fish', factor: 2 },
   aeration: { kind: 'aeration', vessel: 'sump', running: false },
+  control: { kind: 'control', vessel: 'sump', running: false },
   pump: { kind: 'pump', pump: 'main', running: false },
 };
 

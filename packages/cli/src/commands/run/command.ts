@@ -1,5 +1,6 @@
 import {
   allSeries,
+  basePlan,
   bibliography,
   budgetsOf,
   endStateOf,
@@ -41,6 +42,7 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     run,
     series: allSeries(run),
     budgets: budgetsOf(run),
+    base: basePlan(run),
     limits: limitsOf(run),
     manifest: manifestOf(run),
     sources: bibliography(used(), run.model.parameters),

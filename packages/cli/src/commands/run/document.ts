@@ -1,4 +1,4 @@
-import type { BibliographyEntry, Budget, LimitResult, Manifest, Run, Series } from '@leat/core';
+import type { BasePlan, BibliographyEntry, Budget, LimitResult, Manifest, Run, Series } from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { keySeries } from '../shared/key-quantities.js';
 import { savedDocument } from '../../files/saved-document.js';
@@ -8,6 +8,7 @@ export interface RunResults {
   readonly run: Run;
   readonly series: readonly Series[];
   readonly budgets: readonly Budget[];
+  readonly base: BasePlan;
   readonly limits: readonly LimitResult[];
   readonly manifest: Manifest;
   readonly sources: readonly BibliographyEntry[];
@@ -23,7 +24,7 @@ function byQuantity(budgets: readonly Budget[]): Record<string, Omit<Budget, 'qu
 }
 
 /** The run as one JSON document. Numbers that JSON lacks (no fish, so no mean mass) are null. */
-export function jsonDocument({ run, series, budgets, limits, manifest, sources }: RunResults): string {
+export function jsonDocument({ run, series, budgets, base, limits, manifest, sources }: RunResults): string {
   const places = [...new Set(budgets.map(({ place }) => place))].filter((place) => place !== 'system');
   const at = (place: string): Budget[] => budgets.filter((budget) => budget.place === place);
   const document = {
@@ -36,6 +37,7 @@ export function jsonDocument({ run, series, budgets, limits, manifest, sources }
     keys: keySeries(run),
     budget: byQuantity(at('system')),
     vessels: Object.fromEntries(places.map((place) => [place, byQuantity(at(place))])),
+    base,
     limits,
     events: run.events,
     work: run.work,

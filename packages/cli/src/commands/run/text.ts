@@ -12,6 +12,7 @@ import {
 import { andMore, boundSign, cautions, day, percent, plain, short, shown } from '@leat/view/text';
 import { beside, columns, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
+import { baseLines } from '../shared/base-lines.js';
 import { keyQuantities } from '../shared/key-quantities.js';
 import type { RunResults } from './document.js';
 
@@ -184,7 +185,7 @@ export function summary(results: RunResults, style: Style): string {
       width / 2,
     ),
     '',
-    ...[...eventLine(run.events), ...workLine(results)].map((line) => short(line, width)),
+    ...[...baseLines(results.base), ...eventLine(run.events), ...workLine(results)].map((line) => short(line, width)),
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return `${lines.join('\n')}\n`;

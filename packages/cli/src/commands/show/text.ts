@@ -39,7 +39,8 @@ const shownOf: Partial<Record<TableName, readonly Column[]>> = {
     ['alkalinity eq/g', 'alkalinity'],
     ['carbon mol/g', 'carbon'],
     ['chloride g/g', 'chloride'],
-    ['N g/g', 'tan'],
+    ['NH4-N g/g', 'tan'],
+    ['NO3-N g/g', 'nitrate'],
   ],
   aerators: [['oxygen share', 'oxygen-share']],
   waters: [

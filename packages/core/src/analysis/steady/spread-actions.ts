@@ -74,11 +74,14 @@ type Spread<One extends SpreadableAction> = (
 /** What an action of each kind that can be spread does per day when it is done `every` so many days. */
 const spreads: { readonly [Kind in SpreadableAction['kind']]: Spread<ActionOf<Kind>> } = {
   dose: ({ vessel, product, mass }, every, { layout, parameters }) =>
-    (['tan', 'alkalinity', 'carbon', 'chloride'] as const).map((component) => ({
-      state: waterState(layout.vessels.indexOf(vessel), component),
-      gain: (mass * parameters.value(`dose.${product}.${component}`)) / every,
-      loss: 0,
-    })),
+    (['tan', 'alkalinity', 'carbon', 'chloride', 'nitrate'] as const).map((component) => {
+      const id = `dose.${product}.${component}`;
+      return {
+        state: waterState(layout.vessels.indexOf(vessel), component),
+        gain: parameters.has(id) ? (mass * parameters.value(id)) / every : 0,
+        loss: 0,
+      };
+    }),
   'drain-solids': ({ vessel, share }, every, { layout }) => {
     const state = layout.settled[layout.vessels.indexOf(vessel)];
     const loss = (2 * share) / (every * (2 - share));

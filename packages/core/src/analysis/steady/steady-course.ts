@@ -76,6 +76,7 @@ export function steadyCourse(model: Model, cycle: Cycle, system: RateSystem, fro
     outcome: { kind: 'done', time: samples[samples.length - 1].time },
     samples,
     postings: [],
+    doses: [],
     events: [],
     ages: new Float64Array(layout.batches.length).fill(Number.NaN),
     work: { ...integrator.work },

@@ -107,7 +107,13 @@ const verbs = {
   'air-on': word('a vessel')
     .meta({ description: 'the aeration of a vessel runs again: its name' })
     .optional(),
-  'power-cut': choice('all pumps and all aeration stop', ['all']).optional(),
+  'control-off': word('a vessel')
+    .meta({ description: 'the dosers of a vessel (`control`) stop: its name' })
+    .optional(),
+  'control-on': word('a vessel')
+    .meta({ description: 'the dosers of a vessel run again: its name' })
+    .optional(),
+  'power-cut': choice('all pumps, all aeration and all dosers stop', ['all']).optional(),
   clean: section(
     {
       vessel,

@@ -2,7 +2,17 @@ import { compact } from '../file/reader.js';
 import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import { readFeed } from './stock.js';
-import type { Cohort, Action, Planting, Pump, RainTank, SourceWater, TopUp, Vessel } from '../scenario.js';
+import type {
+  Action,
+  Cohort,
+  Doser,
+  Planting,
+  Pump,
+  RainTank,
+  SourceWater,
+  TopUp,
+  Vessel,
+} from '../scenario.js';
 import type { timedActionSchema } from './action-schema.js';
 import type { Path } from '../file/tree.js';
 
@@ -15,6 +25,7 @@ export interface Cast {
   readonly plantings: Named<Planting>;
   readonly topUp: TopUp | undefined;
   readonly rainTank: RainTank | undefined;
+  readonly dosers: readonly Doser[];
 }
 
 /** What an action does, and what undoes it at the end of an interval (absent: it cannot be undone). */
@@ -75,13 +86,29 @@ function readAir(
   return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
 }
 
+function readControlSwitch(
+  vessel: string,
+  running: boolean,
+  reader: ScenarioReader,
+  path: Path,
+  cast: Cast,
+): ActionPair {
+  const known = reader.known(vessel, cast.vessels, path, 'vessel');
+  if (known && !cast.dosers.some((doser) => doser.vessel === vessel))
+    reader.fault(path, 'a vessel without a doser', { expected: 'a vessel of `control`' });
+  const action = (state: boolean): Action => ({ kind: 'control', vessel, running: state });
+  return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
+}
+
 function readPowerCut(cast: Cast): ActionPair {
   const aerated = [...cast.vessels.values()].flatMap((vessel) =>
     vessel !== undefined && vessel.aeration > 0 ? [vessel.name] : [],
   );
+  const dosed = [...new Set(cast.dosers.map(({ vessel }) => vessel))];
   const all = (running: boolean): Action[] => [
     ...[...cast.pumps.keys()].map((pump): Action => ({ kind: 'pump', pump, running })),
     ...aerated.map((vessel): Action => ({ kind: 'aeration', vessel, running })),
+    ...dosed.map((vessel): Action => ({ kind: 'control', vessel, running })),
   ];
   return { doing: all(false), undoing: all(true) };
 }
@@ -264,6 +291,8 @@ export const verbReaders: {
   'pump-on': (pump, ...rest) => readPump(pump, true, ...rest),
   'air-off': (vessel, ...rest) => readAir(vessel, false, ...rest),
   'air-on': (vessel, ...rest) => readAir(vessel, true, ...rest),
+  'control-off': (vessel, ...rest) => readControlSwitch(vessel, false, ...rest),
+  'control-on': (vessel, ...rest) => readControlSwitch(vessel, true, ...rest),
   'power-cut': (_all, _reader, _path, cast) => readPowerCut(cast),
   clean: ({ vessel, biofilm, solids }, reader, path, cast) => {
     reader.known(vessel, cast.vessels, [...path, 'vessel'], 'vessel');

@@ -122,6 +122,7 @@ interface Interval {
 /** What an action switches off, where it does. */
 function switchedOff(action: Action): string | undefined {
   if (action.kind === 'pump' && !action.running) return `pump ${action.pump}`;
+  if (action.kind === 'control' && !action.running) return `control of ${action.vessel}`;
   return action.kind === 'aeration' && !action.running ? `aeration of ${action.vessel}` : undefined;
 }
 

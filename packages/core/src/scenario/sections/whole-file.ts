@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { timedActionSchema, dosingSchema, drainPlanSchema } from './action-schema.js';
+import { controlSchema } from './control.js';
 import { headSchema } from './run.js';
 import { ruleSchema } from './rules.js';
 import { parameterSchema, startSchema, startVesselSchema } from './start.js';
@@ -35,6 +36,7 @@ export const fileSchema = section(
     fish: named(cohortSchema).optional(),
     plantings: named(plantingSchema).optional(),
     dosing: z.array(dosingSchema).optional(),
+    control: z.array(controlSchema).optional(),
     'drain-solids': z.array(drainPlanSchema).optional(),
     start: startWithVessels,
     actions: z.array(timedActionSchema).optional(),

@@ -1,0 +1,70 @@
+import { dosedComponents } from './components.js';
+import type { Conditions, Process } from './process.js';
+import type { Values } from '../library/values.js';
+
+/** What one g of the product brings; its mirror leaves the account of dosing. */
+function brought(values: Values): ReturnType<Process['stoichiometry']> {
+  return dosedComponents.flatMap((component) => {
+    const content = values.value(`product.${component}`);
+    return content === 0
+      ? []
+      : ([
+          { component, coefficient: content },
+          { component, coefficient: -content, outside: 'dosing' },
+        ] as const);
+  });
+}
+
+const coefficients = (_values: Values, at: Conditions): readonly number[] => [
+  at.most,
+  at.setPoint,
+  at.sign / at.band,
+];
+
+/** Share of the most that is fed, 0 to 1, at so many bands beyond the set point: smooth at both ends. */
+function opening(x: number): number {
+  return x <= 0 ? 0 : x >= 1 ? 1 : x * x * (3 - 2 * x);
+}
+
+/** Its slope. */
+function openingSlope(x: number): number {
+  return x <= 0 || x >= 1 ? 0 : 6 * x * (1 - x);
+}
+
+/** k0 s(k2 (k1 - v)), of variables [v]: a feed that opens as v falls (or rises) beyond k1, whole at one band. */
+const proportionalFeed = {
+  rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
+    k[0] * opening(k[2] * (k[1] - v[at[0]])),
+  partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
+    d[0] = -k[0] * k[2] * openingSlope(k[2] * (k[1] - v[at[0]]));
+  },
+};
+
+/**
+ * A product fed by the pH of its vessel, per g: most x s((set point - pH)/band) for a base, of (pH - set point) for an
+ * acid; s(x) = x2 (3 - 2x) between 0 and 1.
+ */
+export const dosingByPh: Process = {
+  id: 'dosing-by-ph',
+  title: 'dosing by pH',
+  place: 'doser',
+  unit: 'g',
+  basis: 'whole',
+  reads: ['pH'],
+  stoichiometry: brought,
+  coefficients,
+  ...proportionalFeed,
+};
+
+/** A product fed by the alkalinity of its vessel, per g; as `dosingByPh`. */
+export const dosingByAlkalinity: Process = {
+  id: 'dosing-by-alkalinity',
+  title: 'dosing by alkalinity',
+  place: 'doser',
+  unit: 'g',
+  basis: 'whole',
+  reads: ['alkalinity'],
+  stoichiometry: brought,
+  coefficients,
+  ...proportionalFeed,
+};
