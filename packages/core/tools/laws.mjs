@@ -17,6 +17,7 @@ const shared = {
   C_o2: variable('oxygen', 'C_{O_2}', 'oxygen, g/m3'),
   C_s: variable('solids', 'C_S', 'suspended solids, g dry/m3'),
   C_c: variable('carbon', 'C_T', 'inorganic carbon, mol/m3'),
+  C_alk: variable('alkalinity', 'C_{Alk}', 'alkalinity, eq/m3'),
   C_nh3: variable('ammonia', 'C_{NH_3}', 'un-ionised ammonia, g N/m3'),
   C_co2: variable('carbon-dioxide', 'C_{CO_2}', 'dissolved carbon dioxide, mol/m3'),
   pH: variable('pH', '\\mathrm{pH}', 'acidity'),

@@ -40,7 +40,7 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
     name: 'no action',
     edits: [[', pump-off: main', '']],
     messages: [
-      'small.yaml:30:5: actions[0]: an action does one thing; got none; expected one of stock, harvest-fish, lose-fish, grade, plant, harvest-crop, leave-empty, feed, top-up, source-water, change-water, cart-water, dose, pump-off, pump-on, air-off, air-on, power-cut, clean, medicate, drain-solids',
+      'small.yaml:30:5: actions[0]: an action does one thing; got none; expected one of stock, harvest-fish, lose-fish, grade, plant, harvest-crop, leave-empty, feed, top-up, source-water, change-water, cart-water, dose, pump-off, pump-on, air-off, air-on, control-off, control-on, power-cut, clean, medicate, drain-solids',
     ],
   },
   {

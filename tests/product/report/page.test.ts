@@ -28,7 +28,9 @@ beforeAll(async () => {
 describe('a report of one run', () => {
   it('has every section', () => {
     const ids = [...read(one).querySelectorAll('section')].map(({ id }) => id);
-    expect(ids).toEqual(['asked', 'system', 'courses', 'nitrogen', 'water', 'limits', 'events', 'basis']);
+    expect(ids).toEqual([
+      ...['asked', 'system', 'courses', 'nitrogen', 'water', 'base', 'limits', 'events', 'basis'],
+    ]);
   });
 
   it('says what was asked and puts the answer in words', () => {

@@ -24,7 +24,13 @@ function tank(dosers: readonly Doser[], other: Partial<Scenario> = {}): Scenario
   const cell = vessel('tank', 2, { aeration: 200, open: 2, surface: 100, exchange: 0.02, floor: 1 });
   const start = startOf(cell, { water: stillWater(1, 7), aob: 0.3, nob: 0.1 });
   return scenarioOf([cell], {
-    ...{ start: [start], cohorts: [tilapia('fish', 'tank', { number: 200 })], topUp: float(2), dosers, days: 30 },
+    ...{
+      start: [start],
+      cohorts: [tilapia('fish', 'tank', { number: 200 })],
+      topUp: float(2),
+      dosers,
+      days: 30,
+    },
     ...other,
   });
 }

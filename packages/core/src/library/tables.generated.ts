@@ -175,7 +175,6 @@ export const sourceCells: readonly SourceCells[] = [
   ['acid-tables', 'Printed tables of acid constants, University of Sydney first-year chemistry and Fromm 1997', '1997', 'none', 'Read; year approximate'],
   ['air-carbon-dioxide', 'Carbon dioxide in open air, about 420 parts per million by volume (recent years)', '2022', 'none', 'Taken as 420 uatm at 1 atm'],
   ['air-devices', 'Oxygen uptake of coarse and fine bubbles, handbooks and makers\' sheets', 'none', 'none', 'From memory; no shallow test found'],
-  ['anthonisen-1976', 'Anthonisen, Loehr, Prakasam & Srinath, Inhibition of nitrification by ammonia and nitrous acid, J. Water Pollut. Control Fed. 48', '1976', 'none', 'From memory'],
   ['areal-rates', 'Areal rates of nitrifying filters taken together: SRAC 282; Miller (Florida A&M training slides); FAO 589; Eding et al. 2006 Aquac. Eng. 34:234; Harwanto, Oh & Jo 2011', '2014', 'none', 'Ranges only: the capacity is computed from them'],
   ['ashs-2018', 'Acidic and basic effects of vegetable and herb species in peat and hydroponics, ASHS Annual Conference', '2018', 'none', 'Abstract'],
   ['benson-krause-1984', 'Benson & Krause 1980/1984, oxygen saturation of water at 1 atm, as in APHA Standard Methods 4500-O', '1984', 'none', '-'],

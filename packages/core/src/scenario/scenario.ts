@@ -47,10 +47,7 @@ export interface Vessel {
   readonly covered: number;
   /** Gas transfer by aeration, kLa for oxygen at 20 degC, d-1, on top of the open surface. */
   readonly aeration: number;
-  /**
-   * Share of its oxygen that the air of the aeration gives up at 20 degC in water without any, 0..1: the less air, the less
-   * carbon dioxide it can carry away. Absent: 0, as of water that falls through open air.
-   */
+  /** Share of its oxygen that its air gives up at 20 degC in water without any, 0..1; absent: 0, as of open air. */
   readonly airShare?: number;
   /** Share of incoming suspended solids caught, 0..<1. */
   readonly capture: number;

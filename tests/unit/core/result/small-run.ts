@@ -254,6 +254,7 @@ export function smallRun(flaw?: Flaw): Run {
     outcome: { kind: 'done', time: 10 },
     samples,
     postings,
+    doses: [],
     events: [],
     work: { steps: 1, rejected: 0, evaluations: 1, jacobians: 1, factorisations: 1, solves: 1 },
     integrator: 'rosenbrock',

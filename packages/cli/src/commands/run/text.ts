@@ -185,7 +185,9 @@ export function summary(results: RunResults, style: Style): string {
       width / 2,
     ),
     '',
-    ...[...baseLines(results.base), ...eventLine(run.events), ...workLine(results)].map((line) => short(line, width)),
+    ...[...baseLines(results.base), ...eventLine(run.events), ...workLine(results)].map((line) =>
+      short(line, width),
+    ),
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return `${lines.join('\n')}\n`;

@@ -1,9 +1,11 @@
 // Reads numbers as: vessels in a file
+import * as z from 'zod';
 import { type Dimension, formatQuantity } from '../../base/units.js';
+import { complain } from '../file/complaint.js';
 import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
-import { choice, formByKey, positive, quantity, type Reads, section, share, word } from '../file/values.js';
+import { choice, positive, quantity, type Reads, section, share, word } from '../file/values.js';
 import type { DailyValue, Vessel, VesselKind } from '../scenario.js';
 import type { RunFrame } from './run.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
@@ -29,6 +31,18 @@ const aeration = section(
     ).optional(),
   },
   'aeration by a device',
+);
+
+/** A rate alone, or a map; faults of a map are those of its keys. */
+const aerationSchema = z.union(
+  [
+    kla('oxygen transfer coefficient (kLa) of the aeration at 20 degC, by the usual device; default: 0'),
+    aeration,
+  ],
+  {
+    error: ({ input }) =>
+      complain({ problem: 'of neither form', form: typeof input === 'object' && input !== null ? 1 : 0 }),
+  },
 );
 
 /** Aeration as written: a rate, or a rate with its device. */
@@ -78,11 +92,7 @@ export const vesselSchema = section(
       'area',
       'covered water or wet media; default: area of a raft bed, media bed or channel',
     ).optional(),
-    aeration: formByKey(
-      'rate',
-      aeration,
-      kla('oxygen transfer coefficient (kLa) of the aeration at 20 degC, by the usual device; default: 0'),
-    ).optional(),
+    aeration: aerationSchema.optional(),
     capture: share('share of the incoming solids caught; default: 0', 'below-one').optional(),
     temperature: waterTemperature(
       'water temperature; range: 0 to 45 degC; default: that of the climate',
