@@ -24,7 +24,8 @@ const assumed = (areal: number, growth: number, feedNitrogenKept: number): strin
   aob.k-carbon: 1.0e-9
   aob.ki-ammonia: 1.0e+9
   aob.ki-nitrous: 1.0e+9
-  aob.ph-low: 0.001
+  nitrifier.flank-lowest: 0.001
+  nitrifier.flank-distance: 100
   aob.ph-high: 20
   biofilm.capacity: ${(areal * 0.24) / growth}
   fish.uneaten: 1.0e-9

@@ -1,3 +1,4 @@
+import { acidFilms } from './checks/acid-films.js';
 import { ammoniaCriteria } from './checks/ammonia-criteria.js';
 import { carbonate } from './checks/carbonate.js';
 import { crops } from './checks/crops.js';
@@ -23,6 +24,7 @@ export const topics: readonly Topic[] = [
   fishGrowth,
   nitrification,
   nitrifyingSurfaces,
+  acidFilms,
   filterSizing,
   startUp,
   crops,

@@ -56,6 +56,7 @@ const highest: Readonly<Record<Variable, number>> = {
   'carbon-dioxide': 1,
   aob: 50,
   nob: 50,
+  acclimation: 7,
   settled: 2000,
   'crop-mass': 5000,
   'crop-nitrogen': 250,
@@ -65,12 +66,13 @@ const highest: Readonly<Record<Variable, number>> = {
 
 /**
  * Values of the variables of a process: anywhere in their ranges, or, with `near`, that share of them
- * (pH keeps between 5 and 9; a crop keeps nitrogen of 2-6 % of its mass).
+ * (pH keeps between 5 and 9, the flank of a film between 3 and 7; a crop keeps nitrogen of 2-6 % of its mass).
  */
 export function drawnPoint(process: Process, random: () => number, near = 1): Float64Array {
   const mass = highest['crop-mass'] * random() * near;
   return Float64Array.from(process.reads, (variable) => {
     if (variable === 'pH') return 5 + 4 * random();
+    if (variable === 'acclimation') return 3 + 4 * random();
     if (variable === 'crop-mass') return mass;
     if (variable === 'crop-nitrogen') return mass * (0.02 + 0.04 * random());
     return highest[variable] * random() * near;

@@ -65,6 +65,7 @@ const operators = {
 const calls = {
   M: (s, k) => (s > 0 ? s / (k + s) : s / k),
   I: (s, k) => (s > 0 ? k / (k + s) : 1),
+  B: (x, w) => Math.max(x, 0) + w * Math.log(1 + Math.exp(-Math.abs(x) / w)),
   max: Math.max,
   min: Math.min,
   exp: Math.exp,

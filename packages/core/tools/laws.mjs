@@ -23,6 +23,7 @@ const shared = {
   pH: variable('pH', '\\mathrm{pH}', 'acidity'),
   X_a: variable('aob', 'X_A', 'ammonia oxidisers on the surface, g COD'),
   X_n: variable('nob', 'X_N', 'nitrite oxidisers on the surface, g COD'),
+  p: variable('acclimation', 'p', 'lower flank of the bell of the film, pH'),
   S: variable('settled', 'S', 'settled solids, g dry'),
   W: variable('crop-mass', 'W', 'crop of a batch, g dry'),
   N: variable('crop-nitrogen', 'N', 'nitrogen in it, g N'),
@@ -67,13 +68,12 @@ const aobNames = {
   K_ac: number('aob.k-carbon', 'K_{A,C}'),
   K_ai: number('aob.ki-ammonia', 'K_{A,NH_3}'),
   K_ah: number('aob.ki-nitrous', 'K_{A,HNO_2}'),
-  low_a: number('aob.ph-low', 'p_{A,low}'),
   high_a: number('aob.ph-high', 'p_{A,high}'),
 };
 const aobEquations = {
   ...filmEquations,
   f_a: 'X_a / (x * A_s * Y_a / (Y_a + Y_n))',
-  b_a: '1 / (1 + 10^(low_a - pH) + 10^(pH - high_a))',
+  b_a: '1 / (1 + 10^(p - pH) + 10^(pH - high_a))',
   i_a: 'I(C_nh3, K_ai) * I(C_hno2, K_ah)',
   a_a: 'mu_a * th_a^(T - 20) * M(C_tan, K_a) * M(C_o2, K_ao) * M(C_c, K_ac) * b_a * i_a * X_a',
 };
@@ -86,13 +86,12 @@ const nobNames = {
   K_nc: number('nob.k-carbon', 'K_{N,C}'),
   K_ni: number('nob.ki-ammonia', 'K_{N,NH_3}'),
   K_nh: number('nob.ki-nitrous', 'K_{N,HNO_2}'),
-  low_n: number('nob.ph-low', 'p_{N,low}'),
   high_n: number('nob.ph-high', 'p_{N,high}'),
 };
 const nobEquations = {
   ...filmEquations,
   f_n: 'X_n / (x * A_s * Y_n / (Y_a + Y_n))',
-  b_n: '1 / (1 + 10^(low_n - pH) + 10^(pH - high_n))',
+  b_n: '1 / (1 + 10^(p - pH) + 10^(pH - high_n))',
   i_n: 'I(C_nh3, K_ni) * I(C_hno2, K_nh)',
   a_n: 'mu_n * th_n^(T - 20) * M(C_no2, K_n) * M(C_o2, K_no) * M(C_c, K_nc) * b_n * i_n * X_n',
 };
@@ -171,6 +170,16 @@ export const laws = {
       d_n: number('nob.decay', 'd_N'),
       th_dn: number('nob.decay-theta', '\\theta_{d,N}'),
       K_no: nobNames.K_no,
+    },
+  },
+  acclimating: {
+    law: '(p_w - p) / t_p',
+    equations: { p_w: 'p_l + B(p_f - p_l - B(p_f + p_d - pH, 0.1), 0.1)' },
+    names: {
+      p_f: number('nitrifier.flank-fresh', 'p_f'),
+      p_d: number('nitrifier.flank-distance', 'p_d'),
+      p_l: number('nitrifier.flank-lowest', 'p_l'),
+      t_p: number('nitrifier.acclimation-time', 't_p'),
     },
   },
   'solids-mineralisation': {

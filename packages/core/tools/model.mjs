@@ -26,7 +26,7 @@ const sections = {
   fish: ['feeding', 'uneaten-feed', 'upkeep', 'mortality', 'mortality-count'],
   nitrifiers: [
     ...['ammonia-oxidation', 'ammonia-oxidation-idle', 'nitrite-oxidation', 'nitrite-oxidation-idle'],
-    ...['aob-decay', 'nob-decay'],
+    ...['aob-decay', 'nob-decay', 'acclimating'],
   ],
   solids: ['solids-mineralisation', 'sludge-mineralisation', 'denitrification', 'settling', 'capture'],
   crops: ['crop-growing', 'nitrate-uptake', 'tan-uptake'],
@@ -41,6 +41,7 @@ const equationTex = {
   f_n: '\\phi_N',
   s_h: '\\sigma',
   C_hno2: 'C_{HNO_2}',
+  p_w: 'p_w',
   i_a: '\\iota_A',
   i_n: '\\iota_N',
   b_a: '\\beta_A',

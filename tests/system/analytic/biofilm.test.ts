@@ -35,6 +35,8 @@ const room = parameters.value('biofilm.capacity') * 10;
 const yields = parameters.value('aob.yield') + parameters.value('nob.yield');
 const roomOf = (population: 'aob' | 'nob'): number =>
   (room * parameters.value(`${population}.yield`)) / yields;
+/** Lower flank of the bell of the film, pH: it has grown in the water of the start, which keeps its pH. */
+const flankOf = (run: Run): number => run.samples[0].y[run.model.layout.acclimation[0]];
 /** No inhibition by what is plentiful here. */
 const bearsAll = (population: 'aob' | 'nob', ...by: readonly string[]): Override[] =>
   by.map((what) => ({ id: `${population}.ki-${what}`, value: 1e12 }));
@@ -64,7 +66,7 @@ describe('biofilm alone in a vessel', () => {
       value('aob.growth') *
       (3e5 / (3e5 + value('aob.k-tan'))) *
       (carbon / (carbon + value('aob.k-carbon'))) *
-      bell(pH, value('aob.ph-low'), value('aob.ph-high'));
+      bell(pH, flankOf(run), value('aob.ph-high'));
     const net = mu - value('aob.decay');
     const full = roomOf('aob') * (1 - value('aob.decay') / mu);
     const start = 1e-4 * room;
@@ -80,7 +82,7 @@ describe('biofilm alone in a vessel', () => {
     const activity =
       value('nob.growth') *
       (value('nob.ki-ammonia') / (value('nob.ki-ammonia') + ammonia)) *
-      bell(pH, value('nob.ph-low'), value('nob.ph-high'));
+      bell(pH, flankOf(long), value('nob.ph-high'));
     const steady = roomOf('nob') * (1 - value('nob.decay') / activity);
     expect(amounts(long, 'nob').at(-1)).toBeCloseTo(steady, 2);
     const nitrate = long.samples.slice(-2).map((sample) => amountOf(long, sample, 'nitrate', 'sump'));

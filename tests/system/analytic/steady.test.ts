@@ -55,7 +55,8 @@ describe('the steady state of a single cell', () => {
       { id: 'aob.k-carbon', value: 1e-12 },
       { id: 'aob.ki-ammonia', value: 1e12 },
       { id: 'aob.ki-nitrous', value: 1e12 },
-      { id: 'aob.ph-low', value: 1e-3 },
+      { id: 'nitrifier.flank-lowest', value: 1e-3 },
+      { id: 'nitrifier.flank-distance', value: 100 },
       { id: 'aob.ph-high', value: 24 },
       { id: 'biofilm.capacity', value: 1e9 },
     ];

@@ -41,7 +41,8 @@ describe('half the beds unplanted for ten weeks without dosing', () => {
 
 describe('the same beds with dosing', () => {
   it('keeps pH and TAN, because the doses replace the base', () => {
-    expect(acidity(dosed, planted)).toBeGreaterThan(7.3);
+    expect(acidity(dosed, planted)).toBeGreaterThan(acidity(bare, planted) + 0.5);
+    expect(acidity(dosed, planted)).toBeGreaterThan(7);
     expect(timedCourse(dosed, 'tan').peak(cleared).value).toBeLessThan(1);
   });
 

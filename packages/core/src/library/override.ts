@@ -42,7 +42,11 @@ const signed = (form: PropertyForm, table: string): boolean =>
 const isShare = (form: PropertyForm): boolean => form.unit === '1' && form.low >= 0 && form.high <= 1;
 
 /** Numbers that were in the tables once, and what stands in their place. */
-const replaced: Readonly<Record<string, string>> = { 'aob.k-alkalinity': 'aob.k-carbon' };
+const replaced: Readonly<Record<string, string>> = {
+  'aob.k-alkalinity': 'aob.k-carbon',
+  'aob.ph-low': 'nitrifier.flank-fresh',
+  'nob.ph-low': 'nitrifier.flank-fresh',
+};
 
 /** Why an id is no number of the tables and may not be added to them; undefined when it may. */
 export function idFault(id: string, rows: ReadonlyMap<string, TableRow>): Fault | undefined {

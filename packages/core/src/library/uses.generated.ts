@@ -232,6 +232,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['start in a file', 'biofilm.cycled-nob'],
   ['start in a file', 'biofilm.seed'],
   ['state at the start', 'biofilm.capacity'],
+  ['state at the start', 'nitrifier.flank-fresh'],
   ['steady state', 'dose.*.alkalinity'],
   ['steady state', 'dose.*.carbon'],
   ['steady state', 'dose.*.chloride'],
@@ -262,6 +263,5 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['why a size differs from handbooks', 'aob.k-tan'],
   ['why a size differs from handbooks', 'aob.ki-ammonia'],
   ['why a size differs from handbooks', 'aob.ph-high'],
-  ['why a size differs from handbooks', 'aob.ph-low'],
   ['why a size differs from handbooks', 'biofilm.capacity'],
 ];

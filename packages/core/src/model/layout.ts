@@ -37,6 +37,8 @@ export interface Layout {
   readonly aob: readonly number[];
   /** The same of nitrite oxidisers. */
   readonly nob: readonly number[];
+  /** The same of what its film has got used to. */
+  readonly acclimation: readonly number[];
   /** The same of settled solids. */
   readonly settled: readonly number[];
   /** Of each cohort the states of its `mass` and `number`, and the index of its `vessel`. */
@@ -68,6 +70,8 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
       return layout.aob[place.vessel];
     case 'nob':
       return layout.nob[place.vessel];
+    case 'acclimation':
+      return layout.acclimation[place.vessel];
     case 'settled':
       return layout.settled[place.vessel];
     case 'fish-mass':
@@ -98,6 +102,7 @@ export function layOut(scenario: Scenario): Layout {
     scenario.vessels.map((vessel, index) => (vessel.surface > 0 ? add(component, vessel.name, index) : -1));
   const aob = onSurface('aob');
   const nob = onSurface('nob');
+  const acclimation = onSurface('acclimation');
   const settled = scenario.vessels.map((vessel, index) =>
     vessel.floor > 0 || vessel.capture > 0 ? add('settled', vessel.name, index) : -1,
   );
@@ -123,5 +128,5 @@ export function layOut(scenario: Scenario): Layout {
       };
     }),
   );
-  return { states, vessels, aob, nob, settled, fish, batches };
+  return { states, vessels, aob, nob, acclimation, settled, fish, batches };
 }

@@ -28,9 +28,12 @@ export const dosedComponents = [
   'nitrate',
 ] as const satisfies readonly WaterComponent[];
 
-/** What sits on surfaces and floors, or lives, and is held as a state. */
+/**
+ * What sits on surfaces and floors, or lives, and is held as a state. `acclimation` is no matter: the pH at which the
+ * lower flank of the bell of the film on a surface lies.
+ */
 export type FixedComponent =
-  'aob' | 'nob' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
+  'aob' | 'nob' | 'acclimation' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
 
 /** What exists only outside the water: it enters or leaves through a named account. */
 export type OutsideComponent =
@@ -76,6 +79,7 @@ export const unitOf: Readonly<Record<Component, string>> = {
   chloride: 'g Cl',
   aob: 'g COD',
   nob: 'g COD',
+  acclimation: 'pH',
   settled: 'g dry',
   'crop-mass': 'g dry',
   'crop-nitrogen': 'g N',
@@ -167,6 +171,7 @@ export function contentOf(component: Component, values: Values): Content {
     case 'fish-mass':
       return organic(values.value('species.body-demand'), values.value('species.body-nitrogen'), values);
     case 'fish-number':
+    case 'acclimation':
       return nothing;
   }
 }

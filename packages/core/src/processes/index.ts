@@ -19,6 +19,7 @@ export const processes: readonly Process[] = [
   nitrifiers.nitriteOxidationIdle,
   nitrifiers.aobDecay,
   nitrifiers.nobDecay,
+  nitrifiers.acclimating,
   solids.solidsMineralisation,
   solids.sludgeMineralisation,
   solids.denitrification,

@@ -1,3 +1,4 @@
+import { acclimation, acclimationCoefficients } from './kernels/acclimation.js';
 import { firstOrder } from './kernels/first-order.js';
 import { arrhenius } from './kernels/rate-terms.js';
 import { mineralised } from './kernels/mineral.js';
@@ -141,4 +142,22 @@ export const nobDecay: Process = {
     values.value('nob.k-oxygen'),
   ],
   ...firstOrder,
+};
+
+/**
+ * The film gets used to the pH of its water, per pH: the lower flank of the bell of both populations moves to `distance`
+ * below it, within its ends, in a time constant. Films that grew in acid water nitrified at pH 4.3 and 5 as well as
+ * others at 7 (Tarre & Green 2004), within 60 d of the change (Water Sci. Technol. 55(8-9):363); one that was new to it
+ * did at pH 6 a quarter of what it did at 8 (Tyson et al. 2008).
+ */
+export const acclimating: Process = {
+  id: 'acclimating',
+  title: 'acclimation of nitrifiers to pH',
+  place: 'surface',
+  unit: 'pH',
+  basis: 'whole',
+  reads: ['pH', 'acclimation'],
+  stoichiometry: () => [{ component: 'acclimation', coefficient: 1 }],
+  coefficients: acclimationCoefficients,
+  ...acclimation,
 };

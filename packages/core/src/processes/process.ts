@@ -12,6 +12,8 @@ export type Variable =
   | 'carbon-dioxide'
   | 'aob'
   | 'nob'
+  /** Lower flank of the bell of the film, pH. */
+  | 'acclimation'
   | 'settled'
   | 'crop-mass'
   | 'crop-nitrogen'

@@ -24,6 +24,7 @@ const storeNames: Partial<Record<Component, string>> = {
   settled: 'solids',
   aob: 'biofilm',
   nob: 'biofilm',
+  acclimation: 'biofilm',
   'crop-mass': 'standing crop',
   'crop-nitrogen': 'standing crop',
   'fish-mass': 'living fish',

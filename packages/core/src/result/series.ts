@@ -71,6 +71,7 @@ function fixed(
   return [
     ...held('aob', layout.aob[vessel], 'g COD/m2', surface),
     ...held('nob', layout.nob[vessel], 'g COD/m2', surface),
+    ...held('flank', layout.acclimation[vessel], 'pH', 1),
     ...held('settled', layout.settled[vessel], 'g dry', 1),
   ];
 }

@@ -1,8 +1,10 @@
 // Reads numbers as: state at the start
 import { waterComponents } from '../processes/components.js';
+import { flankGrownAt } from '../processes/kernels/acclimation.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
-import type { SavedState } from '../scenario/scenario.js';
+import { waterChemistry } from '../model/water-chemistry.js';
+import type { SavedState, StartVessel } from '../scenario/scenario.js';
 import { startControls } from './controls.js';
 import { type CropClock, openCropClock } from './crop-clock.js';
 import { conditionsAt, type Day, openDay } from './forcing.js';
@@ -67,6 +69,13 @@ function startAmounts(
     const surface = scenario.vessels[vessel].surface;
     if (layout.aob[vessel] >= 0) y[layout.aob[vessel]] = start.aob * room * surface;
     if (layout.nob[vessel] >= 0) y[layout.nob[vessel]] = start.nob * room * surface;
+    if (layout.acclimation[vessel] >= 0)
+      y[layout.acclimation[vessel]] = startFlank(
+        model,
+        start,
+        { y, volume, temperature: day.temperature },
+        vessel,
+      );
     if (layout.settled[vessel] >= 0) y[layout.settled[vessel]] = start.settled;
   }
   scenario.cohorts.forEach((cohort, index) => {
@@ -86,6 +95,17 @@ function startAmounts(
   });
   if (scenario.saved !== undefined) goOn(model, scenario.saved, crops, y);
   return y;
+}
+
+/** Lower flank of the bell of a film at the start, pH; see `StartVessel.grownAt`. */
+function startFlank(
+  { parameters }: Model,
+  { grownAt }: StartVessel,
+  waters: Parameters<typeof waterChemistry>[1],
+  vessel: number,
+): number {
+  if (grownAt === 'fresh') return parameters.value('nitrifier.flank-fresh');
+  return flankGrownAt(parameters, grownAt ?? waterChemistry(parameters, waters, vessel).pH);
 }
 
 /** Puts a saved state in place of what the scenario says; places that it does not know stay as they are. */

@@ -205,6 +205,11 @@ export interface StartVessel {
   readonly aob: number;
   /** Nitrite oxidisers, 0..1 as `aob`. */
   readonly nob: number;
+  /**
+   * pH of the water that the film has grown in; `fresh` where it is new and has got used to none; absent: that of its
+   * water at the start.
+   */
+  readonly grownAt?: number | 'fresh';
   /** Settled solids, g dry. */
   readonly settled: number;
 }

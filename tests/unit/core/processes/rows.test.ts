@@ -124,6 +124,7 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
     ['nitrate', 1],
     ['oxygen', -second],
   ],
+  acclimating: [['acclimation', 1]],
   'aob-decay': burnt('aob', 0.086, 1),
   'nob-decay': burnt('nob', 0.086, 1),
   'solids-mineralisation': burnt('solids', 0.03, 1.2),

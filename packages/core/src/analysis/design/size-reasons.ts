@@ -109,6 +109,8 @@ function factorsIn(run: Run, vessels: readonly number[]): SizeReasons['factors']
   const chemistry = openWaterChemistry(run.model.parameters);
   const pH = meanOf(run, vessels, (sample, vessel) => chemistry(sample, vessel).pH);
   const ammonia = meanOf(run, vessels, (sample, vessel) => chemistry(sample, vessel).ammonia);
+  const { acclimation } = run.model.layout;
+  const flank = meanOf(run, vessels, ({ y }, vessel) => y[acclimation[vessel]]);
   const temperature = meanOf(run, vessels, (sample, vessel) => sample.temperature[vessel]);
   const k = (id: string): number => values.value(id);
   return [
@@ -120,7 +122,7 @@ function factorsIn(run: Run, vessels: readonly number[]): SizeReasons['factors']
       unit: 'mmol/L',
       factor: monod(carbon, k('aob.k-carbon')),
     },
-    { name: 'pH', value: pH, unit: '', factor: bell(pH, k('aob.ph-low'), k('aob.ph-high')) },
+    { name: 'pH', value: pH, unit: '', factor: bell(pH, flank, k('aob.ph-high')) },
     {
       name: 'free ammonia',
       value: ammonia,

@@ -2,7 +2,16 @@ import { hydrogenAt } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions, Process } from '../process.js';
 import { HYDROGEN_AFTER_PH, type Kernel, type Sites } from './kernel.js';
-import { arrhenius, bell, bellSlope, inhibition, inhibitionSlope, monod, monodSlope } from './rate-terms.js';
+import {
+  arrhenius,
+  bell,
+  bellByLow,
+  bellSlope,
+  inhibition,
+  inhibitionSlope,
+  monod,
+  monodSlope,
+} from './rate-terms.js';
 
 /**
  * Activity of a population of nitrifiers: growth that its water would allow, g COD d-1,
@@ -11,15 +20,25 @@ import { arrhenius, bell, bellSlope, inhibition, inhibitionSlope, monod, monodSl
  * yield: what both oxidise of the same nitrogen makes cells in that ratio.
  * Growth, not activity, is limited by room: a share 1 - X/room of the activity makes cells, the rest runs on
  * without growth.
+ * The lower flank of the bell is that of the film (acclimation.ts): it is what the film has got used to.
  */
-export const aobReads = ['tan', 'oxygen', 'carbon', 'pH', 'ammonia', 'aob', 'nitrite'] as const;
+export const aobReads = [
+  'tan',
+  'oxygen',
+  'carbon',
+  'pH',
+  'ammonia',
+  'aob',
+  'acclimation',
+  'nitrite',
+] as const;
 
 /** Nitrite oxidisers: the same with nitrite for substrate, which is also what nitrous acid comes of. */
-export const nobReads = ['nitrite', 'oxygen', 'carbon', 'pH', 'ammonia', 'nob'] as const;
+export const nobReads = ['nitrite', 'oxygen', 'carbon', 'pH', 'ammonia', 'nob', 'acclimation'] as const;
 
 /**
- * [mu, K of the substrate, K_O2, K_carbon, K_I ammonia, K_I nitrous acid, pH low, pH high, room g COD, 1/yield,
- * 1/h at pH low, h at pH high, dissociation constant of nitrous acid (mol m-3)].
+ * [mu, K of the substrate, K_O2, K_carbon, K_I ammonia, K_I nitrous acid, pH high, room g COD, 1/yield, h at pH high,
+ * dissociation constant of nitrous acid (mol m-3)].
  */
 function coefficients(
   values: Values,
@@ -28,7 +47,6 @@ function coefficients(
   substrate: string,
 ): readonly number[] {
   const own = (name: string): number => values.value(`${population}.${name}`);
-  const low = own('ph-low');
   const high = own('ph-high');
   const yields = values.value('aob.yield') + values.value('nob.yield');
   return [
@@ -38,11 +56,9 @@ function coefficients(
     own('k-carbon'),
     own('ki-ammonia'),
     own('ki-nitrous'),
-    low,
     high,
     (values.value('biofilm.capacity') * at.surface * own('yield')) / yields,
     1 / own('yield'),
-    1 / hydrogenAt(low),
     hydrogenAt(high),
     hydrogenAt(values.value('nitrous.pk')),
   ];
@@ -63,7 +79,7 @@ function withoutNitrous(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<num
     monod(v[at[0]], k[1]) *
     monod(v[at[1]], k[2]) *
     monod(v[at[2]], k[3]) *
-    bell(v[at[3]], k[6], k[7]) *
+    bell(v[at[3]], v[at[6]], k[6]) *
     inhibition(v[at[4]], k[4]) *
     v[at[5]]
   );
@@ -77,16 +93,16 @@ function acidShare(pH: number, dissociation: number): number {
 
 /** Activity of ammonia oxidisers, g COD d-1. */
 export function aobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  return withoutNitrous(v, at, k) * inhibition(v[at[6]] * acidShare(v[at[3]], k[12]), k[5]);
+  return withoutNitrous(v, at, k) * inhibition(v[at[7]] * acidShare(v[at[3]], k[10]), k[5]);
 }
 
 /** Activity of nitrite oxidisers, g COD d-1. */
 export function nobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  return withoutNitrous(v, at, k) * inhibition(v[at[0]] * acidShare(v[at[3]], k[12]), k[5]);
+  return withoutNitrous(v, at, k) * inhibition(v[at[0]] * acidShare(v[at[3]], k[10]), k[5]);
 }
 
 /**
- * Fills d[0] to d[5] with the partials of the activity times `times`, but for what nitrite does as nitrous acid.
+ * Fills d[0] to d[6] with the partials of the activity times `times`, but for what nitrite does as nitrous acid.
  * @returns the activity
  */
 function partialsBut(
@@ -100,9 +116,9 @@ function partialsBut(
   const substrate = monod(v[at[0]], k[1]);
   const oxygen = monod(v[at[1]], k[2]);
   const carbon = monod(v[at[2]], k[3]);
-  const acidity = bell(v[at[3]], k[6], k[7]);
+  const acidity = bell(v[at[3]], v[at[6]], k[6]);
   const ammonia = inhibition(v[at[4]], k[4]);
-  const share = acidShare(v[at[3]], k[12]);
+  const share = acidShare(v[at[3]], k[10]);
   const nitrous = inhibition(nitrite * share, k[5]);
   const cells = k[0] * v[at[5]] * times;
   const free = acidity * ammonia * nitrous;
@@ -114,20 +130,21 @@ function partialsBut(
     food *
     ammonia *
     cells *
-    (bellSlope(v[at[3]], k[6], k[7]) * nitrous -
+    (bellSlope(v[at[3]], v[at[6]], k[6]) * nitrous -
       acidity * inhibitionSlope(nitrite * share, k[5]) * nitrite * share * (1 - share) * Math.LN10);
   d[4] = inhibitionSlope(v[at[4]], k[4]) * food * acidity * nitrous * cells;
   d[5] = k[0] * food * free * times;
+  d[6] = bellByLow(v[at[3]], v[at[6]], k[6]) * food * ammonia * nitrous * cells;
   return food * free * k[0] * v[at[5]];
 }
 
 /** What the activity loses by a gram more of nitrite, as nitrous acid. */
 function byNitrous(nitrite: number, v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  const share = acidShare(v[at[3]], k[12]);
+  const share = acidShare(v[at[3]], k[10]);
   return withoutNitrous(v, at, k) * inhibitionSlope(nitrite * share, k[5]) * share;
 }
 
-/** Partials of the activity of ammonia oxidisers times `times`, by the seven variables. Returns the activity. */
+/** Partials of the activity of ammonia oxidisers times `times`, by the eight variables. Returns the activity. */
 export function aobActivityPartials(
   times: number,
   v: Float64Array,
@@ -135,11 +152,11 @@ export function aobActivityPartials(
   k: ArrayLike<number>,
   d: Float64Array,
 ): number {
-  d[6] = times * byNitrous(v[at[6]], v, at, k);
-  return partialsBut(v[at[6]], times, v, at, k, d);
+  d[7] = times * byNitrous(v[at[7]], v, at, k);
+  return partialsBut(v[at[7]], times, v, at, k, d);
 }
 
-/** Partials of the activity of nitrite oxidisers times `times`, by the six variables. Returns the activity. */
+/** Partials of the activity of nitrite oxidisers times `times`, by the seven variables. Returns the activity. */
 export function nobActivityPartials(
   times: number,
   v: Float64Array,
@@ -161,17 +178,17 @@ type ActivityPartials = (
   d: Float64Array,
 ) => number;
 
-/** Growth, g COD d-1: activity x room left. Variable 5 is the population, k[8] its room. */
+/** Growth, g COD d-1: activity x room left. Variable 5 is the population, k[7] its room. */
 export function growing(
   activity: Activity,
   activityPartials: ActivityPartials,
 ): Pick<Process, 'rate' | 'partials'> {
   return {
     rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
-      activity(v, at, k) * (1 - v[at[5]] / k[8]),
+      activity(v, at, k) * (1 - v[at[5]] / k[7]),
     partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
-      const whole = activityPartials(1 - v[at[5]] / k[8], v, at, k, d);
-      d[5] -= whole / k[8];
+      const whole = activityPartials(1 - v[at[5]] / k[7], v, at, k, d);
+      d[5] -= whole / k[7];
     },
   };
 }
@@ -183,20 +200,25 @@ export function idling(
 ): Pick<Process, 'rate' | 'partials'> {
   return {
     rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
-      (activity(v, at, k) * v[at[5]] * k[9]) / k[8],
+      (activity(v, at, k) * v[at[5]] * k[8]) / k[7],
     partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
-      const whole = activityPartials((v[at[5]] * k[9]) / k[8], v, at, k, d);
-      d[5] += (whole * k[9]) / k[8];
+      const whole = activityPartials((v[at[5]] * k[8]) / k[7], v, at, k, d);
+      d[5] += (whole * k[8]) / k[7];
     },
   };
 }
 
 /** Coefficients a place. */
-const SIZE = 13;
+const SIZE = 11;
+
+/** The acid term of the bell: h (mol m-3) over that at the flank of the film. */
+function acidTerm(h: number, flank: number): number {
+  return h * 1e-3 * Math.exp(Math.LN10 * flank);
+}
 
 /**
  * Growth and idling of one population together: the activity is worked out once, and from the hydrogen ion in
- * place of the pH, so that the bell of rate-terms.ts, h / (h + h²/h_low + h_high), takes no exponential. The
+ * place of the pH, so that the bell of rate-terms.ts, h / (h + h²/h_low + h_high), takes but one exponential. The
  * first process handed over is growth, the second idling, at the same places.
  * @param width variables a place
  * @param from where among them nitrite is
@@ -214,12 +236,12 @@ function populationKernel(width: number, from: number): Kernel {
           monod(v[at[n + 1]], k[o + 2]) *
           monod(v[at[n + 2]], k[o + 3]) *
           inhibition(v[at[n + 4]], k[o + 4]) *
-          inhibition((v[at[n + from]] * h) / (h + k[o + 12]), k[o + 5]) *
-          (h / (h + h * h * k[o + 10] + k[o + 11])) *
+          inhibition((v[at[n + from]] * h) / (h + k[o + 10]), k[o + 5]) *
+          (h / (h + h * acidTerm(h, v[at[n + 6]]) + k[o + 9])) *
           living;
-        const full = living / k[o + 8];
+        const full = living / k[o + 7];
         r[growth.row + i] = activity * (1 - full);
-        r[idle.row + i] = activity * full * k[o + 9];
+        r[idle.row + i] = activity * full * k[o + 8];
       }
     },
     partials: ([growth, idle], v) => {
@@ -229,8 +251,8 @@ function populationKernel(width: number, from: number): Kernel {
         activityPartialsAt(growth, i, from, v);
         const living = v[growth.at[n + 5]];
         const activity = d[n + 5] * living;
-        const room = growth.k[i * SIZE + 8];
-        const perYield = growth.k[i * SIZE + 9];
+        const room = growth.k[i * SIZE + 7];
+        const perYield = growth.k[i * SIZE + 8];
         const full = living / room;
         const idling = full * perYield;
         for (let m = n; m < n + width; m++) {
@@ -255,10 +277,10 @@ function activityPartialsAt(growth: Sites, i: number, from: number, v: Float64Ar
   const oxygen = monod(v[at[n + 1]], k[o + 2]);
   const carbon = monod(v[at[n + 2]], k[o + 3]);
   const ammonia = inhibition(v[at[n + 4]], k[o + 4]);
-  const share = h / (h + k[o + 12]);
+  const share = h / (h + k[o + 10]);
   const nitrous = inhibition(nitrite * share, k[o + 5]);
-  const acid = h * k[o + 10];
-  const base = k[o + 11] / h;
+  const acid = acidTerm(h, v[at[n + 6]]);
+  const base = k[o + 9] / h;
   const bell = 1 / (1 + acid + base);
   const cells = k[o] * v[at[n + 5]];
   const free = bell * ammonia * nitrous;
@@ -270,12 +292,13 @@ function activityPartialsAt(growth: Sites, i: number, from: number, v: Float64Ar
   d[n + 3] = Math.LN10 * ((acid - base) * bell * food * free * cells - lost * nitrite * (1 - share));
   d[n + 4] = inhibitionSlope(v[at[n + 4]], k[o + 4]) * food * bell * nitrous * cells;
   d[n + 5] = k[o] * food * free;
+  d[n + 6] = -Math.LN10 * acid * bell * food * free * cells;
   if (from === 0) d[n] += lost;
   else d[n + from] = lost;
 }
 
 /** Ammonia oxidisers: nitrite is the last of their variables. */
-export const aobKernel = populationKernel(aobReads.length, 6);
+export const aobKernel = populationKernel(aobReads.length, 7);
 
 /** Nitrite oxidisers: nitrite is their substrate. */
 export const nobKernel = populationKernel(nobReads.length, 0);

@@ -37,6 +37,13 @@ export function bellSlope(pH: number, low: number, high: number): number {
   return (Math.LN10 * (acid - base)) / (sum * sum);
 }
 
+/** d(bell)/d(low). */
+export function bellByLow(pH: number, low: number, high: number): number {
+  const acid = Math.exp(Math.LN10 * (low - pH));
+  const sum = 1 + acid + Math.exp(Math.LN10 * (pH - high));
+  return (-Math.LN10 * acid) / (sum * sum);
+}
+
 /** Temperature factor theta^(T-20). Arrhenius in the form of sanitary engineering. */
 export function arrhenius(theta: number, temperature: number, reference = 20): number {
   return theta ** (temperature - reference);

@@ -58,10 +58,15 @@ const biofilmSchema: Reads<BiofilmGiven> = z
     return { kind: 'cycled', share: answer.value };
   });
 
+const grownText = 'pH of the water that the film has grown in; range: 3 to 11';
+
 /** What one vessel holds at the start, where it differs. */
 export const startVesselSchema = section(
   {
     biofilm: biofilmSchema.meta({ description: `${biofilmText}; default: that of the system` }).optional(),
+    'grown-at': number(`${grownText}; default: that of the system`, 3, 11)
+      .meta({ examples: [7.5] })
+      .optional(),
     water: startWaterSchema
       .meta({ description: 'its own water, laid over that of the system; default: that of the system' })
       .optional(),
@@ -79,6 +84,9 @@ export const startVesselSchema = section(
 export const startSchema = section(
   {
     biofilm: biofilmSchema,
+    'grown-at': number(`${grownText}; default: that of its water at the start`, 3, 11)
+      .meta({ examples: [7.5] })
+      .optional(),
     water: startWaterSchema,
     saved: word('a state saved by a run, to go on from: it wins over what stands here; default: none')
       .meta({ examples: ['end.json'] })
@@ -188,6 +196,30 @@ function readBiofilm(reader: ScenarioReader, given: BiofilmGiven): { aob: number
   };
 }
 
+/** Biofilm of a vessel, and what it has grown in: a fresh one has grown in no water. */
+function readFilm(
+  reader: ScenarioReader,
+  common: z.output<typeof startSchema>,
+  given: VesselGiven | undefined,
+  vessel: string,
+): Pick<StartVessel, 'aob' | 'nob' | 'grownAt'> {
+  const film = given?.biofilm ?? common.biofilm;
+  const own = given?.['grown-at'];
+  const grownAt = own ?? common['grown-at'];
+  const shares = readBiofilm(reader, film);
+  if (film.kind === 'uncycled') {
+    if (own !== undefined) fresh(reader, ['start', 'vessels', vessel, 'grown-at']);
+    return { ...shares, grownAt: 'fresh' };
+  }
+  return grownAt === undefined ? shares : { ...shares, grownAt };
+}
+
+function fresh(reader: ScenarioReader, path: Path): void {
+  reader.fault(path, 'an uncycled film has grown in no water', {
+    expected: '`biofilm: cycled`, or no `grown-at`',
+  });
+}
+
 /** A vessel's own water laid over that of the system: what it names wins, `like` replaces all of it. */
 function layOver(common: StartWaterGiven | undefined, own: StartWaterGiven | undefined): StartWaterGiven {
   if (own === undefined) return common ?? {};
@@ -243,6 +275,8 @@ export function readStart(reader: ScenarioReader, context: StartContext): StartV
   const own = readOwn(reader, context);
   if (common === undefined) return [];
   const pressure = pressureShare(reader.parameters, frame.altitude);
+  if (common.biofilm.kind === 'uncycled' && common['grown-at'] !== undefined)
+    fresh(reader, ['start', 'grown-at']);
   const qualities = new Map<string, Quality | undefined>();
   const quality = (path: Path, given: StartWaterGiven, temperature: number): Quality | undefined => {
     const key = JSON.stringify([path, temperature]);
@@ -258,7 +292,7 @@ export function readStart(reader: ScenarioReader, context: StartContext): StartV
     const found = quality(path, water, valueOn(vessel.temperature, frame.startDate, 0));
     const volume = readVolume(reader, vessel, given, context);
     if (found === undefined) return [];
-    const film = readBiofilm(reader, given?.biofilm ?? common.biofilm);
+    const film = readFilm(reader, common, given, name);
     const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride } = found;
     const solids = water.solids ?? 0;
     const start = { tan, nitrite, nitrate, solids, alkalinity, carbon, oxygen, chloride };
