@@ -65,7 +65,7 @@ beforeAll(async () => {
   );
   expect(ensemble.code).toBe(0);
   write('ensemble.json', ensemble.out);
-}, 60_000);
+});
 
 describe('every document says its schema and the version of that', () => {
   it.each(documents)('%s: %j', async (schema, args) => {
@@ -121,7 +121,7 @@ describe('every document says its schema and the version of that', () => {
       out: '',
       err: 'fit.json: version 2 of leat-fit, written by a later leat; expected schema leat-fit, version 1: a fit written with `leat fit --out`\n',
     });
-  }, 120_000);
+  });
 });
 
 describe('a file of another version is refused by name, exit code 2', () => {
