@@ -10,6 +10,8 @@ export interface RunEvent {
   /** Vessel, cohort, planting or pump. */
   readonly place: string;
   readonly text: string;
+  /** Whether less was done than was asked for; the text says what of what. */
+  readonly short?: true;
 }
 
 /** How a run ended, with the usual reason in words when it is not `done`. */

@@ -137,6 +137,20 @@ function eventLine(events: readonly RunEvent[]): readonly string[] {
   return [`events: ${[...counts].map(([kind, count]) => `${count} ${kind}`).join(', ')}`];
 }
 
+/** Most actions named that did less than was asked for. */
+const mostShort = 4;
+
+/** The actions that did less than was asked for, one by one. */
+function shortLines(events: readonly RunEvent[]): readonly string[] {
+  const all = events.filter(({ short: less }) => less);
+  if (all.length === 0) return [];
+  const listed = all
+    .slice(0, mostShort)
+    .map(({ time, kind, place, text }) => `! d ${day(time)}, ${kind} of ${place}: ${text}`);
+  const left = all.length - listed.length;
+  return [...listed, ...(left > 0 ? [`! ${left} more did less than was asked for: see --json`] : [])];
+}
+
 function workLine({ run, budgets }: RunResults): readonly string[] {
   const { work, integrator, tolerance } = run;
   const { budget, share } = worstResidual(budgets);
@@ -184,7 +198,9 @@ export function summary(results: RunResults, style: Style): string {
       width / 2,
     ),
     '',
-    ...[...eventLine(run.events), ...workLine(results)].map((line) => short(line, width)),
+    ...[...eventLine(run.events), ...shortLines(run.events), ...workLine(results)].map((line) =>
+      short(line, width),
+    ),
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return `${lines.join('\n')}\n`;
