@@ -75,8 +75,8 @@ export interface Run {
   readonly model: Model;
   readonly outcome: Outcome;
   /**
-   * One sample per output time, ascending, the first at 0; taken before the actions of its instant (the first: after
-   * those of day 0).
+   * One sample per output time, ascending, the first at the start; taken before the actions of its instant (the first:
+   * after them).
    */
   readonly samples: readonly Sample[];
   readonly postings: readonly Posting[];

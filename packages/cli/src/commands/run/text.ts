@@ -121,7 +121,9 @@ function head({ run, manifest }: RunResults): readonly string[] {
   const fish = scenario.cohorts.reduce((total, { number }) => total + number, 0);
   const area = scenario.plantings.reduce((total, planting) => total + planting.area, 0);
   const parts = [
-    `${scenario.days} d from ${scenario.startDate}`,
+    scenario.saved === undefined
+      ? `${scenario.days} d from ${scenario.startDate}`
+      : `day ${shown(scenario.saved.time)} to ${scenario.days}, from ${scenario.startDate}`,
     `${scenario.vessels.length} vessels, ${shown(volume)} m3`,
     `${fish} fish`,
     `${shown(area)} m2 planted`,
