@@ -6,6 +6,7 @@ import {
   InputError,
   readScenario,
   readScenarioFully,
+  sealed,
   type ResumableRun,
   simulate,
 } from '@leat/core';
@@ -82,7 +83,7 @@ function at({ samples }: ResumableRun, time: number): unknown {
   };
 }
 
-const saved = (of: ResumableRun): string => JSON.stringify(endStateOf(of));
+const saved = (of: ResumableRun): string => JSON.stringify(sealed(endStateOf(of)));
 
 /** The largest difference of any state, as a share of 1e-4 of it and a millionth. */
 function apart(one: ResumableRun, other: ResumableRun): number {
@@ -170,7 +171,7 @@ describe('a rule, a timer and what a source has given', () => {
     const other = system([], rules.replace('below: 6 dKH', 'below: 6.1 dKH'));
     const state = endStateOf(run(system([], rules), 5));
     expect(state.rules.map(({ times }) => times > 0)).toContain(true);
-    const first = run(other, 10, JSON.stringify(state)).events.find(({ kind }) => kind === 'rule');
+    const first = run(other, 10, JSON.stringify(sealed(state))).events.find(({ kind }) => kind === 'rule');
     expect(first?.time).toBe(5);
   });
 });
@@ -219,10 +220,17 @@ describe('what a later file says of its own', () => {
 
 describe('a saved state is refused', () => {
   const state = endStateOf(run(system(), 5));
-  const text = JSON.stringify(state);
-  const changed = (change: object): string => JSON.stringify({ ...state, ...change });
+  const text = JSON.stringify(sealed(state));
+  const changed = (change: object): string => JSON.stringify(sealed({ ...state, ...change }));
 
   it.each([
+    [
+      'that was edited',
+      text.replace('"rainTank":', '"rainTank":1'),
+      'the file was changed after it was written',
+    ],
+    ['without a hash', JSON.stringify(state), 'the file has no hash over what it holds'],
+    ['that is cut short', text.slice(0, -20), 'start.saved: not JSON'],
     ['that is not JSON', 'volumes: 3', 'start.saved: not JSON'],
     [
       'of another version',
@@ -230,7 +238,11 @@ describe('a saved state is refused', () => {
       'version 9 of leat-state, written by a later leat; got "state.json"; expected schema leat-state, version 2',
     ],
     ['of an earlier version', changed({ version: 1 }), 'version 1 of leat-state, written by an earlier leat'],
-    ['of a vessel that this system has not', text.replaceAll('filter', 'filtre'), 'did you mean filter?'],
+    [
+      'of a vessel that this system has not',
+      changed(JSON.parse(JSON.stringify(state).replaceAll('filter', 'filtre')) as object),
+      'did you mean filter?',
+    ],
     [
       'in which a state stands twice',
       changed({ states: [...state.states, state.states[0]] }),

@@ -5,6 +5,7 @@ import {
   endStateOf,
   limitsOf,
   manifestOf,
+  sealed,
   worstResidual,
 } from '@leat/core';
 import type { ExitCode } from '../../terminal/exit.js';
@@ -49,7 +50,7 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
   };
   const times = run.samples.map(({ time }) => time);
   outputs.csv?.write(csv(times, results.series));
-  outputs.save?.write(`${JSON.stringify(endStateOf(run), null, 2)}\n`);
+  outputs.save?.write(`${JSON.stringify(sealed(endStateOf(run)), null, 2)}\n`);
   if (options.json === true) {
     streams.result(jsonDocument(results));
   } else if (options.quiet !== true) {

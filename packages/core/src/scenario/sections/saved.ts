@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { dateAfter } from '../../base/calendar.js';
 import { formProblem } from '../../base/form-problem.js';
+import { sealProblem } from '../../base/seal.js';
 import { formatQuantity } from '../../base/units.js';
 import { loadText, resolvePath } from '../file/include-tree.js';
 import type { Named } from '../file/report.js';
@@ -117,7 +118,7 @@ function openSaved(reader: ScenarioReader, file: string): Kept | undefined {
     reader.fault(path, 'not JSON', { expected: made });
     return undefined;
   }
-  const form = formProblem(document, 'leat-state', 2);
+  const form = formProblem(document, 'leat-state', 2) ?? sealProblem(document);
   if (form !== undefined) {
     reader.fault(path, `${file}: ${form.problem}`, { expected: `${form.expected}: ${made}` });
     return undefined;
