@@ -60,7 +60,7 @@ describe('leat new NAME', () => {
     const { code, err } = await leat(['new', 'fishless'], folder);
     expect([code, err]).toEqual([
       2,
-      'glasshouse.yaml: is there already and is not overwritten; --out names another place\n',
+      'glasshouse.yaml: --out: is there already and is not overwritten; expected another name, or --force\n',
     ]);
     expect(existsSync(join(folder, 'fishless.yaml'))).toBe(false);
     writeFileSync(join(folder, 'start-up.yaml'), shippedText('start-up'));

@@ -24,16 +24,19 @@ function bandOf(quantity: SystemQuantity, values: readonly number[]): Band {
   return { quantity, low, median, high, hit };
 }
 
+/** The quantities of a system by the draw of one seed, in their order. */
+export function drawnValues(system: SystemCase, seed: number): readonly number[] {
+  const runs = drawnRuns(system, seed);
+  return system.quantities.map(({ value }) => value(runs));
+}
+
 const known = new Map<SystemCase, readonly Band[]>();
 
 /** Bands of all quantities of a system, by draws with seeds 1, 2, 3 ...; worked out once. */
 export function bandsOf(system: SystemCase): readonly Band[] {
   const found = known.get(system);
   if (found !== undefined) return found;
-  const values: readonly (readonly number[])[] = Array.from({ length: system.draws }, (_, draw) => {
-    const runs = drawnRuns(system, draw + 1);
-    return system.quantities.map(({ value }) => value(runs));
-  });
+  const values = Array.from({ length: system.draws }, (_, draw) => drawnValues(system, draw + 1));
   const bands = system.quantities.map((quantity, index) =>
     bandOf(
       quantity,
@@ -42,4 +45,10 @@ export function bandsOf(system: SystemCase): readonly Band[] {
   );
   known.set(system, bands);
   return bands;
+}
+
+/** Bands as the texts of a system list them, hit where no miss is told, without their numbers: no draw is made. */
+export function listedBands(system: SystemCase): readonly Band[] {
+  const none = { low: Number.NaN, median: Number.NaN, high: Number.NaN };
+  return system.quantities.map((quantity) => ({ quantity, ...none, hit: quantity.miss === undefined }));
 }
