@@ -5,6 +5,7 @@ import { shippedText } from '../../support/shipped-scenario.js';
 import { folderWith, leat } from '../../support/leat.js';
 
 const shipped = [
+  'air-and-acid',
   'all-at-once',
   'backyard',
   'bare-beds',
