@@ -71,6 +71,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['audit of a design', 'limit.water-loss-high.value'],
   ['audit of a design', 'limit.water-loss-low.value'],
   ['base plan', 'dose.*.alkalinity'],
+  ['check of a scenario', 'dose.*.alkalinity'],
   ['chemistry of a vessel', 'molar.nitrogen'],
   ['composition of what is conserved', 'crop.cations'],
   ['composition of what is conserved', 'crop.demand'],

@@ -5,6 +5,8 @@ import { kindComplaint } from '../file/complaint.js';
 import type { Named } from '../file/report.js';
 import { nodeAt, type Path } from '../file/tree.js';
 import { choice, described, positive, type Reads, section, word } from '../file/values.js';
+import { checkPairs, signOf } from '../checks/dosers.js';
+import { most } from '../checks/ranges.js';
 import type { Doser, Vessel } from '../scenario.js';
 import type { ScenarioReader } from './scenario-reader.js';
 
@@ -42,14 +44,8 @@ export const controlSchema = section(
   'a doser that holds pH or alkalinity',
 );
 
-/** Most dosers of a file. */
-const mostDosers = 200;
-
 /** Band where none is written: pH, or eq m-3. */
 const usualBand = 0.1;
-
-/** Share of a distance that counts as rounding. */
-const ROUNDING = 1e-9;
 
 type Held = Doser['hold'];
 
@@ -75,29 +71,6 @@ function readLevel(
   return undefined;
 }
 
-/** 1 where all products bring base, -1 where all bring acid; undefined and a fault where that is not so. */
-function readSign(reader: ScenarioReader, path: Path, names: readonly string[]): 1 | -1 | undefined {
-  const list = nodeAt(reader.tree, path)?.kind === 'list';
-  const signs = names.map((name, index): number | undefined => {
-    const at = list ? [...path, index] : path;
-    if (!reader.known(name, reader.names('dose'), at, 'product')) return undefined;
-    if (names.indexOf(name) < index) reader.fault(at, 'a product given twice');
-    const alkalinity = reader.parameters.value(`dose.${name}.alkalinity`);
-    if (alkalinity !== 0) return Math.sign(alkalinity);
-    reader.fault(at, 'a product without alkalinity holds neither pH nor alkalinity', {
-      expected: 'a base or an acid: see `leat show dosing`',
-    });
-    return undefined;
-  });
-  if (signs.includes(undefined)) return undefined;
-  if (signs.every((sign) => sign === signs[0])) return signs[0] === 1 ? 1 : -1;
-  reader.fault(path, 'a base and an acid in one doser', {
-    got: names.join(', '),
-    expected: 'products that all bring base, or all acid; another entry for the others',
-  });
-  return undefined;
-}
-
 function readBand(
   reader: ScenarioReader,
   path: Path,
@@ -119,44 +92,26 @@ function readBand(
 function readDoser(reader: ScenarioReader, path: Path, vessels: Named<Vessel>): Doser | undefined {
   const given = reader.parse(controlSchema, path);
   if (given === undefined) return undefined;
-  const { hold, in: vessel, most } = given;
+  const { hold, in: vessel, most: limit } = given;
   const known = reader.known(vessel, vessels, [...path, 'in'], 'vessel');
   const setPoint = readLevel(reader, [...path, 'at'], hold, given.at);
   const band = readBand(reader, [...path, 'band'], hold, given.band);
   const written = given.with;
   const names = typeof written === 'string' ? [written] : written;
-  const sign = readSign(reader, [...path, 'with'], names);
+  const at = [...path, 'with'];
+  const list = nodeAt(reader.tree, at)?.kind === 'list';
+  const library = {
+    products: reader.names('dose'),
+    alkalinity: (product: string) => reader.parameters.value(`dose.${product}.alkalinity`),
+  };
+  const sign = signOf(reader, names, library, at, (index) => (list ? [...at, index] : at));
   if (!known || setPoint === undefined || band === undefined || sign === undefined) return undefined;
-  return { hold, vessel, setPoint, products: names, band, most, sign };
-}
-
-/** Dosers of one vessel that cannot both be: the same twice, or a base and an acid that feed at once. */
-function checkPairs(reader: ScenarioReader, dosers: readonly (Doser | undefined)[]): void {
-  dosers.forEach((doser, index) => {
-    const path = ['control', index];
-    for (const other of dosers.slice(0, index)) {
-      if (doser === undefined || other?.vessel !== doser.vessel || other.hold !== doser.hold) continue;
-      if (other.sign === doser.sign) {
-        const kind = doser.sign === 1 ? 'base' : 'acid';
-        reader.fault(path, `${doser.hold} of ${doser.vessel} is held with ${kind} twice`, {
-          expected: 'one entry, with a list of products',
-        });
-        continue;
-      }
-      const [base, acid] = doser.sign === 1 ? [doser, other] : [other, doser];
-      const apart = Math.max(base.band, acid.band);
-      if (acid.setPoint - base.setPoint >= apart * (1 - ROUNDING)) continue;
-      reader.fault([...path, 'at'], 'a base and an acid so near that they work against each other', {
-        got: `base below ${base.setPoint}, acid above ${acid.setPoint}`,
-        expected: `the acid a band (${apart}) or more above the base`,
-      });
-    }
-  });
+  return { hold, vessel, setPoint, products: names, band, most: limit, sign };
 }
 
 /** Reads the section `control`: dosers that hold pH or alkalinity. */
 export function readControl(reader: ScenarioReader, vessels: Named<Vessel>): readonly Doser[] {
-  const dosers = reader.listed('control', mostDosers, (path) => readDoser(reader, path, vessels));
-  checkPairs(reader, dosers);
+  const dosers = reader.listed('control', most.dosers, (path) => readDoser(reader, path, vessels));
+  checkPairs(reader, dosers, ['control', 'at']);
   return dosers.filter((doser) => doser !== undefined);
 }
