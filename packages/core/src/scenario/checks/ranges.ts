@@ -57,6 +57,9 @@ export const dailyRanges = {
   carbonDioxide: { dimension: 'mole-share', low: 2e-4, high: 0.02 },
 } as const satisfies Readonly<Record<string, { dimension: Dimension; low: number; high: number }>>;
 
+/** Share of its oxygen that the air of an aeration gives up. */
+export const airRanges = { airShare: shareBound() } as const;
+
 /** The place: up to the highest with water to keep fish in, m. */
 export const climateRanges = { altitude: numberFrom(0, 9000) } as const;
 
@@ -126,6 +129,9 @@ export const startRanges = {
   nob: shareBound(),
   settled: fromZero('mass'),
 } as const;
+
+/** pH of the water that a film has grown in. */
+export const grownRange = numberFrom(3, 11);
 
 /** Rations: a mass or a share a day, and a row of a table. */
 export const rationRanges = {

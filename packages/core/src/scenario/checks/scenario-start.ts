@@ -6,7 +6,7 @@ import type { Named } from '../file/report.js';
 import type { Path } from '../file/tree.js';
 import type { Scenario, StartVessel, Vessel } from '../scenario.js';
 import { checkStartVolume, roomProblem } from './levels.js';
-import { savedRanges, startRanges, startWaterRanges } from './ranges.js';
+import { grownRange, savedRanges, startRanges, startWaterRanges } from './ranges.js';
 import type { ScenarioReport } from './scenario-report.js';
 
 function checkStartVessel(
@@ -18,6 +18,8 @@ function checkStartVessel(
 ): void {
   const { water, volume } = start;
   if (report.holds(water, [...path, 'water'])) report.numbers(water, startWaterRanges, [...path, 'water']);
+  const { grownAt } = start;
+  if (grownAt !== undefined && grownAt !== 'fresh') report.within(grownAt, grownRange, [...path, 'grownAt']);
   if (!report.numbers(start, startRanges, path)) return;
   const problem = roomProblem(start);
   if (problem !== undefined) {

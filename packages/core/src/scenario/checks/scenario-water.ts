@@ -4,6 +4,7 @@ import type { Flow, Pump, RainTank, Scenario, SourceWater, TopUp, TopUpSource, V
 import { checkDrain, checkFloat, checkPumpLevels, checkRainTank } from './levels.js';
 import { checkEnds, checkShares, type FlowReading, sourcesOf } from './network.js';
 import {
+  airRanges,
   capRanges,
   dailyRanges,
   drainRanges,
@@ -29,6 +30,7 @@ export function checkVessels(report: ScenarioReport, { vessels, days }: Scenario
     const sound = [
       report.oneOf(kind, words.vesselKind, [...path, 'kind']),
       report.numbers(vessel, vesselRanges, path),
+      report.numbers(vessel, airRanges, path, { optional: ['airShare'] }),
       checkDailyValue(report, temperature, [...path, 'temperature'], water),
       drain === undefined ||
         (report.holds(drain, [...path, 'drain']) && report.numbers(drain, drainRanges, [...path, 'drain'])),

@@ -7,7 +7,7 @@ import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { bounded, number, type Reads, section, word } from '../file/values.js';
 import { checkStartVolume, roomProblem } from '../checks/levels.js';
-import { savedRanges, startRanges } from '../checks/ranges.js';
+import { grownRange, savedRanges, startRanges } from '../checks/ranges.js';
 import type { SavedState } from '../saved-state.js';
 import type { Cohort, Planting, SourceWater, StartVessel, TopUp, Vessel } from '../scenario.js';
 import { pressureShare } from '../../weather/penman-monteith.js';
@@ -63,13 +63,13 @@ const biofilmSchema: Reads<BiofilmGiven> = z
     return { kind: 'cycled', share: answer.value };
   });
 
-const grownText = 'pH of the water that the film has grown in; range: 3 to 11';
+const grownText = 'pH of the water that the film has grown in';
 
 /** What one vessel holds at the start, where it differs. */
 export const startVesselSchema = section(
   {
     biofilm: biofilmSchema.meta({ description: `${biofilmText}; default: that of the system` }).optional(),
-    'grown-at': number(`${grownText}; default: that of the system`, 3, 11)
+    'grown-at': bounded(grownRange, `${grownText}; default: that of the system`)
       .meta({ examples: [7.5] })
       .optional(),
     water: startWaterSchema
@@ -94,7 +94,7 @@ const day = bounded(
   'the day that a run with a saved state begins on, where that is another: 0 begins anew with what stood there; ' +
     'default: the time at which it was saved',
 ).meta({ examples: [0] });
-const grownAt = number(`${grownText}; default: that of its water at the start`, 3, 11).meta({
+const grownAt = bounded(grownRange, `${grownText}; default: that of its water at the start`).meta({
   examples: [7.5],
 });
 const common = {
