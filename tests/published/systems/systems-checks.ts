@@ -1,15 +1,15 @@
 import { budgetsOf, worstResidual } from '@leat/core';
 import { describe, expect, it } from 'vitest';
-import { bandsOf } from './bands.js';
+import { bandsOf, isFailing } from './bands.js';
 import { systemCases } from './cases.js';
 import { drawnRuns, usualRun, usualRuns } from './draw-runs.js';
 import { lastDays } from './last-days.js';
-import { systemsTable } from './systems-table.js';
-import { fed, fishShare, generation, harvested, meanOf } from './unit-quantities.js';
+import { failingText, systemsTable } from './systems-table.js';
+import { fed, fishShare, generation, harvested } from './unit-quantities.js';
 import { uviCurrent } from './uvi-current.js';
 
 // Predictions of whole published systems: a hit stays a hit and a miss stays a miss until its text is changed.
-const long = 240_000;
+const long = 600_000;
 
 describe.each(systemCases)('$name', (system) => {
   it('changes no number of the tables', () => {
@@ -17,19 +17,33 @@ describe.each(systemCases)('$name', (system) => {
   });
 
   it(
-    'hits what is not listed as missed, and misses what is',
+    'comes out as its texts say: hit, missed, vague, or failing as a whole',
     () => {
-      for (const { quantity, hit, low, median, high } of bandsOf(system)) {
+      const { bands } = bandsOf(system);
+      for (const { quantity, verdict, low, median, high } of bands) {
         expect([low, median, high].every(Number.isFinite), quantity.what).toBe(true);
-        const listed = quantity.miss === undefined;
-        expect(hit, `${quantity.what}: ${low} to ${high}; change its text with it`).toBe(listed);
+        const { miss, vague, what } = quantity;
+        const rest = system.fails === undefined ? 'hit' : 'failing';
+        const told = miss !== undefined ? 'miss' : vague !== undefined ? 'vague' : rest;
+        expect(verdict, `${what}: ${low} to ${high}; change its text with it`).toBe(told);
       }
     },
     long,
   );
 
-  it('gives a reason of some length for each miss', () => {
-    for (const { miss } of system.quantities) if (miss !== undefined) expect(miss.length).toBeGreaterThan(80);
+  it(
+    'fails in at most a twentieth of the draws, where it is not said why it fails in more',
+    () => {
+      const found = bandsOf(system);
+      expect(isFailing(found), failingText(found)).toBe(system.fails !== undefined);
+    },
+    long,
+  );
+
+  it('gives a reason of some length for all that is no hit', () => {
+    const reasons = system.quantities.flatMap(({ miss, vague }) => [miss, vague]);
+    for (const reason of [system.fails, ...reasons])
+      if (reason !== undefined) expect(reason.length).toBeGreaterThan(80);
     expect(new Set(system.quantities.map(({ what }) => what)).size).toBe(system.quantities.length);
   });
 
@@ -89,20 +103,6 @@ describe('the current unit at the University of the Virgin Islands', () => {
 });
 
 describe('what the reasons say of the two units', () => {
-  it('at pH 7 in well-aired water less alkalinity is left than the half-saturation of ammonia oxidisers', () => {
-    const run = lastDays(usualRun('uvi-current', []), generation);
-    const left = meanOf(run, 'alkalinity@rafts');
-    expect(left).toBeGreaterThan(0.2);
-    expect(left).toBeLessThan(run.model.parameters.value('aob.k-alkalinity'));
-  });
-
-  it('ammonia and nitrite run away in more than half of the draws of the current unit', () => {
-    const nitrite = bandsOf(uviCurrent).find(
-      ({ quantity }) => quantity.what === 'nitrite in the rearing tanks',
-    );
-    expect(nitrite?.median).toBeGreaterThan(100);
-  });
-
   it('feed and harvests of the current unit do not belong together by a fifth', () => {
     // 77 fish/m3 of 7.8 m3, 61.5 kg/m3 at harvest, 79.2 g at stocking, feed conversion 1.7, against 99.6 g/m2/d on 214 m2.
     const net = 61.5 * 7.8 - 600 * 0.0792;
@@ -128,8 +128,10 @@ describe('the table of whole systems', () => {
     'names every system and every quantity, and is the same twice',
     () => {
       const table = systemsTable();
-      for (const { name, quantities } of systemCases) {
+      for (const system of systemCases) {
+        const { name, quantities } = system;
         expect(table).toContain(name);
+        expect(table).toContain(failingText(bandsOf(system)));
         for (const { what } of quantities) expect(table).toContain(`| ${what} |`);
       }
       expect(systemsTable()).toBe(table);

@@ -7,6 +7,7 @@ import {
   feedMass,
   fishShare,
   freshPerYear,
+  generation,
   harvested,
   harvestMass,
   meanOf,
@@ -65,6 +66,7 @@ export const uviCurrent: SystemCase = {
     'Rakocy, Bailey, Shultz & Thoman 2004, ISTA 6; Rakocy, Shultz, Bailey & Thoman 2004, Acta Hort. 648:63-69',
   file: 'uvi-current',
   draws: 41,
+  window: generation,
   runs: { unit: [] },
   quantities: [
     {
@@ -174,8 +176,9 @@ export const uviCurrent: SystemCase = {
         {
           assumption: 'base by alkalinity, 75 mg/L as CaCO3, in place of pH 7',
           set: [
-            { path: 'rules[0].when.read', value: 'alkalinity' },
-            { path: 'rules[0].when.below', value: '75 mg/L as CaCO3' },
+            { path: 'control[0].hold', value: 'alkalinity' },
+            { path: 'control[0].at', value: '75 mg/L as CaCO3' },
+            { path: 'control[0].band', value: '5 mg/L as CaCO3' },
           ],
           low: 0,
           high: 5,
@@ -254,7 +257,14 @@ export const uviCurrent: SystemCase = {
       where: '500-1000 g three to five times a week',
       mark: 'M',
       value: (runs) => baseDosed(settled(runs)),
-      chosen: 'where ammonia is not oxidised, no base is called for: a hit by failure in half of the draws',
+    },
+    {
+      what: 'alkalinity at pH 7',
+      unit: 'mg/L as CaCO3',
+      published: { low: 60, high: 90 },
+      where: 'near 75',
+      mark: 'M',
+      value: (runs) => 50.043 * meanOf(settled(runs), 'alkalinity@rearing'),
     },
   ],
 };

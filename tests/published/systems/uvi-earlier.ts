@@ -23,6 +23,7 @@ export const uviEarlier: SystemCase = {
   publication: 'Rakocy, Bailey, Shultz & Cole 1997, ISTA 4',
   file: 'uvi-earlier',
   draws: 41,
+  window: 168,
   runs: { unit: [] },
   quantities: [
     {
