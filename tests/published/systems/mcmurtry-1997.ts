@@ -15,6 +15,10 @@ export const mcmurtry1997: SystemCase = {
   file: 'mcmurtry-1997',
   draws: 41,
   window: 20,
+  fails:
+    'Without base and in soft water little inorganic carbon is left at pH 4 to 6, ammonia oxidisers wait for it, and TAN stands ' +
+    'at tens of mg N/L in most draws, planted or not. The published beds had more to give: sand, tap water and evaporation ' +
+    'are assumed.',
   runs: { planted: [], bare: [{ path: 'plantings.tomato.start', value: 'empty' }] },
   quantities: [
     {
