@@ -67,6 +67,13 @@ module.exports = {
     ...floorRules('core', core, coreFloors),
     ...floorRules('cli', cli, cliFloors),
     {
+      name: 'written-as-output',
+      comment: 'A file is written only where it was decided that nothing is lost by it.',
+      severity: 'error',
+      from: { path: '^packages/cli/src/', pathNot: '^packages/cli/src/files/outputs' },
+      to: { path: '^packages/cli/src/files/write' },
+    },
+    {
       name: 'core-no-node',
       comment: 'The library runs in a browser: no Node built-in.',
       severity: 'error',

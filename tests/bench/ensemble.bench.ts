@@ -10,7 +10,7 @@ import {
   simulate,
 } from '@leat/core';
 import { describe, expect, it } from 'vitest';
-import { ratio } from './support/kept.js';
+import { figure, ratio } from './support/kept.js';
 import { once } from './support/meter.js';
 import { wholeProcess, type Taken } from './support/whole-process.js';
 
@@ -79,6 +79,6 @@ describe('1,000 members of the demo year on two workers', () => {
       time / (members * same),
       bar.time,
     );
-    ratio('memory of an ensemble against 250 MB', memory / bar.memory, 1);
+    figure('memory of an ensemble', memory, 'MB', bar.memory);
   });
 });

@@ -6,8 +6,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { chromiumHere, chromiumMissing, openChromium } from '../support/chromium.js';
 import { medianOf } from './support/median.js';
-import { ratio } from './support/kept.js';
-import { calibration } from './support/meter.js';
+import { checking, figure } from './support/kept.js';
 
 const inCli = (path: string): string => fileURLToPath(new URL(`../../packages/cli/${path}`, import.meta.url));
 const scenarios = ['glasshouse', 'double-stock', 'bare-beds'].map((name) => inCli(`scenarios/${name}.yaml`));
@@ -18,7 +17,8 @@ const untilPainted = `new Promise((resolve) => {
   if (document.readyState === 'complete') painted(); else addEventListener('load', painted);
 })`;
 
-describe.skipIf(!chromiumHere)(`a report in Chromium${chromiumMissing}`, () => {
+// By the clock of this machine, so nothing is kept of it.
+describe.skipIf(!chromiumHere || checking)(`a report in Chromium${chromiumMissing}`, () => {
   it('of three runs of a year, from asking for it to its first picture', async () => {
     const file = join(mkdtempSync(join(tmpdir(), 'leat-')), 'three.html');
     const args = [inCli('dist/main.js'), 'report', ...scenarios, '--days', '365', '--out', file];
@@ -35,9 +35,8 @@ describe.skipIf(!chromiumHere)(`a report in Chromium${chromiumMissing}`, () => {
     const opening = medianOf(took);
     expect(opening).toBeGreaterThan(0);
     console.log(
-      `\n  report of three years, ${(statSync(file).size / 1e6).toFixed(2)} MB: opens in ${opening.toFixed(0)} ms, ` +
-        `at most ${Math.max(...took).toFixed(0)} (bar 1000: ${opening < 1000 ? 'met' : 'not met'})`,
+      `\n  report of three years, ${(statSync(file).size / 1e6).toFixed(2)} MB: at most ${Math.max(...took).toFixed(0)} ms`,
     );
-    ratio('opening a report against the calibration loop', opening / calibration());
+    figure('opening a report of three years', opening, 'ms', 1000);
   });
 });

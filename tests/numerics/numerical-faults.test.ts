@@ -8,6 +8,7 @@ import {
   limitsOf,
   relativeResidual,
   worstResidual,
+  type ResumableRun,
   type Run,
 } from '@leat/core';
 import { endingOf } from '../../packages/cli/src/commands/shared/simulated.js';
@@ -48,7 +49,10 @@ const scenario = scenarioOf([tank, sump], {
 const model = compileModel(scenario, createParameters());
 
 /** A run whose system of rates is led astray. */
-function ledAstray(astray: (system: RateSystem) => Partial<RateSystem>, name: 'rosenbrock' | 'odex'): Run {
+function ledAstray(
+  astray: (system: RateSystem) => Partial<RateSystem>,
+  name: 'rosenbrock' | 'odex',
+): ResumableRun {
   return simulateWith(model, { integrator: name }, ({ system }, tolerance) => {
     const { states, rates, stoichiometry, dependence } = system;
     return integrators[name](
@@ -68,7 +72,7 @@ function ledAstray(astray: (system: RateSystem) => Partial<RateSystem>, name: 'r
 }
 
 /** What must hold of a run that broke off: its part can be told, saved and drawn, and nothing in it is lost. */
-function expectUsable(run: Run, from: number, to: number): void {
+function expectUsable(run: ResumableRun, from: number, to: number): void {
   const { outcome, samples } = run;
   expect(outcome.time).toBeGreaterThanOrEqual(from);
   expect(outcome.time).toBeLessThanOrEqual(to);

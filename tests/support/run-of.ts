@@ -3,16 +3,17 @@ import { compileModel } from '../../packages/core/src/model/compile.js';
 import { waterComponents, type WaterComponent } from '../../packages/core/src/processes/components.js';
 import { waterState } from '../../packages/core/src/model/layout.js';
 import type { Run, Sample } from '../../packages/core/src/run/run.js';
+import type { ResumableRun } from '../../packages/core/src/run/run-state.js';
 import { simulate, type SimulateOptions } from '../../packages/core/src/run/driver.js';
 import type { Scenario } from '../../packages/core/src/scenario/scenario.js';
 
 /** Compiles a scenario with its overrides and runs it. */
-export function runOf(scenario: Scenario, options: SimulateOptions = {}): Run {
+export function runOf(scenario: Scenario, options: SimulateOptions = {}): ResumableRun {
   return simulate(compileModel(scenario, createParameters(scenario.overrides)), options);
 }
 
 /** Runs a scenario that must reach its end. */
-export function doneRun(scenario: Scenario, options: SimulateOptions = {}): Run {
+export function doneRun(scenario: Scenario, options: SimulateOptions = {}): ResumableRun {
   const run = runOf(scenario, options);
   if (run.outcome.kind !== 'done') throw new Error(`the run ended with ${JSON.stringify(run.outcome)}`);
   return run;

@@ -1,4 +1,5 @@
 import { CommanderError } from 'commander';
+import { forgetFiles } from './files/read.js';
 import { program } from './program.js';
 import { exit, type ExitCode } from './terminal/exit.js';
 import type { Streams } from './terminal/streams.js';
@@ -32,6 +33,7 @@ export function explain(error: unknown, debug: boolean): Explanation {
  * @returns the exit code
  */
 export async function commandLine(args: readonly string[], streams: Streams): Promise<ExitCode> {
+  forgetFiles();
   let code: ExitCode = exit.done;
   const leave = (left: ExitCode): void => {
     code = left;

@@ -1,6 +1,7 @@
 // What was wrong with the input.
 export { describeFault, InputError, type Fault } from './base/faults.js';
 export { formProblem, type FormProblem } from './base/form-problem.js';
+export { sealed, sealProblem, type TextHash } from './base/seal.js';
 export { nearest } from './base/nearest.js';
 
 // Units.
@@ -13,7 +14,7 @@ export { names } from './library/names.js';
 export { lookUp, tableNames, type Found, type TableName } from './library/look-up.js';
 export { marks } from './library/table-row.js';
 export { sourceList, type Source } from './library/sources.js';
-export { createRandom } from './base/random.js';
+export { createRandom, type RandomState } from './base/random.js';
 export type { TableRow } from './library/table-row.js';
 
 // A scenario, from text or built by hand.
@@ -27,6 +28,7 @@ export {
 } from './scenario/read-scenario.js';
 export { readOwnTables } from './scenario/sections/parameters.js';
 export type { Load } from './scenario/file/include-tree.js';
+export type * from './scenario/saved-state.js';
 export type * from './scenario/scenario.js';
 export type { GivenRow, Override } from './library/override.js';
 
@@ -41,8 +43,10 @@ export type { Process } from './processes/process.js';
 
 // A run.
 export { simulate, type SimulateOptions } from './run/driver.js';
+export { endStateOf, type EndState } from './run/saved.js';
 export { actionOrder } from './scenario/action-kinds.js';
 export type { Outcome, Run, RunEvent, Sample } from './run/run.js';
+export type { ResumableRun } from './run/run-state.js';
 
 // What a run says.
 export { allSeries, seriesNames, seriesOf, type Series } from './result/series.js';
@@ -52,8 +56,8 @@ export { fatesOf, type Fates, type Share } from './result/fates.js';
 export { fatesOver, type FatesOver } from './result/fates.js';
 export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
 export { limitsOf, marginOf, type LimitResult } from './result/limits.js';
-export { contentHash, manifestOf, scenarioHash, version, type Manifest } from './result/record.js';
-export { endStateOf, type EndState } from './result/record.js';
+export { contentHash } from './base/content-hash.js';
+export { manifestOf, scenarioHash, version, type Manifest } from './result/record.js';
 export { auditOf, type AuditItem } from './analysis/design/audit.js';
 export { handbookFilter, type FilterDemand, type FilterSize } from './analysis/design/handbook.js';
 export { numberUses, type Use } from './result/uses-of.js';

@@ -14,12 +14,22 @@ function mode(): Mode {
   return asked === 'check' || asked === 'keep' ? asked : 'print';
 }
 
+/** Whether kept ratios are held: what has none, or is slow, is then not run. */
+export const checking = mode() === 'check';
+
+/** Prints a figure of this machine, which is never kept, beside what is asked of it at most. */
+export function figure(name: string, value: number, unit: string, bar: number): void {
+  const shown = Number(value.toPrecision(3));
+  console.log(`  ${name}: ${shown} ${unit} (bar ${bar}: ${value <= bar ? 'met' : 'not met'})`);
+}
+
 function read(): Readonly<Record<string, number>> {
   return existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as Record<string, number>) : {};
 }
 
 /**
- * Prints a ratio found in one run and, as asked, holds it against the kept one or keeps it. Less is better.
+ * Prints a ratio of like to like found in one run and, as asked, holds it against the kept one or keeps it: Leat against Leat, or
+ * one process against another, so that the machine goes out of it. Less is better.
  * @param bar what is asked of it at most, where something is
  */
 export function ratio(name: string, value: number, bar?: number): void {

@@ -27,24 +27,6 @@ export function meter(work: () => void, times: number, warm = 1): Metered {
   return { least: all[0], median: all[times >> 1] };
 }
 
-/**
- * A fixed piece of plain arithmetic on arrays, by which times are divided before they are compared with kept ones:
- * products through an index, as sparse sums are.
- */
-export function calibration(): number {
-  const size = 4096;
-  const a = Float64Array.from({ length: size }, (_, i) => Math.sin(i));
-  const at = Int32Array.from({ length: size }, (_, i) => (i * 1597) % size);
-  const work = (): void => {
-    for (let pass = 0; pass < 2000; pass++) {
-      let sum = 0;
-      for (let i = 0; i < size; i++) sum += a[i] * a[at[i]];
-      a[pass % size] = sum / size;
-    }
-  };
-  return meter(work, 9, 3).least;
-}
-
 /** Slope of log time over log size. */
 export function exponent(sizes: readonly number[], times: readonly number[]): number {
   const x = sizes.map(Math.log);

@@ -3,6 +3,7 @@ import { createParameters } from '../../../packages/core/src/library/parameters.
 import { compileModel } from '../../../packages/core/src/model/compile.js';
 import { simulate } from '../../../packages/core/src/run/driver.js';
 import { readScenario } from '../../../packages/core/src/scenario/read-scenario.js';
+import { full } from '../../support/length.js';
 import { shippedText } from '../../support/shipped-scenario.js';
 import { largestDeviation } from './deviation.js';
 import { evaluateHere, randomPoints } from './random-points.js';
@@ -16,9 +17,9 @@ const missing = missingTools();
 const required = process.env['LEAT_PEERS'] === 'required';
 const why = missing === undefined ? '' : ` (${missing})`;
 
-const MINUTES = 60_000;
 const AGREED = 1e-6;
-const DAYS = 365;
+/** The short form is a third of the year: every kind of jump and of forcing is in it. */
+const DAYS = full ? 365 : 120;
 
 test.runIf(required)('the reference tools are installed', () => {
   expect(missing).toBeUndefined();
@@ -38,7 +39,7 @@ describe.skipIf(missing !== undefined)(`the demo year by reference tools${why}`,
     workshop = openWorkshop(recording);
     const { samples } = simulate(model, { tolerance: 1e-9 });
     leat = Float64Array.from(samples.slice(1).flatMap(({ y }) => [...y]));
-  }, 3 * MINUTES);
+  });
 
   afterAll(() => {
     workshop.close();
@@ -53,7 +54,7 @@ describe.skipIf(missing !== undefined)(`the demo year by reference tools${why}`,
 
   test('the year has what makes it hard: jumps, and forcing that changes within a day', () => {
     expect(recording.segments.length).toBeGreaterThan(DAYS);
-    expect(recording.segments.filter(({ jump }) => jump !== undefined).length).toBeGreaterThan(40);
+    expect(recording.segments.filter(({ jump }) => jump !== undefined).length).toBeGreaterThan(DAYS / 10);
   });
 
   // The same to rounding: the library may sum in another order and seek the pH by other steps.
@@ -78,17 +79,12 @@ describe.skipIf(missing !== undefined)(`the demo year by reference tools${why}`,
       const tolerance = method === 'arkode-klu' ? 1e-8 : 1e-9;
       expectAgreement(workshop.sundials({ method, forcing: 'restart', tolerance, repeats: 1 }));
     },
-    2 * MINUTES,
   );
 
-  test.each(['lsoda', 'radau'])(
-    'SciPy agrees to 1e-6 at every day of the year: %s',
-    (method) => {
-      const tolerance = method === 'radau' ? 1e-7 : 1e-9;
-      expectAgreement(workshop.scipy({ method, forcing: 'restart', tolerance, repeats: 1, right: 'c' }));
-    },
-    3 * MINUTES,
-  );
+  test.each(['lsoda', 'radau'])('SciPy agrees to 1e-6 at every day of the year: %s', (method) => {
+    const tolerance = method === 'radau' ? 1e-7 : 1e-9;
+    expectAgreement(workshop.scipy({ method, forcing: 'restart', tolerance, repeats: 1, right: 'c' }));
+  });
 
   test('a loose run is found to differ', () => {
     const run = workshop.sundials({ method: 'cvode-klu', forcing: 'restart', tolerance: 1e-4, repeats: 1 });

@@ -2,8 +2,9 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { folderWith, leat, leatSignalled } from '../../support/leat.js';
+import { full } from '../../support/length.js';
 
-const folder = folderWith({ 'short.yaml': 'include: small.yaml\ndays: 4\n' });
+const folder = folderWith({ 'short.yaml': `include: small.yaml\ndays: ${full ? 4 : 2}\n` });
 const bytes = (file: string): Buffer => readFileSync(join(folder, file));
 
 const only = ['--only', 'aob.*', '--only', 'nob.*'];
@@ -12,7 +13,16 @@ const works = [
   {
     word: 'sensitivity',
     // Morris over all, then Sobol over the few: the second part is chosen by the first.
-    args: ['sensitivity', 'short.yaml', '--of', 'highest nitrite@tank', '--members', '8', ...only, '--json'],
+    args: [
+      'sensitivity',
+      'short.yaml',
+      '--of',
+      'highest nitrite@tank',
+      '--members',
+      full ? '8' : '4',
+      ...only,
+      '--json',
+    ],
     said: /^(\d+) runs are kept in (\S+): the same command with --resume \2 goes on\n$/,
     other: ['--seed', '9'],
     differs: /^kept\.sensitivity: of other work \(kept \/ asked\):\n {2}--seed: 1 \/ 9\n/,

@@ -5,6 +5,7 @@ import { shippedText } from '../../support/shipped-scenario.js';
 import { folderWith, leat } from '../../support/leat.js';
 
 const shipped = [
+  'air-and-acid',
   'all-at-once',
   'backyard',
   'bare-beds',
@@ -60,7 +61,7 @@ describe('leat new NAME', () => {
     const { code, err } = await leat(['new', 'fishless'], folder);
     expect([code, err]).toEqual([
       2,
-      'glasshouse.yaml: is there already and is not overwritten; --out names another place\n',
+      'glasshouse.yaml: --out: is there already and is not overwritten; expected another name, or --force\n',
     ]);
     expect(existsSync(join(folder, 'fishless.yaml'))).toBe(false);
     writeFileSync(join(folder, 'start-up.yaml'), shippedText('start-up'));

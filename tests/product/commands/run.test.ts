@@ -24,6 +24,7 @@ interface RunDocument {
     readonly passed: boolean;
     readonly source: string;
   }[];
+  readonly events: readonly { readonly kind: string; readonly short?: true }[];
   readonly work: { readonly steps: number };
   readonly manifest: { readonly scenario: string; readonly integrator: string; readonly seed: null };
   readonly sources: readonly { readonly citation: string; readonly ids: readonly string[] }[];
@@ -127,7 +128,7 @@ describe('leat run', () => {
     expect(lines).toHaveLength(1 + 41);
     expect(lines[0]).toMatch(/^time \[d\],tan@tank \[mg N\/L\],/);
     expect(new Set(lines.map((line) => line.split(',').length)).size).toBe(1);
-    expect(state).toMatchObject({ schema: 'leat-state', version: 1, time: 40 });
+    expect(state).toMatchObject({ schema: 'leat-state', version: 2, time: 40 });
     expect(
       state.states.find(({ component, place: at }) => component === 'aob' && at === 'filter')?.amount,
     ).toBeGreaterThan(0);
@@ -152,6 +153,20 @@ describe('leat run', () => {
     const { out, err } = shell(line, folder);
     expect(out.trimEnd().split('\n')).toEqual(['{"schema":"leat-run"', '0']);
     expect(err).toBe('');
+  });
+});
+
+describe('an action that asks for more than there is', () => {
+  it('is named in the summary and marked in the document', async () => {
+    const system = readFileSync(join(folder, 'small.yaml'), 'utf8');
+    const harvest = 'actions:\n  - { at: 3 d, harvest-fish: { cohort: tilapia, number: 3000 } }\n';
+    const there = folderWith({ 'greedy.yaml': `${system}${harvest}` });
+    const { out } = await leat(['run', 'greedy.yaml', '--days', '4'], there);
+    const asked = /! d 3, harvest-fish of tilapia: [\d.]+ fish, [\d.]+ g; 3000 fish were asked for\n/;
+    expect(out).toMatch(asked);
+    const { events } = documentOf((await leat(['run', 'greedy.yaml', '--days', '4', '--json'], there)).out);
+    expect(events.filter(({ short }) => short).map(({ kind }) => kind)).toEqual(['harvest-fish']);
+    expect((await leat(['run', 'small.yaml', '--days', '4'], there)).out).not.toMatch(/^! d/m);
   });
 });
 

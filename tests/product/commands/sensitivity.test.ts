@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { folderWith, leat } from '../../support/leat.js';
+import { full } from '../../support/length.js';
 
 interface SensitivityJson {
   readonly measure: string;
@@ -29,6 +30,8 @@ const folder = folderWith({
   'short.yaml': 'include: small.yaml\ndays: 4\n',
   'broken.yaml': 'include: short.yaml\nparameters: { oxygen.saturation.a: 1000 }\n',
 });
+/** Draws: the short form has so few that its intervals are wide, and still the same number comes first. */
+const members = full ? 32 : 8;
 const fish = ['sensitivity', 'short.yaml', '--of', 'last fish-mass@tilapia', '--only', 'fish.nile-tilapia.*'];
 
 describe('leat sensitivity', async () => {
@@ -39,7 +42,7 @@ describe('leat sensitivity', async () => {
       expect(out).toContain(`--${option}`);
   });
 
-  const all = [...fish, '--method', 'all', '--members', '32', '--json'];
+  const all = [...fish, '--method', 'all', '--members', String(members), '--json'];
   const call = await leat([...all, '--workers', '2'], folder);
 
   it('finds by every method what the growth of fish depends on: feed conversion', () => {
@@ -51,7 +54,7 @@ describe('leat sensitivity', async () => {
     expect(local?.elasticity).toBeLessThan(0);
     expect(morris?.muStar).toBe(Math.max(...findings.map((finding) => finding.morris?.muStar ?? 0)));
     expect(sobol?.first.low).toBeLessThan(sobol?.first.value ?? 0);
-    expect(spread?.used).toBe(32);
+    expect(spread?.used).toBe(members);
     const [low, high] = spread?.band90 ?? [0, 0];
     expect(sobol?.bandIfKnown).toBeLessThan((high - low) / 2);
   });

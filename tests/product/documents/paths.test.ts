@@ -76,6 +76,16 @@ describe('documents for engineers', () => {
   });
 });
 
+describe('unit tests', () => {
+  it('stand in the rooms of the source', () => {
+    const rooms = ['core', 'view', 'cli'].flatMap((part) =>
+      folders(`tests/unit/${part}`).map((room) => `packages/${part}/src/${room}`.replace(/\/$/, '')),
+    );
+    expect(rooms.length).toBeGreaterThan(20);
+    expect(rooms.filter((room) => !tree.includes(room))).toEqual([]);
+  });
+});
+
 describe.each(forUsers)('%s', (document) => {
   it('names paths that are there', () => {
     const paths = at(document).match(/(?<![\w/.])(?:packages|tests|notebooks)\/[\w./-]*\w/g) ?? [];

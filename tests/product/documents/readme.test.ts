@@ -86,7 +86,7 @@ describe('the examples of the README, word for word and in their order', () => {
 
   beforeAll(async () => {
     for (const call of calls) given.set(call, await leat([...words(call)], folder));
-  }, 600_000);
+  });
 
   const answerOf = (command: string): string => {
     const call = calls.find((each) => each.startsWith(`${command} `)) ?? '';

@@ -38,6 +38,23 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
     edits: [['days: 30', '}days: 30']],
     messages: ['small.yaml:2:1: not YAML from here on'],
   },
+  ...['%YAML 1.1', '%YAML 1.2', '%TAG ! tag:example.org,2000:', '%OTHER'].map((directive) => ({
+    name: `a directive: ${directive}`,
+    edits: [['title:', `# What is this?\n\n${directive}\n---\ntitle:`]] as [string, string][],
+    messages: [
+      `small.yaml:3:1: a directive of YAML; got "${directive}"; expected no line that begins with %: a file is read as YAML 1.2`,
+    ],
+  })),
+  ...[
+    ['!!timestamp 2025-03-01', '2025-03-01', '3:25'],
+    ['!!binary MjAyNQ==', 'MjAyNQ==', '3:22'],
+  ].map(([value, got, at]) => ({
+    name: `a tag that makes no value: ${value}`,
+    edits: [['days: 30', `days: 30\nstart-date: ${value}`]] as [string, string][],
+    messages: [
+      `small.yaml:${at}: a value of a kind that is not read; got "${got}"; expected text, a number, true or false, without a tag such as !!timestamp`,
+    ],
+  })),
 ];
 
 describe('messages about the YAML itself', () => {

@@ -64,14 +64,14 @@ describe('cells of the lessons', () => {
     );
     expect(modules.size).toBe(12);
     expect(faultsOf(modules)).toEqual([]);
-  }, 120_000);
+  });
 
   it('find a wrong type, so that the check above can fail', () => {
     const modules = new Map([
       [join(folder, 'wrong.cells.ts'), `const days: number = 'ninety'; export { days };`],
     ]);
     expect(faultsOf(modules)).toHaveLength(1);
-  }, 120_000);
+  });
 
   it.each(lessons)('%s asks, predicts, changes, warns, exercises and cites', (file) => {
     const text = cellsOf(file)

@@ -117,6 +117,7 @@ describe.skipIf(!chromiumHere)('Chromium', () => {
     if (address === null || typeof address === 'string') throw new Error('served nowhere');
     browser = await openChromium();
     page = await browser.newPage();
+    page.setDefaultTimeout(0);
     page.on('pageerror', (error) => seen.push(`error: ${error.message}`));
     page.on('console', (message) => seen.push(`console: ${message.text()}`));
     await page.goto(`http://127.0.0.1:${address.port}/`);

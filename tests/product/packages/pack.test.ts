@@ -40,7 +40,7 @@ beforeAll(() => {
     expect([done.status, done.stderr]).toEqual([0, '']);
     folder[name] = join(opened, 'package');
   }
-}, 120_000);
+});
 
 describe.each(names)('the packed package %s', (name) => {
   it('is described whole', () => {
@@ -91,7 +91,7 @@ describe.each(names)('the packed package %s', (name) => {
       join('packages', name),
     ]);
     expect([source, more]).toEqual([0, expect.stringContaining('All good!')]);
-  }, 120_000);
+  });
 
   it('has types that are right for who imports it (ESM only)', () => {
     const { status, said } = fromPackages('attw', [
@@ -101,7 +101,7 @@ describe.each(names)('the packed package %s', (name) => {
       there(tarball, name),
     ]);
     expect([status, said]).toEqual([0, expect.stringContaining(`@leat/${name}`)]);
-  }, 120_000);
+  });
 });
 
 describe('the packed command', () => {

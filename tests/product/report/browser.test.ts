@@ -5,6 +5,7 @@ import { pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chromiumHere, chromiumMissing, chromiumRequired, openChromium } from '../../support/chromium.js';
+import { full } from '../../support/length.js';
 import { reportPage } from '../../../packages/cli/src/report/page.js';
 import { drawnAround } from './drawn-around.js';
 import { nasty, saying } from './nasty.js';
@@ -32,6 +33,14 @@ function opened(): Browser {
   return browser;
 }
 
+const every = ['one', 'three', 'ensemble', 'three ensembles'].flatMap((name) =>
+  (['light', 'dark'] as const).flatMap((scheme) =>
+    [390, 1280].map((width) => [name, scheme, width] as const),
+  ),
+);
+/** The short form looks at each page once, with both colours and both widths in each half of the pages. */
+const looks = full ? every : [every[0], every[7], every[10], every[13]];
+
 describe('the browser of these tests', () => {
   it(`is there where it must be${chromiumMissing}`, () => {
     expect(chromiumHere || !chromiumRequired).toBe(true);
@@ -46,7 +55,7 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
       await summaryOf(names[1], 'B', 365),
       await summaryOf(names[2], 'C', 365),
     ];
-    const sure = told.map((run, i) => ({ ...run, ensemble: drawnAround(names[i], 365, 6) }));
+    const sure = told.map((run, i) => ({ ...run, ensemble: drawnAround(names[i], 365, full ? 6 : 3) }));
     const html = {
       one: reportPage(told.slice(0, 1)),
       three: reportPage(told),
@@ -58,7 +67,7 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
       writeFileSync(pages[name], text);
     }
     browser = await openChromium();
-  }, 120_000);
+  });
   afterAll(async () => {
     await browser?.close();
   });
@@ -67,13 +76,7 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
     expect(readFileSync(pages[name]).length).toBeLessThan(1.5e6);
   });
 
-  it.each(
-    ['one', 'three', 'ensemble', 'three ensembles'].flatMap((name) =>
-      (['light', 'dark'] as const).flatMap((scheme) =>
-        [390, 1280].map((width) => [name, scheme, width] as const),
-      ),
-    ),
-  )(
+  it.each(looks)(
     '(%s, %s, %i px) has no serious fault, asks for nothing and does not scroll sideways',
     async (name, colorScheme, width) => {
       const context = await opened().newContext({
@@ -81,6 +84,7 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
         colorScheme,
         viewport: { width, height: 900 },
       });
+      context.setDefaultTimeout(0);
       const page = await context.newPage();
       const asked: string[] = [];
       const said: string[] = [];
@@ -103,6 +107,7 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
     const file = join(folder, 'nasty.html');
     writeFileSync(file, reportPage([saying(text, await summaryOver('title: Plain\n'))]));
     const page = await opened().newPage();
+    page.setDefaultTimeout(0);
     await page.goto(pathToFileURL(file).href);
     expect(await page.title()).toBe(`${text} - Leat`);
     expect(await page.evaluate('document.querySelectorAll("script, img, [onload], [onerror]").length')).toBe(
@@ -114,6 +119,7 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
 
   it.each(['A4', 'Letter'])('prints on %s', async (format) => {
     const page = await opened().newPage();
+    page.setDefaultTimeout(0);
     await page.goto(pathToFileURL(pages['one']).href);
     const pdf = await page.pdf({ format });
     expect(pdf.subarray(0, 5).toString('latin1')).toBe('%PDF-');

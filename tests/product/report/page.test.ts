@@ -23,7 +23,7 @@ beforeAll(async () => {
   ];
   one = reportPage(told.slice(0, 1));
   three = reportPage(told);
-}, 120_000);
+});
 
 describe('a report of one run', () => {
   it('has every section', () => {

@@ -132,13 +132,14 @@ const cases = commands.flatMap(([name, args, files], turn) =>
 
 describe.each(cases)('leat %s, killed with file %s written', (name, moment, args, files) => {
   it('leaves the old file or the new one, never half', async () => {
+    const over = onlyNew.has(name) ? args : [...args, '--force'];
     const whole = freshFolder();
     expect(await leat(args, whole)).toMatchObject({ code: 0 });
     const made = new Map(files.map((file) => [file, readFileSync(join(whole, file))]));
     const folder = freshFolder();
     const before = readdirSync(folder);
     if (!onlyNew.has(name)) for (const file of files) writeFileSync(join(folder, file), old);
-    expect(leatSignalled(args, folder, 'SIGKILL', moment).code).toBe(137);
+    expect(leatSignalled(over, folder, 'SIGKILL', moment).code).toBe(137);
     for (const file of files) {
       if (onlyNew.has(name) && !existsSync(join(folder, file))) continue;
       const found = readFileSync(join(folder, file));
@@ -153,6 +154,6 @@ describe.each(cases)('leat %s, killed with file %s written', (name, moment, args
     expect(stray).toEqual([expect.stringMatching(/^[a-z]+\.[a-z]+\.\d+\.part$/)]);
     // The next call is not confused by what is left, and writes over nothing that it must not write over.
     const taken = onlyNew.has(name) && existsSync(join(folder, files[0]));
-    expect((await leat(args, folder)).code).toBe(taken ? 2 : 0);
+    expect((await leat(over, folder)).code).toBe(taken ? 2 : 0);
   });
 });

@@ -1,6 +1,6 @@
 import { seriesOf } from '@leat/core';
 import type { Run } from '../../../packages/core/src/run/run.js';
-import { drawnRuns } from './draw-runs.js';
+import { drawnRuns, usualRuns } from './draw-runs.js';
 import type { Runs, SystemCase, SystemQuantity } from './system-case.js';
 
 /**
@@ -81,6 +81,33 @@ function failsIn(run: Run, window: number | undefined): boolean {
       return !(mean <= worst[component]);
     }),
   );
+}
+
+/** The quantities of a system by the draw of one seed, in their order; none where a run broke off. */
+export function drawnValues(system: SystemCase, seed: number): readonly number[] | undefined {
+  const runs = drawnRuns(system, seed);
+  if (Object.values(runs).some(({ outcome }) => outcome.kind !== 'done')) return undefined;
+  return system.quantities.map(({ value }) => value(runs));
+}
+
+/** What its texts say of a quantity. */
+export function listedVerdict({ fails }: SystemCase, { miss, vague }: SystemQuantity): Verdict {
+  const rest = fails === undefined ? 'hit' : 'failing';
+  return miss !== undefined ? 'miss' : vague !== undefined ? 'vague' : rest;
+}
+
+/** Bands as the texts of a system list them, without their numbers: no draw is made. */
+export function listedBands(system: SystemCase): SystemBands {
+  const none = { low: Number.NaN, median: Number.NaN, high: Number.NaN };
+  return {
+    bands: system.quantities.map((quantity) => ({
+      quantity,
+      ...none,
+      verdict: listedVerdict(system, quantity),
+    })),
+    ...{ draws: system.draws, failing: Number.NaN, brokenOff: 0 },
+    fish: Object.values(usualRuns(system)).some((run) => fishVessels(run).length > 0),
+  };
 }
 
 const known = new Map<SystemCase, SystemBands>();

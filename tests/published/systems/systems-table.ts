@@ -1,4 +1,4 @@
-import { type Band, bandsOf, type SystemBands, type Verdict } from './bands.js';
+import { type Band, drawnValues, type SystemBands, type Verdict } from './bands.js';
 import { systemCases } from './cases.js';
 import { usualRuns } from './draw-runs.js';
 import type { SystemCase, SystemQuantity } from './system-case.js';
@@ -77,14 +77,31 @@ function counted(bands: readonly Band[]): string {
 const free = (bands: readonly Band[]): readonly Band[] =>
   bands.filter(({ quantity }) => quantity.chosen === undefined);
 
+/** Tells the bands of a system: those drawn, or those listed. */
+type BandsOf = (system: SystemCase) => SystemBands;
+
 /** The headline of whole systems: quantities for which nothing that went in was chosen, by verdict. */
-export function systemsCount(): string {
+export function systemsCount(bandsOf: BandsOf): string {
   const bands = free(systemCases.flatMap((system) => bandsOf(system).bands));
   return `${bands.length} quantities of ${systemCases.length} systems: ${counted(bands)}.`;
 }
 
-function section(system: SystemCase): string {
-  const found = bandsOf(system);
+const firstKnown = new Map<SystemCase, string>();
+
+/** The quantities by the first draws, which stand in the document so that a short test tells whether it is fresh. */
+function firstDraws(system: SystemCase): string {
+  const found = firstKnown.get(system);
+  if (found !== undefined) return found;
+  const draws = [1, 2].map((seed) => {
+    const values = drawnValues(system, seed)?.map((value) => String(Number(value.toPrecision(4))));
+    return `draw ${seed}: ${values?.join(', ') ?? 'broke off'}`;
+  });
+  const text = `By the first draws, in the order of the table: ${draws.join('; ')}.`;
+  firstKnown.set(system, text);
+  return text;
+}
+
+function section(system: SystemCase, found: SystemBands): string {
   const { bands } = found;
   return [
     `### ${system.name}`,
@@ -96,6 +113,8 @@ function section(system: SystemCase): string {
     '| --- | --- | --- | --- | --- | --- | --- |',
     ...bands.map(line),
     '',
+    firstDraws(system),
+    '',
     ...notes(system),
     '',
   ].join('\n');
@@ -106,18 +125,29 @@ function section(system: SystemCase): string {
  * 5th to the 95th percentile of seeded draws of every number in its range, beside what was published. A hit is an overlap
  * of the two by a band no wider than a factor 4, of a system that works in 95 % of the draws. Markdown, the same bytes
  * each time.
+ * @param bandsOf tells the bands of a system
  */
-export function systemsTable(): string {
+export function systemsTable(bandsOf: BandsOf): string {
   return [
     '## Whole systems',
     '',
-    systemsCount(),
+    systemsCount(bandsOf),
     '',
     'A hit: the published value lies in the band from the 5th to the 95th percentile of the draws, the band is no wider than a ' +
       'factor 4 (else *vague*), and TAN over 10 or nitrite over 5 mg N/L, at which no such system is kept, come in at most 5 % of ' +
       'the draws (else *failing*). Quantities for which something that went in was chosen are in the tables and not in the count.',
     'The band holds what the ranges of the tables leave open, not what the scenario had to assume (marked [A] in it).',
     '',
-    ...systemCases.map(section),
+    ...systemCases.map((system) => section(system, bandsOf(system))),
   ].join('\n');
+}
+
+/** The same without its medians, bands and counts of failing draws, beside {@link systemsTable} of bands that are listed. */
+export function withoutBands(table: string): string {
+  return table
+    .replace(/in \d+ of (\d+) draws \(\d+ %\)(?:, of which \d+ broke off)?/g, 'in NaN of $1 draws (NaN %)')
+    .replace(
+      /\| [^|]+ \| [^|]+ to [^|]+ (\| (?:hit|hit, chosen|\*\*\w+\*\*) \|)$/gm,
+      '| NaN | NaN to NaN $1',
+    );
 }

@@ -1,8 +1,7 @@
 import { contentHash, version } from '@leat/core';
-import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
-import { FileError, reasonOf } from './read.js';
-import { writeAtomic } from './write.js';
+import { type Output, unusedOutput } from './outputs.js';
+import { FileError, textOf } from './read.js';
 
 /** A number that JSON has no word for. */
 interface Odd {
@@ -72,12 +71,15 @@ export function askedDifferences(before: Readonly<Record<string, unknown>>, now:
 /** Changes with the form of the file. */
 const schema = 1;
 
+/** Largest checkpoint, bytes: more than a hundred thousand draws. */
+const mostBytes = 512 * 2 ** 20;
+
 /** Where a checkpoint is written and read. */
 export interface CheckpointOptions {
-  /** Kept there now and then and at the end. */
-  readonly out?: string;
-  /** Gone on from there, and kept there where no other file is named. */
-  readonly resume?: string;
+  /** Kept there now and then and at the end: see `openKept`. */
+  readonly kept?: Output | undefined;
+  /** Gone on from there. */
+  readonly resume?: string | undefined;
 }
 
 /** What work is about. */
@@ -135,12 +137,7 @@ function readCheckpoint<T>(
   id: string,
   { command, asked, isOutput }: CheckpointTask<T>,
 ): Parts<T> {
-  let text: string;
-  try {
-    text = readFileSync(path, 'utf8');
-  } catch (error) {
-    throw new FileError(`${path}: cannot be read: ${reasonOf(error)}`);
-  }
+  const text = textOf(path, mostBytes);
   let kept: unknown;
   try {
     kept = textToNumbers(text);
@@ -167,21 +164,20 @@ function readCheckpoint<T>(
  */
 export function openCheckpoint<T>(
   task: CheckpointTask<T>,
-  { out, resume }: CheckpointOptions,
+  { kept, resume }: CheckpointOptions,
 ): Checkpoint<T> {
   const { command, asked, from } = task;
   const id = contentHash({ version, word: command, from });
-  const path = out ?? resume;
   const parts: Parts<T> =
     resume === undefined ? new Map<string, Map<number, T>>() : readCheckpoint(resume, id, task);
-  const write = (to: string): void => {
+  const write = (to: Output): void => {
     const done = Object.fromEntries(
       [...parts].map(([part, outputs]) => [part, [...outputs].sort(([a], [b]) => a - b)]),
     );
-    writeAtomic(to, `${numbersToText({ label: `leat ${command}`, schema, id, asked, done })}\n`);
+    to.write(`${numbersToText({ label: `leat ${command}`, schema, id, asked, done })}\n`);
   };
   const finish = (): void => {
-    if (path !== undefined) write(path);
+    if (kept !== undefined) write(kept);
   };
   const saver = openSaver(finish);
   const size = (): number => [...parts.values()].reduce((sum, outputs) => sum + outputs.size, 0);
@@ -196,9 +192,9 @@ export function openCheckpoint<T>(
     finish,
     stop(name) {
       if (size() === 0) return undefined;
-      const to = path ?? checkpointName(name, id, command);
+      const to = kept ?? unusedOutput(checkpointName(name, id, command));
       write(to);
-      return to;
+      return to.path;
     },
   };
 }

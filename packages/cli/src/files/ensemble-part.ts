@@ -8,7 +8,7 @@ import {
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { type Asked, askedDifferences } from './checkpoint.js';
 import { FileError, readBytes, reasonOf } from './read.js';
-import { writeAtomic } from './write.js';
+import type { Output } from './outputs.js';
 
 /**
  * An ensemble, whole or in part: what it is about and what was accumulated so far.
@@ -140,8 +140,8 @@ function packed(part: EnsemblePart): Buffer {
 }
 
 /** Writes an ensemble, whole or in part, whole or not at all. Throws FileError. */
-export function writePart(path: string, part: EnsemblePart): void {
-  writeAtomic(path, packed(part));
+export function writePart(to: Output, part: EnsemblePart): void {
+  to.write(packed(part));
 }
 
 /** Whether bytes are those of a file of `leat ensemble --out`, whatever its form. */

@@ -1,6 +1,7 @@
 import { initWasm, Resvg } from '@resvg/resvg-wasm';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { pngMark } from './kinds.js';
 
 /** Pixels across. */
 const width = 1920;
@@ -17,6 +18,29 @@ const fonts = (): readonly string[] => [
   require.resolve('@expo-google-fonts/source-sans-3/700Bold/SourceSans3_700Bold.ttf'),
 ];
 
+/** The checksum of a chunk of a PNG (ISO 3309, as the PNG standard has it). */
+function checksumOf(bytes: Uint8Array): number {
+  let sum = 0xffffffff;
+  for (const byte of bytes) {
+    sum ^= byte;
+    for (let i = 0; i < 8; i++) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
+  }
+  return (sum ^ 0xffffffff) >>> 0;
+}
+
+/** Bytes of the signature of a PNG and of its first chunk. */
+const beginning = 8 + 25;
+
+/** A PNG that says in a text chunk, behind its first chunk, that Leat drew it. */
+function marked(png: Uint8Array): Uint8Array {
+  const text = Buffer.from(`tEXt${pngMark}`, 'latin1');
+  const chunk = Buffer.alloc(text.length + 8);
+  chunk.writeUInt32BE(text.length - 4, 0);
+  text.copy(chunk, 4);
+  chunk.writeUInt32BE(checksumOf(text), text.length + 4);
+  return Buffer.concat([png.subarray(0, beginning), chunk, png.subarray(beginning)]);
+}
+
 let ready: Promise<void> | undefined;
 
 /**
@@ -31,5 +55,5 @@ export async function pngOf(svg: string): Promise<Uint8Array> {
     fitTo: { mode: 'width', value: width },
     font: { fontBuffers, defaultFontFamily: family, sansSerifFamily: family },
   });
-  return drawn.render().asPng();
+  return marked(drawn.render().asPng());
 }

@@ -1,4 +1,4 @@
-import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { type BigIntStats, closeSync, fstatSync, openSync, readSync } from 'node:fs';
 
 /** A file that could not be read or written, in words for the person who named it. */
 export class FileError extends Error {
@@ -26,6 +26,37 @@ export function reasonOf(error: unknown): string {
   return reasons[code] ?? error.message;
 }
 
+/** Which file it is, whatever it is called. */
+export const identityOf = ({ dev, ino }: Pick<BigIntStats, 'dev' | 'ino'>): string => `${dev}:${ino}`;
+
+/** Every file that this call of the command read, by its identity, under the name by which it was read first. */
+const read = new Map<string, string>();
+
+/** The files that this call of the command read, by their identity, each under the name by which it was read first. */
+export const filesRead = (): ReadonlyMap<string, string> => read;
+
+/** A new call of the command begins: it has read nothing. */
+export function forgetFiles(): void {
+  read.clear();
+}
+
+/** The files to which the streams of this process go, by their identity; a terminal and a pipe are none. */
+export function streamFiles(): ReadonlyMap<string, string> {
+  const files = new Map<string, string>();
+  for (const [stream, name] of [
+    [2, 'what is said beside the result'],
+    [1, 'the result'],
+  ] as const) {
+    try {
+      const stats = fstatSync(stream, { bigint: true });
+      if (stats.isFile()) files.set(identityOf(stats), name);
+    } catch {
+      // A stream that is closed goes to no file.
+    }
+  }
+  return files;
+}
+
 /** Largest file that is read, bytes: a run saved every hour for some years. */
 const mostBytes = 64 * 2 ** 20;
 
@@ -40,16 +71,23 @@ export function readBytes(path: string, most = mostBytes): Buffer {
   let file: number | undefined;
   try {
     file = openSync(path, 'r');
-    if (fstatSync(file).size > most) throw tooLarge();
+    const stats = fstatSync(file, { bigint: true });
+    if (stats.size > most) throw tooLarge();
+    if (stats.isFile()) {
+      const identity = identityOf(stats);
+      const stream = streamFiles().get(identity);
+      if (stream !== undefined) throw new FileError(`it is where ${stream} goes`);
+      if (!read.has(identity)) read.set(identity, path);
+    }
     const pieces: Buffer[] = [];
     let length = 0;
     for (;;) {
       const next = Buffer.allocUnsafe(piece);
-      const read = readSync(file, next, 0, piece, null);
-      if (read === 0) return Buffer.concat(pieces);
-      length += read;
+      const count = readSync(file, next, 0, piece, null);
+      if (count === 0) return Buffer.concat(pieces);
+      length += count;
       if (length > most) throw tooLarge();
-      pieces.push(next.subarray(0, read));
+      pieces.push(next.subarray(0, count));
     }
   } catch (error) {
     throw error instanceof FileError ? error : new FileError(reasonOf(error));
@@ -93,9 +131,9 @@ export function readText(path: string, most?: number): string {
 }
 
 /** Text of a file that was named on the command line. Throws FileError. */
-export function textOf(file: string): string {
+export function textOf(file: string, most?: number): string {
   try {
-    return readText(file);
+    return readText(file, most);
   } catch (error) {
     throw new FileError(`${file}: cannot be read: ${reasonOf(error)}`);
   }

@@ -67,7 +67,12 @@ const runSchema = z
         ...{ worst: z.number().exactOptional(), worstAt: z.number().exactOptional() },
       }),
     ),
-    events: z.array(z.object({ time: z.number(), kind: z.string(), place: z.string(), text: z.string() })),
+    events: z.array(
+      z.object({
+        ...{ time: z.number(), kind: z.string(), place: z.string(), text: z.string() },
+        short: z.literal(true).exactOptional(),
+      }),
+    ),
     manifest: z.object({
       ...{ version: z.string(), scenario: z.string(), integrator: z.string(), tolerance: z.number() },
       ...{ seed: z.number().nullable(), given: z.array(z.string()) },

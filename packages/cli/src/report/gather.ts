@@ -138,38 +138,45 @@ function changesOf({ set, tables, days, every, fit }: ScenarioOptions): string[]
 }
 
 /**
- * What a report tells of a file: the run that it holds (a document of `leat run --json`), or the run of the
+ * Reads a file of which a report is to tell: the run that it holds (a document of `leat run --json`), or the
  * scenario that it is. Throws as `openScenario` and `savedRun` do.
+ * @returns simulates the scenario, where it is one, and gives what is told
  */
-export async function gather(
+export function openGathering(
   file: string,
   letter: string,
   options: ScenarioOptions,
   streams: Streams,
-): Promise<RunSummary> {
+): () => Promise<RunSummary> {
   const text = textOf(file);
   const saved = savedRun(file, text);
   const changes = changesOf(options);
   if (saved !== undefined) {
     if (changes.length > 0)
       streams.note(`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it\n`);
-    return { letter, file, ...saved };
+    return () => Promise.resolve({ letter, file, ...saved });
   }
   const reading = openScenario(file, options);
-  const simulation = await simulated(reading, {}, streams);
-  const { run, used } = simulation;
-  const account = accountOf(run);
-  return {
-    letter,
-    file,
-    account,
-    budgets: budgetsOf(run),
-    events: run.events,
-    manifest: manifestOf(run),
-    system: systemSummary(text, simulation, changes),
-    sources: bibliography(used(), run.model.parameters),
+  return async () => {
+    const simulation = await simulated(reading, {}, streams);
+    const { run, used } = simulation;
+    const account = accountOf(run);
+    return {
+      letter,
+      file,
+      account,
+      budgets: budgetsOf(run),
+      events: run.events,
+      manifest: manifestOf(run),
+      system: systemSummary(text, simulation, changes),
+      sources: bibliography(used(), run.model.parameters),
+    };
   };
 }
+
+/** What a report tells of one file: see `openGathering`. */
+export const gather = (...asked: Parameters<typeof openGathering>): Promise<RunSummary> =>
+  openGathering(...asked)();
 
 const lengthOf = (times: readonly number[]): string => `${day(times[times.length - 1])} days`;
 

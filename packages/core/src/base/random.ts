@@ -1,4 +1,4 @@
-/** Where a stream of random numbers stands: four words of 32 bits. Plain data; a copy goes on to the same numbers. */
+/** Where a stream of random numbers stands: words of 32 bits `a`, `b`, `c` and a `counter`. Plain data; a copy goes on to the same numbers. */
 export interface RandomState {
   a: number;
   b: number;

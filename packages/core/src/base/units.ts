@@ -95,6 +95,9 @@ const times = { d: 1, h: 1 / 24, min: 1 / 1440, s: 1 / 86400, week: 7 };
 const longTimes = { day: 1, days: 1, hour: 1 / 24, hours: 1 / 24, weeks: 7, minutes: 1 / 1440 };
 const concentrations = { 'mg/L': 1, 'g/m3': 1, 'g/L': 1000, 'kg/m3': 1000, 'ug/L': 1e-3, ppm: 1 };
 
+/** Every dimension. */
+export const dimensionNames = Object.keys(texts) as readonly Dimension[];
+
 function plainUnits(factors: Record<string, number>): [string, Unit][] {
   return Object.entries(factors).map(([name, factor]) => [name, { factor, offset: 0 }]);
 }

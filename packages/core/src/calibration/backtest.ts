@@ -150,11 +150,7 @@ export function backtest(request: BacktestRequest): Backtest {
     const { jacobian } = minimum;
     const curvature = Array.from(minimum.predicted, (value, i) => problem.loss(i, value).curvature);
     const covariance = covarianceOf(informationOf(jacobian, curvature));
-    const sought = coming.map(({ reading, vessel, time }) => ({
-      reads: reading.reads,
-      vessel,
-      time: time - today,
-    }));
+    const sought = coming.map(({ reading, vessel, time }) => ({ reads: reading.reads, vessel, time }));
     const runs = drawsOf([...minimum.at], covariance, members, random)
       .map((at) => aheadAt(known, at, sought, undefined, tolerance))
       .filter((values) => values !== undefined);

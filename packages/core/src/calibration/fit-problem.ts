@@ -1,3 +1,4 @@
+import { bisectRight } from 'd3-array';
 import { calendarDays } from '../base/calendar.js';
 import { InputError } from '../base/faults.js';
 import { createParameters, type Parameters } from '../library/parameters.js';
@@ -30,15 +31,15 @@ export interface Sought {
 export function predictionsOf(run: Run, sought: readonly Sought[]): Float64Array | undefined {
   if (run.outcome.kind !== 'done') return undefined;
   const { model, samples } = run;
-  const step = samples[1].time - samples[0].time;
+  const times = samples.map(({ time }) => time);
   const at = (sample: number, { reads, vessel }: Sought): number =>
     trueValue(reads, { model, ...samples[sample] }, vessel);
   const values = Float64Array.from(sought, (each) => {
-    const before = Math.min(Math.floor(each.time / step), samples.length - 1);
-    const rest = each.time - samples[before].time;
+    const before = Math.max(0, bisectRight(times, each.time) - 1);
+    const rest = each.time - times[before];
     if (rest <= 0) return at(before, each);
     const after = Math.min(before + 1, samples.length - 1);
-    const share = rest / (samples[after].time - samples[before].time);
+    const share = rest / (times[after] - times[before]);
     return at(before, each) * (1 - share) + at(after, each) * share;
   });
   return values.every(Number.isFinite) ? values : undefined;

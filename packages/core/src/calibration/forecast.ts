@@ -5,12 +5,11 @@ import { normalQuantile } from '../base/normal.js';
 import { createRandom } from '../base/random.js';
 import { createParameters } from '../library/parameters.js';
 import { compileModel } from '../model/compile.js';
-import { endStateOf } from '../result/record.js';
+
 import { simulate } from '../run/driver.js';
-import type { Run } from '../run/run.js';
-import { isSetting } from '../scenario/action-kinds.js';
+import { endStateOf } from '../run/saved.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
-import type { TimedAction, Cohort, DailyValue, Measurable, Pump, Scenario } from '../scenario/scenario.js';
+import type { TimedAction, Cohort, Measurable, Scenario } from '../scenario/scenario.js';
 import { rootOf } from './diagnostics.js';
 import type { ReadingError } from './reading-loss.js';
 import { fitDoubts, type SavedFit } from './fit-file.js';
@@ -28,47 +27,6 @@ import {
   fittedValuesAt,
   withFittedStart,
 } from './fitted-system.js';
-
-function later(value: DailyValue, day: number): DailyValue {
-  return value.kind === 'daily'
-    ? { kind: 'daily', values: value.values.slice(Math.min(day, value.values.length - 1)) }
-    : value;
-}
-
-function turned(pump: Pump, day: number): Pump {
-  return pump.timer === undefined
-    ? pump
-    : { ...pump, timer: { ...pump.timer, offset: pump.timer.offset - day } };
-}
-
-/** Dated actions from a day on; what was set before stands from the first moment. */
-function actionsFrom(actions: readonly TimedAction[], day: number): readonly TimedAction[] {
-  return actions.flatMap((timed): TimedAction[] => {
-    if (timed.at >= day) return [{ ...timed, at: timed.at - day }];
-    return isSetting(timed.action) ? [{ ...timed, at: 0 }] : [];
-  });
-}
-
-/**
- * A scenario from a whole day of its run on, with what stands there at the end of a run up to that day. Places that the
- * run does not know start as the scenario says. Whether a rule was holding, and what a weekly cap has let in, is not
- * carried over.
- */
-function goOn(past: Run, scenario: Scenario, day: number): Scenario {
-  const { rainTank, air } = scenario;
-  return {
-    ...scenario,
-    startDate: dateAfter(scenario.startDate, day),
-    days: scenario.days - day,
-    et0: later(scenario.et0, day),
-    ...(air === undefined ? {} : { air: later(air, day) }),
-    ...(rainTank === undefined ? {} : { rainTank: { ...rainTank, rain: later(rainTank.rain, day) } }),
-    vessels: scenario.vessels.map((vessel) => ({ ...vessel, temperature: later(vessel.temperature, day) })),
-    pumps: scenario.pumps.map((pump) => turned(pump, day)),
-    actions: actionsFrom(scenario.actions, day),
-    saved: endStateOf(past),
-  };
-}
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -206,10 +164,7 @@ export function drawsOf(
 const run = (scenario: Scenario, tolerance: number) =>
   simulate(compileModel(scenario, createParameters(scenario.overrides), { closureDraws: 0 }), { tolerance });
 
-/**
- * Values looked for in the days ahead (times from tomorrow morning on), at deviates; undefined where a run breaks
- * off.
- */
+/** Values looked for in the days ahead, at deviates; undefined where a run breaks off. */
 export function aheadAt(
   problem: FitProblem,
   at: Float64Array,
@@ -226,7 +181,7 @@ export function aheadAt(
   if (past.outcome.kind !== 'done') return undefined;
   const coming =
     whatIf === undefined ? known : whatIfAt(problem, whatIf, fittedValuesAt(problem.free, at), today);
-  return predictionsOf(run(goOn(past, coming, today), tolerance), sought);
+  return predictionsOf(run({ ...coming, saved: endStateOf(past) }, tolerance), sought);
 }
 
 /**
@@ -240,8 +195,9 @@ export function forecast(request: ForecastRequest): Forecast {
   const problem = openFitProblem({ ...request, free: [], numbers: fit.numbers }, days);
   const vessels = [...new Set(problem.observations.map(({ vessel }) => vessel))].sort((a, b) => a - b);
   const places = vessels.flatMap((vessel) => forecastable.map((reads) => ({ reads, vessel })));
+  const today = problem.days - problem.ahead;
   const sought = places.flatMap((place) =>
-    Array.from({ length: days + 1 }, (_, time) => ({ ...place, time })),
+    Array.from({ length: days + 1 }, (_, day) => ({ ...place, time: today + day })),
   );
   const random = createRandom(seed);
   const middle = fit.numbers.map(({ deviate }) => deviate);

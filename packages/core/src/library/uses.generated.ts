@@ -228,6 +228,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['saturation of gases', 'oxygen.saturation.e'],
   ['series', 'molar.carbon'],
   ['series', 'molar.oxygen-gas'],
+  ['start in a file', 'biofilm.capacity'],
   ['start in a file', 'biofilm.cycled-aob'],
   ['start in a file', 'biofilm.cycled-nob'],
   ['start in a file', 'biofilm.seed'],

@@ -1,7 +1,11 @@
 import type { Measurable } from '../scenario/scenario.js';
 import { median } from 'd3-array';
 import { stringify } from 'yaml';
+import { convert } from '../base/units.js';
+import { dimensionOf } from '../scenario/measurables.js';
+import { unitInHeader } from './header-unit.js';
 import type { LogTable } from './log-table.js';
+import { raggedRows, refuseRagged } from './ragged.js';
 
 /** What a column seems to be. */
 export interface ColumnGuess {
@@ -16,6 +20,8 @@ export interface ColumnGuess {
 export interface MapGuess {
   readonly text: string;
   readonly columns: readonly ColumnGuess[];
+  /** What is to be looked at in the file as a whole, one clause each. */
+  readonly doubts: readonly string[];
 }
 
 /** What a guess needs to know of the system that the log is of. */
@@ -72,13 +78,49 @@ function unitOf(
         : { unit: 'degC', doubt: 'told by the size of the numbers' };
     case 'oxygen':
     case 'chloride':
-      return { unit: 'mg/L', doubt: /%/.test(header) ? 'a share of saturation cannot be read' : '' };
+      return { unit: 'mg/L', doubt: '' };
     case 'volume':
       return { unit: 'L', doubt: 'the header does not say the unit' };
     case 'pH':
       return { unit: '', doubt: '' };
   }
 }
+
+/** Units of which a kit says no more: whether nitrogen or the ion, or as what, is open. */
+const open = /^(?:mg ?\/ ?l|ppm|g\/m3)$/i;
+
+/**
+ * The unit of a column of readings: as its header writes it, else by what such columns are mostly in; undefined where the
+ * header writes one that is not understood of this quantity, for which no other is guessed.
+ */
+function readingUnit(
+  reads: Measurable,
+  header: string,
+  values: readonly number[],
+): { unit: string; doubt: string } | undefined {
+  const usual = unitOf(reads, header, values);
+  // Of saturation, whatever stands behind it.
+  if (dimensionOf[reads] === 'concentration' && header.includes('%')) return undefined;
+  const written = unitInHeader(header);
+  if (written === undefined) return usual;
+  const dimension = dimensionOf[reads];
+  if (dimension === undefined) return undefined;
+  const answer = convert(1, written, dimension);
+  if (!('value' in answer))
+    return open.test(written) && dimension !== 'temperature' && dimension !== 'volume' ? usual : undefined;
+  const same = convert(1, usual.unit, dimension);
+  return 'value' in same && same.value === answer.value ? usual : { unit: written, doubt: '' };
+}
+
+/** A column whose header writes a unit that is not understood. */
+const strangeUnit = (
+  what: string,
+  header: string,
+): { readonly given: 'skip'; readonly guess: string; readonly doubt: string } => ({
+  given: 'skip',
+  guess: `${what}, unit not understood`,
+  doubt: `"${unitInHeader(header) ?? '%'}" is no unit of ${what}: left out unless the map says what it is`,
+});
 
 /** The name whose letters and figures the header holds; longer names first. */
 function named(header: string, names: readonly string[]): string | undefined {
@@ -104,7 +146,10 @@ function guessColumn(
   if (/note|remark|comment|observ|action/i.test(header)) return { given: 'notes', guess: 'words', doubt: '' };
   if (/\bfeed|\bfed\b|food/i.test(header)) {
     const cohort = named(header, system.cohorts) ?? 'all';
-    const unit = /kg/i.test(header)
+    const written = unitInHeader(header);
+    const isMass = written !== undefined && 'value' in convert(1, written, 'mass');
+    if (written !== undefined && !isMass) return strangeUnit('feed', header);
+    const guessed = /kg/i.test(header)
       ? 'kg'
       : /\b(?:g|gr|grams?)\b/i.test(header)
         ? 'g'
@@ -115,10 +160,11 @@ function guessColumn(
             : /scoops?/i.test(header)
               ? 'scoop'
               : 'g';
+    const unit = isMass ? written : guessed;
     const doubt =
       unit === 'cup' || unit === 'scoop'
         ? `weigh one ${unit} and write it under measures`
-        : /\b(?:kg|g|gr|grams?|oz)\b/i.test(header)
+        : isMass || /\b(?:kg|g|gr|grams?|oz)\b/i.test(header)
           ? ''
           : 'the header does not say the unit';
     return { given: { feed: cohort, unit }, guess: `feed of ${cohort}, ${unit}`, doubt };
@@ -129,7 +175,9 @@ function guessColumn(
   const [first] = system.vessels;
   const own = named(header, system.vessels);
   const vessel = own ?? first ?? 'tank';
-  const { unit, doubt } = unitOf(kind.reads, header, values);
+  const found = readingUnit(kind.reads, header, values);
+  if (found === undefined) return strangeUnit(kind.reads, header);
+  const { unit, doubt } = found;
   const where =
     own === undefined && system.vessels.length !== 1 ? `which vessel is not said: ${vessel} is taken` : '';
   return {
@@ -145,6 +193,8 @@ function guessColumn(
  */
 export function guessLogMap(table: LogTable, system: System): MapGuess {
   const header = headerRow(table);
+  const long = raggedRows(table, header).filter((ragged) => ragged.long);
+  refuseRagged(table, header, long);
   const names = (table.rows[header - 1] ?? []).map((name, place) => ({ name, place }));
   const date =
     names.find(({ name }) => /\bdate\b/i.test(name)) ??
@@ -178,5 +228,13 @@ export function guessLogMap(table: LogTable, system: System): MapGuess {
           ),
         }),
   });
-  return { text, columns };
+  const doubts = [
+    ...(table.oddities ?? []).map(({ problem, done }) => `${problem}: ${done}`),
+    ...(long.length === 0
+      ? []
+      : [
+          `rows with more cells than the header, which are left out: ${long.map(({ row }) => row).join(', ')}`,
+        ]),
+  ];
+  return { text, columns, doubts };
 }

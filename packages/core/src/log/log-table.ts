@@ -1,5 +1,6 @@
 import { type CsvFlaw, readCsv, tableFlaw } from '../base/csv.js';
 import { InputError } from '../base/faults.js';
+import type { Oddity } from './water-log.js';
 
 /** A table of text as it stood in a file, nothing read into it. */
 export interface LogTable {
@@ -7,6 +8,8 @@ export interface LogTable {
   readonly file: string;
   /** Cells of every row, the first row first: row 1 of the file is `rows[0]`. */
   readonly rows: readonly (readonly string[])[];
+  /** What is odd about the file as a whole, such as sheets that are not read. */
+  readonly oddities?: readonly Oddity[];
 }
 
 /** Longest text read, characters; most rows and columns. */
@@ -44,8 +47,12 @@ export function csvTable(text: string, file: string): LogTable {
  * A table of cells that were read elsewhere, such as from a spreadsheet.
  * @throws InputError where it is empty or beyond all size
  */
-export function logTable(rows: readonly (readonly string[])[], file: string): LogTable {
+export function logTable(
+  rows: readonly (readonly string[])[],
+  file: string,
+  oddities: readonly Oddity[] = [],
+): LogTable {
   const flaw = tableFlaw(rows, most);
   if (flaw !== undefined) throw faultOf(flaw, file);
-  return { file, rows };
+  return { file, rows, oddities };
 }

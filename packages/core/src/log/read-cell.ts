@@ -28,8 +28,20 @@ const nothing = /^(?:-+|–|—|n\/?a|n\.a\.|none|null|nan|not (?:tested|measure
 const faint = /^(?:trace|traces|tr\.?|faint|barely(?: any)?)$/i;
 const zero = /^(?:nil|zero|n\.?d\.?|not detected|undetectable|nothing)$/i;
 
-/** A figure with a decimal point or comma; a comma before three figures may also part thousands. */
-function numberOf(text: string): { value: number; odd?: string } | CellFault {
+/** What a spreadsheet writes where it found no value. */
+const sheetError =
+  /^#(?:N\/A|NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|SPILL!|CALC!|FIELD!|GETTING_DATA|[A-Z\d/]+[!?])$/i;
+
+/** Whether a cell writes a number with a comma in it. */
+export const hasComma = (text: string): boolean => /\d,\d/.test(text);
+
+/**
+ * A figure with a decimal point or comma; a comma before three figures may also part thousands, and so may a point where
+ * other numbers of the log have a comma.
+ */
+function numberOf(text: string, commas: boolean): { value: number; odd?: string } | CellFault {
+  if (commas && /^[+-]?[1-9]\d{0,2}\.\d{3}$/.test(text))
+    return { problem: `may be ${text} or ${text.replace('.', '')}: other numbers have a comma` };
   if (/^[+-]?[1-9]\d{0,2},\d{3}$/.test(text)) {
     return {
       problem: `may be ${text.replace(',', '.')} or ${text.replace(',', '')}`,
@@ -48,8 +60,11 @@ export function saysNothing(text: string): boolean {
  * Reads a cell of a hand-kept log: `0.25`, `0,25`, `~0.5`, `78 F`, `<0.25`, `0-0.25`, `>160`, `trace`, `nil`.
  * A bound leaves the other side open; `trace` lies between nothing and `least`, the smallest that the kit shows.
  * @param least undefined where the kit's smallest step is not known: then `trace` cannot be read
+ * @param commas whether other numbers of the log have a comma: then `1.000` may be a thousand
  */
-export function readCell(text: string, least: number | undefined): CellValue | CellFault {
+export function readCell(text: string, least: number | undefined, commas = false): CellValue | CellFault {
+  if (sheetError.test(text)) return { problem: 'an error of the spreadsheet' };
+  if (text.startsWith('=')) return { problem: 'a formula whose value the file does not hold' };
   if (faint.test(text)) {
     return least === undefined
       ? { problem: 'a trace of unknown size: the map gives no steps and no resolution' }
@@ -61,7 +76,7 @@ export function readCell(text: string, least: number | undefined): CellValue | C
   const bound = forms.bound.exec(text);
   if (bound !== null) {
     const [, sign = '', digits = '', unit = ''] = bound;
-    const number = numberOf(digits);
+    const number = numberOf(digits, commas);
     if ('problem' in number) return number;
     const below = /^(?:<|≤|less|under|below)/i.test(sign);
     return {
@@ -74,7 +89,7 @@ export function readCell(text: string, least: number | undefined): CellValue | C
   const range = forms.range.exec(text);
   if (range !== null) {
     const [, first = '', second = '', unit = ''] = range;
-    const [low, high] = [numberOf(first), numberOf(second)];
+    const [low, high] = [numberOf(first, commas), numberOf(second, commas)];
     if ('problem' in low) return low;
     if ('problem' in high) return high;
     if (low.value > high.value) return { problem: 'a range that runs backwards' };
@@ -83,7 +98,7 @@ export function readCell(text: string, least: number | undefined): CellValue | C
   const plain = forms.plain.exec(text);
   if (plain === null) return { problem: 'not a number' };
   const [, about, digits = '', plus, unit = ''] = plain;
-  const number = numberOf(digits);
+  const number = numberOf(digits, commas);
   if ('problem' in number) return number;
   if (!Number.isFinite(number.value)) return { problem: 'not a finite number' };
   if (plus !== undefined) {

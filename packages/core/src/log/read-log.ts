@@ -6,7 +6,8 @@ import { createParameters } from '../library/parameters.js';
 import { dateOrder, readDate } from './dates.js';
 import type { ColumnUse, DateOrder, LogMap } from './log-map.js';
 import type { LogTable } from './log-table.js';
-import { readCell, saysNothing } from './read-cell.js';
+import { raggedRows, refuseRagged } from './ragged.js';
+import { hasComma, readCell, saysNothing } from './read-cell.js';
 import { readReading } from './read-readings.js';
 import type { LogFeed, LogNote, LogReading, Oddity, WaterLog } from './water-log.js';
 
@@ -46,9 +47,57 @@ function orderFor(table: LogTable, map: LogMap, texts: readonly string[], odditi
   return answer.order;
 }
 
+/**
+ * Tells of the rows that have not as many cells as the header; a file that is mostly of those in which something may stand
+ * under another's name is refused.
+ * @returns rows that have more cells than the header: which of them is which cannot be known
+ */
+function tellRagged(table: LogTable, map: LogMap, oddities: Oddity[]): ReadonlySet<number> {
+  const header = table.rows[map.header - 1] ?? [];
+  const isWords = (name: string): boolean =>
+    ['notes', 'skip', undefined].includes(map.columns.get(name)?.kind);
+  const ragged = raggedRows(table, map.header);
+  refuseRagged(
+    table,
+    map.header,
+    ragged.filter(({ long, cells }) => long || !header.slice(cells).every(isWords)),
+  );
+  for (const { row, cells, long } of ragged) {
+    const text = (table.rows[row - 1] ?? []).join(' | ');
+    const problem = `${cells} cells for the ${header.length} names of the header`;
+    const done = long ? 'the whole row is left out' : 'read as far as it goes';
+    oddities.push({ row, column: '', text, problem, done });
+  }
+  return new Set(ragged.flatMap(({ row, long }) => (long ? [row] : [])));
+}
+
+/** Tells of columns that hold something and have no name. */
+function tellNameless(table: LogTable, map: LogMap, oddities: Oddity[]): void {
+  const header = table.rows[map.header - 1] ?? [];
+  const below = table.rows.slice(map.header);
+  header.forEach((name, place) => {
+    const held = below.map((cells) => cells[place] ?? '').filter((cell) => cell !== '');
+    if (name !== '' || held.length === 0) return;
+    const problem = `column ${place + 1} has no name and holds ${held.length} cells`;
+    oddities.push({ row: map.header, column: '', text: held[0], problem, done: 'left out' });
+  });
+}
+
+/** Whether numbers of the columns that are read have a comma. */
+function commasIn(table: LogTable, map: LogMap): boolean {
+  const places = (table.rows[map.header - 1] ?? []).flatMap((name, place) =>
+    ['readings', 'feed'].includes(map.columns.get(name)?.kind ?? '') ? [place] : [],
+  );
+  return table.rows.slice(map.header).some((cells) => places.some((place) => hasComma(cells[place] ?? '')));
+}
+
 /** Rows with a date that can be read; a missing year is that of the row above. */
 function datedRows(table: LogTable, map: LogMap, place: number, oddities: Oddity[]): DatedRow[] {
-  const rows = table.rows.slice(map.header).map((cells, index) => ({ cells, row: map.header + index + 1 }));
+  const unfit = tellRagged(table, map, oddities);
+  const rows = table.rows
+    .slice(map.header)
+    .map((cells, index) => ({ cells, row: map.header + index + 1 }))
+    .filter(({ row }) => !unfit.has(row));
   const filled = rows.filter(({ cells }) => cells.some((cell) => cell !== ''));
   const texts = filled.map(({ cells }) => cells[place] ?? '').filter((text) => text !== '');
   const order = orderFor(table, map, texts, oddities);
@@ -108,10 +157,11 @@ function readFeed(
   text: string,
   use: Extract<ColumnUse, { kind: 'feed' }>,
   measures: ReadonlyMap<string, number>,
+  commas: boolean,
 ): { grams: number; odd?: string } | { problem: string } | undefined {
   if (text === '') return undefined;
   if (saysNothing(text)) return { grams: 0, odd: 'no feed' };
-  const cell = readCell(text, undefined);
+  const cell = readCell(text, undefined, commas);
   if ('problem' in cell) return cell;
   if (!Number.isFinite(cell.low) || !Number.isFinite(cell.high)) return { problem: 'feed without a bound' };
   if (cell.low < 0) return { problem: 'less than nothing' };
@@ -138,8 +188,10 @@ export function readLog(table: LogTable, map: LogMap): WaterLog {
     ]);
   }
   const parameters = createParameters();
-  const oddities: Oddity[] = [];
+  const oddities: Oddity[] = [...(table.oddities ?? [])];
+  tellNameless(table, map, oddities);
   const rows = datedRows(table, map, datePlace, oddities);
+  const commas = commasIn(table, map);
   const readings: LogReading[] = [];
   const feed: LogFeed[] = [];
   const notes: LogNote[] = [];
@@ -155,15 +207,15 @@ export function readLog(table: LogTable, map: LogMap): WaterLog {
     }
     if (header.indexOf(column) < place)
       report(map.header, column, 'two columns of one name', 'both are read alike');
-    const decimals = use.kind === 'readings' ? decimalsOf(rows, place) : 0;
+    const writing = { decimals: use.kind === 'readings' ? decimalsOf(rows, place) : 0, commas };
     for (const { row, cells, date, hour } of rows) {
       const text = cells[place] ?? '';
       if (use.kind === 'readings') {
-        const answer = readReading(text, use, decimals, { date, hour, row, column }, parameters);
+        const answer = readReading(text, use, writing, { date, hour, row, column }, parameters);
         if (answer.reading !== undefined) readings.push(answer.reading);
         if (answer.oddity !== undefined) report(row, text, answer.oddity.problem, answer.oddity.done);
       } else if (use.kind === 'feed') {
-        const answer = readFeed(text, use, map.measures);
+        const answer = readFeed(text, use, map.measures, commas);
         if (answer === undefined) continue;
         if ('problem' in answer) report(row, text, answer.problem, 'left out');
         else {

@@ -16,6 +16,14 @@ export interface CellPlace {
   readonly column: string;
 }
 
+/** How the numbers of a column are written. */
+export interface ColumnWriting {
+  /** Most decimals that any plain number of the column has: a 7 among 7.2 and 7.4 is a 7.0. */
+  readonly decimals: number;
+  /** Whether numbers of the log have a comma. */
+  readonly commas: boolean;
+}
+
 /** A cell as a reading, or why not; with what is odd about it. */
 export interface ReadingAnswer {
   readonly reading?: LogReading;
@@ -55,18 +63,17 @@ function boundsOf(
 
 /**
  * Reads one cell of a column of readings into an interval in internal units.
- * @param decimals most decimals that any plain number of the column has: a 7 among 7.2 and 7.4 is a 7.0
  */
 export function readReading(
   text: string,
   use: Readings,
-  decimals: number,
+  { decimals, commas }: ColumnWriting,
   place: CellPlace,
   parameters: Parameters,
 ): ReadingAnswer {
   if (text === '') return {};
   if (saysNothing(text)) return { oddity: { problem: 'no reading', done: 'left out' } };
-  const cell = readCell(text, leastOf(use));
+  const cell = readCell(text, leastOf(use), commas);
   if ('problem' in cell) return { oddity: { problem: cell.problem, done: 'left out' } };
   const dimension = dimensionOf[use.reads];
   const own = cell.unit === '' ? undefined : unitIn(cell.unit, use);

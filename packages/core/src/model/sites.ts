@@ -72,6 +72,8 @@ function kindOf(process: Process, scenario: Scenario, layout: Layout): readonly 
 function feedsOf(scenario: Scenario, cohort: string): readonly Feed[] {
   const feeds = new Map<string, Feed>();
   for (const { name, feed } of scenario.cohorts) if (name === cohort) feeds.set(feedKey(feed), feed);
+  const saved = scenario.saved?.operation.feeds[cohort];
+  if (saved !== undefined) feeds.set(feedKey(saved), saved);
   const byRules = scenario.rules.flatMap(({ doing, undoing }) => [...doing, ...undoing]);
   for (const action of [...scenario.actions.map((timed) => timed.action), ...byRules]) {
     if (action.kind === 'feed' && action.cohort === cohort && action.feed)

@@ -6,8 +6,11 @@ import type { CropStand } from './crop-clock.js';
 import { conditionsAt } from './forcing.js';
 import type { RunParts } from './run-state.js';
 
-/** What was done, for the log: where (vessel, cohort, planting, pump or water), and what came of it. */
-type Done = readonly [place: string, text: string];
+/**
+ * What was done, for the log: where (vessel, cohort, planting, pump or water), what came of it, and, where that is less
+ * than was asked for, what that was.
+ */
+type Done = readonly [place: string, text: string, short?: string | undefined];
 
 /** Does an action of a kind to a run, and books what it moves. */
 type Effect<One extends Action> = (parts: RunParts, action: One, time: number) => Done;
@@ -36,6 +39,13 @@ function shareOf({ model, state }: RunParts, cohort: number, share: number, numb
   return Math.min(1, number / there);
 }
 
+/** Two numbers of fish that are the same number of whole fish: some died since the number was planned. */
+const halfFish = 0.5;
+
+/** A volume that was asked for, in words, where less was there by more than rounding. */
+const litresAsked = (asked: number, done: number): string | undefined =>
+  asked > done * (1 + 1e-9) ? `${litres(asked)} of water were asked for` : undefined;
+
 function takeFish(
   parts: RunParts,
   account: 'harvested fish' | 'dead fish',
@@ -46,9 +56,11 @@ function takeFish(
   const { mass, number } = parts.model.layout.fish[cohort];
   const { y } = parts.state;
   const text = `${(share * y[number]).toFixed(1)} fish, ${grams(share * y[mass])}`;
+  const less = action.number !== undefined && action.number - y[number] >= halfFish;
+  const short = less ? `${action.number} fish were asked for` : undefined;
   parts.ledger.post(account, mass, -share * y[mass]);
   parts.ledger.post(account, number, -share * y[number]);
-  return [action.cohort, text];
+  return [action.cohort, text, short];
 }
 
 /** Takes a batch off its bed. Returns what it weighed, or undefined when it was bare. */
@@ -91,13 +103,14 @@ const changeWater: Effect<ActionOf<'change-water'>> = (parts, action) => {
   const { state, ledger } = parts;
   const vessel = vesselOf(parts, action.vessel);
   const there = state.water.volume[vessel];
-  const volume = Math.min(there, action.volume ?? (action.share ?? 0) * there);
+  const wanted = action.volume ?? (action.share ?? 0) * there;
+  const volume = Math.min(there, wanted);
   const water = waterOf(parts, action.water);
   ledger.remove('discharge', vessel, volume / there);
   ledger.postWater('discharge', vessel, -volume);
   ledger.bring(water, vessel, volume);
   ledger.postWater('source water', vessel, volume);
-  return [action.vessel, `${litres(volume)} for ${action.water}`];
+  return [action.vessel, `${litres(volume)} for ${action.water}`, litresAsked(wanted, volume)];
 };
 
 /** What does not fit runs over and is lost. */
@@ -136,7 +149,9 @@ const drainSolids: Effect<ActionOf<'drain-solids'>> = (parts, action) => {
     ledger.postWater('sludge', vessel, -water);
     volume[vessel] -= water;
   }
-  return [action.vessel, `${grams(taken)} dry`];
+  const short = litresAsked(action.water, water);
+  const text = short === undefined ? '' : `, with ${litres(water)} of water`;
+  return [action.vessel, `${grams(taken)} dry${text}`, short];
 };
 
 function loseBiofilm(parts: RunParts, name: string, account: 'sludge' | 'treatment', share: number): void {
@@ -216,10 +231,11 @@ const effects: { readonly [Kind in Action['kind']]: Effect<ActionOf<Kind>> } = {
     return [action.cohort, `${action.number} fish of ${grams(action.mass)}`];
   },
   plant: (parts, { planting }, time) => {
-    for (const batch of batchesOf(parts, planting)) {
-      if (Number.isNaN(parts.state.planted[batch])) plantBatch(parts, batch, time);
-    }
-    return [planting, 'planted'];
+    const batches = batchesOf(parts, planting);
+    const bare = batches.filter((batch) => Number.isNaN(parts.state.planted[batch]));
+    for (const batch of bare) plantBatch(parts, batch, time);
+    if (bare.length === batches.length) return [planting, 'planted'];
+    return [planting, `${bare.length} of ${batches.length} batches planted`, 'the others stand already'];
   },
   'source-water': ({ state }, { water, to }) => {
     state.operation.waters.set(water, to);
@@ -252,8 +268,9 @@ const effects: { readonly [Kind in Action['kind']]: Effect<ActionOf<Kind>> } = {
 
 /** Does one action at an instant, books it and logs it. */
 export function perform(parts: RunParts, action: Action, time: number): void {
-  const [place, text] = (effects[action.kind] as Effect<Action>)(parts, action, time);
-  parts.ledger.say(time, action.kind, place, text);
+  const [place, text, short] = (effects[action.kind] as Effect<Action>)(parts, action, time);
+  if (short === undefined) parts.ledger.say(time, action.kind, place, text);
+  else parts.ledger.say(time, action.kind, place, `${text}; ${short}`, true);
 }
 
 /** Harvests the batches that are ripe, and plants again where that is said. Returns whether there were any. */

@@ -9,10 +9,11 @@ import { harvestRipe, perform } from './actions.js';
 import { openControls } from './controls.js';
 import type { WaterEvent } from './hydraulics.js';
 import { watchDosers } from './dosers.js';
-import { adviceFor, type Outcome, type Run } from './run.js';
-import type { RunParts, RunRecord, RunState } from './run-state.js';
+import { adviceFor, type Outcome } from './run.js';
+import type { ResumableRun, RunParts, RunRecord, RunState } from './run-state.js';
 import { freshBuffer, outputTimes, type SampleBuffer } from './sample-buffer.js';
 import { Sampler } from './sampler.js';
+import { rememberedIn, savedMorning } from './saved.js';
 import { Segments } from './segments.js';
 import { openParts, startState } from './start.js';
 import { absoluteTolerances } from './tolerances.js';
@@ -50,7 +51,7 @@ const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
  * anything jumps (action, pump timer, hours of feeding, a water level reaching a mark) ends a segment.
  * Never throws for numerical trouble: the outcome names it and the run holds what was reached.
  */
-export function simulate(model: Model, options: SimulateOptions = {}): Run {
+export function simulate(model: Model, options: SimulateOptions = {}): ResumableRun {
   return simulateWith(model, options, integratorOf(options));
 }
 
@@ -60,7 +61,11 @@ export function integratorOf({ integrator = 'rosenbrock' }: SimulateOptions): Op
 }
 
 /** As `simulate`, with an integrator of the caller's: one that records, replays or times each segment. */
-export function simulateWith(model: Model, options: SimulateOptions, openIntegrator: OpenIntegrator): Run {
+export function simulateWith(
+  model: Model,
+  options: SimulateOptions,
+  openIntegrator: OpenIntegrator,
+): ResumableRun {
   const driver = new Driver(model, options, openIntegrator);
   driver.start();
   while (driver.advance());
@@ -94,7 +99,7 @@ export class Driver {
     const rates = openRates(model);
     this.tolerance = { relative: tolerance, absolute: absoluteTolerances(model, tolerance) };
     this.integrator = openIntegrator(rates, this.tolerance);
-    const memory = remember(rates, this.integrator, from?.memory);
+    const memory = remember(rates, this.integrator, from?.memory ?? rememberedIn(model, scenario.saved));
     this.parts = openParts(model, { ...(from ?? startState(model)), memory });
     const { crops, hydraulics, state } = this.parts;
     const { operation, day } = state;
@@ -102,7 +107,7 @@ export class Driver {
     this.sampler = new Sampler(this.parts, buffer);
     this.followControls = openControls(this.parts);
     this.actions = [...scenario.actions].sort((a, b) => a.at - b.at || byKind(a.action, b.action));
-    this.outputs = outputTimes(scenario.days, scenario.every);
+    this.outputs = outputTimes(scenario.days, scenario.every, scenario.saved?.time);
     if (from !== undefined) this.segments.enter(state.time);
   }
 
@@ -116,15 +121,15 @@ export class Driver {
     return this.parts.record;
   }
 
-  /** Does what is due at the start, and takes the first samples. */
+  /** Does what is due at the start, and takes the first samples. What came before it has been done. */
   start(): void {
-    const { parts, state, segments, outputs } = this;
-    harvestRipe(parts, 0);
-    this.followControls(0);
-    this.act(0);
-    segments.morning(0, 0, state.y);
-    this.settle(0);
-    while (state.nextOutput < outputs.length && outputs[state.nextOutput] <= INSTANT) {
+    const { state, outputs, actions, model } = this;
+    const { time } = state;
+    while (state.nextAction < actions.length && actions[state.nextAction].at < time - INSTANT) {
+      state.nextAction++;
+    }
+    this.beginSegment(false, savedMorning(model) === undefined);
+    while (state.nextOutput < outputs.length && outputs[state.nextOutput] <= time + INSTANT) {
       this.sampler.take(outputs[state.nextOutput], state.y, state.x, 0);
       state.nextOutput++;
     }
@@ -145,7 +150,7 @@ export class Driver {
   }
 
   /** The run, once `advance` has said that it is over. */
-  finish(): Run {
+  finish(): ResumableRun {
     const { model, state, integrator, options, tolerance } = this;
     const { samples, postings, events, doses } = this.record;
     // What was reached when a run breaks off is told, whatever time it was.
@@ -160,6 +165,7 @@ export class Driver {
       events,
       doses,
       ages: state.planted.map((planted) => state.time - planted),
+      state,
       work: { ...integrator.work },
       integrator: options.integrator ?? 'rosenbrock',
       tolerance: tolerance.relative,
@@ -211,14 +217,17 @@ export class Driver {
     }
   }
 
-  /** Does what is due between two segments and sets the regime of the next. */
-  private beginSegment(atMark: boolean): void {
+  /**
+   * Does what is due between two segments and sets the regime of the next.
+   * @param morning whether the morning of the day is still to be found, though no day begins
+   */
+  private beginSegment(atMark: boolean, morning = false): void {
     const { state, segments } = this;
     const boundary = Math.abs(state.time - Math.round(state.time)) <= INSTANT;
     const jumped = boundary && this.beginDay();
     const { time } = state;
     const acted = this.act(time);
-    if (boundary || acted) segments.morning(Math.floor(time + INSTANT), time, state.y);
+    if (boundary || acted || morning) segments.morning(Math.floor(time + INSTANT), time, state.y);
     // After a true jump the old step is far too long: begin again with a small one.
     if (this.settle(time) || acted || jumped) this.integrator.restart();
     if (atMark && ++state.marks > CHATTER) {

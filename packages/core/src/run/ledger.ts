@@ -16,8 +16,8 @@ export interface Ledger {
   post(account: Account, state: number, amount: number): void;
   /** Moves water (m3) from (+) or to (-) an account; volumes are the caller's. */
   postWater(account: Account, vessel: number, amount: number): void;
-  /** Tells the log of something that happened. */
-  say(time: number, kind: string, place: string, text: string): void;
+  /** Tells the log of something that happened; `short` where it is less than was asked for. */
+  say(time: number, kind: string, place: string, text: string, short?: true): void;
   /** Takes a share of everything dissolved and suspended in a vessel out to an account. */
   remove(account: Account, vessel: number, share: number): void;
   /** Brings in what a volume of a source water holds. */
@@ -49,8 +49,8 @@ export function openLedger(
     postWater: (account, vessel, amount) => {
       book(account, 'water', vessel, amount, -1);
     },
-    say: (time, kind, place, text) => {
-      events.push({ time, kind, place, text });
+    say: (time, kind, place, text, short) => {
+      events.push({ time, kind, place, text, ...(short && { short }) });
     },
     remove: (account, vessel, share) => {
       for (const component of waterComponents) {

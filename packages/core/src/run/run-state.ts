@@ -7,7 +7,7 @@ import type { Day } from './forcing.js';
 import type { Hydraulics, WaterState } from './hydraulics.js';
 import type { Ledger } from './ledger.js';
 import type { Operation } from './operation.js';
-import type { Dose, Outcome, Posting, RunEvent, Sample } from './run.js';
+import type { Dose, Outcome, Posting, Run, RunEvent, Sample } from './run.js';
 
 /** How a rule stands. */
 export interface ControlState {
@@ -71,4 +71,10 @@ export interface RunParts {
   readonly ledger: Ledger;
   readonly crops: CropClock;
   readonly hydraulics: Hydraulics;
+}
+
+/** A run that was simulated, and can be gone on from. */
+export interface ResumableRun extends Run {
+  /** Where it ended: all that the rest of it would depend on; `endStateOf` says it by name. @internal */
+  readonly state: RunState;
 }

@@ -10,6 +10,8 @@ export interface RunEvent {
   /** Vessel, cohort, planting or pump. */
   readonly place: string;
   readonly text: string;
+  /** Whether less was done than was asked for; the text says what of what. */
+  readonly short?: true;
 }
 
 /** How a run ended, with the usual reason in words when it is not `done`. */
@@ -82,8 +84,8 @@ export interface Run {
   readonly model: Model;
   readonly outcome: Outcome;
   /**
-   * One sample per output time, ascending, the first at 0; taken before the actions of its instant (the first: after
-   * those of day 0).
+   * One sample per output time, ascending, the first at the start; taken before the actions of its instant (the first:
+   * after them).
    */
   readonly samples: readonly Sample[];
   readonly postings: readonly Posting[];

@@ -35,11 +35,15 @@ export function reusedBuffer(): ReusedBuffer {
   };
 }
 
-/** Output times from 0 to the end, the end included. */
-export function outputTimes(days: number, every: number): readonly number[] {
-  const count = Math.floor(days / every + INSTANT);
-  const times = Array.from({ length: count + 1 }, (_, index) => index * every);
-  if (days - times[count] > INSTANT) times.push(days);
-  else times[count] = days;
+/** Output times: the multiples of a step from a start to the end, start and end included. */
+export function outputTimes(days: number, every: number, from = 0): readonly number[] {
+  const first = Math.ceil(from / every - INSTANT);
+  const count = Math.floor(days / every + INSTANT) - first;
+  const times = Array.from({ length: count + 1 }, (_, index) => (first + index) * every);
+  if (times[0] - from > INSTANT) times.unshift(from);
+  else times[0] = from;
+  const last = times.length - 1;
+  if (days - times[last] > INSTANT) times.push(days);
+  else times[last] = days;
   return times;
 }

@@ -4,7 +4,8 @@ import { flankGrownAt } from '../processes/kernels/acclimation.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import { waterChemistry } from '../model/water-chemistry.js';
-import type { SavedState, StartVessel } from '../scenario/scenario.js';
+import type { StartVessel } from '../scenario/scenario.js';
+import { INSTANT } from '../base/instant.js';
 import { startControls } from './controls.js';
 import { type CropClock, openCropClock } from './crop-clock.js';
 import { conditionsAt, type Day, openDay } from './forcing.js';
@@ -12,18 +13,21 @@ import { openHydraulics, startWater } from './hydraulics.js';
 import { openLedger } from './ledger.js';
 import { openOperation } from './operation.js';
 import type { RunParts, RunRecord, RunState } from './run-state.js';
+import { goOn } from './saved.js';
 
 /**
  * The state of a run at its start, but for what the numerical methods remember.
  * @param weatherOf the day whose weather it is
  */
-export function startState(model: Model, weatherOf = 0): Omit<RunState, 'memory'> {
+export function startState(model: Model, weatherOf?: number): Omit<RunState, 'memory'> {
+  const { saved } = model.scenario;
+  const time = saved?.time ?? 0;
   const water = startWater(model);
   const crops = openCropClock(model);
-  const day = openDay(model, weatherOf);
-  return {
-    time: 0,
-    y: startAmounts(model, crops, day, water.volume),
+  const day = openDay(model, weatherOf ?? Math.floor(time + INSTANT));
+  const state = {
+    time,
+    y: startAmounts(model, crops, day, water.volume, time),
     x: new Float64Array(model.rows.length),
     water,
     operation: openOperation(model),
@@ -35,6 +39,8 @@ export function startState(model: Model, weatherOf = 0): Omit<RunState, 'memory'
     nextOutput: 0,
     marks: 0,
   };
+  if (saved !== undefined) goOn(model, saved, state);
+  return state;
 }
 
 /** Opens the parts of a run over its state, with nothing left behind yet. */
@@ -56,6 +62,7 @@ function startAmounts(
   crops: CropClock,
   day: Pick<Day, 'temperature' | 'air'>,
   volume: ArrayLike<number>,
+  time: number,
 ): Float64Array {
   const { scenario, layout, parameters } = model;
   const y = new Float64Array(layout.states.length);
@@ -91,9 +98,8 @@ function startAmounts(
     const stand = crops.stand(index, age, conditionsAt(model, batch.vessel, day, 0, 0, index));
     y[batch.mass] = stand.mass;
     y[batch.nitrogen] = stand.nitrogen;
-    crops.planted[index] = -age;
+    crops.planted[index] = time - age;
   });
-  if (scenario.saved !== undefined) goOn(model, scenario.saved, crops, y);
   return y;
 }
 
@@ -106,16 +112,4 @@ function startFlank(
 ): number {
   if (grownAt === 'fresh') return parameters.value('nitrifier.flank-fresh');
   return flankGrownAt(parameters, grownAt ?? waterChemistry(parameters, waters, vessel).pH);
-}
-
-/** Puts a saved state in place of what the scenario says; places that it does not know stay as they are. */
-function goOn(model: Model, saved: SavedState, crops: CropClock, y: Float64Array): void {
-  const amounts = new Map(saved.states.map((state) => [`${state.component}@${state.place}`, state.amount]));
-  model.layout.states.forEach((state, index) => {
-    y[index] = amounts.get(`${state.component}@${state.place}`) ?? y[index];
-  });
-  model.layout.batches.forEach((batch, index) => {
-    if (amounts.has(`crop-mass@${batch.name}`))
-      crops.planted[index] = -(saved.ages[batch.name] ?? Number.NaN);
-  });
 }

@@ -12,15 +12,14 @@ import { readOverrides } from './sections/parameters.js';
 import { completePumps, parsePumps } from './sections/pumps.js';
 import { readRules } from './sections/rules.js';
 import { checkKept, readRun } from './sections/run.js';
-import { readSaved } from './sections/start.js';
-import { readStart, savedFile } from './sections/start.js';
+import { readStart } from './sections/start.js';
 import { readCohorts, readPlantings } from './sections/stock.js';
 import { readSupply } from './sections/top-up.js';
 import { readVessels } from './sections/vessels.js';
 import { readWaters } from './sections/waters.js';
 import { ScenarioReader } from './sections/scenario-reader.js';
 import { resolveTree, type ResolvedTree } from './file/resolve-tree.js';
-import { batchName, type Scenario } from './scenario.js';
+import type { Scenario } from './scenario.js';
 import { sectionKeys, topSchema } from './sections/whole-file.js';
 import { setValue, type Setting } from './file/set-value.js';
 import type { Tree } from './file/tree.js';
@@ -135,13 +134,7 @@ function readSections(
   const cohorts = readCohorts(reader, vessels);
   const plantings = readPlantings(reader, vessels);
   const { topUp, rainTank } = supply;
-  const start = readStart(reader, { frame, vessels, waters, topUp });
-  const batches = [...plantings].flatMap(([name, planting]) =>
-    Array.from({ length: planting?.batches ?? 0 }, (_, batch) =>
-      batchName(name, planting?.batches ?? 0, batch),
-    ),
-  );
-  const saved = readSaved(reader, savedFile(reader), [...vessels.keys(), ...cohorts.keys(), ...batches]);
+  const { start, saved } = readStart(reader, { frame, vessels, waters, topUp, cohorts, plantings });
   const dosers = readControl(reader, vessels);
   const cast = { vessels, waters, pumps, cohorts, plantings, topUp, rainTank, dosers };
   const actions = readActions(reader, frame, cast);

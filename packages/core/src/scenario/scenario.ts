@@ -5,27 +5,16 @@
  * species as g N, alkalinity eq m-3 (= meq/L), inorganic carbon mol m-3 (= mmol/L); shares 0..1.
  */
 import type { Override } from '../library/override.js';
+import type { SavedState } from './saved-state.js';
+import type { Feed, Ration, SourceWater } from './supplies.js';
+
+export type { Feed, Ration, SourceWater } from './supplies.js';
 
 /** A value for each day: one `value` for all, twelve `values` by month from January, or `values` by day of the run. */
 export type DailyValue =
   | { readonly kind: 'constant'; readonly value: number }
   | { readonly kind: 'monthly'; readonly values: readonly number[] }
   | { readonly kind: 'daily'; readonly values: readonly number[] };
-
-/**
- * Water from outside: `tan`, `nitrite`, `nitrate` in g N m-3; `alkalinity` eq m-3; `carbon` (inorganic) mol m-3;
- * `oxygen` and `chloride` g m-3.
- */
-export interface SourceWater {
-  readonly name: string;
-  readonly tan: number;
-  readonly nitrite: number;
-  readonly nitrate: number;
-  readonly alkalinity: number;
-  readonly carbon: number;
-  readonly oxygen: number;
-  readonly chloride: number;
-}
 
 /** What a vessel is for. The kind gives defaults to what the file leaves out; the processes are the same in all. */
 export type VesselKind =
@@ -127,22 +116,6 @@ export type TopUpSource =
       /** Most in one week of seven days, the first from day 0, m3 (absent: no cap). */
       readonly weeklyCap?: number;
     };
-
-/** A feed by name. */
-export interface Feed {
-  readonly name: string;
-  /** Protein, g per g of feed as fed. */
-  readonly protein: number;
-}
-
-/**
- * Feed given per day: a mass (`gramsPerDay`), a share of body mass (`perDay`, g per g of fish and day), or a table of
- * that share by mean fish `mass`, g.
- */
-export type Ration =
-  | { readonly kind: 'mass'; readonly gramsPerDay: number }
-  | { readonly kind: 'share'; readonly perDay: number }
-  | { readonly kind: 'table'; readonly rows: readonly { readonly mass: number; readonly perDay: number }[] };
 
 /** A group of like fish in one vessel. */
 export interface Cohort {
@@ -343,18 +316,6 @@ export interface Rule {
   readonly most: number;
 }
 
-/** What stood in a system at the end of another run, by name. */
-export interface SavedState {
-  /** Water in each vessel, m3. */
-  readonly volumes: Readonly<Record<string, number>>;
-  /** Water in the rain tank, m3. */
-  readonly rainTank: number;
-  /** Each `amount`, in the unit of its component, by component and place (vessel, cohort, batch of a planting). */
-  readonly states: readonly { readonly component: string; readonly place: string; readonly amount: number }[];
-  /** Age of each batch that is planted, d. */
-  readonly ages: Readonly<Record<string, number>>;
-}
-
 /** A system and what is done to it: everything that decides a run, but for the numbers of the tables. */
 export interface Scenario {
   readonly title: string;
@@ -384,7 +345,7 @@ export interface Scenario {
   readonly cohorts: readonly Cohort[];
   readonly plantings: readonly Planting[];
   readonly start: readonly StartVessel[];
-  /** A state to start from, in place of `start`, stock and stands. */
+  /** A state to go on from, at its time, in place of `start`, stock and stands. */
   readonly saved?: SavedState;
   readonly actions: readonly TimedAction[];
   readonly rules: readonly Rule[];

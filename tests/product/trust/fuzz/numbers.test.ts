@@ -66,4 +66,4 @@ it('any design runs to its end or ends by a name, and its budgets close either w
     ...[...ends].sort().map(([kind, count]) => `| ${kind} | ${count} |`),
   ];
   writeFileSync(new URL('../FUZZ-NUMBERS.md', import.meta.url), `${lines.join('\n')}\n`);
-}, 7_200_000);
+});

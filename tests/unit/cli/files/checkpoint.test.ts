@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openCheckpoint, type CheckpointTask } from '../../../../packages/cli/src/files/checkpoint.js';
+import { openKept } from '../../../../packages/cli/src/files/outputs.js';
 
 const task: CheckpointTask<number> = {
   command: 'counting',
@@ -41,8 +42,8 @@ describe('work that is kept', () => {
 
   it('keeps nothing at the end where no file was named', () => {
     const folder = mkdtempSync(join(tmpdir(), 'leat-'));
-    const out = join(folder, 'named');
-    for (const options of [{}, { out }]) {
+    const { kept } = openKept({ out: join(folder, 'named') }, 'size');
+    for (const options of [{}, { kept }]) {
       const work = openCheckpoint(task, options);
       work.put('ones', 0, 1);
       work.finish();

@@ -29,7 +29,8 @@ describe('a cell of a hand-kept log', () => {
     ['two', { problem: 'not a number' }],
     ['1.2.3', { problem: 'not a number' }],
     ['1e999', { problem: 'not a finite number' }],
-    ['=1+1', { problem: 'not a number' }],
+    ['=1+1', { problem: 'a formula whose value the file does not hold' }],
+    ['#N/A', { problem: 'an error of the spreadsheet' }],
   ])('%s', (text, expected) => {
     expect(readCell(text, 0.25)).toEqual(expected);
   });

@@ -141,6 +141,36 @@ describe('an action of each kind', () => {
   });
 });
 
+describe('an action that asks for more than there is', () => {
+  const told = (action: Action): readonly [string, boolean] => {
+    const [event] = after([action]).run.events.filter(({ kind }) => kind === action.kind);
+    return [event.text, event.short === true];
+  };
+  const fish = (number: number): Action => ({ kind: 'harvest-fish', cohort: 'fish', share: 0, number });
+
+  it('says what was done, and what was asked for', () => {
+    expect(told(fish(3000))).toEqual(['100.0 fish, 10000 g; 3000 fish were asked for', true]);
+    expect(told({ ...kill, number: 3000, share: 0 })[1]).toBe(true);
+    expect(told({ kind: 'change-water', vessel: 'sump', volume: 5, water: 'mains' })).toEqual([
+      '2000 L for mains; 5000 L of water were asked for',
+      true,
+    ]);
+    expect(told({ kind: 'drain-solids', vessel: 'sump', share: 0.5, water: 3 })).toEqual([
+      '40 g dry, with 1000 L of water; 3000 L of water were asked for',
+      true,
+    ]);
+    expect(told(plant)).toEqual(['0 of 1 batches planted; the others stand already', true]);
+  });
+
+  it('is told apart from one that gets all: of fish, to the half fish', () => {
+    for (const number of [30, 100, 100.4]) expect(told(fish(number))[1]).toBe(false);
+    expect(told(fish(100.5))[1]).toBe(true);
+    expect(told(renew)[1]).toBe(false);
+    expect(told({ kind: 'change-water', vessel: 'sump', volume: 2, water: 'mains' })[1]).toBe(false);
+    expect(told({ kind: 'drain-solids', vessel: 'sump', share: 0.5, water: 1 })[1]).toBe(false);
+  });
+});
+
 describe('an action', () => {
   it('books what it moves: states change by the postings and by nothing else', () => {
     const { run } = after([

@@ -3,13 +3,14 @@ import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemb
 import { correlationsOf, withFitted } from '../shared/correlations.js';
 import { readPart, writePart } from '../../files/ensemble-part.js';
 import { checkpointName, keptNote, openSaver, plainName } from '../../files/checkpoint.js';
-import { printEnsemble, type PrintOptions } from './print.js';
+import { printEnsemble } from './print.js';
+import { type KeptOptions, openKept, type Output, unusedOutput } from '../../files/outputs.js';
 import type { ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import { job as outlineJob } from '../shared/outline-job.js';
 import { job, type MemberShared } from './job.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
-import { readTexts } from '../shared/referenced-files.js';
+import { readTexts, type ReferencedFiles } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { eachJob, runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
@@ -23,7 +24,8 @@ export interface Shard {
 }
 
 /** What `leat ensemble` was asked. */
-export interface EnsembleOptions extends ScenarioOptions, PrintOptions {
+export interface EnsembleOptions extends ScenarioOptions, KeptOptions {
+  readonly json?: boolean;
   readonly members: number;
   readonly seed: number;
   readonly sampling: Sampling['method'];
@@ -32,8 +34,6 @@ export interface EnsembleOptions extends ScenarioOptions, PrintOptions {
   readonly keep: readonly string[];
   readonly tolerance?: number;
   readonly workers?: number;
-  readonly out?: string;
-  readonly resume?: string;
   readonly shard?: Shard;
 }
 
@@ -63,8 +63,7 @@ function resume(path: string, accumulator: Accumulator, now: EnsemblePart): void
   accumulator.merge(before.accumulated);
 }
 
-async function openWork(file: string, options: EnsembleOptions, streams: Streams): Promise<Work> {
-  const texts = readTexts(file, options);
+async function openWork(texts: ReferencedFiles, options: EnsembleOptions, streams: Streams): Promise<Work> {
   const sampling = samplingOf(options, texts.fitted?.fit);
   const questions = { measures: options.of, conditions: options.keep };
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
@@ -99,14 +98,15 @@ export async function ensembleCommand(
   options: EnsembleOptions,
   streams: Streams,
 ): Promise<ExitCode> {
-  const { accumulator, part, shared, todo } = await openWork(file, options, streams);
-  const { workers, members } = options;
-  const out = options.out ?? options.resume;
-  const keep = (path: string): void => {
-    writePart(path, part());
+  const texts = readTexts(file, options);
+  const { kept, csv } = openKept(options, 'ensemble');
+  const { accumulator, part, shared, todo } = await openWork(texts, options, streams);
+  const { workers, members, json = false } = options;
+  const keep = (to: Output): void => {
+    writePart(to, part());
   };
   const saver = openSaver(() => {
-    if (out !== undefined) keep(out);
+    if (kept !== undefined) keep(kept);
   });
   const progress = await openRunsProgress('members', members, accumulator.size());
   try {
@@ -125,17 +125,17 @@ export async function ensembleCommand(
     );
   } catch (error) {
     progress.end();
-    const path = out ?? checkpointName(plainName(file), ensembleId(part()), 'ensemble');
-    keep(path);
-    streams.note(keptNote(`${accumulator.size()} of ${members} members`, path));
+    const to = kept ?? unusedOutput(checkpointName(plainName(file), ensembleId(part()), 'ensemble'));
+    keep(to);
+    streams.note(keptNote(`${accumulator.size()} of ${members} members`, to.path));
     if (error instanceof InterruptedError) return error.code;
     throw error;
   }
   progress.end();
-  if (out !== undefined) keep(out);
+  if (kept !== undefined) keep(kept);
   if (options.shard !== undefined)
     streams.note(
-      `shard ${options.shard.part}/${options.shard.of}: ${accumulator.size()} of ${members} members are in ${out ?? ''}; leat merge joins the shards\n`,
+      `shard ${options.shard.part}/${options.shard.of}: ${accumulator.size()} of ${members} members are in ${kept?.path ?? ''}; leat merge joins the shards\n`,
     );
-  return printEnsemble(part(), accumulator, options, streams);
+  return printEnsemble(part(), accumulator, { json, csv }, streams);
 }

@@ -7,6 +7,7 @@ import {
   daysOption,
   everyOption,
   fitOption,
+  forceOption,
   membersOption,
   outOption,
   resumeOption,
@@ -51,6 +52,7 @@ export const addEnsemble: AddCommand = (root, streams, leave) => {
     .addOption(workersOption())
     .addOption(outOption())
     .addOption(resumeOption())
+    .addOption(forceOption())
     .addOption(new Option('--shard <i/n>', 'run only every n-th member, for leat merge').argParser(shard))
     .option('--json', 'print one JSON document instead of the summary')
     .option('--csv <file>', 'write median and bands of every series to a CSV file')

@@ -3,7 +3,7 @@ import { cautions } from '@leat/view/text';
 import { csv } from '../../files/csv.js';
 import { ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { savedDocument } from '../../files/saved-document.js';
-import { writeAtomic } from '../../files/write.js';
+import type { Output } from '../../files/outputs.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { Streams } from '../../terminal/streams.js';
 import { styleFor } from '../../terminal/style.js';
@@ -62,7 +62,8 @@ function ensembleDocument(part: EnsemblePart, result: EnsembleResult): string {
 /** How an ensemble is told. */
 export interface PrintOptions {
   readonly json?: boolean;
-  readonly csv?: string;
+  /** Where the bands go as CSV. */
+  readonly csv?: Output | undefined;
 }
 
 /** Tells what an ensemble says. Leaves with `notFinished` when every member failed. */
@@ -74,7 +75,7 @@ export function printEnsemble(
 ): ExitCode {
   const { outline, sampling, keys } = part;
   const result = ensembleResult(outline, sampling, accumulator);
-  if (options.csv !== undefined) writeAtomic(options.csv, ensembleCsv(result));
+  options.csv?.write(ensembleCsv(result));
   if (options.json === true) streams.result(ensembleDocument(part, result));
   else streams.result(ensembleText(outline.title, result, keys, styleFor(process.stdout.isTTY, process.env)));
   if (result.failed.length < result.ran) return exit.done;

@@ -3,13 +3,14 @@ import { exit, type ExitCode } from '../../terminal/exit.js';
 import { openFitRequest, type LoggedOptions } from '../shared/fit-request.js';
 import { fitLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
-import { writeAtomic } from '../../files/write.js';
+import { openOutputs } from '../../files/outputs.js';
 
 /** What `leat fit` was asked. */
 export interface FitOptions extends LoggedOptions {
   readonly free: readonly string[];
   readonly starts: number;
   readonly out?: string;
+  readonly force?: boolean;
   readonly json?: boolean;
 }
 
@@ -22,8 +23,9 @@ const nextStep = (out: string | undefined): string =>
 /** `leat fit FILE`: fits a system to its log, says what the log tells, and writes the numbers for other commands. */
 export async function fitCommand(file: string, options: FitOptions, streams: Streams): Promise<ExitCode> {
   const request = await openFitRequest(file, options, options.free);
+  const { out } = openOutputs<'out'>(options, { out: 'fit' }, options);
   const found = fit({ ...request, furtherStarts: options.starts - 1 });
-  if (options.out !== undefined) writeAtomic(options.out, fitText(found));
+  out?.write(fitText(found));
   streams.result(
     options.json === true ? fitText(found) : `${fitLines(found, request.log.oddities.length).join('\n')}\n`,
   );

@@ -2,6 +2,7 @@ import type { AddCommand } from '../shared/options.js';
 import type { FitOptions } from './command.js';
 import {
   allowPathOption,
+  forceOption,
   freeOption,
   isoDate,
   setOption,
@@ -26,6 +27,7 @@ export const addFit: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .option('--out <file>', 'write the fit to a file that commands take with --fit')
+    .addOption(forceOption())
     .option('--json', 'print the fit as one JSON document')
     .action(async (file: string, options: FitOptions) => {
       const { fitCommand } = await import('./command.js');

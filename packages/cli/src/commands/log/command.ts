@@ -7,13 +7,14 @@ import { textOf } from '../../files/read.js';
 import { guessLines } from './text.js';
 import { logLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
-import { writeAtomic } from '../../files/write.js';
+import { openOutputs } from '../../files/outputs.js';
 import { savedDocument } from '../../files/saved-document.js';
 
 /** What `leat log` was asked. */
 export interface LogOptions extends ScenarioOptions {
   readonly map?: string;
   readonly writeMap?: string;
+  readonly force?: boolean;
   readonly system?: string;
   readonly json?: boolean;
 }
@@ -33,9 +34,10 @@ export async function logCommand(file: string, options: LogOptions, streams: Str
   const table = await openLog(file);
   const scenario = options.system === undefined ? undefined : openScenario(options.system, options).scenario;
   if (options.map === undefined) {
+    const { writeMap } = openOutputs<'writeMap'>(options, { writeMap: 'own' }, options);
     const cohorts = scenario?.cohorts.map(({ name }) => name) ?? [];
     const guess = guessLogMap(table, { vessels: vesselsOf(scenario), cohorts });
-    if (options.writeMap !== undefined) writeAtomic(options.writeMap, guess.text);
+    writeMap?.write(guess.text);
     streams.result(
       options.json === true
         ? savedDocument('leat-log-guess', guess)

@@ -1,6 +1,6 @@
 import type { AddCommand } from '../shared/options.js';
 import type { LogOptions } from './command.js';
-import { allowPathOption, setOption, tablesOption } from '../shared/options.js';
+import { allowPathOption, forceOption, setOption, tablesOption } from '../shared/options.js';
 
 /** `leat log FILE`. */
 export const addLog: AddCommand = (root, streams, leave) => {
@@ -10,6 +10,7 @@ export const addLog: AddCommand = (root, streams, leave) => {
     .argument('<file>', 'log (CSV, or a spreadsheet .xlsx)')
     .option('--map <file>', 'map of the columns (YAML); without it one is guessed and shown')
     .option('--write-map <file>', 'write the guessed map to a file, to look over and keep')
+    .addOption(forceOption())
     .option('--system <file>', 'scenario that the log is of: names its vessels, and is held against the log')
     .addOption(setOption())
     .addOption(allowPathOption())

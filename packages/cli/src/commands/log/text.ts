@@ -17,6 +17,7 @@ export function guessLines(guess: MapGuess, file: string, written: string | unde
       : `Written to ${written}: mend it, and read the log by`;
   return [
     `${file}: a guess at its columns; nothing was read yet`,
+    ...guess.doubts.map((doubt) => `look: ${doubt}`),
     '',
     ...table,
     '',

@@ -1,14 +1,18 @@
 import { openAccumulator } from '@leat/core';
 import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { readPart, writePart } from '../../files/ensemble-part.js';
-import { printEnsemble, type PrintOptions } from '../ensemble/print.js';
+import { printEnsemble } from '../ensemble/print.js';
+import { openOutputs } from '../../files/outputs.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import type { Streams } from '../../terminal/streams.js';
 
 /** What `leat merge` was asked. */
-export interface MergeOptions extends PrintOptions {
+export interface MergeOptions {
+  readonly json?: boolean;
+  readonly csv?: string;
   readonly out?: string;
+  readonly force?: boolean;
 }
 
 /**
@@ -17,6 +21,9 @@ export interface MergeOptions extends PrintOptions {
  * are missing.
  */
 export function mergeCommand(files: readonly string[], options: MergeOptions, streams: Streams): ExitCode {
+  const kinds = { out: 'ensemble', csv: 'course' } as const;
+  const { force, json = false } = options;
+  const { out, csv } = openOutputs<'out' | 'csv'>(options, kinds, { force, inputs: files });
   const first = readPart(files[0]);
   const { outline, keys, sampling } = first;
   const accumulator = openAccumulator(outline, sampling.members);
@@ -31,8 +38,8 @@ export function mergeCommand(files: readonly string[], options: MergeOptions, st
     accumulator.merge(part.accumulated);
   });
   const whole: EnsemblePart = { outline, keys, sampling, accumulated: accumulator.state() };
-  if (options.out !== undefined) writePart(options.out, whole);
-  const code = printEnsemble(whole, accumulator, options, streams);
+  if (out !== undefined) writePart(out, whole);
+  const code = printEnsemble(whole, accumulator, { json, csv }, streams);
   const missing = sampling.members - accumulator.size();
   if (missing === 0) return code;
   streams.note(`not finished: ${missing} of ${sampling.members} members are in none of the files\n`);

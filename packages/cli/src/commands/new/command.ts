@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { nearest, readScenarioFully } from '@leat/core';
 import { exit, type ExitCode } from '../../terminal/exit.js';
@@ -7,12 +7,13 @@ import { readText } from '../../files/read.js';
 import { columns } from '../../terminal/columns.js';
 import { questionOf, shippedBeside, shippedNames, shippedPath } from '../../files/shipped.js';
 import type { Streams } from '../../terminal/streams.js';
-import { writeAtomic } from '../../files/write.js';
+import { openOutputList } from '../../files/outputs.js';
 
 /** What `leat new` was asked. */
 export interface NewOptions {
   readonly list?: boolean;
   readonly out?: string;
+  readonly force?: boolean;
 }
 
 interface Copy {
@@ -35,19 +36,14 @@ function copiesOf(name: string, out: string): readonly Copy[] {
   return [...[...beside].map(([to, found]) => ({ to, text: found })), { to: out, text }];
 }
 
-/** Files still to be written. Throws FileError where one is there already and says something else. */
-function missing(copies: readonly Copy[], out: string): readonly Copy[] {
-  return copies.filter(({ to, text }) => {
-    if (!existsSync(to)) return true;
-    if (to !== out && readText(to) === text) return false;
-    throw new FileError(`${to}: is there already and is not overwritten; --out names another place`);
-  });
-}
+/** Whether a file that comes beside the scenario is there already, word for word. */
+const isThere = ({ to, text }: Copy, out: string): boolean =>
+  to !== out && existsSync(to) && readFileSync(to, 'utf8') === text;
 
 /**
  * `leat new NAME`: copies a scenario that comes with the command, and what it includes, into the current
- * folder or to `--out`; `--list` prints the names and their questions. Nothing is overwritten: all places
- * are looked at before the first file is written. Throws FileError for an unknown name or a taken place.
+ * folder or to `--out`; `--list` prints the names and their questions. Nothing is overwritten without `--force`: all
+ * places are looked at before the first file is written. Throws FileError for an unknown name or a taken place.
  */
 export function newCommand(name: string | undefined, options: NewOptions, streams: Streams): ExitCode {
   const names = shippedNames();
@@ -66,8 +62,14 @@ export function newCommand(name: string | undefined, options: NewOptions, stream
     throw new FileError(`${name}: no scenario of that name${hint} (leat new --list shows them)`);
   }
   const out = options.out ?? `${name}.yaml`;
-  const writing = missing(copiesOf(name, out), out);
-  for (const { to, text } of writing) writeAtomic(to, text);
+  const writing = copiesOf(name, out).filter((copy) => !isThere(copy, out));
+  const outputs = openOutputList(
+    writing.map(({ to }) => ({ option: '--out', path: to, kind: 'own' })),
+    options,
+  );
+  writing.forEach(({ text }, i) => {
+    outputs[i].write(text);
+  });
   streams.note(`written: ${writing.map(({ to }) => to).join(', ')}\n`);
   return exit.done;
 }

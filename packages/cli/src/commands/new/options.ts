@@ -1,4 +1,5 @@
 import type { AddCommand } from '../shared/options.js';
+import { forceOption } from '../shared/options.js';
 import type { NewOptions } from './command.js';
 
 /** `leat new NAME`. */
@@ -9,6 +10,7 @@ export const addNew: AddCommand = (root, streams, leave) => {
     .argument('[name]', 'one of the names that --list prints')
     .option('--list', 'print the names and the question each one asks')
     .option('--out <file>', 'where to write it (default: its name, in the current folder)')
+    .addOption(forceOption())
     .action(async (name: string | undefined, options: NewOptions) => {
       const { newCommand } = await import('./command.js');
       leave(newCommand(name, options, streams));

@@ -2,16 +2,17 @@ import { InputError, nearest, worstResidual, type Fault, type RunAccount } from 
 import { darkColours, lightColours, slide, type SlideSeries } from '@leat/view/pictures';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
-import { gather } from '../../report/gather.js';
+import { openGathering } from '../../report/gather.js';
 import type { Streams } from '../../terminal/streams.js';
 import { newDocument } from '../../files/new-document.js';
-import { writeAtomic } from '../../files/write.js';
+import { openOutputs } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';
 
 /** What `leat plot` was asked. */
 export interface PlotOptions extends ScenarioOptions {
   readonly of: readonly string[];
   readonly out: string;
+  readonly force?: boolean;
   readonly limits?: boolean;
   readonly title?: string;
   readonly on: 'light' | 'dark';
@@ -39,7 +40,10 @@ function chosen({ series }: RunAccount, names: readonly string[]): readonly Slid
  * picture. Throws InputError for series that do not exist.
  */
 export async function plotCommand(file: string, options: PlotOptions, streams: Streams): Promise<ExitCode> {
-  const run = await gather(file, 'A', options, streams);
+  const gathered = openGathering(file, 'A', options, streams);
+  const isPng = options.out.toLowerCase().endsWith('.png');
+  const { out } = openOutputs<'out'>(options, { out: isPng ? 'png' : 'svg' }, options);
+  const run = await gathered();
   const { account, budgets } = run;
   const picture = slide(newDocument(), {
     title: options.title ?? account.title,
@@ -48,10 +52,10 @@ export async function plotCommand(file: string, options: PlotOptions, streams: S
     limits: options.limits === true ? account.limits : [],
     colours: options.on === 'dark' ? darkColours : lightColours,
   });
-  if (options.out.toLowerCase().endsWith('.png')) {
+  if (isPng) {
     const { pngOf } = await import('../../files/png.js');
-    writeAtomic(options.out, await pngOf(picture));
-  } else writeAtomic(options.out, picture);
+    out?.write(await pngOf(picture));
+  } else out?.write(picture);
   streams.note(`${options.out} written\n`);
   const { code, text } = endingOf(account, worstResidual(budgets).budget);
   if (text !== '') streams.note(`${text}\n`);

@@ -6,6 +6,7 @@ import {
   daysOption,
   everyOption,
   fitOption,
+  forceOption,
   setOption,
   tablesOption,
 } from '../shared/options.js';
@@ -20,6 +21,7 @@ export const addPlot: AddCommand = (root, streams, leave) => {
     .argument('<file>', 'scenario file (YAML), or a document of leat run --json')
     .requiredOption('--of <series...>', 'what to draw, such as nitrate@sump; several may be named')
     .requiredOption('--out <file>', 'where to write it: x.svg or x.png')
+    .addOption(forceOption())
     .option('--limits', 'draw in the limits on what is drawn')
     .option('--title <text>', 'title of the picture (default: that of the file)')
     .addOption(

@@ -3,17 +3,18 @@ import { readEnsemble, type SavedEnsemble } from '../../files/saved-ensemble.js'
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
-import { gather } from '../../report/gather.js';
+import { openGathering } from '../../report/gather.js';
 import { reportPage } from '../../report/page.js';
 import type { RunSummary } from '../../report/run-summary.js';
 import { withBands } from '../../report/gather.js';
 import type { Streams } from '../../terminal/streams.js';
-import { writeAtomic } from '../../files/write.js';
+import { openOutputs } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';
 
 /** What `leat report` was asked. */
 export interface ReportOptions extends ScenarioOptions {
   readonly out: string;
+  readonly force?: boolean;
   /** What `leat ensemble` kept of some of the files. */
   readonly ensemble?: readonly string[];
 }
@@ -44,11 +45,14 @@ export async function reportCommand(
   streams: Streams,
 ): Promise<ExitCode> {
   const saved = ensemblesOf(options.ensemble ?? []);
+  const gatherings = files.map((file, i) =>
+    openGathering(file, String.fromCharCode(65 + i), options, streams),
+  );
+  const { out } = openOutputs<'out'>(options, { out: 'report' }, options);
   const runs: RunSummary[] = [];
-  for (const [i, file] of files.entries())
-    runs.push(await gather(file, String.fromCharCode(65 + i), options, streams));
+  for (const gathered of gatherings) runs.push(await gathered());
   const summaries = withBands(runs, saved);
-  writeAtomic(options.out, reportPage(summaries));
+  out?.write(reportPage(summaries));
   streams.note(`${options.out} written\n`);
   const endings = summaries.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
   endings.forEach(({ text }, i) => {

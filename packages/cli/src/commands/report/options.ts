@@ -6,6 +6,7 @@ import {
   daysOption,
   everyOption,
   fitOption,
+  forceOption,
   setOption,
   tablesOption,
 } from '../shared/options.js';
@@ -24,6 +25,7 @@ export const addReport: AddCommand = (root, streams, leave) => {
       'bands: documents of leat ensemble --json (or files of its --out) of these systems',
     )
     .option('--out <file>', 'where to write it', 'report.html')
+    .addOption(forceOption())
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())

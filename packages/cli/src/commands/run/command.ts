@@ -6,6 +6,7 @@ import {
   endStateOf,
   limitsOf,
   manifestOf,
+  sealed,
   worstResidual,
 } from '@leat/core';
 import type { ExitCode } from '../../terminal/exit.js';
@@ -17,7 +18,7 @@ import { sourceLines } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import { summary } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
-import { writeAtomic } from '../../files/write.js';
+import { openOutputs } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';
 import { simulated, type SimulatedOptions } from '../shared/simulated.js';
 
@@ -26,6 +27,7 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
   readonly json?: boolean;
   readonly csv?: string;
   readonly save?: string;
+  readonly force?: boolean;
   readonly sources?: boolean;
   /** Series to draw in the terminal; true for the usual ones. */
   readonly plot?: true | readonly string[];
@@ -37,6 +39,7 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
   const reading = openScenario(file, options);
+  const outputs = openOutputs<'csv' | 'save'>(options, { csv: 'course', save: 'state' }, options);
   const { run, used } = await simulated(reading, options, streams);
   const results: RunResults = {
     run,
@@ -47,16 +50,9 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     manifest: manifestOf(run),
     sources: bibliography(used(), run.model.parameters),
   };
-  if (options.csv !== undefined) {
-    writeAtomic(
-      options.csv,
-      csv(
-        run.samples.map(({ time }) => time),
-        results.series,
-      ),
-    );
-  }
-  if (options.save !== undefined) writeAtomic(options.save, `${JSON.stringify(endStateOf(run), null, 2)}\n`);
+  const times = run.samples.map(({ time }) => time);
+  outputs.csv?.write(csv(times, results.series));
+  outputs.save?.write(`${JSON.stringify(sealed(endStateOf(run)), null, 2)}\n`);
   if (options.json === true) {
     streams.result(jsonDocument(results));
   } else if (options.quiet !== true) {

@@ -6,6 +6,7 @@ import {
   daysOption,
   everyOption,
   fitOption,
+  forceOption,
   setOption,
   tablesOption,
   tolerance,
@@ -28,6 +29,7 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .option('--json', 'print one JSON document instead of the summary')
     .option('--csv <file>', 'write every series to a CSV file')
     .option('--save <file>', 'write the end state, for another run to start from')
+    .addOption(forceOption())
     .option('--plot [series...]', 'draw courses in the terminal (default: TAN, nitrite, nitrate and pH)')
     .option('--sources', 'print where the numbers that were used come from')
     .option('--quiet', 'print no summary, no progress and no notes')

@@ -122,7 +122,9 @@ function head({ run, manifest }: RunResults): readonly string[] {
   const fish = scenario.cohorts.reduce((total, { number }) => total + number, 0);
   const area = scenario.plantings.reduce((total, planting) => total + planting.area, 0);
   const parts = [
-    `${scenario.days} d from ${scenario.startDate}`,
+    scenario.saved === undefined
+      ? `${scenario.days} d from ${scenario.startDate}`
+      : `day ${shown(scenario.saved.time)} to ${scenario.days}, from ${scenario.startDate}`,
     `${scenario.vessels.length} vessels, ${shown(volume)} m3`,
     `${fish} fish`,
     `${shown(area)} m2 planted`,
@@ -136,6 +138,20 @@ function eventLine(events: readonly RunEvent[]): readonly string[] {
   for (const { kind } of events) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   if (counts.size === 0) return [];
   return [`events: ${[...counts].map(([kind, count]) => `${count} ${kind}`).join(', ')}`];
+}
+
+/** Most actions named that did less than was asked for. */
+const mostShort = 4;
+
+/** The actions that did less than was asked for, one by one. */
+function shortLines(events: readonly RunEvent[]): readonly string[] {
+  const all = events.filter(({ short: less }) => less);
+  if (all.length === 0) return [];
+  const listed = all
+    .slice(0, mostShort)
+    .map(({ time, kind, place, text }) => `! d ${day(time)}, ${kind} of ${place}: ${text}`);
+  const left = all.length - listed.length;
+  return [...listed, ...(left > 0 ? [`! ${left} more did less than was asked for: see --json`] : [])];
 }
 
 function workLine({ run, budgets }: RunResults): readonly string[] {
@@ -185,9 +201,12 @@ export function summary(results: RunResults, style: Style): string {
       width / 2,
     ),
     '',
-    ...[...baseLines(results.base), ...eventLine(run.events), ...workLine(results)].map((line) =>
-      short(line, width),
-    ),
+    ...[
+      ...baseLines(results.base),
+      ...eventLine(run.events),
+      ...shortLines(run.events),
+      ...workLine(results),
+    ].map((line) => short(line, width)),
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return `${lines.join('\n')}\n`;

@@ -16,13 +16,8 @@ import {
   type TableRow,
 } from '@leat/core';
 import { cautions } from '@leat/view/text';
-import {
-  type CheckpointOptions,
-  type Checkpoint,
-  openCheckpoint,
-  keptNote,
-  plainName,
-} from '../../files/checkpoint.js';
+import { type Checkpoint, openCheckpoint, keptNote, plainName } from '../../files/checkpoint.js';
+import { type KeptOptions, openKept, type Output } from '../../files/outputs.js';
 import { savedDocument } from '../../files/saved-document.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { Streams } from '../../terminal/streams.js';
@@ -58,7 +53,7 @@ function rowsLike(rows: readonly TableRow[], pattern: string | undefined): reado
 }
 
 /** What `leat sensitivity` was asked. */
-export interface SensitivityOptions extends ScenarioOptions, CheckpointOptions {
+export interface SensitivityOptions extends ScenarioOptions, KeptOptions {
   readonly of: string;
   readonly method: 'screened' | 'local' | 'morris' | 'sobol' | 'all';
   readonly members: number;
@@ -152,8 +147,12 @@ const isAnswer = (value: unknown): value is Answer =>
   typeof value === 'object' && value !== null && 'value' in value && typeof value.value === 'number';
 
 /** The checkpoint of the runs of a sensitivity, by what they are for. */
-function openRunsCheckpoint(outline: Outline, options: SensitivityOptions): Checkpoint<Answer> {
-  const { of, method, members, seed, only } = options;
+function openRunsCheckpoint(
+  outline: Outline,
+  options: SensitivityOptions,
+  kept: Output | undefined,
+): Checkpoint<Answer> {
+  const { of, method, members, seed, only, resume } = options;
   const asked = {
     system: `${outline.title} ${outline.hash.slice(0, 8)}`,
     '--of': of,
@@ -163,7 +162,7 @@ function openRunsCheckpoint(outline: Outline, options: SensitivityOptions): Chec
     '--only': only ?? '',
   };
   const from = { system: outline.hash, asked };
-  return openCheckpoint({ command: 'sensitivity', asked, from, isOutput: isAnswer }, options);
+  return openCheckpoint({ command: 'sensitivity', asked, from, isOutput: isAnswer }, { kept, resume });
 }
 
 async function look(
@@ -174,6 +173,7 @@ async function look(
   begun: (checkpoint: Checkpoint<Answer>) => void,
 ): Promise<SensitivityResult> {
   const texts = readTexts(file, options);
+  const { kept } = openKept(options, 'sensitivity');
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
   const jobs = { signal, ...(options.workers === undefined ? {} : { workers: options.workers }) };
   const questions = { measures: [options.of], conditions: [] };
@@ -183,7 +183,7 @@ async function look(
   const inputs = rowsLike(rows, options.only);
   const middle = middleOf(rows);
   const shared = { texts, rows, measure: options.of, ...simulation };
-  const checkpoint = openRunsCheckpoint(outline, options);
+  const checkpoint = openRunsCheckpoint(outline, options, kept);
   begun(checkpoint);
   let runs = 0;
   let failed = 0;

@@ -6,6 +6,7 @@ import {
   daysOption,
   everyOption,
   fitOption,
+  forceOption,
   membersOption,
   outOption,
   resumeOption,
@@ -46,6 +47,7 @@ export const addSensitivity: AddCommand = (root, streams, leave) => {
     .addOption(workersOption())
     .addOption(outOption())
     .addOption(resumeOption())
+    .addOption(forceOption())
     .option('--json', 'print one JSON document instead of the summary')
     .action(async (file: string, options: SensitivityOptions) => {
       const { sensitivityCommand } = await import('./command.js');

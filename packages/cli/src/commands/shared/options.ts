@@ -88,6 +88,10 @@ export const membersOption = (members = 100, what = 'how many draws are run'): O
 export const seedOption = (): Option =>
   new Option('--seed <number>', 'what the draws follow from').argParser(seed).default(1);
 
+/** `--force`. */
+export const forceOption = (): Option =>
+  new Option('--force', 'write over files that are there and that leat did not make');
+
 /** `--out FILE`. */
 export const outOption = (): Option =>
   new Option('--out <file>', 'keep what is done, now and then and at the end');

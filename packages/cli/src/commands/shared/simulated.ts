@@ -7,6 +7,7 @@ import {
   simulate,
   type Budget,
   type OpenModel,
+  type ResumableRun,
   type Run,
   type RunAccount,
   type ScenarioReading,
@@ -25,7 +26,7 @@ export interface SimulatedOptions {
 
 /** A run, what was assumed for it, and the numbers it used. */
 export interface SimulatedRun extends Pick<OpenModel, 'notes' | 'used'> {
-  readonly run: Run;
+  readonly run: ResumableRun;
 }
 
 /** Compiles and simulates what was read, with what was assumed, warnings and progress on the notes. */

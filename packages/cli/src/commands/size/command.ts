@@ -21,6 +21,7 @@ import { openTexts, readTexts, type ReferencedFiles } from '../shared/referenced
 import { sizeDocument } from './text.js';
 import { sizeText, type SizeSummary } from './text.js';
 import { styleFor } from '../../terminal/style.js';
+import { openKept } from '../../files/outputs.js';
 import { sizeDraws, type DrawsOptions } from './draws.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openAt, openVaried, type Varied } from '../shared/vary.js';
@@ -82,6 +83,7 @@ export async function sizeCommand(
   streams: Streams,
 ): Promise<ExitCode> {
   const texts = readTexts(file, options);
+  const { kept } = openKept(options, 'size');
   const { notes } = openTexts(texts).reading;
   const asked = { path: options.vary, from: options.from, to: options.to };
   const varied = openVaried(texts, asked, { from: '--from', to: '--to' });
@@ -108,7 +110,7 @@ export async function sizeCommand(
   const { drawn, stopped } =
     options.members === undefined
       ? {}
-      : await sizeDraws({ texts, varied, want, within, keep: options.keep }, answer, options, streams);
+      : await sizeDraws({ texts, varied, want, within, keep: options.keep }, answer, options, kept, streams);
   const summary: SizeSummary = {
     title: ends.atFrom.scenario.title,
     ...{ varied, want, conditions, answer },

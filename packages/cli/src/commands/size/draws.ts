@@ -12,18 +12,13 @@ import { withFitted } from '../shared/correlations.js';
 import { job, type SizeShared } from './job.js';
 import type { ExitCode } from '../../terminal/exit.js';
 import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
-import {
-  openCheckpoint,
-  type CheckpointOptions,
-  type Checkpoint,
-  keptNote,
-  plainName,
-} from '../../files/checkpoint.js';
+import { openCheckpoint, type Checkpoint, keptNote, plainName } from '../../files/checkpoint.js';
+import type { KeptOptions, Output } from '../../files/outputs.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import type { Streams } from '../../terminal/streams.js';
 
 /** Options of the draws of a size. */
-export interface DrawsOptions extends CheckpointOptions {
+export interface DrawsOptions extends KeptOptions {
   readonly members?: number;
   readonly seed: number;
   readonly chosen?: string;
@@ -59,7 +54,11 @@ const isSize = (value: unknown): value is SizeMember =>
 /** The part of the checkpoint that holds the draws. */
 const part = 'draws';
 
-function openDraws(shared: SizeShared, options: DrawsOptions): Checkpoint<SizeMember> {
+function openDraws(
+  shared: SizeShared,
+  resume: string | undefined,
+  kept: Output | undefined,
+): Checkpoint<SizeMember> {
   const { varied, want, within, keep, chosen, sampling } = shared;
   const asked = {
     system: `${shared.texts.file} ${contentHash(shared.texts).slice(0, 8)}`,
@@ -71,7 +70,7 @@ function openDraws(shared: SizeShared, options: DrawsOptions): Checkpoint<SizeMe
     '--members': String(sampling.members),
     '--seed': String(sampling.seed),
   };
-  return openCheckpoint({ command: 'size', asked, from: shared, isOutput: isSize }, options);
+  return openCheckpoint({ command: 'size', asked, from: shared, isOutput: isSize }, { kept, resume });
 }
 
 /**
@@ -82,6 +81,7 @@ export async function sizeDraws(
   search: Pick<SizeShared, 'texts' | 'varied' | 'want' | 'within' | 'keep'>,
   answer: SizeAnswer,
   options: DrawsOptions,
+  kept: Output | undefined,
   streams: Streams,
 ): Promise<SizeDrawsResult> {
   const { members = 1, seed, workers } = options;
@@ -97,7 +97,7 @@ export async function sizeDraws(
     ...(answer.kind === 'found' && answer.value !== undefined ? { near: answer.value } : {}),
     ...(chosen === undefined ? {} : { chosen }),
   };
-  const checkpoint = openDraws(shared, options);
+  const checkpoint = openDraws(shared, options.resume, kept);
   const draws = Array.from({ length: members }, (_, member) => member);
   let stopped: ExitCode | undefined;
   try {
@@ -113,8 +113,8 @@ export async function sizeDraws(
     );
     checkpoint.finish();
   } catch (error) {
-    const kept = checkpoint.stop(plainName(search.texts.file));
-    if (kept !== undefined) streams.note(keptNote(`${checkpoint.size()} of ${members} draws`, kept));
+    const path = checkpoint.stop(plainName(search.texts.file));
+    if (path !== undefined) streams.note(keptNote(`${checkpoint.size()} of ${members} draws`, path));
     if (!(error instanceof InterruptedError)) throw error;
     stopped = error.code;
     streams.note(`stopped: ${checkpoint.size()} of ${members} draws are told\n`);

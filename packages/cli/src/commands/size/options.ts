@@ -7,6 +7,7 @@ import {
   daysOption,
   everyOption,
   fitOption,
+  forceOption,
   membersOption,
   outOption,
   resumeOption,
@@ -53,6 +54,7 @@ export const addSize: AddCommand = (root, streams, leave) => {
     .addOption(workersOption())
     .addOption(outOption())
     .addOption(resumeOption())
+    .addOption(forceOption())
     .option('--json', 'print one JSON document instead of words')
     .action(async (file: string, options: SizeCommandOptions, command: Command) => {
       if (options.chosen !== undefined && options.members === undefined)

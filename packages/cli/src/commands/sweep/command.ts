@@ -3,7 +3,7 @@ import type { Sweep } from '@leat/view/text';
 import { readAll } from '../shared/vary.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
-import { openTexts, readTexts } from '../shared/referenced-files.js';
+import { openTexts, readTexts, type ReferencedFiles } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
@@ -14,7 +14,7 @@ import type { Streams } from '../../terminal/streams.js';
 import { job } from './job.js';
 import { varyLists } from './vary-list.js';
 import { openAt } from '../shared/vary.js';
-import { writeAtomic } from '../../files/write.js';
+import { openOutputs } from '../../files/outputs.js';
 
 /** What `leat sweep` was asked. */
 export interface SweepOptions extends ScenarioOptions {
@@ -24,12 +24,12 @@ export interface SweepOptions extends ScenarioOptions {
   readonly workers?: number;
   readonly csv?: string;
   readonly svg?: string;
+  readonly force?: boolean;
   readonly json?: boolean;
 }
 
 /** Every point of the grid, run on the workers, in the order of the grid. */
-async function sweep(file: string, options: SweepOptions, streams: Streams): Promise<Sweep> {
-  const texts = readTexts(file, options);
+async function sweep(texts: ReferencedFiles, options: SweepOptions, streams: Streams): Promise<Sweep> {
   const { notes } = openTexts(texts).reading;
   const lists = varyLists(options.vary, texts);
   const first = lists.map(({ varied, values }) => ({ varied, value: values[0] }));
@@ -66,12 +66,14 @@ async function sweep(file: string, options: SweepOptions, streams: Streams): Pro
  */
 export async function sweepCommand(file: string, options: SweepOptions, streams: Streams): Promise<ExitCode> {
   try {
-    const swept = await sweep(file, options, streams);
-    if (options.csv !== undefined) writeAtomic(options.csv, sweepCsv(swept));
-    if (options.svg !== undefined) {
+    const texts = readTexts(file, options);
+    const { csv, svg } = openOutputs<'csv' | 'svg'>(options, { csv: 'points', svg: 'svg' }, options);
+    const swept = await sweep(texts, options, streams);
+    csv?.write(sweepCsv(swept));
+    if (svg !== undefined) {
       const { sweepPicture } = await import('@leat/view/pictures');
       const { newDocument } = await import('../../files/new-document.js');
-      writeAtomic(options.svg, sweepPicture(newDocument(), swept));
+      svg.write(sweepPicture(newDocument(), swept));
     }
     const style = styleFor(process.stdout.isTTY, process.env);
     streams.result(options.json === true ? sweepDocument(swept) : sweepText(swept, style));

@@ -7,6 +7,7 @@ import {
   daysOption,
   everyOption,
   fitOption,
+  forceOption,
   setOption,
   tablesOption,
   workersOption,
@@ -34,6 +35,7 @@ export const addSweep: AddCommand = (root, streams, leave) => {
     .addOption(workersOption())
     .option('--csv <file>', 'write every point to a CSV file')
     .option('--svg <file>', 'draw a line over one quantity, a map over two')
+    .addOption(forceOption())
     .option('--json', 'print one JSON document instead of words')
     .action(async (file: string, options: SweepOptions, command: Command) => {
       if (options.vary.length > 2) command.error('error: at most two quantities are varied');

@@ -19,7 +19,7 @@ export interface Window {
   readonly averaging: number;
 }
 
-type Clock = Pick<Scenario, 'days' | 'startDate'>;
+type Clock = Pick<Scenario, 'days' | 'startDate' | 'saved'>;
 
 /** Reads a time such as `30 d`. */
 function timeOf(text: string, joint: string): number | Fault {
@@ -54,14 +54,15 @@ export function windowOf(
     return undefined;
   };
   const averaging = read('averaged') ?? 0;
-  const from = read('from') ?? 0;
+  const start = clock.saved?.time ?? 0;
+  const from = read('from') ?? start;
   const to = read('to');
   const end = to ?? clock.days;
-  if (from < 0 || from > clock.days || end > clock.days || end < 0) {
+  if (from < start || from > clock.days || end > clock.days || end < start) {
     faults.push({
       got: `${from} d to ${end} d`,
       problem: 'outside the run',
-      expected: `from 0 to ${clock.days} d`,
+      expected: `from ${start} to ${clock.days} d`,
     });
   } else if (end <= from) {
     faults.push({ got: `${from} d to ${end} d`, problem: 'the end does not come after the beginning' });

@@ -2,7 +2,8 @@ import type { TableRow } from '../../library/table-row.js';
 import { openModel } from '../../model/open-model.js';
 import type { PlacedLimit } from '../../result/limit-check.js';
 import { limitNames, limitsOf } from '../../result/limits.js';
-import { contentHash, scenarioHash, version } from '../../result/record.js';
+import { contentHash } from '../../base/content-hash.js';
+import { scenarioHash, version } from '../../result/record.js';
 import { allSeries } from '../../result/series.js';
 import { simulate } from '../../run/driver.js';
 import type { Run } from '../../run/run.js';
@@ -106,7 +107,7 @@ export function basisOf(
     rows,
     series: series.map(({ name, unit }) => ({ name, unit })),
     limits: limitNames(model),
-    times: outputTimes(scenario.days, scenario.every),
+    times: outputTimes(scenario.days, scenario.every, scenario.saved?.time),
     scenario: scenarioHash(scenario),
     hash: contentHash({ version, scenario, plain: resolved.plain, rows, tolerance: run.tolerance }),
   };

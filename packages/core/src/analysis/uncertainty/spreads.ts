@@ -179,7 +179,8 @@ function quantileOf(known: Bins, cell: number, p: number): number {
  * Spreads of any number of members in memory that does not grow with it. Each cell counts in at most 256
  * bins whose width is the least power of two that spans its values; edges are multiples of the width, so
  * that two bins make one exactly when the span grows. What is held follows from the values alone, whatever
- * the order or the shards in which they came. A bin is between 1/256 and 1/127 of the span.
+ * the order or the shards in which they came. A bin is between 1/256 and 1/127 of the span, but never finer than 2^-44 of
+ * the largest value: bin numbers stay exact.
  */
 export function binnedSpreads(cells: number, members: number): Spreads {
   const known = emptyBins(cells, members);

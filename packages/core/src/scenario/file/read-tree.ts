@@ -36,6 +36,27 @@ function unfitText(text: string, file: string): Fault | undefined {
   return nestingBound(text) > bound ? { file, problem: `nested more than ${depth} deep` } : undefined;
 }
 
+/**
+ * The first directive of a text (`%YAML 1.1`, `%TAG ...`), which would have it read by other rules than those of YAML 1.2:
+ * dates as times, words as true and false. It stands before a document begins.
+ */
+function directiveIn(text: string, file: string): Fault | undefined {
+  let before = true;
+  for (const [index, line] of text
+    .replace(/^\uFEFF/, '')
+    .split(/\r\n|\n|\r/)
+    .entries()) {
+    if (before && line.startsWith('%')) {
+      const got = JSON.stringify(line.trimEnd().slice(0, 60));
+      const expected = 'no line that begins with %: a file is read as YAML 1.2';
+      const place = file === '--set' ? {} : { line: index + 1, column: 1 };
+      return { file, ...place, problem: 'a directive of YAML', got, expected };
+    }
+    if (!/^\s*(#|$)/.test(line)) before = /^\.\.\.(\s|$)/.test(line);
+  }
+  return undefined;
+}
+
 /** Levels opened by `- ` and `? ` at the head of one line. */
 function headLevels(line: string): number {
   return (/^\s*(?:[-?]\s+)*/.exec(line)?.[0].match(/[-?]/g) ?? []).length;
@@ -159,6 +180,13 @@ class TreeReader {
     if (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean') {
       return { kind: 'scalar', origin, value, source: source ?? String(value) };
     }
+    if (value !== null && value !== undefined) {
+      const got = source === undefined ? {} : { got: JSON.stringify(source.slice(0, 60)) };
+      this.fault(origin, 'a value of a kind that is not read', {
+        ...got,
+        expected: 'text, a number, true or false, without a tag such as !!timestamp',
+      });
+    }
     return { kind: 'scalar', origin, value: null, source: '' };
   }
 
@@ -194,7 +222,7 @@ function firstLine(message: string): string {
  * @param file its name for messages; `--set` for a value from the command line (no line numbers)
  */
 export function readTree(text: string, file: string): TreeReading {
-  const unfit = unfitText(text, file);
+  const unfit = unfitText(text, file) ?? directiveIn(text, file);
   if (unfit !== undefined) return { tree: undefined, faults: [unfit] };
   const lines = new LineCounter();
   // The library compares every key with every other; ours are told apart in `readMap`.

@@ -53,10 +53,12 @@ function put(
   const entries = new Map<string, Entry>(tree.kind === 'map' ? tree.entries : []);
   const below = entries.get(step)?.node;
   const opens = done.length === 0 && sections.has(step);
-  if (below === undefined && rest.length > 0 && !opens) {
-    const names = done.length === 0 ? [...sections] : [...entries.keys()];
+  const takesAway = rest.length === 0 && value.kind === 'scalar' && value.value === null;
+  if (below === undefined && (takesAway || (rest.length > 0 && !opens))) {
+    const names = takesAway || done.length > 0 ? [...entries.keys()] : [...sections];
     const guess = nearest(step, names);
-    return fail('no such entry', guess === undefined ? {} : { nearest: guess });
+    const problem = takesAway ? 'no such entry to take away' : 'no such entry';
+    return fail(problem, guess === undefined ? {} : { nearest: guess });
   }
   const under: Tree = below ?? { kind: 'map', origin, entries: new Map() };
   entries.set(step, { origin, node: put(under, rest, here, value, sections) });
@@ -65,13 +67,20 @@ function put(
 
 /**
  * Puts one value into the tree at a path such as `vessels.tank-1.volume` or `flows[0].rate`. The value
- * is read as YAML. Entries on the way must exist, save the sections of the file named in `sections`.
+ * is read as YAML; an empty one takes away what is there. Entries on the way must exist, save the sections of the file
+ * named in `sections`; what a file includes cannot be set.
  */
 export function setValue(
   tree: Tree,
   setting: Setting,
   sections: ReadonlySet<string>,
 ): { tree: Tree; faults: readonly Fault[] } {
+  const [first] = stepsOf(setting.path);
+  if (first === 'include') {
+    const problem = 'what a file includes cannot be set';
+    const expected = 'a file that includes what it is laid over';
+    return { tree, faults: [{ ...origin, key: setting.path, problem, expected }] };
+  }
   const { tree: value, faults } = readTree(setting.value, '--set');
   if (value === undefined || faults.length > 0) {
     return { tree, faults: faults.map((fault) => ({ ...fault, key: setting.path })) };

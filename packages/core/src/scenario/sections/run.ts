@@ -9,7 +9,7 @@ import { readWaterTemperature, waterTemperature } from './water-temperature.js';
 import { readWeather, weatherSchema } from './weather.js';
 
 /** Longest run, d: a century. */
-const longestRun = 36_525;
+export const longestRun = 36_525;
 
 /** The version of the form of a file. One that changes what a file of version 1 means takes the next number. */
 const formVersion = z

@@ -1,17 +1,17 @@
 // Reads numbers as: start in a file
 import * as z from 'zod';
-import { formProblem } from '../../base/form-problem.js';
 import { formatQuantity, parseQuantity } from '../../base/units.js';
 import { complain, kindComplaint } from '../file/complaint.js';
-import { loadText, resolvePath } from '../file/include-tree.js';
 import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
-import { nodeAt, originAt, type Path } from '../file/tree.js';
-import { number, quantity, type Reads, section, share, word } from '../file/values.js';
-import type { SavedState, SourceWater, StartVessel, TopUp, Vessel } from '../scenario.js';
+import { type Path } from '../file/tree.js';
+import { count, number, quantity, type Reads, section, share, word } from '../file/values.js';
+import type { SavedState } from '../saved-state.js';
+import type { Cohort, Planting, SourceWater, StartVessel, TopUp, Vessel } from '../scenario.js';
 import { pressureShare } from '../../weather/penman-monteith.js';
 import { valueOn } from '../value-on.js';
-import type { RunFrame } from './run.js';
+import { longestRun, type RunFrame } from './run.js';
+import { readSaved } from './saved.js';
 import { completeQuality, type Quality, type QualityGiven, startWaterSchema } from './waters.js';
 
 /** Biofilm at the start: grown in, new, a share of grown in, or each group as a share of the room. */
@@ -23,6 +23,8 @@ type BiofilmGiven =
 const expected = 'cycled, uncycled, a share of cycled such as "40 %", or a map of aob and nob';
 
 const biofilmText = `biofilm: ${expected}; range: shares from 0 to 1`;
+/** Where what the system starts with comes from if it is not written. */
+const fromSaved = 'default: that of the saved state, needed where there is none';
 
 const biofilmSchema: Reads<BiofilmGiven> = z
   .union(
@@ -80,20 +82,38 @@ export const startVesselSchema = section(
   'state of one vessel at the start',
 );
 
+const saved = word(
+  'a state saved by a run, to go on from on the day it was saved: it wins over what stands here, which then may be ' +
+    'left out; default: none',
+).meta({ examples: ['end.json'] });
+const day = count(
+  'the day that a run with a saved state begins on, where that is another: 0 begins anew with what stood there; ' +
+    'default: the time at which it was saved',
+  0,
+  longestRun,
+).meta({ examples: [0] });
+const grownAt = number(`${grownText}; default: that of its water at the start`, 3, 11).meta({
+  examples: [7.5],
+});
+const common = {
+  'grown-at': grownAt.optional(),
+  saved: saved.optional(),
+  day: day.optional(),
+  vessels: z.unknown().optional(),
+};
+const words = 'state at the start';
+
 /** The section `start` without its vessels. */
-export const startSchema = section(
+const startSchema = section({ biofilm: biofilmSchema, water: startWaterSchema, ...common }, words);
+
+/** The section `start` of a run that may go on from a saved state. */
+export const goingOnSchema = section(
   {
-    biofilm: biofilmSchema,
-    'grown-at': number(`${grownText}; default: that of its water at the start`, 3, 11)
-      .meta({ examples: [7.5] })
-      .optional(),
-    water: startWaterSchema,
-    saved: word('a state saved by a run, to go on from: it wins over what stands here; default: none')
-      .meta({ examples: ['end.json'] })
-      .optional(),
-    vessels: z.unknown().optional(),
+    biofilm: biofilmSchema.meta({ description: `${biofilmText}; ${fromSaved}` }).optional(),
+    water: startWaterSchema.meta({ description: `water at the start; ${fromSaved}` }).optional(),
+    ...common,
   },
-  'state at the start',
+  words,
 );
 
 const parameterRange = section(
@@ -114,64 +134,6 @@ export const parameterSchema = z.union(
   },
 );
 
-const amount = z.number();
-
-/** A state saved by a run, version 1. Keys beyond these are ignored. */
-const savedSchema = z.object({
-  volumes: z.record(z.string(), amount.positive()),
-  rainTank: amount.nonnegative(),
-  ages: z.record(z.string(), amount.nonnegative()),
-  states: z.array(z.object({ component: z.string(), place: z.string(), amount })),
-});
-
-const path: Path = ['start', 'saved'];
-
-/**
- * Reads the state that `start: { saved: FILE }` goes on from. Its places must be vessels, cohorts or
- * batches of plantings of this system; places that it does not hold start as the file says.
- */
-export function readSaved(
-  reader: ScenarioReader,
-  file: string | undefined,
-  places: readonly string[],
-): SavedState | undefined {
-  if (file === undefined) return undefined;
-  const { file: from } = originAt(reader.tree, path);
-  const answer = loadText(reader.load, resolvePath(from, file), from);
-  if ('problem' in answer) {
-    reader.fault(path, answer.problem);
-    return undefined;
-  }
-  let document: unknown;
-  try {
-    document = JSON.parse(answer.text);
-  } catch {
-    reader.fault(path, 'not JSON', { expected: 'a state saved with `leat run --save`' });
-    return undefined;
-  }
-  const form = formProblem(document, 'leat-state', 1);
-  if (form !== undefined) {
-    const { problem, expected } = form;
-    reader.fault(path, `${file}: ${problem}`, {
-      expected: `${expected}: a state saved with \`leat run --save\``,
-    });
-    return undefined;
-  }
-  const reading = savedSchema.safeParse(document);
-  if (!reading.success) {
-    const [issue] = reading.error.issues;
-    const where = issue.path.length === 0 ? 'the document' : issue.path.join('.');
-    reader.fault(path, `not a saved state of version 1: ${where} does not fit`, {
-      expected: 'a state saved with `leat run --save`',
-    });
-    return undefined;
-  }
-  const { volumes, rainTank, ages, states } = reading.data;
-  const named = new Set([...Object.keys(volumes), ...states.map((state) => state.place)]);
-  for (const name of named) reader.known(name, places, path, 'place');
-  return { volumes, rainTank, ages, states };
-}
-
 type StartWaterGiven = QualityGiven & { readonly solids?: number | undefined };
 type VesselGiven = ReturnType<typeof startVesselSchema.parse>;
 
@@ -181,6 +143,14 @@ export interface StartContext {
   readonly vessels: Named<Vessel>;
   readonly waters: Named<SourceWater>;
   readonly topUp: TopUp | undefined;
+  readonly cohorts: Named<Cohort>;
+  readonly plantings: Named<Planting>;
+}
+
+/** How a run begins. */
+export interface Start {
+  readonly start: readonly StartVessel[];
+  readonly saved?: SavedState;
 }
 
 function readBiofilm(reader: ScenarioReader, given: BiofilmGiven): { aob: number; nob: number } {
@@ -199,16 +169,14 @@ function readBiofilm(reader: ScenarioReader, given: BiofilmGiven): { aob: number
 /** Biofilm of a vessel, and what it has grown in: a fresh one has grown in no water. */
 function readFilm(
   reader: ScenarioReader,
-  common: z.output<typeof startSchema>,
-  given: VesselGiven | undefined,
+  film: BiofilmGiven,
+  grown: { readonly common: number | undefined; readonly own: number | undefined },
   vessel: string,
 ): Pick<StartVessel, 'aob' | 'nob' | 'grownAt'> {
-  const film = given?.biofilm ?? common.biofilm;
-  const own = given?.['grown-at'];
-  const grownAt = own ?? common['grown-at'];
+  const grownAt = grown.own ?? grown.common;
   const shares = readBiofilm(reader, film);
   if (film.kind === 'uncycled') {
-    if (own !== undefined) fresh(reader, ['start', 'vessels', vessel, 'grown-at']);
+    if (grown.own !== undefined) fresh(reader, ['start', 'vessels', vessel, 'grown-at']);
     return { ...shares, grownAt: 'fresh' };
   }
   return grownAt === undefined ? shares : { ...shares, grownAt };
@@ -262,20 +230,47 @@ function readVolume(
   return written;
 }
 
-/** The file named in `start: { saved: ... }`. Faults of the section are reported by `readStart`. */
-export function savedFile(reader: ScenarioReader): string | undefined {
-  const node = nodeAt(reader.tree, ['start', 'saved']);
-  return node?.kind === 'scalar' && typeof node.value === 'string' ? node.value : undefined;
+/** Whether the section says that the run goes on from a saved state. */
+function goesOn(reader: ScenarioReader): boolean {
+  return reader.has(['start', 'saved']);
+}
+
+/** What a saved state holds in a vessel, as if it had been written in the file; undefined where it does not know it. */
+function savedStart(
+  reader: ScenarioReader,
+  { name, surface }: Vessel,
+  { states, volumes }: SavedState,
+): StartVessel | undefined {
+  if (!(name in volumes)) return undefined;
+  const volume = volumes[name];
+  const amount = (component: string): number =>
+    states.find((state) => state.place === name && state.component === component)?.amount ?? 0;
+  const components = [
+    ...(['tan', 'nitrite', 'nitrate', 'solids'] as const),
+    ...(['alkalinity', 'carbon', 'oxygen', 'chloride'] as const),
+  ];
+  const water = Object.fromEntries(components.map((component) => [component, amount(component) / volume]));
+  const room = surface * reader.parameters.value('biofilm.capacity');
+  const share = (component: string): number => (room > 0 ? amount(component) / room : 0);
+  return {
+    vessel: name,
+    water: water as Record<(typeof components)[number], number>,
+    volume,
+    ...{ aob: share('aob'), nob: share('nob'), settled: amount('settled') },
+  };
 }
 
 /** Reads the section `start` and gives the state of every vessel. */
-export function readStart(reader: ScenarioReader, context: StartContext): StartVessel[] {
+export function readStart(reader: ScenarioReader, context: StartContext): Start {
   const { frame, vessels, waters } = context;
-  const common = reader.parse(startSchema, ['start']);
+  const common = reader.parse(goesOn(reader) ? goingOnSchema : startSchema, ['start']);
   const own = readOwn(reader, context);
-  if (common === undefined) return [];
+  if (common === undefined) return { start: [] };
+  if (common.day !== undefined && common.saved === undefined)
+    reader.fault(['start', 'day'], 'is of a saved state only', { expected: 'saved: FILE beside it' });
+  const saved = common.saved === undefined ? undefined : readSaved(reader, common.saved, common.day, context);
   const pressure = pressureShare(reader.parameters, frame.altitude);
-  if (common.biofilm.kind === 'uncycled' && common['grown-at'] !== undefined)
+  if (common.biofilm?.kind === 'uncycled' && common['grown-at'] !== undefined)
     fresh(reader, ['start', 'grown-at']);
   const qualities = new Map<string, Quality | undefined>();
   const quality = (path: Path, given: StartWaterGiven, temperature: number): Quality | undefined => {
@@ -284,18 +279,34 @@ export function readStart(reader: ScenarioReader, context: StartContext): StartV
       qualities.set(key, completeQuality(reader, path, given, { temperature, pressure }, waters));
     return qualities.get(key);
   };
-  return [...vessels].flatMap(([name, vessel]): StartVessel[] => {
+  const startOf = ([name, vessel]: readonly [string, Vessel | undefined]): StartVessel[] => {
     const given = own.get(name);
     if (vessel === undefined || (own.has(name) && given === undefined)) return [];
+    const kept = saved && savedStart(reader, vessel, saved);
+    if (kept !== undefined) return [kept];
+    const biofilm = given?.biofilm ?? common.biofilm;
+    if (
+      common.saved !== undefined &&
+      (biofilm === undefined || (common.water ?? given?.water) === undefined)
+    ) {
+      if (saved === undefined) return [];
+      const missing = biofilm === undefined ? 'biofilm' : 'water';
+      reader.fault(['start', missing], 'missing', {
+        expected: `what ${name} starts with, which the saved state does not hold`,
+      });
+      return [];
+    }
     const path = given?.water === undefined ? ['start', 'water'] : ['start', 'vessels', name, 'water'];
     const water = layOver(common.water, given?.water);
     const found = quality(path, water, valueOn(vessel.temperature, frame.startDate, 0));
     const volume = readVolume(reader, vessel, given, context);
-    if (found === undefined) return [];
-    const film = readFilm(reader, common, given, name);
+    if (found === undefined || biofilm === undefined) return [];
+    const film = readFilm(reader, biofilm, { common: common['grown-at'], own: given?.['grown-at'] }, name);
     const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride } = found;
     const solids = water.solids ?? 0;
     const start = { tan, nitrite, nitrate, solids, alkalinity, carbon, oxygen, chloride };
     return [{ vessel: name, water: start, volume, ...film, settled: given?.settled ?? 0 }];
-  });
+  };
+  const start = [...vessels].flatMap(startOf);
+  return { start, ...(saved && { saved }) };
 }

@@ -3,7 +3,7 @@ import { timedActionSchema, dosingSchema, drainPlanSchema } from './action-schem
 import { controlSchema } from './control.js';
 import { headSchema } from './run.js';
 import { ruleSchema } from './rules.js';
-import { parameterSchema, startSchema, startVesselSchema } from './start.js';
+import { goingOnSchema, parameterSchema, startVesselSchema } from './start.js';
 import { cohortSchema, plantingSchema } from './stock.js';
 import { flowSchema } from './flows.js';
 import { pumpSchema } from './pumps.js';
@@ -19,7 +19,7 @@ const named = <Schema extends z.ZodType>(schema: Schema): z.ZodRecord<z.ZodStrin
 const files = z
   .union([z.string(), z.array(z.string())])
   .meta({ description: 'files that lie under this one; default: none', examples: ['system.yaml'] });
-const startWithVessels = startSchema.extend({ vessels: named(startVesselSchema).optional() });
+const startWithVessels = goingOnSchema.extend({ vessels: named(startVesselSchema).optional() });
 
 /** A whole file. Sections are read one entry at a time, so that one fault hides no other. */
 export const fileSchema = section(

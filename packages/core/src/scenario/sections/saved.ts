@@ -1,0 +1,225 @@
+import * as z from 'zod';
+import { dateAfter } from '../../base/calendar.js';
+import { formProblem } from '../../base/form-problem.js';
+import { sealProblem } from '../../base/seal.js';
+import { formatQuantity } from '../../base/units.js';
+import { loadText, resolvePath } from '../file/include-tree.js';
+import type { Named } from '../file/report.js';
+import { originAt, type Path } from '../file/tree.js';
+import type { SavedState } from '../saved-state.js';
+import { batchName, type Cohort, type Planting, type Vessel } from '../scenario.js';
+import type { RunFrame } from './run.js';
+import type { ScenarioReader } from './scenario-reader.js';
+
+const name = z.string();
+const names = z.array(name);
+const amount = z.number();
+const positive = amount.nonnegative();
+const count = z.int().nonnegative();
+const perhaps = z.array(amount.nullable());
+
+const dissolved = {
+  ...{ tan: amount, nitrite: amount, nitrate: amount },
+  ...{ alkalinity: amount, carbon: amount, oxygen: amount, chloride: amount },
+};
+
+const ration = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('mass'), gramsPerDay: positive }),
+  z.object({ kind: z.literal('share'), perDay: positive }),
+  z.object({
+    kind: z.literal('table'),
+    rows: z.array(z.object({ mass: positive, perDay: positive })).min(1),
+  }),
+]);
+
+const operation = z.object({
+  rations: z.record(name, ration),
+  factors: z.record(name, positive),
+  feeds: z.record(name, z.object({ name, protein: positive })),
+  pumpsOff: names,
+  airOff: names,
+  dosersOff: names,
+  waters: z.record(name, z.object({ name, ...dissolved })),
+  topUpStopped: z.boolean(),
+});
+
+const source = z.object({
+  name,
+  today: amount,
+  thisWeek: amount,
+  dailyCap: positive.nullable().exactOptional(),
+  weeklyCap: positive.nullable().exactOptional(),
+});
+
+const rule = z.object({
+  rule: name,
+  active: z.boolean(),
+  last: amount.nullable(),
+  times: count,
+  turns: count,
+  chatters: z.boolean(),
+  random: z.object({ a: z.int(), b: z.int(), c: z.int(), counter: z.int() }),
+});
+
+/** A state saved by a run, version 2. Keys beyond these are ignored. */
+const savedSchema = z.object({
+  time: positive,
+  date: name,
+  volumes: z.record(name, amount.positive()),
+  rainTank: positive,
+  ages: z.record(name, positive),
+  species: z.record(name, name),
+  crops: z.record(name, name),
+  states: z.array(z.object({ component: name, place: name, amount })),
+  operation,
+  tripped: names,
+  parched: names,
+  spent: names,
+  sources: z.array(source),
+  rules: z.array(rule),
+  morning: z.object({
+    offered: z.record(name, z.object({ fed: positive, share: positive })),
+    evaporation: z.record(name, positive),
+    transpiration: z.record(name, positive),
+  }),
+  memory: z.object({
+    natural: amount.exactOptional(),
+    opening: amount.nullable(),
+    refusedBefore: z.boolean(),
+    hydrogen: perhaps,
+    origin: perhaps,
+    slope: perhaps,
+  }),
+});
+
+type Kept = z.infer<typeof savedSchema>;
+
+/** The places of a system, as the readers of other sections have found them. */
+export interface Places {
+  readonly frame: RunFrame;
+  readonly vessels: Named<Vessel>;
+  readonly cohorts: Named<Cohort>;
+  readonly plantings: Named<Planting>;
+}
+
+const path: Path = ['start', 'saved'];
+const made = 'a state saved with `leat run --save`';
+
+/** The document in a file; undefined, with its fault told, where it is no saved state. */
+function openSaved(reader: ScenarioReader, file: string): Kept | undefined {
+  const { file: from } = originAt(reader.tree, path);
+  const answer = loadText(reader.load, resolvePath(from, file), from);
+  if ('problem' in answer) {
+    reader.fault(path, answer.problem);
+    return undefined;
+  }
+  let document: unknown;
+  try {
+    document = JSON.parse(answer.text);
+  } catch {
+    reader.fault(path, 'not JSON', { expected: made });
+    return undefined;
+  }
+  const form = formProblem(document, 'leat-state', 2) ?? sealProblem(document);
+  if (form !== undefined) {
+    reader.fault(path, `${file}: ${form.problem}`, { expected: `${form.expected}: ${made}` });
+    return undefined;
+  }
+  const reading = savedSchema.safeParse(document);
+  if (reading.success) return reading.data;
+  const [issue] = reading.error.issues;
+  const where = issue.path.length === 0 ? 'the document' : issue.path.join('.');
+  reader.fault(path, `not a saved state of version 2: ${where} does not fit`, { expected: made });
+  return undefined;
+}
+
+/** Each state stands once, and each vessel has all that water holds. */
+function checkStates(reader: ScenarioReader, { states, volumes }: Kept): void {
+  const seen = new Set<string>();
+  for (const { component, place } of states) {
+    const key = `${component}@${place}`;
+    if (seen.has(key)) reader.fault(path, `${key} stands twice`, { expected: 'each state once' });
+    seen.add(key);
+  }
+  for (const vessel of Object.keys(volumes)) {
+    for (const component of [...Object.keys(dissolved), 'solids']) {
+      if (seen.has(`${component}@${vessel}`)) continue;
+      reader.fault(path, `${component}@${vessel} is missing`, { expected: 'each state of a vessel' });
+    }
+  }
+}
+
+/** What a place is of must be the same: fish of one species do not become those of another. */
+function checkSame(
+  reader: ScenarioReader,
+  kind: string,
+  saved: Readonly<Record<string, string>>,
+  own: ReadonlyMap<string, string>,
+): void {
+  for (const [place, was] of Object.entries(saved)) {
+    const is = own.get(place);
+    if (is === undefined || is === was) continue;
+    reader.fault(path, `${place} is of another ${kind} than was saved`, { got: is, expected: was });
+  }
+}
+
+function checkVolumes(reader: ScenarioReader, { volumes }: Kept, vessels: Named<Vessel>): void {
+  for (const [place, volume] of Object.entries(volumes)) {
+    const holds = vessels.get(place)?.volume ?? Infinity;
+    if (volume <= holds * (1 + 1e-9)) continue;
+    reader.fault(path, `${place} is saved with more water than it holds`, {
+      got: formatQuantity(volume, 'volume'),
+      expected: `at most ${formatQuantity(holds, 'volume')}`,
+    });
+  }
+}
+
+/** The saved state on the day that the run begins on: clocks, rations and mornings of another day do not hold on it. */
+function onDay(kept: Kept, day: number | undefined): SavedState {
+  const { morning, memory, ...rest } = kept;
+  if (day === undefined || day === kept.time) return { ...rest, morning, memory };
+  const shift = day - kept.time;
+  return {
+    ...rest,
+    time: day,
+    sources: rest.sources.map((each) => ({ ...each, today: 0, thisWeek: 0 })),
+    rules: rest.rules.map((each) => ({ ...each, last: each.last === null ? null : each.last + shift })),
+  };
+}
+
+/**
+ * Reads the state that `start: { saved: FILE }` goes on from, whole: its form, each state once, species and crops as they
+ * were, water within its vessels. Its places must be those of this system; places that it does not hold start as the file
+ * says.
+ * @param day the day that the run begins on, d; absent: the time at which the state was saved
+ */
+export function readSaved(
+  reader: ScenarioReader,
+  file: string,
+  day: number | undefined,
+  { frame, vessels, cohorts, plantings }: Places,
+): SavedState | undefined {
+  const kept = openSaved(reader, file);
+  if (kept === undefined) return undefined;
+  const batches = [...plantings].flatMap(([planting, { batches = 0, crop = '' } = {}]) =>
+    Array.from({ length: batches }, (_, batch) => [batchName(planting, batches, batch), crop] as const),
+  );
+  const places = [...vessels.keys(), ...cohorts.keys(), ...batches.map(([batch]) => batch)];
+  const named = new Set([...Object.keys(kept.volumes), ...kept.states.map(({ place }) => place)]);
+  for (const place of named) reader.known(place, places, path, 'place');
+  checkStates(reader, kept);
+  checkVolumes(reader, kept, vessels);
+  const species = [...cohorts].map(([cohort, given]) => [cohort, given?.species ?? ''] as const);
+  checkSame(reader, 'species', kept.species, new Map(species));
+  checkSame(reader, 'crop', kept.crops, new Map(batches));
+  const saved = onDay(kept, day);
+  const today = dateAfter(frame.startDate, Math.floor(saved.time));
+  if (saved.time === kept.time && kept.date !== today)
+    reader.notes.push(`start.saved: was saved on ${kept.date}; day ${saved.time} of this run is ${today}`);
+  if (saved.time >= frame.days) {
+    reader.fault(path, `the run ends before it begins: the state is of day ${saved.time}`, {
+      expected: `days above ${saved.time}, or start: { saved: ..., day: 0 } to begin anew with what stood there`,
+    });
+  }
+  return saved;
+}

@@ -1,0 +1,87 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { seriesOf } from '../../../packages/core/src/result/series.js';
+import type { Run } from '../../../packages/core/src/run/run.js';
+import { readScenario } from '../../../packages/core/src/scenario/read-scenario.js';
+import { doneRun } from '../../support/run-of.js';
+
+const folder = fileURLToPath(new URL('../../../packages/cli/scenarios/', import.meta.url));
+const load = (path: string): string => readFileSync(path, 'utf8');
+const aired = ['tank-1', 'tank-2', 'biofilter', 'raft-bed-1', 'raft-bed-2'];
+
+/** A shipped scenario with other values at some paths. */
+function runWith(name: string, values: Readonly<Record<string, string>>, days: number): Run {
+  const file = `${folder}${name}.yaml`;
+  const set = Object.entries(values).map(([path, value]) => ({ path, value }));
+  return doneRun(readScenario(load(file), { file, load, set, days }));
+}
+
+const day = 60;
+const at = (run: Run, quantity: string): number => seriesOf(run, `${quantity}@tank-1`).at(day);
+
+describe('fine bubbles in a closed house', () => {
+  const run = (device: string, air: string): Run =>
+    runWith(
+      'air-and-acid',
+      {
+        'climate.carbon-dioxide': air,
+        ...Object.fromEntries(aired.map((vessel) => [`vessels.${vessel}.aeration.device`, device])),
+      },
+      day,
+    );
+  const open = { coarse: run('coarse', '420 ppm'), fine: run('fine', '420 ppm') };
+  const closed = { coarse: run('coarse', '1200 ppm'), fine: run('fine', '1200 ppm') };
+
+  it('hold more carbon dioxide than coarse ones, by a quarter to a half, because a bubble that gives up its oxygen fills up with carbon dioxide', () => {
+    for (const { coarse, fine } of [open, closed]) {
+      const ratio = at(fine, 'carbon-dioxide') / at(coarse, 'carbon-dioxide');
+      expect(ratio).toBeGreaterThan(1.2);
+      expect(ratio).toBeLessThan(1.5);
+    }
+  });
+
+  it('hold 1.1 to 1.3 mg/L more in 1200 than in 420 ppm, because that is what such air adds to water at rest with it', () => {
+    for (const device of ['coarse', 'fine'] as const) {
+      const more = at(closed[device], 'carbon-dioxide') - at(open[device], 'carbon-dioxide');
+      expect(more).toBeGreaterThan(1.1);
+      expect(more).toBeLessThan(1.3);
+    }
+  });
+
+  it('lower pH by 0.1 to 0.2 each, and leave alkalinity as it is, because carbon dioxide carries no charge', () => {
+    const lower = (from: Run, to: Run): number => at(from, 'pH') - at(to, 'pH');
+    for (const each of [
+      lower(open.coarse, open.fine),
+      lower(closed.coarse, closed.fine),
+      lower(open.coarse, closed.coarse),
+      lower(open.fine, closed.fine),
+    ]) {
+      expect(each).toBeGreaterThan(0.08);
+      expect(each).toBeLessThan(0.22);
+    }
+    expect(at(closed.fine, 'alkalinity') / at(open.coarse, 'alkalinity')).toBeCloseTo(1, 2);
+  });
+});
+
+describe('a house with crops, air and a rule that doses on alkalinity', () => {
+  const rule =
+    '[{ when: { read: alkalinity, in: sump, below: 1 meq/L }, do: { dose: { into: sump, product: potassium-bicarbonate, mass: 200 g } }, wait: 1 d }]';
+  const run = runWith('glasshouse', { dosing: '[]', rules: rule }, 180);
+
+  it('stays between pH 7 and 8.6 in every vessel for half a year, because base is given only when it is wanting and crops give little back', () => {
+    const vessels = run.model.layout.vessels.map((name) => seriesOf(run, `pH@${name}`).values);
+    expect(vessels).toHaveLength(9);
+    expect(Math.max(...vessels.flatMap((values) => [...values]))).toBeLessThan(8.6);
+    expect(Math.min(...vessels.flatMap((values) => [...values]))).toBeGreaterThan(7);
+  });
+
+  it('keeps TAN and nitrite under 1 mg/L, and alkalinity near what the rule reads', () => {
+    for (const quantity of ['tan', 'nitrite']) {
+      expect(Math.max(...seriesOf(run, `${quantity}@tank-1`).values)).toBeLessThan(1);
+    }
+    const late = [...seriesOf(run, 'alkalinity@sump').values].slice(14);
+    expect(Math.min(...late)).toBeGreaterThan(0.9);
+    expect(Math.max(...late)).toBeLessThan(1.3);
+  });
+});
