@@ -19,6 +19,8 @@ interface Tolerance {
 export interface PublishedCheck {
   /** Unique, in kebab-case. */
   readonly id: string;
+  /** What a hit shows, where it is another than that of its topic. */
+  readonly kind?: CheckKind;
   /** Key of the library's sources, or of `citations.ts`. */
   readonly source: string;
   /** Page, table or section. */
@@ -36,12 +38,24 @@ export interface PublishedCheck {
   readonly chosen?: string;
 }
 
+/**
+ * What a hit shows: that a published `formula` is built as it stands, or that a `process` (a rate, a yield, a share) comes
+ * out as it was measured.
+ */
+export type CheckKind = 'formula' | 'process';
+
 /** Checks of one subject. */
 export interface Topic {
   readonly title: string;
+  readonly kind: CheckKind;
   /** What is left out, assumed or odd: a line or two for the reader of the table. */
   readonly note?: string;
   readonly checks: readonly PublishedCheck[];
+}
+
+/** What a hit of a check shows. A value computed from a formula never shows more than the formula. */
+export function kindOf({ kind, mark }: PublishedCheck, topic: Pick<Topic, 'kind'>): CheckKind {
+  return mark === 'C' ? 'formula' : (kind ?? topic.kind);
 }
 
 /** Share of an amount that counts as rounding. */

@@ -1,9 +1,10 @@
 import { citationOf } from './citations.js';
-import { hits, type PublishedCheck, type Topic } from './published-check.js';
+import { type CheckKind, hits, kindOf, type PublishedCheck, type Topic } from './published-check.js';
 
 /** A check with the value of the model. */
 interface Outcome {
   readonly check: PublishedCheck;
+  readonly kind: CheckKind;
   readonly value: number;
   readonly hit: boolean;
 }
@@ -90,29 +91,33 @@ function missSection(outcomes: readonly Outcome[]): string {
   return table(['what', 'published', 'model', 'source', 'why, as far as it is known'], rows);
 }
 
-function summary(outcomes: readonly Outcome[]): string {
-  const formulas = outcomes.filter(({ check }) => check.mark === 'C');
-  const chosen = outcomes.filter(({ check }) => check.mark !== 'C' && check.chosen !== undefined);
-  const free = outcomes.filter(({ check }) => check.mark !== 'C' && check.chosen === undefined);
+function summary(outcomes: readonly Outcome[], systems: string): string {
   const tell = (from: readonly Outcome[]): string => {
     const missed = from.filter(({ hit }) => !hit).length;
     return `${from.length}: ${from.length - missed} hit, ${missed} miss`;
   };
+  const free = (kind: CheckKind): string =>
+    tell(outcomes.filter((outcome) => outcome.kind === kind && outcome.check.chosen === undefined));
+  const chosen = outcomes.filter(({ check }) => check.chosen !== undefined);
   return [
-    `- Published values that nothing in Leat was chosen for: ${tell(free)}.`,
-    `- Published values that a number of the tables was chosen for, so that a hit tests little: ${tell(chosen)}.`,
-    `- Values computed by other code from a published formula, which test the implementation: ${tell(formulas)}.`,
+    `- *Formulas*, published tables and examples of a formula that Leat has built: ${free('formula')}.`,
+    `- *Processes*, a rate, a yield or a share that comes out: ${free('process')}.`,
+    `- *Systems*, a whole system that comes out, by draws: ${systems}`,
+    `- Beside them, values that a number of the tables was chosen for, so that a hit shows little: ${tell(chosen)}.`,
   ].join('\n');
 }
 
-/** Everything that is held against what is published, as markdown. The same checks give the same bytes. */
-export function validationDocument(topics: readonly Topic[]): string {
-  const known = topics.map(({ title, note, checks }) => ({
-    title,
-    note,
-    outcomes: checks.map((check): Outcome => {
+/**
+ * Everything that is held against what is published, as markdown. The same checks give the same bytes.
+ * @param systems the count of whole systems in words
+ */
+export function validationDocument(topics: readonly Topic[], systems: string): string {
+  const known = topics.map((topic) => ({
+    title: topic.title,
+    note: topic.note,
+    outcomes: topic.checks.map((check): Outcome => {
       const value = check.compute();
-      return { check, value, hit: hits(check, value) };
+      return { check, kind: kindOf(check, topic), value, hit: hits(check, value) };
     }),
   }));
   const outcomes = known.flatMap((topic) => topic.outcomes);
@@ -123,7 +128,7 @@ export function validationDocument(topics: readonly Topic[]): string {
       'A known miss stays in the table, and the test of it fails on the day it becomes a hit, so that it cannot be forgotten. ' +
       'Values whose digits are uncertain [W] are never used. Tolerances other than `as printed` and `inside`, and the conditions ' +
       'where the publication does not say them, are judgments of this project.',
-    summary(outcomes),
+    summary(outcomes, systems),
     `Marks: ${marks.map((mark) => `${mark} ${markNames[mark]}`).join('; ')}.`,
     '## Checks by source',
     countSection(outcomes),

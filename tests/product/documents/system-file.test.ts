@@ -46,7 +46,7 @@ describe('the reference of the system file', () => {
         .split(', ')
         .map((kind) => [kind, [...cell.matchAll(/`([^`]+)`/g)].map(([, unit]) => unit)] as const),
     );
-    expect(units.length).toBe(19);
+    expect(units.length).toBe(20);
     for (const [kind, names] of units) {
       const dimension = kind.replace(' ', '-') as Dimension;
       const read = names.filter(

@@ -45,6 +45,7 @@ const used =
 /** Films in acid water. */
 export const acidFilms: Topic = {
   title: 'Nitrifying films in acid water',
+  kind: 'process',
   note:
     'A square metre of film in water that is held: 25 degC, TAN 2 mg/L, oxygen 6 mg/L, inorganic carbon 1 mmol/L unless said ' +
     'otherwise. "The same cells" are a film of which only the water is changed, "grown in" one at rest, where growth meets ' +

@@ -78,6 +78,7 @@ const month = { days: 31, every: 1, of: 'chronic' } as const;
 /** The criteria for ammonia in water let out. */
 export const ammoniaCriteria: Topic = {
   title: 'Ammonia criteria of US EPA 2013',
+  kind: 'formula',
   note:
     'Total ammonia as N; EPA prints two figures. The rules of averaging are also held against made courses of ammonia ' +
     'in `epa-averaging.test.ts`.',

@@ -99,6 +99,7 @@ const plummer = { source: 'plummer-busenberg-1982', where: 'equations', mark: 'C
 /** The carbonate system. */
 export const carbonate: Topic = {
   title: 'Carbonate system',
+  kind: 'formula',
   note: 'Ionic strength 0 throughout, in the model and in what is published here.',
   checks: [
     ...computed.flatMap(([temperature, row]) =>

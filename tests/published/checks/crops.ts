@@ -54,6 +54,7 @@ const curve: readonly (readonly [
 const curveChecks = curve.flatMap(([crop, from, points]) =>
   points.map(([tonnes, percent, miss]): PublishedCheck => ({
     id: `critical-${crop}-${tonnes}`,
+    kind: 'formula',
     ...from,
     what: `critical nitrogen of ${crop} at ${tonnes} t/ha`,
     unit: '% of dry mass',
@@ -82,6 +83,7 @@ const channel = { source: 'conversa-2004', where: 'abstract, butterhead in chann
 /** Growth and nitrogen of crops. */
 export const crops: Topic = {
   title: 'Crops: nitrogen and yield',
+  kind: 'process',
   note:
     'Grown from seedlings at 22 degC in ample nitrate. Final mass of most crops was chosen for a published yield, and is said ' +
     'to be so; ages other than that one are not.',
@@ -89,6 +91,7 @@ export const crops: Topic = {
     ...curveChecks,
     ...secondCurve.map(([tonnes, percent, miss]): PublishedCheck => ({
       id: `critical-lettuce-tei-${tonnes}`,
+      kind: 'formula',
       source: 'tei-2003',
       where: '4.56 W^-0.357',
       mark: 'M',

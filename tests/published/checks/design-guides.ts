@@ -60,6 +60,7 @@ const feed: readonly (readonly [crop: string, kind: string, direction: 'below' |
 /** Guides of design that limits and the demo are held to. */
 export const designGuides: Topic = {
   title: 'Design guides, nitrite and chloride, the demo',
+  kind: 'formula',
   note: 'The demo is an invented glasshouse: no measurement exists of it. It is only asked to lie where real systems do.',
   checks: [
     ...feed.map(([crop, kind, direction, text]): PublishedCheck => ({

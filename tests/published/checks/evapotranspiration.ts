@@ -91,6 +91,7 @@ const coefficients = table.flatMap(([crop, ...stages]) =>
 /** Reference evapotranspiration and crop coefficients. */
 export const evapotranspiration: Topic = {
   title: 'Evapotranspiration',
+  kind: 'formula',
   checks: [
     ...uccleLines.flatMap(([name, unit, computed, paperText]): readonly PublishedCheck[] => [
       {

@@ -29,6 +29,7 @@ const fao = { source: 'fao-589', where: 'App. 4, worked example', mark: 'M' } as
 /** Sizing by areal rate. */
 export const filterSizing: Topic = {
   title: 'Sizing examples',
+  kind: 'formula',
   note: 'By `handbookFilter`, which the model does not use: it stands beside the answer of the model.',
   checks: [
     {

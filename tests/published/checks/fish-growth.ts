@@ -67,6 +67,7 @@ const uvi = { source: 'rakocy-2004', where: 'Nile tilapia, last 20 harvests, 24 
 /** Growth and feed conversion. */
 export const fishGrowth: Topic = {
   title: 'Growth by thermal units and feed conversion',
+  kind: 'process',
   note:
     'Leat grows fish by what they are fed, not by temperature. The first cases feed what the published growth asks and ' +
     'look whether feed, upkeep and conversion bring it about.',

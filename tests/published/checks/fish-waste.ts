@@ -42,6 +42,7 @@ const ruled: readonly (readonly [species: string, protein: number, miss?: string
 /** What becomes of feed in fish. */
 export const fishWaste: Topic = {
   title: 'What fish make of feed',
+  kind: 'process',
   note:
     'Fish of 100 g fed 1.5 % of body mass a day for 60 days at their reference temperature, in a tank with ample oxygen ' +
     'and no filter, unless said otherwise. What is not eaten (4 %) is counted with the feed. Nitrogen kept by single species but tilapia is known by weak memory ' +

@@ -28,18 +28,20 @@ const cells = (): number =>
   per('ammonia-oxidation', 'aob', 'tan') +
   per('ammonia-oxidation', 'nitrite', 'tan') * per('nitrite-oxidation', 'nob', 'nitrite');
 
-const standard = { source: 'epa-nitrogen-1975', where: 'energy reaction', mark: 'R' } as const;
+const formula = { kind: 'formula' } as const;
+const standard = { source: 'epa-nitrogen-1975', where: 'energy reaction', mark: 'R', ...formula } as const;
 const epa = {
   source: 'epa-nitrogen-1975',
   where: 'with synthesis (Gujer & Jenkins 1974)',
   mark: 'R',
 } as const;
 const ebeling = { source: 'ebeling-2006', where: 'autotrophic stoichiometry', mark: 'M' } as const;
-const denitrified = { source: 'denitrification-standard', where: 'standard', mark: 'M' } as const;
+const denitrified = { source: 'denitrification-standard', where: 'standard', mark: 'M', ...formula } as const;
 
 /** Stoichiometry of nitrification and denitrification. */
 export const nitrification: Topic = {
   title: 'Stoichiometry of nitrification and denitrification',
+  kind: 'process',
   note: 'Read out of the compiled rows of a biofilter, after conservation has closed them.',
   checks: [
     {
@@ -153,6 +155,7 @@ export const nitrification: Topic = {
     },
     {
       id: 'alkalinity-energy',
+      ...formula,
       source: 'epa-nitrogen-1975',
       where: 'energy reaction',
       mark: 'S',

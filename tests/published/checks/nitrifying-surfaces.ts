@@ -126,6 +126,7 @@ const mediaChecks = media.flatMap(([name, surface, lowest, removed, miss]) =>
 /** Rates of nitrifying surfaces. */
 export const nitrifyingSurfaces: Topic = {
   title: 'Rates of nitrifying surfaces',
+  kind: 'process',
   note:
     'A cell with a surface, led through for 300 days until it rests at the said TAN, at pH 7.5, 6 mg/L of oxygen and 2 meq/L ' +
     'of alkalinity unless said otherwise. An apparent order is held to be the published one where it is nearer to it than to ' +

@@ -53,6 +53,7 @@ const besideHeight = 0.12;
 /** Oxygen at saturation. */
 export const oxygen: Topic = {
   title: 'Oxygen at saturation',
+  kind: 'formula',
   checks: [
     ...standard
       .split(' ')

@@ -33,6 +33,7 @@ const seed = 'biofilm.seed';
 /** Start-up of a filter. */
 export const startUp: Topic = {
   title: 'Start-up of a filter',
+  kind: 'process',
   note:
     'An invented teaching system with fish from the first day. How much living film a new surface carries is not known: ' +
     '`biofilm.seed` was set for the classic picture, so that these days test little but the order of things.',

@@ -111,6 +111,7 @@ const constantChecks = constants.map(([temperature, text]): PublishedCheck => ({
 /** Un-ionised ammonia. */
 export const unIonisedAmmonia: Topic = {
   title: 'Un-ionised ammonia',
+  kind: 'formula',
   note:
     'The reprinted table has a column of 32 degC, which is left out: Emerson et al. give 0-30 degC, and that column ' +
     '(such as .0877 at pH 8.0, where the equation gives .0842) does not follow their equation.',

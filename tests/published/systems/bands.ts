@@ -1,5 +1,14 @@
-import { drawnRuns } from './draw-runs.js';
-import type { SystemCase, SystemQuantity } from './system-case.js';
+import { seriesOf } from '@leat/core';
+import type { Run } from '../../../packages/core/src/run/run.js';
+import { drawnRuns, usualRuns } from './draw-runs.js';
+import type { Runs, SystemCase, SystemQuantity } from './system-case.js';
+
+/**
+ * What a band says of a quantity. A `hit` overlaps what was published, from the 5th to the 95th percentile, is no wider
+ * than a factor 4, and is of a system that works. Else the first that holds: `miss` (no overlap), `vague` (too wide),
+ * `failing` (the system fails in more than a twentieth of the draws).
+ */
+export type Verdict = 'hit' | 'miss' | 'vague' | 'failing';
 
 /** What the draws say of one quantity. */
 export interface Band {
@@ -7,48 +16,134 @@ export interface Band {
   readonly low: number;
   readonly median: number;
   readonly high: number;
-  /** Whether the published value or range overlaps the band from the 5th to the 95th percentile. */
-  readonly hit: boolean;
+  readonly verdict: Verdict;
+}
+
+/** What the draws say of a system. */
+export interface SystemBands {
+  readonly bands: readonly Band[];
+  readonly draws: number;
+  /** Draws in which a working system fails: TAN over 10 or nitrite over 5 mg N/L in the mean where fish are. */
+  readonly failing: number;
+  /** Of these, draws whose run broke off: they give no values to the bands. */
+  readonly brokenOff: number;
+  /** Whether there are fish in it: without, nothing can fail. */
+  readonly fish: boolean;
 }
 
 /** Rounding of what is taken in as it was published. */
 const rounding = 1e-9;
 
-function bandOf(quantity: SystemQuantity, values: readonly number[]): Band {
-  const sorted = [...values].sort((a, b) => a - b);
-  const step = (sorted.length - 1) / 20;
-  if (!Number.isInteger(step)) throw new RangeError('draws must be 1 more than a multiple of 20');
-  const [low, median, high] = [sorted[step], sorted[10 * step], sorted[19 * step]];
-  const slack = rounding * Math.abs(median);
-  const hit = quantity.published.low <= high + slack && quantity.published.high >= low - slack;
-  return { quantity, low, median, high, hit };
+/** Widest band that says something: highest over lowest, or as a share of the published middle. */
+const widest = { factor: 4, span: 0.75 };
+
+/** TAN and nitrite, mg N/L, beyond which a system with fish does not work. */
+const worst = { tan: 10, nitrite: 5 } as const;
+
+/** Share of the draws of a working system that may fail. */
+const mostFailing = 0.05;
+
+/** Share of a run that is left out where no window is said. */
+const settling = 0.2;
+
+function isVague({ span, published }: SystemQuantity, low: number, high: number): boolean {
+  if (span === 'difference') return high - low > (widest.span * (published.low + published.high)) / 2;
+  return low <= 0 || high / low > widest.factor;
 }
 
-/** The quantities of a system by the draw of one seed, in their order. */
-export function drawnValues(system: SystemCase, seed: number): readonly number[] {
+/** Percentile of sorted values: a member of them. */
+const percentile = (sorted: readonly number[], share: number): number =>
+  sorted[Math.round((sorted.length - 1) * share)] ?? Number.NaN;
+
+function bandOf(quantity: SystemQuantity, values: readonly number[], fails: boolean): Band {
+  const sorted = [...values].sort((a, b) => a - b);
+  const [low, median, high] = [0.05, 0.5, 0.95].map((share) => percentile(sorted, share));
+  const slack = rounding * Math.abs(median);
+  const overlaps = quantity.published.low <= high + slack && quantity.published.high >= low - slack;
+  const verdict = !overlaps ? 'miss' : isVague(quantity, low, high) ? 'vague' : fails ? 'failing' : 'hit';
+  return { quantity, low, median, high, verdict };
+}
+
+/** Vessels in which fish live at some time. */
+function fishVessels(run: Run): readonly string[] {
+  return [...new Set(run.model.scenario.cohorts.map(({ vessel }) => vessel))];
+}
+
+/** Whether a run fails in its window: a mean of TAN or nitrite beyond what fish bear for long, where they are. */
+function failsIn(run: Run, window: number | undefined): boolean {
+  const { days } = run.model.scenario;
+  const from = days - (window ?? days * (1 - settling));
+  return fishVessels(run).some((vessel) =>
+    (['tan', 'nitrite'] as const).some((component) => {
+      const { values } = seriesOf(run, `${component}@${vessel}`);
+      const late = values.filter((_, index) => run.samples[index].time >= from - rounding);
+      const mean = late.reduce((sum, value) => sum + value, 0) / late.length;
+      return !(mean <= worst[component]);
+    }),
+  );
+}
+
+/** The quantities of a system by the draw of one seed, in their order; none where a run broke off. */
+export function drawnValues(system: SystemCase, seed: number): readonly number[] | undefined {
   const runs = drawnRuns(system, seed);
+  if (Object.values(runs).some(({ outcome }) => outcome.kind !== 'done')) return undefined;
   return system.quantities.map(({ value }) => value(runs));
 }
 
-const known = new Map<SystemCase, readonly Band[]>();
+/** What its texts say of a quantity. */
+export function listedVerdict({ fails }: SystemCase, { miss, vague }: SystemQuantity): Verdict {
+  const rest = fails === undefined ? 'hit' : 'failing';
+  return miss !== undefined ? 'miss' : vague !== undefined ? 'vague' : rest;
+}
+
+/** Bands as the texts of a system list them, without their numbers: no draw is made. */
+export function listedBands(system: SystemCase): SystemBands {
+  const none = { low: Number.NaN, median: Number.NaN, high: Number.NaN };
+  return {
+    bands: system.quantities.map((quantity) => ({
+      quantity,
+      ...none,
+      verdict: listedVerdict(system, quantity),
+    })),
+    ...{ draws: system.draws, failing: Number.NaN, brokenOff: 0 },
+    fish: Object.values(usualRuns(system)).some((run) => fishVessels(run).length > 0),
+  };
+}
+
+const known = new Map<SystemCase, SystemBands>();
 
 /** Bands of all quantities of a system, by draws with seeds 1, 2, 3 ...; worked out once. */
-export function bandsOf(system: SystemCase): readonly Band[] {
+export function bandsOf(system: SystemCase): SystemBands {
   const found = known.get(system);
   if (found !== undefined) return found;
-  const values = Array.from({ length: system.draws }, (_, draw) => drawnValues(system, draw + 1));
-  const bands = system.quantities.map((quantity, index) =>
+  const { draws, quantities, window } = system;
+  const values: (readonly number[])[] = [];
+  let [failing, brokenOff, fish] = [0, 0, false];
+  for (let draw = 1; draw <= draws; draw++) {
+    const runs: Runs = drawnRuns(system, draw);
+    const all = Object.values(runs);
+    fish ||= all.some((run) => fishVessels(run).length > 0);
+    if (all.some(({ outcome }) => outcome.kind !== 'done')) brokenOff++;
+    else {
+      if (all.some((run) => failsIn(run, window))) failing++;
+      values.push(quantities.map(({ value }) => value(runs)));
+    }
+  }
+  failing += brokenOff;
+  const fails = failing > mostFailing * draws;
+  const bands = quantities.map((quantity, index) =>
     bandOf(
       quantity,
       values.map((each) => each[index]),
+      fails,
     ),
   );
-  known.set(system, bands);
-  return bands;
+  const answer = { bands, draws, failing, brokenOff, fish };
+  known.set(system, answer);
+  return answer;
 }
 
-/** Bands as the texts of a system list them, hit where no miss is told, without their numbers: no draw is made. */
-export function listedBands(system: SystemCase): readonly Band[] {
-  const none = { low: Number.NaN, median: Number.NaN, high: Number.NaN };
-  return system.quantities.map((quantity) => ({ quantity, ...none, hit: quantity.miss === undefined }));
+/** Whether a system fails in more draws than a working one may. */
+export function isFailing({ failing, draws }: SystemBands): boolean {
+  return failing > mostFailing * draws;
 }

@@ -52,6 +52,9 @@ export const quillere1995: SystemCase = {
   publication: 'Quillere et al. 1995, Agric. Ecosyst. Environ. 53:19-30',
   file: 'quillere-1995',
   draws: 61,
+  fails:
+    'The run of fingerlings, 7.4 kg of them at 3 % a day, gets no base, because none is published: with the numbers of the tables ' +
+    'it ends at pH 7.0 with 0.5 meq/L and 7 mg N/L of TAN, and in half of the draws beyond 10. Adults at 1.5 % a day work.',
   runs: {
     adults: [],
     fingerlings: [

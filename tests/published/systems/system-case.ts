@@ -26,6 +26,13 @@ export interface SystemQuantity {
   readonly value: (runs: Runs) => number;
   /** Why it is missed, as far as it is known; the test asserts that it is missed still. */
   readonly miss?: string;
+  /** Why its band is too wide to say anything; the test asserts that it is so still. */
+  readonly vague?: string;
+  /**
+   * A share or a ratio that may come near 0, where a factor says nothing: its band is narrow when it is no wider than three
+   * quarters of the published middle.
+   */
+  readonly span?: 'difference';
   /** Tests of the reason: the same prediction with one assumption changed. */
   readonly blame?: readonly Blame[];
   /** What went in that makes a hit no test, or a weak one. */
@@ -43,4 +50,8 @@ export interface SystemCase {
   /** Runs of one draw: what is set in the scenario for each. */
   readonly runs: Readonly<Record<string, readonly Setting[]>>;
   readonly quantities: readonly SystemQuantity[];
+  /** Length of the end of its runs in which it must work, d; absent: all but the first fifth. */
+  readonly window?: number;
+  /** Why it fails in more than a twentieth of the draws, where it does: no quantity of it is then a hit. */
+  readonly fails?: string;
 }

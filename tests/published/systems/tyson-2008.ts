@@ -38,6 +38,10 @@ const drawnDown =
   'chosen for that. Here a bed at pH 8 draws its own TAN down and one at pH 6 does not, and most draws of the flank lie ' +
   'below the value chosen, so that the ratio comes out at 0.29-0.51.';
 
+const unknownFilm =
+  'How much film the perlite carries is not published and assumed to be a share of its room, whose range alone spans a factor 4; ' +
+  'so the absolute rate says nothing, and only the ratios are asked.';
+
 const steeper = {
   assumption: 'lower flank of the film at pH 7.55',
   set: [
@@ -75,6 +79,7 @@ export const tyson2008: SystemCase = {
         'TAN (5 mg N/L), temperature, alkalinity and age of the biofilm are assumed; only the ratios are firm',
       ...(pH === 7 && { miss: shape }),
       ...(pH === 6 && { miss: drawnDown }),
+      ...(pH === 8 && { vague: unknownFilm }),
     })),
     {
       what: 'removal at pH 6 over that at pH 8',

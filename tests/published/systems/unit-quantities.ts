@@ -1,4 +1,4 @@
-import { seriesOf } from '@leat/core';
+import { basePlan, seriesOf } from '@leat/core';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import { flowThrough, lastDays, lengthOf, nitrogenWith, postedWith } from './last-days.js';
 import type { Runs } from './system-case.js';
@@ -81,7 +81,7 @@ export const rise = (run: Run, from: string, to: string): number =>
   meanOf(run, `tan@${to}`) - meanOf(run, `tan@${from}`);
 
 /** Alkalinity dosed, eq d-1. */
-export const baseDosed = (run: Run): number => postedWith(run, 'dosing', 'alkalinity') / lengthOf(run);
+export const baseDosed = (run: Run): number => basePlan(run).base / lengthOf(run);
 
 /** Fresh crop harvested, kg m-2 per year. */
 export function freshPerYear(run: Run, crop: string, area: number): number {

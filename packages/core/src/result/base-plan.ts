@@ -59,7 +59,7 @@ export function basePlan(run: Run): BasePlan {
   const last = samples[samples.length - 1];
   const given: readonly Given[] = [
     ...doses
-      .filter(({ time }) => time <= last.time)
+      .filter(({ time }) => time >= samples[0].time && time <= last.time)
       .map(({ vessel, product, mass }): Given => [vessel, product, mass]),
     ...byDosers(run),
   ];
