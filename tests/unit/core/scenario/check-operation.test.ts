@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Action, Rule, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
+import type { Action, Doser, Rule, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
 import { type Free, saidOf } from '../../../support/scenario-faults.js';
 
 const rule: Rule = {
@@ -36,7 +36,7 @@ describe('actions', () => {
     [
       'of no kind',
       acting({ kind: 'plnat' as 'plant', planting: 'basil' }),
-      'actions[0].action.kind: unknown word; got "plnat"; expected one of lose-fish, harvest-fish, grade, harvest-crop, leave-empty, drain-solids, clean, medicate, change-water, cart-water, dose, stock, plant, source-water, top-up, feed, aeration, pump; did you mean plant?',
+      'actions[0].action.kind: unknown word; got "plnat"; expected one of lose-fish, harvest-fish, grade, harvest-crop, leave-empty, drain-solids, clean, medicate, change-water, cart-water, dose, stock, plant, source-water, top-up, feed, aeration, control, pump; did you mean plant?',
     ],
     [
       'on no pump',
@@ -157,5 +157,71 @@ describe('rules', () => {
     ],
   ])('%s', (_what, change, said) => {
     expect(saidOf(change).split('\n')).toContain(said);
+  });
+});
+
+const doser: Doser = {
+  hold: 'pH',
+  vessel: 'sump',
+  setPoint: 6.8,
+  products: ['potassium-hydroxide'],
+  band: 0.1,
+  most: 20,
+  sign: 1,
+};
+
+const dosing =
+  (...others: readonly Partial<Doser>[]) =>
+  (scenario: Free<Scenario>): void => {
+    scenario.dosers = others.map((other) => ({ ...doser, ...other }) as Free<Doser>);
+  };
+
+describe('dosers', () => {
+  it('are sound as they are', () => {
+    expect(saidOf(dosing({}))).toBe('no fault');
+  });
+
+  it.each<[string, (s: Free<Scenario>) => void, string]>([
+    ['in no vessel', dosing({ vessel: 'smup' }), 'dosers[0].vessel: unknown vessel; got "smup"'],
+    [
+      'of no product',
+      dosing({ products: ['potash'] }),
+      'dosers[0].products[0]: unknown product; got "potash"',
+    ],
+    [
+      'of a base and an acid',
+      dosing({ products: ['potassium-hydroxide', 'nitric-acid'] }),
+      'dosers[0].products: a base and an acid in one doser; got potassium-hydroxide, nitric-acid',
+    ],
+    [
+      'of the other sign',
+      dosing({ sign: -1 }),
+      'dosers[0].sign: not that of its products; got -1; expected 1',
+    ],
+    [
+      'of nothing that brings alkalinity',
+      dosing({ products: ['sodium-chloride'] }),
+      'dosers[0].products[0]: a product without alkalinity holds neither pH nor alkalinity',
+    ],
+    [
+      'at no pH',
+      dosing({ setPoint: 15 }),
+      'dosers[0].setPoint: out of range; got 15; expected a number from 0 to 14',
+    ],
+    ['of no band', dosing({ band: 0 }), 'dosers[0].band: '],
+    ['of no end', dosing({ most: Number.NaN }), 'dosers[0].most: '],
+    ['twice', dosing({}, {}), 'dosers[1]: pH of sump is held with base twice'],
+    [
+      'that work against each other',
+      dosing({}, { products: ['nitric-acid'], sign: -1, setPoint: 6.7 }),
+      'dosers[1].setPoint: a base and an acid so near that they work against each other; got base below 6.8, acid above 6.7',
+    ],
+    [
+      'switched where there is none',
+      acting({ kind: 'control', vessel: 'sump', running: false }),
+      'actions[0].action.vessel: a vessel without a doser; got "sump"',
+    ],
+  ])('%s', (_what, change, said) => {
+    expect(saidOf(change)).toContain(said);
   });
 });
