@@ -1,7 +1,9 @@
 import { CommanderError } from 'commander';
 import { forgetFiles } from './files/read.js';
+import { visible } from './files/visible.js';
 import { program } from './program.js';
 import { exit, type ExitCode } from './terminal/exit.js';
+import { safeStreams } from './terminal/safe-streams.js';
 import type { Streams } from './terminal/streams.js';
 
 /** What to say of an error, and the code to leave with. */
@@ -18,14 +20,14 @@ const named = (error: unknown, name: string): error is Error => error instanceof
  */
 export function explain(error: unknown, debug: boolean): Explanation {
   if (named(error, 'InputError') || named(error, 'FileError')) {
-    return { text: error.message, code: exit.badInput };
+    return { text: visible(error.message), code: exit.badInput };
   }
   const message = error instanceof Error ? error.message : String(error);
   const stack = debug && error instanceof Error && error.stack !== undefined ? `\n${error.stack}` : '';
   const hint = debug
     ? ''
     : '\nThis is a fault of leat, not of your file. LEAT_DEBUG=1 shows where it happened.';
-  return { text: `leat: ${message}${hint}${stack}`, code: exit.ourBug };
+  return { text: visible(`leat: ${message}${hint}${stack}`), code: exit.ourBug };
 }
 
 /**
@@ -39,7 +41,7 @@ export async function commandLine(args: readonly string[], streams: Streams): Pr
     code = left;
   };
   try {
-    await program(streams, leave).parseAsync([...args], { from: 'user' });
+    await program(safeStreams(streams, process.stdout.isTTY), leave).parseAsync([...args], { from: 'user' });
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error;
     return error.exitCode === 0 ? exit.done : exit.badUsage;

@@ -152,8 +152,8 @@ function readCheckpoint<T>(
     );
   if (kept['id'] !== id) {
     const before = isRecord(kept['asked']) ? kept['asked'] : {};
-    const differences = askedDifferences(before, asked).map((line) => `\n  ${line}`);
-    throw new FileError(`${path}: of other work (kept / asked):${differences.join('')}`);
+    const differences = askedDifferences(before, asked).map((line) => `  ${line}`);
+    throw new FileError([`${path}: of other work (kept / asked):`, ...differences]);
   }
   return partsOf(kept['done'], isOutput, path);
 }

@@ -1,4 +1,5 @@
 import type { Series } from '@leat/core';
+import { visible } from './visible.js';
 
 /** What a spreadsheet may take for a formula where a cell begins with it, in the wide letters of East Asia too. */
 const formula = /^\s*[=+\-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20]/u;
@@ -9,7 +10,8 @@ const formula = /^\s*[=+\-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20]/u;
  */
 export function csvCell(value: number | string): string {
   if (typeof value === 'number') return Number.isFinite(value) ? String(value) : '';
-  const safe = formula.test(value) ? `'${value}` : value;
+  const seen = visible(value);
+  const safe = formula.test(value) ? `'${seen}` : seen;
   return /[",;\n\r\t]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 

@@ -94,7 +94,7 @@ function faultsOf(all: readonly Wanted[], options: OutputOptions): readonly (str
  */
 export function openOutputList(all: readonly Wanted[], options: OutputOptions): readonly Output[] {
   const faults = faultsOf(all, options).filter((fault) => fault !== undefined);
-  if (faults.length > 0) throw new FileError(faults.join('\n'));
+  if (faults.length > 0) throw new FileError(faults);
   return all.map(({ path }, i) => {
     let begun = false;
     return {

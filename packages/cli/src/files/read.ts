@@ -1,8 +1,12 @@
+import { oneLine } from './visible.js';
 import { type BigIntStats, closeSync, fstatSync, openSync, readSync } from 'node:fs';
 
-/** A file that could not be read or written, in words for the person who named it. */
+/** A file that could not be read or written, in words for the person who named it: a line for each fault. */
 export class FileError extends Error {
   override readonly name = 'FileError';
+  constructor(faults: string | readonly string[]) {
+    super((typeof faults === 'string' ? [faults] : faults).map(oneLine).join('\n'));
+  }
 }
 
 const reasons: Readonly<Record<string, string>> = {

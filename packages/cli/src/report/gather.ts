@@ -21,6 +21,7 @@ import { savedRun } from '../files/saved-run.js';
 import { questionOf } from '../files/shipped.js';
 import type { Streams } from '../terminal/streams.js';
 import type { RunSummary, SystemSummary } from './run-summary.js';
+import { linesText } from '../terminal/columns.js';
 
 /** Points of the picture of nitrogen over time. */
 const timesDrawn = 90;
@@ -153,7 +154,9 @@ export function openGathering(
   const changes = changesOf(options);
   if (saved !== undefined) {
     if (changes.length > 0)
-      streams.note(`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it\n`);
+      streams.note(
+        linesText([`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it`]),
+      );
     return () => Promise.resolve({ letter, file, ...saved });
   }
   const reading = openScenario(file, options);
@@ -206,7 +209,7 @@ export function withBands(
       ? []
       : [`${ensemble.file}: of the same system as ${before.file}; give one of them`];
   });
-  if (faults.length > 0) throw new FileError(faults.join('\n'));
+  if (faults.length > 0) throw new FileError(faults);
   return summaries.map((run) => {
     const found = kept.find(({ scenario }) => scenario === run.manifest.scenario);
     return found === undefined ? run : { ...run, ensemble: found.result };

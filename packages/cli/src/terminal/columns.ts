@@ -1,3 +1,6 @@
+import { oneLine } from '../files/visible.js';
+import { styleCodes } from './style.js';
+
 /** How a column stands: text to the left, numbers to the right. */
 export type Side = 'left' | 'right';
 
@@ -9,8 +12,21 @@ function padded(text: string, to: number, side: Side): string {
   return side === 'left' ? text + gap : gap + text;
 }
 
+/** Lines of text, each kept to its line whatever is in it. */
+export const linesText = (lines: readonly string[]): string =>
+  lines
+    .map(
+      (line) =>
+        `${line
+          .split(styleCodes)
+          .map((part, i) => (i % 2 === 0 ? oneLine(part) : part))
+          .join('')}\n`,
+    )
+    .join('');
+
 /** Rows as lines with aligned columns, two spaces apart; no blanks at the end of a line. */
-export function columns(rows: readonly (readonly string[])[], sides: readonly Side[]): readonly string[] {
+export function columns(written: readonly (readonly string[])[], sides: readonly Side[]): readonly string[] {
+  const rows = written.map((row) => row.map(oneLine));
   const widths = sides.map((_, i) => Math.max(0, ...rows.map((row) => width(row[i] ?? ''))));
   return rows.map((row) =>
     sides

@@ -5,6 +5,10 @@ export interface Style {
   warn(text: string): string;
 }
 
+/** The marks that a style sets, as what parts a text (they stand at every odd place of what is parted). */
+// eslint-disable-next-line no-control-regex -- these are they
+export const styleCodes = /(\u001b\[(?:0|1|2|33)m)/;
+
 const plain: Style = { strong: (text) => text, faint: (text) => text, warn: (text) => text };
 
 const wrapped =

@@ -4,6 +4,7 @@ import { openFitRequest, type LoggedOptions } from '../shared/fit-request.js';
 import { backtestLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
 import { savedDocument } from '../../files/saved-document.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat backtest` was asked. */
 export interface BacktestOptions extends LoggedOptions {
@@ -25,7 +26,7 @@ export async function backtestCommand(
   const { step, warmUp, members, seed } = options;
   const result = backtest({ ...request, step, warmUp, members, seed });
   streams.result(
-    options.json === true ? savedDocument('leat-backtest', result) : `${backtestLines(result).join('\n')}\n`,
+    options.json === true ? savedDocument('leat-backtest', result) : linesText(backtestLines(result)),
   );
   return exit.done;
 }

@@ -7,6 +7,7 @@ import { auditLines } from './text.js';
 import { processTableLines } from './text.js';
 import { resolvedLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat check` was asked. */
 export interface CheckOptions extends ScenarioOptions {
@@ -22,11 +23,11 @@ export function checkCommand(file: string, options: CheckOptions, streams: Strea
   const reading = openScenario(file, options);
   const { scenario, resolved } = reading;
   const { model, notes } = openModel(reading);
-  for (const note of notes) streams.note(`${note}\n`);
+  streams.note(linesText(notes));
   const table = processTable(model);
   const parts: string[] = [];
-  if (options.resolved === true) parts.push(`${resolvedLines(resolved).join('\n')}\n`);
-  if (options.table === true) parts.push(`${processTableLines(table).join('\n')}\n`);
+  if (options.resolved === true) parts.push(linesText(resolvedLines(resolved)));
+  if (options.table === true) parts.push(linesText(processTableLines(table)));
   if (parts.length === 0) {
     const lines = [
       scenario.title,
@@ -37,7 +38,7 @@ export function checkCommand(file: string, options: CheckOptions, streams: Strea
       '',
       ...cautions,
     ];
-    parts.push(`${lines.join('\n')}\n`);
+    parts.push(linesText(lines));
   }
   streams.result(parts.join('\n'));
   return exit.done;

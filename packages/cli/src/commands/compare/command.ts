@@ -12,6 +12,7 @@ import type { Streams } from '../../terminal/streams.js';
 import { endingOf } from '../shared/simulated.js';
 import { simulated } from '../shared/simulated.js';
 import { savedDocument } from '../../files/saved-document.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat compare` was asked. */
 export interface CompareOptions extends ScenarioOptions {
@@ -38,7 +39,9 @@ async function accountFrom(
     options.days !== undefined ||
     options.every !== undefined
   )
-    streams.note(`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it\n`);
+    streams.note(
+      linesText([`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it`]),
+    );
   return saved;
 }
 
@@ -66,7 +69,7 @@ export async function compareCommand(
   else streams.result(comparisonText(comparison, runs, styleFor(process.stdout.isTTY, process.env)));
   const endings = saved.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
   endings.forEach(({ text }, i) => {
-    if (text !== '') streams.note(`${files[i]}: ${text}\n`);
+    if (text !== '') streams.note(linesText([`${files[i]}: ${text}`]));
   });
   return endings.reduce<ExitCode>((worst, { code }) => (code > worst ? code : worst), exit.done);
 }

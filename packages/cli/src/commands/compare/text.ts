@@ -7,7 +7,7 @@ import {
   type Outcome,
 } from '@leat/core';
 import { andMore, boundLine, cautions, day, percent, short, shown } from '@leat/view/text';
-import { columns, wrap } from '../../terminal/columns.js';
+import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** Most kinds of limits that are listed. */
@@ -208,5 +208,5 @@ export function comparisonText(comparison: Comparison, runs: readonly NamedRun[]
     '',
     ...plain(cautions).map((line) => style.faint(line)),
   ];
-  return `${lines.join('\n')}\n`;
+  return linesText(lines);
 }

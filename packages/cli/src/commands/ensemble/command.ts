@@ -15,6 +15,7 @@ import { InterruptedError, interruptible } from '../../workers/interruptible.js'
 import { eachJob, runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** One part of n of the members of an ensemble: every n-th, so that each part sees all of the range. */
 export interface Shard {
@@ -57,8 +58,8 @@ function samplingOf(options: EnsembleOptions, fit: SavedFit | undefined): Sampli
 function resume(path: string, accumulator: Accumulator, now: EnsemblePart): void {
   const before = readPart(path);
   if (ensembleId(before) !== ensembleId(now)) {
-    const differences = differencesOf(before, now).join('\n  ');
-    throw new FileError(`${path}: of another ensemble (kept / asked):\n  ${differences}`);
+    const differences = differencesOf(before, now).map((line) => `  ${line}`);
+    throw new FileError([`${path}: of another ensemble (kept / asked):`, ...differences]);
   }
   accumulator.merge(before.accumulated);
 }
@@ -72,7 +73,7 @@ async function openWork(texts: ReferencedFiles, options: EnsembleOptions, stream
     sampling,
     outline.rows.map(({ id }) => id),
   );
-  for (const note of notes) streams.note(`${note}\n`);
+  streams.note(linesText(notes));
   const accumulator = openAccumulator(outline, sampling.members);
   const part = (): EnsemblePart => ({ outline, keys, sampling, accumulated: accumulator.state() });
   if (options.resume !== undefined) resume(options.resume, accumulator, part());
@@ -135,7 +136,9 @@ export async function ensembleCommand(
   if (kept !== undefined) keep(kept);
   if (options.shard !== undefined)
     streams.note(
-      `shard ${options.shard.part}/${options.shard.of}: ${accumulator.size()} of ${members} members are in ${kept?.path ?? ''}; leat merge joins the shards\n`,
+      linesText([
+        `shard ${options.shard.part}/${options.shard.of}: ${accumulator.size()} of ${members} members are in ${kept?.path ?? ''}; leat merge joins the shards`,
+      ]),
     );
   return printEnsemble(part(), accumulator, { json, csv }, streams);
 }

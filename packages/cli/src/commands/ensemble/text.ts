@@ -1,6 +1,6 @@
 import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
 import { boundSign, cautions, day, percent, plain, short, shown } from '@leat/view/text';
-import { columns, wrap } from '../../terminal/columns.js';
+import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** Most lines of one table. */
@@ -103,5 +103,5 @@ export function ensembleText(
     'The bands hold what the numbers of the tables leave open, not what the model leaves out.',
     ...cautions.map((caution) => style.faint(caution)),
   ];
-  return `${lines.join('\n')}\n`;
+  return linesText(lines);
 }

@@ -4,6 +4,7 @@ import { openFitRequest, type LoggedOptions } from '../shared/fit-request.js';
 import { fitLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openOutputs } from '../../files/outputs.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat fit` was asked. */
 export interface FitOptions extends LoggedOptions {
@@ -27,8 +28,8 @@ export async function fitCommand(file: string, options: FitOptions, streams: Str
   const found = fit({ ...request, furtherStarts: options.starts - 1 });
   out?.write(fitText(found));
   streams.result(
-    options.json === true ? fitText(found) : `${fitLines(found, request.log.oddities.length).join('\n')}\n`,
+    options.json === true ? fitText(found) : linesText(fitLines(found, request.log.oddities.length)),
   );
-  if (options.json !== true) streams.note(`${nextStep(options.out)}\n`);
+  if (options.json !== true) streams.note(linesText([nextStep(options.out)]));
   return exit.done;
 }

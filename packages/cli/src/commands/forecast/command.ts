@@ -9,6 +9,7 @@ import { openBeside } from '../../files/open-beside.js';
 import { forecastLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
 import { savedDocument } from '../../files/saved-document.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat forecast` was asked; `set` and `overlay` are the what-if, and say nothing of the past. */
 export interface ForecastOptions extends Omit<LoggedOptions, 'fit'> {
@@ -70,7 +71,7 @@ export async function forecastCommand(
   streams.result(
     options.json === true
       ? savedDocument('leat-forecast', { whatIf: asked ?? null, ...result })
-      : `${forecastLines(result, asked).join('\n')}\n`,
+      : linesText(forecastLines(result, asked)),
   );
   return result.members === 0 ? exit.notFinished : exit.done;
 }

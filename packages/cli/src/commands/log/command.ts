@@ -9,6 +9,7 @@ import { logLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openOutputs } from '../../files/outputs.js';
 import { savedDocument } from '../../files/saved-document.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat log` was asked. */
 export interface LogOptions extends ScenarioOptions {
@@ -41,7 +42,7 @@ export async function logCommand(file: string, options: LogOptions, streams: Str
     streams.result(
       options.json === true
         ? savedDocument('leat-log-guess', guess)
-        : `${guessLines(guess, file, options.writeMap).join('\n')}\n`,
+        : linesText(guessLines(guess, file, options.writeMap)),
     );
     return exit.done;
   }
@@ -53,7 +54,7 @@ export async function logCommand(file: string, options: LogOptions, streams: Str
   streams.result(
     options.json === true
       ? savedDocument('leat-log', { ...log, summary }, open)
-      : `${logLines(log, summary).join('\n')}\n`,
+      : linesText(logLines(log, summary)),
   );
   return exit.done;
 }

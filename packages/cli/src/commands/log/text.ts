@@ -23,7 +23,7 @@ export function guessLines(guess: MapGuess, file: string, written: string | unde
     '',
     `${next} leat log ${file} --map FILE`,
     '',
-    guess.text.trimEnd(),
+    ...guess.text.trimEnd().split('\n'),
   ];
 }
 

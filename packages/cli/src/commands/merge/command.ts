@@ -6,6 +6,7 @@ import { openOutputs } from '../../files/outputs.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import type { Streams } from '../../terminal/streams.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat merge` was asked. */
 export interface MergeOptions {
@@ -30,8 +31,8 @@ export function mergeCommand(files: readonly string[], options: MergeOptions, st
   files.forEach((file, i) => {
     const part = i === 0 ? first : readPart(file);
     if (ensembleId(part) !== ensembleId(first)) {
-      const differences = differencesOf(first, part).join('\n  ');
-      throw new FileError(`${file}: of another ensemble than ${files[0]}:\n  ${differences}`);
+      const differences = differencesOf(first, part).map((line) => `  ${line}`);
+      throw new FileError([`${file}: of another ensemble than ${files[0]}:`, ...differences]);
     }
     const twice = part.accumulated.done.findIndex((done, member) => done === 1 && accumulator.has(member));
     if (twice >= 0) throw new FileError(`${file}: member ${twice} is in another of the files too`);
@@ -42,6 +43,8 @@ export function mergeCommand(files: readonly string[], options: MergeOptions, st
   const code = printEnsemble(whole, accumulator, { json, csv }, streams);
   const missing = sampling.members - accumulator.size();
   if (missing === 0) return code;
-  streams.note(`not finished: ${missing} of ${sampling.members} members are in none of the files\n`);
+  streams.note(
+    linesText([`not finished: ${missing} of ${sampling.members} members are in none of the files`]),
+  );
   return exit.notFinished;
 }

@@ -4,7 +4,7 @@ import { nearest, readScenarioFully } from '@leat/core';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import { readText } from '../../files/read.js';
-import { columns } from '../../terminal/columns.js';
+import { columns, linesText } from '../../terminal/columns.js';
 import { questionOf, shippedBeside, shippedNames, shippedPath } from '../../files/shipped.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openOutputList } from '../../files/outputs.js';
@@ -49,7 +49,7 @@ export function newCommand(name: string | undefined, options: NewOptions, stream
   const names = shippedNames();
   if (options.list === true) {
     const rows = names.map((each) => [each, questionOf(readText(shippedPath(each)))]);
-    streams.result(`${columns(rows, ['left', 'left']).join('\n')}\n`);
+    streams.result(linesText(columns(rows, ['left', 'left'])));
     return exit.done;
   }
   if (name === undefined) {
@@ -70,6 +70,6 @@ export function newCommand(name: string | undefined, options: NewOptions, stream
   writing.forEach(({ text }, i) => {
     outputs[i].write(text);
   });
-  streams.note(`written: ${writing.map(({ to }) => to).join(', ')}\n`);
+  streams.note(linesText([`written: ${writing.map(({ to }) => to).join(', ')}`]));
   return exit.done;
 }

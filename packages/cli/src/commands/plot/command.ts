@@ -7,6 +7,7 @@ import type { Streams } from '../../terminal/streams.js';
 import { newDocument } from '../../files/new-document.js';
 import { openOutputs } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat plot` was asked. */
 export interface PlotOptions extends ScenarioOptions {
@@ -56,8 +57,8 @@ export async function plotCommand(file: string, options: PlotOptions, streams: S
     const { pngOf } = await import('../../files/png.js');
     out?.write(await pngOf(picture));
   } else out?.write(picture);
-  streams.note(`${options.out} written\n`);
+  streams.note(linesText([`${options.out} written`]));
   const { code, text } = endingOf(account, worstResidual(budgets).budget);
-  if (text !== '') streams.note(`${text}\n`);
+  if (text !== '') streams.note(linesText([text]));
   return code;
 }

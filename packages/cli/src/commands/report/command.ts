@@ -10,6 +10,7 @@ import { withBands } from '../../report/gather.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openOutputs } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat report` was asked. */
 export interface ReportOptions extends ScenarioOptions {
@@ -31,7 +32,7 @@ function ensemblesOf(files: readonly string[]): readonly SavedEnsemble[] {
       return [];
     }
   });
-  if (faults.length > 0) throw new FileError(faults.join('\n'));
+  if (faults.length > 0) throw new FileError(faults);
   return kept;
 }
 
@@ -53,10 +54,10 @@ export async function reportCommand(
   for (const gathered of gatherings) runs.push(await gathered());
   const summaries = withBands(runs, saved);
   out?.write(reportPage(summaries));
-  streams.note(`${options.out} written\n`);
+  streams.note(linesText([`${options.out} written`]));
   const endings = summaries.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
   endings.forEach(({ text }, i) => {
-    if (text !== '') streams.note(`${files[i]}: ${text}\n`);
+    if (text !== '') streams.note(linesText([`${files[i]}: ${text}`]));
   });
   return endings.reduce<ExitCode>((worst, { code }) => (code > worst ? code : worst), exit.done);
 }

@@ -21,6 +21,7 @@ import type { Streams } from '../../terminal/streams.js';
 import { openOutputs } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';
 import { simulated, type SimulatedOptions } from '../shared/simulated.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat run` was asked. */
 export interface RunOptions extends ScenarioOptions, SimulatedOptions {
@@ -63,8 +64,8 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     streams.result(terminalCharts(run, options.plot));
   }
   if (options.sources === true && options.json !== true)
-    streams.result(`\n${sourceLines(results.sources).join('\n')}\n`);
+    streams.result(`\n${linesText(sourceLines(results.sources))}`);
   const { code, text } = endingOf(run, worstResidual(results.budgets).budget);
-  if (text !== '') streams.note(`${text}\n`);
+  if (text !== '') streams.note(linesText([text]));
   return code;
 }

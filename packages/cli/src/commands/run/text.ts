@@ -10,7 +10,7 @@ import {
   worstResidual,
 } from '@leat/core';
 import { andMore, boundSign, cautions, day, percent, plain, short, shown } from '@leat/view/text';
-import { beside, columns, wrap } from '../../terminal/columns.js';
+import { beside, columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 import { baseLines } from '../shared/base-lines.js';
 import { keyQuantities } from '../shared/key-quantities.js';
@@ -209,5 +209,5 @@ export function summary(results: RunResults, style: Style): string {
     ].map((line) => short(line, width)),
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
-  return `${lines.join('\n')}\n`;
+  return linesText(lines);
 }

@@ -29,6 +29,7 @@ import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job as outlineJob } from '../shared/outline-job.js';
 import { job } from './job.js';
 import { type Finding, type SensitivityResult, sensitivityText } from './text.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** Places of the rows whose id is like a pattern (`*`: anything; absent: all). Throws InputError when there are none. */
 function rowsLike(rows: readonly TableRow[], pattern: string | undefined): readonly number[] {
@@ -178,7 +179,7 @@ async function look(
   const jobs = { signal, ...(options.workers === undefined ? {} : { workers: options.workers }) };
   const questions = { measures: [options.of], conditions: [] };
   const [{ outline, notes }] = await runJobs(outlineJob, { texts, ...simulation }, [questions], { signal });
-  for (const note of notes) streams.note(`${note}\n`);
+  streams.note(linesText(notes));
   const { rows, title, measures } = outline;
   const inputs = rowsLike(rows, options.only);
   const middle = middleOf(rows);
@@ -253,6 +254,6 @@ export async function sensitivityCommand(
   if (options.json === true) streams.result(savedDocument('leat-sensitivity', { ...result, cautions }));
   else streams.result(sensitivityText(result, styleFor(process.stdout.isTTY, process.env)));
   if (result.failed < result.runs) return exit.done;
-  streams.note(`not finished: no run has an outcome: ${result.reason ?? ''}\n`);
+  streams.note(linesText([`not finished: no run has an outcome: ${result.reason ?? ''}`]));
   return exit.notFinished;
 }

@@ -1,6 +1,6 @@
 import type { ElementaryEffects, Estimate, LocalEffect, SobolIndices, Summary, TableRow } from '@leat/core';
 import { cautions, percent, shown } from '@leat/view/text';
-import { columns } from '../../terminal/columns.js';
+import { columns, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** What was found of one number of the tables. */
@@ -142,5 +142,5 @@ export function sensitivityText(result: SensitivityResult, style: Style): string
     'A number matters here as far as its range in the tables reaches; the model itself is not in question.',
     ...cautions.map((caution) => style.faint(caution)),
   ];
-  return `${lines.join('\n')}\n`;
+  return linesText(lines);
 }

@@ -16,6 +16,7 @@ import { exit, type ExitCode } from '../../terminal/exit.js';
 import { noProgress, openProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
 import { keySeries } from './key-quantities.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** How a scenario is simulated, and whether anything is said of it meanwhile. */
 export interface SimulatedOptions {
@@ -36,7 +37,7 @@ export async function simulated(
   streams: Streams,
 ): Promise<SimulatedRun> {
   const { model, notes, used } = openModel(reading);
-  if (options.quiet !== true) for (const note of notes) streams.note(`${note}\n`);
+  if (options.quiet !== true) streams.note(linesText(notes));
   const progress = options.quiet === true ? noProgress : await openProgress(reading.scenario.days);
   try {
     const run = simulate(model, {

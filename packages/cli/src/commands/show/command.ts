@@ -13,7 +13,7 @@ import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import { openScenario } from '../shared/referenced-files.js';
 import { readText } from '../../files/read.js';
-import { columns } from '../../terminal/columns.js';
+import { columns, linesText } from '../../terminal/columns.js';
 import { foundLines, type ShownNumber } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
 import { savedDocument } from '../../files/saved-document.js';
@@ -35,12 +35,12 @@ function parametersFor(options: ShowOptions, streams: Streams): Parameters {
     if (options.set.length > 0) throw new FileError('--set: needs a scenario: --in names it');
     if (options.fit !== undefined) throw new FileError('--fit: needs a scenario: --in names it');
     const { overrides, notes } = readOwnTables(options.tables, (path) => readText(path));
-    for (const note of notes) streams.note(`${note}\n`);
+    streams.note(linesText(notes));
     return createParameters(overrides);
   }
   const { scenario, notes } = openScenario(options.in, options);
   const parameters = createParameters(scenario.overrides);
-  for (const note of [...notes, ...parameters.warnings]) streams.note(`${note}\n`);
+  streams.note(linesText([...notes, ...parameters.warnings]));
   return parameters;
 }
 
@@ -78,7 +78,7 @@ export function showCommand(what: string | undefined, options: ShowOptions, stre
     streams.result(
       options.json === true
         ? savedDocument('leat-numbers', { kind: 'tables', tables: counts })
-        : `${lines.join('\n')}\n`,
+        : linesText(lines),
     );
     return exit.done;
   }
@@ -93,7 +93,7 @@ export function showCommand(what: string | undefined, options: ShowOptions, stre
   streams.result(
     options.json === true
       ? savedDocument('leat-numbers', documentOf(found, shown))
-      : `${foundLines(found, shown).join('\n')}\n`,
+      : linesText(foundLines(found, shown)),
   );
   return exit.done;
 }

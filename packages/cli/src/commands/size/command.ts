@@ -25,6 +25,7 @@ import { openKept } from '../../files/outputs.js';
 import { sizeDraws, type DrawsOptions } from './draws.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openAt, openVaried, type Varied } from '../shared/vary.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat size` was asked. */
 export interface SizeCommandOptions extends ScenarioOptions, DrawsOptions {
@@ -90,7 +91,7 @@ export async function sizeCommand(
   const ends = { atFrom: modelAt(texts, varied, varied.from), atTo: modelAt(texts, varied, varied.to) };
   const conditions = readAll(options.keep, (text) => conditionOf(text, ends.atFrom, '--keep'));
   const { warnings } = ends.atFrom.parameters;
-  for (const note of [...notes, ...warnings]) streams.note(`${note}\n`);
+  streams.note(linesText([...notes, ...warnings]));
   let nearest: { readonly value: number; readonly holds: boolean; readonly run: Run } | undefined;
   const judge = (value: number): Trial => {
     try {
@@ -101,7 +102,12 @@ export async function sizeCommand(
       return trial;
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      return { value, holds: false, margins: conditions.map(() => Number.NaN), broke: error.message };
+      return {
+        value,
+        holds: false,
+        margins: conditions.map(() => Number.NaN),
+        broke: error.message.replaceAll('\n', '; '),
+      };
     }
   };
   const want = options.largest === true ? 'largest' : 'smallest';
@@ -121,6 +127,6 @@ export async function sizeCommand(
   streams.result(options.json === true ? sizeDocument(summary) : sizeText(summary, style));
   if (stopped !== undefined) return stopped;
   const { code, text } = endingOf(answer, varied);
-  if (text !== '') streams.note(`${text}\n`);
+  if (text !== '') streams.note(linesText([text]));
   return code;
 }

@@ -16,6 +16,7 @@ import { openCheckpoint, type Checkpoint, keptNote, plainName } from '../../file
 import type { KeptOptions, Output } from '../../files/outputs.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import type { Streams } from '../../terminal/streams.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** Options of the draws of a size. */
 export interface DrawsOptions extends KeptOptions {
@@ -117,7 +118,7 @@ export async function sizeDraws(
     if (path !== undefined) streams.note(keptNote(`${checkpoint.size()} of ${members} draws`, path));
     if (!(error instanceof InterruptedError)) throw error;
     stopped = error.code;
-    streams.note(`stopped: ${checkpoint.size()} of ${members} draws are told\n`);
+    streams.note(linesText([`stopped: ${checkpoint.size()} of ${members} draws are told`]));
   }
   const ending = stopped === undefined ? {} : { stopped };
   if (checkpoint.size() === 0) return ending;

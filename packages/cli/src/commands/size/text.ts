@@ -1,7 +1,7 @@
 import type { Condition, Handbook, SizeAnswer, SizeReasons } from '@leat/core';
 import { cautions, percent, short, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
-import { columns, wrap } from '../../terminal/columns.js';
+import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 import type { Varied } from '../shared/vary.js';
 import type { SizeDrawn } from './draws.js';
@@ -201,7 +201,7 @@ export function sizeText(summary: SizeSummary, style: Style): string {
     ...(summary.reasons === undefined ? [] : ['']),
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
-  return `${lines.join('\n')}\n`;
+  return linesText(lines);
 }
 
 /** A search for a size as one JSON document. What has no number (a margin without an answer, a size beyond the range) is null. */

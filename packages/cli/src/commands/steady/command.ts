@@ -15,6 +15,7 @@ import { steadyText } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import type { Streams } from '../../terminal/streams.js';
 import { savedDocument } from '../../files/saved-document.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat steady` was asked. */
 export interface SteadyCommandOptions extends ScenarioOptions {
@@ -30,7 +31,7 @@ export function steadyCommand(file: string, options: SteadyCommandOptions, strea
   const { scenario } = reading;
   const day = options.on === undefined ? 0 : dayOn(options.on, scenario, '--on');
   const { model, notes } = openModel(reading);
-  for (const note of notes) streams.note(`${note}\n`);
+  streams.note(linesText(notes));
   try {
     const state = steadyState(model, { day, crops: options.crops, hold: options.hold });
     const series = allSeries(state.course);
@@ -57,7 +58,7 @@ export function steadyCommand(file: string, options: SteadyCommandOptions, strea
     return exit.done;
   } catch (error) {
     if (!(error instanceof NoSteadyStateError)) throw error;
-    streams.note(`not finished: ${error.message}\n`);
+    streams.note(linesText([`not finished: ${error.message}`]));
     return exit.notFinished;
   }
 }

@@ -1,6 +1,6 @@
 import type { Held, LimitResult, Mode, Series, SteadyState } from '@leat/core';
 import { actionPhrase, boundSign, cautions, percent, quantityPhrase, short, shown } from '@leat/view/text';
-import { columns, wrap } from '../../terminal/columns.js';
+import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** A steady state with what is said of it. */
@@ -161,5 +161,5 @@ export function steadyText(summary: SteadySummary, style: Style): string {
     '',
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
-  return `${lines.join('\n')}\n`;
+  return linesText(lines);
 }

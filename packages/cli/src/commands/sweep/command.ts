@@ -15,6 +15,7 @@ import { job } from './job.js';
 import { varyLists } from './vary-list.js';
 import { openAt } from '../shared/vary.js';
 import { openOutputs } from '../../files/outputs.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat sweep` was asked. */
 export interface SweepOptions extends ScenarioOptions {
@@ -35,7 +36,7 @@ async function sweep(texts: ReferencedFiles, options: SweepOptions, streams: Str
   const first = lists.map(({ varied, values }) => ({ varied, value: values[0] }));
   const { model } = openModel(openAt(texts, first).reading);
   const { scenario, parameters } = model;
-  for (const note of [...notes, ...parameters.warnings]) streams.note(`${note}\n`);
+  streams.note(linesText([...notes, ...parameters.warnings]));
   const measures = readAll(options.of, (text) => measureOf(text, model, '--of'));
   const conditions = readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
   const grid = sweepGrid(lists.map(({ values }) => values));
@@ -79,7 +80,7 @@ export async function sweepCommand(file: string, options: SweepOptions, streams:
     streams.result(options.json === true ? sweepDocument(swept) : sweepText(swept, style));
     const all = swept.points.every(({ broke }) => broke !== undefined);
     if (!all) return exit.done;
-    streams.note(`not finished: no point has an answer: ${swept.points[0].broke ?? ''}\n`);
+    streams.note(linesText([`not finished: no point has an answer: ${swept.points[0].broke ?? ''}`]));
     return exit.notFinished;
   } catch (error) {
     if (!(error instanceof InterruptedError)) throw error;

@@ -40,7 +40,7 @@ export const job: Job<SweepShared, readonly number[], SweepPoint> = {
           measures: of.map(() => none),
           margins: keep.map(() => none),
           holds: false,
-          broke: error.message,
+          broke: error.message.replaceAll('\n', '; '),
         };
       }
     },

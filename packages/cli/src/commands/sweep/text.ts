@@ -2,7 +2,7 @@ import type { SweepPoint } from '@leat/core';
 import { askedInSweep, cautions, short, shown, type Sweep, valueText } from '@leat/view/text';
 import { csvText } from '../../files/csv.js';
 import { savedDocument } from '../../files/saved-document.js';
-import { columns, wrap } from '../../terminal/columns.js';
+import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 const width = 100;
@@ -85,7 +85,7 @@ export function sweepText(swept: Sweep, style: Style): string {
     ...broken(swept),
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
-  return `${lines.join('\n')}\n`;
+  return linesText(lines);
 }
 
 /** A sweep as one JSON document; a number that a run does not give is null. */

@@ -9,6 +9,7 @@ import type { Streams } from '../../terminal/streams.js';
 import { endingOf } from '../shared/simulated.js';
 import { simulated } from '../shared/simulated.js';
 import { savedDocument } from '../../files/saved-document.js';
+import { linesText } from '../../terminal/columns.js';
 
 /** What `leat why` was asked: two files at one day (absent: the last that both have), or one file and two days. */
 export interface WhyCommandOptions extends ScenarioOptions {
@@ -61,7 +62,7 @@ export async function whyCommand(
   const to: Moment = { run: runs[runs.length - 1], day: days[1] ?? end };
   const endings = runs.map((run) => endingOf(run, worstResidual(budgetsOf(run)).budget));
   endings.forEach(({ text }, i) => {
-    if (text !== '') streams.note(`${files[i]}: ${text}\n`);
+    if (text !== '') streams.note(linesText([`${files[i]}: ${text}`]));
   });
   const code = endings.reduce<ExitCode>(
     (worst, ending) => (ending.code > worst ? ending.code : worst),

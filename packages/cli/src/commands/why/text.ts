@@ -1,6 +1,6 @@
 import type { Difference, DifferencePart } from '@leat/core';
 import { cautions, day, percent, short, shown } from '@leat/view/text';
-import { columns, wrap } from '../../terminal/columns.js';
+import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** A moment that was asked about. */
@@ -90,5 +90,5 @@ export function differenceText(
     '',
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
-  return `${lines.join('\n')}\n`;
+  return linesText(lines);
 }

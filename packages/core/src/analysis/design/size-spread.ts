@@ -52,7 +52,7 @@ export function openSizeMembers(draws: SizeDraws): (member: number) => SizeMembe
       } catch (error) {
         if (!(error instanceof InputError)) throw error;
         const margins = conditions.map(() => Number.NaN);
-        return { value, holds: false, margins, broke: error.message };
+        return { value, holds: false, margins, broke: error.message.replaceAll('\n', '; ') };
       }
     };
     const { kind, value, binding, trials } = findSize({ ...search, judge });
