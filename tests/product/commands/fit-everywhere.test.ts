@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { sealed } from '@leat/core';
 import { folderWith, leat } from '../../support/leat.js';
 
 // An invented fit of an invented system, written by hand: two numbers that go together, and water at the start.
@@ -32,7 +33,7 @@ const fit = {
 };
 
 const folder = folderWith();
-writeFileSync(join(folder, 'fit.json'), JSON.stringify(fit));
+writeFileSync(join(folder, 'fit.json'), JSON.stringify(sealed(fit)));
 const asked = (...args: string[]) => leat([...args, '--fit', 'fit.json'], folder);
 const told = 'fit.json: 3 numbers as fitted to the log of 2026-03-01 to 2026-04-30';
 const tan = ['--of', 'highest tan@tank'];
@@ -116,7 +117,7 @@ describe('--fit', () => {
   it('is refused by name where it is of a system that has no such path', async () => {
     const path = { ...fit.numbers[2], name: 'vessels.pond.volume', kind: 'path', unit: 'm3' };
     const other = { ...fit, numbers: [...fit.numbers.slice(0, 2), path] };
-    writeFileSync(join(folder, 'other.json'), JSON.stringify(other));
+    writeFileSync(join(folder, 'other.json'), JSON.stringify(sealed(other)));
     const { code, err } = await leat(['run', 'small.yaml', '--fit', 'other.json'], folder);
     expect(code).toBe(2);
     expect(err).toMatch(/vessels\.pond.*no such entry/);

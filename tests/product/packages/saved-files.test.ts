@@ -80,7 +80,7 @@ describe('every document says its schema and the version of that', () => {
     expect(read('log.map')).toMatch(/^version: 1$/m);
     expect(JSON.parse(readFileSync(join(folder, 'small.ensemble'), 'latin1').split('\n')[0])).toMatchObject({
       label: 'leat ensemble',
-      schema: 2,
+      schema: 3,
     });
   });
 
@@ -176,10 +176,10 @@ describe('a file of another version is refused by name, exit code 2', () => {
 
   it('a kept ensemble, resumed or merged', async () => {
     const bytes = readFileSync(join(folder, 'small.ensemble'));
-    const text = bytes.toString('latin1').replace('"schema":2', '"schema":3');
+    const text = bytes.toString('latin1').replace('"schema":3', '"schema":4');
     writeFileSync(join(folder, 'later.ensemble'), Buffer.from(text, 'latin1'));
     const words =
-      'later.ensemble: version 3 of a file of leat ensemble --out; this leat reads version 2: run it again with this leat\n';
+      'later.ensemble: version 4 of a file of leat ensemble --out; this leat reads version 3: run it again with this leat\n';
     expect(await leat(['merge', 'later.ensemble'], folder)).toEqual({ code: 2, out: '', err: words });
     const resumed = await leat(
       ['ensemble', 'small.yaml', ...short, '--members', '2', '--resume', 'later.ensemble'],

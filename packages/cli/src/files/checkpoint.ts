@@ -1,5 +1,6 @@
-import { contentHash, version } from '@leat/core';
+import { contentHash, sealProblem, version } from '@leat/core';
 import { basename } from 'node:path';
+import { digest, sealedText } from './digest.js';
 import { type Output, unusedOutput } from './outputs.js';
 import { FileError, textOf } from './read.js';
 
@@ -69,7 +70,7 @@ export function askedDifferences(before: Readonly<Record<string, unknown>>, now:
 }
 
 /** Changes with the form of the file. */
-const schema = 1;
+const schema = 2;
 
 /** Largest checkpoint, bytes: more than a hundred thousand draws. */
 const mostBytes = 512 * 2 ** 20;
@@ -142,6 +143,8 @@ function readCheckpoint<T>(
   try {
     kept = textToNumbers(text);
   } catch {
+    if (text.startsWith(`{"label":"leat ${command}"`))
+      throw new FileError(`${path}: cut short, damaged, or with something behind its end`);
     kept = undefined;
   }
   if (!isRecord(kept) || kept['label'] !== `leat ${command}`)
@@ -150,6 +153,8 @@ function readCheckpoint<T>(
     throw new FileError(
       `${path}: written in form ${String(kept['schema'])}; this version of leat reads form ${schema}`,
     );
+  const seal = sealProblem(JSON.parse(text), digest);
+  if (seal !== undefined) throw new FileError(`${path}: ${seal.problem}; expected ${seal.expected}`);
   if (kept['id'] !== id) {
     const before = isRecord(kept['asked']) ? kept['asked'] : {};
     const differences = askedDifferences(before, asked).map((line) => `  ${line}`);
@@ -174,7 +179,7 @@ export function openCheckpoint<T>(
     const done = Object.fromEntries(
       [...parts].map(([part, outputs]) => [part, [...outputs].sort(([a], [b]) => a - b)]),
     );
-    to.write(`${numbersToText({ label: `leat ${command}`, schema, id, asked, done })}\n`);
+    to.write(`${sealedText(numbersToText({ label: `leat ${command}`, schema, id, asked, done }))}\n`);
   };
   const finish = (): void => {
     if (kept !== undefined) write(kept);

@@ -8,6 +8,7 @@ import {
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { type Asked, askedDifferences } from './checkpoint.js';
 import { FileError, readBytes, reasonOf } from './read.js';
+import { digest } from './digest.js';
 import type { Output } from './outputs.js';
 
 /**
@@ -46,7 +47,7 @@ export function differencesOf(one: EnsemblePart, other: EnsemblePart): readonly 
 }
 
 /** Changes with the form of the file. */
-const schema = 2;
+const schema = 3;
 const label = 'leat ensemble';
 const opening = `{"label":"${label}"`;
 
@@ -136,7 +137,8 @@ function packed(part: EnsemblePart): Buffer {
       bytes: bodies[i].length,
     })),
   };
-  return Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`), ...bodies]);
+  const hash = digest(JSON.stringify(head), ...bodies);
+  return Buffer.concat([Buffer.from(`${JSON.stringify({ ...head, hash })}\n`), ...bodies]);
 }
 
 /** Writes an ensemble, whole or in part, whole or not at all. Throws FileError. */
@@ -174,9 +176,19 @@ function unpacked(bytes: Buffer, { form, length }: Packed): Numbers {
   return array;
 }
 
+/** Whether a file is as it was written: the hash in its head is of all the rest. */
+function isWhole(head: Head, bodies: Buffer): boolean {
+  const { hash, ...rest } = head as Head & { readonly hash?: unknown };
+  return hash === digest(JSON.stringify(rest), bodies);
+}
+
 function partOf(bytes: Buffer, path: string): EnsemblePart {
   const end = bytes.indexOf('\n');
   const head = headOf(bytes.toString('utf8', 0, Math.max(0, end)), path);
+  if (!isWhole(head, bytes.subarray(end + 1)))
+    throw new FileError(
+      `${path}: damaged, cut short or changed after it was written: its hash is of something else`,
+    );
   let at = end + 1;
   const size = head.packed.reduce((sum, { form, length }) => sum + length * forms[form].BYTES_PER_ELEMENT, 0);
   if (!(size <= mostUnpacked)) throw new RangeError(`more than ${mostUnpacked / 2 ** 20} MB of numbers`);

@@ -1,4 +1,5 @@
-import { formProblem } from '@leat/core';
+import { formProblem, sealProblem } from '@leat/core';
+import { digest, sealedText } from './digest.js';
 import { FileError } from './read.js';
 
 /** The forms of the documents that `--json` prints; each has its own version, which changes with its form. */
@@ -22,7 +23,8 @@ const documentVersions = {
 export type DocumentForm = keyof typeof documentVersions;
 
 /**
- * The text of a document that may be kept: it opens with its schema and the version of that.
+ * The text of a document that may be kept: it opens with its schema and the version of that, and ends with the hash of all
+ * of it.
  * @param replace what stands for a value that JSON lacks
  */
 export function savedDocument(
@@ -30,7 +32,31 @@ export function savedDocument(
   document: object,
   replace?: (key: string, value: unknown) => unknown,
 ): string {
-  return `${JSON.stringify({ schema, version: documentVersions[schema], ...document }, replace)}\n`;
+  return `${sealedText(JSON.stringify({ schema, version: documentVersions[schema], ...document }, replace))}\n`;
+}
+
+/** The fault of a document that is not as it was written; undefined where it is. Large ones are many megabytes. */
+export function sealFault(file: string, document: unknown): FileError | undefined {
+  const seal = sealProblem(document, digest);
+  return seal === undefined
+    ? undefined
+    : new FileError(`${file}: ${seal.problem}; expected ${seal.expected}: run it again with this leat`);
+}
+
+/**
+ * The document in the text of a file, by JSON; undefined where it is none. Throws FileError where it begins as one that
+ * Leat kept and is cut short, or has something behind its end.
+ */
+export function documentIn(file: string, text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    const [, schema] = /^\s*\{\s*"schema":\s*"(leat-[a-z-]+)"/.exec(text) ?? [];
+    if (schema === undefined) return undefined;
+    throw new FileError(
+      `${file}: a document of the schema ${schema} that is cut short, damaged or has something behind its end; expected the file as it was written`,
+    );
+  }
 }
 
 /** The fault of a document that is of another form or version than asked for; undefined where it is right. */

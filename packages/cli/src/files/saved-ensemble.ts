@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { isPart, mostBytes, readPart } from './ensemble-part.js';
 import { checkLengths, savedLimit, savedNumber, wholeDocument } from './document-schema.js';
 import { FileError, readBytes, reasonOf } from './read.js';
-import { formFault } from './saved-document.js';
+import { documentIn, formFault, sealFault } from './saved-document.js';
 
 const numbers = z.array(savedNumber).transform((values) => Float64Array.from(values));
 const edges = z.tuple([savedNumber, savedNumber]);
@@ -85,14 +85,6 @@ function fromPart(file: string): SavedEnsemble {
   };
 }
 
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-}
-
 /**
  * Reads what `leat ensemble` kept: the document of `--json`, or the file of `--out` (also one that is not whole: what it
  * says is of the members that ran). Throws FileError, naming the first place that is not as it should be.
@@ -105,7 +97,7 @@ export function readEnsemble(file: string): SavedEnsemble {
     throw new FileError(`${file}: cannot be read: ${reasonOf(error)}`);
   }
   if (isPart(bytes)) return fromPart(file);
-  const document = parsed(bytes.toString('utf8'));
+  const document = documentIn(file, bytes.toString('utf8'));
   const manifest =
     typeof document === 'object' && document !== null && 'manifest' in document
       ? document.manifest
@@ -116,5 +108,8 @@ export function readEnsemble(file: string): SavedEnsemble {
     throw new FileError(`${file}: the document of one run, not of an ensemble; ${wanted}`);
   const other = formFault(file, document, 'leat-ensemble');
   if (other !== undefined) throw other;
-  return fromDocument(file, document);
+  const whole = fromDocument(file, document);
+  const changed = sealFault(file, document);
+  if (changed !== undefined) throw changed;
+  return whole;
 }

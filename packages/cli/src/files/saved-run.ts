@@ -17,7 +17,7 @@ import {
   savedNumber,
   wholeDocument,
 } from './document-schema.js';
-import { formFault } from './saved-document.js';
+import { documentIn, formFault, sealFault } from './saved-document.js';
 
 /** What a saved document says of a run. */
 export interface SavedRun {
@@ -92,26 +92,20 @@ const runSchema = z
 const placed = (budgets: z.output<typeof budgetsSchema>, place: string): Budget[] =>
   conserved.map((quantity) => ({ quantity, place, ...budgets[quantity] }));
 
-function parsed(source: string): unknown {
-  try {
-    return JSON.parse(source);
-  } catch {
-    return undefined;
-  }
-}
-
 /**
  * Reads the text of a file as a document of `leat run --json`; undefined when it is none (a scenario).
- * Throws FileError, naming the first place that is not as it should be, when it is one but not whole.
+ * Throws FileError, naming the first place that is not as it should be, when it is one but not whole, or not as it was written.
  */
 export function savedRun(file: string, source: string): SavedRun | undefined {
   if (!source.trimStart().startsWith('{')) return undefined;
-  const document = parsed(source);
+  const document = documentIn(file, source);
   if (typeof document !== 'object' || document === null) return undefined;
   if (!('manifest' in document) || !('series' in document)) return undefined;
   const other = formFault(file, document, 'leat-run');
   if (other !== undefined) throw other;
   const held = wholeDocument(file, 'leat run --json', runSchema, document);
+  const changed = sealFault(file, document);
+  if (changed !== undefined) throw changed;
   const { title, outcome, time, keys, limits, events, manifest, sources } = held;
   const series = Object.entries(held.series).map(([name, { unit, values }]) => ({ name, unit, values }));
   const system = placed(held.budget, 'system');

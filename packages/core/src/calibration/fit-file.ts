@@ -2,6 +2,7 @@ import * as z from 'zod';
 import type { RankCorrelation } from '../analysis/uncertainty/correlate.js';
 import { InputError } from '../base/faults.js';
 import { formProblem } from '../base/form-problem.js';
+import { sealed, sealProblem } from '../base/seal.js';
 import { deviate95 } from '../base/normal.js';
 import type { WaterLog } from '../log/water-log.js';
 import { scenarioHash } from '../result/record.js';
@@ -65,12 +66,12 @@ export interface SavedFit {
   readonly covariance: readonly (readonly number[])[];
 }
 
-/** The text of a fit file: one JSON document, the same for the same fit. */
+/** The text of a fit file: one JSON document, the same for the same fit, with a hash over all of it. */
 export function fitText(fit: Fit): string {
-  return `${JSON.stringify({ schema: 'leat-fit', version: 1, ...fit }, null, 1)}\n`;
+  return `${JSON.stringify(sealed({ schema: 'leat-fit', version: 1, ...fit }), null, 1)}\n`;
 }
 
-/** Reads a fit file. Throws InputError where it is none. */
+/** Reads a fit file. Throws InputError where it is none, or is not as it was written. */
 export function readFit(text: string, file: string): SavedFit {
   let document: unknown;
   try {
@@ -84,7 +85,12 @@ export function readFit(text: string, file: string): SavedFit {
     throw new InputError([{ file, problem: form.problem, expected }]);
   }
   const reading = fitSchema.safeParse(document);
-  if (reading.success) return reading.data;
+  if (reading.success) {
+    const seal = sealProblem(document);
+    if (seal === undefined) return reading.data;
+    const expected = `${seal.expected} by \`leat fit --out\``;
+    throw new InputError([{ file, problem: seal.problem, expected }]);
+  }
   throw new InputError(
     reading.error.issues.map(({ path, message }) => ({
       file,

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { csvTable, guessLogMap, openScenarioText, readFit, readLog, readLogMap } from '@leat/core';
+import { csvTable, guessLogMap, openScenarioText, readFit, readLog, readLogMap, sealed } from '@leat/core';
 import { savedRun } from '../../../../packages/cli/src/files/saved-run.js';
 import { smallSystem } from '../../../support/small-text.js';
 import { logText, mapText } from '../../faults/corpus/log-slips.js';
@@ -33,29 +33,33 @@ const open = (
     set: set.map((path) => ({ path: path.split('=')[0], value: path.split('=').slice(1).join('=') })),
   });
 
-const fit = JSON.stringify({
-  ...{ schema: 'leat-fit', version: 1, title: 'a', covariance: [[1]] },
-  provenance: { scenario: 'a', log: 'b', from: '2025-03-01', until: '2025-03-05' },
-  numbers: [
-    {
-      ...{ name: 'start.nitrate', kind: 'start', unit: 'g/m3', value: 1, deviate: 0, deviation: 1 },
-      prior: { value: 1, low: 0, high: 2, distribution: 'uniform' },
-    },
-  ],
-});
+const fit = JSON.stringify(
+  sealed({
+    ...{ schema: 'leat-fit', version: 1, title: 'a', covariance: [[1]] },
+    provenance: { scenario: 'a', log: 'b', from: '2025-03-01', until: '2025-03-05' },
+    numbers: [
+      {
+        ...{ name: 'start.nitrate', kind: 'start', unit: 'g/m3', value: 1, deviate: 0, deviation: 1 },
+        prior: { value: 1, low: 0, high: 2, distribution: 'uniform' },
+      },
+    ],
+  }),
+);
 const state = JSON.stringify({
   ...{ schema: 'leat-state', version: 1, volumes: { tank: 2 }, rainTank: 0, ages: {} },
   states: [{ component: 'nitrate', place: 'tank', amount: 3 }],
 });
 const savedSystem = smallSystem.replace('biofilm: cycled', 'biofilm: cycled\n  saved: s.json');
 const budget = { in: 1, out: 1, stored: 0, residual: 0, throughput: 1, lines: [], stores: [] };
-const run = JSON.stringify({
-  ...{ title: 'a', time: [0, 1], keys: [], limits: [], events: [], sources: [], vessels: {} },
-  outcome: { kind: 'done', time: 1 },
-  series: { 'nitrate@tank': { unit: 'g/m3', values: [1, 2] } },
-  budget: { nitrogen: budget, water: budget },
-  manifest: { version: '1', scenario: 'x', integrator: 'rosenbrock', tolerance: 1e-5, seed: null },
-});
+const run = JSON.stringify(
+  sealed({
+    ...{ title: 'a', time: [0, 1], keys: [], limits: [], events: [], sources: [], vessels: {} },
+    outcome: { kind: 'done', time: 1 },
+    series: { 'nitrate@tank': { unit: 'g/m3', values: [1, 2] } },
+    budget: { nitrogen: budget, water: budget },
+    manifest: { version: '1', scenario: 'x', integrator: 'rosenbrock', tolerance: 1e-5, seed: null },
+  }),
+);
 
 const table = csvTable(logText, 'a.csv');
 
