@@ -21,6 +21,8 @@ export interface SmallSystem {
   readonly cap?: number;
   /** Reference evapotranspiration, mm a day. */
   readonly et0?: number;
+  /** Carbon dioxide in the air of the house, ppm; absent: that of open air. */
+  readonly air?: number;
   /** Water of the sump at the float, L. */
   readonly sump?: number;
   /** Steady discharge, L a day. */
@@ -62,7 +64,7 @@ days: ${days}
 climate:
   water-temperature: ${temperature} degC
   et0: ${et0} mm/d
-  greenhouse-factor: 70 %
+  greenhouse-factor: 70 %${given.air === undefined ? '' : `\n  carbon-dioxide: ${given.air} ppm`}
 waters:
   mains: { nitrate: 2 mg N/L, alkalinity: ${alkalinity} mg/L as CaCO3, pH: 7.7, chloride: 35 mg/L }
 vessels:
