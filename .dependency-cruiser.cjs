@@ -153,6 +153,14 @@ module.exports = {
       to: { path: `${core}/`, pathNot: `${core}/(scenario/file|base)/` },
     },
     {
+      name: 'checks-without-schemas',
+      comment:
+        'What a system may be is known without a file: no schema, no reader, so that a scenario built in code needs neither.',
+      severity: 'error',
+      from: { path: `${core}/scenario/(checks/|check-scenario)` },
+      to: { path: [`${core}/scenario/sections/`, `${core}/scenario/read-scenario`, '/node_modules/'] },
+    },
+    {
       name: 'notebooks-by-name',
       comment: 'What the lessons share uses the public face of the library and no command.',
       severity: 'error',

@@ -205,7 +205,7 @@ describe('too many steps', () => {
 
 describe('an event at the time where a segment stops', () => {
   it.each(['rosenbrock', 'odex'] as const)('happens once, and no time is told twice (%s)', (integrator) => {
-    // The float is reached, a timer switches, feed begins and ends, and actions are due at the same instants, the end of the run too.
+    // The float is reached, a timer switches, feed begins and ends, and actions are due at the same instants.
     const exchanged = vessel('sump', 1, { leak: 0.1 });
     const stop = (at: number, running: boolean) =>
       ({ at, action: { kind: 'pump', pump: 'main', running } }) as const;
@@ -228,7 +228,6 @@ describe('an event at the time where a segment stops', () => {
           stop(1.25, false),
           stop(1.25 + 1e-12, true),
           { at: 2.5, action: { kind: 'feed', cohort: 'fish', factor: 0.5 } },
-          stop(4, false),
         ],
       },
       { integrator },
@@ -246,13 +245,14 @@ describe('an event at the time where a segment stops', () => {
 
 describe('what turns itself on and off', () => {
   it('is a pump whose two levels are next to each other: chattering, told with what was reached', () => {
-    const high = vessel('tank', 2, { aeration: 60 });
+    // A tank that leaks lets less come back than the pump takes.
+    const high = vessel('tank', 2, { aeration: 60, leak: 2 });
     const low = vessel('sump', 1);
     const run = runOf(
       scenarioOf([high, low], {
         pumps: [{ name: 'main', inlet: 0.5, restart: 0.5 + 1e-7 }],
         flows: [pumped('sump', 'tank', 5), gravity('tank', 'sump')],
-        start: [startOf(high, { volume: 1 }), startOf(low, { volume: 1 })],
+        start: [startOf(high), startOf(low)],
         waters: [sourceWater('mains')],
         topUp: float(0.9, 1),
         days: 10,
@@ -308,6 +308,6 @@ describe('what turns itself on and off', () => {
   });
 
   it('is no rule that holds', () => {
-    expect(said(doneRun(chattering(-1)))).toEqual([]);
+    expect(said(doneRun(chattering(0)))).toEqual([]);
   });
 });

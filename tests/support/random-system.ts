@@ -1,4 +1,6 @@
 import fc from 'fast-check';
+import { InputError } from '../../packages/core/src/base/faults.js';
+import { checkScenario } from '../../packages/core/src/scenario/check-scenario.js';
 import type { TimedAction, Scenario } from '../../packages/core/src/scenario/scenario.js';
 import {
   constant,
@@ -225,8 +227,18 @@ const networksIn = (ranges: Ranges): fc.Arbitrary<Scenario> =>
       });
     });
 
-/** Random networks of two to six vessels with all that can stand in them, run for three days. */
-export const networks = networksIn(usual);
+function isSound(scenario: Scenario): boolean {
+  try {
+    checkScenario(scenario);
+    return true;
+  } catch (error) {
+    if (error instanceof InputError) return false;
+    throw error;
+  }
+}
+
+/** Random networks of two to six vessels with all that can stand in them, run for three days: those that a file might hold. */
+export const networks = networksIn(usual).filter(isSound);
 
 /** The same with numbers over many powers of ten, whether anyone would build that or not. */
 export const wideNetworks = networksIn(wide);

@@ -41,11 +41,11 @@ export function sourceWater(name: string, other: Partial<StartWater> = {}): Sour
   return { name, tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride };
 }
 
-/** A bare vessel at 20 degC: no surface, no floor, closed to the air. */
+/** A bare vessel at 20 degC: no surface, no floor, closed to the air. A channel by name: in it any area of plants may root. */
 export function vessel(name: string, volume: number, other: Partial<Vessel> = {}): Vessel {
   return {
     name,
-    kind: 'vessel',
+    kind: 'channel',
     volume,
     surface: 0,
     floor: 0,

@@ -11,9 +11,10 @@ export function shippedText(name: string): string {
   return load(`${folder}${name}.yaml`);
 }
 
-/** A scenario that ships with the command, as it is read. */
-export function shippedScenario(name: string): Scenario {
-  return readScenario(shippedText(name), { file: `${folder}${name}.yaml`, load });
+/** A scenario that ships with the command, as it is read: of its own length, or of so many days. */
+export function shippedScenario(name: string, days?: number): Scenario {
+  const cut = days === undefined ? {} : { days };
+  return readScenario(shippedText(name), { file: `${folder}${name}.yaml`, load, ...cut });
 }
 
 /** The same without every action of some kinds: what a what-if is held against. */

@@ -47,8 +47,9 @@ export function teachingSystem(options: TeachingOptions): Scenario {
       temperature,
     }),
     vessel('biofilter', 0.5, { kind: 'biofilter', surface: 125, aeration: 100, covered: 0.5, temperature }),
+    // A channel by name: its plants take more than its area.
     vessel('media', 0.6, {
-      kind: 'media-bed',
+      kind: 'channel',
       surface: 225,
       floor: 3,
       covered: 3,

@@ -34,6 +34,7 @@ export type { GivenRow, Override } from './library/override.js';
 
 // A model, compiled and checked.
 export { compileModel } from './model/compile.js';
+export { checkScenario } from './scenario/check-scenario.js';
 export { openModel, type OpenModel } from './model/open-model.js';
 export type { Model, Row } from './model/model.js';
 export { openRates, type Rates } from './model/rates.js';

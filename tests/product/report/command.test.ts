@@ -40,6 +40,22 @@ describe('leat report', () => {
       expect(page).toContain(words);
   });
 
+  it('of a run that breaks off on day 0 is written, tells so, and leaves as run and compare do', async () => {
+    writeFileSync(
+      inFolder('broken.yaml'),
+      'include: small.yaml\ntitle: Broken\nparameters: { oxygen.saturation.a: 1000 }\n',
+    );
+    const answer = await leat(['report', 'broken.yaml', 'fed.yaml', '--out', 'broken.html'], folder);
+    expect(answer.code).toBe(3);
+    expect(answer.code).toBe((await leat(['run', 'broken.yaml'], folder)).code);
+    expect(answer.code).toBe((await leat(['compare', 'broken.yaml', 'fed.yaml'], folder)).code);
+    expect(answer.err).toMatch(/^broken\.yaml: not finished: not-finite on day 0 at oxygen@/m);
+    const page = readFileSync(inFolder('broken.html'), 'utf8');
+    expect(page).toContain('The run broke off on day 0 (not-finite): everything here ends there.');
+    expect(page).toContain('No nitrogen moved: there is no flow to draw.');
+    expect(page).not.toMatch(/NaN|undefined/);
+  });
+
   it('names what is wrong with its input and writes nothing', async () => {
     const bad = await leat(['report', 'nowhere.yaml', '--out', 'bad.html'], folder);
     expect([bad.code, bad.err]).toEqual([2, 'nowhere.yaml: cannot be read: no such file or folder\n']);

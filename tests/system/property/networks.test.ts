@@ -33,7 +33,8 @@ describe('random valid networks', () => {
   it('close every budget with the explicit integrator too', () => {
     fc.assert(
       fc.property(networks, (scenario) => {
-        const run = doneRun({ ...scenario, days: 1 }, { integrator: 'odex', tolerance: 1e-5 });
+        const actions = scenario.actions.filter(({ at }) => at < 1);
+        const run = doneRun({ ...scenario, actions, days: 1 }, { integrator: 'odex', tolerance: 1e-5 });
         const { budget, share } = worstResidual(budgetsOf(run));
         expect(share, `${budget.quantity} of ${budget.place}`).toBeLessThan(1e-9);
       }),

@@ -7,13 +7,13 @@ import { timedCourse } from '../../support/timed-course.js';
 
 /** The glasshouse for so long, undisturbed, with or without a pump stop of 0.02 d (29 min) at a time. */
 function glasshouse(days: number, stop: number | undefined): Scenario {
-  const base = without(shippedScenario('glasshouse'), 'harvest-fish', 'grade', 'stock');
+  const base = without(shippedScenario('glasshouse', days), 'harvest-fish', 'grade', 'stock');
   const pump = base.pumps[0].name;
   const stops = [
     { at: stop ?? 0, action: { kind: 'pump', pump, running: false } },
     { at: (stop ?? 0) + 0.02, action: { kind: 'pump', pump, running: true } },
   ] as const;
-  return { ...base, days, actions: stop === undefined ? base.actions : [...base.actions, ...stops] };
+  return { ...base, actions: stop === undefined ? base.actions : [...base.actions, ...stops] };
 }
 
 /** What the stop did to TAN in a tank at the next output, mg/L. */

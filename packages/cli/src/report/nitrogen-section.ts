@@ -147,6 +147,9 @@ function areaFigure(
   );
 }
 
+/** Whether any nitrogen moved in a run; in one that broke off on its first day none did. */
+const moves = ({ paths }: SystemSummary): boolean => paths.links.some(({ amount }) => amount > 0);
+
 /** The nitrogen of each run: as flows, over time, and as a balance that closes. */
 export function nitrogenSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
   const systems = runs.flatMap(({ system }) => (system === undefined ? [] : [system]));
@@ -164,18 +167,17 @@ export function nitrogenSection(maker: Maker, runs: readonly RunSummary[]): HTML
   };
   const title = ({ letter, account }: RunSummary): Node[] =>
     runs.length > 1 ? [runTitle(maker, letter, `${account.title}. `)] : [];
-  const flows = runs.map((run) =>
-    run.system === undefined
-      ? maker.html(
-          'p',
-          { class: 'note' },
-          ...title(run),
-          'A saved document holds no course of nitrogen to draw; its balance is below.',
-        )
-      : flowFigure(maker, run.system, perGram, title(run)),
-  );
+  const note = (run: RunSummary, text: string): HTMLElement =>
+    maker.html('p', { class: 'note' }, ...title(run), text);
+  const flows = runs.map((run) => {
+    if (run.system === undefined)
+      return note(run, 'A saved document holds no course of nitrogen to draw; its balance is below.');
+    return moves(run.system)
+      ? flowFigure(maker, run.system, perGram, title(run))
+      : note(run, 'No nitrogen moved: there is no flow to draw.');
+  });
   const areas = runs.flatMap((run) =>
-    run.system === undefined ? [] : [areaFigure(maker, run.system, scale, title(run))],
+    run.system === undefined || !moves(run.system) ? [] : [areaFigure(maker, run.system, scale, title(run))],
   );
   const balances = runs.map((run, i) => {
     const { from, to, residual, total } = fates[i];
@@ -188,7 +190,7 @@ export function nitrogenSection(maker: Maker, runs: readonly RunSummary[]): HTML
       maker.html(
         'p',
         { class: 'note' },
-        `What is not accounted for: ${residual.toExponential(1)} g, ${percent(Math.abs(residual) / total)} of what came.`,
+        `What is not accounted for: ${residual.toExponential(1)} g${total > 0 ? `, ${percent(Math.abs(residual) / total)} of what came` : ''}.`,
       ),
     );
   });

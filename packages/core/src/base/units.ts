@@ -127,7 +127,8 @@ function nitrogenUnits(ions: readonly (keyof typeof molar)[]): [string, Unit][] 
   return plainUnits({ ...asN, ...Object.fromEntries(spelled), ...Object.fromEntries(perIon) });
 }
 
-const table: Record<Dimension, ReadonlyMap<string, Unit>> = {
+/** The units of each dimension, by name. */
+const unitsByDimension = (): Readonly<Record<Dimension, ReadonlyMap<string, Unit>>> => ({
   length: new Map(plainUnits(lengths)),
   area: new Map(plainUnits({ m2: 1, cm2: 1e-4, ft2: foot ** 2 })),
   volume: new Map(plainUnits({ ...volumes, litre: 1e-3, litres: 1e-3, liter: 1e-3, liters: 1e-3 })),
@@ -165,7 +166,10 @@ const table: Record<Dimension, ReadonlyMap<string, Unit>> = {
     plainUnits({ 'MJ/m2/d': 1, 'MJ/m2/day': 1, 'kWh/m2/d': 3.6, 'J/cm2/d': 0.01, 'W/m2': 0.0864 }),
   ),
   speed: new Map(plainUnits({ 'm/s': 1, 'km/h': 1 / 3.6, 'km/d': 1 / 86.4, mph: mile / 3600 })),
-};
+});
+
+// Pure: a program that reads no written quantities is sent without them.
+const table = /* @__PURE__ */ unitsByDimension();
 
 /** What is expected where a quantity stands: `a volume such as "1.8 m3" or "450 L"`. */
 export function describeDimension(dimension: Dimension): string {
@@ -194,6 +198,17 @@ export function formatQuantity(value: number, dimension: Dimension): string {
 
 /** Largest quantity in its internal unit: 1000 km3 of water, a million tonnes. Above it sums lose what is small. */
 const largest = 1e12;
+
+/**
+ * What is wrong with a quantity in the internal unit of its dimension; undefined where nothing is. Only temperatures
+ * may be below zero.
+ */
+export function quantityProblem(value: number, dimension: Dimension): string | undefined {
+  if (!Number.isFinite(value)) return 'not a finite number';
+  if (Math.abs(value) > largest) return 'larger than anything on earth';
+  if (dimension === 'temperature') return value < -273.15 ? 'below absolute zero' : undefined;
+  return value < 0 ? 'negative' : undefined;
+}
 
 /** Signs that people type or paste for the plain ones. */
 function normaliseUnit(unit: string): string {
@@ -248,12 +263,8 @@ export function convert(value: number, unit: string, dimension: Dimension): Quan
   if (found === undefined) return unitFault(name, dimension);
   const converted = value * found.factor + found.offset;
   const expected = describeDimension(dimension);
-  if (!Number.isFinite(converted)) return { problem: 'not a finite number', expected };
-  if (Math.abs(converted) > largest) return { problem: 'larger than anything on earth', expected };
-  if (dimension === 'temperature') {
-    return converted < -273.15 ? { problem: 'below absolute zero', expected } : { value: converted };
-  }
-  return converted < 0 ? { problem: 'negative', expected } : { value: converted };
+  const problem = quantityProblem(converted, dimension);
+  return problem === undefined ? { value: converted } : { problem, expected };
 }
 
 const shape = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/;

@@ -3,8 +3,8 @@ import { calendarDays } from '../base/calendar.js';
 import { InputError } from '../base/faults.js';
 import { createParameters, type Parameters } from '../library/parameters.js';
 import type { WaterLog } from '../log/water-log.js';
-import { compileModel } from '../model/compile.js';
-import { openModel } from '../model/open-model.js';
+import { compileChecked } from '../model/compile.js';
+import { openChecked } from '../model/open-model.js';
 import { simulate } from '../run/driver.js';
 import type { Run } from '../run/run.js';
 import { trueValue } from '../run/test-kit.js';
@@ -157,7 +157,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     ]);
   }
   const forcing = logForcing(log, scenario, until, request.unloggedFeed ?? 'last');
-  const opened = openModel({ ...base, scenario: forcing.over(scenario) });
+  const opened = openChecked({ ...base, scenario: forcing.over(scenario) });
   const { parameters } = simulate(opened.model, { tolerance }).model;
   const used = opened.used();
   const names = request.free.length > 0 ? request.free : defaultFree(scenario, parameters, used);
@@ -168,7 +168,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     forcing.over({ ...scenarios(fittedValuesAt(free, at)), every: 1 });
   const runAt = (at: ArrayLike<number>): Run => {
     const built = scenarioAt(at);
-    const run = simulate(compileModel(built, createParameters(built.overrides), { closureDraws: 0 }), {
+    const run = simulate(compileChecked(built, createParameters(built.overrides), { closureDraws: 0 }), {
       tolerance,
     });
     request.onRun?.();

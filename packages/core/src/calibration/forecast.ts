@@ -4,8 +4,7 @@ import { dateAfter } from '../base/calendar.js';
 import { normalQuantile } from '../base/normal.js';
 import { createRandom } from '../base/random.js';
 import { createParameters } from '../library/parameters.js';
-import { compileModel } from '../model/compile.js';
-
+import { compileChecked } from '../model/compile.js';
 import { simulate } from '../run/driver.js';
 import { endStateOf } from '../run/saved.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
@@ -162,7 +161,9 @@ export function drawsOf(
 }
 
 const run = (scenario: Scenario, tolerance: number) =>
-  simulate(compileModel(scenario, createParameters(scenario.overrides), { closureDraws: 0 }), { tolerance });
+  simulate(compileChecked(scenario, createParameters(scenario.overrides), { closureDraws: 0 }), {
+    tolerance,
+  });
 
 /** Values looked for in the days ahead, at deviates; undefined where a run breaks off. */
 export function aheadAt(

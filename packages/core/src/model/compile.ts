@@ -1,5 +1,6 @@
 import type { Parameters } from '../library/parameters.js';
 import { processes } from '../processes/index.js';
+import { checkScenario } from '../scenario/check-scenario.js';
 import type { Scenario } from '../scenario/scenario.js';
 import type { Values } from '../library/values.js';
 import { contentOf, type Content, unitOf, waterComponents } from '../processes/components.js';
@@ -63,10 +64,25 @@ function statesRead(instance: Instance): readonly number[] {
 
 /**
  * Makes a scenario into a model: states, streams, rows with their stoichiometry closed, and what each
- * rate depends on. Every process is checked to close at the given parameters and at random draws (20).
- * @throws RangeError when a row makes or destroys something conserved.
+ * rate depends on. The scenario is checked as `checkScenario` does; every process is checked to close at the given
+ * parameters and at random draws (20).
+ * @throws InputError with every fault of the scenario; RangeError when a row makes or destroys something conserved.
  */
 export function compileModel(
+  scenario: Scenario,
+  parameters: Parameters,
+  options: CompileOptions = {},
+): Model {
+  checkScenario(scenario, parameters);
+  return compileChecked(scenario, parameters, options);
+}
+
+/**
+ * As `compileModel`, of a scenario that was checked: read from a file, or made of one that was, such as the member of
+ * an ensemble.
+ * @throws RangeError when a row makes or destroys something conserved.
+ */
+export function compileChecked(
   scenario: Scenario,
   parameters: Parameters,
   { closureDraws = 20 }: CompileOptions = {},

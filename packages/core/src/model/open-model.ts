@@ -1,6 +1,8 @@
 import { createParameters } from '../library/parameters.js';
+import { checkScenario } from '../scenario/check-scenario.js';
+import { wasRead } from '../scenario/read-before.js';
 import type { ScenarioReading } from '../scenario/read-scenario.js';
-import { compileModel, type CompileOptions } from './compile.js';
+import { compileChecked, type CompileOptions } from './compile.js';
 import type { Model } from './model.js';
 
 /** A model of a system file, with what should be known of how it came about. */
@@ -12,17 +14,23 @@ export interface OpenModel {
   readonly used: () => readonly string[];
 }
 
+type Read = Pick<ScenarioReading, 'scenario' | 'notes' | 'used'>;
+
 /**
- * Compiles what was read of a system file, with the numbers that it gives.
+ * Compiles what was read of a system file, with the numbers that it gives. A scenario that did not come from the reader
+ * is checked as `checkScenario` does.
  * @throws InputError with every fault, RangeError where a row does not close (see `compileModel`)
  */
-export function openModel(
-  { scenario, notes, used }: Pick<ScenarioReading, 'scenario' | 'notes' | 'used'>,
-  options: CompileOptions = {},
-): OpenModel {
+export function openModel(reading: Read, options: CompileOptions = {}): OpenModel {
+  if (!wasRead(reading.scenario)) checkScenario(reading.scenario);
+  return openChecked(reading, options);
+}
+
+/** As `openModel`, of a scenario made of one that was read. Throws as `openModel` does. */
+export function openChecked({ scenario, notes, used }: Read, options: CompileOptions = {}): OpenModel {
   const parameters = createParameters(scenario.overrides);
   return {
-    model: compileModel(scenario, parameters, options),
+    model: compileChecked(scenario, parameters, options),
     notes: [...notes, ...parameters.warnings],
     used: () => [...new Set([...used, ...parameters.used()])],
   };

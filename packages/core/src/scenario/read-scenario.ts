@@ -2,7 +2,9 @@ import { InputError, type Fault } from '../base/faults.js';
 import type { Parameters } from '../library/parameters.js';
 import { parseQuantity } from '../base/units.js';
 import { boundedLoad } from './file/include-tree.js';
-import { checkNetwork } from './sections/network.js';
+import { checkNetwork } from './checks/network.js';
+import { runRanges } from './checks/ranges.js';
+import { checkKept } from './checks/run.js';
 import { compact } from './file/reader.js';
 import { includeTree, type Load } from './file/include-tree.js';
 import { readActions } from './sections/actions.js';
@@ -10,12 +12,13 @@ import { readFlows } from './sections/flows.js';
 import { readOverrides } from './sections/parameters.js';
 import { completePumps, parsePumps } from './sections/pumps.js';
 import { readRules } from './sections/rules.js';
-import { checkKept, readRun } from './sections/run.js';
+import { readRun } from './sections/run.js';
 import { readStart } from './sections/start.js';
 import { readCohorts, readPlantings } from './sections/stock.js';
 import { readSupply } from './sections/top-up.js';
 import { readVessels } from './sections/vessels.js';
 import { readWaters } from './sections/waters.js';
+import { rememberRead } from './read-before.js';
 import { ScenarioReader } from './sections/scenario-reader.js';
 import { resolveTree, type ResolvedTree } from './file/resolve-tree.js';
 import type { Scenario } from './scenario.js';
@@ -72,7 +75,8 @@ function applySettings(tree: Tree, settings: readonly Setting[], faults: Fault[]
   return changed;
 }
 
-const isLength = (days: number | undefined): boolean => days !== undefined && days > 0 && days <= 36_525;
+const isLength = (days: number | undefined): boolean =>
+  days !== undefined && days > 0 && days <= runRanges.days.high;
 
 function optionFaults(options: ReadOptions): Fault[] {
   const { days, every } = options;
@@ -134,7 +138,8 @@ function readSections(
   const plantings = readPlantings(reader, vessels);
   const { topUp, rainTank } = supply;
   const { start, saved } = readStart(reader, { frame, vessels, waters, topUp, cohorts, plantings });
-  const cast = { vessels, waters, pumps, cohorts, plantings, topUp, rainTank };
+  const products = reader.names('dose');
+  const cast = { vessels, waters, pumps, cohorts, plantings, products, topUp, rainTank };
   const actions = readActions(reader, frame, cast);
   const rules = readRules(reader, cast);
   const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
@@ -188,6 +193,7 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   };
   const all = [...faults, ...overrideFaults, ...reader.faults].map(atOption);
   if (all.length > 0) throw new InputError(ordered(all));
+  rememberRead(scenario);
   const resolved = resolveTree(tree, reader.defaults, compact({ days: options.days }));
   return {
     reading: { scenario, resolved, used: parameters.used(), notes: reader.notes },

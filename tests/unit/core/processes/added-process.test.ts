@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import type { Process } from '../../../../packages/core/src/processes/process.js';
+import type { Run } from '../../../../packages/core/src/run/run.js';
 import { scenarioOf, startOf, stillWater, vessel } from '../../../support/scenario-builder.js';
 
 const list = '../../../../packages/core/src/processes/index.js';
@@ -47,12 +48,17 @@ it('is one object in the list: it runs where it says, closes, and stands in the 
   expect(processes).toContain(added);
   const small = vessel('small', 1, { floor: 0.5 });
   const large = vessel('large', 2, { floor: 4 });
-  const start = [small, large].map((each) => startOf(each, { water: stillWater(2, 7.5, { nitrate: 50 }) }));
-  const run = doneRun(scenarioOf([small, large], { start, days: 5 }), { tolerance: 1e-8 });
+  const alone = (each: typeof small): Run => {
+    const start = [startOf(each, { water: stillWater(2, 7.5, { nitrate: 50 }) })];
+    return doneRun(scenarioOf([each], { start, days: 5 }), { tolerance: 1e-8 });
+  };
+  const without = alone(small);
+  expect(without.model.rows.filter(({ process }) => process === added.id)).toEqual([]);
+  expect(concentration(without, lastOf(without), 'nitrate', 'small')).toBeCloseTo(50, 9);
+  const run = alone(large);
   expect(run.model.rows.filter(({ process }) => process === added.id).map(({ id }) => id)).toEqual([
     'gas-from-large-floors@large',
   ]);
-  expect(concentration(run, lastOf(run), 'nitrate', 'small')).toBeCloseTo(50, 9);
   // dC/dt = -k F C / V: exp(-0.01 x 4 x 5 / 2) of it is left.
   expect(concentration(run, lastOf(run), 'nitrate', 'large')).toBeCloseTo(50 * Math.exp(-0.1), 5);
   const budget = budgetOf(run, 'nitrogen', 'system');

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { doneRun } from '../../../support/run-of.js';
 import { shippedScenario } from '../../../support/shipped-scenario.js';
 
-const run = doneRun({ ...shippedScenario('glasshouse'), days: 50 });
+const run = doneRun(shippedScenario('glasshouse', 50));
 
 describe('fatesOver', () => {
   it('ends with the fates of the whole run and starts with nothing', () => {

@@ -14,7 +14,7 @@ function through({ places, links }: NitrogenPaths, kind: string, name: string): 
 const shares = (run: Run) => fatesOf(budgetOf(run, 'nitrogen', 'system'));
 
 describe.each(['glasshouse', 'double-stock', 'start-up', 'dry-spell'])('nitrogenPaths of %s', (name) => {
-  const run = doneRun({ ...shippedScenario(name), days: 60 });
+  const run = doneRun(shippedScenario(name, 60));
   const paths = nitrogenPaths(run);
   const fates = shares(run);
 
@@ -58,7 +58,7 @@ describe.each(['glasshouse', 'double-stock', 'start-up', 'dry-spell'])('nitrogen
 
 describe('nitrogenPaths', () => {
   it('makes nitrogen gas of nitrate and nothing else', () => {
-    const { places, links } = nitrogenPaths(doneRun({ ...shippedScenario('glasshouse'), days: 30 }));
+    const { places, links } = nitrogenPaths(doneRun(shippedScenario('glasshouse', 30)));
     const gas = places.findIndex(({ name }) => name === 'nitrogen gas');
     const givers = links.filter(({ to }) => to === gas).map(({ from }) => places[from].name);
     expect(givers).toEqual(['nitrate']);

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { createParameters } from '../../../../packages/core/src/library/parameters.js';
+import { compileChecked } from '../../../../packages/core/src/model/compile.js';
+import { simulate } from '../../../../packages/core/src/run/driver.js';
 import { seriesOf } from '../../../../packages/core/src/result/series.js';
 import { manifestOf } from '../../../../packages/core/src/result/record.js';
 import type { Run } from '../../../../packages/core/src/run/run.js';
 import type { TimedAction, Action, Rule, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
-import { concentration, doneRun, lastOf, runOf } from '../../../support/run-of.js';
+import { concentration, doneRun, lastOf } from '../../../support/run-of.js';
 import {
   scenarioOf,
   sourceWater,
@@ -18,7 +21,7 @@ const half: Action = { kind: 'feed', cohort: 'fish', factor: 0.5 };
 const whole: Action = { kind: 'feed', cohort: 'fish', factor: 1 };
 const base: Action = { kind: 'dose', vessel: 'sump', product: 'sodium-bicarbonate', mass: 10 };
 
-/** Chloride above 20 mg/L: a dose, with nothing that holds it back unless stated. */
+/** Chloride above 20 mg/L: a dose, with nothing that holds it back for as long as these runs are, unless stated. */
 function rule(other: Partial<Rule> = {}): Rule {
   return {
     read: 'chloride',
@@ -30,7 +33,7 @@ function rule(other: Partial<Rule> = {}): Rule {
     undoing: [],
     stands: false,
     wait: 0,
-    most: Infinity,
+    most: 100_000,
     ...other,
   };
 }
@@ -249,13 +252,13 @@ describe('readings and the order of an instant', () => {
   });
 
   it('a reading that cannot be taken is logged and changes nothing', () => {
-    const sour = runOf(
-      scenarioOf([sump], {
-        days: 2,
-        start: [startOf(sump, { water: { ...stillWater(2, 7.5), alkalinity: -2000 } })],
-        rules: [rule({ read: 'pH', side: 'below', level: 7 })],
-      }),
-    );
+    // Water that no scenario may start with, and a run may come to.
+    const acid = scenarioOf([sump], {
+      days: 2,
+      start: [startOf(sump, { water: { ...stillWater(2, 7.5), alkalinity: -2000 } })],
+      rules: [rule({ read: 'pH', side: 'below', level: 7 })],
+    });
+    const sour = simulate(compileChecked(acid, createParameters()));
     expect(textsOf(sour)).toEqual(['0 pH cannot be read']);
     expect(daysOf(sour, 'dose')).toEqual([]);
   });

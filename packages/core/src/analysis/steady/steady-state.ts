@@ -1,7 +1,7 @@
 import { calendarDays } from '../../base/calendar.js';
 import { InputError } from '../../base/faults.js';
 import { parseQuantity } from '../../base/units.js';
-import { compileModel } from '../../model/compile.js';
+import { compileChecked } from '../../model/compile.js';
 import type { Model, Regime } from '../../model/model.js';
 import type { Run } from '../../run/run.js';
 import type { Action, Scenario } from '../../scenario/scenario.js';
@@ -98,7 +98,7 @@ function enterMean(regime: Regime, { segments, period }: Cycle): void {
 export function steadyState(model: Model, options: SteadyOptions = {}): SteadyState {
   const day = options.day ?? 0;
   const { spread, leftOut } = spreadActions(model.scenario);
-  const frozen = compileModel(still(model.scenario, drainedWater(spread)), model.parameters);
+  const frozen = compileChecked(still(model.scenario, drainedWater(spread)), model.parameters);
   const even = evenTerms(spread, frozen);
   const cycle = openCycle(frozen, day, options.crops ?? 'mean');
   if (cycle.constant) enter(cycle.regime, cycle.segments[0]);

@@ -2,7 +2,7 @@ import { keyOf, uniformAt } from '../../base/hashes.js';
 import { quantile } from '../../library/distributions.js';
 import { createParameters, parametersAt } from '../../library/parameters.js';
 import type { TableRow } from '../../library/table-row.js';
-import { compileModel } from '../../model/compile.js';
+import { compileChecked } from '../../model/compile.js';
 import { simulate } from '../../run/driver.js';
 import type { Run } from '../../run/run.js';
 import { reusedBuffer } from '../../run/sample-buffer.js';
@@ -56,6 +56,6 @@ export function openRuns(
     buffer?.clear();
     const values = drawnValues(rows, u);
     const scenario = open.again(parametersAt(values, given));
-    return simulate(compileModel(scenario, parametersAt(values, given), { closureDraws: 0 }), simulation);
+    return simulate(compileChecked(scenario, parametersAt(values, given), { closureDraws: 0 }), simulation);
   };
 }

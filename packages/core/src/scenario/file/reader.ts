@@ -42,9 +42,6 @@ function commaSlip(tree: Tree, path: Path, problem: string): Fault | undefined {
   return { problem: 'a comma in a number: write a decimal point', got: `${value.source},${next}` };
 }
 
-/** Names are words that may stand in a series name such as `nitrate@sump`. */
-const namePattern = /^[A-Za-z][A-Za-z0-9_-]{0,63}$/;
-
 /** A default that was used: where it would stand, and as what it would be written. */
 export interface UsedDefault {
   readonly path: Path;
@@ -56,6 +53,7 @@ export class Reader extends Report {
   readonly defaults: UsedDefault[] = [];
   /** What should be known of the reading though it is no fault: what was assumed. */
   readonly notes: string[] = [];
+  protected readonly origin = 'file';
 
   constructor(
     readonly tree: Tree,
@@ -78,6 +76,14 @@ export class Reader extends Report {
       ...(single ? { got: describeTree(node) } : {}),
       ...rest,
     });
+  }
+
+  protected override gotName(): Partial<Fault> {
+    return {};
+  }
+
+  override lacks(path: Path, what: string, key: string): void {
+    if (!this.has([key])) this.fault(path, `no ${what} in this file`, { expected: `a section ${key}` });
   }
 
   /** Whether the tree has anything at a path. */
@@ -117,19 +123,9 @@ export class Reader extends Report {
   named<T>(section: string, most: number, read: (path: Path, name: string) => T | undefined): Named<T> {
     const found = new Map<string, T | undefined>();
     const names = this.keys([section]);
-    const tooMany = names.length > most;
-    if (tooMany)
-      this.fault(
-        [section],
-        'too many entries',
-        { got: String(names.length), expected: `at most ${most}` },
-        true,
-      );
+    const tooMany = !this.checkCount([section], names.length, most);
     for (const name of names) {
-      if (!tooMany && !namePattern.test(name)) {
-        const expected = 'a letter, then letters, digits, - and _, at most 64';
-        this.fault([section, name], 'not a name', { got: JSON.stringify(name.slice(0, 70)), expected }, true);
-      }
+      if (!tooMany) this.checkName(name, [section, name], true);
       found.set(name, tooMany ? undefined : read([section, name], name));
     }
     return found;
@@ -143,15 +139,7 @@ export class Reader extends Report {
       this.fault([section], 'wrong kind of value', { expected: 'a list' });
       return [];
     }
-    if (node.items.length > most) {
-      this.fault(
-        [section],
-        'too many entries',
-        { got: String(node.items.length), expected: `at most ${most}` },
-        true,
-      );
-      return [];
-    }
+    if (!this.checkCount([section], node.items.length, most)) return [];
     return node.items.map((_, index) => read([section, index]));
   }
 

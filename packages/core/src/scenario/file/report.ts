@@ -2,6 +2,9 @@ import type { Fault } from '../../base/faults.js';
 import { nearest } from '../../base/nearest.js';
 import type { Path } from './tree.js';
 
+/** Names are words that may stand in a series name such as `nitrate@sump`. */
+const namePattern = /^[A-Za-z][A-Za-z0-9_-]{0,63}$/;
+
 /** Entries of a section by name; undefined where the entry is there but faulty. */
 export type Named<T> = ReadonlyMap<string, T | undefined>;
 
@@ -15,6 +18,29 @@ export abstract class Report {
   /** Notes a fault at a path; with `aboutKey` it is about the key there, not about its value. */
   abstract fault(path: Path, problem: string, rest?: Partial<Fault>, aboutKey?: boolean): void;
 
+  /** Notes that a section (`key` in a file) is not there, unless it is there and faulty itself. */
+  abstract lacks(path: Path, what: string, key: string): void;
+
+  /** What the system stands in, for messages: a file, or a scenario built in code. */
+  protected abstract readonly origin: string;
+
+  /** What is told of an unknown name, where it is not what stands at the path. */
+  protected abstract gotName(name: string): Partial<Fault>;
+
+  /** Checks a name that is given to something, at the path where it stands. */
+  checkName(name: string, path: Path, aboutKey = false): void {
+    if (namePattern.test(name)) return;
+    const expected = 'a letter, then letters, digits, - and _, at most 64';
+    this.fault(path, 'not a name', { got: JSON.stringify(name.slice(0, 70)), expected }, aboutKey);
+  }
+
+  /** Whether a section has no more entries than it may; a fault where it has. */
+  checkCount(section: Path, count: number, most: number): boolean {
+    if (count <= most) return true;
+    this.fault(section, 'too many entries', { got: String(count), expected: `at most ${most}` }, true);
+    return false;
+  }
+
   /** Checks a name against those there are. A name of a faulty entry is no second fault. */
   known(name: string, names: Names, path: Path, what: string): boolean {
     if ('has' in names ? names.has(name) : names.includes(name)) return true;
@@ -24,9 +50,10 @@ export abstract class Report {
     const guess = nearest(name, all);
     const listing =
       all.length === 0
-        ? `a ${what} of this file, which has none`
+        ? `a ${what} of this ${this.origin}, which has none`
         : `one of ${all.slice(0, 12).join(', ')}${all.length > 12 ? ' ...' : ''}`;
-    this.fault(path, `unknown ${what}`, guess === undefined ? { expected: listing } : { nearest: guess });
+    const hint = guess === undefined ? { expected: listing } : { nearest: guess };
+    this.fault(path, `unknown ${what}`, { ...this.gotName(name), ...hint });
     return false;
   }
 

@@ -1,4 +1,16 @@
 import * as z from 'zod';
+import {
+  type Bound,
+  boundProblem,
+  countFrom,
+  describeBound,
+  type NumberBound,
+  numberFrom,
+  type QuantityBound,
+  type ShareBound,
+  shareBound,
+  shareRange,
+} from '../../base/bounds.js';
 import { isDate } from '../../base/calendar.js';
 import { nearest } from '../../base/nearest.js';
 import { describeDimension, type Dimension, exampleQuantities, parseQuantity } from '../../base/units.js';
@@ -56,35 +68,32 @@ export function positive(dimension: Dimension, description: string): Reads<numbe
 /** A share: `0.6` or `"60 %"`. `below` leaves out 1 itself. */
 export function share(
   description: string,
-  bounds: 'to-one' | 'below-one' | 'any' = 'to-one',
+  upTo: ShareBound['upTo'] = 'to-one',
 ): Reads<number, string | number> {
-  const range = { 'to-one': '0 to 1', 'below-one': '0 to below 1', any: '0 up' }[bounds];
-  const expected = `a share from ${range}, such as "60 %" or 0.6`;
+  const bound = shareBound(upTo);
+  const expected = `${describeBound(bound)}, such as "60 %" or 0.6`;
   return z
     .union([z.number(), z.string()], { error: ({ input }) => kindComplaint(input, expected) })
     .meta({
-      description: withRange(description, bounds === 'any' ? '0 or more' : range),
+      description: withRange(description, upTo === 'any' ? '0 or more' : shareRange(bound)),
       examples: ['60 %', 0.6],
     })
     .transform((written, context) => {
       const answer = typeof written === 'number' ? { value: written } : parseQuantity(written, 'share');
-      if (!('value' in answer)) {
-        context.addIssue({ code: 'custom', message: complain({ ...answer, expected }) });
-        return z.NEVER;
-      }
-      const { value } = answer;
-      const tooMuch = bounds === 'any' ? false : bounds === 'to-one' ? value > 1 : value >= 1;
-      if (value < 0 || tooMuch) {
-        context.addIssue({ code: 'custom', message: complain({ problem: 'out of range', expected }) });
-        return z.NEVER;
-      }
-      return value;
+      const problem = 'value' in answer ? boundProblem(bound, answer.value) : answer.problem;
+      if (problem === undefined && 'value' in answer) return answer.value;
+      const hint = 'nearest' in answer ? { nearest: answer.nearest } : {};
+      context.addIssue({
+        code: 'custom',
+        message: complain({ problem: problem ?? 'out of range', expected, ...hint }),
+      });
+      return z.NEVER;
     });
 }
 
 /** A plain number between two bounds, both allowed. */
 export function number(description: string, low: number, high: number): Reads<number, number> {
-  const expected = `a number from ${low} to ${high}`;
+  const expected = describeBound(numberFrom(low, high));
   const error = (): string => complain({ problem: 'out of range', expected });
   return z
     .number({ error: ({ input }) => kindComplaint(input, expected) })
@@ -95,13 +104,30 @@ export function number(description: string, low: number, high: number): Reads<nu
 
 /** A whole number of things. */
 export function count(description: string, low: number, high: number): Reads<number, number> {
-  const expected = `a whole number from ${low} to ${high}`;
+  const expected = describeBound(countFrom(low, high));
   const error = (): string => complain({ problem: 'out of range', expected });
   return z
     .int({ error: ({ input }) => kindComplaint(input, expected) })
     .min(low, { error })
     .max(high, { error })
     .meta({ description });
+}
+
+/** What a number may be, as a schema of how it is written in a file. */
+export function bounded(bound: QuantityBound, description: string): Reads<number, string>;
+export function bounded(bound: ShareBound, description: string): Reads<number, string | number>;
+export function bounded(bound: NumberBound, description: string): Reads<number, number>;
+export function bounded(bound: Bound, description: string): Reads<number> {
+  switch (bound.kind) {
+    case 'quantity':
+      return (bound.above ? positive : quantity)(bound.dimension, description);
+    case 'share':
+      return share(description, bound.upTo);
+    case 'number':
+      return number(description, bound.low, bound.high);
+    case 'count':
+      return count(description, bound.low, bound.high);
+  }
 }
 
 /** Words: a name used here, a title, a file. */

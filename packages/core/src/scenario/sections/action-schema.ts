@@ -3,7 +3,8 @@ import { cap } from './cap.js';
 import { complain, kindComplaint } from '../file/complaint.js';
 import { fishCount, rationSchema } from './stock.js';
 import { moment, planTimes } from './times.js';
-import { choice, number, positive, quantity, section, share, truth, word } from '../file/values.js';
+import { bounded, choice, positive, section, truth, word } from '../file/values.js';
+import { actionRanges, feedRanges, words } from '../checks/ranges.js';
 
 const cohort = word('a cohort of `fish`');
 const planting = word('a name of `plantings`');
@@ -11,7 +12,10 @@ const vessel = word('a name of `vessels`');
 
 const take = {
   cohort,
-  share: share('share of the fish; default: none, where a number is given').optional(),
+  share: bounded(
+    actionRanges['harvest-fish'].share,
+    'share of the fish; default: none, where a number is given',
+  ).optional(),
   number: fishCount.meta({ description: 'number of fish; default: none, where a share is given' }).optional(),
 };
 
@@ -36,26 +40,29 @@ const feedChange = section(
       .meta({ description: 'another ration; range: 0 or more; default: as it is' })
       .optional(),
     feed: word('a feed of the library; default: as it is').optional(),
-    protein: share('protein in the feed; default: that of the feed').optional(),
-    factor: number('times the ration written; default: as it is', 0, 10).optional(),
+    protein: bounded(feedRanges.protein, 'protein in the feed; default: that of the feed').optional(),
+    factor: bounded(actionRanges.feed.factor, 'times the ration written; default: as it is').optional(),
   },
   'another ration, feed, or a factor on the ration',
 );
 
 const change = {
   vessel,
-  volume: positive(
-    'volume',
+  volume: bounded(
+    actionRanges['change-water'].volume,
     'water changed; range: more than 0, at most what the vessel holds; default: none, where a share is given',
   ).optional(),
-  share: share('share of the water changed; default: none, where a volume is given').optional(),
+  share: bounded(
+    actionRanges['change-water'].share,
+    'share of the water changed; default: none, where a volume is given',
+  ).optional(),
   water: word('a name of `waters`'),
 };
 
 /** What an action may do: one of these keys in each action. */
 const verbs = {
   stock: section(
-    { cohort, number: fishCount, mass: positive('mass', 'mean mass of a fish') },
+    { cohort, number: fishCount, mass: bounded(actionRanges.stock.mass, 'mean mass of a fish') },
     'put fish in',
   ).optional(),
   'harvest-fish': section(take, 'take fish out, the same share of every size').optional(),
@@ -64,8 +71,11 @@ const verbs = {
     {
       cohort,
       to: word('the cohort they join'),
-      share: share('share of the fish moved'),
-      'relative-mass': number('their mean mass over that of the cohort; default: 1', 0.1, 10).optional(),
+      share: bounded(actionRanges.grade.share, 'share of the fish moved'),
+      'relative-mass': bounded(
+        actionRanges.grade.relativeMass,
+        'their mean mass over that of the cohort; default: 1',
+      ).optional(),
     },
     'move a share of a cohort to another',
   ).optional(),
@@ -88,17 +98,21 @@ const verbs = {
   'change-water': section(change, 'discharge water and put other water in').optional(),
   'cart-water': section(
     {
-      volume: positive('volume', 'water brought; what does not fit runs over'),
+      volume: bounded(actionRanges['cart-water'].volume, 'water brought; what does not fit runs over'),
       water: word('a name of `waters`; default: into a rain tank, the water it holds').optional(),
-      into: choice('where it is poured; default: the rain tank where there is one', [
-        'rain-tank',
-        'reservoir',
-      ]).optional(),
+      into: choice(
+        'where it is poured; default: the rain tank where there is one',
+        words.cartedInto,
+      ).optional(),
     },
     'bring water by tanker',
   ).optional(),
   dose: section(
-    { into: vessel, product: word('a product of the library'), mass: positive('mass', 'mass of product') },
+    {
+      into: vessel,
+      product: word('a product of the library'),
+      mass: bounded(actionRanges.dose.mass, 'mass of product'),
+    },
     'put a product in',
   ).optional(),
   'pump-off': word('a pump').meta({ description: 'a pump stops: its name' }).optional(),
@@ -111,20 +125,20 @@ const verbs = {
   clean: section(
     {
       vessel,
-      biofilm: share('share of the biofilm removed; default: 0').optional(),
-      solids: share('share of settled solids removed; default: 0').optional(),
+      biofilm: bounded(actionRanges.clean.biofilm, 'share of the biofilm removed; default: 0').optional(),
+      solids: bounded(actionRanges.clean.solids, 'share of settled solids removed; default: 0').optional(),
     },
     'clean a vessel',
   ).optional(),
   medicate: section(
-    { vessel, kills: share('share of the biofilm killed') },
+    { vessel, kills: bounded(actionRanges.medicate.kills, 'share of the biofilm killed') },
     'kill part of a biofilm',
   ).optional(),
   'drain-solids': section(
     {
       vessel,
-      share: share('share of settled solids'),
-      water: quantity('volume', 'water that goes with them; default: 0').optional(),
+      share: bounded(actionRanges['drain-solids'].share, 'share of settled solids'),
+      water: bounded(actionRanges['drain-solids'].water, 'water that goes with them; default: 0').optional(),
     },
     'drain settled solids',
   ).optional(),
@@ -151,7 +165,7 @@ export const dosingSchema = section(
   {
     into: vessel,
     product: word('a product of the library'),
-    mass: positive('mass', 'mass of product each time'),
+    mass: bounded(actionRanges.dose.mass, 'mass of product each time'),
     ...planTimes,
   },
   'a dosing plan',
@@ -161,8 +175,11 @@ export const dosingSchema = section(
 export const drainPlanSchema = section(
   {
     vessel,
-    share: share('share of settled solids drained each time'),
-    water: quantity('volume', 'water that goes with them each time; default: 0').optional(),
+    share: bounded(actionRanges['drain-solids'].share, 'share of settled solids drained each time'),
+    water: bounded(
+      actionRanges['drain-solids'].water,
+      'water that goes with them each time; default: 0',
+    ).optional(),
     ...planTimes,
   },
   'a plan of draining solids',

@@ -1,21 +1,18 @@
 import { compact } from '../file/reader.js';
-import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import { readFeed } from './stock.js';
-import type { Cohort, Action, Planting, Pump, RainTank, SourceWater, TopUp, Vessel } from '../scenario.js';
+import {
+  type Cast,
+  checkCart,
+  checkChanges,
+  checkOneWay,
+  checkTargets,
+  checkTopUp,
+  type FieldPath,
+} from '../checks/actions.js';
+import type { Action } from '../scenario.js';
 import type { timedActionSchema } from './action-schema.js';
 import type { Path } from '../file/tree.js';
-
-/** Everything an action may name. */
-export interface Cast {
-  readonly vessels: Named<Vessel>;
-  readonly waters: Named<SourceWater>;
-  readonly pumps: Named<Pump>;
-  readonly cohorts: Named<Cohort>;
-  readonly plantings: Named<Planting>;
-  readonly topUp: TopUp | undefined;
-  readonly rainTank: RainTank | undefined;
-}
 
 /** What an action does, and what undoes it at the end of an interval (absent: it cannot be undone). */
 export interface ActionPair {
@@ -33,6 +30,18 @@ export type ReadVerb<Verb extends keyof Given> = (
   cast: Cast,
 ) => ActionPair | undefined;
 
+/** The fields of an action that stand under its verb, one of them perhaps under another key. */
+const under =
+  (path: Path, renamed: Readonly<Record<string, string>> = {}): FieldPath =>
+  (field) =>
+    field === undefined ? path : [...path, renamed[field] ?? field];
+
+/** The one field of an action that is its verb's own value. */
+const alone =
+  (path: Path): FieldPath =>
+  () =>
+    path;
+
 /** A number or a share of fish: one of them. */
 function readTake(
   kind: 'harvest-fish' | 'lose-fish',
@@ -42,12 +51,9 @@ function readTake(
   cast: Cast,
 ): ActionPair | undefined {
   const { cohort, share, number } = given;
-  reader.known(cohort, cast.cohorts, [...path, 'cohort'], 'cohort');
-  if ((share === undefined) === (number === undefined)) {
-    reader.fault(path, 'not one way to say how many', { expected: 'one of share, number' });
-    return undefined;
-  }
-  return { doing: [compact({ kind, cohort, share: share ?? 0, number })] };
+  const action: Action = compact({ kind, cohort, share: share ?? 0, number });
+  checkTargets(reader, action, cast, under(path));
+  return checkOneWay(reader, path, 'how many', { share, number }) ? { doing: [action] } : undefined;
 }
 
 function readPump(
@@ -57,8 +63,8 @@ function readPump(
   path: Path,
   cast: Cast,
 ): ActionPair {
-  reader.known(pump, cast.pumps, path, 'pump');
   const action = (state: boolean): Action => ({ kind: 'pump', pump, running: state });
+  checkTargets(reader, action(running), cast, alone(path));
   return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
 }
 
@@ -69,9 +75,8 @@ function readAir(
   path: Path,
   cast: Cast,
 ): ActionPair {
-  const found = reader.lookup(cast.vessels, vessel, path, 'vessel');
-  if (found?.aeration === 0) reader.fault(path, 'a vessel without aeration');
   const action = (state: boolean): Action => ({ kind: 'aeration', vessel, running: state });
+  checkTargets(reader, action(running), cast, alone(path));
   return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
 }
 
@@ -87,21 +92,14 @@ function readPowerCut(cast: Cast): ActionPair {
 }
 
 const readTopUpChange: ReadVerb<'top-up'> = (given, reader, path, { topUp }) => {
-  if (topUp === undefined) {
-    if (!reader.has(['top-up']))
-      reader.fault(path, 'no top-up in this file', { expected: 'a section top-up' });
-    return undefined;
-  }
+  const caps = given !== 'stopped' && given !== 'restored';
+  if (!checkTopUp(reader, path, caps, topUp) || topUp === undefined) return undefined;
   const mains = topUp.sources.filter((source) => source.kind === 'mains');
   const [{ dailyCap, weeklyCap } = { dailyCap: Infinity }] = mains;
   const several = mains.some((source) => source.dailyCap !== dailyCap || source.weeklyCap !== weeklyCap);
   const restored: Action = compact({ kind: 'top-up', dailyCap, weeklyCap, stopped: false } as const);
   if (given === 'stopped')
     return { doing: [{ kind: 'top-up', stopped: true }], undoing: [{ kind: 'top-up', stopped: false }] };
-  if (given !== 'restored' && mains.length === 0) {
-    reader.fault(path, 'no supply that a cap could hold for', { expected: 'a water in top-up.from' });
-    return undefined;
-  }
   if (several) {
     reader.fault(path, 'more than one cap to go back to', {
       expected: 'supplies of top-up with the same cap',
@@ -124,40 +122,22 @@ const readSourceWater: ReadVerb<'source-water'> = ({ water, to }, reader, path, 
 };
 
 const readChangeWater: ReadVerb<'change-water'> = ({ vessel, volume, share, water }, reader, path, cast) => {
-  const found = reader.lookup(cast.vessels, vessel, [...path, 'vessel'], 'vessel');
-  reader.known(water, cast.waters, [...path, 'water'], 'water');
-  if ((share === undefined) === (volume === undefined)) {
-    reader.fault(path, 'not one way to say how much', { expected: 'one of volume, share' });
-    return undefined;
-  }
-  if (volume !== undefined && found !== undefined && volume > found.volume) {
-    reader.fault([...path, 'volume'], `more than ${vessel} holds`, {
-      expected: `at most ${found.volume} m3`,
-    });
-  }
-  return { doing: [compact({ kind: 'change-water', vessel, volume, share, water } as const)] };
+  const action: Action = compact({ kind: 'change-water', vessel, volume, share, water } as const);
+  checkTargets(reader, action, cast, under(path));
+  return checkOneWay(reader, path, 'how much', { volume, share }) ? { doing: [action] } : undefined;
 };
 
 const readCartWater: ReadVerb<'cart-water'> = ({ volume, water, into }, reader, path, cast) => {
-  const { rainTank, waters } = cast;
-  const hasTank = reader.has(['rain-tank']);
-  const usual = hasTank ? 'rain-tank' : 'reservoir';
+  const { rainTank } = cast;
+  const usual = reader.has(['rain-tank']) ? 'rain-tank' : 'reservoir';
   const where = into ?? reader.fallback([...path, 'into'], usual, usual);
-  if (where === 'rain-tank' && !hasTank)
-    reader.fault([...path, 'into'], 'no rain tank in this file', { expected: 'a section rain-tank' });
-  if (water !== undefined && !reader.known(water, waters, [...path, 'water'], 'water')) return undefined;
+  if (!checkCart(reader, { into: where, water }, cast, under(path))) return undefined;
   if (where === 'reservoir') {
     if (water !== undefined) return { doing: [{ kind: 'cart-water', volume, into: where, water }] };
     reader.fault([...path, 'water'], 'missing', { expected: 'a name of `waters`' });
     return undefined;
   }
   if (rainTank === undefined) return undefined;
-  if (water !== undefined && water !== rainTank.water) {
-    reader.fault([...path, 'water'], 'not what the rain tank holds', {
-      expected: `${rainTank.water}, or into: reservoir`,
-    });
-    return undefined;
-  }
   return { doing: [{ kind: 'cart-water', volume, into: where, water: rainTank.water }] };
 };
 
@@ -165,10 +145,8 @@ const readFeedChange: ReadVerb<'feed'> = (given, reader, path, cast) => {
   const { cohort, ration, factor } = given;
   const found = reader.lookup(cast.cohorts, cohort, [...path, 'cohort'], 'cohort');
   const otherFeed = given.feed !== undefined || given.protein !== undefined;
-  if (ration === undefined && factor === undefined && !otherFeed) {
-    reader.fault(path, 'nothing that changes', { expected: 'one or more of ration, feed, protein, factor' });
-    return undefined;
-  }
+  const { feed: feedGiven, protein } = given;
+  if (!checkChanges(reader, path, { ration, feed: feedGiven, protein, factor })) return undefined;
   const other = otherFeed ? readFeed(reader, path, given) : undefined;
   // Another protein alone leaves the name of the feed as it is.
   const feed =
@@ -187,14 +165,8 @@ const readFeedChange: ReadVerb<'feed'> = (given, reader, path, cast) => {
   return { doing: [doing], undoing: [undoing] };
 };
 
-function readPlanting(
-  name: string,
-  action: Action,
-  reader: ScenarioReader,
-  path: Path,
-  cast: Cast,
-): ActionPair {
-  reader.known(name, cast.plantings, path, 'planting');
+function readPlanting(action: Action, reader: ScenarioReader, path: Path, cast: Cast): ActionPair {
+  checkTargets(reader, action, cast, alone(path));
   return { doing: [action] };
 }
 
@@ -206,9 +178,9 @@ export function readDose(
   cast: Cast,
 ): ActionPair {
   const { into, product, mass } = given;
-  reader.known(into, cast.vessels, [...path, 'into'], 'vessel');
-  reader.known(product, reader.names('dose'), [...path, 'product'], 'product');
-  return { doing: [{ kind: 'dose', vessel: into, product, mass }] };
+  const action = { kind: 'dose', vessel: into, product, mass } as const;
+  checkTargets(reader, action, cast, under(path, { vessel: 'into' }));
+  return { doing: [action] };
 }
 
 /** Draining solids, as an action or as part of a plan. */
@@ -219,9 +191,10 @@ export function readDrain(
   cast: Cast,
 ): ActionPair {
   const { vessel, share, water } = given;
-  reader.known(vessel, cast.vessels, [...path, 'vessel'], 'vessel');
   const none = (): number => reader.fallback([...path, 'water'], 0, '0 m3');
-  return { doing: [{ kind: 'drain-solids', vessel, share, water: water ?? none() }] };
+  const action = { kind: 'drain-solids', vessel, share, water: water ?? none() } as const;
+  checkTargets(reader, action, cast, under(path));
+  return { doing: [action] };
 }
 
 /** One reader a verb of {@link timedActionSchema}. */
@@ -229,31 +202,30 @@ export const verbReaders: {
   readonly [Verb in keyof Omit<Given, 'at' | 'from' | 'until' | 'for' | 'every'>]-?: ReadVerb<Verb>;
 } = {
   stock: ({ cohort, number, mass }, reader, path, cast) => {
-    reader.known(cohort, cast.cohorts, [...path, 'cohort'], 'cohort');
-    return { doing: [{ kind: 'stock', cohort, number, mass }] };
+    const action = { kind: 'stock', cohort, number, mass } as const;
+    checkTargets(reader, action, cast, under(path));
+    return { doing: [action] };
   },
   'harvest-fish': (given, ...rest) => readTake('harvest-fish', given, ...rest),
   'lose-fish': (given, ...rest) => readTake('lose-fish', given, ...rest),
   grade: (given, reader, path, cast) => {
     const { cohort, to, share } = given;
-    reader.known(cohort, cast.cohorts, [...path, 'cohort'], 'cohort');
-    reader.known(to, cast.cohorts, [...path, 'to'], 'cohort');
-    if (to === cohort) reader.fault([...path, 'to'], 'a cohort graded into itself');
     const relativeMass = given['relative-mass'] ?? reader.fallback([...path, 'relative-mass'], 1, 1);
-    return { doing: [{ kind: 'grade', cohort, share, relativeMass, to }] };
+    const action = { kind: 'grade', cohort, share, relativeMass, to } as const;
+    checkTargets(reader, action, cast, under(path));
+    return { doing: [action] };
   },
-  plant: (planting, ...rest) => readPlanting(planting, { kind: 'plant', planting }, ...rest),
+  plant: (planting, ...rest) => readPlanting({ kind: 'plant', planting }, ...rest),
   'harvest-crop': ({ planting, replant }, reader, path, cast) => {
     const again = replant ?? reader.fallback([...path, 'replant'], true, true);
     return readPlanting(
-      planting,
       { kind: 'harvest-crop', planting, replant: again },
       reader,
       [...path, 'planting'],
       cast,
     );
   },
-  'leave-empty': (planting, ...rest) => readPlanting(planting, { kind: 'leave-empty', planting }, ...rest),
+  'leave-empty': (planting, ...rest) => readPlanting({ kind: 'leave-empty', planting }, ...rest),
   feed: readFeedChange,
   'top-up': readTopUpChange,
   'source-water': readSourceWater,
@@ -266,15 +238,17 @@ export const verbReaders: {
   'air-on': (vessel, ...rest) => readAir(vessel, true, ...rest),
   'power-cut': (_all, _reader, _path, cast) => readPowerCut(cast),
   clean: ({ vessel, biofilm, solids }, reader, path, cast) => {
-    reader.known(vessel, cast.vessels, [...path, 'vessel'], 'vessel');
+    const action = { kind: 'clean', vessel, biofilm: biofilm ?? 0, solids: solids ?? 0 } as const;
+    checkTargets(reader, action, cast, under(path));
     if (biofilm === undefined && solids === undefined) {
       reader.fault(path, 'nothing that is removed', { expected: 'one or both of biofilm, solids' });
     }
-    return { doing: [{ kind: 'clean', vessel, biofilm: biofilm ?? 0, solids: solids ?? 0 }] };
+    return { doing: [action] };
   },
   medicate: ({ vessel, kills }, reader, path, cast) => {
-    reader.known(vessel, cast.vessels, [...path, 'vessel'], 'vessel');
-    return { doing: [{ kind: 'medicate', vessel, kills }] };
+    const action = { kind: 'medicate', vessel, kills } as const;
+    checkTargets(reader, action, cast, under(path));
+    return { doing: [action] };
   },
   'drain-solids': readDrain,
 };

@@ -1,12 +1,7 @@
-import { expandTimes, mostActions, type Occasion, type TimesGiven } from './times.js';
-import {
-  readDose,
-  readDrain,
-  verbReaders,
-  type Cast,
-  type ActionPair,
-  type ReadVerb,
-} from './action-verbs.js';
+import { most } from '../checks/ranges.js';
+import { expandTimes, type Occasion, type TimesGiven } from './times.js';
+import { readDose, readDrain, verbReaders, type ActionPair, type ReadVerb } from './action-verbs.js';
+import type { Cast } from '../checks/actions.js';
 import type { RunFrame } from './run.js';
 import type { TimedAction, Action } from '../scenario.js';
 import { timedActionSchema, dosingSchema, drainPlanSchema, type actionSchema } from './action-schema.js';
@@ -175,10 +170,10 @@ export function readActions(reader: ScenarioReader, frame: RunFrame, cast: Cast)
   const plans = written.filter((plan) => plan !== undefined);
   checkOverlaps(reader, plans);
   const total = plans.reduce((sum, { occasions, pair }) => sum + occasions.length * pair.doing.length, 0);
-  if (total > mostActions) {
+  if (total > most.actions) {
     reader.fault(['actions'], 'too many actions once repeats are written out', {
       got: String(total),
-      expected: `at most ${mostActions}`,
+      expected: `at most ${most.actions}`,
     });
     return [];
   }

@@ -1,19 +1,13 @@
 import * as z from 'zod';
 import { type CsvFlaw, readCsv } from '../../base/csv.js';
 import { nearest } from '../../base/nearest.js';
-import {
-  convert,
-  describeDimension,
-  type Dimension,
-  formatQuantity,
-  internalUnit,
-  parseQuantity,
-} from '../../base/units.js';
+import { convert, describeDimension, type Dimension, internalUnit, parseQuantity } from '../../base/units.js';
 import { complain, type Complaint, kindComplaint } from '../file/complaint.js';
 import { loadText, resolvePath } from '../file/include-tree.js';
 import type { Reader } from '../file/reader.js';
 import { originAt, type Path } from '../file/tree.js';
 import { quantity, quantityComplaint, type Reads, section, word } from '../file/values.js';
+import { checkDaily, type DailyNeed, listProblem } from '../checks/daily.js';
 import type { DailyValue } from '../scenario.js';
 
 /** A daily value as written: complete, or a column of a CSV file still to be read. */
@@ -27,9 +21,6 @@ const listed = z.array(
   }),
   { error: ({ input }) => kindComplaint(input, 'a list of values') },
 );
-
-/** Months in a year. */
-const months = 12;
 
 /**
  * A value for each day of the run: a quantity, `{monthly: [12 values]}`, `{daily: [...]}`, or
@@ -76,10 +67,8 @@ export function daily(dimension: Dimension, description: string): Reads<DailyGiv
     if (column !== undefined) return complainAt(['column'], 'only for csv');
     const key = monthly === undefined ? 'daily' : 'monthly';
     const written = monthly ?? days ?? [];
-    if (key === 'monthly' && written.length !== months)
-      return complainAt([key], 'not twelve values', { expected: 'January to December' });
-    if (written.length === 0)
-      return complainAt([key], 'an empty list', { expected: 'one value for each day of the run' });
+    const short = listProblem(key, written.length);
+    if (short !== undefined) return complainAt([key], short.problem, short);
     const values = written.map((value, index) => {
       if (typeof value === 'number' && unit === undefined) {
         return complainAt([key, index], 'a number without a unit', {
@@ -175,17 +164,6 @@ export function readCsvColumn(
   return { values };
 }
 
-/** What a daily value is read for: how many days it must reach, and what it may be. */
-export interface DailyNeed {
-  readonly dimension: Dimension;
-  readonly days: number;
-  readonly low?: number;
-  readonly high?: number;
-}
-
-/** Water can be followed between freezing and what any fish or nitrifier bears, degC. */
-export const waterTemperatures = { low: 0, high: 45 };
-
 function fromCsv(
   reader: Reader,
   path: Path,
@@ -212,7 +190,7 @@ export function readDaily(
   given: DailyGiven,
   need: DailyNeed,
 ): DailyValue | undefined {
-  const { dimension, low = -Infinity, high = Infinity } = need;
+  const { dimension } = need;
   const values =
     given.kind === 'constant'
       ? [given.value]
@@ -220,29 +198,15 @@ export function readDaily(
         ? fromCsv(reader, path, given, dimension)
         : given.values;
   if (values === undefined) return undefined;
-  const outside = values.findIndex((value) => value < low || value > high);
-  if (outside >= 0) {
-    const at =
-      given.kind === 'constant'
-        ? path
-        : given.kind === 'csv'
-          ? [...path, 'csv']
-          : [...path, given.kind, outside];
-    const day = given.kind === 'csv' ? ` on line ${outside + 2} of the file` : '';
-    reader.fault(at, `out of range${day}`, {
-      expected: `${formatQuantity(low, dimension)} to ${formatQuantity(high, dimension)}`,
-    });
-    return undefined;
-  }
+  const csv = given.kind === 'csv';
+  const sound = checkDaily(reader, csv ? 'daily' : given.kind, values, need, {
+    list: [...path, given.kind],
+    value: (index) =>
+      given.kind === 'constant' ? path : csv ? [...path, 'csv'] : [...path, given.kind, index],
+    note: (index) => (csv ? ` on line ${index + 2} of the file` : ''),
+  });
+  if (!sound) return undefined;
   if (given.kind === 'constant' || given.kind === 'monthly') return given;
-  if (values.length < need.days) {
-    const at = [...path, given.kind];
-    reader.fault(at, 'fewer days than the run', {
-      got: String(values.length),
-      expected: `at least ${Math.ceil(need.days)}`,
-    });
-    return undefined;
-  }
   if (given.kind === 'csv')
     reader.defaults.push({ path, value: { daily: [...values], unit: internalUnit(dimension) } });
   return { kind: 'daily', values };

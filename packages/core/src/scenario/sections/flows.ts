@@ -1,7 +1,9 @@
 import type { Reader } from '../file/reader.js';
 import type { Named } from '../file/report.js';
 import { nodeAt, type Path, plainOf } from '../file/tree.js';
-import { positive, section, share, word } from '../file/values.js';
+import { bounded, section, word } from '../file/values.js';
+import { checkEnds, checkShares, type Edge, type FlowReading } from '../checks/network.js';
+import { flowRanges, most } from '../checks/ranges.js';
 import type { Flow, Vessel } from '../scenario.js';
 
 /** One flow of `flows`: pumped (pump, rate) or by gravity (share). */
@@ -10,35 +12,17 @@ export const flowSchema = section(
     from: word('the vessel it leaves'),
     to: word('the vessel it enters'),
     pump: word('the pump that drives it; default: none, it flows by gravity').optional(),
-    rate: positive(
-      'volume-flow',
+    rate: bounded(
+      flowRanges.rate,
       'flow while the pump runs; default: none, but a pumped flow needs it',
     ).optional(),
-    share: share(
+    share: bounded(
+      flowRanges.share,
       'share of what leaves the vessel by gravity; default: all of it, where one flow leaves; several sum to 1',
     ).optional(),
   },
   'water led from one vessel to another',
 );
-
-/** Most flows of one file. */
-const mostFlows = 20_000;
-
-/** One flow as far as it can be told, even where something in it is faulty; a name not told is empty. */
-export interface Edge {
-  readonly path: Path;
-  readonly from: string;
-  readonly to: string;
-  readonly pumped: boolean;
-}
-
-/** All flows: those without fault, and the edges of the network they form. */
-export interface FlowReading {
-  readonly flows: readonly Flow[];
-  readonly edges: readonly Edge[];
-  /** Whether every flow was understood and joins vessels that there are. */
-  readonly whole: boolean;
-}
 
 function edgeOf(reader: Reader, path: Path): Edge {
   const node = nodeAt(reader.tree, path);
@@ -58,12 +42,10 @@ function parseFlow(
 ): Given | undefined {
   const given = reader.parse(flowSchema, path);
   if (given === undefined) return undefined;
-  const { from, to, pump, rate, share } = given;
+  const { pump, rate, share } = given;
   const before = reader.faults.length;
-  reader.known(from, vessels, [...path, 'from'], 'vessel');
-  reader.known(to, vessels, [...path, 'to'], 'vessel');
+  checkEnds(reader, path, given, vessels);
   if (pump !== undefined) reader.known(pump, pumps, [...path, 'pump'], 'pump');
-  if (from === to) reader.fault([...path, 'to'], 'a flow from a vessel to itself');
   const pumpExpected = 'pump and rate for a pumped flow, or share for a flow by gravity';
   if (pump !== undefined && rate === undefined)
     reader.fault([...path, 'rate'], 'missing', { expected: pumpExpected });
@@ -86,12 +68,11 @@ function shareOut(reader: Reader, gravity: readonly { path: Path; given: Given }
         reader.fault([...path, 'share'], 'missing', { expected: `the share of what leaves ${from}` });
       continue;
     }
-    const sum = group.reduce((total, { given }) => total + (given.share ?? 1), 0);
-    const last = group[group.length - 1];
-    if (Math.abs(sum - 1) > 1e-9 && last !== undefined) {
-      const got = `a sum of ${Number(sum.toPrecision(6))}`;
-      reader.fault([...last.path, 'share'], `shares of what leaves ${from} do not sum to 1`, { got });
-    }
+    checkShares(
+      reader,
+      from,
+      group.map(({ path, given }) => ({ path, share: given.share ?? 1 })),
+    );
   }
 }
 
@@ -110,7 +91,7 @@ export function readFlows(
   const edges: Edge[] = [];
   const good: { path: Path; given: Given }[] = [];
   const before = reader.faults.length;
-  reader.listed('flows', mostFlows, (path) => {
+  reader.listed('flows', most.flows, (path) => {
     edges.push(edgeOf(reader, path));
     const given = parseFlow(reader, path, vessels, pumps);
     if (given !== undefined) good.push({ path, given });

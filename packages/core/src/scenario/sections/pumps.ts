@@ -2,28 +2,30 @@ import { formatQuantity } from '../../base/units.js';
 import { compact, type Reader } from '../file/reader.js';
 import type { Named } from '../file/report.js';
 import type { Path } from '../file/tree.js';
-import { positive, quantity, section } from '../file/values.js';
-import type { Flow, Pump, Vessel } from '../scenario.js';
-import type { Edge } from './flows.js';
+import { bounded, section } from '../file/values.js';
+import { checkPumpLevels } from '../checks/levels.js';
+import { type FlowReading, sourcesOf } from '../checks/network.js';
+import { most, pumpRanges, timerRanges } from '../checks/ranges.js';
+import type { Pump, Vessel } from '../scenario.js';
 
 /** One pump of `pumps`. */
 export const pumpSchema = section(
   {
     timer: section(
       {
-        on: positive('time', 'time on'),
-        off: positive('time', 'time off'),
-        offset: quantity('time', 'first switched on; default: 0 d').optional(),
+        on: bounded(timerRanges.on, 'time on'),
+        off: bounded(timerRanges.off, 'time off'),
+        offset: bounded(timerRanges.offset, 'first switched on; default: 0 d').optional(),
       },
       'a clock that repeats; default: none, it runs always',
     ).optional(),
-    inlet: quantity(
-      'volume',
+    inlet: bounded(
+      pumpRanges.inlet,
       'volume of the vessel drawn from at which the pump sucks air and trips; range: 0 or more, less than the vessel ' +
         'holds; default: 0, but a pump in the reservoir must say it',
     ).optional(),
-    restart: quantity(
-      'volume',
+    restart: bounded(
+      pumpRanges.restart,
       'volume at which it starts again; range: above the inlet, at most what the vessel holds; default: a full ' +
         'vessel, but needed beside an inlet',
     ).optional(),
@@ -31,14 +33,11 @@ export const pumpSchema = section(
   'a pump: all flows that name it start and stop together',
 );
 
-/** Most pumps of one file. */
-const mostPumps = 5000;
-
 type Given = ReturnType<typeof pumpSchema.parse>;
 
 /** Pumps as written, before it is known what they draw from. */
 export function parsePumps(reader: Reader): Named<Given> {
-  return reader.named('pumps', mostPumps, (path) => reader.parse(pumpSchema, path));
+  return reader.named('pumps', most.pumps, (path) => reader.parse(pumpSchema, path));
 }
 
 /**
@@ -63,15 +62,7 @@ function readLevels(
   if (given.inlet !== undefined && given.restart === undefined) {
     reader.fault([...path, 'restart'], 'missing', { expected: 'the volume at which the pump starts again' });
   }
-  if (given.inlet !== undefined && given.inlet >= volume) {
-    reader.fault([...path, 'inlet'], `inlet above the water of ${source.name}`, {
-      expected: `less than ${limit}`,
-    });
-  } else if (given.restart !== undefined && given.restart <= (given.inlet ?? 0)) {
-    reader.fault([...path, 'restart'], 'not above the inlet', { expected: `between inlet and ${limit}` });
-  } else if (given.restart !== undefined && given.restart > volume) {
-    reader.fault([...path, 'restart'], `above the water of ${source.name}`, { expected: `at most ${limit}` });
-  }
+  checkPumpLevels(reader, path, given, source);
   if (reader.faults.length > before) return undefined;
   return {
     inlet: given.inlet ?? reader.fallback([...path, 'inlet'], 0, formatQuantity(0, 'volume')),
@@ -83,7 +74,7 @@ function readLevels(
 export function completePumps(
   reader: Reader,
   given: Named<Given>,
-  flows: { readonly flows: readonly Flow[]; readonly edges: readonly Edge[]; readonly whole: boolean },
+  flows: FlowReading,
   vessels: Named<Vessel>,
   reservoir: string | undefined,
 ): Named<Pump> {
@@ -91,12 +82,7 @@ export function completePumps(
   for (const [name, pump] of given) {
     pumps.set(name, undefined);
     const path = ['pumps', name];
-    const sources = new Set(
-      flows.flows.flatMap((flow) => (flow.kind === 'pumped' && flow.pump === name ? [flow.from] : [])),
-    );
-    if (sources.size > 1)
-      reader.fault(path, 'a pump draws from one vessel', { got: [...sources].join(', ') }, true);
-    if (sources.size === 0 && flows.whole) reader.fault(path, 'no flow names this pump', {}, true);
+    const sources = sourcesOf(reader, path, name, flows);
     const [from] = sources;
     const source = from === undefined ? undefined : vessels.get(from);
     if (pump === undefined || sources.size !== 1 || source === undefined) continue;

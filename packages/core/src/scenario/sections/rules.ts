@@ -1,15 +1,17 @@
 import * as z from 'zod';
-import { convert, describeDimension, type Dimension, parseQuantity } from '../../base/units.js';
+import { boundProblem, describeBound } from '../../base/bounds.js';
+import { convert, describeDimension, parseQuantity } from '../../base/units.js';
 import { kindComplaint } from '../file/complaint.js';
 import { compact } from '../file/reader.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
-import { choice, count, described, positive, type Reads, section, word } from '../file/values.js';
-import { isSetting } from '../action-kinds.js';
-import { measurables } from '../measurables.js';
+import { bounded, choice, described, positive, type Reads, section, word } from '../file/values.js';
+import { dimensionOf, measurables } from '../measurables.js';
 import type { Measurable, Rule, TestKit } from '../scenario.js';
 import { actionSchema } from './action-schema.js';
-import type { Cast } from './action-verbs.js';
+import type { Cast } from '../checks/actions.js';
+import { errorRanges, kitRanges, levelRange, most as mostOf, ruleRanges } from '../checks/ranges.js';
+import { checkBounded, checkRelative, checkUntil } from '../checks/rules.js';
 import { readAction } from './actions.js';
 
 /** A level of whatever is read: a quantity with its unit, or a bare number for pH. */
@@ -64,29 +66,14 @@ export const ruleSchema = section(
         description: 'what is done when the rule lets go; default: what undoes `do`, where something does',
       })
       .optional(),
-    wait: positive('time', 'least time between one `do` and the next; default: none').optional(),
-    most: count('most times that `do` is done in a run; default: no limit', 1, 100_000).optional(),
+    wait: bounded(ruleRanges.wait, 'least time between one `do` and the next; default: none').optional(),
+    most: bounded(ruleRanges.most, 'most times that `do` is done in a run; default: no limit').optional(),
   },
   'something done when a reading passes a level',
 );
 
-/** Most rules of a file. */
-const mostRules = 1000;
-
 type Given = ReturnType<typeof ruleSchema.parse>;
 type Written = string | number;
-
-const dimensions: Readonly<Record<Measurable, Dimension | 'pH'>> = {
-  ammonia: 'ammonia',
-  nitrite: 'nitrite',
-  nitrate: 'nitrate',
-  pH: 'pH',
-  alkalinity: 'alkalinity',
-  oxygen: 'concentration',
-  temperature: 'temperature',
-  chloride: 'concentration',
-  volume: 'volume',
-};
 
 /** A level of a quantity in its internal unit; undefined (and a fault) where it is none. */
 function readLevel(
@@ -95,10 +82,11 @@ function readLevel(
   written: Written,
   read: Measurable,
 ): number | undefined {
-  const dimension = dimensions[read];
-  if (dimension === 'pH') {
-    if (typeof written === 'number' && written >= 0 && written <= 14) return written;
-    reader.fault(path, 'not a pH', { expected: 'a number from 0 to 14' });
+  const dimension = dimensionOf[read];
+  if (dimension === undefined) {
+    const scale = levelRange(read);
+    if (typeof written === 'number' && boundProblem(scale, written) === undefined) return written;
+    reader.fault(path, 'not a pH', { expected: describeBound(scale) });
     return undefined;
   }
   if (typeof written === 'number') {
@@ -134,14 +122,9 @@ function readError(reader: ScenarioReader, path: Path, written: Written, read: M
     const deviation = readStep(reader, path, written, read);
     return deviation === undefined ? undefined : { kind: 'absolute', deviation };
   }
-  if (read === 'pH' || read === 'temperature') {
-    const expected =
-      read === 'pH' ? 'an error in pH, such as 0.2' : 'an error in degrees, such as "0.5 degC"';
-    reader.fault(path, `no share can be taken of ${read}`, { expected });
-    return undefined;
-  }
+  if (!checkRelative(reader, path, read)) return undefined;
   const answer = parseQuantity(written, 'share');
-  if ('value' in answer && answer.value > 0 && answer.value <= 1) {
+  if ('value' in answer && boundProblem(errorRanges.relative, answer.value) === undefined) {
     return { kind: 'relative', deviation: answer.value };
   }
   reader.fault(path, 'problem' in answer ? answer.problem : 'out of range', {
@@ -153,13 +136,13 @@ function readError(reader: ScenarioReader, path: Path, written: Written, read: M
 function readKit(reader: ScenarioReader, path: Path, given: Given['kit'], read: Measurable): TestKit {
   const usual = (): number => reader.fallback([...path, 'every'], 1, '1 d');
   const every = given?.every ?? usual();
+  const { resolution, error } = given ?? {};
   const whole = Math.round(every);
-  if (whole < 1 || Math.abs(every - whole) > 1e-9) {
+  if (boundProblem(kitRanges.every, whole) !== undefined || Math.abs(every - whole) > 1e-9) {
     reader.fault([...path, 'every'], 'not whole days: readings are taken at day boundaries', {
       expected: 'a time such as "1 d" or "7 d"',
     });
   }
-  const { resolution, error } = given ?? {};
   return {
     every: Math.max(whole, 1),
     ...compact({
@@ -182,13 +165,8 @@ function readCondition(reader: ScenarioReader, path: Path, given: Given['when'])
   const level = readLevel(reader, [...path, side], above ?? below ?? 0, read);
   const back = until === undefined ? undefined : readLevel(reader, [...path, 'until'], until, read);
   if (level === undefined || (until !== undefined && back === undefined)) return undefined;
-  if (back !== undefined && (side === 'above' ? back >= level : back <= level)) {
-    const other = side === 'above' ? 'below' : 'above';
-    reader.fault([...path, 'until'], `a rule that acts ${side} a level lets go ${other} it`, {
-      expected: `a level ${other} ${JSON.stringify(given[side])}`,
-    });
-    return undefined;
-  }
+  const written = JSON.stringify(given[side]);
+  if (!checkUntil(reader, path, { side, level, until: back }, written)) return undefined;
   return { side, level, ...compact({ until: back }) };
 }
 
@@ -202,14 +180,9 @@ function readRule(reader: ScenarioReader, path: Path, cast: Cast): Rule | undefi
   const pair = readAction(given.do, reader, [...path, 'do'], cast);
   const undo = given.undo === undefined ? undefined : readAction(given.undo, reader, [...path, 'undo'], cast);
   if (pair === undefined) return undefined;
-  const sets = pair.doing.every(isSetting);
   const ends = when.until !== undefined || wait !== undefined || most !== undefined;
-  if (!sets && given.undo === undefined && !ends) {
-    reader.fault(path, 'a rule that could fire for ever', {
-      got: `${Object.keys(given.do).join(', ')} at every reading`,
-      expected: 'one or more of wait, most, when.until',
-    });
-  }
+  const what = Object.keys(given.do).join(', ');
+  const sets = checkBounded(reader, path, pair.doing, ends || given.undo !== undefined, what);
   if (condition === undefined) return undefined;
   return {
     read: when.read,
@@ -227,6 +200,6 @@ function readRule(reader: ScenarioReader, path: Path, cast: Cast): Rule | undefi
 /** Reads `rules`, in the order of the file: what is done when a reading passes a level. */
 export function readRules(reader: ScenarioReader, cast: Cast): Rule[] {
   return reader
-    .listed('rules', mostRules, (path) => readRule(reader, path, cast))
+    .listed('rules', mostOf.rules, (path) => readRule(reader, path, cast))
     .filter((rule) => rule !== undefined);
 }

@@ -1,15 +1,14 @@
 import * as z from 'zod';
 import { calendarDays } from '../../base/calendar.js';
 import { complain } from '../file/complaint.js';
-import { count, date, formByKey, number, positive, section, share, word } from '../file/values.js';
+import { bounded, date, formByKey, section, share, word } from '../file/values.js';
+import { dailyRanges, runRanges } from '../checks/ranges.js';
+import { checkOutputs } from '../checks/run.js';
 import type { DailyValue } from '../scenario.js';
 import { daily, readDaily } from './daily.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
 import { readWeather, weatherSchema } from './weather.js';
-
-/** Longest run, d: a century. */
-export const longestRun = 36_525;
 
 /** The version of the form of a file. One that changes what a file of version 1 means takes the next number. */
 const formVersion = z
@@ -22,16 +21,16 @@ export const headSchema = section(
     version: formVersion.optional(),
     title: word('what the system is called'),
     note: word('whatever should be known of it; default: none').optional(),
-    days: number('length of the run in days, a plain number', 0.001, longestRun),
-    every: positive(
-      'time',
+    days: bounded(runRanges.days, 'length of the run in days, a plain number'),
+    every: bounded(
+      runRanges.every,
       'time between two outputs; range: more than 0, at most a million outputs in a run; default: 1 d',
     ).optional(),
     'start-date': date(
       'calendar date of day 0; only monthly values and dates need it; default: 2001-01-01',
     ).optional(),
     reservoir: word('the vessel that takes all change of level'),
-    seed: count('seed of the errors of test kits; default: 1', 0, Number.MAX_SAFE_INTEGER).optional(),
+    seed: bounded(runRanges.seed, 'seed of the errors of test kits; default: 1').optional(),
   },
   'the run',
 );
@@ -61,9 +60,6 @@ const defaultDate = '2001-01-01';
 
 /** Seed where a file writes none. */
 const defaultSeed = 1;
-
-/** Most outputs of one run, and most outputs of all vessels: about a gigabyte is kept. */
-const most = { outputs: 1_000_000, values: 2_000_000 };
 
 /** Length, clock and weather of the run: what every other section is read against. */
 export interface RunFrame {
@@ -104,12 +100,12 @@ function readClimate(reader: ScenarioReader, days: number, startDate: string): C
   if (given === undefined)
     return { waterTemperature: undefined, air: undefined, outside: undefined, et0: noEt0 };
   const { et0, 'air-temperature': airGiven, 'water-temperature': water } = given;
-  const depth = { dimension: 'depth-rate', days, low: 0, high: 0.03 } as const;
+  const depth = { ...dailyRanges.et0, days };
   const weather =
     'weather' in et0
       ? readWeather(reader, ['climate', 'et0'], et0, { startDate, days })
       : { et0: readDaily(reader, ['climate', 'et0'], et0, depth), air: undefined };
-  const warmth = { dimension: 'temperature', days, low: -40, high: 60 } as const;
+  const warmth = { ...dailyRanges.air, days };
   const air =
     airGiven === undefined ? undefined : readDaily(reader, ['climate', 'air-temperature'], airGiven, warmth);
   const outside = airGiven === undefined ? weather?.air : air;
@@ -143,11 +139,7 @@ export function readRun(reader: ScenarioReader, over: { readonly days?: number }
     reader.parse(shape['start-date'], ['start-date']) ??
     (reader.has(['start-date']) ? defaultDate : reader.fallback(['start-date'], defaultDate, defaultDate));
   const days = over.days ?? fileDays ?? 1;
-  if (days / every > most.outputs)
-    reader.fault(['every'], 'too many outputs', {
-      got: String(Math.ceil(days / every)),
-      expected: `at most ${most.outputs} in a run`,
-    });
+  checkOutputs(reader, { days, every });
   return {
     title,
     note,
@@ -159,14 +151,4 @@ export function readRun(reader: ScenarioReader, over: { readonly days?: number }
     lastDay: fileDays === undefined ? Infinity : Math.max(days, fileDays),
     ...readClimate(reader, days, startDate),
   };
-}
-
-/** Bounds what a run keeps before it is begun: outputs times vessels. */
-export function checkKept(reader: ScenarioReader, { days, every }: RunFrame, vessels: number): void {
-  const outputs = Math.ceil(days / every);
-  if (outputs > most.outputs || outputs * vessels <= most.values) return;
-  reader.fault(['every'], 'too many outputs for so many vessels', {
-    got: `${outputs} outputs of ${vessels} vessels`,
-    expected: `at most ${most.values} outputs times vessels`,
-  });
 }

@@ -1,13 +1,13 @@
 import * as z from 'zod';
 import { dateAfter } from '../../base/calendar.js';
+import { type Bound, boundProblem } from '../../base/bounds.js';
 import { formProblem } from '../../base/form-problem.js';
 import { sealProblem } from '../../base/seal.js';
-import { formatQuantity } from '../../base/units.js';
 import { loadText, resolvePath } from '../file/include-tree.js';
-import type { Named } from '../file/report.js';
 import { originAt, type Path } from '../file/tree.js';
 import type { SavedState } from '../saved-state.js';
-import { batchName, type Cohort, type Planting, type Vessel } from '../scenario.js';
+import { savedRanges } from '../checks/ranges.js';
+import { checkGoesOn, checkSavedContent, type SavedPlaces } from '../checks/saved.js';
 import type { RunFrame } from './run.js';
 import type { ScenarioReader } from './scenario-reader.js';
 
@@ -15,6 +15,8 @@ const name = z.string();
 const names = z.array(name);
 const amount = z.number();
 const positive = amount.nonnegative();
+const within = (bound: Bound): z.ZodNumber =>
+  amount.refine((value) => boundProblem(bound, value) === undefined);
 const count = z.int().nonnegative();
 const perhaps = z.array(amount.nullable());
 
@@ -62,11 +64,11 @@ const rule = z.object({
 
 /** A state saved by a run, version 2. Keys beyond these are ignored. */
 const savedSchema = z.object({
-  time: positive,
+  time: within(savedRanges.time),
   date: name,
-  volumes: z.record(name, amount.positive()),
-  rainTank: positive,
-  ages: z.record(name, positive),
+  volumes: z.record(name, within(savedRanges.volume)),
+  rainTank: within(savedRanges.rainTank),
+  ages: z.record(name, within(savedRanges.age)),
   species: z.record(name, name),
   crops: z.record(name, name),
   states: z.array(z.object({ component: name, place: name, amount })),
@@ -92,12 +94,9 @@ const savedSchema = z.object({
 
 type Kept = z.infer<typeof savedSchema>;
 
-/** The places of a system, as the readers of other sections have found them. */
-export interface Places {
+/** The run and the places of a system, as the readers of other sections have found them. */
+export interface Places extends SavedPlaces {
   readonly frame: RunFrame;
-  readonly vessels: Named<Vessel>;
-  readonly cohorts: Named<Cohort>;
-  readonly plantings: Named<Planting>;
 }
 
 const path: Path = ['start', 'saved'];
@@ -131,47 +130,6 @@ function openSaved(reader: ScenarioReader, file: string): Kept | undefined {
   return undefined;
 }
 
-/** Each state stands once, and each vessel has all that water holds. */
-function checkStates(reader: ScenarioReader, { states, volumes }: Kept): void {
-  const seen = new Set<string>();
-  for (const { component, place } of states) {
-    const key = `${component}@${place}`;
-    if (seen.has(key)) reader.fault(path, `${key} stands twice`, { expected: 'each state once' });
-    seen.add(key);
-  }
-  for (const vessel of Object.keys(volumes)) {
-    for (const component of [...Object.keys(dissolved), 'solids']) {
-      if (seen.has(`${component}@${vessel}`)) continue;
-      reader.fault(path, `${component}@${vessel} is missing`, { expected: 'each state of a vessel' });
-    }
-  }
-}
-
-/** What a place is of must be the same: fish of one species do not become those of another. */
-function checkSame(
-  reader: ScenarioReader,
-  kind: string,
-  saved: Readonly<Record<string, string>>,
-  own: ReadonlyMap<string, string>,
-): void {
-  for (const [place, was] of Object.entries(saved)) {
-    const is = own.get(place);
-    if (is === undefined || is === was) continue;
-    reader.fault(path, `${place} is of another ${kind} than was saved`, { got: is, expected: was });
-  }
-}
-
-function checkVolumes(reader: ScenarioReader, { volumes }: Kept, vessels: Named<Vessel>): void {
-  for (const [place, volume] of Object.entries(volumes)) {
-    const holds = vessels.get(place)?.volume ?? Infinity;
-    if (volume <= holds * (1 + 1e-9)) continue;
-    reader.fault(path, `${place} is saved with more water than it holds`, {
-      got: formatQuantity(volume, 'volume'),
-      expected: `at most ${formatQuantity(holds, 'volume')}`,
-    });
-  }
-}
-
 /** The saved state on the day that the run begins on: clocks, rations and mornings of another day do not hold on it. */
 function onDay(kept: Kept, day: number | undefined): SavedState {
   const { morning, memory, ...rest } = kept;
@@ -195,29 +153,17 @@ export function readSaved(
   reader: ScenarioReader,
   file: string,
   day: number | undefined,
-  { frame, vessels, cohorts, plantings }: Places,
+  places: Places,
 ): SavedState | undefined {
   const kept = openSaved(reader, file);
   if (kept === undefined) return undefined;
-  const batches = [...plantings].flatMap(([planting, { batches = 0, crop = '' } = {}]) =>
-    Array.from({ length: batches }, (_, batch) => [batchName(planting, batches, batch), crop] as const),
-  );
-  const places = [...vessels.keys(), ...cohorts.keys(), ...batches.map(([batch]) => batch)];
-  const named = new Set([...Object.keys(kept.volumes), ...kept.states.map(({ place }) => place)]);
-  for (const place of named) reader.known(place, places, path, 'place');
-  checkStates(reader, kept);
-  checkVolumes(reader, kept, vessels);
-  const species = [...cohorts].map(([cohort, given]) => [cohort, given?.species ?? ''] as const);
-  checkSame(reader, 'species', kept.species, new Map(species));
-  checkSame(reader, 'crop', kept.crops, new Map(batches));
+  checkSavedContent(reader, path, kept, places);
   const saved = onDay(kept, day);
+  const { frame } = places;
   const today = dateAfter(frame.startDate, Math.floor(saved.time));
   if (saved.time === kept.time && kept.date !== today)
     reader.notes.push(`start.saved: was saved on ${kept.date}; day ${saved.time} of this run is ${today}`);
-  if (saved.time >= frame.days) {
-    reader.fault(path, `the run ends before it begins: the state is of day ${saved.time}`, {
-      expected: `days above ${saved.time}, or start: { saved: ..., day: 0 } to begin anew with what stood there`,
-    });
-  }
+  const way = ', or start: { saved: ..., day: 0 } to begin anew with what stood there';
+  checkGoesOn(reader, path, saved.time, frame.days, way);
   return saved;
 }

@@ -4,12 +4,14 @@ import { formatQuantity, parseQuantity } from '../../base/units.js';
 import { complain, kindComplaint } from '../file/complaint.js';
 import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
-import { type Path } from '../file/tree.js';
-import { count, number, quantity, type Reads, section, share, word } from '../file/values.js';
+import type { Path } from '../file/tree.js';
+import { bounded, number, type Reads, section, word } from '../file/values.js';
+import { checkStartVolume, roomProblem } from '../checks/levels.js';
+import { savedRanges, startRanges } from '../checks/ranges.js';
 import type { SavedState } from '../saved-state.js';
 import type { Cohort, Planting, SourceWater, StartVessel, TopUp, Vessel } from '../scenario.js';
 import { valueOn } from '../value-on.js';
-import { longestRun, type RunFrame } from './run.js';
+import type { RunFrame } from './run.js';
 import { readSaved } from './saved.js';
 import { completeQuality, type Quality, type QualityGiven, startWaterSchema } from './waters.js';
 
@@ -32,8 +34,8 @@ const biofilmSchema: Reads<BiofilmGiven> = z
       z.number(),
       section(
         {
-          aob: share('ammonia oxidisers as a share of the room'),
-          nob: share('nitrite oxidisers as a share of the room'),
+          aob: bounded(startRanges.aob, 'ammonia oxidisers as a share of the room'),
+          nob: bounded(startRanges.nob, 'nitrite oxidisers as a share of the room'),
         },
         'each group as a share of the room on the surface',
       ),
@@ -47,7 +49,8 @@ const biofilmSchema: Reads<BiofilmGiven> = z
       return z.NEVER;
     };
     if (typeof written === 'object') {
-      if (written.aob + written.nob > 1) return refuse('the shares of the room pass 1');
+      const passed = roomProblem(written);
+      if (passed !== undefined) return refuse(passed);
       return { kind: 'shares', ...written };
     }
     if (written === 'uncycled') return { kind: 'uncycled' };
@@ -66,9 +69,9 @@ export const startVesselSchema = section(
     water: startWaterSchema
       .meta({ description: 'its own water, laid over that of the system; default: that of the system' })
       .optional(),
-    settled: quantity('mass', 'settled solids, dry; default: none').optional(),
-    volume: quantity(
-      'volume',
+    settled: bounded(startRanges.settled, 'settled solids, dry; default: none').optional(),
+    volume: bounded(
+      startRanges.volume,
       'water in the reservoir; range: 0 to what it holds, other vessels are full; default: the level of the ' +
         'float, else full',
     ).optional(),
@@ -80,11 +83,10 @@ const saved = word(
   'a state saved by a run, to go on from on the day it was saved: it wins over what stands here, which then may be ' +
     'left out; default: none',
 ).meta({ examples: ['end.json'] });
-const day = count(
+const day = bounded(
+  savedRanges.day,
   'the day that a run with a saved state begins on, where that is another: 0 begins anew with what stood there; ' +
     'default: the time at which it was saved',
-  0,
-  longestRun,
 ).meta({ examples: [0] });
 const common = { saved: saved.optional(), day: day.optional(), vessels: z.unknown().optional() };
 const words = 'state at the start';
@@ -186,11 +188,7 @@ function readVolume(
     if (!isReservoir || context.topUp === undefined) return vessel.volume;
     return reader.fallback(path, context.topUp.level, formatQuantity(context.topUp.level, 'volume'));
   }
-  const limit = formatQuantity(vessel.volume, 'volume');
-  if (!isReservoir && written !== vessel.volume) {
-    reader.fault(path, 'only the reservoir may start below its full volume', { expected: limit });
-  } else if (written > vessel.volume)
-    reader.fault(path, 'more than the vessel holds', { expected: `at most ${limit}` });
+  checkStartVolume(reader, path, written, vessel, isReservoir);
   return written;
 }
 

@@ -6,25 +6,25 @@ import { compact } from '../file/reader.js';
 import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
+import { bounded, choice, quantityComplaint, type Reads, section, word } from '../file/values.js';
+import { checkAge, checkBeds, checkPlanted, fallingRow, isWithinDay } from '../checks/stock.js';
 import {
-  choice,
-  count,
-  positive,
-  quantity,
-  quantityComplaint,
-  type Reads,
-  section,
-  share,
-  word,
-} from '../file/values.js';
+  actionRanges,
+  cohortRanges,
+  feedRanges,
+  most,
+  plantingRanges,
+  rationRanges,
+  words,
+} from '../checks/ranges.js';
 import type { Cohort, Feed, Planting, Ration, Vessel } from '../scenario.js';
 
 const rationText = 'a ration such as "80 g/d" or "1.5 %/d", or a table of mass and ration';
 
 const tableRow = section(
   {
-    mass: quantity('mass', 'mean mass of a fish'),
-    ration: quantity('share-rate', 'share of body mass a day'),
+    mass: bounded(rationRanges.mass, 'mean mass of a fish'),
+    ration: bounded(rationRanges.perDay, 'share of body mass a day'),
   },
   'a row of a ration table',
 );
@@ -47,9 +47,7 @@ export const rationSchema: Reads<Ration> = z
       return refuse(mass.problem.startsWith('wrong dimension') ? part.problem : mass.problem);
     }
     if (written.length === 0) return refuse('an empty table');
-    const falling = written.findIndex(
-      (row, index) => index > 0 && row.mass <= (written[index - 1]?.mass ?? 0),
-    );
+    const falling = fallingRow(written);
     if (falling > 0) return refuse('masses of a table must rise', [falling, 'mass']);
     return { kind: 'table', rows: written.map(({ mass, ration }) => ({ mass, perDay: ration })) };
   });
@@ -68,28 +66,26 @@ const hoursSchema = z
     const [fromHour = 25, fromMinute = 0, toHour = 25, toMinute = 0] = parts ?? [];
     const from = (fromHour + fromMinute / 60) / 24;
     const to = (toHour + toMinute / 60) / 24;
-    if (fromMinute < 60 && toMinute < 60 && from < to && to <= 1) return { from, to };
+    if (fromMinute < 60 && toMinute < 60 && isWithinDay({ from, to })) return { from, to };
     const expected = 'hours such as "08:00-18:00", the second later';
     context.addIssue({ code: 'custom', message: complain({ problem: 'not hours of one day', expected }) });
     return z.NEVER;
   });
 
-/** Most fish in a cohort. */
-const manyFish = 10_000_000;
-
 /** Number of fish where some are meant. */
-export const fishCount = count('number of fish', 1, manyFish);
+export const fishCount = bounded(actionRanges.stock.number, 'number of fish');
 
 /** One cohort of `fish`. */
 export const cohortSchema = section(
   {
     in: word('the vessel they live in'),
     species: word('a species of the library'),
-    number: count('number of fish at the start; 0 where they come later', 0, manyFish),
-    mass: positive('mass', 'mean mass of a fish at the start'),
+    number: bounded(cohortRanges.number, 'number of fish at the start; 0 where they come later'),
+    mass: bounded(cohortRanges.mass, 'mean mass of a fish at the start'),
     ration: rationSchema.meta({ description: `feed given a day: ${rationText}; range: 0 or more` }),
     feed: word('a feed of the library; default: none, it must be named').optional(),
-    protein: share(
+    protein: bounded(
+      feedRanges.protein,
       'protein in the feed as fed, in place of that of the feed; default: that of the feed',
     ).optional(),
     hours: hoursSchema.optional(),
@@ -102,33 +98,32 @@ export const plantingSchema = section(
   {
     in: word('the vessel it grows in'),
     crop: word('a crop of the library'),
-    area: positive(
-      'area',
+    area: bounded(
+      plantingRanges.area,
       'whole area of the crop; range: more than 0, at most that of the vessel unless it is a channel',
     ),
-    cover: share('share of the area that the crop shades at full growth; default: 1').optional(),
-    batches: count('batches of staggered age; default: 1', 1, 60).optional(),
-    harvest: positive('time', 'age at harvest since planting; default: that of the crop').optional(),
-    after: choice('what follows the harvest; default: replant', ['replant', 'empty']).optional(),
-    start: choice('at the start; default: staggered for more than one batch, else new', [
-      'staggered',
-      'new',
-      'empty',
-    ]).optional(),
-    age: quantity(
-      'time',
+    cover: bounded(
+      plantingRanges.cover,
+      'share of the area that the crop shades at full growth; default: 1',
+    ).optional(),
+    batches: bounded(plantingRanges.batches, 'batches of staggered age; default: 1').optional(),
+    harvest: bounded(
+      plantingRanges.harvest,
+      'age at harvest since planting; default: that of the crop',
+    ).optional(),
+    after: choice('what follows the harvest; default: replant', words.afterHarvest).optional(),
+    start: choice(
+      'at the start; default: staggered for more than one batch, else new',
+      words.plantingStart,
+    ).optional(),
+    age: bounded(
+      plantingRanges.age,
       'age of the oldest batch at the start; range: 0 to the age at harvest; default: 0, of staggered batches one ' +
         'interval short of harvest',
     ).optional(),
   },
   'an area of one crop in one vessel',
 );
-
-/** Most cohorts and most plantings of one file. */
-const mostGroups = 5000;
-
-/** Bed area may be taken up a little more than wholly: areas are measured with a tape. */
-const tapeMargin = 1.02;
 
 /** A feed by its name in the library, by its protein, or both (the protein then replaces the library's). */
 export function readFeed(
@@ -152,7 +147,7 @@ export function readFeed(
 
 /** Reads the section `fish`. */
 export function readCohorts(reader: ScenarioReader, vessels: Named<Vessel>): Named<Cohort> {
-  return reader.named('fish', mostGroups, (path, name) => {
+  return reader.named('fish', most.groups, (path, name) => {
     const given = reader.parse(cohortSchema, path);
     if (given === undefined) return undefined;
     reader.known(given.in, vessels, [...path, 'in'], 'vessel');
@@ -181,10 +176,7 @@ function readAge(
   if (given.age !== undefined && start !== 'staggered' && age > 0 && start === 'empty') {
     reader.fault([...path, 'age'], 'an age of a bed that starts empty');
   }
-  if (age > harvest)
-    reader.fault([...path, 'age'], 'older than at harvest', {
-      expected: `at most ${formatQuantity(harvest, 'time')}`,
-    });
+  checkAge(reader, path, age, harvest);
   return age;
 }
 
@@ -199,11 +191,7 @@ function readPlanting(
   const { crop, area } = given;
   const bed = reader.lookup(vessels, given.in, [...path, 'in'], 'vessel');
   if (!reader.known(crop, reader.names('crop'), [...path, 'crop'], 'crop')) return undefined;
-  const wide = bed === undefined ? Infinity : (bed.open + bed.covered) * tapeMargin;
-  if (area > wide && bed?.kind !== 'channel') {
-    const expected = `at most ${formatQuantity(wide / tapeMargin, 'area')}`;
-    reader.fault([...path, 'area'], `larger than ${given.in}`, { expected });
-  }
+  checkPlanted(reader, path, area, bed);
   const days = (): number => {
     const usual = reader.parameters.value(`crop.${crop}.days`);
     return reader.fallback([...path, 'harvest'], usual, formatQuantity(usual, 'time'));
@@ -227,30 +215,9 @@ function readPlanting(
   };
 }
 
-/** What grows at the same time in a bed must fit on it. Beds that start empty are taken to follow others. */
-function checkBeds(reader: ScenarioReader, plantings: Named<Planting>, vessels: Named<Vessel>): void {
-  const taken = new Map<string, number>();
-  for (const planting of plantings.values()) {
-    if (planting === undefined || planting.start === 'empty') continue;
-    const bed = vessels.get(planting.vessel);
-    const wide = bed === undefined || bed.kind === 'channel' ? Infinity : bed.open + bed.covered;
-    const before = taken.get(planting.vessel) ?? 0;
-    const sum = before + planting.area;
-    taken.set(planting.vessel, sum);
-    if (before > 0 && sum > wide * tapeMargin && planting.area <= wide * tapeMargin) {
-      const got = `${formatQuantity(Number(sum.toPrecision(6)), 'area')} in all`;
-      const expected = `at most ${formatQuantity(wide, 'area')}`;
-      reader.fault(['plantings', planting.name, 'area'], `plantings larger than ${planting.vessel}`, {
-        got,
-        expected,
-      });
-    }
-  }
-}
-
 /** Reads the section `plantings`. */
 export function readPlantings(reader: ScenarioReader, vessels: Named<Vessel>): Named<Planting> {
-  const plantings = reader.named('plantings', mostGroups, (path, name) =>
+  const plantings = reader.named('plantings', most.groups, (path, name) =>
     readPlanting(reader, path, name, vessels),
   );
   checkBeds(reader, plantings, vessels);

@@ -5,6 +5,8 @@ import { complain } from '../file/complaint.js';
 import type { Reader } from '../file/reader.js';
 import type { Path } from '../file/tree.js';
 import { quantity, quantityComplaint, type Reads } from '../file/values.js';
+import { checkMoment } from '../checks/actions.js';
+import { most } from '../checks/ranges.js';
 import { firstDay, type RunFrame } from './run.js';
 
 /** A moment as written: days after the start, or days since 1970-01-01 of a calendar date. */
@@ -41,9 +43,6 @@ export const planTimes = {
   until: moment('the plan ends before this moment; default: with the run').optional(),
 };
 
-/** Most actions of one run once repeats are written out. */
-export const mostActions = 100_000;
-
 /** When something is done, in days since the start; `end` where it is undone again. */
 export interface Occasion {
   readonly at: number;
@@ -64,14 +63,6 @@ function dayOf(when: When, frame: RunFrame): number {
   return when.kind === 'after' ? when.days : when.days - firstDay(frame);
 }
 
-function inRun(reader: Reader, path: Path, day: number, frame: RunFrame): boolean {
-  if (day >= 0 && day < frame.lastDay) return true;
-  reader.fault(path, day < 0 ? 'before the start of the run' : 'not before the end of the run', {
-    expected: `day 0 to before day ${frame.lastDay}`,
-  });
-  return false;
-}
-
 function repeat(
   reader: Reader,
   path: Path,
@@ -81,8 +72,8 @@ function repeat(
   length: number | undefined,
 ): Occasion[] {
   const times = Math.max(Math.ceil((before - first) / every - 1e-9), 0);
-  if (times > mostActions) {
-    reader.fault([...path, 'every'], 'too many repeats', { expected: `at most ${mostActions}` });
+  if (times > most.actions) {
+    reader.fault([...path, 'every'], 'too many repeats', { expected: `at most ${most.actions}` });
     return [];
   }
   return Array.from({ length: times }, (_, index) => {
@@ -122,11 +113,11 @@ export function expandTimes(
     const stop = end ?? (length === undefined ? undefined : start + length);
     if (stop === undefined) return refuse('until', 'missing', 'until or for, to end what starts at from');
     if (stop <= start) return refuse('until', 'not after from', 'a later moment');
-    return inRun(reader, [...path, 'from'], start, frame) ? [{ at: start, end: stop }] : [];
+    return checkMoment(reader, [...path, 'from'], start, frame.lastDay) ? [{ at: start, end: stop }] : [];
   }
   const first = at === undefined ? usual : dayOf(at, frame);
   if (first === undefined) return refuse('at', 'missing', 'at, or from and until');
-  if (at !== undefined && !inRun(reader, [...path, 'at'], first, frame)) return [];
+  if (at !== undefined && !checkMoment(reader, [...path, 'at'], first, frame.lastDay)) return [];
   if (every === undefined) {
     if (end !== undefined)
       return refuse('until', 'until without every', 'every to repeat, or from and until for an interval');

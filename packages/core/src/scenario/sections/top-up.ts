@@ -1,9 +1,10 @@
 import * as z from 'zod';
-import { formatQuantity } from '../../base/units.js';
 import { kindComplaint } from '../file/complaint.js';
 import { compact, type Reader } from '../file/reader.js';
 import type { Named } from '../file/report.js';
-import { positive, quantity, section, share, word } from '../file/values.js';
+import { bounded, section, share, word } from '../file/values.js';
+import { checkFloat, checkRainTank } from '../checks/levels.js';
+import { dailyRanges, rainTankRanges, topUpRanges } from '../checks/ranges.js';
 import type { RainTank, SourceWater, TopUp, TopUpSource, Vessel } from '../scenario.js';
 import { cap } from './cap.js';
 import { daily, readDaily } from './daily.js';
@@ -12,9 +13,9 @@ import type { RunFrame } from './run.js';
 /** The section `rain-tank`. */
 export const rainTankSchema = section(
   {
-    capacity: positive('volume', 'what it holds'),
-    volume: quantity('volume', 'what is in it at the start; range: 0 to the capacity'),
-    roof: quantity('area', 'roof that drains into it'),
+    capacity: bounded(rainTankRanges.capacity, 'what it holds'),
+    volume: bounded(rainTankRanges.volume, 'what is in it at the start; range: 0 to the capacity'),
+    roof: bounded(rainTankRanges.roof, 'roof that drains into it'),
     runoff: share('share of the rain on the roof that reaches it; default: 1').optional(),
     rain: daily('depth-rate', 'rain; range: 0 to 2 m/d'),
     water: word('what the rain holds: a name of `waters`'),
@@ -33,11 +34,11 @@ const source = section(
 /** The section `top-up`. */
 export const topUpSchema = section(
   {
-    level: positive(
-      'volume',
+    level: bounded(
+      topUpRanges.level,
       'volume of the reservoir at which the float closes; range: more than 0, at most what it holds',
     ),
-    rate: positive('volume-flow', 'most that the valve lets in'),
+    rate: bounded(topUpRanges.rate, 'most that the valve lets in'),
     from: z
       .array(
         z.union([word('`rain-tank` or a name of `waters`'), source], {
@@ -63,12 +64,8 @@ function readRainTank(reader: Reader, frame: RunFrame, waters: Named<SourceWater
   if (given === undefined) return undefined;
   const { capacity, volume, water } = given;
   reader.known(water, waters, ['rain-tank', 'water'], 'water');
-  if (volume > capacity) {
-    reader.fault(['rain-tank', 'volume'], 'more than the tank holds', {
-      expected: `at most ${formatQuantity(capacity, 'volume')}`,
-    });
-  }
-  const need = { dimension: 'depth-rate', days: frame.days, low: 0, high: 2 } as const;
+  checkRainTank(reader, ['rain-tank'], given);
+  const need = { ...dailyRanges.rain, days: frame.days };
   const rain = readDaily(reader, ['rain-tank', 'rain'], given.rain, need);
   const runoff = given.runoff ?? reader.fallback(['rain-tank', 'runoff'], 1, 1);
   return rain === undefined ? undefined : { capacity, volume, roof: given.roof * runoff, rain, water };
@@ -83,17 +80,12 @@ function readTopUp(
   const given = reader.parse(topUpSchema, ['top-up']);
   if (given === undefined) return undefined;
   const { level, rate, from } = given;
-  if (from.length === 0)
-    reader.fault(['top-up', 'from'], 'an empty list', { expected: 'at least one supply' });
-  if (reservoir !== undefined && level > reservoir.volume) {
-    const expected = `at most ${formatQuantity(reservoir.volume, 'volume')}`;
-    reader.fault(['top-up', 'level'], `above the overflow of ${reservoir.name}`, { expected });
-  }
+  const supplies = { path: ['top-up', 'from'], count: from.length };
+  checkFloat(reader, ['top-up'], level, supplies, reservoir);
   const sources = from.map((source, index): TopUpSource => {
     const path = ['top-up', 'from', index];
     if (source === 'rain-tank') {
-      if (!reader.has(['rain-tank']))
-        reader.fault(path, 'no rain tank in this file', { expected: 'a section rain-tank' });
+      reader.lacks(path, 'rain tank', 'rain-tank');
       return { kind: 'rain-tank' };
     }
     const { water, cap } = typeof source === 'string' ? { water: source, cap: undefined } : source;

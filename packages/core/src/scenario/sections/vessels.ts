@@ -3,16 +3,18 @@ import { type Dimension, formatQuantity } from '../../base/units.js';
 import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
-import { choice, positive, quantity, section, share, word } from '../file/values.js';
+import { bounded, choice, positive, section, word } from '../file/values.js';
+import { checkDrain } from '../checks/levels.js';
+import { drainRanges, most, vesselRanges, words } from '../checks/ranges.js';
 import type { DailyValue, Vessel, VesselKind } from '../scenario.js';
 import type { RunFrame } from './run.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
 
 const drain = section(
   {
-    rate: positive('volume-flow', 'what the lower outlet passes'),
-    to: positive(
-      'volume',
+    rate: bounded(drainRanges.rate, 'what the lower outlet passes'),
+    to: bounded(
+      drainRanges.to,
       'volume it drains down to; range: more than 0, less than the volume of the vessel',
     ),
   },
@@ -27,59 +29,49 @@ const media = section(
   'filling that carries biofilm; default: none',
 );
 
-/** Kinds of vessel; the kind sets the defaults of areas. */
-const kinds = [
-  'fish-tank',
-  'settler',
-  'screen',
-  'biofilter',
-  'media-bed',
-  'raft-bed',
-  'channel',
-  'sump',
-  'vessel',
-] as const;
-
 /** One vessel of `vessels`. */
 export const vesselSchema = section(
   {
-    kind: choice('what it is', kinds),
-    volume: positive('volume', 'water it holds at its standpipe; for the reservoir, at its overflow'),
+    kind: choice('what it is', words.vesselKind),
+    volume: bounded(
+      vesselRanges.volume,
+      'water it holds at its standpipe; for the reservoir, at its overflow',
+    ),
     area: positive(
       'area',
       'area of the water or bed seen from above; default: none, where open, covered and floor are given',
     ).optional(),
     media: media.optional(),
-    surface: quantity(
-      'area',
+    surface: bounded(
+      vesselRanges.surface,
       'wetted surface for biofilm; default: walls and media, and the underside of rafts, as reckoned',
     ).optional(),
-    floor: quantity(
-      'area',
+    floor: bounded(
+      vesselRanges.floor,
       'floor on which solids settle; default: area, none where water keeps them moving',
     ).optional(),
-    open: quantity('area', 'open water; default: area, none under rafts, media and lids').optional(),
-    covered: quantity(
-      'area',
+    open: bounded(
+      vesselRanges.open,
+      'open water; default: area, none under rafts, media and lids',
+    ).optional(),
+    covered: bounded(
+      vesselRanges.covered,
       'covered water or wet media; default: area of a raft bed, media bed or channel',
     ).optional(),
-    aeration: quantity(
-      'rate',
+    aeration: bounded(
+      vesselRanges.aeration,
       'oxygen transfer coefficient (kLa) of the aeration at 20 degC; default: 0',
     ).optional(),
-    capture: share('share of the incoming solids caught; default: 0', 'below-one').optional(),
+    capture: bounded(vesselRanges.capture, 'share of the incoming solids caught; default: 0').optional(),
     temperature: waterTemperature(
       'water temperature; range: 0 to 45 degC; default: that of the climate',
     ).optional(),
-    leak: quantity('volume-flow', 'steady loss of water; default: 0').optional(),
-    exchange: quantity('volume-flow', 'steady discharge for water exchange; default: 0').optional(),
+    leak: bounded(vesselRanges.leak, 'steady loss of water; default: 0').optional(),
+    exchange: bounded(vesselRanges.exchange, 'steady discharge for water exchange; default: 0').optional(),
     drain: drain.optional(),
   },
   'a well-mixed vessel',
 );
-
-/** Most vessels of one file. */
-export const mostVessels = 5000;
 
 /** Their water lies under rafts, media or a lid, so the area is covered rather than open. */
 const coveredKinds: ReadonlySet<VesselKind> = new Set(['raft-bed', 'media-bed', 'channel']);
@@ -167,12 +159,8 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
   const surface = readSurface(reader, path, given, areas ?? { open: 0, covered: 0, floor: 0 });
   const temperature = readTemperature(reader, path, given, frame);
   const { kind, volume, drain } = given;
-  const drained = drain !== undefined && drain.to >= volume;
-  if (drained)
-    reader.fault([...path, 'drain', 'to'], 'not below the volume', {
-      expected: 'less than the volume of the vessel',
-    });
-  if (areas === undefined || surface === undefined || temperature === undefined || drained) return undefined;
+  const drains = drain === undefined || checkDrain(reader, path, drain.to, volume);
+  if (areas === undefined || surface === undefined || temperature === undefined || !drains) return undefined;
   const usual = (key: 'leak' | 'exchange' | 'aeration', dimension: Dimension): number =>
     given[key] ?? quantityDefault(reader, [...path, key], 0, dimension);
   return {
@@ -192,7 +180,9 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
 
 /** Reads the section `vessels`. */
 export function readVessels(reader: ScenarioReader, frame: RunFrame): Named<Vessel> {
-  const vessels = reader.named('vessels', mostVessels, (path, name) => readVessel(reader, path, name, frame));
+  const vessels = reader.named('vessels', most.vessels, (path, name) =>
+    readVessel(reader, path, name, frame),
+  );
   if (vessels.size === 0 && !reader.faults.some(({ key }) => key === 'vessels')) {
     reader.fault(['vessels'], 'missing', { expected: 'at least one vessel' });
   }

@@ -4,7 +4,8 @@ import type { Path } from '../file/tree.js';
 import { choice, formByKey, positive, quantity, type Reads, section } from '../file/values.js';
 import type { DailyValue } from '../scenario.js';
 import { valueOn } from '../value-on.js';
-import { daily, type DailyGiven, readDaily, waterTemperatures } from './daily.js';
+import { dailyRanges } from '../checks/ranges.js';
+import { daily, type DailyGiven, readDaily } from './daily.js';
 
 /** Water that follows the air: the temperature nears that of the air with a time constant. */
 const follow = section(
@@ -67,7 +68,7 @@ function readFollow(
   const count = Math.max(1, Math.ceil(days));
   const air = Array.from({ length: count }, (_, day) => valueOn(followed, startDate, day));
   const values = followAir(air, given.lag, given.start ?? air[0]);
-  const { low, high } = waterTemperatures;
+  const { low, high } = dailyRanges.water;
   const outside = values.findIndex((value) => value < low || value > high);
   if (outside >= 0) {
     reader.fault(path, `out of range on day ${outside}`, {
@@ -88,5 +89,5 @@ export function readWaterTemperature(
   air: Air,
 ): DailyValue | undefined {
   if ('follows' in given) return readFollow(reader, path, given, air);
-  return readDaily(reader, path, given, { dimension: 'temperature', days: air.days, ...waterTemperatures });
+  return readDaily(reader, path, given, { ...dailyRanges.water, days: air.days });
 }

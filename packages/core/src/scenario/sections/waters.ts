@@ -5,7 +5,8 @@ import { oxygenSaturation } from '../../chemistry/gases.js';
 import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
-import { number, quantity, section, word } from '../file/values.js';
+import { bounded, number, section, word } from '../file/values.js';
+import { most, startWaterRanges, waterRanges } from '../checks/ranges.js';
 import type { SourceWater } from '../scenario.js';
 import { valueOn } from '../value-on.js';
 import type { RunFrame } from './run.js';
@@ -15,13 +16,16 @@ const waterKeys = {
   like: word(
     'a water of the library (or, at the start, of this file) for whatever is not given; default: none',
   ).optional(),
-  ammonia: quantity('ammonia', 'total ammonia nitrogen; default: that of `like`, else none').optional(),
-  nitrite: quantity('nitrite', 'nitrite nitrogen; default: that of `like`, else none').optional(),
-  nitrate: quantity('nitrate', 'nitrate nitrogen; default: that of `like`').optional(),
-  alkalinity: quantity('alkalinity', 'alkalinity; default: that of `like`').optional(),
+  ammonia: bounded(waterRanges.tan, 'total ammonia nitrogen; default: that of `like`, else none').optional(),
+  nitrite: bounded(waterRanges.nitrite, 'nitrite nitrogen; default: that of `like`, else none').optional(),
+  nitrate: bounded(waterRanges.nitrate, 'nitrate nitrogen; default: that of `like`').optional(),
+  alkalinity: bounded(waterRanges.alkalinity, 'alkalinity; default: that of `like`').optional(),
   pH: number('acidity; default: that of `like`', 4, 10.5).optional(),
-  oxygen: quantity('concentration', 'dissolved oxygen; default: that of `like`, else saturation').optional(),
-  chloride: quantity('concentration', 'chloride; default: that of `like`').optional(),
+  oxygen: bounded(
+    waterRanges.oxygen,
+    'dissolved oxygen; default: that of `like`, else saturation',
+  ).optional(),
+  chloride: bounded(waterRanges.chloride, 'chloride; default: that of `like`').optional(),
 };
 
 /** One water of `waters`. */
@@ -29,7 +33,10 @@ export const waterSchema = section(waterKeys, 'water from outside');
 
 /** Water in a vessel at the start. */
 export const startWaterSchema = section(
-  { ...waterKeys, solids: quantity('concentration', 'suspended solids, dry; default: none').optional() },
+  {
+    ...waterKeys,
+    solids: bounded(startWaterRanges.solids, 'suspended solids, dry; default: none').optional(),
+  },
   'water at the start',
 );
 
@@ -145,13 +152,10 @@ export function completeQuality(
   return undefined;
 }
 
-/** Most waters of one file. */
-const mostWaters = 200;
-
 /** Reads the section `waters`. */
 export function readWaters(reader: ScenarioReader, frame: RunFrame): Named<SourceWater> {
   const temperature = sourceTemperature(frame);
-  return reader.named('waters', mostWaters, (path, name) => {
+  return reader.named('waters', most.waters, (path, name) => {
     const given = reader.parse(waterSchema, path);
     const quality =
       given === undefined ? undefined : completeQuality(reader, path, given, temperature, new Map());

@@ -1,8 +1,64 @@
-import type { Reader } from '../file/reader.js';
-import type { Named } from '../file/report.js';
-import type { Edge, FlowReading } from './flows.js';
-import { mostVessels } from './vessels.js';
+import type { Named, Report } from '../file/report.js';
+import type { Path } from '../file/tree.js';
 import type { Flow, Vessel } from '../scenario.js';
+import { most } from './ranges.js';
+
+/** One flow as far as it can be told, even where something in it is faulty; a name not told is empty. */
+export interface Edge {
+  readonly path: Path;
+  readonly from: string;
+  readonly to: string;
+  readonly pumped: boolean;
+}
+
+/** All flows: those without fault, and the edges of the network they form. */
+export interface FlowReading {
+  readonly flows: readonly Flow[];
+  readonly edges: readonly Edge[];
+  /** Whether every flow was understood and joins vessels that there are. */
+  readonly whole: boolean;
+}
+
+/** Checks that the ends of a flow are two vessels that there are. */
+export function checkEnds(
+  report: Report,
+  path: Path,
+  { from, to }: { readonly from: string; readonly to: string },
+  vessels: Named<unknown>,
+): void {
+  report.known(from, vessels, [...path, 'from'], 'vessel');
+  report.known(to, vessels, [...path, 'to'], 'vessel');
+  if (from === to) report.fault([...path, 'to'], 'a flow from a vessel to itself');
+}
+
+/** Checks that the shares of what leaves a vessel by gravity sum to 1; a fault stands at the last of them. */
+export function checkShares(
+  report: Report,
+  from: string,
+  flows: readonly { readonly path: Path; readonly share: number }[],
+): void {
+  const sum = flows.reduce((total, { share }) => total + share, 0);
+  const last = flows[flows.length - 1];
+  if (Math.abs(sum - 1) <= 1e-9 || last === undefined) return;
+  const got = `a sum of ${Number(sum.toPrecision(6))}`;
+  report.fault([...last.path, 'share'], `shares of what leaves ${from} do not sum to 1`, { got });
+}
+
+/** The vessels that a pump draws from: there is one, and the fault of more or none is told. */
+export function sourcesOf(
+  report: Report,
+  path: Path,
+  name: string,
+  { flows, whole }: Pick<FlowReading, 'flows' | 'whole'>,
+): ReadonlySet<string> {
+  const sources = new Set(
+    flows.flatMap((flow) => (flow.kind === 'pumped' && flow.pump === name ? [flow.from] : [])),
+  );
+  if (sources.size > 1)
+    report.fault(path, 'a pump draws from one vessel', { got: [...sources].join(', ') }, true);
+  if (sources.size === 0 && whole) report.fault(path, 'no flow names this pump', {}, true);
+  return sources;
+}
 
 function outgoing<T extends { readonly from: string }>(edges: readonly T[]): Map<string, T[]> {
   const by = new Map<string, T[]>();
@@ -60,7 +116,7 @@ function reachable(start: string, edges: readonly Edge[]): Set<string> {
 
 /** Pumped out of a vessel on a standpipe more than comes in, with everything running and no evaporation. */
 function checkDraw(
-  reader: Reader,
+  report: Report,
   order: readonly string[],
   flows: readonly Flow[],
   vessels: Named<Vessel>,
@@ -84,7 +140,7 @@ function checkDraw(
     const rest = comes - drawn;
     if (rest < -1e-9 * drawn) {
       const got = `${Number(drawn.toPrecision(6))} m3/d out, ${Number(comes.toPrecision(6))} m3/d in`;
-      reader.fault(['vessels', name], 'more drawn out than flows in with everything running', { got }, true);
+      report.fault(['vessels', name], 'more drawn out than flows in with everything running', { got }, true);
     }
     for (const flow of out) if (flow.kind === 'gravity') add(flow.to, Math.max(rest, 0) * flow.share);
   }
@@ -96,14 +152,14 @@ function checkDraw(
  * drawn down by its pumps.
  */
 export function checkNetwork(
-  reader: Reader,
+  report: Report,
   vessels: Named<Vessel>,
   reading: FlowReading,
   reservoir: string | undefined,
 ): void {
   const names = [...vessels.keys()];
-  if (reservoir === undefined || names.length === 0 || names.length > mostVessels) return;
-  if (!reader.known(reservoir, names, ['reservoir'], 'vessel')) return;
+  if (reservoir === undefined || names.length === 0 || names.length > most.vessels) return;
+  if (!report.known(reservoir, names, ['reservoir'], 'vessel')) return;
   const { edges, flows } = reading;
   const gravity = edges.filter(
     ({ pumped, from, to }) =>
@@ -111,7 +167,7 @@ export function checkNetwork(
   );
   for (const { from, pumped, path } of edges) {
     if (from === reservoir && !pumped)
-      reader.fault([...path, 'from'], 'a flow by gravity out of the reservoir', {
+      report.fault([...path, 'from'], 'a flow by gravity out of the reservoir', {
         expected: 'a pump and a rate',
       });
   }
@@ -119,7 +175,7 @@ export function checkNetwork(
   const loop = looped.size === 0 ? [] : findLoop(looped, gravity);
   if (loop[0] !== undefined) {
     const got = [...loop.map(({ from }) => from), loop[0].from].join(' > ');
-    reader.fault(loop[0].path, 'a loop without a pump', { got });
+    report.fault(loop[0].path, 'a loop without a pump', { got });
   }
   const hasOut = new Set(edges.filter(({ pumped }) => !pumped).map(({ from }) => from));
   const unsure = edges.some(({ from }) => !vessels.has(from));
@@ -128,7 +184,7 @@ export function checkNetwork(
     if (name === reservoir) continue;
     const path = ['vessels', name];
     if (!hasOut.has(name) && !unsure) {
-      reader.fault(
+      report.fault(
         path,
         'no way out',
         { expected: 'a flow by gravity, so that its standpipe can pass what flows in' },
@@ -136,9 +192,9 @@ export function checkNetwork(
       );
     }
     if (!reached.has(name) && reading.whole)
-      reader.fault(path, 'no water reaches it from the reservoir', {}, true);
+      report.fault(path, 'no water reaches it from the reservoir', {}, true);
   }
   const sound =
     reading.whole && loop.length === 0 && [...vessels.values()].every((vessel) => vessel !== undefined);
-  if (sound) checkDraw(reader, order, flows, vessels, reservoir);
+  if (sound) checkDraw(report, order, flows, vessels, reservoir);
 }

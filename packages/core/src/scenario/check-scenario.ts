@@ -1,0 +1,104 @@
+import { isDate } from '../base/calendar.js';
+import { type Fault, InputError } from '../base/faults.js';
+import { createParameters, type Parameters } from '../library/parameters.js';
+import { checkNetwork } from './checks/network.js';
+import { dailyRanges, runRanges } from './checks/ranges.js';
+import { checkKept, checkOutputs } from './checks/run.js';
+import { checkActions, checkRules } from './checks/scenario-operation.js';
+import { ScenarioReport } from './checks/scenario-report.js';
+import { checkSaved, checkStart } from './checks/scenario-start.js';
+import { checkCohorts, checkPlantings, type LibraryNames } from './checks/scenario-stock.js';
+import { checkDailyValue } from './checks/scenario-values.js';
+import { checkFlows, checkPumps, checkSupply, checkVessels, checkWaters } from './checks/scenario-water.js';
+import { checkBeds } from './checks/stock.js';
+import type { Scenario } from './scenario.js';
+
+const lists = [
+  'waters',
+  'vessels',
+  'pumps',
+  'flows',
+  'cohorts',
+  'plantings',
+  'start',
+  'actions',
+  'rules',
+  'overrides',
+] as const satisfies readonly (keyof Scenario)[];
+
+/** Whether every section is a list of objects; a fault for each that is not. */
+function hasSections(report: ScenarioReport, scenario: Scenario): boolean {
+  return lists
+    .map((key) => {
+      const section: unknown = scenario[key];
+      if (!report.isList(section, [key])) return false;
+      return (section as readonly unknown[])
+        .map((entry, index) => report.holds(entry, [key, index]))
+        .every(Boolean);
+    })
+    .every(Boolean);
+}
+
+/** The numbers that a scenario gives; those of the tables where they are faulty, and the faults. */
+function parametersOf({ overrides }: Scenario): { parameters: Parameters; faults: readonly Fault[] } {
+  try {
+    return { parameters: createParameters(overrides), faults: [] };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { parameters: createParameters(), faults: error.faults };
+  }
+}
+
+/** Checks length, clock and weather. */
+function checkRun(report: ScenarioReport, scenario: Scenario): void {
+  const { days, startDate, et0, air, vessels } = scenario;
+  if (report.numbers(scenario, runRanges, [])) {
+    checkOutputs(report, scenario);
+    checkKept(report, scenario, vessels.length);
+  }
+  if (typeof startDate !== 'string' || !isDate(startDate))
+    report.fault(['startDate'], 'no such date', { expected: 'a date such as 2026-03-01' });
+  checkDailyValue(report, et0, ['et0'], { ...dailyRanges.et0UnderCover, days });
+  if (air !== undefined) checkDailyValue(report, air, ['air'], { ...dailyRanges.air, days });
+}
+
+function checkSections(report: ScenarioReport, scenario: Scenario, names: LibraryNames): void {
+  const { reservoir, saved } = scenario;
+  checkRun(report, scenario);
+  const waters = checkWaters(report, scenario);
+  const vessels = checkVessels(report, scenario);
+  const pumps = checkPumps(report, scenario);
+  const flows = checkFlows(report, scenario, vessels, pumps);
+  checkNetwork(report, vessels, flows, reservoir);
+  const supply = checkSupply(report, scenario, waters, vessels.get(reservoir));
+  const cohorts = checkCohorts(report, scenario, vessels, names);
+  const plantings = checkPlantings(report, scenario, vessels, names);
+  checkBeds(report, plantings, vessels);
+  checkStart(report, scenario, vessels);
+  if (saved !== undefined) checkSaved(report, saved, scenario.days, { vessels, cohorts, plantings });
+  const { products } = names;
+  const cast = { vessels, waters, pumps, cohorts, plantings, products, ...supply };
+  checkActions(report, scenario, cast, names);
+  checkRules(report, scenario, cast, names);
+}
+
+/**
+ * Checks a scenario built in code as a file is checked: names (vessels, pumps, waters, and those of the tables),
+ * numbers, the network, levels, what stands in the beds, state at the start, actions, rules.
+ *
+ * @param parameters the numbers that it runs with; absent: those that its overrides make, which are checked too
+ * @throws InputError with every fault, each at the path of its field: `vessels.tank.volume`, `actions[2].action.pump`
+ */
+export function checkScenario(scenario: Scenario, parameters?: Parameters): void {
+  const report = new ScenarioReport(scenario);
+  if (!hasSections(report, scenario)) throw new InputError(report.faults);
+  const given = parameters === undefined ? parametersOf(scenario) : { parameters, faults: [] };
+  checkSections(report, scenario, {
+    species: given.parameters.subjects('fish'),
+    crops: given.parameters.subjects('crop'),
+    feeds: given.parameters.subjects('feed'),
+    products: given.parameters.subjects('dose'),
+  });
+  const faults = [...given.faults, ...report.faults];
+  if (faults.length > 0) throw new InputError(faults);
+}

@@ -1,0 +1,85 @@
+import { formatQuantity } from '../../base/units.js';
+import type { Report } from '../file/report.js';
+import type { Path } from '../file/tree.js';
+import type { RainTank, Vessel } from '../scenario.js';
+
+const written = (volume: number): string => formatQuantity(volume, 'volume');
+
+/** Whether the lower outlet of a vessel lies below its standpipe; a fault where it does not. */
+export function checkDrain(report: Report, path: Path, to: number, volume: number): boolean {
+  if (to < volume) return true;
+  report.fault([...path, 'drain', 'to'], 'not below the volume', {
+    expected: 'less than the volume of the vessel',
+  });
+  return false;
+}
+
+/** Checks where a pump sucks air and starts again against what its vessel holds; what is absent is not judged. */
+export function checkPumpLevels(
+  report: Report,
+  path: Path,
+  { inlet, restart }: { readonly inlet?: number | undefined; readonly restart?: number | undefined },
+  { name, volume }: Vessel,
+): void {
+  const limit = written(volume);
+  if (inlet !== undefined && inlet >= volume) {
+    report.fault([...path, 'inlet'], `inlet above the water of ${name}`, { expected: `less than ${limit}` });
+  } else if (restart !== undefined && restart <= (inlet ?? 0)) {
+    report.fault([...path, 'restart'], 'not above the inlet', { expected: `between inlet and ${limit}` });
+  } else if (restart !== undefined && restart > volume) {
+    report.fault([...path, 'restart'], `above the water of ${name}`, { expected: `at most ${limit}` });
+  }
+}
+
+/** Checks that the float closes below the overflow of the reservoir, and that it has a supply. */
+export function checkFloat(
+  report: Report,
+  path: Path,
+  level: number,
+  from: { readonly path: Path; readonly count: number },
+  reservoir: Vessel | undefined,
+): void {
+  if (from.count === 0) report.fault(from.path, 'an empty list', { expected: 'at least one supply' });
+  if (reservoir !== undefined && level > reservoir.volume) {
+    const expected = `at most ${written(reservoir.volume)}`;
+    report.fault([...path, 'level'], `above the overflow of ${reservoir.name}`, { expected });
+  }
+}
+
+/** Checks that a rain tank holds no more than it can. */
+export function checkRainTank(
+  report: Report,
+  path: Path,
+  { volume, capacity }: Pick<RainTank, 'volume' | 'capacity'>,
+): void {
+  if (volume > capacity)
+    report.fault([...path, 'volume'], 'more than the tank holds', {
+      expected: `at most ${written(capacity)}`,
+    });
+}
+
+/** Checks the water that a vessel starts with: only the reservoir may be low. */
+export function checkStartVolume(
+  report: Report,
+  path: Path,
+  volume: number,
+  vessel: Vessel,
+  isReservoir: boolean,
+): void {
+  const limit = written(vessel.volume);
+  if (!isReservoir && volume !== vessel.volume) {
+    report.fault(path, 'only the reservoir may start below its full volume', { expected: limit });
+  } else if (volume > vessel.volume)
+    report.fault(path, 'more than the vessel holds', { expected: `at most ${limit}` });
+}
+
+/** What is wrong with the shares of the room that the two groups of nitrifiers take at the start, if anything. */
+export function roomProblem({
+  aob,
+  nob,
+}: {
+  readonly aob: number;
+  readonly nob: number;
+}): string | undefined {
+  return aob + nob > 1 ? 'the shares of the room pass 1' : undefined;
+}

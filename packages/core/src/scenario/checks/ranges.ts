@@ -1,0 +1,214 @@
+import {
+  aboveZero,
+  type Bound,
+  countFrom,
+  fromZero,
+  numberAbove,
+  numberFrom,
+  shareBound,
+} from '../../base/bounds.js';
+import type { Dimension } from '../../base/units.js';
+import type { Action, Measurable } from '../scenario.js';
+import { dimensionOf } from '../measurables.js';
+
+/**
+ * What the numbers of a system may be, for its file and for a scenario built in code. Names are those of the fields
+ * of a scenario.
+ */
+
+/** Most of each that one system has; of actions once repeats are written out. */
+export const most = {
+  vessels: 5000,
+  flows: 20_000,
+  pumps: 5000,
+  waters: 200,
+  groups: 5000,
+  rules: 1000,
+  actions: 100_000,
+  outputs: 1_000_000,
+  /** Outputs of all vessels: about a gigabyte is kept. */
+  values: 2_000_000,
+} as const;
+
+/** Longest run, d: a century. */
+const longestRun = 36_525;
+
+/** Most fish in a cohort. */
+const manyFish = 10_000_000;
+
+/** The run. */
+export const runRanges = {
+  days: numberFrom(0.001, longestRun),
+  every: aboveZero('time'),
+  seed: countFrom(0, Number.MAX_SAFE_INTEGER),
+} as const;
+
+/** Daily values. */
+export const dailyRanges = {
+  /** Water can be followed between freezing and what any fish or nitrifier bears. */
+  water: { dimension: 'temperature', low: 0, high: 45 },
+  air: { dimension: 'temperature', low: -40, high: 60 },
+  et0: { dimension: 'depth-rate', low: 0, high: 0.03 },
+  /** ET0 after the factor of a greenhouse, which may be any. */
+  et0UnderCover: { dimension: 'depth-rate', low: 0, high: Infinity },
+  rain: { dimension: 'depth-rate', low: 0, high: 2 },
+} as const satisfies Readonly<Record<string, { dimension: Dimension; low: number; high: number }>>;
+
+/** Vessels. */
+export const vesselRanges = {
+  volume: aboveZero('volume'),
+  surface: fromZero('area'),
+  floor: fromZero('area'),
+  open: fromZero('area'),
+  covered: fromZero('area'),
+  aeration: fromZero('rate'),
+  capture: shareBound('below-one'),
+  leak: fromZero('volume-flow'),
+  exchange: fromZero('volume-flow'),
+} as const;
+
+/** The lower outlet of a vessel. */
+export const drainRanges = { rate: aboveZero('volume-flow'), to: aboveZero('volume') } as const;
+
+/** The clock of a pump; `offset` is of a file, which knows nothing from before the run. */
+export const timerRanges = {
+  on: aboveZero('time'),
+  off: aboveZero('time'),
+  offset: fromZero('time'),
+} as const;
+
+/** Pumps. */
+export const pumpRanges = { inlet: fromZero('volume'), restart: fromZero('volume') } as const;
+
+/** Flows: `rate` of a pumped one, `share` of one by gravity. */
+export const flowRanges = { rate: aboveZero('volume-flow'), share: shareBound() } as const;
+
+/** The float valve. */
+export const topUpRanges = { level: aboveZero('volume'), rate: aboveZero('volume-flow') } as const;
+
+/** Caps of a supply. */
+export const capRanges = { dailyCap: fromZero('volume'), weeklyCap: fromZero('volume') } as const;
+
+/** The rain tank. */
+export const rainTankRanges = {
+  capacity: aboveZero('volume'),
+  volume: fromZero('volume'),
+  roof: fromZero('area'),
+} as const;
+
+/** Water from outside; without `carbon` in a file, where pH stands in its place. */
+export const waterRanges = {
+  tan: fromZero('ammonia'),
+  nitrite: fromZero('nitrite'),
+  nitrate: fromZero('nitrate'),
+  alkalinity: fromZero('alkalinity'),
+  carbon: numberFrom(0, Infinity),
+  oxygen: fromZero('concentration'),
+  chloride: fromZero('concentration'),
+} as const;
+
+/** Water at the start. */
+export const startWaterRanges = { ...waterRanges, solids: fromZero('concentration') } as const;
+
+/** The rest of what a vessel holds at the start. */
+export const startRanges = {
+  volume: fromZero('volume'),
+  aob: shareBound(),
+  nob: shareBound(),
+  settled: fromZero('mass'),
+} as const;
+
+/** Rations: a mass or a share a day, and a row of a table. */
+export const rationRanges = {
+  gramsPerDay: fromZero('mass-flow'),
+  perDay: fromZero('share-rate'),
+  mass: fromZero('mass'),
+} as const;
+
+/** Feeds. */
+export const feedRanges = { protein: shareBound() } as const;
+
+/** Cohorts. */
+export const cohortRanges = { number: countFrom(0, manyFish), mass: aboveZero('mass') } as const;
+
+/** Plantings. */
+export const plantingRanges = {
+  area: aboveZero('area'),
+  cover: shareBound(),
+  batches: countFrom(1, 60),
+  harvest: aboveZero('time'),
+  age: fromZero('time'),
+} as const;
+
+/** Number of fish where some are meant. */
+const someFish = countFrom(1, manyFish);
+
+/** Actions, by kind. */
+export const actionRanges = {
+  stock: { number: someFish, mass: aboveZero('mass') },
+  'harvest-fish': { share: shareBound(), number: someFish },
+  'lose-fish': { share: shareBound(), number: someFish },
+  grade: { share: shareBound(), relativeMass: numberFrom(0.1, 10) },
+  plant: {},
+  'harvest-crop': {},
+  'leave-empty': {},
+  feed: { factor: numberFrom(0, 10) },
+  'top-up': capRanges,
+  'source-water': {},
+  'change-water': { volume: aboveZero('volume'), share: shareBound() },
+  'cart-water': { volume: aboveZero('volume') },
+  dose: { mass: aboveZero('mass') },
+  pump: {},
+  aeration: {},
+  clean: { biofilm: shareBound(), solids: shareBound() },
+  medicate: { kills: shareBound() },
+  'drain-solids': { share: shareBound(), water: fromZero('volume') },
+} as const satisfies Readonly<Record<Action['kind'], Readonly<Record<string, Bound>>>>;
+
+/** Rules: `wait` where one is written (0 in a scenario: none), and `most`. */
+export const ruleRanges = { wait: aboveZero('time'), most: countFrom(1, 100_000) } as const;
+
+/** Test kits: whole days between readings, and steps of the scale. */
+export const kitRanges = { every: countFrom(1, Infinity), resolution: numberAbove(Infinity) } as const;
+
+/** Errors of a test kit: a share of the reading, or in its unit. */
+export const errorRanges = { relative: numberAbove(1), absolute: numberAbove(Infinity) } as const;
+
+/** A state saved by a run. */
+export const savedRanges = {
+  volume: aboveZero('volume'),
+  rainTank: fromZero('volume'),
+  age: fromZero('time'),
+  time: fromZero('time'),
+  /** The day that a run goes on from, where it is another. */
+  day: countFrom(0, longestRun),
+  factor: numberFrom(0, Infinity),
+  amount: numberFrom(-Infinity, Infinity),
+} as const;
+
+/** pH as it may be asked for. */
+const phScale = numberFrom(0, 14);
+
+/** A level of something that is read. */
+export function levelRange(read: Measurable): Bound {
+  const dimension = dimensionOf[read];
+  return dimension === undefined ? phScale : fromZero(dimension);
+}
+
+/** Words that a field may hold. */
+export const words = {
+  vesselKind: [
+    'fish-tank',
+    'settler',
+    'screen',
+    'biofilter',
+    'media-bed',
+    'raft-bed',
+    'channel',
+    'sump',
+    'vessel',
+  ],
+  afterHarvest: ['replant', 'empty'],
+  plantingStart: ['staggered', 'new', 'empty'],
+  cartedInto: ['rain-tank', 'reservoir'],
+} as const;
