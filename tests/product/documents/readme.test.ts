@@ -66,17 +66,19 @@ describe('the README', () => {
     const table = at('tests/published/VALIDATION.md');
     const shown = found(
       flat,
-      /(\d+) published values that nothing in Leat was chosen for \((\d+) hit, (\d+) miss\), (\d+) that a number of the tables was chosen for .*?, and (\d+) computed by other code/,
+      /(\d+) values of formulas that Leat has built \((\d+) hit, (\d+) miss\), (\d+) of processes, which come out \((\d+) hit, (\d+) miss\), and (\d+) that a number/,
     );
-    const [chosen] = found(table, /that a number of the tables was chosen for, .*?: (\d+):/);
-    const [computed] = found(table, /computed by other code from a published formula, .*?: (\d+):/);
-    const own = found(table, /that nothing in Leat was chosen for: (\d+): (\d+) hit, (\d+) miss/);
-    expect(shown).toEqual([...own, chosen, computed]);
-    const systems = found(
+    const formulas = found(table, /\*Formulas\*, .*?: (\d+): (\d+) hit, (\d+) miss/);
+    const processes = found(table, /\*Processes\*, .*?: (\d+): (\d+) hit, (\d+) miss/);
+    const chosen = found(table, /that a number of the tables was chosen for, .*?: (\d+):/);
+    expect(shown).toEqual([...formulas, ...processes, ...chosen]);
+    const [systems, quantities, hit, miss, vague, failing] = found(
       flat,
-      /Of (\d+) quantities (\d+) lie in the 90 % band of Leat's own ranges, (\d+) do not/,
+      /(\d+) whole systems run .*? Of (\d+) quantities (\d+) hit and (\d+) miss; (\d+) are vague .*?, and (\d+) are of systems that fail/,
     );
-    expect(systems).toEqual(found(table, /(\d+) quantities of 6 systems: (\d+) hit, (\d+) missed/));
+    expect([quantities, systems, hit, vague, failing, miss]).toEqual(
+      found(table, /(\d+) quantities of (\d+) systems: hit (\d+), vague (\d+), failing (\d+), miss (\d+)/),
+    );
   });
 });
 
