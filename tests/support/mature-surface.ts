@@ -1,4 +1,5 @@
 import { carbonFromPh } from '../../packages/core/src/chemistry/acid-base.js';
+import { openIonicStrength } from '../../packages/core/src/chemistry/ions.js';
 import { createParameters } from '../../packages/core/src/library/parameters.js';
 import type { Run, Sample } from '../../packages/core/src/run/run.js';
 import type { SourceWater } from '../../packages/core/src/scenario/scenario.js';
@@ -28,6 +29,7 @@ const usualAlkalinity = 2;
  */
 const bufferedAlkalinity = 10;
 const parameters = createParameters();
+const ionsOf = openIonicStrength(parameters);
 
 /** A load led to a grown-in surface. */
 interface LedLoad {
@@ -73,9 +75,18 @@ function restingTan(run: Run): number {
  */
 function grownIn(led: number, water: Required<HeldWater>, through = flow, alkalinity = usualAlkalinity): Run {
   const { temperature, tan, pH, oxygen } = water;
-  const carbon = carbonFromPh(parameters, alkalinity, pH, tan, temperature);
+  const rest = stillWater(alkalinity, pH, { tan, oxygen, chloride: 100 });
+  // At rest all that was led in is nitrate, the base of its acid gone: ions as in the water of the start, and that.
+  const carbon = carbonFromPh(
+    parameters,
+    alkalinity,
+    pH,
+    tan,
+    temperature,
+    ionsOf({ ...rest, nitrate: led - tan }),
+  );
   const perMol = parameters.value('molar.nitrogen');
-  const still = { ...stillWater(alkalinity, pH, { tan, oxygen, chloride: 100 }), carbon };
+  const still = { ...rest, carbon };
   const source: SourceWater = {
     ...still,
     name: 'mains',

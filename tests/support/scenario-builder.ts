@@ -1,4 +1,5 @@
 import { carbonFromPh } from '../../packages/core/src/chemistry/acid-base.js';
+import { openIonicStrength } from '../../packages/core/src/chemistry/ions.js';
 import { createParameters } from '../../packages/core/src/library/parameters.js';
 import type {
   Cohort,
@@ -18,21 +19,22 @@ export function constant(value: number): DailyValue {
 }
 
 const parameters = createParameters();
+const ionsOf = openIonicStrength(parameters);
 
 /** Water of a given alkalinity (meq/L) and pH at 20 degC, without nitrogen unless stated. */
 export function stillWater(alkalinity: number, pH: number, other: Partial<StartWater> = {}): StartWater {
-  const carbon = carbonFromPh(parameters, alkalinity, pH, other.tan ?? 0, 20);
-  return {
+  const water = {
     tan: 0,
     nitrite: 0,
     nitrate: 0,
     solids: 0,
     alkalinity,
-    carbon,
     oxygen: 8,
     chloride: 50,
     ...other,
   };
+  const carbon = carbonFromPh(parameters, alkalinity, pH, water.tan, 20, ionsOf(water));
+  return { carbon, ...water };
 }
 
 /** A source water. */

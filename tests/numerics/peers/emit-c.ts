@@ -61,7 +61,7 @@ export function emitC(model: Model, shape: Shape): string {
 enum { STATES = ${states}, RATES = ${model.rows.length}, VESSELS = ${shape.vesselCount}, WATER = ${WATER} };
 enum { PARTIALS = ${dependence.column.length}, PLACES = ${terms.row.length}, REGIME = ${shape.size} };
 enum { TAN = ${waterComponents.indexOf('tan')}, ALKALINITY = ${waterComponents.indexOf('alkalinity')}, CARBON = ${waterComponents.indexOf('carbon')} };
-typedef struct { double k1, k2, ammonium, water; } AcidBase;
+typedef struct { double k1, k2, ammonium, water, proton; } AcidBase;
 
 ${writer.text()}
 
@@ -106,7 +106,7 @@ static inline void look(double since, const double *y, const double *regime) {
     per_volume[vessel] = 1 / volume[vessel];
     const int first = vessel * WATER;
     for (int s = first; s < first + WATER; s++) v[s] = y[s] * per_volume[vessel];
-    const AcidBase *k = (const AcidBase *)(regime + ${shape.constants} + 4 * vessel);
+    const AcidBase *k = (const AcidBase *)(regime + ${shape.constants} + 5 * vessel);
     const double tan = v[first + TAN], carbon = v[first + CARBON];
     const double h = ${hydrogenIon}(v[first + ALKALINITY], carbon, tan / MOLAR, k, hydrogen[vessel]);
     if (h > 0) hydrogen[vessel] = h;

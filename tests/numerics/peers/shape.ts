@@ -48,7 +48,7 @@ export function shapeOf(model: Model, regime: Regime): Shape {
   const volume = take(vesselCount);
   const slope = take(vesselCount);
   const flow = take(model.streams.length);
-  const constants = take(4 * vesselCount);
+  const constants = take(5 * vesselCount);
   const carrying = model.streams.flatMap((stream, index) =>
     model.streamRow[index] < 0
       ? []
@@ -88,8 +88,8 @@ export function shapeOf(model: Model, regime: Regime): Shape {
       packed.set(from.volume, volume);
       packed.set(from.slope, slope);
       packed.set(from.flow, flow);
-      from.constants.forEach(({ k1, k2, ammonium, water }, vessel) => {
-        packed.set([k1, k2, ammonium, water], constants + 4 * vessel);
+      from.constants.forEach(({ k1, k2, ammonium, water, proton }, vessel) => {
+        packed.set([k1, k2, ammonium, water, proton], constants + 5 * vessel);
       });
       for (const { stream, source } of carrying) {
         if (source >= 0) packed.set(from.source.subarray(stream * WATER, (stream + 1) * WATER), source);

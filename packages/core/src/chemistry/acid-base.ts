@@ -1,20 +1,23 @@
 // Reads numbers as: acids and bases
 import type { Values } from '../library/values.js';
+import { davies } from './ions.js';
 
 /**
- * Equilibrium constants at one temperature, in mol m-3: `k1` and `k2` of carbonic acid, `ammonium`; ion product of
- * `water`, mol2 m-6.
+ * Equilibrium constants at one temperature and ionic strength, in mol m-3: `k1` and `k2` of carbonic acid, `ammonium`;
+ * ion product of `water`, mol2 m-6. They hold for the activity of the hydrogen ion, which is what pH is, and for
+ * concentrations of all else; `proton` is the concentration of hydrogen ions over their activity.
  */
 export interface AcidBaseConstants {
   readonly k1: number;
   readonly k2: number;
   readonly ammonium: number;
   readonly water: number;
+  readonly proton: number;
 }
 
 const LITRES = 1000;
 
-/** Hydrogen ion, mol m-3, at a pH. */
+/** Activity of the hydrogen ion, mol m-3, at a pH. */
 export function hydrogenAt(pH: number): number {
   return 10 ** -pH * LITRES;
 }
@@ -36,14 +39,19 @@ export function ammoniumPk(values: Values, temperature: number): number {
   return values.value('emerson.a') + values.value('emerson.b') / (temperature + values.value('kelvin.zero'));
 }
 
-/** Constants of carbonic acid, ammonium and water at degC, at zero ionic strength. */
-export function acidBaseConstants(values: Values, temperature: number): AcidBaseConstants {
+/**
+ * Constants of carbonic acid, ammonium and water at degC.
+ * @param ionic ionic strength, mol L-1; 0: the constants themselves, without activities
+ */
+export function acidBaseConstants(values: Values, temperature: number, ionic = 0): AcidBaseConstants {
   const kelvin = temperature + values.value('kelvin.zero');
+  const { one, two } = davies(values, temperature, ionic);
   return {
-    k1: 10 ** logConstant(values, 'carbonate.k1', kelvin) * LITRES,
-    k2: 10 ** logConstant(values, 'carbonate.k2', kelvin) * LITRES,
-    ammonium: 10 ** -ammoniumPk(values, temperature) * LITRES,
-    water: 10 ** logConstant(values, 'water.kw', kelvin) * LITRES * LITRES,
+    k1: (10 ** logConstant(values, 'carbonate.k1', kelvin) * LITRES) / one,
+    k2: (10 ** logConstant(values, 'carbonate.k2', kelvin) * LITRES * one) / two,
+    ammonium: 10 ** -ammoniumPk(values, temperature) * LITRES * one,
+    water: (10 ** logConstant(values, 'water.kw', kelvin) * LITRES * LITRES) / one,
+    proton: 1 / one,
   };
 }
 
@@ -72,7 +80,7 @@ export function carbonDioxideInAir(values: Values, temperature: number): number 
   return 1 / (henry(values, temperature) * values.value('gas.constant') * kelvin);
 }
 
-/** Alkalinity, eq m-3, at a hydrogen ion concentration h: HCO3 + 2 CO3 + NH3 + OH - H. */
+/** Alkalinity, eq m-3, at an activity h of the hydrogen ion: HCO3 + 2 CO3 + NH3 + OH - H. */
 function alkalinityAt(h: number, carbon: number, ammonia: number, k: AcidBaseConstants): number {
   const bicarbonate = k.k1 * h;
   const carbonate = k.k1 * k.k2;
@@ -80,12 +88,12 @@ function alkalinityAt(h: number, carbon: number, ammonia: number, k: AcidBaseCon
     (carbon * (bicarbonate + 2 * carbonate)) / (h * h + bicarbonate + carbonate) +
     (ammonia * k.ammonium) / (k.ammonium + h) +
     k.water / h -
-    h
+    h * k.proton
   );
 }
 
 /**
- * Hydrogen ion, mol m-3, of water of given alkalinity (eq m-3), inorganic carbon and TAN (mol m-3).
+ * Activity of the hydrogen ion, mol m-3, of water of given alkalinity (eq m-3), inorganic carbon and TAN (mol m-3).
  * Alkalinity falls as h rises, so the root is unique; Newton in ln h inside a shrinking bracket.
  * @param guess where to start, such as the last root
  * @returns NaN when an input is not finite or no root lies in pH 0-14.
@@ -129,7 +137,7 @@ function alkalinitySlope(h: number, carbon: number, ammonia: number, k: AcidBase
     (-carbon * k.k1 * (h * h + 4 * k.k2 * h + carbonate)) / (sum * sum) -
     (ammonia * k.ammonium) / (base * base) -
     k.water / (h * h) -
-    1
+    k.proton
   );
 }
 
@@ -180,6 +188,7 @@ export function speciate(
 
 /**
  * Inorganic carbon, mol m-3, of water with a measured alkalinity (eq m-3), pH, TAN (g N m-3) at degC.
+ * @param ionic ionic strength, mol L-1
  * @returns a negative number when no carbon content gives that pH (the alkalinity is too low for it).
  */
 export function carbonFromPh(
@@ -188,8 +197,9 @@ export function carbonFromPh(
   pH: number,
   tan: number,
   temperature: number,
+  ionic = 0,
 ): number {
-  const k = acidBaseConstants(values, temperature);
+  const k = acidBaseConstants(values, temperature, ionic);
   const h = hydrogenAt(pH);
   const ammonia = tan / values.value('molar.nitrogen');
   const carbonate = k.k1 * k.k2;
@@ -215,7 +225,7 @@ export function hydrogenNear(
   k: AcidBaseConstants,
   guess: number,
 ): number {
-  const { k1, k2, ammonium, water } = k;
+  const { k1, k2, ammonium, water, proton } = k;
   const carbonate = k1 * k2;
   const bound = ammonia * ammonium;
   let h = guess;
@@ -224,12 +234,12 @@ export function hydrogenNear(
     const perBase = 1 / (ammonium + h);
     const perH = 1 / h;
     const excess =
-      carbon * (k1 * h + 2 * carbonate) * perSum + bound * perBase + water * perH - h - alkalinity;
+      carbon * (k1 * h + 2 * carbonate) * perSum + bound * perBase + water * perH - h * proton - alkalinity;
     const fall =
       carbon * k1 * (h * h + 4 * k2 * h + carbonate) * perSum * perSum +
       bound * perBase * perBase +
       water * perH * perH +
-      1;
+      proton;
     const step = excess / fall;
     const share = Math.abs(step * perH);
     if (!(share < FAR)) break;

@@ -6,6 +6,7 @@ import {
   SPECIATION,
   type AcidBaseConstants,
 } from '../chemistry/acid-base.js';
+import { openIonicStrength } from '../chemistry/ions.js';
 import type { Values } from '../library/values.js';
 import { waterState } from './layout.js';
 
@@ -18,11 +19,12 @@ export interface WaterChemistry {
   readonly carbonDioxide: number;
 }
 
-/** Amounts, volumes (m3) and temperatures (degC) of a system at one moment. */
-interface Waters {
+/** Amounts, volumes (m3), temperatures (degC) and ionic strengths (mol L-1) of the vessels of a system at one moment. */
+export interface Waters {
   readonly y: Float64Array;
   readonly volume: ArrayLike<number>;
   readonly temperature: ArrayLike<number>;
+  readonly ionic: ArrayLike<number>;
 }
 
 /**
@@ -33,21 +35,42 @@ export function waterChemistry(values: Values, waters: Waters, vessel: number): 
   return openWaterChemistry(values)(waters, vessel);
 }
 
-/** As `waterChemistry`, for many moments: the constants of a temperature are worked out once. */
+/** As `waterChemistry`, for many moments: the last constants of each vessel are kept. */
 export function openWaterChemistry(values: Values): (waters: Waters, vessel: number) => WaterChemistry {
   const molar = values.value('molar.nitrogen');
-  const constants = new Map<number, AcidBaseConstants>();
+  const kept = new Map<number, { warmth: number; ions: number; constants: AcidBaseConstants }>();
+  const constantsAt = (vessel: number, warmth: number, ions: number): AcidBaseConstants => {
+    const last = kept.get(vessel);
+    if (last !== undefined && last.warmth === warmth && last.ions === ions) return last.constants;
+    const constants = acidBaseConstants(values, warmth, ions);
+    kept.set(vessel, { warmth, ions, constants });
+    return constants;
+  };
   const out = new Float64Array(SPECIATION);
-  return ({ y, volume, temperature }, vessel) => {
+  return ({ y, volume, temperature, ionic }, vessel) => {
     const per = (component: 'tan' | 'alkalinity' | 'carbon'): number =>
       y[waterState(vessel, component)] / volume[vessel];
     const tan = per('tan');
     const carbon = per('carbon');
-    const warmth = temperature[vessel];
-    const k = constants.get(warmth) ?? acidBaseConstants(values, warmth);
-    constants.set(warmth, k);
+    const k = constantsAt(vessel, temperature[vessel], ionic[vessel]);
     const h = hydrogenIon(per('alkalinity'), carbon, tan / molar, k, Number.NaN);
     speciate(tan, carbon, h, k, molar, out, 0);
     return { pH: out[0], ammonia: out[1], carbonDioxide: out[2] };
+  };
+}
+
+/** Opens the ionic strength of the water of a vessel, mol L-1, by the amounts in y and its volume, m3. */
+export function openVesselIons(values: Values): (y: Float64Array, volume: number, vessel: number) => number {
+  const strength = openIonicStrength(values);
+  return (y, volume, vessel) => {
+    const per = (component: 'tan' | 'nitrite' | 'nitrate' | 'chloride' | 'alkalinity'): number =>
+      y[waterState(vessel, component)] / volume;
+    return strength({
+      tan: per('tan'),
+      nitrite: per('nitrite'),
+      nitrate: per('nitrate'),
+      chloride: per('chloride'),
+      alkalinity: per('alkalinity'),
+    });
   };
 }

@@ -92,7 +92,8 @@ function read(control: Control, { model, state, ledger }: RunParts, time: number
   const say = (text: string): void => {
     ledger.say(time, 'rule', rule.vessel, text);
   };
-  const waters = { model, y: state.y, volume: state.water.volume, temperature: state.day.temperature };
+  const { temperature, ionic } = state.day;
+  const waters = { model, y: state.y, volume: state.water.volume, temperature, ionic };
   const reading = readingOf(rule.kit, trueValue(rule.read, waters, vessel), () => nextRandom(random));
   if (!Number.isFinite(reading)) {
     say(`${rule.read} cannot be read`);

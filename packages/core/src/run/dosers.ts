@@ -8,7 +8,13 @@ import type { RunParts } from './run-state.js';
 export function watchDosers({ model, state, ledger }: RunParts, time: number): void {
   const { dosers = [] } = model.scenario;
   if (dosers.length === 0) return;
-  const waters = { model, y: state.y, volume: state.water.volume, temperature: state.day.temperature };
+  const waters = {
+    model,
+    y: state.y,
+    volume: state.water.volume,
+    temperature: state.day.temperature,
+    ionic: state.day.ionic,
+  };
   dosers.forEach(({ hold, vessel, setPoint, band, sign, most }, index) => {
     const value = trueValue(hold, waters, model.layout.vessels.indexOf(vessel));
     const beyond = state.operation.dosing[index] && sign * (setPoint - value) >= band;

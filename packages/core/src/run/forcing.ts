@@ -16,6 +16,8 @@ export interface Day {
   readonly air: Float64Array;
   /** Carbon dioxide in the air, mol per mol; absent: that of open air. */
   carbonDioxide?: number;
+  /** Ionic strength of each vessel that morning, mol L-1, held through the day. */
+  readonly ionic: Float64Array;
   /** m d-1. */
   et0: number;
   /** Rain running into the rain tank, m3 d-1. */
@@ -38,6 +40,7 @@ export function openDay(model: Model, weatherOf: number): Day {
   const day: Day = {
     temperature: new Float64Array(vessels.length),
     air: new Float64Array(vessels.length),
+    ionic: new Float64Array(vessels.length),
     et0: 0,
     rain: 0,
     evaporation: new Float64Array(vessels.length),
@@ -71,6 +74,7 @@ export function openCoefficients(model: Model, regime: Regime) {
   const vesselCount = model.layout.vessels.length;
   const last = {
     temperature: newest(vesselCount),
+    ionic: newest(vesselCount),
     air: newest(vesselCount),
     carbonDioxide: newest(vesselCount),
     aeration: newest(vesselCount),
@@ -93,10 +97,9 @@ export function openCoefficients(model: Model, regime: Regime) {
     dosing: readonly boolean[],
   ): void {
     for (let vessel = 0; vessel < vesselCount; vessel++) {
-      if (take(last.temperature, vessel, day.temperature[vessel])) {
-        regime.constants[vessel] = acidBaseConstants(plain, day.temperature[vessel]);
-        changed[vessel] = 1;
-      } else changed[vessel] = 0;
+      changed[vessel] = take(last.temperature, vessel, day.temperature[vessel]) ? 1 : 0;
+      if (take(last.ionic, vessel, day.ionic[vessel]) || changed[vessel] === 1)
+        regime.constants[vessel] = acidBaseConstants(plain, day.temperature[vessel], day.ionic[vessel]);
       if (take(last.air, vessel, day.air[vessel])) changed[vessel] = 1;
       if (day.carbonDioxide !== undefined && take(last.carbonDioxide, vessel, day.carbonDioxide))
         changed[vessel] = 1;

@@ -73,6 +73,8 @@ export interface Sample {
   readonly posted: number;
   /** Water temperature of each vessel on this day, degC. */
   readonly temperature: Float64Array;
+  /** Ionic strength of each vessel in the morning, mol L-1, held through the day. */
+  readonly ionic: Float64Array;
   /** Feed offered to each cohort, g d-1. */
   readonly fed: Float64Array;
   /** Evapotranspiration over the whole system on this day, m3 d-1. */

@@ -35,6 +35,7 @@ export class Sampler {
       spilled: water.spilled + water.spillSlope * since,
       posted: record.postings.length,
       temperature: this.copy(day.temperature),
+      ionic: this.copy(day.ionic),
       fed: this.fedAt(y),
       evapotranspiration: this.vapour.reduce((sum, s) => sum + water.flow[s], 0),
     };

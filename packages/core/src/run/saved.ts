@@ -156,6 +156,7 @@ export function endStateOf({ model, state }: ResumableRun): EndState {
     morning: {
       offered: byName(cohorts, (i) => day.offered[i]),
       evaporation: byName(vessels, (i) => day.evaporation[i]),
+      ionic: byName(vessels, (i) => day.ionic[i]),
       transpiration: byName(plantings, (i) => day.transpiration[i]),
     },
     memory: memoryOf(state),
@@ -228,11 +229,15 @@ function putRules({ scenario }: Model, saved: SavedState, { controls }: Started)
 export function savedMorning({ scenario }: Model): SavedMorning | undefined {
   const morning = scenario.saved?.morning;
   if (morning === undefined) return undefined;
-  const { offered, evaporation, transpiration } = morning;
+  const { offered, evaporation, ionic, transpiration } = morning;
   const knows = (list: readonly { readonly name: string }[], of: object): boolean =>
     list.every(({ name }) => name in of);
   const { cohorts, vessels, plantings } = scenario;
-  const whole = knows(cohorts, offered) && knows(vessels, evaporation) && knows(plantings, transpiration);
+  const whole =
+    knows(cohorts, offered) &&
+    knows(vessels, evaporation) &&
+    knows(vessels, ionic) &&
+    knows(plantings, transpiration);
   return whole ? morning : undefined;
 }
 
@@ -242,6 +247,7 @@ function putMorning(model: Model, { day }: Started): void {
   const { cohorts, vessels, plantings } = model.scenario;
   cohorts.forEach(({ name }, i) => (day.offered[i] = morning.offered[name]));
   vessels.forEach(({ name }, i) => (day.evaporation[i] = morning.evaporation[name]));
+  vessels.forEach(({ name }, i) => (day.ionic[i] = morning.ionic[name]));
   plantings.forEach(({ name }, i) => (day.transpiration[i] = morning.transpiration[name]));
 }
 

@@ -2,6 +2,7 @@
 import { INSTANT } from '../base/instant.js';
 import { feedKey } from '../model/instance.js';
 import type { Model, Regime } from '../model/model.js';
+import { openVesselIons } from '../model/water-chemistry.js';
 import { waterComponents } from '../processes/components.js';
 import type { SourceWater, Timer } from '../scenario/scenario.js';
 import type { CropClock } from './crop-clock.js';
@@ -49,6 +50,7 @@ export class Segments {
   private readonly sourceOf: (SourceWater | undefined)[];
   private readonly aeration: Float64Array;
   private readonly inflow: Float64Array;
+  private readonly ionsOf: ReturnType<typeof openVesselIons>;
   private readonly open: number;
   private readonly covered: number;
 
@@ -59,15 +61,18 @@ export class Segments {
     this.sourceOf = model.streams.map(() => undefined);
     this.aeration = new Float64Array(vesselCount);
     this.inflow = new Float64Array(vesselCount);
+    this.ionsOf = openVesselIons(model.parameters);
     this.open = model.parameters.value('water.open-coefficient');
     this.covered = model.parameters.value('water.covered-coefficient');
   }
 
-  /** The morning of a day: its weather, evapotranspiration by the ages of the crops at a time, rations by the stock in y. */
+  /** The morning of a day: its weather, evapotranspiration by the ages of the crops at a time, rations and ions by y. */
   morning(weatherOf: number, time: number, y: Float64Array): void {
-    const { model, day, crops, operation } = this.setting;
+    const { model, day, crops, operation, hydraulics } = this.setting;
     const { scenario, layout } = model;
     setWeather(model, weatherOf, day);
+    for (let vessel = 0; vessel < scenario.vessels.length; vessel++)
+      day.ionic[vessel] = this.ionsOf(y, hydraulics.water.volume[vessel], vessel);
     scenario.vessels.forEach((vessel, index) => {
       day.evaporation[index] = day.et0 * (this.open * vessel.open + this.covered * vessel.covered);
     });

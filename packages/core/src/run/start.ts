@@ -3,9 +3,9 @@ import { waterComponents } from '../processes/components.js';
 import { flankGrownAt } from '../processes/kernels/acclimation.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
-import { waterChemistry } from '../model/water-chemistry.js';
-import type { StartVessel } from '../scenario/scenario.js';
 import { INSTANT } from '../base/instant.js';
+import { openVesselIons, waterChemistry, type Waters } from '../model/water-chemistry.js';
+import type { StartVessel } from '../scenario/scenario.js';
 import { startControls } from './controls.js';
 import { type CropClock, openCropClock } from './crop-clock.js';
 import { conditionsAt, type Day, openDay } from './forcing.js';
@@ -68,11 +68,14 @@ function startAmounts(
   const y = new Float64Array(layout.states.length);
   const room = parameters.value('biofilm.capacity');
   const vesselOf = new Map(layout.vessels.map((name, vessel) => [name, vessel]));
+  const ionsOf = openVesselIons(parameters);
+  const ionic = new Float64Array(layout.vessels.length);
   for (const start of scenario.start) {
     const vessel = vesselOf.get(start.vessel) ?? -1;
     for (const component of waterComponents) {
       y[waterState(vessel, component)] = start.water[component] * volume[vessel];
     }
+    ionic[vessel] = ionsOf(y, volume[vessel], vessel);
     const surface = scenario.vessels[vessel].surface;
     if (layout.aob[vessel] >= 0) y[layout.aob[vessel]] = start.aob * room * surface;
     if (layout.nob[vessel] >= 0) y[layout.nob[vessel]] = start.nob * room * surface;
@@ -80,7 +83,7 @@ function startAmounts(
       y[layout.acclimation[vessel]] = startFlank(
         model,
         start,
-        { y, volume, temperature: day.temperature },
+        { y, volume, temperature: day.temperature, ionic },
         vessel,
       );
     if (layout.settled[vessel] >= 0) y[layout.settled[vessel]] = start.settled;
@@ -104,12 +107,7 @@ function startAmounts(
 }
 
 /** Lower flank of the bell of a film at the start, pH; see `StartVessel.grownAt`. */
-function startFlank(
-  { parameters }: Model,
-  { grownAt }: StartVessel,
-  waters: Parameters<typeof waterChemistry>[1],
-  vessel: number,
-): number {
+function startFlank({ parameters }: Model, { grownAt }: StartVessel, waters: Waters, vessel: number): number {
   if (grownAt === 'fresh') return parameters.value('nitrifier.flank-fresh');
   return flankGrownAt(parameters, grownAt ?? waterChemistry(parameters, waters, vessel).pH);
 }

@@ -15,6 +15,8 @@ export interface Waters {
   readonly volume: ArrayLike<number>;
   /** degC in each vessel. */
   readonly temperature: ArrayLike<number>;
+  /** Ionic strength in each vessel, mol L-1. */
+  readonly ionic: ArrayLike<number>;
 }
 
 type Dissolved = Exclude<Measurable, 'pH' | 'temperature' | 'volume'>;

@@ -50,6 +50,8 @@ export interface SavedRule {
  */
 export interface SavedMorning {
   readonly evaporation: Readonly<Record<string, number>>;
+  /** Ionic strength of each vessel, mol L-1. */
+  readonly ionic: Readonly<Record<string, number>>;
   readonly offered: Readonly<Record<string, { readonly fed: number; readonly share: number }>>;
   readonly transpiration: Readonly<Record<string, number>>;
 }

@@ -77,8 +77,8 @@ class Model:
         """Sets what holds during a segment."""
         self.volume0 = regime[self.volume_at : self.volume_at + self.vessel_count]
         self.slope = regime[self.slope_at : self.slope_at + self.vessel_count]
-        k1, k2, ammonium, water = regime[self.constants_at : self.constants_at + 4 * self.vessel_count].reshape(-1, 4).T
-        self.k = SimpleNamespace(k1=k1, k2=k2, ammonium=ammonium, water=water)
+        k1, k2, ammonium, water, proton = regime[self.constants_at : self.constants_at + 5 * self.vessel_count].reshape(-1, 5).T
+        self.k = SimpleNamespace(k1=k1, k2=k2, ammonium=ammonium, water=water, proton=proton)
         self.flow = regime[self.inside_flow]
         self.brought = (regime[self.outside_flow][:, None] * regime[self.outside_source]).ravel()
         self.given = [regime[group.coefficients] for group in self.groups]

@@ -21,7 +21,7 @@ function openAtRandom(seed: number, plain = false): { rates: Rates; y: Float64Ar
   model.layout.vessels.forEach((_, vessel) => {
     regime.volume[vessel] = 0.3 + 2 * random();
     regime.slope[vessel] = random() - 0.5;
-    regime.constants[vessel] = acidBaseConstants(model.parameters, 15 + 15 * random());
+    regime.constants[vessel] = acidBaseConstants(model.parameters, 15 + 15 * random(), 0.03 * random());
   });
   model.streams.forEach((_, stream) => {
     regime.flow[stream] = 20 * random();

@@ -245,6 +245,7 @@ export function smallRun(flaw?: Flaw): Run {
       spilled: 0,
       posted: time === 10 ? postings.length : 0,
       temperature: Float64Array.of(20, 20),
+      ionic: Float64Array.of(0, 0),
       fed: Float64Array.of(80),
       evapotranspiration: 0.03,
     };

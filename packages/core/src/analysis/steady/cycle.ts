@@ -1,8 +1,10 @@
 import { InputError } from '../../base/faults.js';
 import { INSTANT } from '../../base/instant.js';
+import { acidBaseConstants } from '../../chemistry/acid-base.js';
 import { waterState } from '../../model/layout.js';
 import type { Model, Regime } from '../../model/model.js';
 import { openRates } from '../../model/rates.js';
+import { openVesselIons } from '../../model/water-chemistry.js';
 import { waterComponents } from '../../processes/components.js';
 import type { Conditions } from '../../processes/process.js';
 import { type CropClock, type CropStand, openCropClock } from '../../run/crop-clock.js';
@@ -115,6 +117,8 @@ export interface Cycle {
   /** State at the start of the scenario, spread over the volumes at the start of the cycle. */
   readonly start: Float64Array;
   readonly temperature: Float64Array;
+  /** Ionic strength of each vessel, mol L-1, by which the constants of the regime were last set (`setIons`). */
+  readonly ionic: Float64Array;
   /** What the water did on the way to the cycle, such as a pump that sucked air. */
   readonly events: readonly { readonly kind: string; readonly place: string }[];
 }
@@ -128,6 +132,26 @@ export function enter(regime: Regime, segment: CycleSegment): void {
   segment.coefficients.forEach((values, j) => {
     regime.coefficients[j].set(values);
   });
+}
+
+/**
+ * Sets the ionic strength of a cycle, and the constants of acids and bases, by a state at its start. Returns the
+ * largest share by which one moved.
+ */
+export function setIons(
+  model: Model,
+  { regime, ionic, temperature, segments }: Cycle,
+  y: Float64Array,
+): number {
+  const ionsOf = openVesselIons(model.parameters);
+  let moved = 0;
+  ionic.forEach((before, vessel) => {
+    const now = ionsOf(y, segments[0].volume[vessel], vessel);
+    moved = Math.max(moved, Math.abs(now - before) / Math.max(now, Number.MIN_VALUE));
+    ionic[vessel] = now;
+    regime.constants[vessel] = acidBaseConstants(model.parameters, temperature[vessel], now);
+  });
+  return moved;
 }
 
 /** Equal but for rounding. */
@@ -289,6 +313,7 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
     start,
     segments: constant ? [{ ...made[0], to: period, slope: new Float64Array(layout.vessels.length) }] : made,
     temperature: Float64Array.from(day.temperature),
+    ionic: Float64Array.from(day.ionic),
     events: [...events.values()],
   };
 }

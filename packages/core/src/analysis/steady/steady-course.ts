@@ -43,6 +43,7 @@ export function steadyCourse(model: Model, cycle: Cycle, system: RateSystem, fro
       spilled: 0,
       posted: 0,
       temperature: cycle.temperature,
+      ionic: cycle.ionic,
       fed: segment.fed,
       evapotranspiration: streams.reduce(
         (sum, stream, s) =>

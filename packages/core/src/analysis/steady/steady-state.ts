@@ -5,12 +5,18 @@ import { compileChecked } from '../../model/compile.js';
 import type { Model, Regime } from '../../model/model.js';
 import type { Run } from '../../run/run.js';
 import type { Action, Scenario } from '../../scenario/scenario.js';
-import { constantState } from './constant-state.js';
-import { type Cycle, enter, openCycle } from './cycle.js';
+import { constantState, NoSteadyStateError } from './constant-state.js';
+import { type Cycle, enter, openCycle, setIons } from './cycle.js';
 import { type Held, heldSystem, holdRequested, livingHeld } from './held.js';
 import type { Mode } from './modes.js';
 import { periodicState } from './periodic-state.js';
-import { drainedWater, evenTerms, type RepeatedAction, spreadActions } from './spread-actions.js';
+import {
+  drainedWater,
+  type EvenTerm,
+  evenTerms,
+  type RepeatedAction,
+  spreadActions,
+} from './spread-actions.js';
 import { steadyCourse } from './steady-course.js';
 
 /** How a steady state is sought. */
@@ -89,6 +95,44 @@ function enterMean(regime: Regime, { segments, period }: Cycle): void {
   });
 }
 
+/** Ionic strengths are settled when none moves by more than this share; so often at most are they found anew. */
+const IONS_SETTLED = 1e-7;
+const MOST_ROUNDS = 20;
+
+/** A cycle of which the lasting state is sought. */
+interface Sought {
+  readonly model: Model;
+  readonly even: readonly EvenTerm[];
+  readonly cycle: Cycle;
+  readonly given: readonly Held[];
+}
+
+/**
+ * The lasting state of a cycle. A run holds ionic strength through each day; here it is that of the state itself,
+ * found in rounds: each sets the constants of acids and bases by the state of the one before.
+ * @throws NoSteadyStateError when no such state is found
+ */
+function settled({ model, even, cycle, given }: Sought) {
+  let { start } = cycle;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    if (cycle.constant) enter(cycle.regime, cycle.segments[0]);
+    else enterMean(cycle.regime, cycle);
+    const constant = constantState({ model, system: cycle.system, even }, start, given);
+    const states = new Set(constant.held.flatMap((each) => each.states));
+    const system = heldSystem(cycle.system, states, even);
+    const repeated = cycle.constant ? undefined : periodicState(model, cycle, system, constant);
+    const y = repeated?.y ?? constant.y;
+    if (setIons(model, cycle, y) < IONS_SETTLED) return { constant, repeated, system, y };
+    start = withHeld(cycle.start, y, states);
+  }
+  throw new NoSteadyStateError(`ionic strengths did not settle in ${MOST_ROUNDS} rounds`);
+}
+
+/** A state to start from: one found before, with what is held as it was at the very start. */
+function withHeld(start: Float64Array, found: Float64Array, held: ReadonlySet<number>): Float64Array {
+  return found.map((value, state) => (held.has(state) ? start[state] : value));
+}
+
 /**
  * The state that a system comes to, and keeps, under the weather of one day, with fish and crops held as they are
  * at the start. Doses, drainings and changes of water that repeat are spread evenly; other actions and rules are left
@@ -101,16 +145,8 @@ export function steadyState(model: Model, options: SteadyOptions = {}): SteadySt
   const frozen = compileChecked(still(model.scenario, drainedWater(spread)), model.parameters);
   const even = evenTerms(spread, frozen);
   const cycle = openCycle(frozen, day, options.crops ?? 'mean');
-  if (cycle.constant) enter(cycle.regime, cycle.segments[0]);
-  else enterMean(cycle.regime, cycle);
-  const constant = constantState({ model: frozen, system: cycle.system, even }, cycle.start, [
-    ...livingHeld(frozen),
-    ...holdRequested(frozen, options.hold ?? []),
-  ]);
-  const states = new Set(constant.held.flatMap((each) => each.states));
-  const system = heldSystem(cycle.system, states, even);
-  const repeated = cycle.constant ? undefined : periodicState(frozen, cycle, system, constant);
-  const y = repeated?.y ?? constant.y;
+  const given = [...livingHeld(frozen), ...holdRequested(frozen, options.hold ?? [])];
+  const { constant, repeated, system, y } = settled({ model: frozen, even, cycle, given });
   return {
     kind: cycle.constant ? 'constant' : 'periodic',
     period: cycle.period,

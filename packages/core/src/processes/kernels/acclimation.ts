@@ -43,8 +43,8 @@ export const acclimation = {
   rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
     k[0] * (flankAt(v[at[0]], k[1], k[2], k[3]) - v[at[1]]),
   partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
-    const short = k[1] + k[2] - v[at[0]];
-    d[0] = k[0] * aboveSlope(k[1] - k[3] - above(short)) * aboveSlope(short);
+    const lack = k[1] + k[2] - v[at[0]];
+    d[0] = k[0] * aboveSlope(k[1] - k[3] - above(lack)) * aboveSlope(lack);
     d[1] = -k[0];
   },
 };

@@ -82,6 +82,7 @@ const savedSchema = z.object({
   morning: z.object({
     offered: z.record(name, z.object({ fed: positive, share: positive })),
     evaporation: z.record(name, positive),
+    ionic: z.record(name, positive),
     transpiration: z.record(name, positive),
   }),
   memory: z.object({

@@ -1,5 +1,6 @@
 // Reads numbers as: waters in a file
 import { type Dimension, formatQuantity } from '../../base/units.js';
+import { openIonicStrength } from '../../chemistry/ions.js';
 import { carbonFromPh } from '../../chemistry/acid-base.js';
 import { oxygenSaturation } from '../../chemistry/gases.js';
 import type { Named } from '../file/report.js';
@@ -147,7 +148,8 @@ export function completeQuality(
   }
   const pH = value('pH');
   if (!complete) return undefined;
-  const carbon = carbonFromPh(parameters, quality.alkalinity, pH, tan, temperature);
+  const ionic = openIonicStrength(parameters)(quality);
+  const carbon = carbonFromPh(parameters, quality.alkalinity, pH, tan, temperature, ionic);
   if (carbon >= 0) return { ...quality, carbon };
   reader.fault(
     [...path, reader.has([...path, 'pH']) ? 'pH' : 'alkalinity'],
