@@ -34,7 +34,7 @@ describe('what reads a number', () => {
     expect(readers('weather.albedo')).toEqual(['radiation']);
     expect(readers('dose.potassium-hydroxide.alkalinity')).toEqual([
       ...['dosing-by-ph', 'dosing-by-alkalinity'],
-      ...['actions', 'base plan', 'control in a file', 'steady state'],
+      ...['actions', 'base plan', 'check of a scenario', 'control in a file', 'steady state'],
     ]);
   });
 

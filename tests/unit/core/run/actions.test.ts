@@ -23,11 +23,22 @@ import {
 
 const sump = vessel('sump', 2, { floor: 1, surface: 10 });
 
-/** Pipes for what is switched: a pump into a tank and back, air, and a float that a full sump holds shut. */
+/** Pipes for what is switched: a pump into a tank and back, air, a doser at rest, and a float that a full sump holds shut. */
 const pipes: Partial<Scenario> = {
   topUp: float(2),
   pumps: [mainPump],
   flows: [pumped('sump', 'tank', 5), gravity('tank', 'sump')],
+  dosers: [
+    {
+      hold: 'pH',
+      vessel: 'sump',
+      setPoint: 2,
+      products: ['potassium-hydroxide'],
+      band: 0.1,
+      most: 1,
+      sign: 1,
+    },
+  ],
 };
 const tank = vessel('tank', 1);
 
