@@ -150,8 +150,10 @@ describe('a log with every oddity of hand-kept logs (invented)', () => {
     const of = async (file: string) => {
       const call = await leat(['log', file, '--map', 'map.yaml', '--json'], folder);
       expect(call.err).toBe('');
-      const { file: name, ...rest } = JSON.parse(call.out) as { file: string };
+      // The hash is over all of the document, its file too.
+      const { file: name, hash, ...rest } = JSON.parse(call.out) as { file: string; hash: string };
       expect(name).toBe(file);
+      expect(hash).toMatch(/^[\da-f]{64}$/);
       return rest;
     };
     const fromSheet = await of('log.xlsx');
