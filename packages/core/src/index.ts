@@ -46,7 +46,7 @@ export type { Process } from './processes/process.js';
 export { simulate, type SimulateOptions } from './run/driver.js';
 export { endStateOf, type EndState } from './run/saved.js';
 export { actionOrder } from './scenario/action-kinds.js';
-export type { Outcome, Run, RunEvent, Sample } from './run/run.js';
+export type { Dose, Outcome, Run, RunEvent, Sample } from './run/run.js';
 export type { ResumableRun } from './run/run-state.js';
 
 // What a run says.

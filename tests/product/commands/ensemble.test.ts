@@ -237,6 +237,6 @@ describe('what cannot be', () => {
     writeFileSync(path, readFileSync(path).subarray(0, length - 20));
     const { code, err } = await leat(['merge', 'two.ensemble'], cut);
     expect(code).toBe(2);
-    expect(err).toMatch(/^two.ensemble: damaged or cut short/);
+    expect(err).toMatch(/^two.ensemble: damaged, cut short or changed after it was written/);
   });
 });

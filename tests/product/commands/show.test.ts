@@ -66,7 +66,7 @@ describe('leat show', () => {
     ['waters', 'hard-mains', 7],
     ['aerators', 'stone', 5],
     ['limits', 'epa.acute.pivot', 70],
-    ['constants', 'emerson.a', 48],
+    ['constants', 'emerson.a', 53],
     ['parameters', 'biofilm.capacity', 69],
     ['weather', 'weather.albedo', 39],
     ['log', 'log.pH.lowest', 39],

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { getuid } from 'node:process';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
+import { digest } from '../../../packages/cli/src/files/digest.js';
 import { processorSeconds } from '../../support/processor-time.js';
 import { smallSystem } from '../../support/small-text.js';
 import { folderWith, leat } from '../../support/leat.js';
@@ -103,15 +104,20 @@ describe('bounds before anything is simulated', () => {
     const packed = [{ form: 'u8', length: 10, bytes: bomb.length }];
     const head = {
       label: 'leat ensemble',
-      schema: 2,
+      schema: 3,
       id: 'x',
       counts: [0, 0, 0, 0],
       kinds: ['exact', 'exact'],
       packed,
     };
+    // With the right hash, so that it is read on.
+    const whole = (first: object, ...bodies: readonly Buffer[]): Buffer => {
+      const hash = digest(JSON.stringify(first), ...bodies);
+      return Buffer.from(`${JSON.stringify({ ...first, hash })}\n`);
+    };
     const folder = folderWith({
-      'a.ens': Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`), bomb]),
-      'b.ens': `${JSON.stringify({ label: 'leat ensemble', schema: 2 })}\n`,
+      'a.ens': Buffer.concat([whole(head, bomb), bomb]),
+      'b.ens': whole({ label: 'leat ensemble', schema: 3 }),
     });
     for (const name of ['a.ens', 'b.ens']) {
       const { code, err } = await leat(['merge', name, name], folder);

@@ -18,8 +18,10 @@ const formulas = [
 describe('CSV cells', () => {
   it.each(formulas)('a text that a spreadsheet would run is led by an apostrophe: %j', (text) => {
     const cell = csvCell(text);
+    // A carriage return is written out, as all that is not seen.
+    const seen = text.replace('\r', '\\u000d');
     const inside = cell.startsWith('"') ? cell.slice(1, -1).replaceAll('""', '"') : cell;
-    expect(inside).toBe(`'${text}`);
+    expect(inside).toBe(`'${seen}`);
   });
 
   it('numbers stay numbers, with their sign; what is no number is empty', () => {

@@ -14,20 +14,24 @@ export interface OpenModel {
   readonly used: () => readonly string[];
 }
 
-type Read = Pick<ScenarioReading, 'scenario' | 'notes' | 'used'>;
-
 /**
  * Compiles what was read of a system file, with the numbers that it gives. A scenario that did not come from the reader
  * is checked as `checkScenario` does.
  * @throws InputError with every fault, RangeError where a row does not close (see `compileModel`)
  */
-export function openModel(reading: Read, options: CompileOptions = {}): OpenModel {
+export function openModel(
+  reading: Pick<ScenarioReading, 'scenario' | 'notes' | 'used'>,
+  options: CompileOptions = {},
+): OpenModel {
   if (!wasRead(reading.scenario)) checkScenario(reading.scenario);
   return openChecked(reading, options);
 }
 
 /** As `openModel`, of a scenario made of one that was read. Throws as `openModel` does. */
-export function openChecked({ scenario, notes, used }: Read, options: CompileOptions = {}): OpenModel {
+export function openChecked(
+  { scenario, notes, used }: Pick<ScenarioReading, 'scenario' | 'notes' | 'used'>,
+  options: CompileOptions = {},
+): OpenModel {
   const parameters = createParameters(scenario.overrides);
   return {
     model: compileChecked(scenario, parameters, options),
