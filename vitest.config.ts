@@ -1,8 +1,10 @@
 import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'vitest/config';
+import { configDefaults, defineConfig } from 'vitest/config';
+import { slowFiles } from './tests/support/length.js';
 
 const fromRoot = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 const inCi = process.env['CI'] === 'true';
+const quick = process.env['LEAT_QUICK'] === '1';
 
 export default defineConfig({
   resolve: {
@@ -14,6 +16,7 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    exclude: [...configDefaults.exclude, ...(quick ? slowFiles : [])],
     // Only to end what hangs: a slow or busy machine takes the time it takes.
     testTimeout: 600_000,
     hookTimeout: 600_000,

@@ -3,3 +3,21 @@
  * that asks. A test that has a short form says beside it what the short form leaves out.
  */
 export const full = process.env['LEAT_FULL'] === '1';
+
+/**
+ * Test files that take long whatever their length: browsers, whole installs, ends of processes, fits and ensembles by the
+ * command. `npm test` leaves them to `.ci/run` (`LEAT_QUICK=0`) and `npm run test:full`; named on the command line of
+ * vitest they run at any time.
+ */
+export const slowFiles: readonly string[] = [
+  'tests/numerics/peers/peers.test.ts',
+  'tests/product/commands/kept.test.ts',
+  'tests/product/commands/sensitivity.test.ts',
+  'tests/product/lessons/notebooks.test.ts',
+  'tests/product/logs/twins.test.ts',
+  'tests/product/packages/install.test.ts',
+  'tests/product/report/browser.test.ts',
+  'tests/product/trust/interrupted.test.ts',
+  'tests/product/trust/killed.test.ts',
+  'tests/product/trust/worker-dies.test.ts',
+];
