@@ -1,6 +1,6 @@
-import { InputError } from '../../packages/core/src/base/faults.js';
 import { checkScenario } from '../../packages/core/src/scenario/check-scenario.js';
 import type { Scenario } from '../../packages/core/src/scenario/scenario.js';
+import { messageOf } from './message-of.js';
 import { teachingSystem } from './teaching-system.js';
 
 /** The same, with everything in it free to be changed. */
@@ -8,17 +8,6 @@ export type Free<T> = T extends object ? { -readonly [Key in keyof T]: Free<T[Ke
 
 /** A sound system with a bit of everything, 30 days long. */
 export const sound = teachingSystem({ days: 30 });
-
-/** What is said of what is wrong; `no fault` where nothing is. */
-export function messageOf(check: () => unknown): string {
-  try {
-    check();
-  } catch (error) {
-    if (error instanceof InputError) return error.message;
-    throw error;
-  }
-  return 'no fault';
-}
 
 /** What is said of the teaching system with a change. */
 export function saidOf(change: (scenario: Free<Scenario>) => void): string {

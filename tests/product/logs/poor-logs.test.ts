@@ -1,7 +1,8 @@
-import { fit, InputError } from '@leat/core';
+import { fit } from '@leat/core';
 import { describe, expect, it } from 'vitest';
 import { fitSystem } from '../../support/fit-system.js';
 import { backyardKit } from '../../support/backyard-twin.js';
+import { messageOf } from '../../support/message-of.js';
 import { inventedMap, readInvented } from '../../support/invented-log.js';
 
 const header = 'Date,ammonia tank,nitrite tank,nitrate tank,pH tank,alkalinity tank,Feed,Temp';
@@ -13,29 +14,20 @@ const fitTo = (rows: readonly string[], free = ['aob.growth']) =>
     free,
     furtherStarts: 0,
   });
-const faultsOf = (make: () => unknown): string => {
-  try {
-    make();
-  } catch (error) {
-    if (error instanceof InputError) return error.message;
-    throw error;
-  }
-  return 'no fault';
-};
 
 describe('a log that tells little', () => {
   it('an empty log is a fault', () => {
-    expect(faultsOf(() => fitTo([]))).toBe('log.csv: an empty log: no row has a date');
+    expect(messageOf(() => fitTo([]))).toBe('log.csv: an empty log: no row has a date');
   });
 
   it('a log of another year is a fault that names both times', () => {
-    expect(faultsOf(() => fitTo(['13/03/2019,0.5,,,,,,', '14/03/2019,0.5,,,,,,']))).toBe(
+    expect(messageOf(() => fitTo(['13/03/2019,0.5,,,,,,', '14/03/2019,0.5,,,,,,']))).toBe(
       'log.csv: the log lies outside the run of the system file: nothing in it can be held against the model; got 2019-03-13 to 2019-03-14; expected dates in the 120 days from start-date 2026-03-01',
     );
   });
 
   it('no reading of this system at all is a fault', () => {
-    expect(faultsOf(() => fitTo(['13/03/2026,,,,,,70,24', '14/03/2026,,,,,,70,24']))).toContain(
+    expect(messageOf(() => fitTo(['13/03/2026,,,,,,70,24', '14/03/2026,,,,,,70,24']))).toContain(
       'no reading in the log is of this system and within its run: there is nothing to fit to',
     );
   });
@@ -68,7 +60,7 @@ describe('a log that tells little', () => {
   });
 
   it('a start value in another unit is a fault, not taken for ours', () => {
-    const told = faultsOf(() => fitTo(['13/03/2026,0.5,,,,,,'], ['start.nitrate=10..90 mg/L as NO3']));
+    const told = messageOf(() => fitTo(['13/03/2026,0.5,,,,,,'], ['start.nitrate=10..90 mg/L as NO3']));
     expect(told).toBe(
       '--free: another unit than water is counted in here; got start.nitrate=... mg/L as NO3; expected g/m3',
     );
@@ -77,13 +69,13 @@ describe('a log that tells little', () => {
   it('a last date before the log is a fault that names its dates', () => {
     const log = readInvented(`${header}\n13/03/2026,0.5,,,,,,\n`, map);
     const asked = { system: fitSystem('backyard'), log, free: ['aob.growth'], until: '2026-02-01' };
-    expect(faultsOf(() => fit(asked))).toBe(
+    expect(messageOf(() => fit(asked))).toBe(
       'log.csv: no row of the log is left up to the last date that counts; got 2026-02-01; expected a date from 2026-03-13 to 2026-03-13',
     );
   });
 
   it('every free number that is none is told at once', () => {
-    const told = faultsOf(() =>
+    const told = messageOf(() =>
       fitTo(['13/03/2026,0.5,,,,,,'], ['aob.grow', 'start.nitrat', 'start.nitrate@tnak', 'aob.growth=3..1']),
     );
     expect(told.split('\n')).toHaveLength(4);

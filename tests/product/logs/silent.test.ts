@@ -1,6 +1,7 @@
-import { csvTable, guessLogMap, InputError, readLog, readLogMap, type WaterLog } from '@leat/core';
+import { csvTable, guessLogMap, readLog, readLogMap, type WaterLog } from '@leat/core';
 import { describe, expect, it } from 'vitest';
 import { folderWith, leat } from '../../support/leat.js';
+import { messageOf } from '../../support/message-of.js';
 import { xlsx } from '../../support/xlsx.js';
 
 const map = `date: { column: Date }
@@ -18,15 +19,6 @@ function read(...rows: readonly string[]): WaterLog {
 }
 const told = (log: WaterLog): readonly string[] =>
   log.oddities.map(({ row, column, problem, done }) => `${row} ${column}: ${problem}: ${done}`);
-const faultOf = (make: () => unknown): string => {
-  try {
-    make();
-  } catch (error) {
-    if (error instanceof InputError) return error.message;
-    throw error;
-  }
-  return 'no fault';
-};
 
 describe('rows that have not as many cells as the header', () => {
   const good = ['2026-03-01,0.5,0.1,70,', '2026-03-02,0.5,0.1,70,', '2026-03-03,0.5,0.1,70,'];
@@ -45,10 +37,10 @@ describe('rows that have not as many cells as the header', () => {
     const slipped = ['2026-03-01,0,25,0,1,70', '2026-03-02,0,5,0,1,70', '2026-03-03,0,5,0,1,70'];
     const fault =
       'log.csv:2: 3 of 3 rows have not as many cells as the header; got 6 cells for 5 names; expected a cell for each name; a decimal comma stands in quotes ("0,25"), or the columns are parted by semicolons or tabs';
-    expect(faultOf(() => read(...slipped))).toBe(fault);
+    expect(messageOf(() => read(...slipped))).toBe(fault);
     const table = csvTable([header, ...slipped].join('\n'), 'log.csv');
-    expect(faultOf(() => guessLogMap(table, { vessels: [], cohorts: [] }))).toBe(fault);
-    expect(faultOf(() => read('2026-03-01,0.5', '2026-03-02,0.5'))).toContain('2 of 2 rows');
+    expect(messageOf(() => guessLogMap(table, { vessels: [], cohorts: [] }))).toBe(fault);
+    expect(messageOf(() => read('2026-03-01,0.5', '2026-03-02,0.5'))).toContain('2 of 2 rows');
   });
 
   it('may lack notes alone, and may have empty cells behind', () => {

@@ -10,7 +10,8 @@ import type { Scenario } from '../../../../packages/core/src/scenario/scenario.j
 import { doneRun } from '../../../support/run-of.js';
 import { teachingSystem } from '../../../support/teaching-system.js';
 import { smallSystem } from '../../../product/faults/small-system.js';
-import { type Free, messageOf, saidOf, sound } from '../../../support/scenario-faults.js';
+import { messageOf } from '../../../support/message-of.js';
+import { type Free, saidOf, sound } from '../../../support/scenario-faults.js';
 
 describe('a scenario built in code', () => {
   it('that is sound passes', () => {

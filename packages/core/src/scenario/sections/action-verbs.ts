@@ -56,41 +56,18 @@ function readTake(
   return checkOneWay(reader, path, 'how many', { share, number }) ? { doing: [action] } : undefined;
 }
 
-function readPump(
-  pump: string,
-  running: boolean,
-  reader: ScenarioReader,
-  path: Path,
-  cast: Cast,
-): ActionPair {
-  const action = (state: boolean): Action => ({ kind: 'pump', pump, running: state });
-  checkTargets(reader, action(running), cast, alone(path));
-  return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
-}
+/** What is switched on or off: for good when on, until the end of an interval when off. */
+const readSwitch =
+  (switched: (name: string, running: boolean) => Action, running: boolean) =>
+  (name: string, reader: ScenarioReader, path: Path, cast: Cast): ActionPair => {
+    const action = switched(name, running);
+    checkTargets(reader, action, cast, alone(path));
+    return running ? { doing: [action] } : { doing: [action], undoing: [switched(name, true)] };
+  };
 
-function readAir(
-  vessel: string,
-  running: boolean,
-  reader: ScenarioReader,
-  path: Path,
-  cast: Cast,
-): ActionPair {
-  const action = (state: boolean): Action => ({ kind: 'aeration', vessel, running: state });
-  checkTargets(reader, action(running), cast, alone(path));
-  return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
-}
-
-function readControlSwitch(
-  vessel: string,
-  running: boolean,
-  reader: ScenarioReader,
-  path: Path,
-  cast: Cast,
-): ActionPair {
-  const action = (state: boolean): Action => ({ kind: 'control', vessel, running: state });
-  checkTargets(reader, action(running), cast, alone(path));
-  return running ? { doing: [action(true)] } : { doing: [action(false)], undoing: [action(true)] };
-}
+const pumpRuns = (pump: string, running: boolean): Action => ({ kind: 'pump', pump, running });
+const airRuns = (vessel: string, running: boolean): Action => ({ kind: 'aeration', vessel, running });
+const dosersRun = (vessel: string, running: boolean): Action => ({ kind: 'control', vessel, running });
 
 function readPowerCut(cast: Cast): ActionPair {
   const aerated = [...cast.vessels.values()].flatMap((vessel) =>
@@ -98,9 +75,9 @@ function readPowerCut(cast: Cast): ActionPair {
   );
   const dosed = [...new Set(cast.dosers.map(({ vessel }) => vessel))];
   const all = (running: boolean): Action[] => [
-    ...[...cast.pumps.keys()].map((pump): Action => ({ kind: 'pump', pump, running })),
-    ...aerated.map((vessel): Action => ({ kind: 'aeration', vessel, running })),
-    ...dosed.map((vessel): Action => ({ kind: 'control', vessel, running })),
+    ...[...cast.pumps.keys()].map((pump) => pumpRuns(pump, running)),
+    ...aerated.map((vessel) => airRuns(vessel, running)),
+    ...dosed.map((vessel) => dosersRun(vessel, running)),
   ];
   return { doing: all(false), undoing: all(true) };
 }
@@ -246,12 +223,12 @@ export const verbReaders: {
   'change-water': readChangeWater,
   'cart-water': readCartWater,
   dose: readDose,
-  'pump-off': (pump, ...rest) => readPump(pump, false, ...rest),
-  'pump-on': (pump, ...rest) => readPump(pump, true, ...rest),
-  'air-off': (vessel, ...rest) => readAir(vessel, false, ...rest),
-  'air-on': (vessel, ...rest) => readAir(vessel, true, ...rest),
-  'control-off': (vessel, ...rest) => readControlSwitch(vessel, false, ...rest),
-  'control-on': (vessel, ...rest) => readControlSwitch(vessel, true, ...rest),
+  'pump-off': readSwitch(pumpRuns, false),
+  'pump-on': readSwitch(pumpRuns, true),
+  'air-off': readSwitch(airRuns, false),
+  'air-on': readSwitch(airRuns, true),
+  'control-off': readSwitch(dosersRun, false),
+  'control-on': readSwitch(dosersRun, true),
   'power-cut': (_all, _reader, _path, cast) => readPowerCut(cast),
   clean: ({ vessel, biofilm, solids }, reader, path, cast) => {
     const action = { kind: 'clean', vessel, biofilm: biofilm ?? 0, solids: solids ?? 0 } as const;

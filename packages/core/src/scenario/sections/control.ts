@@ -1,21 +1,17 @@
 // Reads numbers as: control in a file
 import * as z from 'zod';
-import { describeDimension, formatQuantity, parseQuantity } from '../../base/units.js';
+import { formatQuantity } from '../../base/units.js';
 import { kindComplaint } from '../file/complaint.js';
 import type { Named } from '../file/report.js';
 import { nodeAt, type Path } from '../file/tree.js';
-import { choice, described, positive, type Reads, section, word } from '../file/values.js';
+import { choice, positive, section, word } from '../file/values.js';
 import { checkPairs, signOf } from '../checks/dosers.js';
 import { most } from '../checks/ranges.js';
 import type { Doser, Vessel } from '../scenario.js';
+import { type Level, level as anyLevel, readLevel } from './level.js';
 import type { ScenarioReader } from './scenario-reader.js';
 
-/** A pH as a bare number, or an alkalinity with its unit. */
-function level(description: string): Reads<string | number, string | number> {
-  return z
-    .union([z.string(), z.number()], { error: ({ input }) => kindComplaint(input, described(description)) })
-    .meta({ description, examples: ['75 mg/L as CaCO3', 6.8] });
-}
+const level = (description: string) => anyLevel(description, ['75 mg/L as CaCO3', 6.8]);
 
 const products = z
   .union([z.string(), z.array(z.string()).min(1)], {
@@ -49,39 +45,17 @@ const usualBand = 0.1;
 
 type Held = Doser['hold'];
 
-/** A pH or an alkalinity (eq m-3); undefined and a fault where it is none. */
-function readLevel(
-  reader: ScenarioReader,
-  path: Path,
-  hold: Held,
-  written: string | number,
-): number | undefined {
-  if (hold === 'pH') {
-    if (typeof written === 'number' && written >= 0 && written <= 14) return written;
-    reader.fault(path, 'not a pH', { expected: 'a number from 0 to 14' });
-    return undefined;
-  }
-  if (typeof written === 'number') {
-    reader.fault(path, 'a number without a unit', { expected: describeDimension('alkalinity') });
-    return undefined;
-  }
-  const answer = parseQuantity(written, 'alkalinity');
-  if ('value' in answer) return answer.value;
-  reader.fault(path, answer.problem, answer);
-  return undefined;
-}
-
 function readBand(
   reader: ScenarioReader,
   path: Path,
   hold: Held,
-  written: string | number | undefined,
+  written: Level | undefined,
 ): number | undefined {
   if (written === undefined) {
     const shown = hold === 'pH' ? usualBand : formatQuantity(usualBand, 'alkalinity');
     return reader.fallback(path, usualBand, shown);
   }
-  const band = readLevel(reader, path, hold, written);
+  const band = readLevel(reader, path, written, hold);
   if (band === undefined || band > 0) return band;
   reader.fault(path, 'must be more than zero', {
     expected: hold === 'pH' ? 'such as 0.1' : 'such as "0.1 meq/L"',
@@ -94,7 +68,7 @@ function readDoser(reader: ScenarioReader, path: Path, vessels: Named<Vessel>): 
   if (given === undefined) return undefined;
   const { hold, in: vessel, most: limit } = given;
   const known = reader.known(vessel, vessels, [...path, 'in'], 'vessel');
-  const setPoint = readLevel(reader, [...path, 'at'], hold, given.at);
+  const setPoint = readLevel(reader, [...path, 'at'], given.at, hold);
   const band = readBand(reader, [...path, 'band'], hold, given.band);
   const written = given.with;
   const names = typeof written === 'string' ? [written] : written;

@@ -1,25 +1,19 @@
-import * as z from 'zod';
-import { boundProblem, describeBound } from '../../base/bounds.js';
-import { convert, describeDimension, parseQuantity } from '../../base/units.js';
-import { kindComplaint } from '../file/complaint.js';
+import { boundProblem } from '../../base/bounds.js';
+import { convert, parseQuantity } from '../../base/units.js';
 import { compact } from '../file/reader.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
-import { bounded, choice, described, positive, type Reads, section, word } from '../file/values.js';
-import { dimensionOf, measurables } from '../measurables.js';
+import { bounded, choice, positive, section, word } from '../file/values.js';
+import { measurables } from '../measurables.js';
 import type { Measurable, Rule, TestKit } from '../scenario.js';
 import { actionSchema } from './action-schema.js';
 import type { Cast } from '../checks/actions.js';
-import { errorRanges, kitRanges, levelRange, most as mostOf, ruleRanges } from '../checks/ranges.js';
+import { errorRanges, kitRanges, most as mostOf, ruleRanges } from '../checks/ranges.js';
 import { checkBounded, checkRelative, checkUntil } from '../checks/rules.js';
 import { readAction } from './actions.js';
+import { type Level, level as anyLevel, readLevel } from './level.js';
 
-/** A level of whatever is read: a quantity with its unit, or a bare number for pH. */
-function level(description: string): Reads<string | number, string | number> {
-  return z
-    .union([z.string(), z.number()], { error: ({ input }) => kindComplaint(input, described(description)) })
-    .meta({ description, examples: ['2 mg N/L', '4 dKH', 6.8] });
-}
+const level = (description: string) => anyLevel(description, ['2 mg N/L', '4 dKH', 6.8]);
 
 const whenSchema = section(
   {
@@ -73,39 +67,8 @@ export const ruleSchema = section(
 );
 
 type Given = ReturnType<typeof ruleSchema.parse>;
-type Written = string | number;
-
-/** A level of a quantity in its internal unit; undefined (and a fault) where it is none. */
-function readLevel(
-  reader: ScenarioReader,
-  path: Path,
-  written: Written,
-  read: Measurable,
-): number | undefined {
-  const dimension = dimensionOf[read];
-  if (dimension === undefined) {
-    const scale = levelRange(read);
-    if (typeof written === 'number' && boundProblem(scale, written) === undefined) return written;
-    reader.fault(path, 'not a pH', { expected: describeBound(scale) });
-    return undefined;
-  }
-  if (typeof written === 'number') {
-    reader.fault(path, 'a number without a unit', { expected: describeDimension(dimension) });
-    return undefined;
-  }
-  const answer = parseQuantity(written, dimension);
-  if ('value' in answer) return answer.value;
-  reader.fault(path, answer.problem, answer);
-  return undefined;
-}
-
 /** A step of a scale, more than zero: as a level, but degrees count from nothing. */
-function readStep(
-  reader: ScenarioReader,
-  path: Path,
-  written: Written,
-  read: Measurable,
-): number | undefined {
+function readStep(reader: ScenarioReader, path: Path, written: Level, read: Measurable): number | undefined {
   const level = readLevel(reader, path, written, read);
   if (level === undefined) return undefined;
   const unit = String(written).replace(/^[+-]?[\d.]+(?:e[+-]?\d+)?/i, '');
@@ -116,7 +79,7 @@ function readStep(
   return undefined;
 }
 
-function readError(reader: ScenarioReader, path: Path, written: Written, read: Measurable): TestKit['error'] {
+function readError(reader: ScenarioReader, path: Path, written: Level, read: Measurable): TestKit['error'] {
   const isShare = typeof written === 'string' && /%\s*$/.test(written);
   if (!isShare) {
     const deviation = readStep(reader, path, written, read);

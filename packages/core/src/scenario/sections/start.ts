@@ -233,29 +233,35 @@ function goesOn(reader: ScenarioReader): boolean {
   return reader.has(['start', 'saved']);
 }
 
-/** What a saved state holds in a vessel, as if it had been written in the file; undefined where it does not know it. */
-function savedStart(
+/** What a saved state holds in its vessels, as if it had been written in the file, by vessel. */
+function savedStarts(
   reader: ScenarioReader,
-  { name, surface }: Vessel,
-  { states, volumes }: SavedState,
-): StartVessel | undefined {
-  if (!(name in volumes)) return undefined;
-  const volume = volumes[name];
-  const amount = (component: string): number =>
-    states.find((state) => state.place === name && state.component === component)?.amount ?? 0;
-  const components = [
-    ...(['tan', 'nitrite', 'nitrate', 'solids'] as const),
-    ...(['alkalinity', 'carbon', 'oxygen', 'chloride'] as const),
-  ];
-  const water = Object.fromEntries(components.map((component) => [component, amount(component) / volume]));
-  const room = surface * reader.parameters.value('biofilm.capacity');
-  const share = (component: string): number => (room > 0 ? amount(component) / room : 0);
-  return {
-    vessel: name,
-    water: water as Record<(typeof components)[number], number>,
-    volume,
-    ...{ aob: share('aob'), nob: share('nob'), settled: amount('settled') },
-  };
+  vessels: Named<Vessel>,
+  saved: SavedState | undefined,
+): ReadonlyMap<string, StartVessel> {
+  const starts = new Map<string, StartVessel>();
+  if (saved === undefined) return starts;
+  const amounts = new Map(
+    saved.states.map(({ component, place, amount }) => [`${component}@${place}`, amount]),
+  );
+  const capacity = reader.parameters.value('biofilm.capacity');
+  for (const [vessel, volume] of Object.entries(saved.volumes)) {
+    const amount = (component: string): number => amounts.get(`${component}@${vessel}`) ?? 0;
+    const room = (vessels.get(vessel)?.surface ?? 0) * capacity;
+    const share = (component: string): number => (room > 0 ? amount(component) / room : 0);
+    const of = (component: keyof StartVessel['water']): number => amount(component) / volume;
+    starts.set(vessel, {
+      vessel,
+      water: {
+        ...{ tan: of('tan'), nitrite: of('nitrite'), nitrate: of('nitrate'), solids: of('solids') },
+        ...{ alkalinity: of('alkalinity'), carbon: of('carbon') },
+        ...{ oxygen: of('oxygen'), chloride: of('chloride') },
+      },
+      volume,
+      ...{ aob: share('aob'), nob: share('nob'), settled: amount('settled') },
+    });
+  }
+  return starts;
 }
 
 /** Reads the section `start` and gives the state of every vessel. */
@@ -267,6 +273,7 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
   if (common.day !== undefined && common.saved === undefined)
     reader.fault(['start', 'day'], 'is of a saved state only', { expected: 'saved: FILE beside it' });
   const saved = common.saved === undefined ? undefined : readSaved(reader, common.saved, common.day, context);
+  const fromState = savedStarts(reader, vessels, saved);
   const pressure = pressureShare(reader.parameters, frame.altitude);
   if (common.biofilm?.kind === 'uncycled' && common['grown-at'] !== undefined)
     fresh(reader, ['start', 'grown-at']);
@@ -280,7 +287,7 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
   const startOf = ([name, vessel]: readonly [string, Vessel | undefined]): StartVessel[] => {
     const given = own.get(name);
     if (vessel === undefined || (own.has(name) && given === undefined)) return [];
-    const kept = saved && savedStart(reader, vessel, saved);
+    const kept = fromState.get(name);
     if (kept !== undefined) return [kept];
     const biofilm = given?.biofilm ?? common.biofilm;
     if (
