@@ -28,7 +28,10 @@ const sections = {
     ...['ammonia-oxidation', 'ammonia-oxidation-idle', 'nitrite-oxidation', 'nitrite-oxidation-idle'],
     ...['aob-decay', 'nob-decay', 'acclimating'],
   ],
-  solids: ['solids-mineralisation', 'sludge-mineralisation', 'denitrification', 'settling', 'capture'],
+  solids: [
+    ...['solids-mineralisation', 'sludge-mineralisation', 'denitrification'],
+    ...['settling', 'settling-refractory', 'capture', 'capture-refractory'],
+  ],
   crops: ['crop-growing', 'nitrate-uptake', 'tan-uptake'],
   gas: ['oxygen-exchange', 'carbon-dioxide-exchange', 'ammonia-loss'],
   dosers: ['dosing-by-ph', 'dosing-by-alkalinity'],

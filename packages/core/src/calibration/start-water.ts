@@ -21,18 +21,35 @@ const fields: Readonly<Record<InWater, keyof StartWater>> = {
   solids: 'solids',
 };
 
+/** Solids at the start of which a part hardly breaks down, made to be so many in all: the parts keep their shares. */
+function scaled(degradable: number, refractory: number, value: number): readonly [number, number] {
+  const all = degradable + refractory;
+  const share = all > 0 ? refractory / all : 0;
+  return [value * (1 - share), value * share];
+}
+
 /** What a scenario says of a quantity at the start: in one vessel, or the mean by volume (settled solids: in all). */
 export function startAmount(scenario: Scenario, quantity: StartQuantity, vessel?: string): number {
   const starts = scenario.start.filter((start) => vessel === undefined || start.vessel === vessel);
-  if (quantity === 'settled') return sum(starts.map(({ settled }) => settled));
+  if (quantity === 'settled')
+    return sum(starts.map((start) => start.settled + (start.settledRefractory ?? 0)));
   const field = fields[quantity];
+  const held = (water: StartWater): number =>
+    (water[field] ?? 0) + (quantity === 'solids' ? (water.refractory ?? 0) : 0);
   return (
-    sum(starts.map(({ water, volume }) => water[field] * volume)) / sum(starts.map(({ volume }) => volume))
+    sum(starts.map(({ water, volume }) => held(water) * volume)) / sum(starts.map(({ volume }) => volume))
   );
 }
 
 function changed(start: StartVessel, quantity: StartQuantity, value: number, places: number): StartVessel {
-  if (quantity === 'settled') return { ...start, settled: value / places };
+  if (quantity === 'settled') {
+    const [settled, settledRefractory] = scaled(start.settled, start.settledRefractory ?? 0, value / places);
+    return { ...start, settled, settledRefractory };
+  }
+  if (quantity === 'solids') {
+    const [solids, refractory] = scaled(start.water.solids, start.water.refractory ?? 0, value);
+    return { ...start, water: { ...start.water, solids, refractory } };
+  }
   const field = fields[quantity];
   // More alkalinity comes as bicarbonate, so that pH stays about where it was.
   const carbon =

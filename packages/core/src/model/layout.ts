@@ -29,7 +29,7 @@ export interface Batch {
   readonly nitrogen: number;
 }
 
-/** Places of all states in y. Water of vessel i: 8 i .. 8 i + 7 in the order of waterComponents. */
+/** Places of all states in y. Water first: of each vessel in the order of waterComponents. */
 export interface Layout {
   readonly states: readonly State[];
   readonly vessels: readonly string[];
@@ -39,8 +39,10 @@ export interface Layout {
   readonly nob: readonly number[];
   /** The same of what its film has got used to. */
   readonly acclimation: readonly number[];
-  /** The same of settled solids. */
+  /** The same of settled solids that break down. */
   readonly settled: readonly number[];
+  /** The same of settled solids that hardly break down. */
+  readonly settledRefractory: readonly number[];
   /** Of each cohort the states of its `mass` and `number`, and the index of its `vessel`. */
   readonly fish: readonly { readonly mass: number; readonly number: number; readonly vessel: number }[];
   readonly batches: readonly Batch[];
@@ -74,6 +76,8 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
       return layout.acclimation[place.vessel];
     case 'settled':
       return layout.settled[place.vessel];
+    case 'settled-refractory':
+      return layout.settledRefractory[place.vessel];
     case 'fish-mass':
       return layout.fish[place.cohort].mass;
     case 'fish-number':
@@ -103,9 +107,12 @@ export function layOut(scenario: Scenario): Layout {
   const aob = onSurface('aob');
   const nob = onSurface('nob');
   const acclimation = onSurface('acclimation');
-  const settled = scenario.vessels.map((vessel, index) =>
-    vessel.floor > 0 || vessel.capture > 0 ? add('settled', vessel.name, index) : -1,
-  );
+  const onFloor = (component: Component) =>
+    scenario.vessels.map((vessel, index) =>
+      vessel.floor > 0 || vessel.capture > 0 ? add(component, vessel.name, index) : -1,
+    );
+  const settled = onFloor('settled');
+  const settledRefractory = onFloor('settled-refractory');
   const fish = scenario.cohorts.map((cohort) => {
     const vessel = vesselOf(cohort.vessel);
     return {
@@ -128,5 +135,5 @@ export function layOut(scenario: Scenario): Layout {
       };
     }),
   );
-  return { states, vessels, aob, nob, acclimation, settled, fish, batches };
+  return { states, vessels, aob, nob, acclimation, settled, settledRefractory, fish, batches };
 }

@@ -7,6 +7,9 @@ export const waterComponents = [
   'nitrite',
   'nitrate',
   'solids',
+  'refractory',
+  'dissolved',
+  'organic-nitrogen',
   'alkalinity',
   'carbon',
   'oxygen',
@@ -14,8 +17,10 @@ export const waterComponents = [
 ] as const;
 
 /**
- * What is dissolved or suspended in water: `tan`, `nitrite`, `nitrate` g N, `solids` g dry, `alkalinity` eq, `carbon`
- * mol, `oxygen` g, `chloride` g.
+ * What is dissolved or suspended in water: `tan`, `nitrite`, `nitrate` g N, `solids` (suspended, of
+ * faeces, feed and cells, that break down) and `refractory` (suspended, that hardly do) g dry, `dissolved`
+ * (biodegradable organic matter without nitrogen) g COD, `organic-nitrogen` (dissolved: urea and the like, which
+ * becomes TAN and has no oxygen demand) g N, `alkalinity` eq, `carbon` mol, `oxygen` g, `chloride` g.
  */
 export type WaterComponent = (typeof waterComponents)[number];
 
@@ -33,7 +38,15 @@ export const dosedComponents = [
  * lower flank of the bell of the film on a surface lies.
  */
 export type FixedComponent =
-  'aob' | 'nob' | 'acclimation' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
+  | 'aob'
+  | 'nob'
+  | 'acclimation'
+  | 'settled'
+  | 'settled-refractory'
+  | 'crop-mass'
+  | 'crop-nitrogen'
+  | 'fish-mass'
+  | 'fish-number';
 
 /** What exists only outside the water: it enters or leaves through a named account. */
 export type OutsideComponent =
@@ -73,6 +86,9 @@ export const unitOf: Readonly<Record<Component, string>> = {
   nitrite: 'g N',
   nitrate: 'g N',
   solids: 'g dry',
+  refractory: 'g dry',
+  dissolved: 'g COD',
+  'organic-nitrogen': 'g N',
   alkalinity: 'eq',
   carbon: 'mol C',
   oxygen: 'g O2',
@@ -81,6 +97,7 @@ export const unitOf: Readonly<Record<Component, string>> = {
   nob: 'g COD',
   acclimation: 'pH',
   settled: 'g dry',
+  'settled-refractory': 'g dry',
   'crop-mass': 'g dry',
   'crop-nitrogen': 'g N',
   'fish-mass': 'g',
@@ -142,6 +159,7 @@ export function contentOf(component: Component, values: Values): Content {
       return { ...nothing, nitrogen: 1, 'oxygen-demand': -0.75 * oxygen * perNitrogen };
     case 'ammonia-gas':
     case 'feed-nitrogen':
+    case 'organic-nitrogen':
       return { ...nothing, nitrogen: 1 };
     case 'crop-nitrogen':
       return { ...nothing, nitrogen: 1, charge: values.value('crop.cations') * perNitrogen };
@@ -161,12 +179,20 @@ export function contentOf(component: Component, values: Values): Content {
     case 'solids':
     case 'settled':
       return organic(values.value('solids.demand'), values.value('solids.nitrogen'), values);
+    case 'refractory':
+    case 'settled-refractory':
+      return organic(
+        values.value('solids.refractory-demand'),
+        values.value('solids.refractory-nitrogen'),
+        values,
+      );
     case 'aob':
     case 'nob':
       return organic(1, values.value('nitrifier.nitrogen'), values);
     case 'crop-mass':
       return organic(values.value('crop.demand'), 0, values);
     case 'feed-demand':
+    case 'dissolved':
       return organic(1, 0, values);
     case 'fish-mass':
       return organic(values.value('species.body-demand'), values.value('species.body-nitrogen'), values);

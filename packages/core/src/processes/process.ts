@@ -15,6 +15,7 @@ export type Variable =
   /** Lower flank of the bell of the film, pH. */
   | 'acclimation'
   | 'settled'
+  | 'settled-refractory'
   | 'crop-mass'
   | 'crop-nitrogen'
   | 'fish-mass'

@@ -120,6 +120,18 @@ export const settling: Process = {
   ...proportional,
 };
 
+/** Suspended solids that hardly break down and sink to the floor, per g dry: as the others. */
+export const settlingRefractory: Process = {
+  ...settling,
+  id: 'settling-refractory',
+  title: 'settling of refractory solids',
+  reads: ['refractory'],
+  stoichiometry: () => [
+    { component: 'refractory', coefficient: -1 },
+    { component: 'settled-refractory', coefficient: 1 },
+  ],
+};
+
 /**
  * Suspended solids caught from the through-flow, per g dry. In a mixed vessel a capture rate
  * Q e/(1-e) takes the share e of what flows in (steady state of Q Cin = Q C + k C).
@@ -139,4 +151,16 @@ export const capture: Process = {
   ],
   coefficients: (_values, at) => [(at.inflow * at.capture) / (1 - at.capture)],
   ...proportional,
+};
+
+/** Suspended solids that hardly break down and are caught from the through-flow, per g dry: as the others. */
+export const captureRefractory: Process = {
+  ...capture,
+  id: 'capture-refractory',
+  title: 'capture of refractory solids from the flow',
+  reads: ['refractory'],
+  stoichiometry: () => [
+    { component: 'refractory', coefficient: -1 },
+    { component: 'settled-refractory', coefficient: 1 },
+  ],
 };

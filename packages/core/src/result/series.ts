@@ -22,10 +22,19 @@ const units: Record<WaterComponent, string> = {
   nitrite: 'mg N/L',
   nitrate: 'mg N/L',
   solids: 'mg/L',
+  refractory: 'mg/L',
+  dissolved: 'mg COD/L',
+  'organic-nitrogen': 'mg N/L',
   alkalinity: 'meq/L',
   carbon: 'mmol/L',
   oxygen: 'mg/L',
   chloride: 'mg/L',
+};
+
+/** What the parts of all suspended solids are called; other components go by their own names. */
+export const suspendedNames: Readonly<Partial<Record<WaterComponent, string>>> = {
+  solids: 'degradable-solids',
+  refractory: 'refractory-solids',
 };
 
 type ChemistryOf = ReturnType<typeof openWaterChemistry>;
@@ -72,7 +81,21 @@ function fixed(
     ...held('aob', layout.aob[vessel], 'g COD/m2', surface),
     ...held('nob', layout.nob[vessel], 'g COD/m2', surface),
     ...held('flank', layout.acclimation[vessel], 'pH', 1),
-    ...held('settled', layout.settled[vessel], 'g dry', 1),
+    ...settledSources(layout.settled[vessel], layout.settledRefractory[vessel]),
+  ];
+}
+
+/** All that has settled, and the parts of it that break down and that hardly do. */
+function settledSources(
+  degradable: number,
+  refractory: number,
+): readonly (Omit<SeriesSource, 'name'> & { quantity: string })[] {
+  if (degradable < 0) return [];
+  const unit = 'g dry';
+  return [
+    { quantity: 'settled', unit, value: ({ y }) => y[degradable] + y[refractory] },
+    { quantity: 'degradable-settled', unit, value: ({ y }) => y[degradable] },
+    { quantity: 'refractory-settled', unit, value: ({ y }) => y[refractory] },
   ];
 }
 
@@ -81,13 +104,20 @@ export function vesselSources(run: SampledRun): readonly SeriesSource[] {
   let opened: ChemistryOf | undefined;
   const chemistryOf = (): ChemistryOf => (opened ??= openWaterChemistry(run.model.parameters));
   return run.model.layout.vessels.flatMap((vessel, index) => {
-    const water = waterComponents.map((component) => {
+    const [degradable, refractory] = [waterState(index, 'solids'), waterState(index, 'refractory')];
+    const solids = {
+      quantity: 'solids',
+      unit: units.solids,
+      value: ({ y, volume }: Sample) => (y[degradable] + y[refractory]) / volume[index],
+    };
+    const water = waterComponents.flatMap((component) => {
       const state = waterState(index, component);
-      return {
-        quantity: component,
+      const own = {
+        quantity: suspendedNames[component] ?? component,
         unit: units[component],
         value: (sample: Sample) => sample.y[state] / sample.volume[index],
       };
+      return component === 'solids' ? [solids, own] : [own];
     });
     return [...water, ...derived(run, index, chemistryOf), ...fixed(run, index)].map(
       ({ quantity, unit, value }) => ({

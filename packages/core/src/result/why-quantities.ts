@@ -1,7 +1,7 @@
-import { unitOf, waterComponents, type Component } from '../processes/components.js';
+import { unitOf, waterComponents, type Component, type WaterComponent } from '../processes/components.js';
 import type { Model } from '../model/model.js';
 import type { Run } from '../run/run.js';
-import { vesselSources } from './series.js';
+import { suspendedNames, vesselSources } from './series.js';
 
 /** Something that is held, as a sum of states, as water of vessels, or as a size that does not change. */
 export type Store =
@@ -33,33 +33,42 @@ function inWater(
 ): WhyQuantity[] {
   const { model } = run;
   const units = new Map(vesselSources(run).map(({ name, unit }) => [name, unit]));
-  return waterComponents.flatMap((component): WhyQuantity[] => {
-    const states = statesOf(model, component, (vessel) => vessels.includes(vessel));
+  const both = (named: string, components: readonly WaterComponent[]): WhyQuantity[] => {
+    const states = components.flatMap((each) => statesOf(model, each, (vessel) => vessels.includes(vessel)));
     const amount = { kind: 'states', states } as const;
-    const whole = wholes.find(({ name }) => name === `${component}@system`);
+    const unit = unitOf[components[0]];
+    const whole = wholes.find(({ name }) => name === `${named}@system`);
     return [
       {
-        name: `${component}@${place}`,
-        unit: units.get(`${component}@${model.layout.vessels[vessels[0]]}`) ?? unitOf[component],
+        name: `${named}@${place}`,
+        unit: units.get(`${named}@${model.layout.vessels[vessels[0]]}`) ?? unit,
         amount,
         per: { kind: 'water', vessels },
         ...(whole && { whole }),
       },
-      { name: `${component}-amount@${place}`, unit: unitOf[component], amount },
+      { name: `${named}-amount@${place}`, unit, amount },
     ];
-  });
+  };
+  return waterComponents.flatMap((each) => [
+    ...(each === 'solids' ? both('solids', ['solids', 'refractory']) : []),
+    ...both(suspendedNames[each] ?? each, [each]),
+  ]);
 }
 
 /** Water and what stands in some vessels: volume, biofilm (per surface and whole), settled solids. */
 function inVessels(model: Model, place: string, vessels: readonly number[]): WhyQuantity[] {
   const value = vessels.reduce((total, vessel) => total + model.scenario.vessels[vessel].surface, 0);
   const per = { kind: 'size', name: `surface of ${place}`, value } as const;
-  const held = (component: 'aob' | 'nob' | 'settled'): WhyQuantity[] => {
+  const settled = (name: string, components: readonly Component[]): WhyQuantity[] => {
+    const states = components.flatMap((each) => statesOf(model, each, (vessel) => vessels.includes(vessel)));
+    const amount = { kind: 'states', states } as const;
+    return states.length === 0 ? [] : [{ name: `${name}@${place}`, unit: unitOf[components[0]], amount }];
+  };
+  const held = (component: 'aob' | 'nob'): WhyQuantity[] => {
     const states = statesOf(model, component, (vessel) => vessels.includes(vessel));
     if (states.length === 0) return [];
     const amount = { kind: 'states', states } as const;
     const unit = unitOf[component];
-    if (component === 'settled') return [{ name: `settled@${place}`, unit, amount }];
     return [
       { name: `${component}@${place}`, unit: `${unit}/m2`, amount, per },
       { name: `${component}-amount@${place}`, unit, amount },
@@ -69,7 +78,9 @@ function inVessels(model: Model, place: string, vessels: readonly number[]): Why
     { name: `volume@${place}`, unit: 'm3', amount: { kind: 'water', vessels } },
     ...held('aob'),
     ...held('nob'),
-    ...held('settled'),
+    ...settled('settled', ['settled', 'settled-refractory']),
+    ...settled('degradable-settled', ['settled']),
+    ...settled('refractory-settled', ['settled-refractory']),
   ];
 }
 

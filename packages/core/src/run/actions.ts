@@ -135,12 +135,23 @@ const cartWater: Effect<ActionOf<'cart-water'>> = (parts, action) => {
   ];
 };
 
+/** Takes a share of all that has settled in a vessel out as sludge. Returns how much that was, g dry. */
+function takeSettled({ model, state, ledger }: RunParts, vessel: number, share: number): number {
+  const { settled, settledRefractory } = model.layout;
+  let taken = 0;
+  for (const index of [settled[vessel], settledRefractory[vessel]]) {
+    if (index < 0) continue;
+    const amount = share * state.y[index];
+    ledger.post('sludge', index, -amount);
+    taken += amount;
+  }
+  return taken;
+}
+
 const drainSolids: Effect<ActionOf<'drain-solids'>> = (parts, action) => {
-  const { model, state, ledger } = parts;
+  const { state, ledger } = parts;
   const vessel = vesselOf(parts, action.vessel);
-  const settled = model.layout.settled[vessel];
-  const taken = settled < 0 ? 0 : action.share * state.y[settled];
-  if (settled >= 0) ledger.post('sludge', settled, -taken);
+  const taken = takeSettled(parts, vessel, action.share);
   const { volume } = state.water;
   const there = volume[vessel];
   const water = Math.min(action.water, there / 2);
@@ -164,8 +175,7 @@ function loseBiofilm(parts: RunParts, name: string, account: 'sludge' | 'treatme
 
 const clean: Effect<ActionOf<'clean'>> = (parts, { vessel, biofilm, solids }) => {
   loseBiofilm(parts, vessel, 'sludge', biofilm);
-  const settled = parts.model.layout.settled[vesselOf(parts, vessel)];
-  if (settled >= 0) parts.ledger.post('sludge', settled, -solids * parts.state.y[settled]);
+  takeSettled(parts, vesselOf(parts, vessel), solids);
   return [vessel, `${biofilm * 100} % of the biofilm, ${solids * 100} % of the solids`];
 };
 

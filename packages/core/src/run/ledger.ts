@@ -7,7 +7,17 @@ import type { Posting, RunEvent } from './run.js';
 
 /** Concentrations of a source water in the order of the water components. */
 export function concentrationsOf(water: SourceWater): readonly number[] {
-  return waterComponents.map((component) => (component === 'solids' ? 0 : water[component]));
+  return waterComponents.map((component) => {
+    switch (component) {
+      case 'solids':
+      case 'refractory':
+      case 'dissolved':
+      case 'organic-nitrogen':
+        return 0;
+      default:
+        return water[component];
+    }
+  });
 }
 
 /** Book of what jumps: every change of a state outside the integrator goes through here. */

@@ -73,7 +73,7 @@ function startAmounts(
   for (const start of scenario.start) {
     const vessel = vesselOf.get(start.vessel) ?? -1;
     for (const component of waterComponents) {
-      y[waterState(vessel, component)] = start.water[component] * volume[vessel];
+      y[waterState(vessel, component)] = (start.water[component] ?? 0) * volume[vessel];
     }
     ionic[vessel] = ionsOf(y, volume[vessel], vessel);
     const surface = scenario.vessels[vessel].surface;
@@ -86,7 +86,10 @@ function startAmounts(
         { y, volume, temperature: day.temperature, ionic },
         vessel,
       );
-    if (layout.settled[vessel] >= 0) y[layout.settled[vessel]] = start.settled;
+    if (layout.settled[vessel] >= 0) {
+      y[layout.settled[vessel]] = start.settled;
+      y[layout.settledRefractory[vessel]] = start.settledRefractory ?? 0;
+    }
   }
   scenario.cohorts.forEach((cohort, index) => {
     y[layout.fish[index].number] = cohort.number;

@@ -11,6 +11,9 @@ const scale: Readonly<Partial<Record<Component, number>>> = {
   nitrite: 1,
   nitrate: 1,
   solids: 10,
+  refractory: 10,
+  dissolved: 10,
+  'organic-nitrogen': 1,
   alkalinity: 1,
   carbon: 1,
   oxygen: 10,
@@ -33,6 +36,7 @@ export function absoluteTolerances(model: Model, relative: number): Float64Array
         return relative * 1e-4 * parameters.value('biofilm.capacity') * share * vessel.surface;
       }
       case 'settled':
+      case 'settled-refractory':
         return relative * vessel.volume;
       default:
         return relative;

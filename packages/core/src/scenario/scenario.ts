@@ -154,14 +154,18 @@ export interface Planting {
 }
 
 /**
- * Water at the start in one vessel, in the units of {@link SourceWater}; `solids` are suspended, g dry m-3. Also
- * `tan`, `nitrite`, `nitrate`, `alkalinity`, `carbon`, `oxygen`, `chloride`.
+ * Water at the start in one vessel, in the units of {@link SourceWater}; `solids` are those suspended that break down
+ * and `refractory` those that hardly do, g dry m-3; `dissolved` organic matter g COD m-3; `organic-nitrogen` g N m-3;
+ * what is absent is 0. Also `tan`, `nitrite`, `nitrate`, `alkalinity`, `carbon`, `oxygen`, `chloride`.
  */
 export interface StartWater {
   readonly tan: number;
   readonly nitrite: number;
   readonly nitrate: number;
   readonly solids: number;
+  readonly refractory?: number;
+  readonly dissolved?: number;
+  readonly 'organic-nitrogen'?: number;
   readonly alkalinity: number;
   readonly carbon: number;
   readonly oxygen: number;
@@ -183,8 +187,10 @@ export interface StartVessel {
    * water at the start.
    */
   readonly grownAt?: number | 'fresh';
-  /** Settled solids, g dry. */
+  /** Settled solids that break down, g dry. */
   readonly settled: number;
+  /** Settled solids that hardly do, g dry; absent: none. */
+  readonly settledRefractory?: number;
 }
 
 /**

@@ -12,6 +12,8 @@ const values = givenValues({
   // From memory [W].
   'solids.nitrogen': 0.03,
   'solids.demand': 1.2,
+  'solids.refractory-nitrogen': 0.02,
+  'solids.refractory-demand': 1.1,
   'crop.demand': 1.2,
   // Lettuce leaves pH alone at 6 % ammonium (ASHS 2018 [R]): (1 - e) 0.94 = (1 + e) 0.06.
   'crop.cations': 0.88,
@@ -145,6 +147,14 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
   capture: [
     ['solids', -1],
     ['settled', 1],
+  ],
+  'settling-refractory': [
+    ['refractory', -1],
+    ['settled-refractory', 1],
+  ],
+  'capture-refractory': [
+    ['refractory', -1],
+    ['settled-refractory', 1],
   ],
   'crop-growing': [
     ['crop-mass', 1],

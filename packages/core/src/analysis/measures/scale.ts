@@ -24,6 +24,8 @@ const dimensions: Readonly<Record<string, Dimension>> = {
   'un-ionised-ammonia': 'ammonia',
   alkalinity: 'alkalinity',
   solids: 'concentration',
+  'degradable-solids': 'concentration',
+  'refractory-solids': 'concentration',
   oxygen: 'concentration',
   chloride: 'concentration',
   'carbon-dioxide': 'concentration',

@@ -83,9 +83,11 @@ const spreads: { readonly [Kind in SpreadableAction['kind']]: Spread<ActionOf<Ki
       };
     }),
   'drain-solids': ({ vessel, share }, every, { layout }) => {
-    const state = layout.settled[layout.vessels.indexOf(vessel)];
+    const at = layout.vessels.indexOf(vessel);
     const loss = (2 * share) / (every * (2 - share));
-    return state < 0 ? [] : [{ state, gain: 0, loss }];
+    return [layout.settled[at], layout.settledRefractory[at]].flatMap((state) =>
+      state < 0 ? [] : [{ state, gain: 0, loss }],
+    );
   },
   'change-water': (action, every, { layout, scenario }) => {
     const vessel = layout.vessels.indexOf(action.vessel);

@@ -122,6 +122,13 @@ export const waterRanges = {
 /** Water at the start. */
 export const startWaterRanges = { ...waterRanges, solids: fromZero('concentration') } as const;
 
+/** Organic matter in water at the start that may be absent. */
+export const startOrganicRanges = {
+  refractory: fromZero('concentration'),
+  dissolved: fromZero('concentration'),
+  'organic-nitrogen': fromZero('concentration'),
+} as const;
+
 /** The rest of what a vessel holds at the start. */
 export const startRanges = {
   volume: fromZero('volume'),
@@ -129,6 +136,9 @@ export const startRanges = {
   nob: shareBound(),
   settled: fromZero('mass'),
 } as const;
+
+/** Settled solids at the start that may be absent. */
+export const startRefractoryRanges = { settledRefractory: fromZero('mass') } as const;
 
 /** pH of the water that a film has grown in. */
 export const grownRange = numberFrom(3, 11);

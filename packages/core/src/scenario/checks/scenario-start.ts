@@ -6,7 +6,14 @@ import type { Named } from '../file/report.js';
 import type { Path } from '../file/tree.js';
 import type { Scenario, StartVessel, Vessel } from '../scenario.js';
 import { checkStartVolume, roomProblem } from './levels.js';
-import { grownRange, savedRanges, startRanges, startWaterRanges } from './ranges.js';
+import {
+  grownRange,
+  savedRanges,
+  startOrganicRanges,
+  startRanges,
+  startRefractoryRanges,
+  startWaterRanges,
+} from './ranges.js';
 import type { ScenarioReport } from './scenario-report.js';
 
 function checkStartVessel(
@@ -17,7 +24,12 @@ function checkStartVessel(
   reservoir: string,
 ): void {
   const { water, volume } = start;
-  if (report.holds(water, [...path, 'water'])) report.numbers(water, startWaterRanges, [...path, 'water']);
+  if (report.holds(water, [...path, 'water'])) {
+    report.numbers(water, startWaterRanges, [...path, 'water']);
+    const optional = Object.keys(startOrganicRanges);
+    report.numbers(water, startOrganicRanges, [...path, 'water'], { optional });
+  }
+  report.numbers(start, startRefractoryRanges, path, { optional: ['settledRefractory'] });
   const { grownAt } = start;
   if (grownAt !== undefined && grownAt !== 'fresh') report.within(grownAt, grownRange, [...path, 'grownAt']);
   if (!report.numbers(start, startRanges, path)) return;

@@ -75,7 +75,7 @@ export const startVesselSchema = section(
     water: startWaterSchema
       .meta({ description: 'its own water, laid over that of the system; default: that of the system' })
       .optional(),
-    settled: bounded(startRanges.settled, 'settled solids, dry; default: none').optional(),
+    settled: bounded(startRanges.settled, 'all settled solids, dry; default: none').optional(),
     volume: bounded(
       startRanges.volume,
       'water in the reservoir; range: 0 to what it holds, other vessels are full; default: the level of the ' +
@@ -168,6 +168,12 @@ function readBiofilm(reader: ScenarioReader, given: BiofilmGiven): { aob: number
   };
 }
 
+/** Solids that stand at the start, parted as those of faeces: what breaks down, and what hardly does. */
+function parted({ parameters }: ScenarioReader, solids: number): readonly [number, number] {
+  const refractory = parameters.value('solids.refractory-share') * solids;
+  return [solids - refractory, refractory];
+}
+
 /** Biofilm of a vessel, and what it has grown in: a fresh one has grown in no water. */
 function readFilm(
   reader: ScenarioReader,
@@ -256,9 +262,12 @@ function savedStarts(
         ...{ tan: of('tan'), nitrite: of('nitrite'), nitrate: of('nitrate'), solids: of('solids') },
         ...{ alkalinity: of('alkalinity'), carbon: of('carbon') },
         ...{ oxygen: of('oxygen'), chloride: of('chloride') },
+        ...{ refractory: of('refractory'), dissolved: of('dissolved') },
+        ...{ 'organic-nitrogen': of('organic-nitrogen') },
       },
       volume,
       ...{ aob: share('aob'), nob: share('nob'), settled: amount('settled') },
+      settledRefractory: amount('settled-refractory'),
     });
   }
   return starts;
@@ -308,9 +317,10 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
     if (found === undefined || biofilm === undefined) return [];
     const film = readFilm(reader, biofilm, { common: common['grown-at'], own: given?.['grown-at'] }, name);
     const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride } = found;
-    const solids = water.solids ?? 0;
-    const start = { tan, nitrite, nitrate, solids, alkalinity, carbon, oxygen, chloride };
-    return [{ vessel: name, water: start, volume, ...film, settled: given?.settled ?? 0 }];
+    const [solids, refractory] = parted(reader, water.solids ?? 0);
+    const [settled, settledRefractory] = parted(reader, given?.settled ?? 0);
+    const start = { refractory, tan, nitrite, nitrate, solids, alkalinity, carbon, oxygen, chloride };
+    return [{ vessel: name, water: start, volume, ...film, settled, settledRefractory }];
   };
   const start = [...vessels].flatMap(startOf);
   return { start, ...(saved && { saved }) };

@@ -37,7 +37,7 @@ export const waterSchema = section(waterKeys, 'water from outside');
 export const startWaterSchema = section(
   {
     ...waterKeys,
-    solids: bounded(startWaterRanges.solids, 'suspended solids, dry; default: none').optional(),
+    solids: bounded(startWaterRanges.solids, 'all suspended solids, dry; default: none').optional(),
   },
   'water at the start',
 );

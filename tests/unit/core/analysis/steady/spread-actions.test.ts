@@ -28,7 +28,7 @@ describe('actions spread evenly', () => {
     const model = compileModel(scenario, createParameters());
     const terms = evenTerms(spreadActions(scenario).spread, model);
     const [chloride] = terms.slice(-1);
-    expect(terms).toHaveLength(8);
+    expect(terms).toHaveLength(11);
     expect(chloride.loss).toBeCloseTo(0.05, 12);
     expect(chloride.gain).toBeCloseTo((50 * 0.2) / 2, 12);
   });
