@@ -2,6 +2,10 @@ import { sourceCells } from '../../packages/core/src/library/tables.generated.js
 
 /** Publications that a check cites and no number of the library comes from. None has a DOI unless it was seen. */
 const others: Readonly<Record<string, string>> = {
+  'pantanella-2012':
+    'Pantanella et al. 2012, lettuce over fish at two stockings, Acta Hort. 927:887, second-hand and abstract',
+  'suhl-2016': 'Suhl et al. 2016, tomato on a fish loop, Agric. Water Manag. 178:335, second-hand',
+  'zou-2017': 'Zou et al. 2017, J. Agric. Food Chem., plant yield 3.0-4.9 kg/m2',
   'hoang-2014': 'Hoang et al. 2014, nitrification in a moving bed at 1 degC, abstract',
   'wang-2023': 'Wang et al. 2023, fish and plants at pH 6.0, 6.5 and 7.0, abstract',
   'trussell-1972':

@@ -24,6 +24,7 @@ const conditions = {
   fed: 0,
   fedShare: 0,
   area: 1,
+  light: 20,
 };
 
 /** Critical nitrogen of a crop at a dry mass in t/ha, % of dry mass, as its process reads it. */

@@ -17,13 +17,19 @@ export interface GrownCrop {
   readonly uptake: number;
 }
 
-/** Grows a crop from seedlings in ample nitrate by the model. */
-export function grownCrop(crop: string, days: number, temperature = 22): GrownCrop {
+/** Grows a crop from seedlings in ample nitrate by the model, in the light of a day, mol m-2 d-1. */
+export function grownCrop(crop: string, days: number, light: number, temperature = 22): GrownCrop {
   const value = (property: string): number => parameters.value(`crop.${crop}.${property}`);
   const sump = vessel('sump', 100, { temperature: constant(temperature) });
   const start = [startOf(sump, { water: stillWater(100, 7, { nitrate: 1e4 }) })];
   const run = doneRun(
-    scenarioOf([sump], { start, plantings: [planting('crop', 'sump', crop, area)], days, every: days }),
+    scenarioOf([sump], {
+      start,
+      plantings: [planting('crop', 'sump', crop, area)],
+      light: constant(light),
+      days,
+      every: days,
+    }),
     { tolerance: 1e-7 },
   );
   const mass = amountOf(run, lastOf(run), 'crop-mass', 'crop') / area;

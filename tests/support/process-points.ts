@@ -34,6 +34,7 @@ export function drawnConditions(random: () => number): Conditions {
     fed: between(1, 500),
     fedShare: between(0.001, 0.05),
     area: between(0.5, 20),
+    light: between(0, 60),
     most: between(1, 100),
     setPoint: between(0.5, 9),
     band: between(1, 4),

@@ -37,6 +37,7 @@ const shared = {
   A_o: condition('open', 'A_o', 'open water, m2'),
   A_f: condition('floor', 'A_f', 'floor, m2'),
   A: condition('area', 'A', 'area of the batch, m2'),
+  I: condition('light', 'I', 'photosynthetic light on the crop, mol/m2/d'),
   e: condition('capture', 'e', 'share of incoming solids caught'),
   k_air: condition('aeration', 'k_L a', 'aeration now, at 20 degC, 1/d'),
   o_air: condition('airShare', 's', 'share of its oxygen that the air of the aeration gives up'),
@@ -111,17 +112,20 @@ const cropNames = {
   g: number('crop.growth', 'g'),
   T_opt: number('crop.optimum-temperature', 'T_{opt}'),
   T_b: number('crop.base-temperature', 'T_b'),
-  m_f: number('crop.final-mass', 'm_f'),
+  l: number('crop.light-use', '\\lambda'),
+  K_I: number('crop.k-light', 'K_I'),
   a: number('crop.nitrogen-a', 'a'),
   b: number('crop.nitrogen-b', 'b'),
   p: number('crop.nitrogen-plateau', 'p'),
-  N_min: number('crop.nitrogen-minimum', 'N_{min}'),
+  n_l: number('crop.nitrogen-least', 'n_l'),
   t_r: number('crop.recovery-time', 't_r'),
 };
 const growthEquations = {
   w: 'W / (100 * A)',
   N_c: 'a * (w^4 + p^4)^(-b / 4)',
-  G: 'g * max(0, min(T_air, T_opt) - T_b) * W * (1 - W / (m_f * A)) * (1 - N_min * W / N) / (1 - N_min / N_c)',
+  W_c: 'l * A * (K_I + I) / (g * (T_opt - T_b))',
+  c: 'l * I * A * max(0, min(T_air, T_opt) - T_b) / (T_opt - T_b)',
+  G: 'c * (1 - exp(-W / W_c)) * (1 - n_l * N_c * W / N) / (1 - n_l)',
 };
 const cropEquations = {
   ...growthEquations,

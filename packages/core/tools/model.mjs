@@ -53,6 +53,8 @@ const equationTex = {
   a_n: 'a_N',
   w: 'w',
   N_c: 'N_c',
+  W_c: 'W_c',
+  c: 'c',
   G: 'G',
   h: 'h',
   D: 'D',

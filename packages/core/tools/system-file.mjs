@@ -20,8 +20,19 @@ const dimensions = [
     'depth-rate',
     'rate',
     'mole-share',
+    'share',
   ],
-  ...['share-rate', 'concentration', 'ammonia', 'nitrite', 'nitrate', 'alkalinity', 'radiation', 'speed'],
+  ...[
+    'share-rate',
+    'concentration',
+    'ammonia',
+    'nitrite',
+    'nitrate',
+    'alkalinity',
+    'radiation',
+    'light',
+    'speed',
+  ],
 ];
 
 /** Forms that have a section of their own, by what tells them. */
@@ -29,6 +40,7 @@ const forms = {
   'a value for each day': '[a value for each day](#a-value-for-each-day)',
   'water that follows the air': '[water that follows the air](#water-that-follows-the-air)',
   weather: '[weather](#evapotranspiration-from-weather)',
+  light: '[light](#light-on-the-crops)',
   water: 'map of the keys of [`waters`](#waters) and `solids`',
   column: '`{ column: NAME, unit: UNIT }`',
   action: '[one action](#actions)',
@@ -47,6 +59,7 @@ function formOf({ properties = {} }) {
   if ('monthly' in properties) return 'a value for each day';
   if ('follows' in properties) return 'water that follows the air';
   if ('weather' in properties) return 'weather';
+  if ('lamps' in properties) return 'light';
   if (same(Object.keys(properties), ['column', 'unit'])) return 'column';
   if ('solids' in properties && 'like' in properties) return 'water';
   if ('harvest-fish' in properties && !('at' in properties)) return 'action';
@@ -185,6 +198,7 @@ function blocks(text) {
   const follow = sections.climate.properties['water-temperature'].anyOf.find(
     (each) => each.properties?.follows,
   );
+  const light = sections.climate.properties.light.anyOf.find((each) => each.properties?.lamps);
   const action = sections.actions.items;
   const heads = [
     'include',
@@ -231,6 +245,7 @@ function blocks(text) {
     weather: rows(weather, ['climate', 'et0']),
     daily: rows(daily, ['climate', '*']),
     follow: rows(follow, ['climate', 'water-temperature']),
+    light: rows(light, ['climate', 'light']),
     times: rows(
       pick(action, (key) => times.includes(key)),
       ['actions', '*'],

@@ -21,6 +21,7 @@ export type Dimension =
   | 'nitrate'
   | 'alkalinity'
   | 'radiation'
+  | 'light'
   | 'speed';
 
 /** A unit against the internal one: internal = value x factor + offset. */
@@ -72,6 +73,11 @@ const texts: Record<Dimension, DimensionText> = {
     internal: 'eq/m3',
   },
   radiation: { name: 'a solar radiation', examples: ['20 MJ/m2/d', '230 W/m2'], internal: 'MJ/m2/d' },
+  light: {
+    name: 'a photosynthetic light of a day',
+    examples: ['17 mol/m2/d', '200 umol/m2/s'],
+    internal: 'mol/m2/d',
+  },
   speed: { name: 'a speed', examples: ['2 m/s', '7 km/h'], internal: 'm/s' },
 };
 
@@ -168,6 +174,7 @@ const unitsByDimension = (): Readonly<Record<Dimension, ReadonlyMap<string, Unit
   radiation: new Map(
     plainUnits({ 'MJ/m2/d': 1, 'MJ/m2/day': 1, 'kWh/m2/d': 3.6, 'J/cm2/d': 0.01, 'W/m2': 0.0864 }),
   ),
+  light: new Map(plainUnits({ 'mol/m2/d': 1, 'mol/m2/day': 1, 'umol/m2/s': 0.0864 })),
   speed: new Map(plainUnits({ 'm/s': 1, 'km/h': 1 / 3.6, 'km/d': 1 / 86.4, mph: mile / 3600 })),
 });
 

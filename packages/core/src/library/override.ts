@@ -48,11 +48,27 @@ const replaced: Readonly<Record<string, string>> = {
   'nob.ph-low': 'nitrifier.flank-fresh',
 };
 
+/** Properties that subjects had once, and what stands in their place. */
+const replacedProperty: Readonly<Record<string, string>> = {
+  'crop.final-mass': 'light-use',
+  'crop.nitrogen-minimum': 'nitrogen-least',
+};
+
+/** What stands in the place of a number that was in the tables once. */
+function replacementOf(id: string, rows: ReadonlyMap<string, TableRow>): string | undefined {
+  if (Object.hasOwn(replaced, id)) return replaced[id];
+  const [group, subject, property] = id.split('.');
+  const old = `${group}.${property}`;
+  if (!Object.hasOwn(replacedProperty, old)) return undefined;
+  const general = `${group}.${replacedProperty[old]}`;
+  return rows.has(general) ? general : `${group}.${subject}.${replacedProperty[old]}`;
+}
+
 /** Why an id is no number of the tables and may not be added to them; undefined when it may. */
 export function idFault(id: string, rows: ReadonlyMap<string, TableRow>): Fault | undefined {
   const [group, subject = '', property = '', ...more] = id.split('.');
   const unknown = (): Fault => {
-    const near = Object.hasOwn(replaced, id) ? replaced[id] : nearest(id, rows.keys());
+    const near = replacementOf(id, rows) ?? nearest(id, rows.keys());
     return { problem: 'no such number in the tables', ...(near === undefined ? {} : { nearest: near }) };
   };
   if (!isOpenGroup(group) || subject === '' || property === '' || more.length > 0) return unknown();

@@ -25,10 +25,10 @@ export const properties: Readonly<Record<OpenGroup, Properties>> = {
   },
   crop: {
     needed: list(
-      'days seedling-mass final-mass growth base-temperature optimum-temperature nitrogen-a ' +
-        'nitrogen-b nitrogen-plateau nitrogen-minimum kc-start kc-full kc-end chloride-high ph-low ph-high',
+      'density days dry-matter seedling-mass light-use growth base-temperature optimum-temperature nitrogen-a ' +
+        'nitrogen-b nitrogen-plateau kc-start kc-full kc-end chloride-high ph-low ph-high',
     ),
-    further: list('density dry-matter nitrogen-uptake salt-threshold salt-slope'),
+    further: list('nitrogen-uptake salt-threshold salt-slope'),
   },
   media: { needed: list('surface'), further: list('porosity') },
   feed: { needed: list('protein demand'), further: [] },

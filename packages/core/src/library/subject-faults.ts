@@ -19,9 +19,7 @@ const order: Partial<Record<OpenGroup, readonly (readonly [string, '<' | '<=', s
     ['temperature-optimum-high', '<', 'temperature-high'],
   ],
   crop: [
-    ['seedling-mass', '<', 'final-mass'],
     ['base-temperature', '<', 'optimum-temperature'],
-    ['nitrogen-minimum', '<', 'nitrogen-a'],
     ['ph-low', '<', 'ph-high'],
   ],
 };

@@ -68,6 +68,8 @@ export interface Conditions extends VesselForm {
   readonly fedShare: number;
   /** Area of the batch, m2. */
   readonly area: number;
+  /** Photosynthetic light on the crop, mol m-2 d-1. */
+  readonly light: number;
   /** Most that the doser gives of one product now, g d-1. */
   readonly most: number;
   /** What the doser holds: pH, or alkalinity in eq m-3. */
@@ -132,6 +134,7 @@ export const anyConditions: Conditions = {
   fed: 1,
   fedShare: 0.01,
   area: 1,
+  light: 20,
   most: 1,
   setPoint: 7,
   band: 0.1,

@@ -2,7 +2,7 @@
 import { INSTANT } from '../base/instant.js';
 import type { Model } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
-import { critical, cropCoefficients } from '../processes/kernels/crop.js';
+import { critical, cropCoefficients, grownFrom } from '../processes/kernels/crop.js';
 import type { Conditions } from '../processes/process.js';
 
 /** Mass and nitrogen of a batch, g. */
@@ -39,12 +39,11 @@ export function openCropClock(
   return {
     planted,
     stand(batch, age, conditions) {
-      const { values } = scoped[batch];
+      const { planting, values } = scoped[batch];
       const k = cropCoefficients(values, conditions);
-      const [rate, final] = k;
-      const seedling = values.value('crop.seedling-mass') * batches[batch].area;
-      // Logistic growth from the seedling, nitrogen on the critical curve.
-      const mass = final / (1 + (final / seedling - 1) * Math.exp(-rate * age));
+      const seedling = planting.seedling ?? values.value('crop.seedling-mass');
+      // Free growth from the seedling, nitrogen on the critical curve.
+      const mass = grownFrom(seedling * batches[batch].area, age, k);
       return { mass, nitrogen: mass * critical(mass, k, 0) };
     },
     coefficient(batch, time) {

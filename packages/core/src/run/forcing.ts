@@ -1,3 +1,4 @@
+// Reads numbers as: light on the crops
 import { monthOf } from '../base/calendar.js';
 import { acidBaseConstants } from '../chemistry/acid-base.js';
 import type { Model } from '../model/model.js';
@@ -14,6 +15,8 @@ export interface Day {
   /** Of the water and of the air at each vessel, degC. */
   readonly temperature: Float64Array;
   readonly air: Float64Array;
+  /** Photosynthetic light on each planting, mol m-2 d-1. */
+  readonly light: Float64Array;
   /** Carbon dioxide in the air, mol per mol; absent: that of open air. */
   carbonDioxide?: number;
   /** Ionic strength of each vessel that morning, mol L-1, held through the day. */
@@ -40,6 +43,7 @@ export function openDay(model: Model, weatherOf: number): Day {
   const day: Day = {
     temperature: new Float64Array(vessels.length),
     air: new Float64Array(vessels.length),
+    light: new Float64Array(plantings.length),
     ionic: new Float64Array(vessels.length),
     et0: 0,
     rain: 0,
@@ -60,6 +64,11 @@ export function setWeather(model: Model, day: number, into: Day): void {
   scenario.vessels.forEach((vessel, index) => {
     into.temperature[index] = on(vessel.temperature);
     into.air[index] = air ?? into.temperature[index];
+  });
+  const light = (): number =>
+    scenario.light === undefined ? model.parameters.value('light.outdoors') : on(scenario.light);
+  scenario.plantings.forEach((planting, index) => {
+    into.light[index] = planting.light === undefined ? light() : on(planting.light);
   });
   if (scenario.carbonDioxide !== undefined) into.carbonDioxide = on(scenario.carbonDioxide);
   into.et0 = on(scenario.et0);
@@ -83,6 +92,7 @@ export function openCoefficients(model: Model, regime: Regime) {
   const lastFed = newest(instances.length);
   const lastShare = newest(instances.length);
   const lastMost = newest(instances.length);
+  const lastLight = newest(instances.length);
   const changed = new Uint8Array(vesselCount);
   const flowed = new Uint8Array(vesselCount);
   const vesselOf = Int32Array.from(instances, ({ vessel }) => vessel);
@@ -120,6 +130,7 @@ export function openCoefficients(model: Model, regime: Regime) {
       const { process, values, batch, doser = -1 } = instances[j];
       const most = doser >= 0 && dosing[doser] ? dosers[doser].most / dosers[doser].products.length : 0;
       if (doser >= 0 && take(lastMost, j, most)) stale = true;
+      if (batch >= 0 && take(lastLight, j, day.light[model.layout.batches[batch].planting])) stale = true;
       if (!stale) continue;
       const { fed, share } = offer;
       const conditions = conditionsAt(
@@ -154,7 +165,7 @@ function take(last: Float64Array, index: number, value: number): boolean {
 export function conditionsAt(
   model: Model,
   index: number,
-  day: Pick<Day, 'temperature' | 'air' | 'carbonDioxide'>,
+  day: Pick<Day, 'temperature' | 'air' | 'light' | 'carbonDioxide'>,
   aeration: number,
   inflow: number,
   batch: number,
@@ -179,6 +190,7 @@ export function conditionsAt(
     fed,
     fedShare,
     area: batch < 0 ? 0 : model.layout.batches[batch].area,
+    light: batch < 0 ? 0 : day.light[model.layout.batches[batch].planting],
     ...noDoser,
   };
 }

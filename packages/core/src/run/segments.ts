@@ -5,6 +5,7 @@ import type { Model, Regime } from '../model/model.js';
 import { openVesselIons } from '../model/water-chemistry.js';
 import { waterComponents } from '../processes/components.js';
 import type { SourceWater, Timer } from '../scenario/scenario.js';
+import { valueOn } from '../scenario/value-on.js';
 import type { CropClock } from './crop-clock.js';
 import { type Day, openCoefficients, setWeather } from './forcing.js';
 import type { Hydraulics, WaterEvent } from './hydraulics.js';
@@ -78,7 +79,9 @@ export class Segments {
     });
     day.transpiration.fill(0);
     layout.batches.forEach((batch, index) => {
-      day.transpiration[batch.planting] += day.et0 * crops.coefficient(index, time) * batch.area;
+      const { shelter } = scenario.plantings[batch.planting];
+      const left = shelter === undefined ? 1 : valueOn(shelter, scenario.startDate, weatherOf);
+      day.transpiration[batch.planting] += left * day.et0 * crops.coefficient(index, time) * batch.area;
     });
     scenario.cohorts.forEach((_, cohort) => {
       const { mass, number } = layout.fish[cohort];

@@ -60,7 +60,7 @@ export function openParts(model: Model, state: RunState): RunParts {
 function startAmounts(
   model: Model,
   crops: CropClock,
-  day: Pick<Day, 'temperature' | 'air'>,
+  day: Pick<Day, 'temperature' | 'air' | 'light'>,
   volume: ArrayLike<number>,
   time: number,
 ): Float64Array {

@@ -62,7 +62,14 @@ function checkRun(report: ScenarioReport, scenario: Scenario): void {
     report.fault(['startDate'], 'no such date', { expected: 'a date such as 2026-03-01' });
   checkDailyValue(report, et0, ['et0'], { ...dailyRanges.et0UnderCover, days });
   if (air !== undefined) checkDailyValue(report, air, ['air'], { ...dailyRanges.air, days });
-  const { carbonDioxide } = scenario;
+  const { carbonDioxide, light, plantings } = scenario;
+  if (light !== undefined) checkDailyValue(report, light, ['light'], { ...dailyRanges.light, days });
+  for (const { name, light: own, shelter } of plantings) {
+    const path = ['plantings', name];
+    if (own !== undefined) checkDailyValue(report, own, [...path, 'light'], { ...dailyRanges.light, days });
+    if (shelter !== undefined)
+      checkDailyValue(report, shelter, [...path, 'shelter'], { ...dailyRanges.shade, days });
+  }
   if (carbonDioxide !== undefined)
     checkDailyValue(report, carbonDioxide, ['carbonDioxide'], { ...dailyRanges.carbonDioxide, days });
   report.numbers(scenario, climateRanges, [], { optional: ['altitude'] });

@@ -136,7 +136,7 @@ function readSections(
   const reservoir = frame.reservoir === undefined ? undefined : vessels.get(frame.reservoir);
   const supply = readSupply(reader, frame, waters, reservoir);
   const cohorts = readCohorts(reader, vessels);
-  const plantings = readPlantings(reader, vessels);
+  const plantings = readPlantings(reader, frame, vessels);
   const { topUp, rainTank } = supply;
   const { start, saved } = readStart(reader, { frame, vessels, waters, topUp, cohorts, plantings });
   const products = reader.names('dose');
@@ -146,10 +146,10 @@ function readSections(
   const rules = readRules(reader, cast);
   const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
     [...named.values()].filter((entry) => entry !== undefined);
-  const { title, note, days, every, startDate, seed, et0, air, carbonDioxide, altitude } = frame;
+  const { title, note, days, every, startDate, seed, et0, light, air, carbonDioxide, altitude } = frame;
   return {
     ...{ title, note, days, every, startDate, et0 },
-    ...compact({ air, carbonDioxide }),
+    ...compact({ light, air, carbonDioxide }),
     altitude,
     waters: present(waters),
     vessels: present(vessels),

@@ -151,6 +151,12 @@ export interface Planting {
   readonly start: 'staggered' | 'new' | 'empty';
   /** Age of the oldest batch at the start, d. */
   readonly age: number;
+  /** Dry mass at planting, g m-2; absent: that of the crop. */
+  readonly seedling?: number;
+  /** Photosynthetic light on this crop in place of that of the system, mol m-2 d-1. */
+  readonly light?: DailyValue;
+  /** Share of evapotranspiration left under its own shade cloth; absent: 1. */
+  readonly shelter?: DailyValue;
 }
 
 /**
@@ -334,6 +340,8 @@ export interface Scenario {
   readonly startDate: string;
   /** Reference evapotranspiration over the water and crops, m d-1 (greenhouse factor applied). */
   readonly et0: DailyValue;
+  /** Photosynthetic light on the crops, mol m-2 d-1, cover, cloth and lamps reckoned in; absent: `light.outdoors`. */
+  readonly light?: DailyValue;
   /** Air temperature for crops, degC; absent: the vessel's water temperature. */
   readonly air?: DailyValue;
   /** Carbon dioxide in the air over the water, mol per mol; absent: that of open air. */

@@ -1,6 +1,33 @@
 import { monthOf } from '../base/calendar.js';
 import type { DailyValue } from './scenario.js';
 
+/** Days for which daily values of unlike kinds are put together. */
+export interface Span {
+  readonly startDate: string;
+  readonly days: number;
+}
+
+/**
+ * Daily values worked out from others, day by day: as plain as the least plain of them, so that two monthly values make
+ * a monthly one.
+ */
+export function combined<const Given extends readonly DailyValue[]>(
+  given: Given,
+  work: (...values: { [K in keyof Given]: number }) => number,
+  { startDate, days }: Span,
+): DailyValue {
+  const at = (month: number, day: number): number =>
+    work(...(given.map((value) => valueInMonth(value, month, day)) as { [K in keyof Given]: number }));
+  if (given.every(({ kind }) => kind === 'constant')) return { kind: 'constant', value: at(0, 0) };
+  if (given.every(({ kind }) => kind !== 'daily'))
+    return { kind: 'monthly', values: Array.from({ length: 12 }, (_, month) => at(month, 0)) };
+  const count = Math.max(1, Math.ceil(days));
+  return {
+    kind: 'daily',
+    values: Array.from({ length: count }, (_, day) => at(monthOf(startDate, day), day)),
+  };
+}
+
 /** Value on a day of the run; a daily list goes on with its last value. */
 export function valueOn(value: DailyValue, startDate: string, day: number): number {
   return valueInMonth(value, value.kind === 'monthly' ? monthOf(startDate, day) : 0, day);

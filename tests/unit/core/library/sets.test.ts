@@ -70,8 +70,9 @@ const computed = names('crop').filter(
 it.each(computed)('takes up as much nitrogen of %s as its other rows make', (crop) => {
   const at = (property: string): number => value(`crop.${crop}.${property}`);
   const warmth = Math.min(22, at('optimum-temperature')) - at('base-temperature');
-  const grown = Math.exp(-at('growth') * warmth * at('days'));
-  const dry = at('final-mass') / (1 + (at('final-mass') / at('seedling-mass') - 1) * grown);
+  const r = (at('growth') * warmth * 20) / (value('crop.k-light') + 20);
+  const c = (at('light-use') * 20 * warmth) / (at('optimum-temperature') - at('base-temperature'));
+  const dry = (c / r) * Math.log(1 + Math.expm1((r * at('seedling-mass')) / c) * Math.exp(r * at('days')));
   const critical = at('nitrogen-a') * Math.max(1, dry / 100) ** -at('nitrogen-b');
   expect((dry * critical) / at('days') / at('nitrogen-uptake')).toBeCloseTo(1, 1);
 });
@@ -93,13 +94,9 @@ it.each(names('fish'))('leaves nitrogen to excrete of any feed at any draw of %s
   expect(retained).toBeLessThan(digested);
 });
 
-it.each(names('crop'))('keeps the least nitrogen of %s under the critical at any draw and mass', (crop) => {
+it.each(names('crop'))('plants %s too small to close half its canopy at any draw', (crop) => {
   const at = (property: string): string => `crop.${crop}.${property}`;
-  const tonnes = high(at('final-mass')) / 100;
-  const critical = low(at('nitrogen-a')) * tonnes ** -high(at('nitrogen-b'));
-  expect(high(at('nitrogen-minimum'))).toBeLessThan(critical);
-});
-
-it.each(names('crop'))('keeps a seedling of %s lighter than a tenth of the full stand', (crop) => {
-  expect(high(`crop.${crop}.seedling-mass`)).toBeLessThan(low(`crop.${crop}.final-mass`) / 10);
+  const best = value(at('optimum-temperature')) - value(at('base-temperature'));
+  const filled = (high(at('growth')) * best * high(at('seedling-mass'))) / (low(at('light-use')) * 20);
+  expect(1 - Math.exp(-filled)).toBeLessThan(0.5);
 });

@@ -22,6 +22,7 @@ const conditions: Conditions = {
   fed: 100,
   fedShare: 0.01,
   area: 5,
+  light: 10,
 };
 
 const values = givenValues({
@@ -85,11 +86,12 @@ const values = givenValues({
   'crop.growth': 0.01,
   'crop.base-temperature': 4,
   'crop.optimum-temperature': 22,
-  'crop.final-mass': 250,
+  'crop.light-use': 0.55,
+  'crop.k-light': 5,
   'crop.nitrogen-a': 0.0365,
   'crop.nitrogen-b': 0.115,
   'crop.nitrogen-plateau': 1,
-  'crop.nitrogen-minimum': 0.018,
+  'crop.nitrogen-least': 0.5,
   'crop.recovery-time': 2,
   'crop.k-nitrate': 2,
   'crop.k-tan': 0.7,
@@ -148,8 +150,9 @@ const aob = 0.9 * warm.aob * 0.75 * (6.3 / 6.8) * 0.8 * bell * 0.995 * (0.2 / (0
 const nob = warm.nob * (0.6 / 0.8) * 0.875 * (16 / 17) * bell * 0.8 * (0.05 / (0.05 + nitrous));
 // The crop: 500 g on 5 m2 are 1 t/ha, where curve and plateau meet: Nc = 0.0365 x 2^(-0.115/4) = 0.035780.
 const critical = 0.0365 * 2 ** (-0.115 / 4);
-// 14 degrees above its base: 0.14 x 500 (1 - 500/1250) = 42; held back by (1 - 0.018 x 500/15) / (1 - 0.018/Nc).
-const grown = (42 * 0.4) / (1 - 0.018 / critical);
+// 14 of 18 degrees above its base: 0.14 a day, two thirds of it in this light, and 0.55 x 10 x 5 x 14/18 = 21.38889 g/d by light; held back by
+// (1 - 0.5 Nc x 500/15) / (1 - 0.5).
+const grown = 21.388889 * (1 - Math.exp(-140 / 3 / 21.388889)) * ((1 - (critical * 250) / 15) / 0.5);
 // The curve falls by b/2 there; half of the arrears a day.
 const demand = (1 - 0.0575) * critical * grown + (critical * 500 - 15) / 2;
 
@@ -275,7 +278,17 @@ describe('the rate of', () => {
     const growth = (air: number): number => rateOf('crop-growing', {}, { air });
     expect(growth(4)).toBe(0);
     expect(growth(-5)).toBe(0);
+    // Both the young plant and the canopy grow by 18 in place of 14 degrees.
     expect(growth(22) / growth(18)).toBeCloseTo(18 / 14, 12);
     expect(growth(30)).toBe(growth(22));
+  });
+
+  it('a closed canopy grows by its light, a seedling by its mass and less than by its light, neither in the dark', () => {
+    const growth = (mass: number, light: number): number =>
+      rateOf('crop-growing', { 'crop-mass': mass, 'crop-nitrogen': 0.0365 * mass }, { light });
+    // 40/45 over 20/25 of its rate in full light.
+    expect(growth(0.05, 40) / growth(0.05, 20)).toBeCloseTo(10 / 9, 3);
+    expect(growth(50_000, 40) / growth(50_000, 20)).toBeCloseTo(2, 6);
+    expect(growth(500, 0)).toBe(0);
   });
 });

@@ -5,8 +5,10 @@ import { monod, monodSlope } from './rate-terms.js';
 
 /**
  * Growth and nitrogen demand of one batch of a crop.
- * Growth, g dry d-1: G = g(T) W (1 - W/Wmax) f, f = (1 - Nmin W/N) / (1 - Nmin/Nc): logistic in
- * thermal time, slowed as crop nitrogen falls from the critical curve to its minimum (Droop form).
+ * Growth, g dry d-1: G = c (1 - exp(-r W / c)) f: young plants grow by r, a closed canopy by the light that falls on
+ * it, c (Goudriaan & Monteith 1990). r and c rise with warmth above the base temperature up to the optimum; r rises with
+ * light as Bruggink (1987) found, half of it at one light for all crops.
+ * f = (1 - n Nc W/N) / (1 - n) slows growth as crop nitrogen falls from the critical curve to a share n of it (Droop form).
  * Critical nitrogen Nc = a w^-b with w in t/ha, flat below a plateau p (Justes et al. 1994), the two
  * joined without a corner: a (w^4 + p^4)^(-b/4). A corner would cost the integrator a dozen steps a
  * crop; the join is 1 % below the curve at 1.5 p and 4 % or less at p.
@@ -14,18 +16,19 @@ import { monod, monodSlope } from './rate-terms.js';
  * (Nc W - N) made good in a recovery time; never below 0.
  */
 
-/** [growth 1/d at T, final g, a g/g, b, plateau g, minimum g/g, g per t/ha, 1/recovery]. */
+/** [r 1/d at T, c g/d at T and light, a g/g, b, plateau g, n, g per t/ha, 1/recovery]. */
 export function cropCoefficients(values: Values, at: Conditions): readonly number[] {
   const base = values.value('crop.base-temperature');
-  const warmth = Math.max(0, Math.min(at.air, values.value('crop.optimum-temperature')) - base);
+  const best = values.value('crop.optimum-temperature');
+  const warmth = Math.max(0, Math.min(at.air, best) - base);
   const gramsPerTonneHectare = 100 * at.area;
   return [
-    values.value('crop.growth') * warmth,
-    values.value('crop.final-mass') * at.area,
+    (values.value('crop.growth') * warmth * at.light) / (values.value('crop.k-light') + at.light),
+    (values.value('crop.light-use') * at.light * at.area * warmth) / (best - base),
     values.value('crop.nitrogen-a'),
     values.value('crop.nitrogen-b'),
     values.value('crop.nitrogen-plateau') * gramsPerTonneHectare,
-    values.value('crop.nitrogen-minimum'),
+    values.value('crop.nitrogen-least'),
     gramsPerTonneHectare,
     1 / values.value('crop.recovery-time'),
   ];
@@ -49,10 +52,26 @@ export function cropGrowth(mass: number, nitrogen: number, k: ArrayLike<number>)
   return mass > 0 ? growthAt(critical(mass, k, 0), mass, nitrogen, k, 0) : 0;
 }
 
+/** Growth with nitrogen to spare, g dry d-1: 0 in the dark and in the cold. */
+export function freeGrowth(mass: number, k: ArrayLike<number>, o: number): number {
+  return k[o + 1] > 0 ? -k[o + 1] * Math.expm1((-k[o] * mass) / k[o + 1]) : 0;
+}
+
+/**
+ * Mass after so many days of free growth under one light and warmth, g dry: the exact solution of W' = c (1 - exp(-r W / c)).
+ */
+export function grownFrom(mass: number, days: number, k: ArrayLike<number>): number {
+  const [r, c] = [k[0], k[1]];
+  if (!(c > 0)) return mass;
+  // ln(1 + (e^x - 1) e^y) with x = r W / c, y = r t, without overflow.
+  const x = (r * mass) / c;
+  const late = r * days;
+  return (c / r) * (x + late + Math.log(Math.exp(-x - late) - Math.expm1(-x)));
+}
+
 /** Growth with the critical nitrogen at this mass already known. */
 function growthAt(wanted: number, mass: number, nitrogen: number, k: ArrayLike<number>, o: number): number {
-  const room = k[o] * mass * (1 - mass / k[o + 1]);
-  return (room * (1 - (k[o + 5] * mass) / nitrogen)) / (1 - k[o + 5] / wanted);
+  return (freeGrowth(mass, k, o) * (1 - (k[o + 5] * wanted * mass) / nitrogen)) / (1 - k[o + 5]);
 }
 
 /** Demand, g N d-1. 0 for a bare batch. */
@@ -97,17 +116,14 @@ function growthPartialsAt(
   o: number,
   d: Float64Array,
 ): number {
-  const wantedSlope = (-fall(mass, k, o) * wanted) / mass;
-  const room = k[o] * mass * (1 - mass / k[o + 1]);
-  const status = 1 - (k[o + 5] * mass) / nitrogen;
-  const full = 1 - k[o + 5] / wanted;
-  const fullSlope = (k[o + 5] / (wanted * wanted)) * wantedSlope;
-  d[0] =
-    (k[o] * (1 - (2 * mass) / k[o + 1]) * status) / full -
-    (room * k[o + 5]) / (nitrogen * full) -
-    (room * status * fullSlope) / (full * full);
-  d[1] = (room * k[o + 5] * mass) / (nitrogen * nitrogen * full);
-  return (room * status) / full;
+  const full = 1 - k[o + 5];
+  const free = freeGrowth(mass, k, o);
+  const freeSlope = k[o + 1] > 0 ? k[o] * Math.exp((-k[o] * mass) / k[o + 1]) : 0;
+  const least = k[o + 5] * wanted;
+  const status = (1 - (least * mass) / nitrogen) / full;
+  d[0] = freeSlope * status - (free * least * (1 - fall(mass, k, o))) / (nitrogen * full);
+  d[1] = (free * least * mass) / (nitrogen * nitrogen * full);
+  return free * status;
 }
 
 /** Partials of demand by mass and nitrogen into d[0], d[1]. Returns demand. */

@@ -53,6 +53,12 @@ export const dailyRanges = {
   /** ET0 after the factor of a greenhouse, which may be any. */
   et0UnderCover: { dimension: 'depth-rate', low: 0, high: Infinity },
   rain: { dimension: 'depth-rate', low: 0, high: 2 },
+  /** Under lamps day and night more than the brightest day outdoors, 65. */
+  light: { dimension: 'light', low: 0, high: 150 },
+  sunshine: { dimension: 'time', low: 0, high: 1 },
+  radiation: { dimension: 'radiation', low: 0, high: 50 },
+  /** Of shade cloth: the share of light that it takes. */
+  shade: { dimension: 'share', low: 0, high: 1 },
   /** In air: from less than open air holds to more than people bear. */
   carbonDioxide: { dimension: 'mole-share', low: 2e-4, high: 0.02 },
 } as const satisfies Readonly<Record<string, { dimension: Dimension; low: number; high: number }>>;
@@ -163,6 +169,8 @@ export const plantingRanges = {
   batches: countFrom(1, 60),
   harvest: aboveZero('time'),
   age: fromZero('time'),
+  /** Fresh mass of a seedling in a file, g; dry mass of all in a scenario, g m-2. */
+  seedling: aboveZero('mass'),
 } as const;
 
 /** Number of fish where some are meant. */

@@ -84,7 +84,7 @@ export function checkPlantings(
     report.known(planting.crop, crops, [...path, 'crop'], 'crop');
     report.oneOf(planting.after, words.afterHarvest, [...path, 'after']);
     report.oneOf(planting.start, words.plantingStart, [...path, 'start']);
-    if (report.numbers(planting, plantingRanges, path, { optional: ['cover'] })) {
+    if (report.numbers(planting, plantingRanges, path, { optional: ['cover', 'seedling'] })) {
       checkPlanted(report, path, planting.area, bed);
       checkAge(report, path, planting.age, planting.harvest);
     }

@@ -190,17 +190,18 @@ export function date(description: string): Reads<string, string> {
 }
 
 /**
- * A value that may be written in one of two forms: a map with a certain key, or anything else. Faults are
- * those of the form that the key tells.
+ * A value that may be written in one of two forms: a map with a certain key or one of several, or anything else.
+ * Faults are those of the form that the key tells.
  */
 export function formByKey<Keyed, Other>(
-  key: string,
+  key: string | readonly string[],
   keyed: Reads<Keyed>,
   other: Reads<Other>,
 ): Reads<Keyed | Other> {
   return z.union([other, keyed], {
     error: ({ input }) => {
-      const present = typeof input === 'object' && input !== null && key in input;
+      const keys = typeof key === 'string' ? [key] : key;
+      const present = typeof input === 'object' && input !== null && keys.some((each) => each in input);
       return complain({ problem: 'of neither form', form: present ? 1 : 0 });
     },
   });

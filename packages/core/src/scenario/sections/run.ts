@@ -5,7 +5,9 @@ import { bounded, date, formByKey, quantity, section, share, word } from '../fil
 import { climateRanges, dailyRanges, runRanges } from '../checks/ranges.js';
 import { checkOutputs } from '../checks/run.js';
 import type { DailyValue } from '../scenario.js';
+import { combined } from '../value-on.js';
 import { daily, readDaily } from './daily.js';
+import { readSkyLight, skyLight } from './light.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
 import { readWeather, weatherSchema } from './weather.js';
@@ -49,6 +51,12 @@ export const climateSchema = section(
       'mole-share',
       'carbon dioxide in the air over the water; range: 200 to 20000 ppm; default: that of open air',
     ).optional(),
+    light: skyLight
+      .meta({
+        description:
+          'photosynthetic light on the crops; default: from the weather file of et0, else that of the tables',
+      })
+      .optional(),
     altitude: quantity(
       'length',
       'height above the sea, for what oxygen and carbon dioxide water holds; range: 0 to 9000 m; default: that of et0, else 0 m',
@@ -87,6 +95,8 @@ export interface RunFrame {
   /** Air that water may follow: that of the crops, or of the weather file. */
   readonly outside: DailyValue | undefined;
   readonly et0: DailyValue;
+  /** On the crops, mol m-2 d-1; undefined where there are none and none is written. */
+  readonly light: DailyValue | undefined;
   readonly carbonDioxide: DailyValue | undefined;
   /** Height above the sea, m. */
   readonly altitude: number;
@@ -103,7 +113,10 @@ function times(daily: DailyValue, factor: number): DailyValue {
     : { ...daily, values: daily.values.map((value) => value * factor) };
 }
 
-type Climate = Pick<RunFrame, 'waterTemperature' | 'air' | 'outside' | 'et0' | 'carbonDioxide' | 'altitude'>;
+type Climate = Pick<
+  RunFrame,
+  'waterTemperature' | 'air' | 'outside' | 'et0' | 'light' | 'carbonDioxide' | 'altitude'
+>;
 
 /** Height above the sea: as written, or that of the weather. */
 function readAltitude(
@@ -124,14 +137,14 @@ function readClimate(reader: ScenarioReader, days: number, startDate: string): C
   if (given === undefined)
     return {
       ...{ waterTemperature: undefined, air: undefined, outside: undefined, carbonDioxide: undefined },
-      ...{ et0: noEt0, altitude: 0 },
+      ...{ et0: noEt0, light: undefined, altitude: 0 },
     };
   const { et0, 'air-temperature': airGiven, 'water-temperature': water } = given;
   const depth = { ...dailyRanges.et0, days };
   const weather =
     'weather' in et0
       ? readWeather(reader, ['climate', 'et0'], et0, { startDate, days })
-      : { et0: readDaily(reader, ['climate', 'et0'], et0, depth), air: undefined };
+      : { et0: readDaily(reader, ['climate', 'et0'], et0, depth), air: undefined, radiation: undefined };
   const warmth = { ...dailyRanges.air, days };
   const air =
     airGiven === undefined ? undefined : readDaily(reader, ['climate', 'air-temperature'], airGiven, warmth);
@@ -139,6 +152,10 @@ function readClimate(reader: ScenarioReader, days: number, startDate: string): C
   const carbonDioxide = given['carbon-dioxide'];
   const factorPath = ['climate', 'greenhouse-factor'];
   const factor = given['greenhouse-factor'] ?? reader.fallback(factorPath, 1, 1);
+  const span = { startDate, days };
+  const sky = { ...span, radiation: weather?.radiation, underCover: factor < 1 };
+  const { light, shelter } = readSkyLight(reader, given.light, sky);
+  const outdoor = times(weather?.et0 ?? noEt0, factor);
   return {
     waterTemperature:
       water === undefined
@@ -154,7 +171,8 @@ function readClimate(reader: ScenarioReader, days: number, startDate: string): C
             ...dailyRanges.carbonDioxide,
           }),
     altitude: readAltitude(reader, given.altitude, 'weather' in et0 ? et0.altitude : undefined),
-    et0: times(weather?.et0 ?? noEt0, factor),
+    et0: shelter === undefined ? outdoor : combined([outdoor, shelter], (depth, left) => depth * left, span),
+    light,
   };
 }
 

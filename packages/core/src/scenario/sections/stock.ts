@@ -4,6 +4,8 @@ import { formatQuantity, parseQuantity } from '../../base/units.js';
 import { complain, kindComplaint } from '../file/complaint.js';
 import { compact } from '../file/reader.js';
 import type { Named } from '../file/report.js';
+import { ownLight, readOwnLight } from './light.js';
+import type { RunFrame } from './run.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { bounded, choice, quantityComplaint, type Reads, section, word } from '../file/values.js';
@@ -111,6 +113,16 @@ export const plantingSchema = section(
       plantingRanges.harvest,
       'age at harvest since planting; default: that of the crop',
     ).optional(),
+    seedling: bounded(
+      plantingRanges.seedling,
+      'fresh mass of a plant when it is planted; default: that of the crop, by its rows density and dry-matter',
+    ).optional(),
+    light: ownLight
+      .meta({
+        description:
+          'light on this crop: in place of that of the climate, or what stands over it besides; default: that of the climate',
+      })
+      .optional(),
     after: choice('what follows the harvest; default: replant', words.afterHarvest).optional(),
     start: choice(
       'at the start; default: staggered for more than one batch, else new',
@@ -180,8 +192,19 @@ function readAge(
   return age;
 }
 
+/** Dry mass at planting, g m-2, of plants of a fresh mass, g. */
+function readSeedling(
+  { parameters }: ScenarioReader,
+  crop: string,
+  fresh: number | undefined,
+): number | undefined {
+  if (fresh === undefined) return undefined;
+  return fresh * parameters.value(`crop.${crop}.dry-matter`) * parameters.value(`crop.${crop}.density`);
+}
+
 function readPlanting(
   reader: ScenarioReader,
+  frame: RunFrame,
   path: Path,
   name: string,
   vessels: Named<Vessel>,
@@ -212,13 +235,19 @@ function readPlanting(
     after,
     start,
     age: readAge(reader, path, given, harvest, start),
+    ...compact({ seedling: readSeedling(reader, crop, given.seedling) }),
+    ...readOwnLight(reader, [...path, 'light'], given.light, frame.light, frame),
   };
 }
 
 /** Reads the section `plantings`. */
-export function readPlantings(reader: ScenarioReader, vessels: Named<Vessel>): Named<Planting> {
+export function readPlantings(
+  reader: ScenarioReader,
+  frame: RunFrame,
+  vessels: Named<Vessel>,
+): Named<Planting> {
   const plantings = reader.named('plantings', most.groups, (path, name) =>
-    readPlanting(reader, path, name, vessels),
+    readPlanting(reader, frame, path, name, vessels),
   );
   checkBeds(reader, plantings, vessels);
   return plantings;

@@ -3,6 +3,7 @@ import { dayOfYear } from '../../base/calendar.js';
 import { type Fault, InputError } from '../../base/faults.js';
 import { convert, describeDimension, type Dimension, internalUnit } from '../../base/units.js';
 import { hargreaves } from '../../weather/evapotranspiration.js';
+import { solarRadiation, sunPosition } from '../../weather/radiation.js';
 import { penmanMonteith } from '../../weather/penman-monteith.js';
 import type { WeatherDay, WeatherSite } from '../../weather/weather-day.js';
 import { complain } from '../file/complaint.js';
@@ -90,6 +91,8 @@ export interface WeatherReading {
   readonly et0: DailyValue;
   /** Mean of the highest and lowest air temperature, degC. */
   readonly air: DailyValue;
+  /** Solar radiation, measured or estimated by FAO-56, MJ m-2 d-1. */
+  readonly radiation: DailyValue;
 }
 
 type Columns = WeatherGiven['columns'];
@@ -216,6 +219,7 @@ export function readWeather(
   };
   const et0: number[] = [];
   const air: number[] = [];
+  const radiation: number[] = [];
   const said: string[][] = [];
   for (let index = 0; index < count; index++) {
     const day = dayOf(measured, index, startDate);
@@ -227,6 +231,8 @@ export function readWeather(
       said.push([...assumed, ...(depth < 0 ? ['below 0, counted as 0,'] : [])]);
       et0.push(Math.max(0, depth / millimetres));
       air.push((day.high + day.low) / 2);
+      const sun = sunPosition(reader.parameters, latitude, day.dayOfYear);
+      radiation.push(solarRadiation(reader.parameters, site, day, sun).value);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       for (const fault of error.faults) placeFault(reader, path, fault, index);
@@ -243,5 +249,6 @@ export function readWeather(
   }
   note(reader, path, said);
   reader.defaults.push({ path, value: { daily: [...et0], unit: internalUnit('depth-rate') } });
-  return { et0: { kind: 'daily', values: et0 }, air: { kind: 'daily', values: air } };
+  const daily = (values: readonly number[]): DailyValue => ({ kind: 'daily', values });
+  return { et0: daily(et0), air: daily(air), radiation: daily(radiation) };
 }
