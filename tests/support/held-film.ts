@@ -31,8 +31,14 @@ const values = scopeTo(parameters, {});
 /** Lower flank, pH, of a film that has long grown in water of a pH. */
 export const flankAfter = (pH: number): number => flankGrownAt(parameters, pH);
 
-/** Activity of a gram of ammonia oxidisers in held water without nitrite, 1/d, and the room and decay of a square metre. */
-function film(water: FilmWater): { activity: number; room: number; decay: number } {
+/** A square metre of film in held water without nitrite: activity of so many g COD of cells, g COD d-1, room and decay. */
+interface Film {
+  readonly activity: (cells: number) => number;
+  readonly room: number;
+  readonly decay: number;
+}
+
+function film(water: FilmWater): Film {
   const { pH, temperature = 25, tan = 2, carbon = 1, oxygen = 6 } = water;
   const free = 1 / (1 + hydrogenAt(pH) / hydrogenAt(ammoniumPk(values, temperature)));
   const held: Partial<Record<Variable, number>> = {
@@ -41,28 +47,44 @@ function film(water: FilmWater): { activity: number; room: number; decay: number
     carbon,
     pH,
     ammonia: tan * free,
-    aob: 1,
+    aob: Number.NaN,
     acclimation: water.flank ?? flankAfter(pH),
+    heterotrophs: 0,
+    awake: 1,
     nitrite: 0,
   };
   const v = Float64Array.from(aobReads, (name) => held[name] ?? Number.NaN);
+  const places = [...v.keys()];
   const k = aobCoefficients(values, { ...anyConditions, temperature, surface: 1 });
   const decay =
     values.value('aob.decay') *
     values.value('aob.decay-theta') ** (temperature - 20) *
     monod(oxygen, values.value('aob.k-oxygen'));
-  return { activity: aobActivity(v, [...v.keys()], k), room: k[7], decay };
+  const activity = (cells: number): number => {
+    v[aobReads.indexOf('aob')] = cells;
+    return aobActivity(v, places, k);
+  };
+  return { activity, room: k[7], decay };
 }
 
-/** TAN that the same cells oxidise in held water, relative: growth that the water allows, 1/d. */
-export const sameCells = (water: FilmWater): number => film(water).activity;
+/** TAN that the same cells, four fifths of the room of a film, oxidise in held water, relative: growth that it allows, g COD d-1. */
+export function sameCells(water: FilmWater): number {
+  const { activity, room } = film(water);
+  return activity(0.8 * room);
+}
 
-/** Ammonia oxidisers of a square metre at rest in held water, g COD: growth a (1 - X/R) meets decay b, so X = R (1 - b/a). */
+/** Ammonia oxidisers of a square metre at rest in held water, g COD: where growth a(X) (1 - X/R) meets decay b X. */
 export function restingCells(water: FilmWater): number {
   const { activity, room, decay } = film(water);
-  return Math.max(0, room * (1 - decay / activity));
+  let [low, high] = [0, room];
+  for (let halving = 0; halving < 60; halving++) {
+    const cells = (low + high) / 2;
+    if (activity(cells) * (1 - cells / room) > decay * cells) low = cells;
+    else high = cells;
+  }
+  return (low + high) / 2;
 }
 
 /** TAN that a film at rest in held water oxidises, g N m-2 d-1. */
 export const restingRate = (water: FilmWater): number =>
-  (film(water).activity * restingCells(water)) / values.value('aob.yield');
+  film(water).activity(restingCells(water)) / values.value('aob.yield');

@@ -1,10 +1,7 @@
-import { carbonFromPh } from '../../packages/core/src/chemistry/acid-base.js';
-import { openIonicStrength } from '../../packages/core/src/chemistry/ions.js';
-import { createParameters } from '../../packages/core/src/library/parameters.js';
+import type { Override } from '../../packages/core/src/library/override.js';
 import type { Run, Sample } from '../../packages/core/src/run/run.js';
-import type { SourceWater } from '../../packages/core/src/scenario/scenario.js';
-import { concentration, doneRun, lastOf } from './run-of.js';
-import { constant, float, scenarioOf, startOf, stillWater, vessel } from './scenario-builder.js';
+import { amountOf, doneRun, lastOf } from './run-of.js';
+import { constant, scenarioOf, startOf, stillWater, vessel } from './scenario-builder.js';
 
 /** Water that a grown-in surface stands in. */
 export interface HeldWater {
@@ -16,20 +13,59 @@ export interface HeldWater {
   readonly pH?: number;
   /** g m-3. Absent: 6. */
   readonly oxygen?: number;
+  /** Dissolved organic matter, g COD m-3. Absent: none. */
+  readonly dissolved?: number;
+}
+
+/** What a surface does at rest, per m2 and day. */
+export interface HeldRates {
+  /** TAN oxidised, g N. */
+  readonly oxidised: number;
+  /** Dissolved organic matter taken up, g COD. */
+  readonly takenUp: number;
 }
 
 const surface = 10;
-const flow = 1;
-const days = 300;
-/** eq m-3: 100 mg/L as CaCO3. */
-const usualAlkalinity = 2;
+/** m3: so much water that what the surface does in `days` changes it by less than a part in ten thousand. */
+const volume = 1e6;
+const days = 1000;
+const found = new Map<string, HeldRates>();
+
+/** Nothing in the water but what the surface does: what breaks down by itself would not stay as it is held. */
+const held: readonly Override[] = [];
+
+const madeOf = (run: Run, sample: Sample): number =>
+  amountOf(run, sample, 'nitrite', 'cell') + amountOf(run, sample, 'nitrate', 'cell');
+
 /**
- * eq m-3, under a load: base comes with it as fast as oxidation at rest takes it, and while the surface settles in,
- * water of little alkalinity would swing to a pH at which it dies. No rate depends on alkalinity itself.
+ * What a surface at rest does in water that does not change, by the model with its default numbers: a vessel of a
+ * million m3 with 10 m2 of surface, after 1000 days. Throws Error where it has not come to rest.
  */
-const bufferedAlkalinity = 10;
-const parameters = createParameters();
-const ionsOf = openIonicStrength(parameters);
+export function heldRates(water: HeldWater): HeldRates {
+  const { temperature, tan, pH = 7.5, oxygen = 6, dissolved = 0 } = water;
+  const key = JSON.stringify([temperature, tan, pH, oxygen, dissolved]);
+  const known = found.get(key);
+  if (known !== undefined) return known;
+  const cell = vessel('cell', volume, { surface, temperature: constant(temperature) });
+  const still = stillWater(2, pH, { tan, oxygen, dissolved, chloride: 100 });
+  const start = [startOf(cell, { water: still, aob: 0.5, nob: 0.2 })];
+  const run = doneRun(scenarioOf([cell], { days, every: 20, start, overrides: held }), { tolerance: 1e-7 });
+  const [early, late] = run.samples.slice(-3);
+  const last = lastOf(run);
+  const rateOf = (from: Sample, to: Sample): number =>
+    (madeOf(run, to) - madeOf(run, from)) / (surface * (to.time - from.time));
+  const oxidised = rateOf(late, last);
+  if (Math.abs(rateOf(early, late) - oxidised) > 1e-3 * oxidised + 1e-6)
+    throw new Error(`a surface in ${key} has not come to rest`);
+  const left = (sample: Sample): number => amountOf(run, sample, 'dissolved', 'cell');
+  const takenUp = (left(late) - left(last)) / (surface * (last.time - late.time));
+  const rates = { oxidised, takenUp };
+  found.set(key, rates);
+  return rates;
+}
+
+/** TAN that a grown-in surface oxidises in held water, g N m-2 d-1. */
+export const matureRate = (water: HeldWater): number => heldRates(water).oxidised;
 
 /** A load led to a grown-in surface. */
 interface LedLoad {
@@ -42,106 +78,34 @@ interface LedLoad {
 }
 
 /**
- * TAN that a grown-in surface oxidises of a load that it can carry, g N m-2 d-1; what is left flows out with the water.
- * Throws Error where it does not come to rest, as under a load beyond it.
+ * TAN that a grown-in surface oxidises of a load, g N m-2 d-1; what is left flows out with the water. The level at rest
+ * is where load, outflow and what the surface does at it meet.
  */
-export function removedOf({ load, flow: perSurface, temperature }: LedLoad): number {
-  const flow = perSurface * surface;
-  const led = load / perSurface;
-  let left = 0;
-  for (let pass = 0; pass < 60; pass++) {
-    const water = { temperature, tan: left, pH: 7.5, oxygen: 6 };
-    const next = restingTan(grownIn(led, water, flow, bufferedAlkalinity));
-    if (Math.abs(next - left) < 1e-4 * led) return (led - next) * perSurface;
-    left = (left + next) / 2;
+export function removedOf({ load, flow, temperature }: LedLoad): number {
+  let [low, high] = [0, load / flow];
+  for (let halving = 0; halving < 24; halving++) {
+    const tan = (low + high) / 2;
+    if (matureRate({ temperature, tan }) + flow * tan < load) low = tan;
+    else high = tan;
   }
-  throw new Error(`no rest under a load of ${load} g/m2/d`);
+  return load - (flow * (low + high)) / 2;
 }
 
-/** TAN that is left once nothing changes any more. */
-function restingTan(run: Run): number {
-  const tanOf = (sample: Sample): number => concentration(run, sample, 'tan', 'cell');
-  const left = tanOf(lastOf(run));
-  if (Math.abs(tanOf(run.samples[run.samples.length - 2]) - left) > 1e-3 * left + 1e-4) {
-    throw new Error(`a surface at ${left} mg/L has not come to rest`);
-  }
-  return left;
-}
+/** Carbon to nitrogen of a sugar: g COD per g of carbon. */
+const demandOfCarbon = 32 / 12;
 
 /**
- * A cell of 1 m3 with 10 m2 of surface, led through by so many m3 a day (absent: 1), for 300 days. What the full oxidation of the
- * ammonia led in will take of oxygen and alkalinity is led in with it, so that where the cell comes to rest at the
- * wished TAN it also has the wished pH and oxygen (in a steady state no net cells are made, and the sums are exact).
+ * Share of its clean rate that a surface keeps where organic matter comes to it beside the TAN: so many g of carbon
+ * (2.67 g COD) for each g of TAN that the clean surface oxidises. The level of dissolved matter is found by halving.
  */
-function grownIn(led: number, water: Required<HeldWater>, through = flow, alkalinity = usualAlkalinity): Run {
-  const { temperature, tan, pH, oxygen } = water;
-  const rest = stillWater(alkalinity, pH, { tan, oxygen, chloride: 100 });
-  // At rest all that was led in is nitrate, the base of its acid gone: ions as in the water of the start, and that.
-  const carbon = carbonFromPh(
-    parameters,
-    alkalinity,
-    pH,
-    tan,
-    temperature,
-    ionsOf({ ...rest, nitrate: led - tan }),
-  );
-  const perMol = parameters.value('molar.nitrogen');
-  const still = { ...rest, carbon };
-  const source: SourceWater = {
-    ...still,
-    name: 'mains',
-    tan: led,
-    alkalinity: alkalinity + (2 * (led - tan)) / perMol,
-    oxygen: oxygen + (2 * parameters.value('molar.oxygen-gas') * (led - tan)) / perMol,
-  };
-  const cell = vessel('cell', 1, { surface, exchange: through, temperature: constant(temperature) });
-  return doneRun(
-    scenarioOf([cell], {
-      days,
-      every: 20,
-      waters: [source],
-      topUp: float(1),
-      start: [startOf(cell, { water: still, aob: 0.5, nob: 0.2 })],
-    }),
-    { tolerance: 1e-6 },
-  );
-}
-
-const found = new Map<string, number>();
-
-/**
- * TAN that a grown-in surface oxidises in held water, g N m-2 d-1, by the model with its default numbers.
- * Throws Error where the surface does not come to rest, or cannot be brought to that TAN.
- */
-export function matureRate(held: HeldWater): number {
-  const water = { pH: 7.5, oxygen: 6, ...held };
-  const key = JSON.stringify(water);
-  const known = found.get(key);
-  if (known !== undefined) return known;
-  // False position (Illinois) on the ammonia led in: the TAN that is left rises with it.
-  const missed = (led: number): number => restingTan(grownIn(led, water)) - water.tan;
-  let low = water.tan;
-  let high = water.tan + surface / flow;
-  // Of what is led in at that level some is oxidised: about a tenth is as good a first guess as any.
-  let below = -0.1 * water.tan;
-  let above = missed(high);
-  for (let pass = 0; pass < 40; pass++) {
-    const led = (low * above - high * below) / (above - below);
-    const miss = missed(led);
-    if (Math.abs(miss) < 1e-3 * water.tan) {
-      const rate = ((led - water.tan - miss) * flow) / surface;
-      found.set(key, rate);
-      return rate;
-    }
-    if (miss > 0) {
-      high = led;
-      above = miss;
-      below /= 2;
-    } else {
-      low = led;
-      below = miss;
-      above /= 2;
-    }
+export function shareKept(water: HeldWater, carbonPerNitrogen: number): number {
+  const clean = matureRate(water);
+  const wanted = carbonPerNitrogen * demandOfCarbon * clean;
+  let [low, high] = [0, 200];
+  for (let halving = 0; halving < 20; halving++) {
+    const dissolved = (low + high) / 2;
+    if (heldRates({ ...water, dissolved }).takenUp < wanted) low = dissolved;
+    else high = dissolved;
   }
-  throw new Error(`no surface in ${key}`);
+  return heldRates({ ...water, dissolved: (low + high) / 2 }).oxidised / clean;
 }

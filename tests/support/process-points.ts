@@ -61,6 +61,8 @@ const highest: Readonly<Record<Variable, number>> = {
   aob: 50,
   nob: 50,
   acclimation: 7,
+  awake: 1,
+  heterotrophs: 200,
   settled: 2000,
   'settled-refractory': 2000,
   'crop-mass': 5000,

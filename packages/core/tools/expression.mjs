@@ -66,6 +66,10 @@ const calls = {
   M: (s, k) => (s > 0 ? s / (k + s) : s / k),
   I: (s, k) => (s > 0 ? k / (k + s) : 1),
   B: (x, w) => Math.max(x, 0) + w * Math.log(1 + Math.exp(-Math.abs(x) / w)),
+  J: (s, a, k, t) => {
+    const sum = t * (s + k) + a;
+    return (2 * t * s * a) / (sum + Math.sqrt(sum * sum - 4 * t * s * a));
+  },
   max: Math.max,
   min: Math.min,
   exp: Math.exp,

@@ -25,6 +25,9 @@ const shared = {
   X_a: variable('aob', 'X_A', 'ammonia oxidisers on the surface, g COD'),
   X_n: variable('nob', 'X_N', 'nitrite oxidisers on the surface, g COD'),
   p: variable('acclimation', 'p', 'lower flank of the bell of the film, pH'),
+  w_f: variable('awake', 'w', 'share of the nitrifiers that are awake'),
+  X_h: variable('heterotrophs', 'H', 'heterotrophs on the surface, g COD'),
+  C_d: variable('dissolved', 'C_D', 'dissolved biodegradable matter, g COD/m3'),
   S: variable('settled', 'S', 'settled solids that break down, g dry'),
   W: variable('crop-mass', 'W', 'crop of a batch, g dry'),
   N: variable('crop-nitrogen', 'N', 'nitrogen in it, g N'),
@@ -54,13 +57,30 @@ const shared = {
 const fishNames = { K_f: number('fish.k-oxygen', 'K_{f}'), u: number('fish.uneaten', 'u') };
 const fed = { F: 'F_m + F_s * B' };
 
+const transferNames = {
+  v_t: number('biofilm.transfer', 'v'),
+  th_t: number('biofilm.transfer-theta', '\\theta_v'),
+  D_o: number('biofilm.transfer-oxygen', 'D_{O_2}'),
+};
+const transferEquation = { q_t: 'v_t * th_t^(T - 20) * A_s' };
+const coverNames = { H_c: number('heterotroph.cover', 'h') };
+const coverEquation = { u_c: 'I(X_h, H_c * A_s)' };
 const filmNames = {
+  ...transferNames,
+  ...coverNames,
+  m_o: number('molar.oxygen-gas', 'm_{O_2}'),
+  m_n: number('molar.nitrogen', 'm_N'),
   x: number('biofilm.capacity', 'x'),
   Y_a: number('aob.yield', 'Y_A'),
   Y_n: number('nob.yield', 'Y_N'),
   p_h: number('nitrous.pk', 'p_{HNO_2}'),
 };
-const filmEquations = { s_h: '1 / (1 + 10^(pH - p_h))', C_hno2: 's_h * C_no2' };
+const filmEquations = {
+  ...transferEquation,
+  ...coverEquation,
+  s_h: '1 / (1 + 10^(pH - p_h))',
+  C_hno2: 's_h * C_no2',
+};
 const aobNames = {
   ...filmNames,
   mu_a: number('aob.growth', '\\mu_A'),
@@ -77,7 +97,9 @@ const aobEquations = {
   f_a: 'X_a / (x * A_s * Y_a / (Y_a + Y_n))',
   b_a: '1 / (1 + 10^(p - pH) + 10^(pH - high_a))',
   i_a: 'I(C_nh3, K_ai) * I(C_hno2, K_ah)',
-  a_a: 'mu_a * th_a^(T - 20) * M(C_tan, K_a) * M(C_o2, K_ao) * M(C_c, K_ac) * b_a * i_a * X_a',
+  g_a: 'mu_a * th_a^(T - 20) * M(C_c, K_ac) * b_a * i_a * X_a * w_f',
+  o_a: 'J(C_o2, g_a, K_ao, D_o * q_t * Y_a * m_n / (2 * m_o))',
+  a_a: 'u_c * J(C_tan, o_a, K_a, q_t * Y_a)',
 };
 const nobNames = {
   ...filmNames,
@@ -95,7 +117,8 @@ const nobEquations = {
   f_n: 'X_n / (x * A_s * Y_n / (Y_a + Y_n))',
   b_n: '1 / (1 + 10^(p - pH) + 10^(pH - high_n))',
   i_n: 'I(C_nh3, K_ni) * I(C_hno2, K_nh)',
-  a_n: 'mu_n * th_n^(T - 20) * M(C_no2, K_n) * M(C_o2, K_no) * M(C_c, K_nc) * b_n * i_n * X_n',
+  g_n: 'mu_n * th_n^(T - 20) * M(C_no2, K_n) * M(C_c, K_nc) * b_n * i_n * X_n * w_f',
+  a_n: 'u_c * J(C_o2, g_n, K_no, D_o * q_t * Y_n * m_n / (2 * m_o))',
 };
 
 const solidsNames = {
@@ -162,16 +185,20 @@ export const laws = {
   'nitrite-oxidation': { law: 'a_n * (1 - f_n)', equations: nobEquations, names: nobNames },
   'nitrite-oxidation-idle': { law: 'a_n * f_n / Y_n', equations: nobEquations, names: nobNames },
   'aob-decay': {
-    law: 'd_a * th_da^(T - 20) * M(C_o2, K_ao) * X_a',
+    law: 'd_a * th_da^(T - 20) * M(C_o2, K_ao) * X_a * u_c',
+    equations: coverEquation,
     names: {
+      ...coverNames,
       d_a: number('aob.decay', 'd_A'),
       th_da: number('aob.decay-theta', '\\theta_{d,A}'),
       K_ao: aobNames.K_ao,
     },
   },
   'nob-decay': {
-    law: 'd_n * th_dn^(T - 20) * M(C_o2, K_no) * X_n',
+    law: 'd_n * th_dn^(T - 20) * M(C_o2, K_no) * X_n * u_c',
+    equations: coverEquation,
     names: {
+      ...coverNames,
       d_n: number('nob.decay', 'd_N'),
       th_dn: number('nob.decay-theta', '\\theta_{d,N}'),
       K_no: nobNames.K_no,
@@ -185,6 +212,40 @@ export const laws = {
       p_d: number('nitrifier.flank-distance', 'p_d'),
       p_l: number('nitrifier.flank-lowest', 'p_l'),
       t_p: number('nitrifier.acclimation-time', 't_p'),
+    },
+  },
+  wakening: {
+    law: 'k_w * M(C_o2, K_ao) * (1 - w_f) - k_z * (1 - M(C_o2, K_ao))^2 * w_f',
+    names: {
+      k_w: number('biofilm.wakening', 'k_w'),
+      k_z: number('biofilm.stunning', 'k_z'),
+      K_ao: aobNames.K_ao,
+    },
+  },
+  'heterotroph-growth': {
+    law: 'J(C_d, o_h, K_hd, D_d * q_t * Y_h)',
+    equations: {
+      ...transferEquation,
+      g_h: 'mu_h * th_h^(T - 20) * M(C_tan, K_hn) * (X_h + H_0 * A_s)',
+      o_h: 'J(C_o2, g_h, K_ho, D_o * q_t * Y_h / (1 - Y_h))',
+    },
+    names: {
+      ...transferNames,
+      D_d: number('biofilm.transfer-dissolved', 'D_D'),
+      mu_h: number('heterotroph.growth', '\\mu_H'),
+      th_h: number('heterotroph.growth-theta', '\\theta_H'),
+      K_hd: number('heterotroph.k-dissolved', 'K_{H,D}'),
+      K_ho: number('heterotroph.k-oxygen', 'K_{H,O_2}'),
+      K_hn: number('heterotroph.k-tan', 'K_{H,TAN}'),
+      Y_h: number('heterotroph.yield', 'Y_H'),
+      H_0: number('heterotroph.attached', 'h_0'),
+    },
+  },
+  'heterotroph-loss': {
+    law: 'd_h * th_dh^(T - 20) * X_h',
+    names: {
+      d_h: number('heterotroph.decay', 'd_H'),
+      th_dh: number('heterotroph.decay-theta', '\\theta_{d,H}'),
     },
   },
   'solids-mineralisation': {

@@ -26,7 +26,8 @@ const sections = {
   fish: ['feeding', 'uneaten-feed', 'upkeep', 'mortality', 'mortality-count'],
   nitrifiers: [
     ...['ammonia-oxidation', 'ammonia-oxidation-idle', 'nitrite-oxidation', 'nitrite-oxidation-idle'],
-    ...['aob-decay', 'nob-decay', 'acclimating'],
+    ...['aob-decay', 'nob-decay', 'acclimating', 'wakening'],
+    ...['heterotroph-growth', 'heterotroph-loss'],
   ],
   solids: [
     ...['solids-mineralisation', 'sludge-mineralisation', 'denitrification'],
@@ -49,6 +50,13 @@ const equationTex = {
   i_n: '\\iota_N',
   b_a: '\\beta_A',
   b_n: '\\beta_N',
+  q_t: 'q',
+  u_c: 'u',
+  g_a: 'g_A',
+  g_n: 'g_N',
+  g_h: 'g_H',
+  o_a: 'o_A',
+  o_h: 'o_H',
   a_a: 'a_A',
   a_n: 'a_N',
   w: 'w',

@@ -59,6 +59,7 @@ describe('the steady state of a single cell', () => {
       { id: 'nitrifier.flank-distance', value: 100 },
       { id: 'aob.ph-high', value: 24 },
       { id: 'biofilm.capacity', value: 1e9 },
+      { id: 'biofilm.transfer', value: 1e9 },
     ];
     const cell = vessel('filter', 2, { exchange: 0.5, surface: 10, aeration: 200 });
     const state = steady(

@@ -39,6 +39,10 @@ export interface Layout {
   readonly nob: readonly number[];
   /** The same of what its film has got used to. */
   readonly acclimation: readonly number[];
+  /** The same of the share of its nitrifiers that are awake. */
+  readonly awake: readonly number[];
+  /** The same of its heterotrophs. */
+  readonly heterotrophs: readonly number[];
   /** The same of settled solids that break down. */
   readonly settled: readonly number[];
   /** The same of settled solids that hardly break down. */
@@ -74,6 +78,10 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
       return layout.nob[place.vessel];
     case 'acclimation':
       return layout.acclimation[place.vessel];
+    case 'awake':
+      return layout.awake[place.vessel];
+    case 'heterotrophs':
+      return layout.heterotrophs[place.vessel];
     case 'settled':
       return layout.settled[place.vessel];
     case 'settled-refractory':
@@ -107,6 +115,8 @@ export function layOut(scenario: Scenario): Layout {
   const aob = onSurface('aob');
   const nob = onSurface('nob');
   const acclimation = onSurface('acclimation');
+  const awake = onSurface('awake');
+  const heterotrophs = onSurface('heterotrophs');
   const onFloor = (component: Component) =>
     scenario.vessels.map((vessel, index) =>
       vessel.floor > 0 || vessel.capture > 0 ? add(component, vessel.name, index) : -1,
@@ -135,5 +145,8 @@ export function layOut(scenario: Scenario): Layout {
       };
     }),
   );
-  return { states, vessels, aob, nob, acclimation, settled, settledRefractory, fish, batches };
+  return {
+    ...{ states, vessels, aob, nob, acclimation, awake, heterotrophs },
+    ...{ settled, settledRefractory, fish, batches },
+  };
 }

@@ -34,13 +34,15 @@ export const dosedComponents = [
 ] as const satisfies readonly WaterComponent[];
 
 /**
- * What sits on surfaces and floors, or lives, and is held as a state. `acclimation` is no matter: the pH at which the
- * lower flank of the bell of the film on a surface lies.
+ * What sits on surfaces and floors, or lives, and is held as a state. Two are no matter: `acclimation`, the pH at which
+ * the lower flank of the bell of the film on a surface lies, and `awake`, the share of its nitrifiers that are not stunned.
  */
 export type FixedComponent =
   | 'aob'
   | 'nob'
   | 'acclimation'
+  | 'awake'
+  | 'heterotrophs'
   | 'settled'
   | 'settled-refractory'
   | 'crop-mass'
@@ -96,6 +98,8 @@ export const unitOf: Readonly<Record<Component, string>> = {
   aob: 'g COD',
   nob: 'g COD',
   acclimation: 'pH',
+  awake: '1',
+  heterotrophs: 'g COD',
   settled: 'g dry',
   'settled-refractory': 'g dry',
   'crop-mass': 'g dry',
@@ -189,6 +193,8 @@ export function contentOf(component: Component, values: Values): Content {
     case 'aob':
     case 'nob':
       return organic(1, values.value('nitrifier.nitrogen'), values);
+    case 'heterotrophs':
+      return organic(1, values.value('heterotroph.nitrogen'), values);
     case 'crop-mass':
       return organic(values.value('crop.demand'), 0, values);
     case 'feed-demand':
@@ -198,6 +204,7 @@ export function contentOf(component: Component, values: Values): Content {
       return organic(values.value('species.body-demand'), values.value('species.body-nitrogen'), values);
     case 'fish-number':
     case 'acclimation':
+    case 'awake':
       return nothing;
   }
 }

@@ -2,6 +2,7 @@ import * as crops from './crops.js';
 import * as dosers from './dosers.js';
 import * as fish from './fish.js';
 import * as gas from './gas.js';
+import * as heterotrophs from './heterotrophs.js';
 import * as nitrifiers from './nitrifiers.js';
 import type { Process } from './process.js';
 import * as solids from './solids.js';
@@ -20,6 +21,9 @@ export const processes: readonly Process[] = [
   nitrifiers.aobDecay,
   nitrifiers.nobDecay,
   nitrifiers.acclimating,
+  nitrifiers.wakening,
+  heterotrophs.heterotrophGrowth,
+  heterotrophs.heterotrophLoss,
   solids.solidsMineralisation,
   solids.sludgeMineralisation,
   solids.denitrification,

@@ -1,21 +1,21 @@
 import { acclimation, acclimationCoefficients } from './kernels/acclimation.js';
-import { firstOrder } from './kernels/first-order.js';
+import { bareHalf } from './kernels/film-coefficients.js';
 import { arrhenius } from './kernels/rate-terms.js';
 import { mineralised } from './kernels/mineral.js';
 import {
   aobActivity,
   aobActivityPartials,
   aobCoefficients,
-  aobKernel,
   aobReads,
   growing,
   idling,
   nobActivity,
   nobActivityPartials,
   nobCoefficients,
-  nobKernel,
   nobReads,
 } from './kernels/oxidiser.js';
+import { aobKernel, nobKernel } from './kernels/population.js';
+import { bareDecay, waking } from './kernels/resting.js';
 import type { Process } from './process.js';
 
 /**
@@ -66,20 +66,21 @@ export const ammoniaOxidationIdle: Process = {
   kernel: aobKernel,
 };
 
-/** Decay of ammonia oxidisers, per g COD: endogenous respiration, first order, with oxygen. Henze et al. 1987. */
+/** Decay of ammonia oxidisers, per g COD: endogenous respiration of what heterotrophs leave bare. Henze et al. 1987. */
 export const aobDecay: Process = {
   id: 'aob-decay',
   title: 'decay of ammonia oxidisers',
   place: 'surface',
   unit: 'g COD',
   basis: 'whole',
-  reads: ['oxygen', 'aob'],
+  reads: ['oxygen', 'aob', 'heterotrophs'],
   stoichiometry: () => mineralised('aob'),
   coefficients: (values, at) => [
     values.value('aob.decay') * arrhenius(values.value('aob.decay-theta'), at.temperature),
     values.value('aob.k-oxygen'),
+    bareHalf(values, at),
   ],
-  ...firstOrder,
+  ...bareDecay,
 };
 
 /**
@@ -128,20 +129,21 @@ export const nitriteOxidationIdle: Process = {
   kernel: nobKernel,
 };
 
-/** Decay of nitrite oxidisers, per g COD: endogenous respiration, first order, with oxygen. Henze et al. 1987. */
+/** Decay of nitrite oxidisers, per g COD: endogenous respiration of what heterotrophs leave bare. Henze et al. 1987. */
 export const nobDecay: Process = {
   id: 'nob-decay',
   title: 'decay of nitrite oxidisers',
   place: 'surface',
   unit: 'g COD',
   basis: 'whole',
-  reads: ['oxygen', 'nob'],
+  reads: ['oxygen', 'nob', 'heterotrophs'],
   stoichiometry: () => mineralised('nob'),
   coefficients: (values, at) => [
     values.value('nob.decay') * arrhenius(values.value('nob.decay-theta'), at.temperature),
     values.value('nob.k-oxygen'),
+    bareHalf(values, at),
   ],
-  ...firstOrder,
+  ...bareDecay,
 };
 
 /**
@@ -160,4 +162,24 @@ export const acclimating: Process = {
   stoichiometry: () => [{ component: 'acclimation', coefficient: 1 }],
   coefficients: acclimationCoefficients,
   ...acclimation,
+};
+
+/**
+ * Cells awake again, as a share of all nitrifiers of a surface: those that a bath, a dry spell or lack of air has stunned
+ * keep their room and what they are made of, and come back faster than others would grow in their place.
+ */
+export const wakening: Process = {
+  id: 'wakening',
+  title: 'wakening of stunned nitrifiers',
+  place: 'surface',
+  unit: '1',
+  basis: 'whole',
+  reads: ['oxygen', 'awake'],
+  stoichiometry: () => [{ component: 'awake', coefficient: 1 }],
+  coefficients: (values) => [
+    values.value('biofilm.wakening'),
+    values.value('aob.k-oxygen'),
+    values.value('biofilm.stunning'),
+  ],
+  ...waking,
 };

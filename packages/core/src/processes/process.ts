@@ -14,6 +14,9 @@ export type Variable =
   | 'nob'
   /** Lower flank of the bell of the film, pH. */
   | 'acclimation'
+  /** Share of the nitrifiers of a surface that are not stunned. */
+  | 'awake'
+  | 'heterotrophs'
   | 'settled'
   | 'settled-refractory'
   | 'crop-mass'

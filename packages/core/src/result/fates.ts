@@ -29,6 +29,8 @@ const storeNames: Partial<Record<Component, string>> = {
   aob: 'biofilm',
   nob: 'biofilm',
   acclimation: 'biofilm',
+  awake: 'biofilm',
+  heterotrophs: 'biofilm',
   'crop-mass': 'standing crop',
   'crop-nitrogen': 'standing crop',
   'fish-mass': 'living fish',

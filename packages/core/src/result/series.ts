@@ -81,6 +81,8 @@ function fixed(
     ...held('aob', layout.aob[vessel], 'g COD/m2', surface),
     ...held('nob', layout.nob[vessel], 'g COD/m2', surface),
     ...held('flank', layout.acclimation[vessel], 'pH', 1),
+    ...held('awake', layout.awake[vessel], '1', 1),
+    ...held('heterotrophs', layout.heterotrophs[vessel], 'g COD/m2', surface),
     ...settledSources(layout.settled[vessel], layout.settledRefractory[vessel]),
   ];
 }

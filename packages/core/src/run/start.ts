@@ -86,6 +86,7 @@ function startAmounts(
         { y, volume, temperature: day.temperature, ionic },
         vessel,
       );
+    if (layout.awake[vessel] >= 0) y[layout.awake[vessel]] = 1;
     if (layout.settled[vessel] >= 0) {
       y[layout.settled[vessel]] = start.settled;
       y[layout.settledRefractory[vessel]] = start.settledRefractory ?? 0;

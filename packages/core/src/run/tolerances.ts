@@ -35,6 +35,8 @@ export function absoluteTolerances(model: Model, relative: number): Float64Array
         const share = parameters.value(`${state.component}.yield`) / yields;
         return relative * 1e-4 * parameters.value('biofilm.capacity') * share * vessel.surface;
       }
+      case 'heterotrophs':
+        return relative * 1e-2 * parameters.value('heterotroph.cover') * vessel.surface;
       case 'settled':
       case 'settled-refractory':
         return relative * vessel.volume;

@@ -59,6 +59,23 @@ const values = givenValues({
   'nitrifier.flank-distance': 1,
   'nitrifier.flank-lowest': 3.3,
   'nitrifier.acclimation-time': 20,
+  // Invented, or as the tables have them; ASM1 (Henze et al. 1987) [M] where it has them.
+  'biofilm.transfer': 1.2,
+  'biofilm.transfer-theta': 1.03,
+  'biofilm.transfer-oxygen': 1.25,
+  'biofilm.transfer-dissolved': 0.5,
+  'biofilm.wakening': 0.3,
+  'biofilm.stunning': 0.1,
+  'heterotroph.growth': 6,
+  'heterotroph.growth-theta': 1.07,
+  'heterotroph.decay': 0.62,
+  'heterotroph.decay-theta': 1.12,
+  'heterotroph.yield': 0.67,
+  'heterotroph.k-dissolved': 20,
+  'heterotroph.k-oxygen': 0.2,
+  'heterotroph.k-tan': 0.05,
+  'heterotroph.cover': 1,
+  'heterotroph.attached': 0.001,
   // From memory [W], or invented to be told apart.
   'solids.mineralisation-suspended': 0.15,
   'solids.mineralisation-settled': 0.05,
@@ -114,6 +131,9 @@ const state: Partial<Record<Variable, number>> = {
   aob: 4,
   nob: 1,
   acclimation: 6.6,
+  awake: 0.9,
+  heterotrophs: 10,
+  dissolved: 3,
   settled: 500,
   'settled-refractory': 300,
   'crop-mass': 500,
@@ -144,10 +164,25 @@ const warm = { decay: 1.1536574, aob: 1.4157088, nob: 1.3572702, solids: 1.40255
 const bell = 0.8988043;
 // Nitrous acid: 0.6 / (1 + 10^(7.6 - 3.25)) = 0.6 / 22388.211 = 2.67998e-5 g/m3.
 const nitrous = 2.67998e-5;
-// Growth the water would allow: 1.6/2.0 and 1.6/1.7 of it by carbon, 9.95/10 and 0.2/0.25 by free ammonia. The surface
-// of 50 m2 has room for 15 g, by yields of 0.18 and 0.06 in parts of 11.25 and 3.75 g: 4 g and 1 g are 16/45 and 4/15.
-const aob = 0.9 * warm.aob * 0.75 * (6.3 / 6.8) * 0.8 * bell * 0.995 * (0.2 / (0.2 + nitrous)) * 4;
-const nob = warm.nob * (0.6 / 0.8) * 0.875 * (16 / 17) * bell * 0.8 * (0.05 / (0.05 + nitrous));
+// What the cells could do: 1.6/2.0 and 1.6/1.7 of it by carbon, 9.95/10 and 0.2/0.25 by free ammonia, 0.9 are awake.
+// The surface of 50 m2 has room for 15 g, by yields of 0.18 and 0.06 in parts of 11.25 and 3.75 g: 4 g and 1 g are 16/45
+// and 4/15. 10 g of heterotrophs leave 50/60 of it bare.
+const bare = 5 / 6;
+// Still water lets 1.2 x 1.03^5 x 50 = 69.556444 m3/d of TAN through, 1.25 times that of oxygen, 4.5688584 g of it per g N.
+const through = 69.556444;
+const perOxygen = (1.25 * through) / 4.5688584;
+/** Flux F on which transfer k and use agree: k (s - s0) = a s0 / (K + s0) has F = k (s - s0) for a root. */
+function flux(s: number, a: number, K: number, k: number): number {
+  const b = k * (s - K) - a;
+  return k * s - (b + Math.sqrt(b * b + 4 * k * k * K * s)) / 2;
+}
+const aobMost = 0.9 * warm.aob * 0.8 * bell * 0.995 * (0.2 / (0.2 + nitrous)) * 4 * 0.9;
+const aob = bare * flux(1.5, flux(6.3, aobMost, 0.5, 0.18 * perOxygen), 0.5, 0.18 * through);
+const nobMost = warm.nob * (0.6 / 0.8) * (16 / 17) * bell * 0.8 * (0.05 / (0.05 + nitrous)) * 0.9;
+const nob = bare * flux(6.3, nobMost, 0.9, 0.06 * perOxygen);
+// Heterotrophs: 1.07^5 as solids; 0.05 g that the water brings; 0.33 g O2 and 1 g COD for 0.67 g of cells.
+const heteroMost = 6 * warm.solids * (1.5 / 1.55) * 10.05;
+const heteroSupply = flux(6.3, heteroMost, 0.2, (0.67 / 0.33) * 1.25 * through);
 // The crop: 500 g on 5 m2 are 1 t/ha, where curve and plateau meet: Nc = 0.0365 x 2^(-0.115/4) = 0.035780.
 const critical = 0.0365 * 2 ** (-0.115 / 4);
 // 14 of 18 degrees above its base: 0.14 a day, two thirds of it in this light, and 0.55 x 10 x 5 x 14/18 = 21.38889 g/d by light; held back by
@@ -168,10 +203,14 @@ describe('the rate of', () => {
     ['ammonia-oxidation-idle', (aob * 16) / 45 / 0.18],
     ['nitrite-oxidation', (nob * 11) / 15],
     ['nitrite-oxidation-idle', (nob * 4) / 15 / 0.06],
-    ['aob-decay', 0.17 * warm.decay * (6.3 / 6.8) * 4],
-    ['nob-decay', 0.17 * warm.decay * 0.875 * 1],
+    ['aob-decay', 0.17 * warm.decay * (6.3 / 6.8) * 4 * bare],
+    ['nob-decay', 0.17 * warm.decay * 0.875 * 1 * bare],
     // Grown at 7.6 the flank lies 0.1 ln(1 + e^-1) = 0.0313262 below 6.5; this one is 0.1313262 above that.
     ['acclimating', -0.1313262 / 20],
+    ['wakening', 0.3 * (6.3 / 6.8) * 0.1 - 0.1 * (0.5 / 6.8) ** 2 * 0.9],
+    ['heterotroph-growth', flux(3, heteroSupply, 20, 0.67 * 0.5 * through)],
+    // 1.12^5 = 1.7623417.
+    ['heterotroph-loss', 0.62 * 1.7623417 * 10],
     ['solids-mineralisation', 0.15 * warm.solids * (6.3 / 6.5) * 8],
     ['sludge-mineralisation', 0.05 * warm.solids * 0.7 * (6.3 / 6.5) * 500],
     ['denitrification', 0.05 * warm.solids * 0.6 * (1 - (0.7 * 6.3) / 6.5) * (6 / 6.5) * 500],
@@ -255,7 +294,7 @@ describe('the rate of', () => {
 
   it('aob-decay without growth halves the cells in ln 2 / (b theta^(T-20)): 4.08 d at 20 degC, 3.53 d at 25', () => {
     const halving = (temperature: number): number =>
-      (Math.LN2 * 4) / rateOf('aob-decay', { oxygen: 1e9 }, { temperature });
+      (Math.LN2 * 4) / rateOf('aob-decay', { oxygen: 1e9, heterotrophs: 0 }, { temperature });
     expect(halving(20)).toBeCloseTo(4.077, 3);
     expect(halving(25)).toBeCloseTo(3.534, 3);
   });

@@ -9,6 +9,9 @@ const values = givenValues({
   'aob.yield': 0.18,
   'nob.yield': 0.06,
   'nitrifier.nitrogen': 0.086,
+  'heterotroph.nitrogen': 0.086,
+  // Henze et al. 1987 [M].
+  'heterotroph.yield': 0.67,
   // From memory [W].
   'solids.nitrogen': 0.03,
   'solids.demand': 1.2,
@@ -127,6 +130,23 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
     ['oxygen', -second],
   ],
   acclimating: [['acclimation', 1]],
+  wakening: [['awake', 1]],
+  // (1 - Y)/Y g O2 per g COD (Henze et al. 1987 [M]).
+  'heterotroph-growth': [
+    ['heterotrophs', 1],
+    ['dissolved', -1 / 0.67],
+    ['tan', -0.086],
+    ['oxygen', -0.33 / 0.67],
+    ['alkalinity', -0.086 / N],
+    ['carbon', 0.33 / 0.67 / O2],
+  ],
+  // A gram of demand is 1/1.2 g dry with 0.03/1.2 = 0.025 g N; 0.086 - 0.025 = 0.061 g are left over.
+  'heterotroph-loss': [
+    ['heterotrophs', -1],
+    ['solids', 1 / 1.2],
+    ['tan', 0.061],
+    ['alkalinity', 0.061 / N],
+  ],
   'aob-decay': burnt('aob', 0.086, 1),
   'nob-decay': burnt('nob', 0.086, 1),
   'solids-mineralisation': burnt('solids', 0.03, 1.2),

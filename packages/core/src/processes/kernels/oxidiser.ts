@@ -1,7 +1,8 @@
 import { hydrogenAt } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions, Process } from '../process.js';
-import { HYDROGEN_AFTER_PH, type Kernel, type Sites } from './kernel.js';
+import { bareHalf, transferOf } from './film-coefficients.js';
+import { reached, reachedByMost, reachedBySubstrate } from './film.js';
 import {
   arrhenius,
   bell,
@@ -14,10 +15,12 @@ import {
 } from './rate-terms.js';
 
 /**
- * Activity of a population of nitrifiers: growth that its water would allow, g COD d-1,
- * mu(T) M(substrate) M(O2) M(inorganic carbon) bell(pH) I(NH3) I(HNO2) X. Substrate is TAN of ammonia oxidisers,
- * nitrite of nitrite oxidisers. Each population has a room of its own on a surface, its share of the capacity by
- * yield: what both oxidise of the same nitrogen makes cells in that ratio.
+ * Activity of a population of nitrifiers: growth that its water would allow, g COD d-1. What the cells that are awake
+ * could do, mu(T) M(inorganic carbon) bell(pH) I(NH3) I(HNO2) X, is limited by the oxygen and then by the TAN that come
+ * to the film through still water (film.ts); nitrite is made in the film itself, and limits its oxidisers as M(nitrite).
+ * What heterotrophs cover of the surface rests (heterotroph.ts).
+ * Each population has a room of its own on a surface, its share of the capacity by yield: what both oxidise of the same
+ * nitrogen makes cells in that ratio.
  * Growth, not activity, is limited by room: a share 1 - X/room of the activity makes cells, the rest runs on
  * without growth.
  * The lower flank of the bell is that of the film (acclimation.ts): it is what the film has got used to.
@@ -30,15 +33,28 @@ export const aobReads = [
   'ammonia',
   'aob',
   'acclimation',
+  'heterotrophs',
+  'awake',
   'nitrite',
 ] as const;
 
 /** Nitrite oxidisers: the same with nitrite for substrate, which is also what nitrous acid comes of. */
-export const nobReads = ['nitrite', 'oxygen', 'carbon', 'pH', 'ammonia', 'nob', 'acclimation'] as const;
+export const nobReads = [
+  'nitrite',
+  'oxygen',
+  'carbon',
+  'pH',
+  'ammonia',
+  'nob',
+  'acclimation',
+  'heterotrophs',
+  'awake',
+] as const;
 
 /**
  * [mu, K of the substrate, K_O2, K_carbon, K_I ammonia, K_I nitrous acid, pH high, room g COD, 1/yield, h at pH high,
- * dissociation constant of nitrous acid (mol m-3)].
+ * dissociation constant of nitrous acid (mol m-3), transfer of oxygen and of TAN in g COD of growth that they allow
+ * (m3 d-1 g COD g-1), heterotrophs that cover one half (g COD)].
  */
 function coefficients(
   values: Values,
@@ -49,6 +65,7 @@ function coefficients(
   const own = (name: string): number => values.value(`${population}.${name}`);
   const high = own('ph-high');
   const yields = values.value('aob.yield') + values.value('nob.yield');
+  const perOxygen = (2 * values.value('molar.oxygen-gas')) / values.value('molar.nitrogen');
   return [
     own('growth') * arrhenius(own('growth-theta'), at.temperature),
     own(substrate),
@@ -61,6 +78,10 @@ function coefficients(
     1 / own('yield'),
     hydrogenAt(high),
     hydrogenAt(values.value('nitrous.pk')),
+    // What both populations together take of oxygen for the same nitrogen: each has its share of what comes.
+    (transferOf(values, at, 'oxygen') * own('yield')) / perOxygen,
+    transferOf(values, at, 'tan') * own('yield'),
+    bareHalf(values, at),
   ];
 }
 
@@ -72,17 +93,37 @@ export const aobCoefficients = (values: Values, at: Conditions): readonly number
 export const nobCoefficients = (values: Values, at: Conditions): readonly number[] =>
   coefficients(values, at, 'nob', 'k-nitrite');
 
-/** Activity with so much nitrite in the water, less the factor of nitrous acid, g COD d-1. */
-function withoutNitrous(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
+/** What cells with ample substrate and oxygen could do without nitrous acid, g COD d-1. */
+function unhindered(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
   return (
     k[0] *
-    monod(v[at[0]], k[1]) *
-    monod(v[at[1]], k[2]) *
     monod(v[at[2]], k[3]) *
     bell(v[at[3]], v[at[6]], k[6]) *
     inhibition(v[at[4]], k[4]) *
-    v[at[5]]
+    v[at[5]] *
+    v[at[8]]
   );
+}
+
+/** Fills the partials of `unhindered` times `times` by carbon, pH, ammonia, cells, flank and share awake. */
+function unhinderedPartials(
+  times: number,
+  v: Float64Array,
+  at: ArrayLike<number>,
+  k: ArrayLike<number>,
+  d: Float64Array,
+): void {
+  const carbon = monod(v[at[2]], k[3]);
+  const acidity = bell(v[at[3]], v[at[6]], k[6]);
+  const ammonia = inhibition(v[at[4]], k[4]);
+  const cells = k[0] * times;
+  const awake = cells * v[at[5]] * v[at[8]];
+  d[2] = monodSlope(v[at[2]], k[3]) * acidity * ammonia * awake;
+  d[3] = carbon * bellSlope(v[at[3]], v[at[6]], k[6]) * ammonia * awake;
+  d[4] = carbon * acidity * inhibitionSlope(v[at[4]], k[4]) * awake;
+  d[5] = carbon * acidity * ammonia * cells * v[at[8]];
+  d[6] = carbon * bellByLow(v[at[3]], v[at[6]], k[6]) * ammonia * awake;
+  d[8] = carbon * acidity * ammonia * cells * v[at[5]];
 }
 
 /** Share of nitrite that is nitrous acid, of a dissociation constant (mol m-3). */
@@ -93,58 +134,19 @@ function acidShare(pH: number, dissociation: number): number {
 
 /** Activity of ammonia oxidisers, g COD d-1. */
 export function aobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  return withoutNitrous(v, at, k) * inhibition(v[at[7]] * acidShare(v[at[3]], k[10]), k[5]);
+  const nitrous = inhibition(v[at[9]] * acidShare(v[at[3]], k[10]), k[5]);
+  const supplied = reached(v[at[1]], unhindered(v, at, k) * nitrous, k[2], k[11]);
+  return inhibition(v[at[7]], k[13]) * reached(v[at[0]], supplied, k[1], k[12]);
 }
 
 /** Activity of nitrite oxidisers, g COD d-1. */
 export function nobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  return withoutNitrous(v, at, k) * inhibition(v[at[0]] * acidShare(v[at[3]], k[10]), k[5]);
+  const nitrous = inhibition(v[at[0]] * acidShare(v[at[3]], k[10]), k[5]);
+  const most = unhindered(v, at, k) * nitrous * monod(v[at[0]], k[1]);
+  return inhibition(v[at[7]], k[13]) * reached(v[at[1]], most, k[2], k[11]);
 }
 
-/**
- * Fills d[0] to d[6] with the partials of the activity times `times`, but for what nitrite does as nitrous acid.
- * @returns the activity
- */
-function partialsBut(
-  nitrite: number,
-  times: number,
-  v: Float64Array,
-  at: ArrayLike<number>,
-  k: ArrayLike<number>,
-  d: Float64Array,
-): number {
-  const substrate = monod(v[at[0]], k[1]);
-  const oxygen = monod(v[at[1]], k[2]);
-  const carbon = monod(v[at[2]], k[3]);
-  const acidity = bell(v[at[3]], v[at[6]], k[6]);
-  const ammonia = inhibition(v[at[4]], k[4]);
-  const share = acidShare(v[at[3]], k[10]);
-  const nitrous = inhibition(nitrite * share, k[5]);
-  const cells = k[0] * v[at[5]] * times;
-  const free = acidity * ammonia * nitrous;
-  const food = substrate * oxygen * carbon;
-  d[0] = monodSlope(v[at[0]], k[1]) * oxygen * carbon * free * cells;
-  d[1] = monodSlope(v[at[1]], k[2]) * substrate * carbon * free * cells;
-  d[2] = monodSlope(v[at[2]], k[3]) * substrate * oxygen * free * cells;
-  d[3] =
-    food *
-    ammonia *
-    cells *
-    (bellSlope(v[at[3]], v[at[6]], k[6]) * nitrous -
-      acidity * inhibitionSlope(nitrite * share, k[5]) * nitrite * share * (1 - share) * Math.LN10);
-  d[4] = inhibitionSlope(v[at[4]], k[4]) * food * acidity * nitrous * cells;
-  d[5] = k[0] * food * free * times;
-  d[6] = bellByLow(v[at[3]], v[at[6]], k[6]) * food * ammonia * nitrous * cells;
-  return food * free * k[0] * v[at[5]];
-}
-
-/** What the activity loses by a gram more of nitrite, as nitrous acid. */
-function byNitrous(nitrite: number, v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  const share = acidShare(v[at[3]], k[10]);
-  return withoutNitrous(v, at, k) * inhibitionSlope(nitrite * share, k[5]) * share;
-}
-
-/** Partials of the activity of ammonia oxidisers times `times`, by the eight variables. Returns the activity. */
+/** Partials of the activity of ammonia oxidisers times `times`, by the ten variables. Returns the activity. */
 export function aobActivityPartials(
   times: number,
   v: Float64Array,
@@ -152,11 +154,27 @@ export function aobActivityPartials(
   k: ArrayLike<number>,
   d: Float64Array,
 ): number {
-  d[7] = times * byNitrous(v[at[7]], v, at, k);
-  return partialsBut(v[at[7]], times, v, at, k, d);
+  const share = acidShare(v[at[3]], k[10]);
+  const acid = v[at[9]] * share;
+  const free = unhindered(v, at, k);
+  const nitrous = inhibition(acid, k[5]);
+  const most = free * nitrous;
+  const supplied = reached(v[at[1]], most, k[2], k[11]);
+  const used = reached(v[at[0]], supplied, k[1], k[12]);
+  const bare = inhibition(v[at[7]], k[13]) * times;
+  const bySupply = bare * reachedByMost(v[at[0]], supplied, k[1], k[12], used);
+  const byMost = bySupply * reachedByMost(v[at[1]], most, k[2], k[11], supplied);
+  const byAcid = byMost * free * inhibitionSlope(acid, k[5]) * share;
+  unhinderedPartials(byMost * nitrous, v, at, k, d);
+  d[0] = bare * reachedBySubstrate(v[at[0]], supplied, k[1], k[12], used);
+  d[1] = bySupply * reachedBySubstrate(v[at[1]], most, k[2], k[11], supplied);
+  d[3] -= byAcid * v[at[9]] * (1 - share) * Math.LN10;
+  d[7] = inhibitionSlope(v[at[7]], k[13]) * used * times;
+  d[9] = byAcid;
+  return inhibition(v[at[7]], k[13]) * used;
 }
 
-/** Partials of the activity of nitrite oxidisers times `times`, by the seven variables. Returns the activity. */
+/** Partials of the activity of nitrite oxidisers times `times`, by the nine variables. Returns the activity. */
 export function nobActivityPartials(
   times: number,
   v: Float64Array,
@@ -164,9 +182,22 @@ export function nobActivityPartials(
   k: ArrayLike<number>,
   d: Float64Array,
 ): number {
-  const activity = partialsBut(v[at[0]], times, v, at, k, d);
-  d[0] += times * byNitrous(v[at[0]], v, at, k);
-  return activity;
+  const share = acidShare(v[at[3]], k[10]);
+  const acid = v[at[0]] * share;
+  const free = unhindered(v, at, k);
+  const nitrous = inhibition(acid, k[5]);
+  const food = monod(v[at[0]], k[1]);
+  const most = free * nitrous * food;
+  const used = reached(v[at[1]], most, k[2], k[11]);
+  const bare = inhibition(v[at[7]], k[13]) * times;
+  const byMost = bare * reachedByMost(v[at[1]], most, k[2], k[11], used);
+  const byAcid = byMost * free * food * inhibitionSlope(acid, k[5]) * share;
+  unhinderedPartials(byMost * nitrous * food, v, at, k, d);
+  d[0] = byMost * free * nitrous * monodSlope(v[at[0]], k[1]) + byAcid;
+  d[1] = bare * reachedBySubstrate(v[at[1]], most, k[2], k[11], used);
+  d[3] -= byAcid * v[at[0]] * (1 - share) * Math.LN10;
+  d[7] = inhibitionSlope(v[at[7]], k[13]) * used * times;
+  return inhibition(v[at[7]], k[13]) * used;
 }
 
 type Activity = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>) => number;
@@ -207,98 +238,3 @@ export function idling(
     },
   };
 }
-
-/** Coefficients a place. */
-const SIZE = 11;
-
-/** The acid term of the bell: h (mol m-3) over that at the flank of the film. */
-function acidTerm(h: number, flank: number): number {
-  return h * 1e-3 * Math.exp(Math.LN10 * flank);
-}
-
-/**
- * Growth and idling of one population together: the activity is worked out once, and from the hydrogen ion in
- * place of the pH, so that the bell of rate-terms.ts, h / (h + h²/h_low + h_high), takes but one exponential. The
- * first process handed over is growth, the second idling, at the same places.
- * @param width variables a place
- * @param from where among them nitrite is
- */
-function populationKernel(width: number, from: number): Kernel {
-  return {
-    rates: ([growth, idle], v, r) => {
-      const { count, at, k } = growth;
-      for (let i = 0, n = 0, o = 0; i < count; i++, n += width, o += SIZE) {
-        const h = v[at[n + 3] + HYDROGEN_AFTER_PH];
-        const living = v[at[n + 5]];
-        const activity =
-          k[o] *
-          monod(v[at[n]], k[o + 1]) *
-          monod(v[at[n + 1]], k[o + 2]) *
-          monod(v[at[n + 2]], k[o + 3]) *
-          inhibition(v[at[n + 4]], k[o + 4]) *
-          inhibition((v[at[n + from]] * h) / (h + k[o + 10]), k[o + 5]) *
-          (h / (h + h * acidTerm(h, v[at[n + 6]]) + k[o + 9])) *
-          living;
-        const full = living / k[o + 7];
-        r[growth.row + i] = activity * (1 - full);
-        r[idle.row + i] = activity * full * k[o + 8];
-      }
-    },
-    partials: ([growth, idle], v) => {
-      const { d } = growth;
-      const e = idle.d;
-      for (let i = 0, n = 0; i < growth.count; i++, n += width) {
-        activityPartialsAt(growth, i, from, v);
-        const living = v[growth.at[n + 5]];
-        const activity = d[n + 5] * living;
-        const room = growth.k[i * SIZE + 7];
-        const perYield = growth.k[i * SIZE + 8];
-        const full = living / room;
-        const idling = full * perYield;
-        for (let m = n; m < n + width; m++) {
-          e[m] = d[m] * idling;
-          d[m] *= 1 - full;
-        }
-        d[n + 5] -= activity / room;
-        e[n + 5] += (activity * perYield) / room;
-      }
-    },
-  };
-}
-
-/** Fills the partials of growth with those of the activity at one place; by the population, activity per cell. */
-function activityPartialsAt(growth: Sites, i: number, from: number, v: Float64Array): void {
-  const { at, k, d, width } = growth;
-  const n = i * width;
-  const o = i * SIZE;
-  const h = v[at[n + 3] + HYDROGEN_AFTER_PH];
-  const nitrite = v[at[n + from]];
-  const substrate = monod(v[at[n]], k[o + 1]);
-  const oxygen = monod(v[at[n + 1]], k[o + 2]);
-  const carbon = monod(v[at[n + 2]], k[o + 3]);
-  const ammonia = inhibition(v[at[n + 4]], k[o + 4]);
-  const share = h / (h + k[o + 10]);
-  const nitrous = inhibition(nitrite * share, k[o + 5]);
-  const acid = acidTerm(h, v[at[n + 6]]);
-  const base = k[o + 9] / h;
-  const bell = 1 / (1 + acid + base);
-  const cells = k[o] * v[at[n + 5]];
-  const free = bell * ammonia * nitrous;
-  const food = substrate * oxygen * carbon;
-  const lost = inhibitionSlope(nitrite * share, k[o + 5]) * share * food * bell * ammonia * cells;
-  d[n] = monodSlope(v[at[n]], k[o + 1]) * oxygen * carbon * free * cells;
-  d[n + 1] = monodSlope(v[at[n + 1]], k[o + 2]) * substrate * carbon * free * cells;
-  d[n + 2] = monodSlope(v[at[n + 2]], k[o + 3]) * substrate * oxygen * free * cells;
-  d[n + 3] = Math.LN10 * ((acid - base) * bell * food * free * cells - lost * nitrite * (1 - share));
-  d[n + 4] = inhibitionSlope(v[at[n + 4]], k[o + 4]) * food * bell * nitrous * cells;
-  d[n + 5] = k[o] * food * free;
-  d[n + 6] = -Math.LN10 * acid * bell * food * free * cells;
-  if (from === 0) d[n] += lost;
-  else d[n + from] = lost;
-}
-
-/** Ammonia oxidisers: nitrite is the last of their variables. */
-export const aobKernel = populationKernel(aobReads.length, 7);
-
-/** Nitrite oxidisers: nitrite is their substrate. */
-export const nobKernel = populationKernel(nobReads.length, 0);
