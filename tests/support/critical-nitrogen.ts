@@ -25,6 +25,7 @@ const conditions = {
   fedShare: 0,
   area: 1,
   light: 20,
+  ionic: 0.01,
 };
 
 /** Critical nitrogen of a crop at a dry mass in t/ha, % of dry mass, as its process reads it. */

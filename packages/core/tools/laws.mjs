@@ -40,6 +40,7 @@ const shared = {
   A_o: condition('open', 'A_o', 'open water, m2'),
   A_f: condition('floor', 'A_f', 'floor, m2'),
   A: condition('area', 'A', 'area of the batch, m2'),
+  m_I: condition('ionic', 'm_I', 'ionic strength of the water that morning, mol/L'),
   I: condition('light', 'I', 'photosynthetic light on the crop, mol/m2/d'),
   e: condition('capture', 'e', 'share of incoming solids caught'),
   k_air: condition('aeration', 'k_L a', 'aeration now, at 20 degC, 1/d'),
@@ -137,6 +138,10 @@ const cropNames = {
   T_b: number('crop.base-temperature', 'T_b'),
   l: number('crop.light-use', '\\lambda'),
   K_I: number('crop.k-light', 'K_I'),
+  i_e: number('water.ionic-per-conductivity', 'i_e'),
+  d_e: number('crop.salt-dilution', 'd_e'),
+  E_t: number('crop.salt-threshold', 'E_t'),
+  E_s: number('crop.salt-slope', 'E_s'),
   a: number('crop.nitrogen-a', 'a'),
   b: number('crop.nitrogen-b', 'b'),
   p: number('crop.nitrogen-plateau', 'p'),
@@ -147,7 +152,8 @@ const growthEquations = {
   w: 'W / (100 * A)',
   N_c: 'a * (w^4 + p^4)^(-b / 4)',
   W_c: 'l * A * (K_I + I) / (g * (T_opt - T_b))',
-  c: 'l * I * A * max(0, min(T_air, T_opt) - T_b) / (T_opt - T_b)',
+  f_e: 'max(0, 1 - E_s * max(0, m_I / (i_e * d_e) - E_t))',
+  c: 'f_e * l * I * A * max(0, min(T_air, T_opt) - T_b) / (T_opt - T_b)',
   G: 'c * (1 - exp(-W / W_c)) * (1 - n_l * N_c * W / N) / (1 - n_l)',
 };
 const cropEquations = {

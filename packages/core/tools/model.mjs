@@ -62,6 +62,7 @@ const equationTex = {
   w: 'w',
   N_c: 'N_c',
   W_c: 'W_c',
+  f_e: 'f_e',
   c: 'c',
   G: 'G',
   h: 'h',

@@ -193,12 +193,12 @@ function blocks(text) {
     if (properties !== undefined) return rows(sections[key], [key]);
     return rows(additionalProperties ?? items, [key, '*']);
   };
-  const weather = sections.climate.properties.et0.anyOf.find((each) => each.properties?.weather);
-  const [daily] = sections.climate.properties['air-temperature'].anyOf.filter((each) => each.properties);
-  const follow = sections.climate.properties['water-temperature'].anyOf.find(
-    (each) => each.properties?.follows,
-  );
-  const light = sections.climate.properties.light.anyOf.find((each) => each.properties?.lamps);
+  const climate = (key, mark) =>
+    sections.climate.properties[key].anyOf.find((each) => each.properties?.[mark]);
+  const weather = climate('et0', 'weather');
+  const daily = climate('air-temperature', 'monthly');
+  const follow = climate('water-temperature', 'follows');
+  const light = climate('light', 'lamps');
   const action = sections.actions.items;
   const heads = [
     'include',

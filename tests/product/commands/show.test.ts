@@ -52,7 +52,7 @@ describe('leat show', () => {
 
   it('names the processes that read a number, and says when none does', async () => {
     expect(await show('aob.growth')).toContain('process ammonia-oxidation: growth of ammonia oxidisers');
-    expect(await show('crop.basil.salt-threshold')).toContain(
+    expect(await show('crop.basil.nitrogen-uptake')).toContain(
       'used by     not used by the model; kept for reading',
     );
   });
@@ -67,7 +67,7 @@ describe('leat show', () => {
     ['aerators', 'stone', 5],
     ['limits', 'epa.acute.pivot', 70],
     ['constants', 'emerson.a', 53],
-    ['parameters', 'biofilm.capacity', 69],
+    ['parameters', 'biofilm.capacity', 82],
     ['weather', 'weather.albedo', 39],
     ['log', 'log.pH.lowest', 39],
   ])('lists %s', async (table, one, most) => {

@@ -21,7 +21,9 @@ function bed(water: Partial<StartWater>, temperature: number, light = 17): Run {
   const sump = vessel('sump', 10, { temperature: constant(temperature) });
   const start = [startOf(sump, { water: stillWater(1000, 7.5, water) })];
   const plantings = [planting('lettuce', 'sump', 'lettuce-butterhead', area)];
-  return doneRun(scenarioOf([sump], { start, plantings, days: 40, light: constant(light) }), {
+  // So much nitrate is no salt here.
+  const overrides = [{ id: 'crop.salt-dilution', value: 1e9 }];
+  return doneRun(scenarioOf([sump], { start, plantings, days: 40, light: constant(light), overrides }), {
     tolerance: 1e-8,
   });
 }

@@ -26,9 +26,9 @@ export const properties: Readonly<Record<OpenGroup, Properties>> = {
   crop: {
     needed: list(
       'density days dry-matter seedling-mass light-use growth base-temperature optimum-temperature nitrogen-a ' +
-        'nitrogen-b nitrogen-plateau kc-start kc-full kc-end chloride-high ph-low ph-high',
+        'nitrogen-b nitrogen-plateau kc-start kc-full kc-end chloride-high ph-low ph-high salt-threshold salt-slope',
     ),
-    further: list('nitrogen-uptake salt-threshold salt-slope'),
+    further: list('nitrogen-uptake'),
   },
   media: { needed: list('surface'), further: list('porosity') },
   feed: { needed: list('protein demand'), further: [] },

@@ -73,6 +73,8 @@ export interface Conditions extends VesselForm {
   readonly area: number;
   /** Photosynthetic light on the crop, mol m-2 d-1. */
   readonly light: number;
+  /** Ionic strength of its water that morning, mol L-1. */
+  readonly ionic: number;
   /** Most that the doser gives of one product now, g d-1. */
   readonly most: number;
   /** What the doser holds: pH, or alkalinity in eq m-3. */
@@ -138,6 +140,7 @@ export const anyConditions: Conditions = {
   fedShare: 0.01,
   area: 1,
   light: 20,
+  ionic: 0.01,
   most: 1,
   setPoint: 7,
   band: 0.1,

@@ -94,6 +94,7 @@ export function openCoefficients(model: Model, regime: Regime) {
   const lastMost = newest(instances.length);
   const lastLight = newest(instances.length);
   const changed = new Uint8Array(vesselCount);
+  const salted = new Uint8Array(vesselCount);
   const flowed = new Uint8Array(vesselCount);
   const vesselOf = Int32Array.from(instances, ({ vessel }) => vessel);
   const cohortOf = Int32Array.from(instances, ({ cohort }) => cohort);
@@ -108,7 +109,8 @@ export function openCoefficients(model: Model, regime: Regime) {
   ): void {
     for (let vessel = 0; vessel < vesselCount; vessel++) {
       changed[vessel] = take(last.temperature, vessel, day.temperature[vessel]) ? 1 : 0;
-      if (take(last.ionic, vessel, day.ionic[vessel]) || changed[vessel] === 1)
+      salted[vessel] = take(last.ionic, vessel, day.ionic[vessel]) ? 1 : 0;
+      if (salted[vessel] === 1 || changed[vessel] === 1)
         regime.constants[vessel] = acidBaseConstants(plain, day.temperature[vessel], day.ionic[vessel]);
       if (take(last.air, vessel, day.air[vessel])) changed[vessel] = 1;
       if (day.carbonDioxide !== undefined && take(last.carbonDioxide, vessel, day.carbonDioxide))
@@ -131,6 +133,7 @@ export function openCoefficients(model: Model, regime: Regime) {
       const most = doser >= 0 && dosing[doser] ? dosers[doser].most / dosers[doser].products.length : 0;
       if (doser >= 0 && take(lastMost, j, most)) stale = true;
       if (batch >= 0 && take(lastLight, j, day.light[model.layout.batches[batch].planting])) stale = true;
+      if (batch >= 0 && salted[vessel] === 1) stale = true;
       if (!stale) continue;
       const { fed, share } = offer;
       const conditions = conditionsAt(
@@ -165,7 +168,7 @@ function take(last: Float64Array, index: number, value: number): boolean {
 export function conditionsAt(
   model: Model,
   index: number,
-  day: Pick<Day, 'temperature' | 'air' | 'light' | 'carbonDioxide'>,
+  day: Pick<Day, 'temperature' | 'air' | 'light' | 'ionic' | 'carbonDioxide'>,
   aeration: number,
   inflow: number,
   batch: number,
@@ -190,6 +193,7 @@ export function conditionsAt(
     fed,
     fedShare,
     area: batch < 0 ? 0 : model.layout.batches[batch].area,
+    ionic: day.ionic[index],
     light: batch < 0 ? 0 : day.light[model.layout.batches[batch].planting],
     ...noDoser,
   };

@@ -102,7 +102,7 @@ function startAmounts(
     const order = layout.batches.slice(0, index).filter((other) => other.planting === batch.planting).length;
     const apart = planting.start === 'staggered' ? (order * planting.harvest) / planting.batches : 0;
     const age = planting.age - apart + (planting.age < apart ? planting.harvest : 0);
-    const stand = crops.stand(index, age, conditionsAt(model, batch.vessel, day, 0, 0, index));
+    const stand = crops.stand(index, age, conditionsAt(model, batch.vessel, { ...day, ionic }, 0, 0, index));
     y[batch.mass] = stand.mass;
     y[batch.nitrogen] = stand.nitrogen;
     crops.planted[index] = time - age;

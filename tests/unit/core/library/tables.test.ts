@@ -22,6 +22,7 @@ describe('the tables', () => {
       '1/(atm K2)',
       '1e-3 g^(1/3)/(degC d)',
       'mm m2/MJ',
+      'mol m/(L dS)',
       'K mm s/kPa/m/d',
       'K^1.5 L^0.5/mol^0.5',
     ];

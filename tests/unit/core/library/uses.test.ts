@@ -45,7 +45,7 @@ describe('what reads a number', () => {
 
   it('is nothing where a number is kept for reading alone', () => {
     expect(uses('fish.nile-tilapia.thermal-growth')).toEqual([]);
-    expect(uses('crop.basil.salt-threshold')).toEqual([]);
+    expect(uses('crop.basil.nitrogen-uptake')).toEqual([]);
   });
 
   it('holds everything that a run was seen to read', () => {

@@ -23,6 +23,7 @@ const conditions: Conditions = {
   fedShare: 0.01,
   area: 5,
   light: 10,
+  ionic: 0.01,
 };
 
 const values = givenValues({
@@ -105,6 +106,10 @@ const values = givenValues({
   'crop.optimum-temperature': 22,
   'crop.light-use': 0.55,
   'crop.k-light': 5,
+  'water.ionic-per-conductivity': 0.0125,
+  'crop.salt-dilution': 2,
+  'crop.salt-threshold': 1.3,
+  'crop.salt-slope': 0.13,
   'crop.nitrogen-a': 0.0365,
   'crop.nitrogen-b': 0.115,
   'crop.nitrogen-plateau': 1,
@@ -320,6 +325,14 @@ describe('the rate of', () => {
     // Both the young plant and the canopy grow by 18 in place of 14 degrees.
     expect(growth(22) / growth(18)).toBeCloseTo(18 / 14, 12);
     expect(growth(30)).toBe(growth(22));
+  });
+
+  it('a crop loses 13 % of its growth per dS/m above 1.3 in the extract, and all of it in the end', () => {
+    // 0.01 mol/L are 0.8 dS/m in the water, 0.4 in the extract; 0.0575 are 4.6 and 2.3; 0.25 are 20 and 10.
+    const growth = (ionic: number): number => rateOf('crop-growing', {}, { ionic });
+    expect(growth(0.0575) / growth(0.01)).toBeCloseTo(0.87, 10);
+    expect(growth(0.0325)).toBe(growth(0.01));
+    expect(growth(0.25)).toBe(0);
   });
 
   it('a closed canopy grows by its light, a seedling by its mass and less than by its light, neither in the dark', () => {

@@ -119,6 +119,8 @@ export interface Cycle {
   readonly temperature: Float64Array;
   /** Ionic strength of each vessel, mol L-1, by which the constants of the regime were last set (`setIons`). */
   readonly ionic: Float64Array;
+  /** The morning of the cycle. */
+  readonly day: Day;
   /** What the water did on the way to the cycle, such as a pump that sucked air. */
   readonly events: readonly { readonly kind: string; readonly place: string }[];
 }
@@ -135,12 +137,12 @@ export function enter(regime: Regime, segment: CycleSegment): void {
 }
 
 /**
- * Sets the ionic strength of a cycle, and the constants of acids and bases, by a state at its start. Returns the
+ * Sets the ionic strength of a cycle, and with it the constants of acids and bases and the growth of crops, by a state at its start. Returns the
  * largest share by which one moved.
  */
 export function setIons(
   model: Model,
-  { regime, ionic, temperature, segments }: Cycle,
+  { regime, ionic, temperature, segments, day }: Cycle,
   y: Float64Array,
 ): number {
   const ionsOf = openVesselIons(model.parameters);
@@ -150,6 +152,13 @@ export function setIons(
     moved = Math.max(moved, Math.abs(now - before) / Math.max(now, Number.MIN_VALUE));
     ionic[vessel] = now;
     regime.constants[vessel] = acidBaseConstants(model.parameters, temperature[vessel], now);
+  });
+  model.instances.forEach(({ process, values, vessel, batch }, j) => {
+    if (batch < 0) return;
+    const conditions = conditionsAt(model, vessel, { ...day, ionic }, 0, 0, batch);
+    const coefficients = process.coefficients(values, conditions);
+    regime.coefficients[j].set(coefficients);
+    for (const segment of segments) segment.coefficients[j].set(coefficients);
   });
   return moved;
 }
@@ -314,6 +323,7 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
     segments: constant ? [{ ...made[0], to: period, slope: new Float64Array(layout.vessels.length) }] : made,
     temperature: Float64Array.from(day.temperature),
     ionic: Float64Array.from(day.ionic),
+    day,
     events: [...events.values()],
   };
 }

@@ -8,6 +8,7 @@ import { monod, monodSlope } from './rate-terms.js';
  * Growth, g dry d-1: G = c (1 - exp(-r W / c)) f: young plants grow by r, a closed canopy by the light that falls on
  * it, c (Goudriaan & Monteith 1990). r and c rise with warmth above the base temperature up to the optimum; r rises with
  * light as Bruggink (1987) found, half of it at one light for all crops.
+ * Salt takes a share of both, s in all, beyond a threshold of conductivity (Maas & Hoffman 1977).
  * f = (1 - n Nc W/N) / (1 - n) slows growth as crop nitrogen falls from the critical curve to a share n of it (Droop form).
  * Critical nitrogen Nc = a w^-b with w in t/ha, flat below a plateau p (Justes et al. 1994), the two
  * joined without a corner: a (w^4 + p^4)^(-b/4). A corner would cost the integrator a dozen steps a
@@ -16,15 +17,27 @@ import { monod, monodSlope } from './rate-terms.js';
  * (Nc W - N) made good in a recovery time; never below 0.
  */
 
+/**
+ * Share of growth that salt leaves, 0..1: less by a slope for each dS/m above a threshold. Both are written for the extract of a
+ * saturated soil, which is thinner than the water that roots stand in; conductivity follows from ionic strength.
+ */
+function leftBySalt(values: Values, ionic: number): number {
+  const conductivity = ionic / values.value('water.ionic-per-conductivity');
+  const extract = conductivity / values.value('crop.salt-dilution');
+  const over = Math.max(0, extract - values.value('crop.salt-threshold'));
+  return Math.max(0, 1 - values.value('crop.salt-slope') * over);
+}
+
 /** [r 1/d at T, c g/d at T and light, a g/g, b, plateau g, n, g per t/ha, 1/recovery]. */
 export function cropCoefficients(values: Values, at: Conditions): readonly number[] {
   const base = values.value('crop.base-temperature');
   const best = values.value('crop.optimum-temperature');
   const warmth = Math.max(0, Math.min(at.air, best) - base);
+  const sound = warmth * leftBySalt(values, at.ionic);
   const gramsPerTonneHectare = 100 * at.area;
   return [
-    (values.value('crop.growth') * warmth * at.light) / (values.value('crop.k-light') + at.light),
-    (values.value('crop.light-use') * at.light * at.area * warmth) / (best - base),
+    (values.value('crop.growth') * sound * at.light) / (values.value('crop.k-light') + at.light),
+    (values.value('crop.light-use') * at.light * at.area * sound) / (best - base),
     values.value('crop.nitrogen-a'),
     values.value('crop.nitrogen-b'),
     values.value('crop.nitrogen-plateau') * gramsPerTonneHectare,

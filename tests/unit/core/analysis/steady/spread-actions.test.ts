@@ -40,7 +40,12 @@ describe('the mean stand of a crop', () => {
     const scenario = scenarioOf([vessel('bed', 1, { temperature: constant(22) })], { plantings: [bed] });
     const model = compileModel(scenario, createParameters());
     const clock = openCropClock(model);
-    const day = { temperature: Float64Array.of(22), air: Float64Array.of(22), light: Float64Array.of(20) };
+    const day = {
+      temperature: Float64Array.of(22),
+      air: Float64Array.of(22),
+      light: Float64Array.of(20),
+      ionic: Float64Array.of(0.01),
+    };
     const conditions = conditionsAt(model, 0, day, 0, 0, 0);
     const stand = meanStand(model, clock, 0, conditions);
     const at = (age: number) => clock.stand(0, age, conditions);
