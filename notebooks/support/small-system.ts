@@ -64,7 +64,8 @@ days: ${days}
 climate:
   water-temperature: ${temperature} degC
   et0: ${et0} mm/d
-  greenhouse-factor: 70 %${given.air === undefined ? '' : `\n  carbon-dioxide: ${given.air} ppm`}
+  greenhouse-factor: 70 %
+  light: { outdoors: 30 mol/m2/d, cover: 60 % }${given.air === undefined ? '' : `\n  carbon-dioxide: ${given.air} ppm`}
 waters:
   mains: { nitrate: 2 mg N/L, alkalinity: ${alkalinity} mg/L as CaCO3, pH: 7.7, chloride: 35 mg/L }
 vessels:

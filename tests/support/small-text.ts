@@ -23,7 +23,7 @@ top-up: { level: 0.55 m3, rate: 1 m3/d, from: [mains] }
 fish:
   tilapia: { in: tank, species: nile-tilapia, number: 60, mass: 120 g, ration: 1.5 %/d, feed: grower-32 }
 plantings:
-  lettuce: { in: bed, crop: lettuce-butterhead, area: 4 m2, batches: 2, age: 14 d }
+  lettuce: { in: bed, crop: lettuce-butterhead, area: 4 m2, batches: 2, age: 14 d, light: 30 mol/m2/d }
 start:
   biofilm: cycled
   water: { like: mains, pH: 7.4, ammonia: 0.5 mg N/L, nitrate: 20 mg N/L }

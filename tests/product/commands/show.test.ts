@@ -67,7 +67,7 @@ describe('leat show', () => {
     ['aerators', 'stone', 5],
     ['limits', 'epa.acute.pivot', 70],
     ['constants', 'emerson.a', 53],
-    ['parameters', 'biofilm.capacity', 82],
+    ['parameters', 'biofilm.capacity', 97],
     ['weather', 'weather.albedo', 39],
     ['log', 'log.pH.lowest', 39],
   ])('lists %s', async (table, one, most) => {

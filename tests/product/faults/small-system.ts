@@ -24,7 +24,7 @@ top-up: { level: 400 L, rate: 5 L/min, from: [mains] }
 fish:
   tilapia: { in: tank, species: nile-tilapia, number: 20, mass: 200 g, feed: grower-32, ration: 80 g/d }
 plantings:
-  lettuce: { in: bed, crop: lettuce-butterhead, area: 4 m2 }
+  lettuce: { in: bed, crop: lettuce-butterhead, area: 4 m2, light: 30 mol/m2/d }
 dosing:
   - { into: sump, product: potassium-bicarbonate, mass: 50 g, every: 7 d }
 start:

@@ -30,9 +30,8 @@ const trial = (number: number, protein: number): readonly Setting[] => [
 
 const atLevel = (low: number, high: number): { low: number; high: number } => ({ low, high });
 
-/** Light of the house without cloth [A]: 45 mol/m2/d outdoors in early summer at 42 degrees north, 60 % of it through the cover. */
-const light = { path: 'climate.light', value: '{ outdoors: 45 mol/m2/d, cover: 60 % }' };
-const shaded = { path: 'climate.light', value: '{ outdoors: 45 mol/m2/d, cover: 60 %, shade: 50 % }' };
+/** The cloth of trial 1. */
+const shaded = { path: 'climate.light.shade', value: '50 %' };
 
 /** Lettuce over fish against nitrate. */
 export const pantanella2012: SystemCase = {
@@ -45,12 +44,12 @@ export const pantanella2012: SystemCase = {
     'runs out of base with that: pH 6.6, 0.1 meq/L and 30 mg N/L of TAN with the numbers of the tables. The others work.',
   runs: {
     'control, shade': [...held(150), shaded],
-    control: [...held(150), light],
-    'nitrate 19.6': [...held(19.6), light],
+    control: held(150),
+    'nitrate 19.6': held(19.6),
     'trial 1, low': [...trial(12, 31), shaded],
     'trial 1, high': [...trial(20, 43), shaded],
-    'trial 2, low': [...trial(13, 31), light],
-    'trial 2, high': [...trial(50, 40), light],
+    'trial 2, low': trial(13, 31),
+    'trial 2, high': trial(50, 40),
   },
   quantities: [
     {

@@ -178,6 +178,14 @@ function under(
 
 const isDaily = (given: object): given is DailyGiven => 'kind' in given;
 
+/** Whether a crop stands in the light of the climate: one that has a light of its own day by day does not. */
+function isWanted(reader: ScenarioReader): boolean {
+  return reader.keys(['plantings']).some((name) => {
+    const path = ['plantings', name, 'light'];
+    return !reader.has(path) || Object.keys(overSection.shape).some((key) => reader.has([...path, key]));
+  });
+}
+
 /** What of the light was taken for granted, in words. */
 function noteAssumed(
   reader: ScenarioReader,
@@ -209,7 +217,7 @@ export function readSkyLight(
   const path = ['climate', 'light'];
   if (given !== undefined && isDaily(given))
     return compact({ light: readDaily(reader, path, given, { ...dailyRanges.light, days: sky.days }) });
-  if (given === undefined && !reader.has(['plantings'])) return {};
+  if (given === undefined && !isWanted(reader)) return {};
   const usual = sky.underCover ? reader.parameters.value('light.cover') : 1;
   const cover =
     given?.cover ?? (given === undefined ? usual : reader.fallback([...path, 'cover'], usual, usual));
