@@ -13,6 +13,9 @@ const feeds: Readonly<Record<string, Feed>> = {
   'european-perch': { name: 'carnivore-45', protein: 0.45 },
   barramundi: { name: 'carnivore-45', protein: 0.45 },
   'murray-cod': { name: 'carnivore-45', protein: 0.45 },
+  'golden-perch': { name: 'carnivore-45', protein: 0.45 },
+  'atlantic-salmon': { name: 'carnivore-45', protein: 0.45 },
+  'african-catfish': { name: 'starter-42', protein: 0.42 },
 };
 
 /** Fish to be fed. What is absent: the feed of its kind, its reference temperature, 100 g, 60 days. */
@@ -26,7 +29,7 @@ export interface Fed {
   readonly days?: number;
 }
 
-const processes = ['feeding', 'uneaten-feed', 'upkeep'];
+const processes = ['feeding', 'uneaten-feed', 'growing', 'excretion', 'upkeep-fat', 'upkeep'];
 
 /** Fish in a tank of unlimited oxygen without a filter, and what came of their feed. */
 export interface FedFish {
@@ -38,6 +41,10 @@ export interface FedFish {
   readonly gain: number;
   /** g, mean mass at the end. */
   readonly mass: number;
+  /** g of feed eaten. */
+  readonly eaten: number;
+  /** g COD of body per g wet at the end. */
+  readonly density: number;
   /** What feeding and upkeep made (+) or took (-) of a component, in its unit. */
   made(component: Component): number;
 }
@@ -50,12 +57,22 @@ function made(run: Run, component: Component): number {
     .reduce((sum, entry) => sum + entry.coefficient * entry.extent, 0);
 }
 
+/** Oxygen demand of the body at the end, g COD per g wet. */
+function densityOf(run: Run, species: string): number {
+  const lean =
+    (parameters.value(`fish.${species}.body-nitrogen`) / parameters.value('protein.nitrogen')) *
+    parameters.value('protein.demand');
+  const held = (component: Component): number => amountOf(run, lastOf(run), component, 'fish');
+  return lean + held('fish-fat') / held('fish-mass');
+}
+
 /** Feeds fish by the model. */
 export function fedFish({ species, ration, feed, temperature, mass = 100, days = 60 }: Fed): FedFish {
   const given = feed ?? feeds[species] ?? { name: 'grower-32', protein: 0.32 };
   const degrees = temperature ?? parameters.value(`fish.${species}.reference-temperature`);
-  const tank = vessel('tank', 1000, { temperature: constant(degrees) });
-  const water = stillWater(1000, 7.5, { oxygen: 1e6 });
+  // So much water that nothing of what fish give off is felt.
+  const tank = vessel('tank', 1e9, { temperature: constant(degrees) });
+  const water = stillWater(1e-3, 7.5, { oxygen: 1e4 });
   const cohorts = [tilapia('fish', 'tank', { species, ration, feed: given, mass })];
   const run = doneRun(scenarioOf([tank], { start: [startOf(tank, { water })], cohorts, days, every: days }), {
     tolerance: 1e-8,
@@ -65,6 +82,8 @@ export function fedFish({ species, ration, feed, temperature, mass = 100, days =
   return {
     feed: offered,
     nitrogen: offered * given.protein * parameters.value('protein.nitrogen'),
+    eaten: extentOf(run, last, 'feeding@fish'),
+    density: densityOf(run, species),
     gain: made(run, 'fish-mass'),
     mass: amountOf(run, last, 'fish-mass', 'fish') / amountOf(run, last, 'fish-number', 'fish'),
     made: (component) => made(run, component),

@@ -70,6 +70,9 @@ const highest: Readonly<Record<Variable, number>> = {
   'crop-nitrogen': 250,
   'fish-mass': 50_000,
   'fish-number': 500,
+  'fish-fat': 10_000,
+  'fish-dead': 5000,
+  'fish-dead-fat': 1000,
 };
 
 /**

@@ -56,6 +56,7 @@ export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } fro
 export { fatesOf, type Fates, type Share } from './result/fates.js';
 export { fatesOver, type FatesOver } from './result/fates.js';
 export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
+export { deathsOf, type CohortDeaths, type DeathsOfDay } from './result/deaths.js';
 export { limitsOf, marginOf, type LimitResult } from './result/limits.js';
 export { contentHash } from './base/content-hash.js';
 export { manifestOf, scenarioHash, version, type Manifest } from './result/record.js';

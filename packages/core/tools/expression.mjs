@@ -73,6 +73,7 @@ const calls = {
   max: Math.max,
   min: Math.min,
   exp: Math.exp,
+  sin: Math.sin,
   sigma: (x) => Math.max(0, Math.min(1, x)) ** 2 * (3 - 2 * Math.max(0, Math.min(1, x))),
   phi: (n) => (n < 1e-6 ? 1 - n / 2 : -Math.expm1(-n) / n),
 };

@@ -5,6 +5,7 @@ import { compileModel, createParameters, processTable, readScenario } from '../d
 import { parseLaw, texOf } from './expression.mjs';
 import { laws, namesUsed, standsFor } from './laws.mjs';
 import { scopeTo } from '../dist/model/scope.js';
+import { closeRow } from '../dist/model/stoichiometry.js';
 import { conserved, contentOf, unitOf } from '../dist/processes/components.js';
 import { processes } from '../dist/processes/index.js';
 
@@ -23,7 +24,19 @@ const placeWords = {
 
 /** Processes of a section of the document, in its order. */
 const sections = {
-  fish: ['feeding', 'uneaten-feed', 'upkeep', 'mortality', 'mortality-count'],
+  fish: [
+    ...[
+      'feeding',
+      'uneaten-feed',
+      'growing',
+      'excretion',
+      'upkeep-fat',
+      'upkeep',
+      'mortality',
+      'mortality-fat',
+    ],
+    ...['mortality-count', 'mortality-left', 'mortality-left-fat', 'rot', 'rot-fat'],
+  ],
   nitrifiers: [
     ...['ammonia-oxidation', 'ammonia-oxidation-idle', 'nitrite-oxidation', 'nitrite-oxidation-idle'],
     ...['aob-decay', 'nob-decay', 'acclimating', 'wakening'],
@@ -65,6 +78,27 @@ const equationTex = {
   f_e: 'f_e',
   c: 'c',
   G: 'G',
+  w_f: 'w_f',
+  f_T: 'f_T',
+  f_o: 'f_{O_2}',
+  n_e: 'C_{NO_2}^{eff}',
+  f_t: 'f_t',
+  A_f_: 'A_f',
+  O: 'O',
+  I_f: 'I',
+  l_f: '\\ell',
+  q_f: 'q',
+  g_e: 'g_E',
+  g_p: 'g_P',
+  G_f: 'G_f',
+  H_f: 'H',
+  s_f: 's',
+  h_T: 'h_T',
+  h_O: 'h_{O_2}',
+  h_A: 'h_{NH_3}',
+  h_N: 'h_{NO_2}',
+  h_C: 'h_{CO_2}',
+  h_f: 'h',
   h: 'h',
   D: 'D',
   K_g: 'K_g',
@@ -114,6 +148,7 @@ function told(process, entries, parameters, values) {
     .map(({ id: row, tex }) => {
       const full = row
         .replace(/^species/, `fish.${subject.species}`)
+        .replace(/^feed\.(?=[a-z]+$)/, `feed.${subject.feed.name}.`)
         .replace(/^crop\.(?=.)/, (found) => (parameters.has(row) ? found : `crop.${subject.crop}.`));
       const { unit: rowUnit } = parameters.row(full);
       return [`$${tex}$`, `\`${row}\``, digits(values.value(row)), rowUnit === '1' ? '' : rowUnit];
@@ -170,19 +205,16 @@ export function modelDocument() {
   const parameters = createParameters(scenario.overrides);
   const rows = processTable(compileModel(scenario, parameters));
   const values = scopeTo(parameters, subject);
-  const entriesOf = (id) => rows.find(({ process }) => process === id)?.entries ?? [];
+  const entriesOf = (process) =>
+    rows.find((row) => row.process === process.id)?.entries ?? closeRow(process, values);
   const untold = processes.filter(({ id }) => !Object.values(sections).flat().includes(id));
   if (untold.length > 0) throw new Error(`no section tells of ${untold.map(({ id }) => id).join(', ')}`);
   const section = (ids) =>
     ids
-      .map((id) =>
-        told(
-          processes.find((each) => each.id === id),
-          entriesOf(id),
-          parameters,
-          values,
-        ),
-      )
+      .map((id) => {
+        const process = processes.find((each) => each.id === id);
+        return told(process, entriesOf(process), parameters, values);
+      })
       .join('\n');
   return withBlocks(readFileSync(document, 'utf8'), {
     components: contents(values),

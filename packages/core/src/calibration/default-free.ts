@@ -18,7 +18,7 @@ const usual = [
   'solids.exposed',
 ];
 
-const ofFish = ['feed-conversion'];
+const ofFish = ['energy-retention'];
 
 /** The numbers that are free where none is named: of those above, what this system reads. */
 export function defaultFree(

@@ -1,6 +1,6 @@
 import type { Fault } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
-import { formOf, isOpenGroup, properties, type PropertyForm } from './properties.js';
+import { formOf, isOpenGroup, type OpenGroup, properties, type PropertyForm } from './properties.js';
 import { tableOf, type TableRow } from './table-row.js';
 
 /** What a table of the user says of a number beside the number and its range. */
@@ -46,6 +46,16 @@ const replaced: Readonly<Record<string, string>> = {
   'aob.k-alkalinity': 'aob.k-carbon',
   'aob.ph-low': 'nitrifier.flank-fresh',
   'nob.ph-low': 'nitrifier.flank-fresh',
+  'fish.fasting-theta': 'fish.maintenance-theta',
+};
+
+/** Properties that subjects had once, and what stands in their place. */
+const replacedProperties: Readonly<Partial<Record<OpenGroup, Readonly<Record<string, string>>>>> = {
+  fish: {
+    'feed-conversion': 'energy-retention',
+    'reference-ration': 'appetite',
+    'fasting-loss': 'maintenance',
+  },
 };
 
 /** Properties that subjects had once, and what stands in their place. */
@@ -74,6 +84,15 @@ export function idFault(id: string, rows: ReadonlyMap<string, TableRow>): Fault 
   if (!isOpenGroup(group) || subject === '' || property === '' || more.length > 0) return unknown();
   const { needed, further } = properties[group];
   const all = [...needed, ...further];
+  const instead = replacedProperties[group]?.[property];
+  if (instead !== undefined) {
+    const ask =
+      property === 'feed-conversion' ? `; a measured one is given as feed-conversion of a group of fish` : '';
+    return {
+      problem: `no number any more: it comes out of the energy of the fish${ask}`,
+      nearest: `${group}.${subject}.${instead}`,
+    };
+  }
   if (!all.includes(property)) {
     const ours = [...rows.keys()].some((known) => known.startsWith(`${group}.${subject}.`));
     if (ours) return unknown();

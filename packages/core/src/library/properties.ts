@@ -16,12 +16,12 @@ const list = (text: string): readonly string[] => text.split(' ');
 export const properties: Readonly<Record<OpenGroup, Properties>> = {
   fish: {
     needed: list(
-      'body-nitrogen body-demand feed-conversion reference-ration fasting-loss reference-temperature ' +
-        'protein-digestibility mortality temperature-low temperature-high limit-ammonia limit-nitrite limit-nitrate limit-oxygen density-high',
+      'body-nitrogen body-demand energy-retention energy-digestibility maintenance appetite reference-temperature ' +
+        'protein-digestibility mortality temperature-low temperature-high temperature-optimum-low temperature-optimum-high ' +
+        'limit-ammonia limit-nitrite limit-nitrate limit-oxygen density-high lethal-temperature-low lethal-temperature-high ' +
+        'lethal-oxygen lethal-ammonia lethal-nitrite lethal-carbon-dioxide',
     ),
-    further: list(
-      'temperature-optimum-low temperature-optimum-high thermal-growth lethal-temperature-low lethal-temperature-high lethal-oxygen lethal-ammonia lethal-nitrite',
-    ),
+    further: list('thermal-growth'),
   },
   crop: {
     needed: list(

@@ -4,6 +4,7 @@ import { checkScenario } from '../scenario/check-scenario.js';
 import type { Scenario } from '../scenario/scenario.js';
 import type { Values } from '../library/values.js';
 import { contentOf, type Content, unitOf, waterComponents } from '../processes/components.js';
+import { retentionsOf } from './feed-conversion.js';
 import { readingsOf, type Instance } from './instance.js';
 import { layOut, stateOf, waterState, type Layout } from './layout.js';
 import type { Entry, Model, Row } from './model.js';
@@ -29,6 +30,17 @@ function stateAt({ component, outside }: ClosedTerm, site: Site, layout: Layout)
   if (state === undefined) throw new RangeError(`${component} must name an account outside`);
   if (state < 0) throw new RangeError(`${component} has no place in ${layout.vessels[site.vessel]}`);
   return state;
+}
+
+/** The entries of a row at a site. */
+function entriesAt(terms: readonly ClosedTerm[], site: Site, layout: Layout): readonly Entry[] {
+  return terms.map((term) => ({
+    component: term.component,
+    coefficient: term.coefficient,
+    content: term.content,
+    state: stateAt(term, site, layout),
+    place: term.outside ?? layout.vessels[site.vessel],
+  }));
 }
 
 /** The eight rows of a stream that carries what is dissolved. */
@@ -80,7 +92,8 @@ export function compileModel(
 /**
  * As `compileModel`, of a scenario that was checked: read from a file, or made of one that was, such as the member of
  * an ensemble.
- * @throws RangeError when a row makes or destroys something conserved.
+ * @throws RangeError when a row makes or destroys something conserved; InputError with every measured feed conversion that
+ * cannot be.
  */
 export function compileChecked(
   scenario: Scenario,
@@ -90,6 +103,7 @@ export function compileChecked(
   const layout = layOut(scenario);
   const streams = layStreams(scenario);
   const plain = scopeTo(parameters, {});
+  const retentions = retentionsOf(scenario, parameters);
   const checkDraws = checkAtDraws(closureDraws, scenario.overrides);
 
   const rows: Row[] = [];
@@ -104,7 +118,7 @@ export function compileChecked(
   const scopes = new Map<string, Values>();
   for (const process of processes) {
     const closed = new Map<string, readonly ClosedTerm[]>();
-    for (const site of sitesOf(process, scenario, layout)) {
+    for (const site of sitesOf(process, scenario, layout, retentions)) {
       const key = JSON.stringify(site.subject);
       const values = scopes.get(key) ?? scopeTo(parameters, site.subject);
       scopes.set(key, values);
@@ -121,13 +135,7 @@ export function compileChecked(
         process: process.id,
         place: layout.vessels[site.vessel],
         unit: process.unit,
-        entries: terms.map(({ component, outside, coefficient, content }) => ({
-          component,
-          coefficient,
-          content,
-          state: stateAt({ component, coefficient, content, ...(outside && { outside }) }, site, layout),
-          place: outside ?? layout.vessels[site.vessel],
-        })),
+        entries: entriesAt(terms, site, layout),
       });
       const { place, vessel, cohort, batch, doser } = site;
       const reads = readingsOf(process, layout, site);

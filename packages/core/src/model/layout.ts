@@ -29,6 +29,19 @@ export interface Batch {
   readonly nitrogen: number;
 }
 
+/**
+ * States of a cohort: its `mass`, `number` and body `fat`, of those that died and lie in the water the mass (`dead`) and fat
+ * (`deadFat`), -1 where these are taken out; and the index of its `vessel`.
+ */
+export interface FishStates {
+  readonly mass: number;
+  readonly number: number;
+  readonly fat: number;
+  readonly dead: number;
+  readonly deadFat: number;
+  readonly vessel: number;
+}
+
 /** Places of all states in y. Water first: of each vessel in the order of waterComponents. */
 export interface Layout {
   readonly states: readonly State[];
@@ -47,8 +60,8 @@ export interface Layout {
   readonly settled: readonly number[];
   /** The same of settled solids that hardly break down. */
   readonly settledRefractory: readonly number[];
-  /** Of each cohort the states of its `mass` and `number`, and the index of its `vessel`. */
-  readonly fish: readonly { readonly mass: number; readonly number: number; readonly vessel: number }[];
+  /** Of each cohort where its states stand. */
+  readonly fish: readonly FishStates[];
   readonly batches: readonly Batch[];
 }
 
@@ -90,6 +103,12 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
       return layout.fish[place.cohort].mass;
     case 'fish-number':
       return layout.fish[place.cohort].number;
+    case 'fish-fat':
+      return layout.fish[place.cohort].fat;
+    case 'fish-dead':
+      return layout.fish[place.cohort].dead;
+    case 'fish-dead-fat':
+      return layout.fish[place.cohort].deadFat;
     case 'crop-mass':
       return layout.batches[place.batch].mass;
     case 'crop-nitrogen':
@@ -125,9 +144,14 @@ export function layOut(scenario: Scenario): Layout {
   const settledRefractory = onFloor('settled-refractory');
   const fish = scenario.cohorts.map((cohort) => {
     const vessel = vesselOf(cohort.vessel);
+    const own = (component: Component): number => add(component, cohort.name, vessel);
+    const left = (component: Component): number => (cohort.dead === 'left' ? own(component) : -1);
     return {
-      mass: add('fish-mass', cohort.name, vessel),
-      number: add('fish-number', cohort.name, vessel),
+      mass: own('fish-mass'),
+      number: own('fish-number'),
+      fat: own('fish-fat'),
+      dead: left('fish-dead'),
+      deadFat: left('fish-dead-fat'),
       vessel,
     };
   });

@@ -9,6 +9,8 @@ export interface Tables extends Values {
 /** Which species, crop, feed and product stand for `species.*`, `crop.*`, `feed.*` and `product.*` at a place. */
 export interface Subject {
   readonly species?: string;
+  /** Share of digested energy that these fish retain, in place of that of their species. */
+  readonly retention?: number;
   readonly crop?: string;
   readonly feed?: { readonly name: string; readonly protein: number };
   readonly product?: string;
@@ -24,6 +26,7 @@ export function scopeTo(tables: Tables, subject: Subject): Values {
   const find = (id: string): number => {
     const property = id.slice(id.indexOf('.') + 1);
     if (subject.species !== undefined && id.startsWith('species.')) {
+      if (subject.retention !== undefined && property === 'energy-retention') return subject.retention;
       return tables.value(`fish.${subject.species}.${property}`);
     }
     if (subject.feed !== undefined && id === 'feed.protein') return subject.feed.protein;

@@ -12,15 +12,28 @@ export interface Site extends PlaceIndex {
   readonly subject: Subject;
 }
 
-/** Places at which a process works: those of its kind that its own rule (`where`) lets it work at. */
-export function sitesOf(process: Process, scenario: Scenario, layout: Layout): readonly Site[] {
-  const all = kindOf(process, scenario, layout);
+/**
+ * Places at which a process works: those of its kind that its own rule (`where`) lets it work at.
+ * @param retentions of cohorts with a measured feed conversion: `retentionsOf`
+ */
+export function sitesOf(
+  process: Process,
+  scenario: Scenario,
+  layout: Layout,
+  retentions: ReadonlyMap<string, number>,
+): readonly Site[] {
+  const all = kindOf(process, scenario, layout, retentions);
   const { where } = process;
   return where === undefined ? all : all.filter(({ vessel }) => where(scenario.vessels[vessel]));
 }
 
 /** All places of the kind that a process works at. */
-function kindOf(process: Process, scenario: Scenario, layout: Layout): readonly Site[] {
+function kindOf(
+  process: Process,
+  scenario: Scenario,
+  layout: Layout,
+  retentions: ReadonlyMap<string, number>,
+): readonly Site[] {
   const inVessels = (has: (vessel: number) => boolean): readonly Site[] =>
     layout.vessels.flatMap((place, vessel) =>
       has(vessel) ? [{ place, vessel, cohort: -1, batch: -1, subject: {} }] : [],
@@ -34,14 +47,18 @@ function kindOf(process: Process, scenario: Scenario, layout: Layout): readonly 
       return inVessels((vessel) => layout.settled[vessel] >= 0);
     case 'cohort':
       return scenario.cohorts.flatMap((cohort, index) => {
+        if (process.whose?.(cohort) === false) return [];
         const site = { place: cohort.name, vessel: layout.fish[index].vessel, cohort: index, batch: -1 };
-        if (process.perFeed === undefined) return [{ ...site, subject: { species: cohort.species } }];
+        const { species, name } = cohort;
+        const retention = retentions.get(name);
+        const fish = { species, ...(retention !== undefined && { retention }) };
+        if (process.perFeed === undefined) return [{ ...site, subject: fish }];
         const feeds = feedsOf(scenario, cohort.name);
         return feeds.map((feed) => ({
           ...site,
           place: feeds.length === 1 ? cohort.name : `${cohort.name} (${feedKey(feed)})`,
           feed: feedKey(feed),
-          subject: { species: cohort.species, feed },
+          subject: { ...fish, feed },
         }));
       });
     case 'doser':

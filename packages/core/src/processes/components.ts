@@ -1,5 +1,6 @@
 // Reads numbers as: composition of what is conserved
 import type { Values } from '../library/values.js';
+import { leanDemand } from './kernels/lean-body.js';
 
 /** What is dissolved or suspended in the water of a vessel, in the order of its states. */
 export const waterComponents = [
@@ -36,6 +37,8 @@ export const dosedComponents = [
 /**
  * What sits on surfaces and floors, or lives, and is held as a state. Two are no matter: `acclimation`, the pH at which
  * the lower flank of the bell of the film on a surface lies, and `awake`, the share of its nitrifiers that are not stunned.
+ * `fish-mass` is counted wet and holds what a lean body holds; `fish-fat` comes beside it and adds no wet mass, for fat takes
+ * the place of water (Breck 2008).
  */
 export type FixedComponent =
   | 'aob'
@@ -48,7 +51,10 @@ export type FixedComponent =
   | 'crop-mass'
   | 'crop-nitrogen'
   | 'fish-mass'
-  | 'fish-number';
+  | 'fish-number'
+  | 'fish-fat'
+  | 'fish-dead'
+  | 'fish-dead-fat';
 
 /** What exists only outside the water: it enters or leaves through a named account. */
 export type OutsideComponent =
@@ -106,6 +112,9 @@ export const unitOf: Readonly<Record<Component, string>> = {
   'crop-nitrogen': 'g N',
   'fish-mass': 'g',
   'fish-number': 'fish',
+  'fish-fat': 'g COD',
+  'fish-dead': 'g',
+  'fish-dead-fat': 'g COD',
   'feed-nitrogen': 'g N',
   'feed-demand': 'g COD',
   dinitrogen: 'g N',
@@ -199,9 +208,12 @@ export function contentOf(component: Component, values: Values): Content {
       return organic(values.value('crop.demand'), 0, values);
     case 'feed-demand':
     case 'dissolved':
+    case 'fish-fat':
+    case 'fish-dead-fat':
       return organic(1, 0, values);
     case 'fish-mass':
-      return organic(values.value('species.body-demand'), values.value('species.body-nitrogen'), values);
+    case 'fish-dead':
+      return organic(leanDemand(values), values.value('species.body-nitrogen'), values);
     case 'fish-number':
     case 'acclimation':
     case 'awake':

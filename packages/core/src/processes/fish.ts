@@ -1,30 +1,39 @@
 import type { Values } from '../library/values.js';
-import { firstOrder, proportional } from './kernels/first-order.js';
-import type { Kernel } from './kernels/kernel.js';
-import { arrhenius, monod, monodSlope } from './kernels/rate-terms.js';
+import {
+  digestedNitrogen,
+  fatUpkeep,
+  feedNitrogen,
+  growth,
+  growthCoefficients,
+  growthPartials,
+  growthReads,
+  leanUpkeep,
+  retainedDemand,
+  upkeepCoefficients,
+  upkeepReads,
+} from './kernels/fish-energy.js';
+import {
+  INTAKE_COEFFICIENTS,
+  intake,
+  intakeCoefficients,
+  intakePartials,
+  intakeReads,
+} from './kernels/intake.js';
+import { leanDemand } from './kernels/lean-body.js';
 import { mineralised } from './kernels/mineral.js';
-import type { Process } from './process.js';
-
-/** Feed eaten at every place: coefficients and variables as in `feeding`. */
-const feedingKernel: Kernel = {
-  rates: ([{ count, row, at, k }], v, r) => {
-    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += 3) {
-      r[row + i] = (k[o] + k[o + 1] * v[at[n + 1]]) * monod(v[at[n]], k[o + 2]);
-    }
-  },
-  partials: ([{ count, at, k, d }], v) => {
-    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += 3) {
-      d[n] = (k[o] + k[o + 1] * v[at[n + 1]]) * monodSlope(v[at[n]], k[o + 2]);
-      d[n + 1] = k[o + 1] * monod(v[at[n]], k[o + 2]);
-    }
-  },
-};
+import { brokenUp } from './kernels/particles.js';
+import type { Process, Term } from './process.js';
 
 /**
- * Feed eaten, per g: growth, faeces, and the rest excreted as TAN (NH4+ with HCO3-) and respired;
- * TAN, oxygen, alkalinity and carbon dioxide by closure. Growth per g of feed is 1/FCR plus what
- * upkeep takes at the ration for which the FCR is stated, so that the FCR itself comes out there.
- * Fish without oxygen do not eat: x M(O2).
+ * Energy and nitrogen of fish. What is eaten (`feeding`) leaves faeces, is stored as fat for the part of its digested energy
+ * that is retained, and is respired for the rest. `growing` makes lean body of that fat and of nitrogen of the feed;
+ * nitrogen that was digested and not grown is given off (`excretion`). Upkeep burns fat and lean body, fed or fasting, so
+ * that what is retained is k (DE - M): Lupatsch et al. 1998, Rodehutscord & Pfeffer 1999.
+ */
+
+/**
+ * Feed eaten, per g. Faeces are what is not digested: of its oxygen demand a share is dissolved; the rest is particles, as
+ * many as its demand and its nitrogen both allow, and what is over of either is dissolved too.
  */
 export const feeding: Process = {
   id: 'feeding',
@@ -33,56 +42,38 @@ export const feeding: Process = {
   perFeed: true,
   unit: 'g feed',
   basis: 'whole',
-  reads: ['oxygen', 'fish-mass'],
+  reads: intakeReads,
   stoichiometry: (values) => {
-    const nitrogen = feedNitrogen(values);
-    const growth =
-      1 / values.value('species.feed-conversion') +
-      values.value('species.fasting-loss') / values.value('species.reference-ration');
-    const faecal =
-      (nitrogen * (1 - values.value('species.protein-digestibility'))) / values.value('solids.nitrogen');
+    const nitrogen = feedNitrogen(values) - digestedNitrogen(values);
+    const demand = values.value('feed.demand');
+    const faecal = demand * (1 - values.value('species.energy-digestibility'));
     return [
       { component: 'feed-nitrogen', coefficient: -nitrogen, outside: 'feed' },
-      { component: 'feed-demand', coefficient: -values.value('feed.demand'), outside: 'feed' },
-      { component: 'fish-mass', coefficient: growth },
-      { component: 'solids', coefficient: faecal },
-      { component: 'tan', coefficient: { closes: 'nitrogen' } },
-      { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
-      { component: 'alkalinity', coefficient: { closes: 'charge' } },
-      { component: 'carbon', coefficient: { closes: 'carbon' } },
+      { component: 'feed-demand', coefficient: -demand, outside: 'feed' },
+      ...brokenUp(values, nitrogen, faecal, values.value('fish.faecal-dissolved')),
+      ...burntAndKept(values, demand - faecal),
     ];
   },
-  coefficients: (values, at) => {
-    const eaten = 1 - values.value('fish.uneaten');
-    return [at.fed * eaten, at.fedShare * eaten, values.value('fish.k-oxygen')];
-  },
-  rate: (v, at, k) => (k[0] + k[1] * v[at[1]]) * monod(v[at[0]], k[2]),
+  coefficients: intakeCoefficients,
+  rate: intake,
   partials: (v, at, k, d) => {
-    d[0] = (k[0] + k[1] * v[at[1]]) * monodSlope(v[at[0]], k[2]);
-    d[1] = k[1] * monod(v[at[0]], k[2]);
+    intakePartials(v, at, k, d);
   },
-  kernel: feedingKernel,
 };
 
-/** Feed not eaten at every place: coefficients and variables as in `uneatenFeed`. */
-const uneatenKernel: Kernel = {
-  rates: ([{ count, row, at, k }], v, r) => {
-    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += 4) {
-      const eaten = k[o + 2] * monod(v[at[n]], k[o + 3]);
-      r[row + i] = (k[o] + k[o + 1] * v[at[n + 1]]) * (1 - eaten);
-    }
-  },
-  partials: ([{ count, at, k, d }], v) => {
-    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += 4) {
-      d[n] = -(k[o] + k[o + 1] * v[at[n + 1]]) * k[o + 2] * monodSlope(v[at[n]], k[o + 3]);
-      d[n + 1] = k[o + 1] * (1 - k[o + 2] * monod(v[at[n]], k[o + 3]));
-    }
-  },
-};
+/** What becomes of digested oxygen demand: so much is kept as fat, the rest burnt. */
+function burntAndKept(values: Values, digested: number): readonly Term[] {
+  const kept = retainedDemand(values);
+  return [
+    { component: 'fish-fat', coefficient: kept },
+    { component: 'oxygen', coefficient: kept - digested },
+    { component: 'carbon', coefficient: { closes: 'carbon' } },
+  ];
+}
 
 /**
- * Feed not eaten, per g: breaks up into suspended solids of the same oxygen demand; nitrogen beyond
- * that of solids leaches as TAN, by closure.
+ * Feed not eaten, per g: breaks up into suspended particles of the same oxygen demand; nitrogen beyond that of these is
+ * dissolved organic nitrogen, by closure.
  */
 export const uneatenFeed: Process = {
   id: 'uneaten-feed',
@@ -91,82 +82,108 @@ export const uneatenFeed: Process = {
   perFeed: true,
   unit: 'g feed',
   basis: 'whole',
-  reads: ['oxygen', 'fish-mass'],
-  stoichiometry: (values) => [
-    { component: 'feed-nitrogen', coefficient: -feedNitrogen(values), outside: 'feed' },
-    { component: 'feed-demand', coefficient: -values.value('feed.demand'), outside: 'feed' },
-    { component: 'solids', coefficient: values.value('feed.demand') / values.value('solids.demand') },
-    { component: 'tan', coefficient: { closes: 'nitrogen' } },
-    { component: 'alkalinity', coefficient: { closes: 'charge' } },
-  ],
-  coefficients: (values, at) => [
-    at.fed,
-    at.fedShare,
-    1 - values.value('fish.uneaten'),
-    values.value('fish.k-oxygen'),
-  ],
-  rate: (v, at, k) => (k[0] + k[1] * v[at[1]]) * (1 - k[2] * monod(v[at[0]], k[3])),
-  partials: (v, at, k, d) => {
-    d[0] = -(k[0] + k[1] * v[at[1]]) * k[2] * monodSlope(v[at[0]], k[3]);
-    d[1] = k[1] * (1 - k[2] * monod(v[at[0]], k[3]));
+  reads: intakeReads,
+  stoichiometry: (values) => {
+    const nitrogen = feedNitrogen(values);
+    const demand = values.value('feed.demand');
+    return [
+      { component: 'feed-nitrogen', coefficient: -nitrogen, outside: 'feed' },
+      { component: 'feed-demand', coefficient: -demand, outside: 'feed' },
+      ...brokenUp(values, nitrogen, demand),
+    ];
   },
-  kernel: uneatenKernel,
+  coefficients: (values, at) => [...intakeCoefficients(values, at), at.fed, at.fedShare],
+  rate: (v, at, k) => k[OFFERED] + k[OFFERED + 1] * v[at[5]] - intake(v, at, k),
+  partials: (v, at, k, d) => {
+    intakePartials(v, at, k, d);
+    for (let m = 0; m < intakeReads.length; m++) d[m] = -d[m];
+    d[5] += k[OFFERED + 1];
+  },
+};
+const OFFERED = INTAKE_COEFFICIENTS;
+
+/** Growth of the lean body, per g wet: of nitrogen of the feed and of energy that the feed has left as fat. */
+export const growing: Process = {
+  id: 'growing',
+  title: 'growth of fish',
+  place: 'cohort',
+  perFeed: true,
+  unit: 'g fish',
+  basis: 'whole',
+  reads: growthReads,
+  stoichiometry: (values) => [
+    { component: 'feed-nitrogen', coefficient: -values.value('species.body-nitrogen'), outside: 'feed' },
+    { component: 'fish-fat', coefficient: -leanDemand(values) },
+    { component: 'fish-mass', coefficient: 1 },
+  ],
+  coefficients: growthCoefficients,
+  rate: growth,
+  partials: (v, at, k, d) => {
+    growthPartials(v, at, k, d);
+  },
 };
 
-/** Upkeep of fish, per g of body: fed or fasting, body matter is respired and its nitrogen excreted. */
+const NITROGEN = INTAKE_COEFFICIENTS + 5;
+
+/** Nitrogen that was digested and is not grown, per g N: given off as TAN, a share as urea and other organic nitrogen. */
+export const excretion: Process = {
+  id: 'excretion',
+  title: 'nitrogen given off by fish',
+  place: 'cohort',
+  perFeed: true,
+  unit: 'g N',
+  basis: 'whole',
+  reads: growthReads,
+  stoichiometry: (values) => {
+    const ammonia = values.value('fish.ammonia-share');
+    return [
+      { component: 'feed-nitrogen', coefficient: -1, outside: 'feed' },
+      { component: 'tan', coefficient: ammonia },
+      { component: 'organic-nitrogen', coefficient: 1 - ammonia },
+      { component: 'alkalinity', coefficient: { closes: 'charge' } },
+    ];
+  },
+  coefficients: (values, at) => [
+    ...growthCoefficients(values, at),
+    digestedNitrogen(values),
+    values.value('species.body-nitrogen'),
+  ],
+  rate: (v, at, k) => k[NITROGEN] * intake(v, at, k) - k[NITROGEN + 1] * growth(v, at, k),
+  partials: (v, at, k, d) => {
+    growthPartials(v, at, k, d);
+    for (let m = 0; m < growthReads.length; m++) d[m] *= -k[NITROGEN + 1];
+    const eaten = new Float64Array(intakeReads.length);
+    intakePartials(v, at, k, eaten);
+    for (let m = 0; m < intakeReads.length; m++) d[m] += k[NITROGEN] * eaten[m];
+  },
+};
+
+/** Body fat burnt by upkeep, per g COD. */
+export const upkeepOfFat: Process = {
+  id: 'upkeep-fat',
+  title: 'upkeep of fish from fat',
+  place: 'cohort',
+  unit: 'g COD',
+  basis: 'whole',
+  reads: upkeepReads,
+  stoichiometry: () => [
+    { component: 'fish-fat', coefficient: -1 },
+    { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
+    { component: 'carbon', coefficient: { closes: 'carbon' } },
+  ],
+  coefficients: upkeepCoefficients,
+  ...fatUpkeep,
+};
+
+/** Lean body burnt by upkeep, per g COD: its nitrogen is given off as TAN. */
 export const upkeep: Process = {
   id: 'upkeep',
-  title: 'upkeep of fish (fasting excretion)',
+  title: 'upkeep of fish from lean body (fasting excretion)',
   place: 'cohort',
-  unit: 'g fish',
+  unit: 'g COD',
   basis: 'whole',
-  reads: ['oxygen', 'fish-mass'],
-  stoichiometry: () => mineralised('fish-mass'),
-  coefficients: (values, at) => [
-    values.value('species.fasting-loss') *
-      arrhenius(
-        values.value('fish.fasting-theta'),
-        at.temperature,
-        values.value('species.reference-temperature'),
-      ),
-    values.value('fish.k-oxygen'),
-  ],
-  ...firstOrder,
+  reads: upkeepReads,
+  stoichiometry: (values) => mineralised('fish-mass', 1 / leanDemand(values)),
+  coefficients: upkeepCoefficients,
+  ...leanUpkeep,
 };
-
-/** Fish that die and are taken out, per g of body. */
-export const mortality: Process = {
-  id: 'mortality',
-  title: 'dead fish, mass',
-  place: 'cohort',
-  unit: 'g fish',
-  basis: 'whole',
-  reads: ['fish-mass'],
-  stoichiometry: () => [
-    { component: 'fish-mass', coefficient: -1 },
-    { component: 'fish-mass', coefficient: 1, outside: 'dead fish' },
-  ],
-  coefficients: (values) => [values.value('species.mortality')],
-  ...proportional,
-};
-
-/** Fish that die and are taken out, per fish. */
-export const mortalityCount: Process = {
-  id: 'mortality-count',
-  title: 'dead fish, number',
-  place: 'cohort',
-  unit: 'fish',
-  basis: 'whole',
-  reads: ['fish-number'],
-  stoichiometry: () => [
-    { component: 'fish-number', coefficient: -1 },
-    { component: 'fish-number', coefficient: 1, outside: 'dead fish' },
-  ],
-  coefficients: (values) => [values.value('species.mortality')],
-  ...proportional,
-};
-
-/** Nitrogen of feed, g N per g: protein x nitrogen in protein (0.16: the 6.25 convention). */
-function feedNitrogen(values: Values): number {
-  return values.value('feed.protein') * values.value('protein.nitrogen');
-}

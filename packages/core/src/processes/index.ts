@@ -1,4 +1,5 @@
 import * as crops from './crops.js';
+import * as deaths from './deaths.js';
 import * as dosers from './dosers.js';
 import * as fish from './fish.js';
 import * as gas from './gas.js';
@@ -11,9 +12,17 @@ import * as solids from './solids.js';
 export const processes: readonly Process[] = [
   fish.feeding,
   fish.uneatenFeed,
+  fish.growing,
+  fish.excretion,
+  fish.upkeepOfFat,
   fish.upkeep,
-  fish.mortality,
-  fish.mortalityCount,
+  deaths.mortality,
+  deaths.mortalityFat,
+  deaths.mortalityCount,
+  deaths.mortalityLeft,
+  deaths.mortalityLeftFat,
+  deaths.rot,
+  deaths.rotFat,
   nitrifiers.ammoniaOxidation,
   nitrifiers.ammoniaOxidationIdle,
   nitrifiers.nitriteOxidation,

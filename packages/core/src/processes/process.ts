@@ -22,7 +22,10 @@ export type Variable =
   | 'crop-mass'
   | 'crop-nitrogen'
   | 'fish-mass'
-  | 'fish-number';
+  | 'fish-number'
+  | 'fish-fat'
+  | 'fish-dead'
+  | 'fish-dead-fat';
 
 /** A coefficient: a number, or the conserved quantity that it must close. */
 export type Coefficient = number | { readonly closes: Conserved };
@@ -102,7 +105,9 @@ export interface Process {
   readonly place: PlaceKind;
   /** Which places of that kind it works at, by the vessel; absent: all. */
   readonly where?: (vessel: VesselForm) => boolean;
-  /** Whether its row depends on the feed given (`feed.*`): a cohort then has a row for each feed that it gets. */
+  /** At which groups of fish it works, by whether the keeper leaves the dead in the water; absent: all. */
+  readonly whose?: (cohort: { readonly dead?: 'left' }) => boolean;
+  /** Whether its row or its rate depends on the feed given (`feed.*`): a cohort then has a row for each feed that it gets. */
   readonly perFeed?: true;
   /** Unit of the extent; the rate is that per day. */
   readonly unit: string;

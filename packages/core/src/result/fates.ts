@@ -34,6 +34,9 @@ const storeNames: Partial<Record<Component, string>> = {
   'crop-mass': 'standing crop',
   'crop-nitrogen': 'standing crop',
   'fish-mass': 'living fish',
+  'fish-fat': 'living fish',
+  'fish-dead': 'dead fish in the water',
+  'fish-dead-fat': 'dead fish in the water',
 };
 
 /** What stands on the far side of the edge of the system, in plain words: an account, or a gas of the air. */

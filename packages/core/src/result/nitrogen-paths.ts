@@ -96,6 +96,7 @@ const pools: Partial<Record<Component, string>> = {
   'crop-mass': 'crops',
   'crop-nitrogen': 'crops',
   'fish-mass': 'fish',
+  'fish-dead': 'dead fish',
 };
 
 const poolOf = (component: Component): string => `pool|${pools[component] ?? component}`;

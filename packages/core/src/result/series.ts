@@ -159,12 +159,15 @@ function doserSources(run: SampledRun): readonly SeriesSource[] {
 function cohortSources(run: SampledRun): readonly SeriesSource[] {
   const { scenario, layout } = run.model;
   return scenario.cohorts.flatMap(({ name }, index): SeriesSource[] => {
-    const { mass, number } = layout.fish[index];
+    const { mass, number, fat, dead } = layout.fish[index];
+    const lying = (): SeriesSource => ({ name: `fish-dead@${name}`, unit: 'g', value: ({ y }) => y[dead] });
     return [
       { name: `fish-mass@${name}`, unit: 'g', value: ({ y }) => y[mass] },
       { name: `fish-number@${name}`, unit: 'fish', value: ({ y }) => y[number] },
       { name: `fish-mean-mass@${name}`, unit: 'g', value: ({ y }) => y[mass] / y[number] },
+      { name: `fish-fat@${name}`, unit: 'g COD', value: ({ y }) => y[fat] },
       { name: `feed@${name}`, unit: 'g/d', value: ({ fed }) => fed[index] },
+      ...(dead < 0 ? [] : [lying()]),
     ];
   });
 }

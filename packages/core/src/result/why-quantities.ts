@@ -89,11 +89,13 @@ function fishQuantities(model: Model, place: string, cohorts: readonly number[])
   if (cohorts.length === 0) return [];
   const { fish } = model.layout;
   const mass = { kind: 'states', states: cohorts.map((cohort) => fish[cohort].mass) } as const;
+  const fat = { kind: 'states', states: cohorts.map((cohort) => fish[cohort].fat) } as const;
   const number = { kind: 'states', states: cohorts.map((cohort) => fish[cohort].number) } as const;
   return [
     { name: `fish-mass@${place}`, unit: 'g', amount: mass },
     { name: `fish-number@${place}`, unit: 'fish', amount: number },
     { name: `fish-mean-mass@${place}`, unit: 'g', amount: mass, per: number },
+    { name: `fish-fat@${place}`, unit: 'g COD', amount: fat },
   ];
 }
 

@@ -4,6 +4,7 @@ import type { ActionOf } from '../scenario/action-kinds.js';
 import type { Action, SourceWater } from '../scenario/scenario.js';
 import type { CropStand } from './crop-clock.js';
 import { conditionsAt } from './forcing.js';
+import { fatOf } from './stock.js';
 import type { RunParts } from './run-state.js';
 
 /**
@@ -53,13 +54,14 @@ function takeFish(
 ): Done {
   const cohort = cohortOf(parts, action.cohort);
   const share = shareOf(parts, cohort, action.share, action.number);
-  const { mass, number } = parts.model.layout.fish[cohort];
+  const { mass, number, fat } = parts.model.layout.fish[cohort];
   const { y } = parts.state;
   const text = `${(share * y[number]).toFixed(1)} fish, ${grams(share * y[mass])}`;
   const less = action.number !== undefined && action.number - y[number] >= halfFish;
   const short = less ? `${action.number} fish were asked for` : undefined;
   parts.ledger.post(account, mass, -share * y[mass]);
   parts.ledger.post(account, number, -share * y[number]);
+  parts.ledger.post(account, fat, -share * y[fat]);
   return [action.cohort, text, short];
 }
 
@@ -186,12 +188,14 @@ const grade: Effect<ActionOf<'grade'>> = (parts, action) => {
   const to = fish[cohortOf(parts, action.to)];
   const number = action.share * y[from.number];
   const mass = Math.min(y[from.mass], action.share * action.relativeMass * y[from.mass]);
+  const fat = y[from.mass] > 0 ? (y[from.fat] * mass) / y[from.mass] : 0;
   for (const [account, group, sign] of [
     ['harvested fish', from, -1],
     ['stocked fish', to, 1],
   ] as const) {
     parts.ledger.post(account, group.mass, sign * mass);
     parts.ledger.post(account, group.number, sign * number);
+    parts.ledger.post(account, group.fat, sign * fat);
   }
   return [action.cohort, `${number.toFixed(1)} fish, ${grams(mass)}, to ${action.to}`];
 };
@@ -235,9 +239,11 @@ const effects: { readonly [Kind in Action['kind']]: Effect<ActionOf<Kind>> } = {
   'cart-water': cartWater,
   dose,
   stock: (parts, action) => {
-    const { mass, number } = parts.model.layout.fish[cohortOf(parts, action.cohort)];
+    const cohort = cohortOf(parts, action.cohort);
+    const { mass, number, fat } = parts.model.layout.fish[cohort];
     parts.ledger.post('stocked fish', number, action.number);
     parts.ledger.post('stocked fish', mass, action.number * action.mass);
+    parts.ledger.post('stocked fish', fat, fatOf(parts.model, cohort, action.number, action.mass));
     return [action.cohort, `${action.number} fish of ${grams(action.mass)}`];
   },
   plant: (parts, { planting }, time) => {

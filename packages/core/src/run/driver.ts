@@ -7,6 +7,7 @@ import type { Ending, Integrator, Tolerance } from '../solve/contract.js';
 import { integrators, type IntegratorName } from '../solve/integrators.js';
 import { harvestRipe, perform } from './actions.js';
 import { openControls } from './controls.js';
+import { openFishWatch } from './fish-watch.js';
 import type { WaterEvent } from './hydraulics.js';
 import { watchDosers } from './dosers.js';
 import { adviceFor, type Outcome } from './run.js';
@@ -78,6 +79,7 @@ export class Driver {
   private readonly segments: Segments;
   private readonly sampler: Sampler;
   private readonly followControls: (time: number) => boolean;
+  private readonly watchFish: (time: number) => void;
   private readonly integrator: Integrator;
   private readonly tolerance: Tolerance;
   /** Actions in the order of the run. */
@@ -106,6 +108,7 @@ export class Driver {
     this.segments = new Segments({ model, regime: rates.regime, operation, crops, hydraulics, day });
     this.sampler = new Sampler(this.parts, buffer);
     this.followControls = openControls(this.parts);
+    this.watchFish = openFishWatch(this.parts);
     this.actions = [...scenario.actions].sort((a, b) => a.at - b.at || byKind(a.action, b.action));
     this.outputs = outputTimes(scenario.days, scenario.every, scenario.saved?.time);
     if (from !== undefined) this.segments.enter(state.time);
@@ -244,6 +247,7 @@ export class Driver {
     this.options.onDay?.(state.time);
     const harvested = harvestRipe(parts, state.time);
     watchDosers(parts, state.time);
+    this.watchFish(state.time);
     return this.followControls(state.time) || harvested;
   }
 

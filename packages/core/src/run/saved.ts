@@ -12,6 +12,7 @@ import type {
 import type { Doser, Rule, Scenario, TopUp } from '../scenario/scenario.js';
 import { type Operation, openOperation } from './operation.js';
 import type { ResumableRun, RunState } from './run-state.js';
+import { fatOf } from './stock.js';
 
 /** Everything that stands in a system at the end of a run, by name; `start: { saved: FILE }` goes on from it. */
 export interface EndState extends SavedState {
@@ -171,10 +172,17 @@ export function endStateOf({ model, state }: ResumableRun): EndState {
 }
 
 /** Puts what stood in a saved state in place of what the scenario says; places that it does not know stay as they are. */
-function putAmounts({ layout }: Model, saved: SavedState, { y, planted }: Started): void {
+function putAmounts(model: Model, saved: SavedState, { y, planted }: Started): void {
+  const { layout } = model;
   const amounts = new Map(saved.states.map((state) => [`${state.component}@${state.place}`, state.amount]));
   layout.states.forEach((state, index) => {
     y[index] = amounts.get(`${state.component}@${state.place}`) ?? y[index];
+  });
+  // A state saved before fat was followed holds fish as fat as usual.
+  layout.fish.forEach(({ mass, number, fat }, cohort) => {
+    const { place } = layout.states[mass];
+    if (!amounts.has(`fish-mass@${place}`) || amounts.has(`fish-fat@${place}`)) return;
+    y[fat] = y[number] > 0 ? fatOf(model, cohort, y[number], y[mass] / y[number]) : 0;
   });
   layout.batches.forEach(({ name }, index) => {
     if (name in saved.crops) planted[index] = saved.time - (saved.ages[name] ?? Number.NaN);

@@ -2,6 +2,7 @@
 import { waterComponents } from '../processes/components.js';
 import { flankGrownAt } from '../processes/kernels/acclimation.js';
 import { waterState } from '../model/layout.js';
+import { fatOf } from './stock.js';
 import type { Model } from '../model/model.js';
 import { INSTANT } from '../base/instant.js';
 import { openVesselIons, waterChemistry, type Waters } from '../model/water-chemistry.js';
@@ -95,6 +96,7 @@ function startAmounts(
   scenario.cohorts.forEach((cohort, index) => {
     y[layout.fish[index].number] = cohort.number;
     y[layout.fish[index].mass] = cohort.number * cohort.mass;
+    y[layout.fish[index].fat] = fatOf(model, index, cohort.number, cohort.mass);
   });
   layout.batches.forEach((batch, index) => {
     const planting = scenario.plantings[batch.planting];

@@ -128,6 +128,13 @@ export interface Cohort {
   readonly mass: number;
   readonly ration: Ration;
   readonly feed: Feed;
+  /**
+   * Measured feed conversion, g offered per g gained: what comes out for fish as at the start, at their ration, on their feed,
+   * in sound water of the temperature for which their upkeep is stated (absent: what the species makes of it).
+   */
+  readonly feedConversion?: number;
+  /** What becomes of fish that die: left in the water to rot (absent: taken out). */
+  readonly dead?: 'left';
   /** Hours of the day in which feed is given, as shares of a day [`from`, `to`); absent: all day. */
   readonly hours?: { readonly from: number; readonly to: number };
 }

@@ -50,7 +50,7 @@ describe('a table of the user', () => {
 
   it.each([
     ['fish.nile-tilapia.temperature-low|59|degF|57.2|60.8', [15, 14, 16]],
-    ['fish.nile-tilapia.reference-ration|2|%/d|1|3', [0.02, 0.01, 0.03]],
+    ['fish.nile-tilapia.appetite|2|%/d|1|3', [0.02, 0.01, 0.03]],
     ['fish.nile-tilapia.limit-nitrite|3.2844|mg/L as NO2|3.2844|3.2844', [1, 1, 1]],
     ['fish.nile-tilapia.body-nitrogen|2.5|%|2|3', [0.025, 0.02, 0.03]],
     ['water.rain.alkalinity|5.0043|mg/L as CaCO3|5.0043|5.0043', [0.1, 0.1, 0.1]],

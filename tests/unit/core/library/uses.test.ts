@@ -17,7 +17,7 @@ const readers = (id: string): string[] => uses(id).map(({ name }) => name);
 describe('what reads a number', () => {
   it('is asked of the processes', () => {
     expect(readers('aob.growth')).toEqual(['ammonia-oxidation', 'ammonia-oxidation-idle']);
-    expect(readers('fish.murray-cod.feed-conversion')).toContain('feeding');
+    expect(readers('fish.murray-cod.energy-retention')).toContain('feeding');
     expect(readers('crop.basil.nitrogen-a')).toContain('crop-growing');
     expect(uses('aob.growth')[0]).toEqual({
       kind: 'process',
@@ -29,7 +29,7 @@ describe('what reads a number', () => {
   it('is found in readers of the file, chemistry, limits, audit and weather', () => {
     expect(readers('media.pumice.surface')).toEqual(['vessels in a file']);
     expect(readers('carbonate.k1.e')).toEqual(['acids and bases']);
-    expect(readers('fish.barramundi.limit-oxygen')).toEqual(['limits for fish']);
+    expect(readers('fish.barramundi.limit-nitrate')).toEqual(['limits for fish']);
     expect(readers('limit.areal-rate-warm-high.value')).toEqual(['audit of a design', 'handbook sizes']);
     expect(readers('weather.albedo')).toEqual(['radiation']);
     expect(readers('dose.potassium-hydroxide.alkalinity')).toEqual([

@@ -113,8 +113,17 @@ describe.each(processes.map((process) => [process.id, process] as const))('%s', 
         return values.value(id);
       },
     });
-    expect(read.some((id) => id.startsWith('feed.'))).toBe(process.perFeed ?? false);
     const conditions = drawnConditions(random);
+    process.coefficients(
+      {
+        value: (id) => {
+          read.push(id);
+          return values.value(id);
+        },
+      },
+      conditions,
+    );
+    expect(read.some((id) => id.startsWith('feed.'))).toBe(process.perFeed ?? false);
     const [slow, fast] = [1, 2].map((times) =>
       process.coefficients(values, { ...conditions, inflow: conditions.inflow * times }),
     );

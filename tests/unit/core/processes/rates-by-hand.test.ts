@@ -95,8 +95,47 @@ const values = givenValues({
   'gas.ammonia-exponent': 0.13,
   'fish.k-oxygen': 0.7,
   'fish.uneaten': 0.04,
-  'fish.fasting-theta': 1.07,
-  'species.fasting-loss': 0.003,
+  'fish.maintenance-theta': 1.07,
+  // Round numbers, each told apart.
+  'fish.maintenance-exponent': 0.75,
+  'fish.fat-exponent': 0.5,
+  'fish.protein-retention': 0.6,
+  'fish.fasting-lean': 0.05,
+  'fish.appetite-exponent': 0.25,
+  'fish.appetite-oxygen': 0.42,
+  'fish.appetite-toxic': 0.4,
+  'fish.chloride-halving': 25,
+  'fish.hazard-slope': 4,
+  'fish.hazard-oxygen': 2.8,
+  'fish.hazard-oxygen-slope': 8,
+  'fish.hazard-temperature': 0.7,
+  'fish.hazard-highest': 50,
+  'fish.rot': 0.15,
+  'fish.rot-theta': 1.1,
+  'feed.protein': 0.32,
+  'feed.demand': 1.1,
+  'protein.nitrogen': 0.16,
+  'protein.demand': 1.6,
+  'molar.carbon': 12.011,
+  'molar.oxygen-gas': 31.998,
+  'species.body-nitrogen': 0.025,
+  'species.body-demand': 0.45,
+  'species.energy-retention': 0.5,
+  'species.energy-digestibility': 0.8,
+  'species.protein-digestibility': 0.9,
+  'species.maintenance': 0.006,
+  'species.appetite': 0.04,
+  'species.temperature-low': 15,
+  'species.temperature-optimum-low': 35,
+  'species.temperature-optimum-high': 36,
+  'species.temperature-high': 45,
+  'species.limit-oxygen': 3,
+  'species.lethal-temperature-low': 10,
+  'species.lethal-temperature-high': 40,
+  'species.lethal-oxygen': 0.7,
+  'species.lethal-ammonia': 0.125,
+  'species.lethal-nitrite': 0.5,
+  'species.lethal-carbon-dioxide': 23.57782,
   'species.reference-temperature': 28,
   // 98.3 % alive after 24 weeks (Rakocy et al. 2004): 1.0e-4 a day.
   'species.mortality': 1e-4,
@@ -145,6 +184,10 @@ const state: Partial<Record<Variable, number>> = {
   'crop-nitrogen': 15,
   'fish-mass': 1000,
   'fish-number': 300,
+  'fish-fat': 150,
+  'fish-dead': 40,
+  'fish-dead-fat': 10,
+  chloride: 50,
 };
 
 /** The rate of a process at the state, with some of it or of the conditions changed; its variables lie apart, in reverse order. */
@@ -196,14 +239,34 @@ const grown = 21.388889 * (1 - Math.exp(-140 / 3 / 21.388889)) * ((1 - (critical
 // The curve falls by b/2 there; half of the arrears a day.
 const demand = (1 - 0.0575) * critical * grown + (critical * 500 - 15) / 2;
 
+// Fish of 3.33 g are a thirtieth of 100 g: 30^0.25 = 2.340347. Half way from 15 to 35 degC: sin(pi/4). Oxygen 6.3 of 1.26:
+// 25/26. Ammonia, nitrite (a third of 0.6 by chloride of twice 25) and carbon dioxide (0.2143 x 44.009 = 9.43113) each stand
+// at 0.4 of what kills: half is eaten by each. All of 105.6 g would be far more: the bend takes 3e-8 of it.
+const eaten = 0.04 * 1000 * 2.340347 * Math.SQRT1_2 * (25 / 26) * 0.125;
+// Lean body 0.025/0.16 x 1.6 = 0.25, fat of 100 g 0.2; 1.5 x 0.2^2 / 30 = 0.002. Energy: 0.44 x 150 / (37.5 + 2); protein:
+// 0.6 x 0.9 x 0.0512 / 0.025 = 1.10592.
+const gained = eaten * (66 / 39.5) * (1 + (66 / 39.5 / 1.10592) ** 4) ** -0.25;
+// 3 degrees below the reference: 1.07^-3 = 0.81629788. Fat 150 beside 0.05 x 1000: three quarters are burnt of it.
+const burnt = 0.5 * 0.006 * 0.8162979 * 0.9 * 2.340347 * 1000;
+// 0.4^4 of ln 2 / 4 each, bent below 50; oxygen nine times the lethal: 2.8 / 9^8; cold and heat are 15 degrees away.
+const poisoning = (0.0256 * Math.LN2) / 4;
+const hazard = 1e-4 + (3 * poisoning * 50) / (50 + poisoning) + 2.8 / 9 ** 8;
+
 describe('the rate of', () => {
   it.each([
-    ['feeding', (96 + 0.0096 * 1000) * 0.9],
-    ['uneaten-feed', 110 * (1 - 0.96 * 0.9)],
-    // 3 degrees below the reference: 1.07^-3 = 0.81629788.
-    ['upkeep', 0.003 * 0.8162979 * 0.9 * 1000],
-    ['mortality', 1e-4 * 1000],
-    ['mortality-count', 1e-4 * 300],
+    ['feeding', eaten],
+    ['uneaten-feed', 110 - eaten],
+    ['growing', gained],
+    ['excretion', 0.9 * 0.0512 * eaten - 0.025 * gained],
+    ['upkeep-fat', 0.75 * burnt],
+    ['upkeep', 0.25 * burnt],
+    ['mortality', hazard * 1000],
+    ['mortality-fat', hazard * 150],
+    ['mortality-count', hazard * 300],
+    ['mortality-left', hazard * 1000],
+    ['mortality-left-fat', hazard * 150],
+    ['rot', 0.15 * 40],
+    ['rot-fat', 0.15 * 10],
     ['ammonia-oxidation', (aob * 29) / 45],
     ['ammonia-oxidation-idle', (aob * 16) / 45 / 0.18],
     ['nitrite-oxidation', (nob * 11) / 15],

@@ -15,6 +15,7 @@ const values = givenValues({
   // From memory [W].
   'solids.nitrogen': 0.03,
   'solids.demand': 1.2,
+  'solids.refractory-share': 0.4,
   'solids.refractory-nitrogen': 0.02,
   'solids.refractory-demand': 1.1,
   'crop.demand': 1.2,
@@ -25,11 +26,12 @@ const values = givenValues({
   'feed.protein': 0.32,
   'feed.demand': 1.1,
   'species.body-nitrogen': 0.025,
-  'species.body-demand': 0.4,
-  'species.feed-conversion': 1.6,
-  'species.fasting-loss': 0.003,
-  'species.reference-ration': 0.02,
+  'species.energy-retention': 0.5,
+  'species.energy-digestibility': 0.8,
   'species.protein-digestibility': 0.88,
+  'protein.demand': 1.42,
+  'fish.faecal-dissolved': 0.25,
+  'fish.ammonia-share': 0.71,
   // A bicarbonate of 100 g/mol with a little nitrate.
   'product.alkalinity': 0.01,
   'product.carbon': 0.01,
@@ -65,36 +67,84 @@ const dosed: readonly Term[] = [
   ['nitrate', -0.002, 'dosing'],
 ];
 
-// Growth 1/1.6 + 0.003/0.02 = 0.775 g; faeces 0.0512 x 0.12 / 0.03 = 0.2048 g. What is left of 0.0512 g N is
-// 0.0512 - 0.775 x 0.025 - 0.2048 x 0.03 = 0.025681, and of 1.1 g of demand 1.1 - 0.775 x 0.4 - 0.2048 x 1.2 = 0.54424.
+// Not digested: 0.0512 x 0.12 = 0.006144 g N, 1.1 x 0.2 = 0.22 g COD, of which 0.055 dissolved. A gram of particles holds
+// 0.6 x 1.2 + 0.4 x 1.1 = 1.16 g COD and 0.6 x 0.03 + 0.4 x 0.02 = 0.026 g N: 0.165 / 1.16 = 0.142241 g by demand (by nitrogen
+// 0.236). Of the 0.88 g digested half is kept.
 const feeding: readonly Term[] = [
-  ['feed-nitrogen', -0.0512, 'feed'],
+  ['feed-nitrogen', -0.006144, 'feed'],
   ['feed-demand', -1.1, 'feed'],
-  ['fish-mass', 0.775],
-  ['solids', 0.2048],
-  ['tan', 0.025681],
-  ['oxygen', -0.54424],
-  ['alkalinity', 0.025681 / N],
-  ['carbon', 0.54424 / O2],
+  ['solids', (0.6 * 0.165) / 1.16],
+  ['refractory', (0.4 * 0.165) / 1.16],
+  ['dissolved', 0.055],
+  ['organic-nitrogen', 0.006144 - (0.026 * 0.165) / 1.16],
+  ['fish-fat', 0.44],
+  ['oxygen', -0.44],
+  ['carbon', 0.44 / O2],
 ];
+
+// Lean body: 0.025 / 0.16 x 1.42 = 0.221875 g COD per g.
+const lean = 0.221875;
 
 // 5/4 mol O2 of demand per mol N reduced to N2 (2.86 g per g N: standard [M]): 1.2 / 2.8556 = 0.42023 g N per g.
 const denitrified = 1.2 / ((1.25 * O2) / N);
 
 const rows: Readonly<Record<string, readonly Term[]>> = {
   feeding,
-  // As solids of the same demand, 1.1 / 1.2 g; nitrogen left 0.0512 - 0.03 x 1.1 / 1.2 = 0.0237.
   'uneaten-feed': [
     ['feed-nitrogen', -0.0512, 'feed'],
     ['feed-demand', -1.1, 'feed'],
-    ['solids', 11 / 12],
-    ['tan', 0.0237],
-    ['alkalinity', 0.0237 / N],
+    ['solids', (0.6 * 1.1) / 1.16],
+    ['refractory', (0.4 * 1.1) / 1.16],
+    ['dissolved', 0],
+    ['organic-nitrogen', 0.0512 - (0.026 * 1.1) / 1.16],
   ],
-  upkeep: burnt('fish-mass', 0.025, 0.4),
+  growing: [
+    ['feed-nitrogen', -0.025, 'feed'],
+    ['fish-fat', -lean],
+    ['fish-mass', 1],
+  ],
+  excretion: [
+    ['feed-nitrogen', -1, 'feed'],
+    ['tan', 0.71],
+    ['organic-nitrogen', 0.29],
+    ['alkalinity', 0.71 / N],
+  ],
+  'upkeep-fat': [
+    ['fish-fat', -1],
+    ['oxygen', -1],
+    ['carbon', 1 / O2],
+  ],
+  upkeep: [
+    ['fish-mass', -1 / lean],
+    ['tan', 0.025 / lean],
+    ['oxygen', -1],
+    ['alkalinity', 0.025 / lean / N],
+    ['carbon', 1 / O2],
+  ],
   mortality: [
     ['fish-mass', -1],
     ['fish-mass', 1, 'dead fish'],
+  ],
+  'mortality-fat': [
+    ['fish-fat', -1],
+    ['fish-fat', 1, 'dead fish'],
+  ],
+  'mortality-left': [
+    ['fish-mass', -1],
+    ['fish-dead', 1],
+  ],
+  'mortality-left-fat': [
+    ['fish-fat', -1],
+    ['fish-dead-fat', 1],
+  ],
+  rot: [
+    ['fish-dead', -1],
+    ['dissolved', lean],
+    ['organic-nitrogen', 0.025],
+  ],
+  'rot-fat': [
+    ['fish-dead-fat', -1],
+    ['dissolved', 1],
   ],
   'mortality-count': [
     ['fish-number', -1],

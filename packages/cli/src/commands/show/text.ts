@@ -9,7 +9,7 @@ const shownOf: Partial<Record<TableName, readonly Column[]>> = {
   fish: [
     ['feeds degC', 'temperature-low', 'temperature-high'],
     ['best degC', 'temperature-optimum-low', 'temperature-optimum-high'],
-    ['FCR', 'feed-conversion'],
+    ['eats g/g/d', 'appetite'],
     ['TGC x1000', 'thermal-growth'],
     ['body N', 'body-nitrogen'],
     ['NH3-N max', 'limit-ammonia'],

@@ -136,7 +136,11 @@ function tan(model: Model): AuditItem[] {
     ),
     item(
       model,
-      bare('TAN by this model', tanByModel(model), 'feed eaten at the start x TAN of the feeding row'),
+      bare(
+        'TAN by this model',
+        tanByModel(model),
+        'what fish give off at the start: TAN, and urea that becomes it',
+      ),
     ),
   ];
 }

@@ -1,6 +1,8 @@
 // Reads numbers as: daily loads of a design
 import type { Model } from '../../model/model.js';
-import { offerOf } from '../../run/operation.js';
+import { retentionsOf } from '../../model/feed-conversion.js';
+import { fishAtStart } from '../../model/fish-at-start.js';
+import { offerOf } from '../../model/offer.js';
 import type { DailyValue, Scenario } from '../../scenario/scenario.js';
 import { valueOn } from '../../scenario/value-on.js';
 import { sum } from '../../base/sum.js';
@@ -27,19 +29,15 @@ export function tanByRule(model: Model): number {
 }
 
 /**
- * TAN that fish excrete by the rows of this model, g N d-1: what is eaten x the TAN of the feeding row.
- * Throws RangeError where a cohort has no such row.
+ * TAN that fish give off by this model, g N d-1, as at the start in sound water: with the urea and other dissolved organic
+ * nitrogen that becomes TAN.
  */
-export function tanByModel(model: Model): number {
-  const { scenario, parameters, rows } = model;
-  const eaten = 1 - parameters.value('fish.uneaten');
+export function tanByModel({ scenario, parameters }: Model): number {
+  const retentions = retentionsOf(scenario, parameters);
   return sum(
-    feedAtStart(scenario).map((feed, index) => {
-      const id = `feeding@${scenario.cohorts[index].name}`;
-      const tan = rows.find((row) => row.id === id)?.entries.find(({ component }) => component === 'tan');
-      if (tan === undefined) throw new RangeError(`no TAN in a row ${id}`);
-      return feed * eaten * tan.coefficient;
-    }),
+    scenario.cohorts.map((cohort) =>
+      cohort.number > 0 ? fishAtStart(cohort, parameters, retentions.get(cohort.name)).excreted : 0,
+    ),
   );
 }
 

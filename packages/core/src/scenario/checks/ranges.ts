@@ -160,7 +160,11 @@ export const rationRanges = {
 export const feedRanges = { protein: shareBound() } as const;
 
 /** Cohorts. */
-export const cohortRanges = { number: countFrom(0, manyFish), mass: aboveZero('mass') } as const;
+export const cohortRanges = {
+  number: countFrom(0, manyFish),
+  mass: aboveZero('mass'),
+  feedConversion: numberAbove(100),
+} as const;
 
 /** Plantings. */
 export const plantingRanges = {
@@ -244,5 +248,6 @@ export const words = {
   ],
   afterHarvest: ['replant', 'empty'],
   plantingStart: ['staggered', 'new', 'empty'],
+  deadFish: ['left'],
   cartedInto: ['rain-tank', 'reservoir'],
 } as const;

@@ -58,7 +58,8 @@ export function checkCohorts(
     const before = report.faults.length;
     report.known(cohort.vessel, vessels, [...path, 'vessel'], 'vessel');
     report.known(cohort.species, names.species, [...path, 'species'], 'species');
-    report.numbers(cohort, cohortRanges, path);
+    report.numbers(cohort, cohortRanges, path, { optional: ['feedConversion'] });
+    if (cohort.dead !== undefined) report.oneOf(cohort.dead, words.deadFish, [...path, 'dead']);
     checkRation(report, cohort.ration, [...path, 'ration']);
     checkFeed(report, cohort.feed, [...path, 'feed'], names);
     const { hours } = cohort;

@@ -90,6 +90,15 @@ export const cohortSchema = section(
       feedRanges.protein,
       'protein in the feed as fed, in place of that of the feed; default: that of the feed',
     ).optional(),
+    'feed-conversion': bounded(
+      cohortRanges.feedConversion,
+      'measured feed conversion, g of feed given per g gained: fish retain what makes it come out for those of the start at ' +
+        'their ration in sound water; default: what the species makes of this feed and ration',
+    ).optional(),
+    dead: choice(
+      'what becomes of fish that die: left in the water, where they rot; default: they are taken out',
+      words.deadFish,
+    ).optional(),
     hours: hoursSchema.optional(),
   },
   'a group of like fish in one vessel',
@@ -166,9 +175,12 @@ export function readCohorts(reader: ScenarioReader, vessels: Named<Vessel>): Nam
     reader.known(given.species, reader.names('fish'), [...path, 'species'], 'species');
     // Protein alone tells no oxygen demand.
     const feed = readFeed(reader, path, given.feed === undefined ? {} : given);
-    const { species, number, mass, ration, hours } = given;
+    const { species, number, mass, ration, dead, hours } = given;
     if (feed === undefined) return undefined;
-    return compact({ name, vessel: given.in, species, number, mass, ration, feed, hours });
+    return compact({
+      ...{ name, vessel: given.in, species, number, mass, ration, feed, dead, hours },
+      feedConversion: given['feed-conversion'],
+    });
   });
 }
 

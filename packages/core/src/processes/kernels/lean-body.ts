@@ -1,0 +1,9 @@
+import type { Values } from '../../library/values.js';
+
+/** Oxygen demand of the lean body of a fish, g COD per g wet: that of its protein. */
+export function leanDemand(values: Values): number {
+  return (
+    (values.value('species.body-nitrogen') / values.value('protein.nitrogen')) *
+    values.value('protein.demand')
+  );
+}
