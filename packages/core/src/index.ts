@@ -43,7 +43,9 @@ export { processes } from './processes/index.js';
 export type { Process } from './processes/process.js';
 
 // A run.
-export { simulate, type SimulateOptions } from './run/driver.js';
+export { openRun, type SteppedRun } from './result/open-run.js';
+export { simulate } from './run/stepping.js';
+export type { SimulateOptions } from './run/driver.js';
 export { endStateOf, type EndState } from './run/saved.js';
 export { actionOrder } from './scenario/action-kinds.js';
 export type { Dose, Outcome, Run, RunEvent, Sample } from './run/run.js';

@@ -8,7 +8,7 @@ import { auditOf } from '../../../../packages/core/src/analysis/design/audit.js'
 import { limitsOf } from '../../../../packages/core/src/result/limits.js';
 import { numberUses } from '../../../../packages/core/src/result/uses-of.js';
 import { compileModel } from '../../../../packages/core/src/model/compile.js';
-import { simulate } from '../../../../packages/core/src/run/driver.js';
+import { simulate } from '../../../../packages/core/src/run/stepping.js';
 import { smallSystem } from '../../../product/faults/small-system.js';
 
 const uses = numberUses();
