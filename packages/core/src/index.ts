@@ -58,7 +58,14 @@ export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } fro
 export { fatesOf, type Fates, type Share } from './result/fates.js';
 export { fatesOver, type FatesOver } from './result/fates.js';
 export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
-export { limitsOf, marginOf, type LimitResult } from './result/limits.js';
+export { limitsOf, marginOf, worstFirst, type LimitResult } from './result/limits.js';
+export { verdictOf, type RunVerdict, type Trouble } from './result/verdict.js';
+export type { Beginning, CropsVerdict, FishVerdict } from './result/verdict.js';
+export type { FilterVerdict } from './result/filter-verdict.js';
+export type { StoppedPump, WaterVerdict } from './result/water-verdict.js';
+export { deathsOf, type CohortDeaths } from './result/deaths.js';
+export { harvestOf, type CropYield, type FishYield, type Harvest, type MonthlyYield } from './result/harvest.js';
+export { harms, type Harm } from './result/limit-check.js';
 export { contentHash } from './base/content-hash.js';
 export { manifestOf, scenarioHash, version, type Manifest } from './result/record.js';
 export { auditOf, type AuditItem } from './analysis/design/audit.js';

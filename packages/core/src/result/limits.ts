@@ -1,7 +1,7 @@
 import type { Model } from '../model/model.js';
 import type { SampledRun, Run } from '../run/run.js';
 import { judge, type Verdict } from './judge.js';
-import { limitReader, type LimitCheck, type PlacedLimit } from './limit-check.js';
+import { harms, limitReader, type LimitCheck, type PlacedLimit } from './limit-check.js';
 import { allSeries, type Series } from './series.js';
 import { limitsForCrops } from './limits-for-crops.js';
 import { limitsForFish } from './limits-for-fish.js';
@@ -24,6 +24,14 @@ export interface LimitResult extends PlacedLimit, Verdict {
 export function marginOf({ worst = Number.NaN, value, direction }: LimitResult): number {
   const sign = direction === 'above' ? -1 : 1;
   return (sign * (worst - value)) / (value === 0 ? 1 : Math.abs(value));
+}
+
+/** Order of limits that were passed: by the harm of it, then by how long. For sorting. */
+export function worstFirst(
+  a: Pick<LimitResult, 'harm' | 'total'>,
+  b: Pick<LimitResult, 'harm' | 'total'>,
+): number {
+  return harms.indexOf(a.harm) - harms.indexOf(b.harm) || b.total - a.total;
 }
 
 function checksOf(run: SampledRun, series: readonly Series[]): readonly LimitCheck[] {

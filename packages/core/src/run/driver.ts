@@ -41,6 +41,8 @@ const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
   'pump-restart': 'runs again',
   dry: 'ran dry: it loses no more than flows in',
   wet: 'holds water again',
+  'rain-tank-empty': 'has given its last water',
+  'cap-reached': 'has given what its cap allows',
 };
 
 /** The integrator that options name. */
@@ -259,7 +261,8 @@ export class Driver {
     const { parts, state, actions } = this;
     const from = state.nextAction;
     while (state.nextAction < actions.length && actions[state.nextAction].at <= time + INSTANT) {
-      perform(parts, actions[state.nextAction++].action, time);
+      const { action, cause } = actions[state.nextAction++];
+      perform(parts, action, time, cause);
     }
     return state.nextAction > from;
   }
@@ -268,7 +271,8 @@ export class Driver {
   private settle(time: number): boolean {
     const events = this.segments.settle(time);
     for (const { kind, place } of events) this.parts.ledger.say(time, kind, place, waterWords[kind]);
-    return events.length > 0;
+    // A source that gives no more changes the flow; only a pump or a dry vessel is a jump.
+    return events.some(({ kind }) => kind !== 'cap-reached' && kind !== 'rain-tank-empty');
   }
 
   /** How a run ends where the integrator gave up. */

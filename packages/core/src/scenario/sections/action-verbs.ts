@@ -18,6 +18,8 @@ import type { Path } from '../file/tree.js';
 export interface ActionPair {
   readonly doing: readonly Action[];
   readonly undoing?: readonly Action[];
+  /** What the actions are part of, for the log. */
+  readonly cause?: string;
 }
 
 type Given = ReturnType<typeof timedActionSchema.parse>;
@@ -79,7 +81,7 @@ function readPowerCut(cast: Cast): ActionPair {
     ...aerated.map((vessel) => airRuns(vessel, running)),
     ...dosed.map((vessel) => dosersRun(vessel, running)),
   ];
-  return { doing: all(false), undoing: all(true) };
+  return { doing: all(false), undoing: all(true), cause: 'power cut' };
 }
 
 const readTopUpChange: ReadVerb<'top-up'> = (given, reader, path, { topUp }) => {
