@@ -4,6 +4,9 @@ import type { Run } from '../run/run.js';
 import { runningMean } from './judge.js';
 import type { Series } from './series.js';
 
+/** What holds back a filter. */
+export type Held = 'oxygen' | 'carbon' | 'acid' | 'cold' | 'growing' | 'load';
+
 /**
  * Whether the filter kept up with the fish: it falls behind while more ammonia and nitrite stand in the water than a day
  * brings, and either of them is above its guide in a vessel with fish.
