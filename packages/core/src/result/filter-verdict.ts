@@ -100,7 +100,7 @@ export function filterVerdict(run: Run, series: readonly Series[]): FilterVerdic
   };
   const [ammonia, nitrite] = [course('tan'), course('nitrite')];
   const guides = [parameters.value('limit.tan-guide.value'), parameters.value('limit.nitrite-guide.value')];
-  const held = parameters.value('limit.filter-behind.days');
+  const held = parameters.value('limit.filter-behind.value');
   const brought = broughtIn(run);
   const stands = standing(run);
   const behind = times.map((time, i) => {

@@ -89,7 +89,7 @@ const rules: readonly FishRule[] = [
     direction: 'above',
     id: own('lethal-ammonia'),
     harm: 'lethal',
-    averaging: 'limit.lethal-water.averaging',
+    averaging: 'fish.lethal-time',
   },
   {
     quantity: 'nitrite',
@@ -97,7 +97,7 @@ const rules: readonly FishRule[] = [
     direction: 'above',
     id: own('lethal-nitrite'),
     harm: 'lethal',
-    averaging: 'limit.lethal-water.averaging',
+    averaging: 'fish.lethal-time',
   },
   {
     quantity: 'oxygen',

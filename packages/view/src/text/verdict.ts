@@ -17,9 +17,9 @@ export function dayNames(startDate: string): DayName {
   };
 }
 
-/** How long, in the unit a person would say it in. */
+/** How long, in the unit a person would say it in: minutes, hours or days. */
 export function spanPhrase(days: number): string {
-  if (days < 1 / 24) return 'less than an hour';
+  if (days < 1.5 / 24) return `${Math.max(1, Math.round(days * 1440))} min`;
   if (days < 2) return `${shown(days * 24)} h`;
   return `${shown(days)} d`;
 }

@@ -61,7 +61,15 @@ describe('what reads a number', () => {
 });
 
 /** What the model reads where a subject says it: a product that does not say it brings none. */
-const optional: Partial<Record<OpenGroup, readonly string[]>> = { dose: ['nitrate'] };
+const optional: Partial<Record<OpenGroup, readonly string[]>> = {
+  dose: ['nitrate'],
+  // What limits and the harvest read where a species or crop has it.
+  fish: [
+    ...['lethal-temperature-low', 'lethal-temperature-high'],
+    ...['lethal-oxygen', 'lethal-ammonia', 'lethal-nitrite'],
+  ],
+  crop: ['density', 'dry-matter'],
+};
 
 describe.each(Object.keys(properties) as OpenGroup[])('what a new %s must have', (group) => {
   const [subject] = names(group);
