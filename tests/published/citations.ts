@@ -2,7 +2,6 @@ import { sourceCells } from '../../packages/core/src/library/tables.generated.js
 
 /** Publications that a check cites and no number of the library comes from. None has a DOI unless it was seen. */
 const others: Readonly<Record<string, string>> = {
-  'hoang-2014': 'Hoang et al. 2014, nitrification in a moving bed at 1 degC, abstract',
   'wang-2023': 'Wang et al. 2023, fish and plants at pH 6.0, 6.5 and 7.0, abstract',
   'trussell-1972':
     'Trussell, The percent un-ionized ammonia in aqueous ammonia solutions at different pH levels and temperatures, J. Fish. Res. Board Can. 29, 1972, reprinted in a test-kit manual',

@@ -58,9 +58,10 @@ export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } fro
 export { fatesOf, type Fates, type Share } from './result/fates.js';
 export { fatesOver, type FatesOver } from './result/fates.js';
 export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
+export { domainAtStart } from './analysis/design/domain-at-start.js';
 export { limitsOf, marginOf, worstFirst, type LimitResult } from './result/limits.js';
 export { verdictOf, type RunVerdict, type Trouble } from './result/verdict.js';
-export type { Beginning, CropsVerdict, FishVerdict } from './result/verdict.js';
+export type { Beginning, CropsVerdict, FishVerdict, HoldsUntil } from './result/verdict.js';
 export type { FilterVerdict } from './result/filter-verdict.js';
 export type { StoppedPump, WaterVerdict } from './result/water-verdict.js';
 export { deathsOf, type CohortDeaths } from './result/deaths.js';

@@ -65,7 +65,7 @@ describe('leat show', () => {
     ['dosing', 'potassium-bicarbonate', 18],
     ['waters', 'hard-mains', 7],
     ['aerators', 'stone', 5],
-    ['limits', 'epa.acute.pivot', 72],
+    ['limits', 'epa.acute.pivot', 82],
     ['constants', 'emerson.a', 53],
     ['parameters', 'biofilm.capacity', 70],
     ['weather', 'weather.albedo', 39],

@@ -59,7 +59,12 @@ const beginningSchema = z.object({
 
 /** The verdict in a document of `leat run --json`. */
 export const verdictSchema = z.object({
-  voidFrom: day,
+  holdsUntil: z
+    .object({
+      ...{ time: z.number(), why: z.enum(['domain', 'fish', 'broken-off']) },
+      trouble: troubleSchema.exactOptional(),
+    })
+    .exactOptional(),
   fish: fishSchema.exactOptional(),
   water: waterSchema,
   filter: filterSchema.exactOptional(),

@@ -5,11 +5,12 @@ import type { Series } from './series.js';
 import type { Direction } from './judge.js';
 
 /**
- * What it means to pass a limit, the worst first: `lethal` fish die of it within days, `harmful` it hurts them,
+ * What it means to pass a limit, the worst first: `domain` the laws of the model were measured on this side of it alone, so
+ * that what follows is no forecast; `lethal` fish die of it within days, `harmful` it hurts them,
  * `uncomfortable` they eat and grow less or are ill at ease; `crop` advice for a crop, `design` a guide of design,
  * `release` a criterion for water that is let out.
  */
-export const harms = ['lethal', 'harmful', 'uncomfortable', 'crop', 'design', 'release'] as const;
+export const harms = ['domain', 'lethal', 'harmful', 'uncomfortable', 'crop', 'design', 'release'] as const;
 
 export type Harm = (typeof harms)[number];
 

@@ -6,6 +6,7 @@ import { allSeries, type Series } from './series.js';
 import { limitsForCrops } from './limits-for-crops.js';
 import { limitsForFish } from './limits-for-fish.js';
 import { limitsForRelease } from './limits-for-release.js';
+import { limitsOfDomain } from './limits-of-domain.js';
 import { limitsForSystem } from './limits-for-system.js';
 
 /**
@@ -41,6 +42,7 @@ function checksOf(run: SampledRun, series: readonly Series[]): readonly LimitChe
     ...limitsForCrops(reader),
     ...limitsForSystem(reader),
     ...limitsForRelease(reader),
+    ...limitsOfDomain(reader),
   ];
 }
 

@@ -58,10 +58,20 @@ export interface Beginning {
   readonly after?: RunEvent;
 }
 
+/**
+ * Until when a run is a forecast, d, and why no longer: what was outside the laws of the model, fish that would be dead, or a
+ * run that broke off.
+ */
+export interface HoldsUntil {
+  readonly time: number;
+  readonly why: 'domain' | 'fish' | 'broken-off';
+  readonly trouble?: Trouble;
+}
+
 /** What a run comes to: fish, water, filter, crops, and where trouble began. Plain data. */
 export interface RunVerdict {
-  /** d: what follows is no forecast, since the fish would be dead or the run broke off; absent: it holds to the end. */
-  readonly voidFrom?: number;
+  /** From when on it is no forecast; absent: it holds to the end. */
+  readonly holdsUntil?: HoldsUntil;
   readonly fish?: FishVerdict;
   readonly water: WaterVerdict;
   readonly filter?: FilterVerdict;
@@ -207,12 +217,18 @@ export function verdictOf(
   const filter = filterVerdict(run, series);
   const crops = cropsVerdict(run, limits);
   const beginning = beginningOf(run, limits, water, filter);
-  const ends = [
-    ...(fish !== undefined && (fish.state === 'dead' || fish.state === 'lethal') ? [fish.from ?? 0] : []),
-    ...(run.outcome.kind === 'done' ? [] : [run.outcome.time]),
+  const [outside] = troubles(limits, 'domain') as readonly (Trouble | undefined)[];
+  const ends: HoldsUntil[] = [
+    ...(outside === undefined ? [] : [{ time: outside.first, why: 'domain' as const, trouble: outside }]),
+    ...(fish !== undefined && (fish.state === 'dead' || fish.state === 'lethal')
+      ? [{ time: fish.from ?? 0, why: 'fish' as const }]
+      : []),
+    ...(run.outcome.kind === 'done' ? [] : [{ time: run.outcome.time, why: 'broken-off' as const }]),
   ];
   return {
-    ...(ends.length > 0 && { voidFrom: Math.min(...ends) }),
+    ...(ends.length > 0 && {
+      holdsUntil: ends.reduce((early, each) => (each.time < early.time ? each : early)),
+    }),
     ...(fish && { fish }),
     water,
     ...(filter && { filter }),

@@ -12,6 +12,7 @@ import { checkSaved, checkStart } from './checks/scenario-start.js';
 import { checkCohorts, checkPlantings, type LibraryNames } from './checks/scenario-stock.js';
 import { checkDailyValue } from './checks/scenario-values.js';
 import { checkFlows, checkPumps, checkSupply, checkVessels, checkWaters } from './checks/scenario-water.js';
+import { checkPlausible } from './checks/plausible.js';
 import { checkBeds } from './checks/stock.js';
 import type { Action, Scenario } from './scenario.js';
 
@@ -88,6 +89,7 @@ function checkSections(report: ScenarioReport, scenario: Scenario, names: Librar
   checkNetwork(report, vessels, flows, reservoir);
   const supply = checkSupply(report, scenario, waters, vessels.get(reservoir));
   const cohorts = checkCohorts(report, scenario, vessels, names);
+  checkPlausible(report, 'cohorts', cohorts, vessels);
   const plantings = checkPlantings(report, scenario, vessels, names);
   checkBeds(report, plantings, vessels);
   checkStart(report, scenario, vessels);

@@ -169,6 +169,17 @@ function beganPhrase(beginning: Beginning, first: string, name: DayName): string
   return said ? ` It began ${before}.` : ` It began on ${name(time)} with ${amiss}, ${before}.`;
 }
 
+/** What stands before all else: from when on a run is no forecast, where it is not for the fish, whose line says it. */
+function holdsLine({ holdsUntil }: RunVerdict, name: DayName): readonly string[] {
+  if (holdsUntil === undefined || holdsUntil.why === 'fish') return [];
+  const { time, why, trouble } = holdsUntil;
+  if (why === 'broken-off' || trouble === undefined)
+    return [`Broken off on ${name(time)}: of what follows nothing is known.`];
+  return [
+    `No forecast from ${name(time)} on: ${passedPhrase(trouble)} in ${places(trouble)}, where what the model knows was not measured.`,
+  ];
+}
+
 /** How bad each line is: the worst stands first; of equals the order fish, filter, water, crops. */
 function badness({
   fish,
@@ -205,7 +216,7 @@ export function verdictLines(verdict: RunVerdict, startDate: string): readonly s
   lines.sort((a, b) => b.bad - a.bad);
   const [first, ...others] = lines.map(({ text }) => text);
   const began = beginning === undefined ? '' : beganPhrase(beginning, first, name);
-  return [`${first}${began}`, ...others];
+  return [...holdsLine(verdict, name), `${first}${began}`, ...others];
 }
 
 /** Order of the states of fish, filter and water, the best first. */

@@ -70,7 +70,7 @@ describe('the verdict on a run', () => {
     expect(verdict.filter?.state).toBe('keeps-up');
     expect(verdict.water.state).toBe('enough');
     expect(verdict.beginning).toBeUndefined();
-    expect(verdict.voidFrom).toBeUndefined();
+    expect(verdict.holdsUntil).toBeUndefined();
   });
 
   it('names a power cut as what began it, and is void from deadly water on', () => {
@@ -78,8 +78,9 @@ describe('the verdict on a run', () => {
     expect(['lethal', 'dead']).toContain(verdict.fish?.state);
     expect(verdict.fish?.troubles[0].quantity).toBe('oxygen');
     expect(verdict.beginning?.after?.text).toContain('power cut');
-    expect(verdict.voidFrom).toBeGreaterThanOrEqual(30);
-    expect(verdict.voidFrom).toBeLessThan(31);
+    expect(verdict.holdsUntil?.why).toBe('fish');
+    expect(verdict.holdsUntil?.time).toBeGreaterThanOrEqual(30);
+    expect(verdict.holdsUntil?.time).toBeLessThan(31);
   });
 
   it('finds a reservoir that stands low, a cap that was reached and a rain tank run empty', () => {

@@ -1,4 +1,5 @@
 import { compact } from '../file/reader.js';
+import type { FieldPath } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import { readFeed } from './stock.js';
 import {
@@ -8,7 +9,6 @@ import {
   checkOneWay,
   checkTargets,
   checkTopUp,
-  type FieldPath,
 } from '../checks/actions.js';
 import type { Action } from '../scenario.js';
 import type { timedActionSchema } from './action-schema.js';
