@@ -6,7 +6,6 @@ const others: Readonly<Record<string, string>> = {
     'Pantanella et al. 2012, lettuce over fish at two stockings, Acta Hort. 927:887, second-hand and abstract',
   'suhl-2016': 'Suhl et al. 2016, tomato on a fish loop, Agric. Water Manag. 178:335, second-hand',
   'zou-2017': 'Zou et al. 2017, J. Agric. Food Chem., plant yield 3.0-4.9 kg/m2',
-  'hoang-2014': 'Hoang et al. 2014, nitrification in a moving bed at 1 degC, abstract',
   'wang-2023': 'Wang et al. 2023, fish and plants at pH 6.0, 6.5 and 7.0, abstract',
   'trussell-1972':
     'Trussell, The percent un-ionized ammonia in aqueous ammonia solutions at different pH levels and temperatures, J. Fish. Res. Board Can. 29, 1972, reprinted in a test-kit manual',

@@ -2,7 +2,7 @@ import { readLog, readLogMap, csvTable, createRandom, dateAfter, type WaterLog }
 import { normalQuantile } from '../../packages/core/src/base/normal.js';
 import { createParameters } from '../../packages/core/src/library/parameters.js';
 import { compileModel } from '../../packages/core/src/model/compile.js';
-import { simulate } from '../../packages/core/src/run/driver.js';
+import { simulate } from '../../packages/core/src/run/stepping.js';
 import { predictionsOf } from '../../packages/core/src/calibration/fit-problem.js';
 import { readingError } from '../../packages/core/src/calibration/reading-loss.js';
 import type { TimedAction, Measurable, Scenario } from '../../packages/core/src/scenario/scenario.js';

@@ -4,7 +4,8 @@ import { waterComponents, type WaterComponent } from '../../packages/core/src/pr
 import { waterState } from '../../packages/core/src/model/layout.js';
 import type { Run, Sample } from '../../packages/core/src/run/run.js';
 import type { ResumableRun } from '../../packages/core/src/run/run-state.js';
-import { simulate, type SimulateOptions } from '../../packages/core/src/run/driver.js';
+import type { SimulateOptions } from '../../packages/core/src/run/driver.js';
+import { simulate } from '../../packages/core/src/run/stepping.js';
 import type { Scenario } from '../../packages/core/src/scenario/scenario.js';
 
 /** Compiles a scenario with its overrides and runs it. */

@@ -43,7 +43,9 @@ export { processes } from './processes/index.js';
 export type { Process } from './processes/process.js';
 
 // A run.
-export { simulate, type SimulateOptions } from './run/driver.js';
+export { openRun, type SteppedRun } from './result/open-run.js';
+export { simulate } from './run/stepping.js';
+export type { SimulateOptions } from './run/driver.js';
 export { endStateOf, type EndState } from './run/saved.js';
 export { actionOrder } from './scenario/action-kinds.js';
 export type { Dose, Outcome, Run, RunEvent, Sample } from './run/run.js';
@@ -57,7 +59,21 @@ export { fatesOf, type Fates, type Share } from './result/fates.js';
 export { fatesOver, type FatesOver } from './result/fates.js';
 export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
 export { deathsOf, type CohortDeaths, type DeathsOfDay } from './result/deaths.js';
-export { limitsOf, marginOf, type LimitResult } from './result/limits.js';
+export type { CauseOfDeath } from './processes/kernels/hazard.js';
+export { domainAtStart } from './analysis/design/domain-at-start.js';
+export { limitsOf, marginOf, worstFirst, type LimitResult } from './result/limits.js';
+export { verdictOf, type RunVerdict, type Trouble } from './result/verdict.js';
+export type { Beginning, CropsVerdict, FishVerdict, HoldsUntil, ToldDeaths } from './result/verdict.js';
+export type { FilterVerdict } from './result/filter-verdict.js';
+export type { StoppedPump, WaterVerdict } from './result/water-verdict.js';
+export {
+  harvestOf,
+  type CropYield,
+  type FishYield,
+  type Harvest,
+  type MonthlyYield,
+} from './result/harvest.js';
+export { harms, type Harm } from './result/limit-check.js';
 export { contentHash } from './base/content-hash.js';
 export { manifestOf, scenarioHash, version, type Manifest } from './result/record.js';
 export { auditOf, type AuditItem } from './analysis/design/audit.js';

@@ -1,6 +1,6 @@
 import type { Model } from '../../../packages/core/src/model/model.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
-import { simulate, simulateWith } from '../../../packages/core/src/run/driver.js';
+import { simulate, simulateWith } from '../../../packages/core/src/run/stepping.js';
 import type { Integrator } from '../../../packages/core/src/solve/contract.js';
 import { integrators } from '../../../packages/core/src/solve/integrators.js';
 import type { Recording } from '../../numerics/peers/record-year.js';

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { createParameters } from '../../../packages/core/src/library/parameters.js';
 import { compileModel } from '../../../packages/core/src/model/compile.js';
-import { simulate } from '../../../packages/core/src/run/driver.js';
+import { simulate } from '../../../packages/core/src/run/stepping.js';
 import { readScenario } from '../../../packages/core/src/scenario/read-scenario.js';
 import { full } from '../../support/length.js';
 import { shippedText } from '../../support/shipped-scenario.js';

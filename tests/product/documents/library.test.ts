@@ -11,12 +11,13 @@ import { at } from './documents.js';
 const text = at('packages/core/docs/library.md');
 
 describe('the document of the library', () => {
-  it('shows a system built in code that runs to its end', () => {
-    const [, program] = /```ts\n([\s\S]*?)```/.exec(text) ?? [];
+  it('shows a system built in code that runs to its end, and as it is told', () => {
+    const program = [...text.matchAll(/```ts\n([\s\S]*?)```/g)].map(([, block]) => block).join('\n');
+    const telling = 'console.log(run.outcome.kind, nitrate.length, fedRun.outcome.kind);';
     const folder = folderWith();
     mkdirSync(join(folder, 'node_modules/@leat'), { recursive: true });
     symlinkSync(join(root, 'packages/core'), join(folder, 'node_modules/@leat/core'));
-    const { outputText } = ts.transpileModule(`${program}\nconsole.log(run.outcome.kind, nitrate.length);`, {
+    const { outputText } = ts.transpileModule(`${program}\n${telling}`, {
       compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 },
     });
     writeFileSync(join(folder, 'program.mjs'), outputText);
@@ -24,7 +25,7 @@ describe('the document of the library', () => {
       cwd: folder,
       encoding: 'utf8',
     });
-    expect([stdout, stderr]).toEqual(['done 11\n', '']);
+    expect([stdout, stderr]).toEqual(['done 11 done\n', '']);
   });
 
   it('names exports that there are', () => {

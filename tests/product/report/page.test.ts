@@ -29,7 +29,7 @@ describe('a report of one run', () => {
   it('has every section', () => {
     const ids = [...read(one).querySelectorAll('section')].map(({ id }) => id);
     expect(ids).toEqual([
-      ...['asked', 'system', 'courses', 'nitrogen', 'water', 'base', 'limits', 'events', 'basis'],
+      ...['asked', 'harvest', 'water', 'limits', 'courses', 'system', 'nitrogen', 'base', 'events', 'basis'],
     ]);
   });
 

@@ -10,7 +10,7 @@ import {
   type Parameters,
 } from '@leat/core';
 import type { Setting } from '../../../packages/core/src/scenario/file/set-value.js';
-import { simulate } from '../../../packages/core/src/run/driver.js';
+import { simulate } from '../../../packages/core/src/run/stepping.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import type { Runs, SystemCase } from './system-case.js';
 

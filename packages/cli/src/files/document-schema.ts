@@ -1,4 +1,4 @@
-import { marks, type TableRow } from '@leat/core';
+import { harms, marks, type TableRow } from '@leat/core';
 import { z } from 'zod';
 import { FileError } from './read.js';
 
@@ -21,6 +21,7 @@ export const savedMark = z.custom<TableRow['mark']>(
 /** A limit at its place, without how it was kept. */
 export const savedLimit = {
   ...{ id: z.string(), quantity: z.string(), unit: z.string(), direction: z.enum(['above', 'below']) },
+  harm: z.enum(harms),
   ...{ value: z.number(), averaging: z.number(), whom: z.string(), place: z.string() },
   ...{ source: z.string(), page: z.string(), mark: savedMark },
 };

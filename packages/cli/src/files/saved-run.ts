@@ -17,6 +17,7 @@ import {
   savedNumber,
   wholeDocument,
 } from './document-schema.js';
+import { verdictSchema } from './saved-verdict.js';
 import { documentIn, formFault, sealFault } from './saved-document.js';
 
 /** What a saved document says of a run. */
@@ -53,7 +54,7 @@ const runSchema = z
     series: z.record(z.string(), z.object({ unit: z.string(), values: z.array(savedNumber) })),
     budget: budgetsSchema,
     vessels: z.record(z.string(), budgetsSchema),
-    title: z.string(),
+    ...{ title: z.string(), startDate: z.string(), verdict: verdictSchema },
     outcome: z.object({
       ...{ kind: savedName<Outcome['kind']>(), time: z.number() },
       ...{ worst: z.string().exactOptional(), advice: z.string().exactOptional() },
@@ -106,14 +107,14 @@ export function savedRun(file: string, source: string): SavedRun | undefined {
   const held = wholeDocument(file, 'leat run --json', runSchema, document);
   const changed = sealFault(file, document);
   if (changed !== undefined) throw changed;
-  const { title, outcome, time, keys, limits, events, manifest, sources } = held;
+  const { title, startDate, verdict, outcome, time, keys, limits, events, manifest, sources } = held;
   const series = Object.entries(held.series).map(([name, { unit, values }]) => ({ name, unit, values }));
   const system = placed(held.budget, 'system');
   const vessels = Object.entries(held.vessels).flatMap(([place, budgets]) => placed(budgets, place));
   const { nitrogen, water } = held.budget;
   return {
     account: {
-      ...{ title, outcome, time, series, keys, limits },
+      ...{ title, startDate, verdict, outcome, time, series, keys, limits },
       nitrogen: { quantity: 'nitrogen', place: 'system', ...nitrogen },
       water: { quantity: 'water', place: 'system', ...water },
     },

@@ -1,11 +1,8 @@
-import { fatesOf, type LimitResult } from '@leat/core';
+import { fatesOf } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
-import { boundPhrase, day, listed, percent, placeOf, quantityOf, shown } from '@leat/view/text';
+import { boundPhrase, day, listed, percent, shown, verdictLines } from '@leat/view/text';
 import { runTitle } from './elements.js';
 import type { RunSummary } from './run-summary.js';
-
-/** Most limits named one by one. */
-const mostLimits = 3;
 
 const grams = (amount: number): string =>
   amount >= 1000 ? `${shown(amount / 1000)} kg` : `${shown(amount)} g`;
@@ -26,29 +23,6 @@ function toText(name: string): string {
   return name === 'ammonia to air' ? 'left as ammonia to the air' : `left with ${name}`;
 }
 
-function courseSentence({ account }: RunSummary): string {
-  const key = account.keys.find((name) => quantityOf(name) === 'nitrate');
-  const series = account.series.find(({ name }) => name === key);
-  if (key === undefined || series === undefined) return '';
-  const values = Array.from(series.values);
-  const end = values[values.length - 1];
-  return `Nitrate in ${placeOf(key)} goes from ${shown(values[0])} to ${shown(end)} ${series.unit}.`;
-}
-
-const passedPhrase = (limit: LimitResult): string =>
-  `${boundPhrase(limit)} in ${limit.place} (from day ${day(limit.first)}, ${shown(limit.total)} d)`;
-
-function limitsText({ account }: RunSummary): string {
-  const passed = account.limits
-    .filter((limit) => limit.passed)
-    .sort((a, b) => (a.first ?? 0) - (b.first ?? 0) || b.total - a.total);
-  if (passed.length === 0) return 'No limit that could be judged was passed.';
-  const named = passed.slice(0, mostLimits).map(passedPhrase);
-  const more = passed.length - named.length;
-  const head = passed.length === 1 ? 'One limit was passed' : `${passed.length} limits were passed`;
-  return `${head}: ${listed([...named, ...(more > 0 ? [`${more} more`] : [])])}.`;
-}
-
 /** How often drawn runs pass a limit that this run keeps: what one run does not tell. */
 function oddsText({ account, ensemble }: RunSummary): string {
   if (ensemble === undefined) return '';
@@ -64,14 +38,15 @@ function oddsText({ account, ensemble }: RunSummary): string {
   return `${head} a limit that this run keeps was passed in ${percent(likeliest.probability)}: ${limit}${more}.`;
 }
 
-/** What a run says, in a few sentences. A run that broke off says so first. */
+/** What a run says, in a few sentences: its verdict, what drawn runs say beside it, where nitrogen went. A run that broke off says so first. */
 function findings(run: RunSummary): readonly string[] {
   const { outcome } = run.account;
   const broken =
     outcome.kind === 'done'
       ? []
       : [`The run broke off on day ${shown(outcome.time)} (${outcome.kind}): everything here ends there.`];
-  const sentences = [nitrogenText(run), courseSentence(run), limitsText(run), oddsText(run)];
+  const { verdict, startDate } = run.account;
+  const sentences = [...verdictLines(verdict, startDate), oddsText(run), nitrogenText(run)];
   return [...broken, ...sentences].filter((text) => text !== '');
 }
 

@@ -1,4 +1,4 @@
-import type { LimitResult } from '@leat/core';
+import { type LimitResult, worstFirst } from '@leat/core';
 import type { Child, Maker } from '@leat/view/pictures';
 import { boundPhrase, boundUnit, day, plain, shown } from '@leat/view/text';
 import type { RunSummary } from './run-summary.js';
@@ -37,9 +37,7 @@ const meanText = ({ averaging }: LimitResult): string =>
 
 function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): readonly HTMLElement[] {
   const { limits, title } = account;
-  const passed = limits
-    .filter((limit) => limit.passed)
-    .sort((a, b) => (a.first ?? 0) - (b.first ?? 0) || b.total - a.total);
+  const passed = limits.filter((limit) => limit.passed).sort(worstFirst);
   const within = limits.filter((limit) => limit.judged && !limit.passed);
   const unjudged = limits.filter(({ judged }) => !judged);
   const name = many ? ` in ${letter}` : '';
@@ -51,7 +49,7 @@ function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): r
           `Table of limits passed${name}`,
           table(
             maker,
-            `Limits passed${name}, in the order of their first passing`,
+            `Limits passed${name}, what harms fish most at the head`,
             columns,
             passed.map(limitRow),
             'stack',

@@ -8,6 +8,7 @@ import { chancesSection } from './chances-section.js';
 import { coursesSection } from './courses-section.js';
 import { differencesSection } from './differences-section.js';
 import { eventsSection } from './events-section.js';
+import { harvestSection, hasHarvest } from './harvest-section.js';
 import { limitsSection } from './limits-section.js';
 import { nitrogenSection } from './nitrogen-section.js';
 import { pageStyle } from './style.js';
@@ -43,12 +44,13 @@ export function reportPage(runs: readonly RunSummary[]): string {
   const maker = newMaker(document);
   const makers: readonly Section[] = [
     ...(runs.length > 1 ? [differencesSection] : []),
-    systemSection,
-    coursesSection,
-    nitrogenSection,
+    ...(runs.some(hasHarvest) ? [harvestSection] : []),
     waterSection,
-    ...(runs.some(usedBase) ? [baseSection] : []),
     limitsSection,
+    coursesSection,
+    systemSection,
+    nitrogenSection,
+    ...(runs.some(usedBase) ? [baseSection] : []),
     ...(runs.some(({ ensemble }) => ensemble !== undefined) ? [chancesSection] : []),
     eventsSection,
     basisSection,

@@ -5,6 +5,9 @@ export interface QuantityBound {
   readonly kind: 'quantity';
   readonly dimension: Dimension;
   readonly above: boolean;
+  /** The most that it may be, and why no more can be meant; absent: any. */
+  readonly high?: number;
+  readonly why?: string;
 }
 
 /** A share from 0 to 1, to below 1, or of any size. */
@@ -32,6 +35,11 @@ export function fromZero(dimension: Dimension): QuantityBound {
 /** A quantity of more than 0. */
 export function aboveZero(dimension: Dimension): QuantityBound {
   return { kind: 'quantity', dimension, above: true };
+}
+
+/** A quantity from 0 to `high`: more cannot be meant, for the reason `why`. */
+export function upTo(dimension: Dimension, high: number, why: string): QuantityBound {
+  return { kind: 'quantity', dimension, above: false, high, why };
 }
 
 /** A share, up to 1 unless stated. */
@@ -65,6 +73,7 @@ export function describeBound(bound: Bound): string {
     case 'quantity': {
       const unit = `a number of ${internalUnit(bound.dimension)}`;
       if (bound.dimension === 'temperature') return unit;
+      if (bound.high !== undefined) return `${unit}, 0 to ${bound.high}: ${bound.why ?? ''}`;
       return `${unit}, ${bound.above ? 'more than 0' : '0 or more'}`;
     }
     case 'share':
@@ -88,7 +97,8 @@ function rangeProblem(bound: Bound, value: number): string | undefined {
     case 'quantity':
       return (
         quantityProblem(value, bound.dimension) ??
-        (bound.above && value <= 0 ? 'must be more than zero' : undefined)
+        (bound.above && value <= 0 ? 'must be more than zero' : undefined) ??
+        (bound.high !== undefined && value > bound.high ? 'out of range' : undefined)
       );
     case 'share': {
       const tooMuch = bound.upTo === 'any' ? false : bound.upTo === 'to-one' ? value > 1 : value >= 1;

@@ -5,7 +5,7 @@ import { createParameters, type Parameters } from '../library/parameters.js';
 import type { WaterLog } from '../log/water-log.js';
 import { compileChecked } from '../model/compile.js';
 import { openChecked } from '../model/open-model.js';
-import { simulate } from '../run/driver.js';
+import { simulate } from '../run/stepping.js';
 import type { Run } from '../run/run.js';
 import { trueValue } from '../run/test-kit.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';

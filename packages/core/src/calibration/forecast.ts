@@ -5,7 +5,7 @@ import { normalQuantile } from '../base/normal.js';
 import { createRandom } from '../base/random.js';
 import { createParameters } from '../library/parameters.js';
 import { compileChecked } from '../model/compile.js';
-import { simulate } from '../run/driver.js';
+import { simulate } from '../run/stepping.js';
 import { endStateOf } from '../run/saved.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { TimedAction, Cohort, Measurable, Scenario } from '../scenario/scenario.js';

@@ -79,6 +79,7 @@ export const accounts = [
   'discharge',
   'stocked fish',
   'harvested fish',
+  'graded fish',
   'dead fish',
   'seedlings',
   'harvested crop',

@@ -2,6 +2,7 @@
 import { sum } from '../base/sum.js';
 import type { Parameters } from '../library/parameters.js';
 import type { Run } from '../run/run.js';
+import { feedGiven } from './harvest.js';
 
 /** What one product brought to one vessel over a run. */
 export interface BaseUse {
@@ -76,12 +77,9 @@ export function basePlan(run: Run): BasePlan {
     const note = parameters.row(`dose.${product}.alkalinity`).conditions;
     return equivalents === 0 ? [] : [{ product, vessel, mass: total, equivalents, note }];
   });
-  const fed = model.instances.flatMap(({ process, row }) =>
-    process.unit === 'g feed' ? [last.x[row] - samples[0].x[row]] : [],
-  );
   return {
     days: last.time - samples[0].time,
-    feed: sum(fed) / 1000,
+    feed: feedGiven(run) / 1000,
     uses,
     base: sum(uses.map(({ equivalents }) => Math.max(0, equivalents))),
     acid: sum(uses.map(({ equivalents }) => Math.max(0, -equivalents))),

@@ -6,6 +6,7 @@ import type { Verdict } from './judge.js';
 import type { PlacedLimit } from './limit-check.js';
 import type { LimitResult } from './limits.js';
 import type { Series } from './series.js';
+import type { RunVerdict } from './verdict.js';
 
 /** What one run says, as far as it is compared with others: from a run just made or from a saved document. */
 export interface RunAccount {
@@ -17,6 +18,9 @@ export interface RunAccount {
   /** Names of the series worth comparing, in the order in which a person would read them. */
   readonly keys: readonly string[];
   readonly limits: readonly LimitResult[];
+  readonly verdict: RunVerdict;
+  /** Date of day 0, `yyyy-mm-dd`. */
+  readonly startDate: string;
   /** Of the whole system. */
   readonly nitrogen: Budget;
   readonly water: Budget;
@@ -222,13 +226,18 @@ function compareLimits(accounts: readonly RunAccount[]): readonly ComparedLimit[
   const earliest = ({ runs }: ComparedLimit): number =>
     Math.min(...runs.map((verdict) => verdict?.first ?? Infinity));
   return [...once]
-    .map(([key, { id, quantity, unit, direction, value, averaging, whom, source, page, mark, place }]) => ({
-      ...{ id, quantity, unit, direction, value, averaging, whom, source, page, mark, place },
-      runs: known.map((limits) => {
-        const found = limits.get(key);
-        return found === undefined ? null : verdictOf(found);
+    .map(
+      ([
+        key,
+        { id, quantity, unit, direction, harm, value, averaging, whom, source, page, mark, place },
+      ]) => ({
+        ...{ id, quantity, unit, direction, harm, value, averaging, whom, source, page, mark, place },
+        runs: known.map((limits) => {
+          const found = limits.get(key);
+          return found === undefined ? null : verdictOf(found);
+        }),
       }),
-    }))
+    )
     .filter(({ runs }) => !runs.every((verdict) => verdict?.passed === true))
     .sort((a, b) => earliest(a) - earliest(b));
 }

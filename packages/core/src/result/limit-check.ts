@@ -4,6 +4,16 @@ import type { SampledRun } from '../run/run.js';
 import type { Series } from './series.js';
 import type { Direction } from './judge.js';
 
+/**
+ * What it means to pass a limit, the worst first: `domain` the laws of the model were measured on this side of it alone, so
+ * that what follows is no forecast; `lethal` fish die of it within days, `harmful` it hurts them,
+ * `uncomfortable` they eat and grow less or are ill at ease; `crop` advice for a crop, `design` a guide of design,
+ * `release` a criterion for water that is let out.
+ */
+export const harms = ['domain', 'lethal', 'harmful', 'uncomfortable', 'crop', 'design', 'release'] as const;
+
+export type Harm = (typeof harms)[number];
+
 /** A published bound on a quantity. */
 export interface Limit {
   /** Of the row it comes from. */
@@ -11,6 +21,7 @@ export interface Limit {
   readonly quantity: string;
   readonly unit: string;
   readonly direction: Direction;
+  readonly harm: Harm;
   /** In `unit`. */
   readonly value: number;
   /** Time over which the mean is taken before it is compared, d; 0: the value itself. */
@@ -62,7 +73,7 @@ export function limitReader(run: SampledRun, all: readonly Series[]): LimitReade
 /** A limit from a row of the tables, with the averaging time of another (absent: none). */
 export function limitFrom(
   parameters: Parameters,
-  what: Pick<Limit, 'quantity' | 'unit' | 'direction' | 'whom'> & {
+  what: Pick<Limit, 'quantity' | 'unit' | 'direction' | 'harm' | 'whom'> & {
     readonly id: string;
     readonly averaging?: string;
   },

@@ -43,7 +43,12 @@ export function limitsForCrops(reader: LimitReader): readonly LimitCheck[] {
   return reader.run.model.scenario.plantings.flatMap(({ name, crop, vessel }) => {
     const mass = reader.values(`crop-mass@${name}`);
     return rules.map(({ property, ...rule }) => ({
-      limit: limitFrom(reader.parameters, { ...rule, id: `crop.${crop}.${property}`, whom: crop }),
+      limit: limitFrom(reader.parameters, {
+        ...rule,
+        harm: 'crop',
+        id: `crop.${crop}.${property}`,
+        whom: crop,
+      }),
       place: vessel,
       values: reader.values(`${rule.quantity}@${vessel}`),
       matters: (index: number) => mass[index] > 0,

@@ -3,7 +3,7 @@ import type { Cohort } from '../scenario/scenario.js';
 import { limitFrom, type Limit, type LimitCheck, type LimitReader } from './limit-check.js';
 
 /** One limit of a species on a series of the vessel it lives in. */
-interface FishRule extends Pick<Limit, 'quantity' | 'unit' | 'direction'> {
+interface FishRule extends Pick<Limit, 'quantity' | 'unit' | 'direction' | 'harm'> {
   /** Row: `fish.<species>.<property>`, or a general row. */
   readonly id: (species: string) => string;
   readonly averaging?: string;
@@ -18,6 +18,7 @@ const rules: readonly FishRule[] = [
     unit: 'mg N/L',
     direction: 'above',
     id: own('limit-ammonia'),
+    harm: 'harmful',
     averaging: 'limit.un-ionised-ammonia-warm.averaging',
   },
   {
@@ -25,6 +26,7 @@ const rules: readonly FishRule[] = [
     unit: 'mg N/L',
     direction: 'above',
     id: own('limit-nitrite'),
+    harm: 'harmful',
     averaging: 'limit.nitrite-guide.averaging',
   },
   {
@@ -32,6 +34,7 @@ const rules: readonly FishRule[] = [
     unit: 'mg N/L',
     direction: 'above',
     id: own('limit-nitrate'),
+    harm: 'uncomfortable',
     averaging: 'limit.nitrite-guide.averaging',
   },
   {
@@ -39,15 +42,29 @@ const rules: readonly FishRule[] = [
     unit: 'mg/L',
     direction: 'below',
     id: own('limit-oxygen'),
+    harm: 'harmful',
     averaging: 'limit.oxygen-low.averaging',
   },
-  { quantity: 'temperature', unit: 'degC', direction: 'below', id: own('temperature-low') },
-  { quantity: 'temperature', unit: 'degC', direction: 'above', id: own('temperature-high') },
+  {
+    quantity: 'temperature',
+    unit: 'degC',
+    direction: 'below',
+    id: own('temperature-low'),
+    harm: 'uncomfortable',
+  },
+  {
+    quantity: 'temperature',
+    unit: 'degC',
+    direction: 'above',
+    id: own('temperature-high'),
+    harm: 'harmful',
+  },
   {
     quantity: 'pH',
     unit: 'pH',
     direction: 'below',
     id: general('limit.ph-low.value'),
+    harm: 'uncomfortable',
     averaging: 'limit.ph-low.averaging',
   },
   {
@@ -55,6 +72,7 @@ const rules: readonly FishRule[] = [
     unit: 'pH',
     direction: 'above',
     id: general('limit.ph-high.value'),
+    harm: 'uncomfortable',
     averaging: 'limit.ph-high.averaging',
   },
   {
@@ -62,7 +80,46 @@ const rules: readonly FishRule[] = [
     unit: 'mg/L',
     direction: 'above',
     id: general('limit.carbon-dioxide-high.value'),
+    harm: 'uncomfortable',
     averaging: 'limit.carbon-dioxide-high.averaging',
+  },
+  {
+    quantity: 'un-ionised-ammonia',
+    unit: 'mg N/L',
+    direction: 'above',
+    id: own('lethal-ammonia'),
+    harm: 'lethal',
+    averaging: 'fish.lethal-time',
+  },
+  {
+    quantity: 'nitrite',
+    unit: 'mg N/L',
+    direction: 'above',
+    id: own('lethal-nitrite'),
+    harm: 'lethal',
+    averaging: 'fish.lethal-time',
+  },
+  {
+    quantity: 'oxygen',
+    unit: 'mg/L',
+    direction: 'below',
+    id: own('lethal-oxygen'),
+    harm: 'lethal',
+    averaging: 'limit.oxygen-low.averaging',
+  },
+  {
+    quantity: 'temperature',
+    unit: 'degC',
+    direction: 'below',
+    id: own('lethal-temperature-low'),
+    harm: 'lethal',
+  },
+  {
+    quantity: 'temperature',
+    unit: 'degC',
+    direction: 'above',
+    id: own('lethal-temperature-high'),
+    harm: 'lethal',
   },
 ];
 
@@ -76,6 +133,7 @@ function chlorideWanting(reader: LimitReader, cohort: Cohort, matters: LimitChec
     id: 'limit.chloride-nitrite-ratio.value',
     averaging: 'limit.chloride-nitrite-ratio.averaging',
     quantity: 'chloride-shortage',
+    harm: 'uncomfortable',
     unit: 'mg/L',
     direction: 'above',
     whom: cohort.species,
@@ -96,6 +154,7 @@ function stocking(reader: LimitReader, cohort: Cohort, matters: LimitCheck['matt
     id: `fish.${cohort.species}.density-high`,
     averaging: 'limit.stocking-high.averaging',
     quantity: 'stocking',
+    harm: 'uncomfortable',
     unit: 'g/m3',
     direction: 'above',
     whom: cohort.species,
@@ -108,7 +167,8 @@ function stocking(reader: LimitReader, cohort: Cohort, matters: LimitCheck['matt
 function checksFor(reader: LimitReader, cohort: Cohort): readonly LimitCheck[] {
   const number = reader.values(`fish-number@${cohort.name}`);
   const matters = (index: number): boolean => number[index] > 0;
-  const fromRules = rules.map(({ id, ...rule }) => ({
+  const known = rules.filter(({ id }) => reader.parameters.has(id(cohort.species)));
+  const fromRules = known.map(({ id, ...rule }) => ({
     limit: limitFrom(reader.parameters, { ...rule, id: id(cohort.species), whom: cohort.species }),
     place: cohort.vessel,
     values: reader.values(`${rule.quantity}@${cohort.vessel}`),

@@ -80,6 +80,7 @@ function checksAt(reader: LimitReader, vessel: string): readonly LimitCheck[] {
       quantity,
       unit: '1',
       direction: 'above',
+      harm: 'release',
       whom: 'wild life',
     }),
     value: 1,

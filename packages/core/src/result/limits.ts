@@ -1,11 +1,12 @@
 import type { Model } from '../model/model.js';
 import type { SampledRun, Run } from '../run/run.js';
 import { judge, type Verdict } from './judge.js';
-import { limitReader, type LimitCheck, type PlacedLimit } from './limit-check.js';
+import { harms, limitReader, type LimitCheck, type PlacedLimit } from './limit-check.js';
 import { allSeries, type Series } from './series.js';
 import { limitsForCrops } from './limits-for-crops.js';
 import { limitsForFish } from './limits-for-fish.js';
 import { limitsForRelease } from './limits-for-release.js';
+import { limitsOfDomain } from './limits-of-domain.js';
 import { limitsForSystem } from './limits-for-system.js';
 
 /**
@@ -26,6 +27,14 @@ export function marginOf({ worst = Number.NaN, value, direction }: LimitResult):
   return (sign * (worst - value)) / (value === 0 ? 1 : Math.abs(value));
 }
 
+/** Order of limits that were passed: by the harm of it, then by how long. For sorting. */
+export function worstFirst(
+  a: Pick<LimitResult, 'harm' | 'total'>,
+  b: Pick<LimitResult, 'harm' | 'total'>,
+): number {
+  return harms.indexOf(a.harm) - harms.indexOf(b.harm) || b.total - a.total;
+}
+
 function checksOf(run: SampledRun, series: readonly Series[]): readonly LimitCheck[] {
   const reader = limitReader(run, series);
   return [
@@ -33,6 +42,7 @@ function checksOf(run: SampledRun, series: readonly Series[]): readonly LimitChe
     ...limitsForCrops(reader),
     ...limitsForSystem(reader),
     ...limitsForRelease(reader),
+    ...limitsOfDomain(reader),
   ];
 }
 

@@ -282,11 +282,11 @@ export function seriesUnits(model: Model): ReadonlyMap<string, string> {
   return new Map(sourcesOf({ model, samples: [] }).map(({ name, unit }) => [name, unit]));
 }
 
-/** One series by its name. Throws InputError with the nearest name when there is none. */
-export function seriesOf(run: Run, name: string): Series {
+/** The source of a series by its name. Throws InputError with the nearest name when there is none. */
+function sourceNamed(run: SampledRun, name: string): SeriesSource {
   const sources = sourcesOf(run);
   const source = sources.find((each) => each.name === name);
-  if (source !== undefined) return seriesFrom(run, source, timesOf(run));
+  if (source !== undefined) return source;
   const near = nearest(
     name,
     sources.map((each) => each.name),
@@ -294,6 +294,17 @@ export function seriesOf(run: Run, name: string): Series {
   throw new InputError([
     { problem: 'no such series', got: name, ...(near === undefined ? {} : { nearest: near }) },
   ]);
+}
+
+/** One series by its name. Throws InputError with the nearest name when there is none. */
+export function seriesOf(run: Run, name: string): Series {
+  return seriesFrom(run, sourceNamed(run, name), timesOf(run));
+}
+
+/** The last value of one series, in its unit. Throws InputError with the nearest name when there is none. */
+export function lastValue(run: SampledRun, name: string): number {
+  const last = run.samples.length - 1;
+  return sourceNamed(run, name).value(run.samples[last], last);
 }
 
 /** Every series of a run, in the order of `seriesNames`. */

@@ -13,6 +13,7 @@ const postingNames: Readonly<Record<Account, string>> = {
   sludge: 'sludge taken out',
   discharge: 'water let out',
   'stocked fish': 'fish stocked',
+  'graded fish': 'fish graded',
   'harvested fish': 'fish harvested',
   'dead fish': 'fish lost',
   seedlings: 'planting',

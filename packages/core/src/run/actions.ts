@@ -189,13 +189,13 @@ const grade: Effect<ActionOf<'grade'>> = (parts, action) => {
   const number = action.share * y[from.number];
   const mass = Math.min(y[from.mass], action.share * action.relativeMass * y[from.mass]);
   const fat = y[from.mass] > 0 ? (y[from.fat] * mass) / y[from.mass] : 0;
-  for (const [account, group, sign] of [
-    ['harvested fish', from, -1],
-    ['stocked fish', to, 1],
+  for (const [group, sign] of [
+    [from, -1],
+    [to, 1],
   ] as const) {
-    parts.ledger.post(account, group.mass, sign * mass);
-    parts.ledger.post(account, group.number, sign * number);
-    parts.ledger.post(account, group.fat, sign * fat);
+    parts.ledger.post('graded fish', group.mass, sign * mass);
+    parts.ledger.post('graded fish', group.number, sign * number);
+    parts.ledger.post('graded fish', group.fat, sign * fat);
   }
   return [action.cohort, `${number.toFixed(1)} fish, ${grams(mass)}, to ${action.to}`];
 };
@@ -282,9 +282,10 @@ const effects: { readonly [Kind in Action['kind']]: Effect<ActionOf<Kind>> } = {
   },
 };
 
-/** Does one action at an instant, books it and logs it. */
-export function perform(parts: RunParts, action: Action, time: number): void {
-  const [place, text, short] = (effects[action.kind] as Effect<Action>)(parts, action, time);
+/** Does one action at an instant, books it and logs it, with what it is part of. */
+export function perform(parts: RunParts, action: Action, time: number, cause?: string): void {
+  const [place, done, short] = (effects[action.kind] as Effect<Action>)(parts, action, time);
+  const text = cause === undefined ? done : `${done}, ${cause}`;
   if (short === undefined) parts.ledger.say(time, action.kind, place, text);
   else parts.ledger.say(time, action.kind, place, `${text}; ${short}`, true);
 }

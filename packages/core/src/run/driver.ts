@@ -2,7 +2,7 @@ import { INSTANT } from '../base/instant.js';
 import type { Model } from '../model/model.js';
 import { openRates, type Rates } from '../model/rates.js';
 import { byKind } from '../scenario/action-kinds.js';
-import type { TimedAction } from '../scenario/scenario.js';
+import type { Action, TimedAction } from '../scenario/scenario.js';
 import type { Ending, Integrator, Tolerance } from '../solve/contract.js';
 import { integrators, type IntegratorName } from '../solve/integrators.js';
 import { harvestRipe, perform } from './actions.js';
@@ -10,7 +10,7 @@ import { openControls } from './controls.js';
 import { openFishWatch } from './fish-watch.js';
 import type { WaterEvent } from './hydraulics.js';
 import { watchDosers } from './dosers.js';
-import { adviceFor, type Outcome } from './run.js';
+import { adviceFor, type Outcome, type Sample } from './run.js';
 import type { ResumableRun, RunParts, RunRecord, RunState } from './run-state.js';
 import { freshBuffer, outputTimes, type SampleBuffer } from './sample-buffer.js';
 import { Sampler } from './sampler.js';
@@ -32,7 +32,7 @@ export interface SimulateOptions {
 }
 
 /** Makes the integrator of a run from its rates, whose regime is that of the segment to come, and its tolerance. */
-type OpenIntegrator = (rates: Rates, tolerance: Tolerance) => Integrator;
+export type OpenIntegrator = (rates: Rates, tolerance: Tolerance) => Integrator;
 
 /** Marks of the water in one day that count as chattering. */
 const CHATTER = 2000;
@@ -42,35 +42,13 @@ const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
   'pump-restart': 'runs again',
   dry: 'ran dry: it loses no more than flows in',
   wet: 'holds water again',
+  'rain-tank-empty': 'has given its last water',
+  'cap-reached': 'has given what its cap allows',
 };
-
-/**
- * Runs a model from its start to its end.
- *
- * At each day boundary, in this order: record; harvest what is ripe; rules, by readings of the water as it
- * stands; actions of that instant in the order of `actionOrder`; rations and weather of the day; then integrate. Every instant at which
- * anything jumps (action, pump timer, hours of feeding, a water level reaching a mark) ends a segment.
- * Never throws for numerical trouble: the outcome names it and the run holds what was reached.
- */
-export function simulate(model: Model, options: SimulateOptions = {}): ResumableRun {
-  return simulateWith(model, options, integratorOf(options));
-}
 
 /** The integrator that options name. */
 export function integratorOf({ integrator = 'rosenbrock' }: SimulateOptions): OpenIntegrator {
   return ({ system }, tolerance) => integrators[integrator](system, tolerance);
-}
-
-/** As `simulate`, with an integrator of the caller's: one that records, replays or times each segment. */
-export function simulateWith(
-  model: Model,
-  options: SimulateOptions,
-  openIntegrator: OpenIntegrator,
-): ResumableRun {
-  const driver = new Driver(model, options, openIntegrator);
-  driver.start();
-  while (driver.advance());
-  return driver.finish();
 }
 
 /** Makes a run, one segment of constant forcing after another. All that changes in it is in `state`. */
@@ -83,7 +61,7 @@ export class Driver {
   private readonly integrator: Integrator;
   private readonly tolerance: Tolerance;
   /** Actions in the order of the run. */
-  private readonly actions: readonly TimedAction[];
+  private readonly actions: TimedAction[];
   private readonly outputs: readonly number[];
 
   /**
@@ -126,12 +104,10 @@ export class Driver {
 
   /** Does what is due at the start, and takes the first samples. What came before it has been done. */
   start(): void {
-    const { state, outputs, actions, model } = this;
+    const { state, outputs, model } = this;
     const { time } = state;
-    while (state.nextAction < actions.length && actions[state.nextAction].at < time - INSTANT) {
-      state.nextAction++;
-    }
-    this.beginSegment(false, savedMorning(model) === undefined);
+    this.skipDone();
+    this.begin(false, savedMorning(model) === undefined);
     while (state.nextOutput < outputs.length && outputs[state.nextOutput] <= time + INSTANT) {
       this.sampler.take(outputs[state.nextOutput], state.y, state.x, 0);
       state.nextOutput++;
@@ -140,29 +116,72 @@ export class Driver {
 
   /** Runs to the end of the segment and does what is due there. Returns whether the run goes on. */
   advance(): boolean {
+    const atMark = this.carry();
     if (this.isOver()) return false;
-    const { state } = this;
-    const { hydraulics } = this.parts;
-    const jump = this.nextJump();
-    const mark = state.time + hydraulics.untilMark();
-    const atMark = mark < jump;
-    this.integrate(atMark ? mark : jump, atMark);
-    if (this.isOver()) return false;
-    this.beginSegment(atMark);
+    this.begin(atMark);
     return !this.isOver();
   }
 
-  /** The run, once `advance` has said that it is over. */
+  /**
+   * Runs to the end of the segment, or to a time where that comes first, and leaves what is due there to `begin`.
+   * Returns whether the water came to a mark.
+   */
+  carry(until = Infinity): boolean {
+    if (this.isOver()) return false;
+    const { state } = this;
+    const { hydraulics } = this.parts;
+    const jump = Math.min(this.nextJump(), until);
+    const mark = state.time + hydraulics.untilMark();
+    const atMark = mark < jump;
+    this.integrate(atMark ? mark : jump, atMark);
+    return atMark;
+  }
+
+  /**
+   * Does what is due between two segments and sets the regime of the next.
+   * @param morning whether the morning of the day is still to be found, though no day begins
+   */
+  begin(atMark: boolean, morning = false): void {
+    const { state, segments } = this;
+    const boundary = Math.abs(state.time - Math.round(state.time)) <= INSTANT;
+    const jumped = boundary && this.beginDay();
+    const { time } = state;
+    const acted = this.act(time);
+    if (boundary || acted || morning) segments.morning(Math.floor(time + INSTANT), time, state.y);
+    // After a true jump the old step is far too long: begin again with a small one.
+    if (this.settle(time) || acted || jumped) this.integrator.restart();
+    if (atMark && ++state.marks > CHATTER) {
+      state.outcome = { kind: 'chattering', time, advice: adviceFor('chattering') };
+    }
+  }
+
+  /** Takes in an action to be done now, as if it had stood in the scenario, behind those of its instant and kind. */
+  add(action: Action): void {
+    this.skipDone();
+    const { actions, state } = this;
+    let place = state.nextAction;
+    const before = ({ at, action: other }: TimedAction): boolean =>
+      at <= state.time + INSTANT && byKind(other, action) <= 0;
+    while (place < actions.length && before(actions[place])) place++;
+    actions.splice(place, 0, { at: state.time, action });
+  }
+
+  /** Everything as it stands now. */
+  look(): Sample {
+    return this.sampler.look(this.state.time, this.state.y, this.state.x, 0);
+  }
+
+  /** The run up to where it stands. */
   finish(): ResumableRun {
     const { model, state, integrator, options, tolerance } = this;
     const { samples, postings, events, doses } = this.record;
-    // What was reached when a run breaks off is told, whatever time it was.
-    if (state.outcome !== undefined && samples[samples.length - 1].time < state.outcome.time) {
+    // What was reached when a run breaks off or is left is told, whatever time it was.
+    if (samples[samples.length - 1].time < state.time) {
       this.sampler.take(state.time, state.y, state.x, 0);
     }
     return {
       model,
-      outcome: state.outcome ?? { kind: 'done', time: model.scenario.days },
+      outcome: state.outcome ?? { kind: 'done', time: this.isOver() ? model.scenario.days : state.time },
       samples,
       postings,
       events,
@@ -175,9 +194,17 @@ export class Driver {
     };
   }
 
-  private isOver(): boolean {
+  /** Whether the run has come to its end or has broken off. */
+  isOver(): boolean {
     const { outcome, time } = this.state;
     return outcome !== undefined || time >= this.model.scenario.days - INSTANT;
+  }
+
+  /** Passes over the actions that came before now. */
+  private skipDone(): void {
+    const { state, actions } = this;
+    while (state.nextAction < actions.length && actions[state.nextAction].at < state.time - INSTANT)
+      state.nextAction++;
   }
 
   /** The next instant at which the forcing jumps. */
@@ -220,24 +247,6 @@ export class Driver {
     }
   }
 
-  /**
-   * Does what is due between two segments and sets the regime of the next.
-   * @param morning whether the morning of the day is still to be found, though no day begins
-   */
-  private beginSegment(atMark: boolean, morning = false): void {
-    const { state, segments } = this;
-    const boundary = Math.abs(state.time - Math.round(state.time)) <= INSTANT;
-    const jumped = boundary && this.beginDay();
-    const { time } = state;
-    const acted = this.act(time);
-    if (boundary || acted || morning) segments.morning(Math.floor(time + INSTANT), time, state.y);
-    // After a true jump the old step is far too long: begin again with a small one.
-    if (this.settle(time) || acted || jumped) this.integrator.restart();
-    if (atMark && ++state.marks > CHATTER) {
-      state.outcome = { kind: 'chattering', time, advice: adviceFor('chattering') };
-    }
-  }
-
   /** Begins a day, but for its actions. Returns whether something was harvested or done by a rule. */
   private beginDay(): boolean {
     const { parts, state } = this;
@@ -256,7 +265,8 @@ export class Driver {
     const { parts, state, actions } = this;
     const from = state.nextAction;
     while (state.nextAction < actions.length && actions[state.nextAction].at <= time + INSTANT) {
-      perform(parts, actions[state.nextAction++].action, time);
+      const { action, cause } = actions[state.nextAction++];
+      perform(parts, action, time, cause);
     }
     return state.nextAction > from;
   }
@@ -265,7 +275,8 @@ export class Driver {
   private settle(time: number): boolean {
     const events = this.segments.settle(time);
     for (const { kind, place } of events) this.parts.ledger.say(time, kind, place, waterWords[kind]);
-    return events.length > 0;
+    // A source that gives no more changes the flow; only a pump or a dry vessel is a jump.
+    return events.some(({ kind }) => kind !== 'cap-reached' && kind !== 'rain-tank-empty');
   }
 
   /** How a run ends where the integrator gave up. */

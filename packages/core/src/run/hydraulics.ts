@@ -15,7 +15,8 @@ type Mark =
 
 /** Something the water did, for the event log. */
 export interface WaterEvent {
-  readonly kind: 'pump-trip' | 'pump-restart' | 'dry' | 'wet';
+  readonly kind: 'pump-trip' | 'pump-restart' | 'dry' | 'wet' | 'rain-tank-empty' | 'cap-reached';
+  /** Pump, vessel, `rain-tank` or the name of the water whose cap is reached. */
   readonly place: string;
 }
 
@@ -102,6 +103,8 @@ function nearer(mark: Mark | undefined, other: Mark): Mark | undefined {
 export class Hydraulics {
   /** What has come into each vessel so far, m3 d-1, while flows are found. */
   private readonly inflow: Float64Array;
+  /** What a mark that was reached since the flows were last found has to say. */
+  private readonly reached: WaterEvent[] = [];
 
   constructor(
     private readonly network: WaterNetwork,
@@ -113,7 +116,7 @@ export class Hydraulics {
   /** Sets what is wanted for the segment that begins; finds all flows. Returns what changed state. */
   settle(wanted: Wanted): readonly WaterEvent[] {
     const { network, water, inflow } = this;
-    const events: WaterEvent[] = [];
+    const events = this.reached.splice(0);
     water.caps = wanted.caps;
     water.weeklyCaps = wanted.weeklyCaps;
     this.switchPumps(events);
@@ -317,10 +320,16 @@ export class Hydraulics {
 
   /** At a mark the level is the mark itself, not the mark and a rounding. */
   private reach(mark: Mark): void {
-    const { water } = this;
+    const { water, network, reached } = this;
     if (mark.kind === 'vessel') water.volume[mark.vessel] = mark.volume;
-    else if (mark.kind === 'rain-tank') water.rain = mark.volume;
-    else this.spendAll(mark.source);
+    else if (mark.kind === 'rain-tank') {
+      water.rain = mark.volume;
+      if (mark.volume === 0) reached.push({ kind: 'rain-tank-empty', place: 'rain-tank' });
+    } else {
+      this.spendAll(mark.source);
+      const source = network.valve?.sources[mark.source];
+      if (source?.kind === 'mains') reached.push({ kind: 'cap-reached', place: source.water });
+    }
   }
 
   /** The nearer cap of a source is reached: it is spent to the last drop, not but for a rounding. */

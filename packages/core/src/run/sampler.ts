@@ -23,9 +23,14 @@ export class Sampler {
    * @param since d since the water was last moved, along whose straight lines volumes are read
    */
   take(time: number, y: Float64Array, x: Float64Array, since: number): void {
+    this.parts.record.samples.push(this.look(time, y, x, since));
+  }
+
+  /** The sample that `take` takes, kept nowhere. */
+  look(time: number, y: Float64Array, x: Float64Array, since: number): Sample {
     const { record, state } = this.parts;
     const { water, day } = state;
-    const sample: Sample = {
+    return {
       time,
       y: this.copy(y),
       x: this.copy(x),
@@ -39,7 +44,6 @@ export class Sampler {
       fed: this.fedAt(y),
       evapotranspiration: this.vapour.reduce((sum, s) => sum + water.flow[s], 0),
     };
-    record.samples.push(sample);
   }
 
   private copy(values: Float64Array): Float64Array {

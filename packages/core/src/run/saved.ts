@@ -119,7 +119,7 @@ function memoryOf({ memory: { steps, pH } }: RunState): SavedMemory {
  * The state of a run at its end, to go on from: whatever the rest of it depends on. Two runs in a row are one: to the
  * same bytes where the first ends with a day.
  */
-export function endStateOf({ model, state }: ResumableRun): EndState {
+export function endStateOf({ model, state }: Pick<ResumableRun, 'model' | 'state'>): EndState {
   const { layout, scenario } = model;
   const { vessels, cohorts, plantings } = scenario;
   const own = openOperation(model);

@@ -14,7 +14,7 @@ import { openHydraulics, startWater } from './hydraulics.js';
 import { openLedger } from './ledger.js';
 import { openOperation } from './operation.js';
 import type { RunParts, RunRecord, RunState } from './run-state.js';
-import { goOn } from './saved.js';
+import { goOn, savedMorning } from './saved.js';
 
 /**
  * The state of a run at its start, but for what the numerical methods remember.
@@ -41,7 +41,14 @@ export function startState(model: Model, weatherOf?: number): Omit<RunState, 'me
     marks: 0,
   };
   if (saved !== undefined) goOn(model, saved, state);
+  if (savedMorning(model) === undefined) findIons(model, state);
   return state;
+}
+
+/** Ions of the water as the run begins, for who reads it before the first morning: rules, and the program that runs it. */
+function findIons({ parameters, layout }: Model, { y, water, day }: Omit<RunState, 'memory'>): void {
+  const ionsOf = openVesselIons(parameters);
+  layout.vessels.forEach((_, vessel) => (day.ionic[vessel] = ionsOf(y, water.volume[vessel], vessel)));
 }
 
 /** Opens the parts of a run over its state, with nothing left behind yet. */

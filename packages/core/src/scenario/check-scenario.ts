@@ -6,14 +6,15 @@ import { checkDosers } from './checks/dosers.js';
 import { checkNetwork } from './checks/network.js';
 import { climateRanges, dailyRanges, runRanges } from './checks/ranges.js';
 import { checkKept, checkOutputs } from './checks/run.js';
-import { checkActions, checkRules } from './checks/scenario-operation.js';
+import { checkAction, checkActions, checkRules } from './checks/scenario-operation.js';
 import { ScenarioReport } from './checks/scenario-report.js';
 import { checkSaved, checkStart } from './checks/scenario-start.js';
 import { checkCohorts, checkPlantings, type LibraryNames } from './checks/scenario-stock.js';
 import { checkDailyValue } from './checks/scenario-values.js';
 import { checkFlows, checkPumps, checkSupply, checkVessels, checkWaters } from './checks/scenario-water.js';
+import { checkPlausible } from './checks/plausible.js';
 import { checkBeds } from './checks/stock.js';
-import type { Scenario } from './scenario.js';
+import type { Action, Scenario } from './scenario.js';
 
 const lists = [
   'waters',
@@ -75,6 +76,16 @@ function checkRun(report: ScenarioReport, scenario: Scenario): void {
   report.numbers(scenario, climateRanges, [], { optional: ['altitude'] });
 }
 
+function libraryNames(parameters: Parameters): LibraryNames {
+  return {
+    species: parameters.subjects('fish'),
+    crops: parameters.subjects('crop'),
+    feeds: parameters.subjects('feed'),
+    products: parameters.subjects('dose'),
+    alkalinity: (product) => parameters.value(`dose.${product}.alkalinity`),
+  };
+}
+
 function checkSections(report: ScenarioReport, scenario: Scenario, names: LibraryNames): void {
   const { reservoir, saved } = scenario;
   checkRun(report, scenario);
@@ -85,6 +96,7 @@ function checkSections(report: ScenarioReport, scenario: Scenario, names: Librar
   checkNetwork(report, vessels, flows, reservoir);
   const supply = checkSupply(report, scenario, waters, vessels.get(reservoir));
   const cohorts = checkCohorts(report, scenario, vessels, names);
+  checkPlausible(report, 'cohorts', cohorts, vessels);
   const plantings = checkPlantings(report, scenario, vessels, names);
   checkBeds(report, plantings, vessels);
   checkStart(report, scenario, vessels);
@@ -107,13 +119,34 @@ export function checkScenario(scenario: Scenario, parameters?: Parameters): void
   const report = new ScenarioReport(scenario);
   if (!hasSections(report, scenario)) throw new InputError(report.faults);
   const given = parameters === undefined ? parametersOf(scenario) : { parameters, faults: [] };
-  checkSections(report, scenario, {
-    species: given.parameters.subjects('fish'),
-    crops: given.parameters.subjects('crop'),
-    feeds: given.parameters.subjects('feed'),
-    products: given.parameters.subjects('dose'),
-    alkalinity: (product) => given.parameters.value(`dose.${product}.alkalinity`),
-  });
+  checkSections(report, scenario, libraryNames(given.parameters));
   const faults = [...given.faults, ...report.faults];
   if (faults.length > 0) throw new InputError(faults);
+}
+
+const byName = <T extends { readonly name: string }>(entries: readonly T[]): ReadonlyMap<string, T> =>
+  new Map(entries.map((entry) => [entry.name, entry]));
+
+/**
+ * Checks one action against a scenario that was checked, as if it stood there.
+ *
+ * @throws InputError with every fault, each at the path of its field in the action: `action.cohort`
+ */
+export function checkOneAction(scenario: Scenario, action: Action, parameters: Parameters): void {
+  // The action stands beside the sections, so that what came is told of it too.
+  const report = new ScenarioReport({ ...scenario, action } as Scenario);
+  const names = libraryNames(parameters);
+  const cast = {
+    vessels: byName(scenario.vessels),
+    waters: byName(scenario.waters),
+    pumps: byName(scenario.pumps),
+    cohorts: byName(scenario.cohorts),
+    plantings: byName(scenario.plantings),
+    products: names.products,
+    topUp: scenario.topUp,
+    rainTank: scenario.rainTank,
+    dosers: scenario.dosers ?? [],
+  };
+  checkAction(report, action, ['action'], cast, names);
+  if (report.faults.length > 0) throw new InputError(report.faults);
 }

@@ -2,6 +2,7 @@ import { InputError, type Fault } from '../base/faults.js';
 import type { Parameters } from '../library/parameters.js';
 import { parseQuantity } from '../base/units.js';
 import { boundedLoad } from './file/include-tree.js';
+import { checkPlausible } from './checks/plausible.js';
 import { checkNetwork } from './checks/network.js';
 import { runRanges } from './checks/ranges.js';
 import { checkKept } from './checks/run.js';
@@ -136,6 +137,7 @@ function readSections(
   const reservoir = frame.reservoir === undefined ? undefined : vessels.get(frame.reservoir);
   const supply = readSupply(reader, frame, waters, reservoir);
   const cohorts = readCohorts(reader, vessels);
+  checkPlausible(reader, 'fish', cohorts, vessels);
   const plantings = readPlantings(reader, frame, vessels);
   const { topUp, rainTank } = supply;
   const { start, saved } = readStart(reader, { frame, vessels, waters, topUp, cohorts, plantings });

@@ -283,6 +283,8 @@ export interface TimedAction {
   readonly action: Action;
   /** Where it was written, for messages. */
   readonly where?: string;
+  /** What it is part of, for the log, such as `power cut`. */
+  readonly cause?: string;
 }
 
 /**

@@ -12,7 +12,7 @@ export function shown(value: number | undefined): string {
 /** A day of the run: whole where it is, else one decimal. */
 export function day(time: number | undefined): string {
   if (time === undefined) return '-';
-  return Number.isInteger(time) ? String(time) : time.toFixed(1);
+  return time.toFixed(1).replace(/\.0$/, '');
 }
 
 /** A share in percent, one decimal. */

@@ -5,7 +5,7 @@ import { createParameters } from '../../../../packages/core/src/library/paramete
 import { compileChecked } from '../../../../packages/core/src/model/compile.js';
 import { budgetsOf, relativeResidual, type Budget } from '../../../../packages/core/src/result/budget.js';
 import { adviceFor } from '../../../../packages/core/src/run/run.js';
-import { simulate } from '../../../../packages/core/src/run/driver.js';
+import { simulate } from '../../../../packages/core/src/run/stepping.js';
 import { full } from '../../../support/length.js';
 import { wideNetworks } from '../../../support/random-system.js';
 

@@ -8,7 +8,7 @@ import { auditOf } from '../../../../packages/core/src/analysis/design/audit.js'
 import { limitsOf } from '../../../../packages/core/src/result/limits.js';
 import { numberUses } from '../../../../packages/core/src/result/uses-of.js';
 import { compileModel } from '../../../../packages/core/src/model/compile.js';
-import { simulate } from '../../../../packages/core/src/run/driver.js';
+import { simulate } from '../../../../packages/core/src/run/stepping.js';
 import { smallSystem } from '../../../product/faults/small-system.js';
 
 const uses = numberUses();
@@ -61,7 +61,15 @@ describe('what reads a number', () => {
 });
 
 /** What the model reads where a subject says it: a product that does not say it brings none. */
-const optional: Partial<Record<OpenGroup, readonly string[]>> = { dose: ['nitrate'] };
+const optional: Partial<Record<OpenGroup, readonly string[]>> = {
+  dose: ['nitrate'],
+  // What limits and the harvest read where a species or crop has it.
+  fish: [
+    ...['lethal-temperature-low', 'lethal-temperature-high'],
+    ...['lethal-oxygen', 'lethal-ammonia', 'lethal-nitrite'],
+  ],
+  crop: ['density', 'dry-matter'],
+};
 
 describe.each(Object.keys(properties) as OpenGroup[])('what a new %s must have', (group) => {
   const [subject] = names(group);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createParameters } from '../../../../packages/core/src/library/parameters.js';
 import { compileChecked } from '../../../../packages/core/src/model/compile.js';
-import { simulate } from '../../../../packages/core/src/run/driver.js';
+import { simulate } from '../../../../packages/core/src/run/stepping.js';
 import { seriesOf } from '../../../../packages/core/src/result/series.js';
 import { manifestOf } from '../../../../packages/core/src/result/record.js';
 import type { Run } from '../../../../packages/core/src/run/run.js';

@@ -1,5 +1,5 @@
-import { auditOf, openModel, processTable } from '@leat/core';
-import { cautions } from '@leat/view/text';
+import { auditOf, domainAtStart, openModel, processTable } from '@leat/core';
+import { boundPhrase, cautions, shown } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { openScenario } from '../shared/referenced-files.js';
@@ -23,7 +23,11 @@ export function checkCommand(file: string, options: CheckOptions, streams: Strea
   const reading = openScenario(file, options);
   const { scenario, resolved } = reading;
   const { model, notes } = openModel(reading);
-  streams.note(linesText(notes));
+  const outside = domainAtStart(model).map(
+    (limit) =>
+      `${limit.place}: ${boundPhrase(limit)} at the start (${shown(limit.worst)}), where what the model knows was not measured: no forecast`,
+  );
+  streams.note(linesText([...notes, ...outside]));
   const table = processTable(model);
   const parts: string[] = [];
   if (options.resolved === true) parts.push(linesText(resolvedLines(resolved)));

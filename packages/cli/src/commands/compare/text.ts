@@ -5,8 +5,19 @@ import {
   type ComparedQuantity,
   type Comparison,
   type Outcome,
+  type RunVerdict,
 } from '@leat/core';
-import { andMore, boundLine, cautions, day, percent, short, shown } from '@leat/view/text';
+import {
+  andMore,
+  betterLine,
+  boundLine,
+  cautions,
+  day,
+  percent,
+  short,
+  shown,
+  verdictLines,
+} from '@leat/view/text';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
@@ -62,6 +73,9 @@ export interface NamedRun {
   readonly file: string;
   readonly title: string;
   readonly outcome: Outcome;
+  readonly verdict: RunVerdict;
+  /** Date of day 0. */
+  readonly startDate: string;
 }
 
 const width = 100;
@@ -196,6 +210,13 @@ export function comparisonText(comparison: Comparison, runs: readonly NamedRun[]
   const plain = (lines: readonly string[]): readonly string[] => lines.map((line) => short(line, width));
   const lines = [
     ...headLines(runs, ends, style),
+    '',
+    ...runs.flatMap(({ name, verdict, startDate }) =>
+      verdictLines(verdict, startDate).flatMap((line, i) =>
+        wrap(`${i === 0 ? name : ' '.repeat(name.length)} ${line}`, width, '    '),
+      ),
+    ),
+    ...wrap(betterLine(runs), width, '  ').map((line) => style.strong(line)),
     '',
     ...plain(partingLines(comparison, names)),
     '',

@@ -4,9 +4,11 @@ import {
   bibliography,
   budgetsOf,
   endStateOf,
+  harvestOf,
   limitsOf,
   manifestOf,
   sealed,
+  verdictOf,
   worstResidual,
 } from '@leat/core';
 import type { ExitCode } from '../../terminal/exit.js';
@@ -42,12 +44,16 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
   const reading = openScenario(file, options);
   const outputs = openOutputs<'csv' | 'save'>(options, { csv: 'course', save: 'state' }, options);
   const { run, used } = await simulated(reading, options, streams);
+  const series = allSeries(run);
+  const limits = limitsOf(run, series);
   const results: RunResults = {
     run,
-    series: allSeries(run),
+    series,
+    verdict: verdictOf(run, limits, series),
+    harvest: harvestOf(run),
     budgets: budgetsOf(run),
     base: basePlan(run),
-    limits: limitsOf(run),
+    limits,
     manifest: manifestOf(run),
     sources: bibliography(used(), run.model.parameters),
   };

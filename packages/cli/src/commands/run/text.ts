@@ -7,9 +7,21 @@ import {
   marks,
   type RunEvent,
   type Share,
+  worstFirst,
   worstResidual,
 } from '@leat/core';
-import { andMore, boundSign, cautions, day, percent, plain, short, shown } from '@leat/view/text';
+import {
+  andMore,
+  boundSign,
+  cautions,
+  day,
+  harvestLines,
+  percent,
+  plain,
+  short,
+  shown,
+  verdictLines,
+} from '@leat/view/text';
 import { beside, columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 import { baseLines } from '../shared/base-lines.js';
@@ -52,16 +64,22 @@ const most = 8;
 const distance = ({ worst = 0, value }: LimitResult): number =>
   Math.abs(worst - value) / (value === 0 ? 1 : Math.abs(value));
 
-/** Limits of one kind passed by several at several places, the worst first. */
+/** Limits of one kind passed by several at several places, by harm, then the longest. */
 function merged(passed: readonly LimitResult[]): readonly (readonly LimitResult[])[] {
   const groups = new Map<string, LimitResult[]>();
   for (const limit of passed) {
     const [table] = limit.id.split('.');
-    const key = `${table} ${limit.quantity} ${limit.direction}`;
+    const key = `${table} ${limit.harm} ${limit.quantity} ${limit.direction}`;
     groups.set(key, [...(groups.get(key) ?? []), limit]);
   }
-  return [...groups.values()].map((group) => group.sort((a, b) => distance(b) - distance(a)));
+  return [...groups.values()]
+    .map((group) => group.sort((a, b) => distance(b) - distance(a)))
+    .sort((a, b) => worstFirst(longest(a), longest(b)));
 }
+
+/** Of a group of limits the one passed longest. */
+const longest = (group: readonly LimitResult[]): LimitResult =>
+  group.reduce((most, limit) => (limit.total > most.total ? limit : most));
 
 /** Most letters of a name in the table of limits. */
 const nameLetters = 15;
@@ -173,7 +191,7 @@ function systemFates(budgets: readonly Budget[], quantity: 'nitrogen' | 'water')
 
 /** The summary of a run, one screen: 100 columns and about fifty lines. */
 export function summary(results: RunResults, style: Style): string {
-  const { run, series, budgets, limits } = results;
+  const { run, series, budgets, limits, verdict, harvest } = results;
   const [nitrogen, water] = [systemFates(budgets, 'nitrogen'), systemFates(budgets, 'water')];
   const [title, what] = head(results);
   const { outcome } = run;
@@ -185,6 +203,12 @@ export function summary(results: RunResults, style: Style): string {
     style.strong(short(title, width)),
     short(what, width),
     ...ended,
+    '',
+    ...verdictLines(verdict, run.model.scenario.startDate).flatMap((line, i) =>
+      wrap(line, width, '  ').map((each) => (i === 0 ? style.strong(each) : each)),
+    ),
+    '',
+    ...harvestLines(harvest).map((line) => short(line, width)),
     '',
     ...keyQuantities(run, series).map((line) => short(line, width)),
     '',

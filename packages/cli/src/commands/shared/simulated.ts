@@ -5,6 +5,7 @@ import {
   openModel,
   relativeResidual,
   simulate,
+  verdictOf,
   type Budget,
   type OpenModel,
   type ResumableRun,
@@ -55,13 +56,15 @@ export async function simulated(
 
 /** What a run says, as far as it is compared with others. */
 export function accountOf(run: Run): RunAccount {
+  const series = allSeries(run);
+  const limits = limitsOf(run, series);
+  const { title, startDate } = run.model.scenario;
   return {
-    title: run.model.scenario.title,
+    ...{ title, startDate, series, limits },
     outcome: run.outcome,
     time: run.samples.map(({ time }) => time),
-    series: allSeries(run),
     keys: keySeries(run),
-    limits: limitsOf(run),
+    verdict: verdictOf(run, limits, series),
     nitrogen: budgetOf(run, 'nitrogen', 'system'),
     water: budgetOf(run, 'water', 'system'),
   };

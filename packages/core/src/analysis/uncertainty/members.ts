@@ -5,7 +5,7 @@ import { limitNames, limitsOf } from '../../result/limits.js';
 import { contentHash } from '../../base/content-hash.js';
 import { scenarioHash, version } from '../../result/record.js';
 import { allSeries } from '../../result/series.js';
-import { simulate } from '../../run/driver.js';
+import { simulate } from '../../run/stepping.js';
 import type { Run } from '../../run/run.js';
 import { outputTimes } from '../../run/sample-buffer.js';
 import type { OpenScenario } from '../../scenario/read-scenario.js';

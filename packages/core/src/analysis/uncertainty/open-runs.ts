@@ -3,7 +3,7 @@ import { quantile } from '../../library/distributions.js';
 import { createParameters, parametersAt } from '../../library/parameters.js';
 import type { TableRow } from '../../library/table-row.js';
 import { compileChecked } from '../../model/compile.js';
-import { simulate } from '../../run/driver.js';
+import { simulate } from '../../run/stepping.js';
 import type { Run } from '../../run/run.js';
 import { reusedBuffer } from '../../run/sample-buffer.js';
 import type { OpenScenario } from '../../scenario/read-scenario.js';

@@ -1,4 +1,5 @@
-import type { Named, Report } from '../file/report.js';
+import type { FieldPath, Named, Report } from '../file/report.js';
+import { checkPlausibleAction } from './plausible.js';
 import type { Path } from '../file/tree.js';
 import type {
   Action,
@@ -25,9 +26,6 @@ export interface Cast {
   readonly rainTank: RainTank | undefined;
   readonly dosers: readonly Doser[];
 }
-
-/** Where a field of an action stands; without a field the action itself. */
-export type FieldPath = (field?: string) => Path;
 
 /** Whether a moment lies in a run that ends before day `end`; a fault where it does not. */
 export function checkMoment(report: Report, path: Path, day: number, end: number): boolean {
@@ -94,6 +92,7 @@ export function checkCart(
 export function checkTargets(report: Report, action: Action, cast: Cast, at: FieldPath): void {
   const vessel = (name: string): Vessel | undefined =>
     report.lookup(cast.vessels, name, at('vessel'), 'vessel');
+  checkPlausibleAction(report, at, action, cast.cohorts, cast.vessels);
   switch (action.kind) {
     case 'stock':
     case 'harvest-fish':

@@ -6,6 +6,7 @@ import {
   numberAbove,
   numberFrom,
   shareBound,
+  upTo,
 } from '../../base/bounds.js';
 import type { Dimension } from '../../base/units.js';
 import type { Action, Measurable } from '../scenario.js';
@@ -116,17 +117,20 @@ export const rainTankRanges = {
 
 /** Water from outside; without `carbon` in a file, where pH stands in its place. */
 export const waterRanges = {
-  tan: fromZero('ammonia'),
-  nitrite: fromZero('nitrite'),
-  nitrate: fromZero('nitrate'),
-  alkalinity: fromZero('alkalinity'),
+  tan: upTo('ammonia', 5000, 'raw manure and leachate hold less'),
+  nitrite: upTo('nitrite', 5000, 'no water of fish or plants holds a thousandth of it'),
+  nitrate: upTo('nitrate', 20_000, 'stock solutions for hydroponics hold no more'),
+  alkalinity: upTo('alkalinity', 1000, 'a tenth of it is a strong lye'),
   carbon: numberFrom(0, Infinity),
-  oxygen: fromZero('concentration'),
-  chloride: fromZero('concentration'),
+  oxygen: upTo('concentration', 100, 'pure oxygen at the pressure of air makes half of it'),
+  chloride: upTo('concentration', 220_000, 'water is full of salt there'),
 } as const;
 
 /** Water at the start. */
-export const startWaterRanges = { ...waterRanges, solids: fromZero('concentration') } as const;
+export const startWaterRanges = {
+  ...waterRanges,
+  solids: upTo('concentration', 100_000, 'thick sludge holds no more'),
+} as const;
 
 /** Organic matter in water at the start that may be absent. */
 export const startOrganicRanges = {
@@ -137,7 +141,7 @@ export const startOrganicRanges = {
 
 /** The rest of what a vessel holds at the start. */
 export const startRanges = {
-  volume: fromZero('volume'),
+  volume: aboveZero('volume'),
   aob: shareBound(),
   nob: shareBound(),
   settled: fromZero('mass'),
@@ -164,6 +168,18 @@ export const cohortRanges = {
   number: countFrom(0, manyFish),
   mass: aboveZero('mass'),
   feedConversion: numberAbove(100),
+} as const;
+
+/** Most that can be meant, whatever stands beside it: reasons are told with the fault. */
+export const absurd = {
+  /** g of fish per m3 of water. */
+  stocking: 500_000,
+  /** g of feed a day per g of fish. */
+  ration: 2,
+  /** g of one fish. */
+  fish: 300_000,
+  /** g of a product dosed at once per m3. */
+  dose: 200_000,
 } as const;
 
 /** Plantings. */

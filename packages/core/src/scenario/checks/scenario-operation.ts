@@ -55,7 +55,7 @@ function checkParts(report: ScenarioReport, action: Action, path: Path, names: L
 }
 
 /** Checks one action. */
-function checkAction(
+export function checkAction(
   report: ScenarioReport,
   action: Action,
   path: Path,

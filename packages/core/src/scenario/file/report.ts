@@ -5,6 +5,9 @@ import type { Path } from './tree.js';
 /** Names are words that may stand in a series name such as `nitrate@sump`. */
 const namePattern = /^[A-Za-z][A-Za-z0-9_-]{0,63}$/;
 
+/** Where a field of something stands; without a field the thing itself. */
+export type FieldPath = (field?: string) => Path;
+
 /** Entries of a section by name; undefined where the entry is there but faulty. */
 export type Named<T> = ReadonlyMap<string, T | undefined>;
 

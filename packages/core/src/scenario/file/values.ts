@@ -13,7 +13,13 @@ import {
 } from '../../base/bounds.js';
 import { isDate } from '../../base/calendar.js';
 import { nearest } from '../../base/nearest.js';
-import { describeDimension, type Dimension, exampleQuantities, parseQuantity } from '../../base/units.js';
+import {
+  describeDimension,
+  type Dimension,
+  exampleQuantities,
+  formatQuantity,
+  parseQuantity,
+} from '../../base/units.js';
 import { complain, kindComplaint } from './complaint.js';
 
 /** A schema that reads `In` as written in a file and gives `Out` in internal units. */
@@ -62,6 +68,18 @@ export function quantity(dimension: Dimension, description: string): Reads<numbe
 export function positive(dimension: Dimension, description: string): Reads<number, string> {
   return quantity(dimension, withRange(description, 'more than 0')).refine((value) => value > 0, {
     error: () => complain({ problem: 'must be more than zero', expected: describeDimension(dimension) }),
+  });
+}
+
+/** A quantity that may not be more than what can be meant. */
+function quantityUpTo(
+  { dimension, why = '' }: QuantityBound,
+  high: number,
+  description: string,
+): Reads<number, string> {
+  const most = formatQuantity(high, dimension);
+  return quantity(dimension, withRange(description, `0 to ${most}`)).refine((value) => value <= high, {
+    error: () => complain({ problem: 'out of range', expected: `at most ${most}: ${why}` }),
   });
 }
 
@@ -120,7 +138,9 @@ export function bounded(bound: NumberBound, description: string): Reads<number, 
 export function bounded(bound: Bound, description: string): Reads<number> {
   switch (bound.kind) {
     case 'quantity':
-      return (bound.above ? positive : quantity)(bound.dimension, description);
+      return bound.high === undefined
+        ? (bound.above ? positive : quantity)(bound.dimension, description)
+        : quantityUpTo(bound, bound.high, description);
     case 'share':
       return share(description, bound.upTo);
     case 'number':

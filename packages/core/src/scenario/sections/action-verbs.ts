@@ -1,4 +1,5 @@
 import { compact } from '../file/reader.js';
+import type { FieldPath } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import { readFeed } from './stock.js';
 import {
@@ -8,7 +9,6 @@ import {
   checkOneWay,
   checkTargets,
   checkTopUp,
-  type FieldPath,
 } from '../checks/actions.js';
 import type { Action } from '../scenario.js';
 import type { timedActionSchema } from './action-schema.js';
@@ -18,6 +18,8 @@ import type { Path } from '../file/tree.js';
 export interface ActionPair {
   readonly doing: readonly Action[];
   readonly undoing?: readonly Action[];
+  /** What the actions are part of, for the log. */
+  readonly cause?: string;
 }
 
 type Given = ReturnType<typeof timedActionSchema.parse>;
@@ -79,7 +81,7 @@ function readPowerCut(cast: Cast): ActionPair {
     ...aerated.map((vessel) => airRuns(vessel, running)),
     ...dosed.map((vessel) => dosersRun(vessel, running)),
   ];
-  return { doing: all(false), undoing: all(true) };
+  return { doing: all(false), undoing: all(true), cause: 'power cut' };
 }
 
 const readTopUpChange: ReadVerb<'top-up'> = (given, reader, path, { topUp }) => {

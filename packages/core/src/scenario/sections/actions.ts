@@ -150,11 +150,12 @@ function checkOverlaps(reader: ScenarioReader, plans: readonly Plan[]): void {
 
 function actionsOf(reader: ScenarioReader, { pair, occasions, path }: Plan): TimedAction[] {
   const where = reader.where(path);
+  const cause = pair.cause === undefined ? {} : { cause: pair.cause };
   return occasions.flatMap(({ at, end }) => [
-    ...pair.doing.map((action): TimedAction => ({ at, action, where })),
+    ...pair.doing.map((action): TimedAction => ({ at, action, where, ...cause })),
     ...(end === undefined
       ? []
-      : (pair.undoing ?? []).map((action): TimedAction => ({ at: end, action, where }))),
+      : (pair.undoing ?? []).map((action): TimedAction => ({ at: end, action, where, ...cause }))),
   ]);
 }
 

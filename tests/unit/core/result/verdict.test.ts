@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { harvestOf } from '../../../../packages/core/src/result/harvest.js';
+import { limitsOf, worstFirst } from '../../../../packages/core/src/result/limits.js';
+import { verdictOf } from '../../../../packages/core/src/result/verdict.js';
+import type { ResumableRun } from '../../../../packages/core/src/run/run-state.js';
+import { readScenario } from '../../../../packages/core/src/scenario/read-scenario.js';
+import { edited } from '../../../product/faults/small-system.js';
+import { doneRun } from '../../../support/run-of.js';
+import { shippedScenario } from '../../../support/shipped-scenario.js';
+
+type Edit = readonly [from: string, to: string];
+
+/** A run of the small system, with pieces of its text replaced. */
+const runWith = (...edits: readonly Edit[]): ResumableRun =>
+  doneRun(readScenario(edited(...edits), { file: 'small.yaml' }));
+
+const action = (text: string): Edit => ['actions:\n', `actions:\n  - { ${text} }\n`];
+
+describe('the harvest of a run', () => {
+  const run = doneRun(shippedScenario('glasshouse', 60));
+  const harvest = harvestOf(run);
+  const taken = (text: RegExp, kind: string): number =>
+    run.events
+      .filter((event) => event.kind === kind)
+      .reduce((total, event) => total + Number(text.exec(event.text)?.[1]), 0);
+
+  it('is what the log of the run says was taken: crops dry, fish by number and mass', () => {
+    const dry = harvest.crops.reduce((total, crop) => total + crop.dry, 0);
+    expect(Math.abs(dry / taken(/^(\S+) g dry/, 'harvest') - 1)).toBeLessThan(1e-3);
+    const number = harvest.fish.reduce((total, fish) => total + fish.number, 0);
+    expect(number).toBeCloseTo(taken(/^(\S+) fish/, 'harvest-fish'), 6);
+    const mass = harvest.fish.reduce((total, fish) => total + fish.mass, 0);
+    expect(Math.abs(mass / taken(/, (\S+) g/, 'harvest-fish') - 1)).toBeLessThan(1e-3);
+  });
+
+  it('counts no fish that were only graded from one cohort to another', () => {
+    expect(run.events.some(({ kind }) => kind === 'grade')).toBe(true);
+    expect(harvest.fish.find(({ cohort }) => cohort === 'juveniles')?.number).toBe(0);
+  });
+
+  it('adds up by month', () => {
+    for (const { fresh = 0, months } of harvest.crops) {
+      expect(months.reduce((total, { mass }) => total + mass, 0)).toBeCloseTo(fresh, 6);
+      expect(months.map(({ month }) => month)).toEqual(months.map(({ month }) => month).sort());
+    }
+  });
+
+  it('stands beside the feed given and the water taken in', () => {
+    expect(harvest.feed).toBeCloseTo(60 * 720, 6);
+    expect(harvest.area).toBe(24);
+  });
+});
+
+describe('the verdict on a run', () => {
+  it('is safe, enough and kept up where nothing goes wrong', () => {
+    const verdict = verdictOf(doneRun(shippedScenario('glasshouse', 40)));
+    expect(verdict.fish?.state).toBe('safe');
+    expect(verdict.filter?.state).toBe('keeps-up');
+    expect(verdict.water.state).toBe('enough');
+    expect(verdict.beginning).toBeUndefined();
+    expect(verdict.holdsUntil).toBeUndefined();
+  });
+
+  it('names a power cut as what began it, and is void from deadly water on', () => {
+    const verdict = verdictOf(doneRun(shippedScenario('power-cut')));
+    expect(['lethal', 'dead']).toContain(verdict.fish?.state);
+    expect(verdict.fish?.troubles[0].quantity).toBe('oxygen');
+    expect(verdict.beginning?.after?.text).toContain('power cut');
+    expect(verdict.holdsUntil?.why).toBe('fish');
+    expect(verdict.holdsUntil?.time).toBeGreaterThanOrEqual(30);
+    expect(verdict.holdsUntil?.time).toBeLessThan(31);
+  });
+
+  it('finds a reservoir that stands low, a cap that was reached and a rain tank run empty', () => {
+    const { water } = verdictOf(doneRun(shippedScenario('dry-spell', 60)));
+    expect(water.state).toBe('short');
+    expect(water.rainTankEmpty).toBeLessThan(water.lowFirst ?? 0);
+    expect(water.capDays).toBeGreaterThan(10);
+    expect(water.lowest).toBeLessThan(0.95);
+  });
+
+  it('finds a pump that sucks air, how often and how long', () => {
+    const run = runWith(
+      ['inlet: 50 L, restart: 80 L', 'inlet: 390 L, restart: 395 L'],
+      action('at: 2 d, for: 2 d, top-up: stopped'),
+    );
+    const { water } = verdictOf(run);
+    expect(water.state).toBe('pump');
+    expect(water.pumps[0].pump).toBe('main');
+    expect(water.pumps[0].first).toBeGreaterThan(2);
+    expect(water.pumps[0].total).toBeGreaterThan(0);
+  });
+
+  it('says of a filter that was never grown in that it falls behind for that', () => {
+    const { filter } = verdictOf(doneRun(shippedScenario('start-up', 60)));
+    expect(filter?.state).not.toBe('keeps-up');
+    expect(filter?.held).toBe('growing');
+  });
+
+  it('has nothing to say of fish where there were never any', () => {
+    const run = runWith(['number: 20', 'number: 0']);
+    expect(verdictOf(run).fish).toBeUndefined();
+  });
+});
+
+it('sorts limits by the harm of passing them, then by how long they were passed', () => {
+  const limits = [...limitsOf(doneRun(shippedScenario('power-cut')))].sort(worstFirst);
+  const harms = limits.map(({ harm }) => harm);
+  expect(harms.indexOf('harmful')).toBeGreaterThan(harms.lastIndexOf('lethal'));
+  expect(harms.indexOf('crop')).toBeGreaterThan(harms.lastIndexOf('uncomfortable'));
+  const lethal = limits.filter(({ harm }) => harm === 'lethal').map(({ total }) => total);
+  expect(lethal).toEqual([...lethal].sort((a, b) => b - a));
+});
