@@ -21,7 +21,8 @@ export type Dimension =
   | 'nitrate'
   | 'alkalinity'
   | 'radiation'
-  | 'speed';
+  | 'speed'
+  | 'calcium';
 
 /** A unit against the internal one: internal = value x factor + offset. */
 interface Unit {
@@ -73,6 +74,11 @@ const texts: Record<Dimension, DimensionText> = {
   },
   radiation: { name: 'a solar radiation', examples: ['20 MJ/m2/d', '230 W/m2'], internal: 'MJ/m2/d' },
   speed: { name: 'a speed', examples: ['2 m/s', '7 km/h'], internal: 'm/s' },
+  calcium: {
+    name: 'a calcium',
+    examples: ['40 mg/L', '100 mg/L as CaCO3', '1 mmol/L'],
+    internal: 'mol/m3',
+  },
 };
 
 /** Exact by definition: the international foot, pound and the US liquid gallon. */
@@ -87,6 +93,8 @@ const molar = { N: 14.007, NH3: 17.031, NH4: 18.039, NO2: 46.005, NO3: 62.004, H
 /** Grams per equivalent: CaCO3 100.086 / 2; one German degree is 10 mg/L of CaO (56.077 / 2). */
 const calciteEquivalent = 50.043;
 const limeEquivalent = 28.0385;
+/** Molar mass of calcium, g/mol. */
+const calcium = 40.078;
 
 const lengths = { m: 1, cm: 0.01, mm: 0.001, in: inch, ft: foot };
 const volumes = { m3: 1, L: 1e-3, mL: 1e-6, gal: gallon, ft3: foot ** 3 };
@@ -169,6 +177,19 @@ const unitsByDimension = (): Readonly<Record<Dimension, ReadonlyMap<string, Unit
     plainUnits({ 'MJ/m2/d': 1, 'MJ/m2/day': 1, 'kWh/m2/d': 3.6, 'J/cm2/d': 0.01, 'W/m2': 0.0864 }),
   ),
   speed: new Map(plainUnits({ 'm/s': 1, 'km/h': 1 / 3.6, 'km/d': 1 / 86.4, mph: mile / 3600 })),
+  calcium: new Map(
+    plainUnits({
+      'mol/m3': 1,
+      'mmol/L': 1,
+      'mg/L': 1 / calcium,
+      'g/m3': 1 / calcium,
+      ppm: 1 / calcium,
+      'mg/L as Ca': 1 / calcium,
+      'mg/L as CaCO3': 0.5 / calciteEquivalent,
+      'ppm as CaCO3': 0.5 / calciteEquivalent,
+      dGH: 5 / limeEquivalent,
+    }),
+  ),
 });
 
 // Pure: a program that reads no written quantities is sent without them.

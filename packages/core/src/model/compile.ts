@@ -31,7 +31,7 @@ function stateAt({ component, outside }: ClosedTerm, site: Site, layout: Layout)
   return state;
 }
 
-/** The eight rows of a stream that carries what is dissolved. */
+/** The nine rows of a stream that carries what is dissolved. */
 function transportRows(stream: Stream, layout: Layout, values: Values): readonly Row[] {
   const outside = stream.account ?? 'discharge';
   return waterComponents.map((component): Row => {
@@ -87,7 +87,7 @@ export function compileChecked(
   parameters: Parameters,
   { closureDraws = 20 }: CompileOptions = {},
 ): Model {
-  const layout = layOut(scenario);
+  const layout = layOut(scenario, parameters);
   const streams = layStreams(scenario);
   const plain = scopeTo(parameters, {});
   const checkDraws = checkAtDraws(closureDraws, scenario.overrides);

@@ -11,29 +11,39 @@ export const waterComponents = [
   'carbon',
   'oxygen',
   'chloride',
+  'calcium',
 ] as const;
 
 /**
  * What is dissolved or suspended in water: `tan`, `nitrite`, `nitrate` g N, `solids` g dry, `alkalinity` eq, `carbon`
- * mol, `oxygen` g, `chloride` g.
+ * mol, `oxygen` g, `chloride` g, `calcium` mol.
  */
 export type WaterComponent = (typeof waterComponents)[number];
 
-/** What a product that is dosed may bring. */
+/** What a product that is dosed may bring to the water at once. */
 export const dosedComponents = [
   'tan',
   'alkalinity',
   'carbon',
   'chloride',
   'nitrate',
+  'calcium',
 ] as const satisfies readonly WaterComponent[];
 
 /**
  * What sits on surfaces and floors, or lives, and is held as a state. `acclimation` is no matter: the pH at which the
- * lower flank of the bell of the film on a surface lies.
+ * lower flank of the bell of the film on a surface lies. `calcite` is lime, mol: shell, limestone, scale.
  */
 export type FixedComponent =
-  'aob' | 'nob' | 'acclimation' | 'settled' | 'crop-mass' | 'crop-nitrogen' | 'fish-mass' | 'fish-number';
+  | 'aob'
+  | 'nob'
+  | 'acclimation'
+  | 'settled'
+  | 'calcite'
+  | 'crop-mass'
+  | 'crop-nitrogen'
+  | 'fish-mass'
+  | 'fish-number';
 
 /** What exists only outside the water: it enters or leaves through a named account. */
 export type OutsideComponent =
@@ -44,6 +54,7 @@ export type OutsideComponent =
   | 'oxygen-gas'
   | 'carbon-dioxide-gas'
   | 'base'
+  | 'crop-calcium'
   | 'water';
 
 /** Everything that a process makes or uses. */
@@ -78,10 +89,12 @@ export const unitOf: Readonly<Record<Component, string>> = {
   carbon: 'mol C',
   oxygen: 'g O2',
   chloride: 'g Cl',
+  calcium: 'mol Ca',
   aob: 'g COD',
   nob: 'g COD',
   acclimation: 'pH',
   settled: 'g dry',
+  calcite: 'mol',
   'crop-mass': 'g dry',
   'crop-nitrogen': 'g N',
   'fish-mass': 'g',
@@ -93,24 +106,41 @@ export const unitOf: Readonly<Record<Component, string>> = {
   'oxygen-gas': 'g O2',
   'carbon-dioxide-gas': 'mol C',
   base: 'eq',
+  'crop-calcium': 'mol Ca',
   water: 'm3',
 };
 
 /** Quantities that nothing in the model may make or destroy. */
-export const conserved = ['nitrogen', 'oxygen-demand', 'charge', 'chloride', 'carbon', 'water'] as const;
+export const conserved = [
+  'nitrogen',
+  'oxygen-demand',
+  'charge',
+  'chloride',
+  'carbon',
+  'calcium',
+  'water',
+] as const;
 
 /** What no process makes or loses: see {@link Content} for units. */
 export type Conserved = (typeof conserved)[number];
 
 /**
  * What one unit of a component holds: nitrogen g N, oxygen demand g O2, charge eq (of strong cations less strong
- * anions that are not components: alkalinity - ammonium + nitrite + nitrate + chloride in water, and in crops the
- * potassium, calcium and magnesium less sulphate and phosphate that came in with their nitrogen), chloride g,
- * carbon mol, water m3.
+ * anions that are not components: alkalinity - ammonium + nitrite + nitrate + chloride - 2 calcium in water, and in
+ * crops the potassium and magnesium less sulphate and phosphate that came in with their nitrogen), chloride g, carbon
+ * mol, calcium mol, water m3.
  */
 export type Content = Readonly<Record<Conserved, number>>;
 
-const nothing: Content = { nitrogen: 0, 'oxygen-demand': 0, charge: 0, chloride: 0, carbon: 0, water: 0 };
+const nothing: Content = {
+  nitrogen: 0,
+  'oxygen-demand': 0,
+  charge: 0,
+  chloride: 0,
+  carbon: 0,
+  calcium: 0,
+  water: 0,
+};
 
 /** Organic matter, g COD, with so much nitrogen; carbon at a respiratory quotient of 1: one mol of C per mol of O2. */
 function organic(demand: number, nitrogen: number, values: Values): Content {
@@ -157,6 +187,11 @@ export function contentOf(component: Component, values: Values): Content {
       return { ...nothing, 'oxygen-demand': -1 };
     case 'chloride':
       return { ...nothing, chloride: 1, charge: 1 / values.value('molar.chlorine') };
+    case 'calcium':
+    case 'crop-calcium':
+      return { ...nothing, calcium: 1, charge: -2 };
+    case 'calcite':
+      return { ...nothing, calcium: 1, carbon: 1 };
     case 'water':
       return { ...nothing, water: 1 };
     case 'solids':

@@ -26,6 +26,7 @@ const units: Record<WaterComponent, string> = {
   carbon: 'mmol/L',
   oxygen: 'mg/L',
   chloride: 'mg/L',
+  calcium: 'mmol/L',
 };
 
 type ChemistryOf = ReturnType<typeof openWaterChemistry>;
@@ -54,6 +55,7 @@ function derived(
     { quantity: 'pH', unit: 'pH', value: (_, i) => at(i).pH },
     { quantity: 'un-ionised-ammonia', unit: 'mg N/L', value: (_, i) => at(i).ammonia },
     { quantity: 'carbon-dioxide', unit: 'mg/L', value: (_, i) => at(i).carbonDioxide * gramsPerMol() },
+    { quantity: 'saturation-index', unit: '1', value: (_, i) => at(i).saturationIndex },
     { quantity: 'temperature', unit: 'degC', value: (sample) => sample.temperature[vessel] },
     { quantity: 'volume', unit: 'm3', value: (sample) => sample.volume[vessel] },
   ];
@@ -73,6 +75,7 @@ function fixed(
     ...held('nob', layout.nob[vessel], 'g COD/m2', surface),
     ...held('flank', layout.acclimation[vessel], 'pH', 1),
     ...held('settled', layout.settled[vessel], 'g dry', 1),
+    ...held('calcite', layout.calcite[vessel], 'mol', 1),
   ];
 }
 

@@ -50,16 +50,17 @@ function inWater(
   });
 }
 
-/** Water and what stands in some vessels: volume, biofilm (per surface and whole), settled solids. */
+/** Water and what stands in some vessels: volume, biofilm (per surface and whole), settled solids, lime. */
 function inVessels(model: Model, place: string, vessels: readonly number[]): WhyQuantity[] {
   const value = vessels.reduce((total, vessel) => total + model.scenario.vessels[vessel].surface, 0);
   const per = { kind: 'size', name: `surface of ${place}`, value } as const;
-  const held = (component: 'aob' | 'nob' | 'settled'): WhyQuantity[] => {
+  const held = (component: 'aob' | 'nob' | 'settled' | 'calcite'): WhyQuantity[] => {
     const states = statesOf(model, component, (vessel) => vessels.includes(vessel));
     if (states.length === 0) return [];
     const amount = { kind: 'states', states } as const;
     const unit = unitOf[component];
-    if (component === 'settled') return [{ name: `settled@${place}`, unit, amount }];
+    if (component === 'settled' || component === 'calcite')
+      return [{ name: `${component}@${place}`, unit, amount }];
     return [
       { name: `${component}@${place}`, unit: `${unit}/m2`, amount, per },
       { name: `${component}-amount@${place}`, unit, amount },
@@ -70,6 +71,7 @@ function inVessels(model: Model, place: string, vessels: readonly number[]): Why
     ...held('aob'),
     ...held('nob'),
     ...held('settled'),
+    ...held('calcite'),
   ];
 }
 

@@ -93,6 +93,9 @@ function startAmounts(
         { y, volume, temperature: day.temperature, ionic },
         vessel,
       );
+    const { lime } = scenario.vessels[vessel];
+    if (lime !== undefined)
+      y[layout.calcite[vessel]] = lime.mass / parameters.value('molar.calcium-carbonate');
     if (layout.settled[vessel] >= 0) y[layout.settled[vessel]] = start.settled;
   }
   scenario.cohorts.forEach((cohort, index) => {

@@ -15,6 +15,7 @@ const scale: Readonly<Partial<Record<Component, number>>> = {
   carbon: 1,
   oxygen: 10,
   chloride: 100,
+  calcium: 1,
 };
 
 /** Absolute tolerance of each state at a relative tolerance. */
@@ -33,6 +34,7 @@ export function absoluteTolerances(model: Model, relative: number): Float64Array
         return relative * 1e-4 * parameters.value('biofilm.capacity') * share * vessel.surface;
       }
       case 'settled':
+      case 'calcite':
         return relative * vessel.volume;
       default:
         return relative;

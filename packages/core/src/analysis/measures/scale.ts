@@ -26,6 +26,7 @@ const dimensions: Readonly<Record<string, Dimension>> = {
   solids: 'concentration',
   oxygen: 'concentration',
   chloride: 'concentration',
+  calcium: 'calcium',
   'carbon-dioxide': 'concentration',
   temperature: 'temperature',
   volume: 'volume',

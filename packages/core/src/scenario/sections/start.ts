@@ -255,7 +255,7 @@ function savedStarts(
       water: {
         ...{ tan: of('tan'), nitrite: of('nitrite'), nitrate: of('nitrate'), solids: of('solids') },
         ...{ alkalinity: of('alkalinity'), carbon: of('carbon') },
-        ...{ oxygen: of('oxygen'), chloride: of('chloride') },
+        ...{ oxygen: of('oxygen'), chloride: of('chloride'), calcium: of('calcium') },
       },
       volume,
       ...{ aob: share('aob'), nob: share('nob'), settled: amount('settled') },
@@ -307,9 +307,9 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
     const volume = readVolume(reader, vessel, given, context);
     if (found === undefined || biofilm === undefined) return [];
     const film = readFilm(reader, biofilm, { common: common['grown-at'], own: given?.['grown-at'] }, name);
-    const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride } = found;
+    const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium } = found;
     const solids = water.solids ?? 0;
-    const start = { tan, nitrite, nitrate, solids, alkalinity, carbon, oxygen, chloride };
+    const start = { tan, nitrite, nitrate, solids, alkalinity, carbon, oxygen, chloride, calcium };
     return [{ vessel: name, water: start, volume, ...film, settled: given?.settled ?? 0 }];
   };
   const start = [...vessels].flatMap(startOf);
