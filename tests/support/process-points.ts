@@ -4,7 +4,7 @@ import type { Values } from '../../packages/core/src/library/values.js';
 import { scopeTo } from '../../packages/core/src/model/scope.js';
 import type { Conditions, Process, Variable } from '../../packages/core/src/processes/process.js';
 
-/** Draws of the tables as seen from a place with a species, a crop and a feed. */
+/** Draws of the tables as seen from a place with a species, a crop, a feed, a product and lime. */
 export function drawnValues(random: () => number): Values {
   const pick = (list: readonly string[]): string => list[Math.floor(random() * list.length)];
   return scopeTo(drawParameters(random), {
@@ -12,6 +12,7 @@ export function drawnValues(random: () => number): Values {
     crop: pick(names('crop').filter((name) => name !== 'general')),
     feed: { name: pick(names('feed')), protein: 0.25 + 0.2 * random() },
     product: pick(names('dose')),
+    lime: pick(names('lime')),
   });
 }
 
@@ -56,9 +57,11 @@ const highest: Readonly<Record<Variable, number>> = {
   carbon: 8,
   oxygen: 12,
   chloride: 500,
+  calcium: 4,
   pH: 9,
   ammonia: 3,
   'carbon-dioxide': 1,
+  saturation: 4,
   aob: 50,
   nob: 50,
   acclimation: 7,
@@ -66,6 +69,7 @@ const highest: Readonly<Record<Variable, number>> = {
   heterotrophs: 200,
   settled: 2000,
   'settled-refractory': 2000,
+  calcite: 50,
   'crop-mass': 5000,
   'crop-nitrogen': 250,
   'fish-mass': 50_000,

@@ -31,6 +31,7 @@ export function stillWater(alkalinity: number, pH: number, other: Partial<StartW
     alkalinity,
     oxygen: 8,
     chloride: 50,
+    calcium: 0,
     ...other,
   };
   const carbon = carbonFromPh(parameters, alkalinity, pH, water.tan, 20, ionsOf(water));
@@ -39,8 +40,8 @@ export function stillWater(alkalinity: number, pH: number, other: Partial<StartW
 
 /** A source water. */
 export function sourceWater(name: string, other: Partial<StartWater> = {}): SourceWater {
-  const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride } = stillWater(2, 7.8, other);
-  return { name, tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride };
+  const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium } = stillWater(2, 7.8, other);
+  return { name, tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium };
 }
 
 /** A bare vessel at 20 degC: no surface, no floor, closed to the air. A channel by name: in it any area of plants may root. */

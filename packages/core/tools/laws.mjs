@@ -21,6 +21,9 @@ const shared = {
   C_alk: variable('alkalinity', 'C_{Alk}', 'alkalinity, eq/m3'),
   C_nh3: variable('ammonia', 'C_{NH_3}', 'un-ionised ammonia, g N/m3'),
   C_co2: variable('carbon-dioxide', 'C_{CO_2}', 'dissolved carbon dioxide, mol/m3'),
+  C_ca: variable('calcium', 'C_{Ca}', 'calcium, mol/m3'),
+  s_c: variable('saturation', '\\omega', 'carbonate over the solubility of calcite, m3/mol'),
+  L: variable('calcite', 'L', 'lime, mol'),
   pH: variable('pH', '\\mathrm{pH}', 'acidity'),
   X_a: variable('aob', 'X_A', 'ammonia oxidisers on the surface, g COD'),
   X_n: variable('nob', 'X_N', 'nitrite oxidisers on the surface, g COD'),
@@ -391,6 +394,19 @@ export const laws = {
     equations: cropEquations,
     names: { ...cropNames, K_t: number('crop.k-tan', 'K_t'), s_t: number('crop.tan-share', 's') },
   },
+  'calcium-uptake': {
+    law: 'x_c / M_n * D * (M(C_no3, K_c) * (1 - s_t * M(C_tan, K_t)) + s_t * M(C_tan, K_t)) * M(C_ca, K_x)',
+    equations: cropEquations,
+    names: {
+      ...cropNames,
+      K_c: number('crop.k-nitrate', 'K_c'),
+      K_t: number('crop.k-tan', 'K_t'),
+      s_t: number('crop.tan-share', 's'),
+      x_c: number('crop.calcium', 'x_{Ca}'),
+      K_x: number('crop.k-calcium', 'K_{Ca}'),
+      M_n: number('molar.nitrogen', 'M_N'),
+    },
+  },
   'oxygen-exchange': {
     law: 'K_g * (O_sat - C_o2)',
     equations: gasEquations,
@@ -421,6 +437,25 @@ export const laws = {
   'ammonia-loss': {
     law: 'v_n * exp(c_n * (T - 20)) * A_o * C_nh3',
     names: { v_n: number('gas.ammonia-velocity', 'v_N'), c_n: number('gas.ammonia-exponent', 'c_N') },
+  },
+  'lime-dissolution': {
+    law: 'f_l * a_l * M_c * L * (k_1 * 1000 * 10^(-pH) + k_2 * C_co2 + k_3) * 1.01 * z^2 / (z + 0.01)',
+    equations: { z: 'max(0, 1 - C_ca * s_c)' },
+    names: {
+      f_l: number('lime.active', 'f_L'),
+      a_l: number('lime.area', 'a_L'),
+      M_c: number('molar.calcium-carbonate', 'M_{CaCO_3}'),
+    },
+    given: {
+      k_1: { tex: 'k_1(T)', says: 'attack of hydrogen ions on clean calcite, m/d: `chemistry/calcite.ts`' },
+      k_2: { tex: 'k_2(T)', says: 'attack of carbon dioxide on clean calcite, m/d: `chemistry/calcite.ts`' },
+      k_3: { tex: 'k_3(T)', says: 'attack of water on clean calcite, mol/(m2 d): `chemistry/calcite.ts`' },
+    },
+  },
+  'lime-scale': {
+    law: 'r_l * A_s * z^2 / (z + s_l)',
+    equations: { z: 'max(0, C_ca * s_c - s_l)' },
+    names: { r_l: number('lime.scale-rate', 'r_L'), s_l: number('lime.scale-onset', '\\Omega_0') },
   },
   'dosing-by-ph': { law: 'm * sigma(q_d * (p_0 - pH) / d)', names: {} },
   'dosing-by-alkalinity': { law: 'm * sigma(q_d * (p_0 - C_alk) / d)', names: {} },

@@ -19,6 +19,7 @@ const placeWords = {
   floor: 'on the floor of each vessel',
   cohort: 'in each group of fish',
   batch: 'in each batch of a crop',
+  lime: 'where lime may lie',
   doser: 'of each product of a doser',
 };
 
@@ -46,14 +47,16 @@ const sections = {
     ...['solids-mineralisation', 'sludge-mineralisation', 'denitrification'],
     ...['settling', 'settling-refractory', 'capture', 'capture-refractory'],
   ],
-  crops: ['crop-growing', 'nitrate-uptake', 'tan-uptake'],
+  crops: ['crop-growing', 'nitrate-uptake', 'tan-uptake', 'calcium-uptake'],
   gas: ['oxygen-exchange', 'carbon-dioxide-exchange', 'ammonia-loss'],
+  lime: ['lime-dissolution', 'lime-scale'],
   dosers: ['dosing-by-ph', 'dosing-by-alkalinity'],
 };
 
 /** How an equation of its own is written. */
 const equationTex = {
   F: 'F',
+  z: 'z',
   f_a: '\\phi_A',
   f_n: '\\phi_N',
   s_h: '\\sigma',
@@ -114,6 +117,7 @@ const subject = {
   crop: 'lettuce-butterhead',
   feed: { name: 'grower-32', protein: 0.32 },
   product: 'potassium-hydroxide',
+  lime: 'shell',
 };
 
 /** The table of coefficients of a process: how each comes, and what it is in the demo glasshouse. */
@@ -149,6 +153,7 @@ function told(process, entries, parameters, values) {
       const full = row
         .replace(/^species/, `fish.${subject.species}`)
         .replace(/^feed\.(?=[a-z]+$)/, `feed.${subject.feed.name}.`)
+        .replace(/^lime\.area$/, `lime.${subject.lime}.area`)
         .replace(/^crop\.(?=.)/, (found) => (parameters.has(row) ? found : `crop.${subject.crop}.`));
       const { unit: rowUnit } = parameters.row(full);
       return [`$${tex}$`, `\`${row}\``, digits(values.value(row)), rowUnit === '1' ? '' : rowUnit];

@@ -17,6 +17,7 @@ const shipped = [
   'dry-spell',
   'fishless',
   'glasshouse',
+  'limestone',
   'power-cut',
   'scrubbed-filter',
   'start-up',

@@ -9,7 +9,7 @@ import { scrolling, table } from './elements.js';
 const always: readonly string[] = [
   'Every vessel is well mixed: no dead corners, no layers.',
   'Fish, crops and bacteria behave as published averages of their kind; no disease, no pests, no hunger for light.',
-  'Nitrogen, carbon, oxygen, acidity, chloride and water are followed; phosphorus, iron and potassium are not.',
+  'Nitrogen, carbon, oxygen, acidity, chloride, calcium and water are followed; phosphorus, iron and potassium are not.',
   'What has no published value here is marked as common practice or as from memory.',
 ];
 

@@ -22,7 +22,8 @@ export type Dimension =
   | 'alkalinity'
   | 'radiation'
   | 'light'
-  | 'speed';
+  | 'speed'
+  | 'calcium';
 
 /** A unit against the internal one: internal = value x factor + offset. */
 interface Unit {
@@ -79,6 +80,11 @@ const texts: Record<Dimension, DimensionText> = {
     internal: 'mol/m2/d',
   },
   speed: { name: 'a speed', examples: ['2 m/s', '7 km/h'], internal: 'm/s' },
+  calcium: {
+    name: 'a calcium',
+    examples: ['40 mg/L', '100 mg/L as CaCO3', '1 mmol/L'],
+    internal: 'mol/m3',
+  },
 };
 
 /** Exact by definition: the international foot, pound and the US liquid gallon. */
@@ -93,6 +99,8 @@ const molar = { N: 14.007, NH3: 17.031, NH4: 18.039, NO2: 46.005, NO3: 62.004, H
 /** Grams per equivalent: CaCO3 100.086 / 2; one German degree is 10 mg/L of CaO (56.077 / 2). */
 const calciteEquivalent = 50.043;
 const limeEquivalent = 28.0385;
+/** Molar mass of calcium, g/mol. */
+const calcium = 40.078;
 
 const lengths = { m: 1, cm: 0.01, mm: 0.001, in: inch, ft: foot };
 const volumes = { m3: 1, L: 1e-3, mL: 1e-6, gal: gallon, ft3: foot ** 3 };
@@ -176,6 +184,19 @@ const unitsByDimension = (): Readonly<Record<Dimension, ReadonlyMap<string, Unit
   ),
   light: new Map(plainUnits({ 'mol/m2/d': 1, 'mol/m2/day': 1, 'umol/m2/s': 0.0864 })),
   speed: new Map(plainUnits({ 'm/s': 1, 'km/h': 1 / 3.6, 'km/d': 1 / 86.4, mph: mile / 3600 })),
+  calcium: new Map(
+    plainUnits({
+      'mol/m3': 1,
+      'mmol/L': 1,
+      'mg/L': 1 / calcium,
+      'g/m3': 1 / calcium,
+      ppm: 1 / calcium,
+      'mg/L as Ca': 1 / calcium,
+      'mg/L as CaCO3': 0.5 / calciteEquivalent,
+      'ppm as CaCO3': 0.5 / calciteEquivalent,
+      dGH: 5 / limeEquivalent,
+    }),
+  ),
 });
 
 // Pure: a program that reads no written quantities is sent without them.

@@ -1,11 +1,13 @@
 // Reads numbers as: acids and bases
 import type { Values } from '../library/values.js';
+import { calciteSolubility } from './calcite.js';
 import { davies } from './ions.js';
 
 /**
  * Equilibrium constants at one temperature and ionic strength, in mol m-3: `k1` and `k2` of carbonic acid, `ammonium`;
- * ion product of `water`, mol2 m-6. They hold for the activity of the hydrogen ion, which is what pH is, and for
- * concentrations of all else; `proton` is the concentration of hydrogen ions over their activity.
+ * ion product of `water` and solubility product of `calcite`, mol2 m-6. They hold for the activity of the hydrogen ion,
+ * which is what pH is, and for concentrations of all else; `proton` is the concentration of hydrogen ions over their
+ * activity.
  */
 export interface AcidBaseConstants {
   readonly k1: number;
@@ -13,6 +15,7 @@ export interface AcidBaseConstants {
   readonly ammonium: number;
   readonly water: number;
   readonly proton: number;
+  readonly calcite: number;
 }
 
 const LITRES = 1000;
@@ -40,7 +43,7 @@ export function ammoniumPk(values: Values, temperature: number): number {
 }
 
 /**
- * Constants of carbonic acid, ammonium and water at degC.
+ * Constants of carbonic acid, ammonium, water and calcite at degC.
  * @param ionic ionic strength, mol L-1; 0: the constants themselves, without activities
  */
 export function acidBaseConstants(values: Values, temperature: number, ionic = 0): AcidBaseConstants {
@@ -52,6 +55,7 @@ export function acidBaseConstants(values: Values, temperature: number, ionic = 0
     ammonium: 10 ** -ammoniumPk(values, temperature) * LITRES * one,
     water: (10 ** logConstant(values, 'water.kw', kelvin) * LITRES * LITRES) / one,
     proton: 1 / one,
+    calcite: (calciteSolubility(values, temperature) * LITRES * LITRES) / (two * two),
   };
 }
 
@@ -142,12 +146,12 @@ function alkalinitySlope(h: number, carbon: number, ammonia: number, k: AcidBase
 }
 
 /** Number of values that `speciate` writes. */
-export const SPECIATION = 12;
+export const SPECIATION = 16;
 
 /**
- * pH, un-ionised ammonia (g N m-3) and carbon dioxide (mol m-3) of water, and their partials by TAN
- * (g N m-3), alkalinity and carbon, by the implicit function theorem.
- * Fills out[o ..]: pH, ammonia, CO2, then three rows (pH, ammonia, CO2) of partials by (TAN, alkalinity, carbon).
+ * pH, un-ionised ammonia (g N m-3), carbon dioxide (mol m-3) and saturation of water (carbonate over the solubility of
+ * calcite, m3 mol-1), and their partials by TAN (g N m-3), alkalinity and carbon, by the implicit function theorem.
+ * Fills out[o ..]: the four, then four rows in their order of partials by (TAN, alkalinity, carbon).
  * @param h the hydrogen ion of this water, from `hydrogenIon`
  */
 export function speciate(
@@ -165,6 +169,7 @@ export function speciate(
   const base = k.ammonium + h;
   const free = k.ammonium / base;
   const dissolved = (h * h) / sum;
+  const saturated = carbonate / (sum * k.calcite);
   const slope = alkalinitySlope(h, carbon, ammonia, k);
   const byAlkalinity = 1 / slope;
   const byCarbon = (-(k.k1 * h + 2 * carbonate) / sum) * byAlkalinity;
@@ -172,18 +177,23 @@ export function speciate(
   const perPh = -1 / (h * Math.LN10);
   const freeByH = (-tan * k.ammonium) / (base * base);
   const dissolvedByH = (carbon * h * (k.k1 * h + 2 * carbonate)) / (sum * sum);
+  const saturatedByH = (-carbon * saturated * (2 * h + k.k1)) / sum;
   out[o] = -Math.log10(h / LITRES);
   out[o + 1] = tan * free;
   out[o + 2] = carbon * dissolved;
-  out[o + 3] = perPh * byTan;
-  out[o + 4] = perPh * byAlkalinity;
-  out[o + 5] = perPh * byCarbon;
-  out[o + 6] = free + freeByH * byTan;
-  out[o + 7] = freeByH * byAlkalinity;
-  out[o + 8] = freeByH * byCarbon;
-  out[o + 9] = dissolvedByH * byTan;
-  out[o + 10] = dissolvedByH * byAlkalinity;
-  out[o + 11] = dissolved + dissolvedByH * byCarbon;
+  out[o + 3] = carbon * saturated;
+  out[o + 4] = perPh * byTan;
+  out[o + 5] = perPh * byAlkalinity;
+  out[o + 6] = perPh * byCarbon;
+  out[o + 7] = free + freeByH * byTan;
+  out[o + 8] = freeByH * byAlkalinity;
+  out[o + 9] = freeByH * byCarbon;
+  out[o + 10] = dissolvedByH * byTan;
+  out[o + 11] = dissolvedByH * byAlkalinity;
+  out[o + 12] = dissolved + dissolvedByH * byCarbon;
+  out[o + 13] = saturatedByH * byTan;
+  out[o + 14] = saturatedByH * byAlkalinity;
+  out[o + 15] = saturated + saturatedByH * byCarbon;
 }
 
 /**

@@ -3,29 +3,33 @@ import type { Values } from '../library/values.js';
 
 const LITRES = 1000;
 
-/** Concentrations that say how strong the ions of a water are: g m-3 of nitrogen and chloride, alkalinity eq m-3. */
+/**
+ * Concentrations that say how strong the ions of a water are: g m-3 of nitrogen and chloride, alkalinity eq m-3,
+ * calcium mol m-3.
+ */
 export interface IonContent {
   readonly tan: number;
   readonly nitrite: number;
   readonly nitrate: number;
   readonly chloride: number;
   readonly alkalinity: number;
+  readonly calcium: number;
 }
 
 /**
  * Opens the ionic strength of a water, mol L-1, by what is known of it: ammonium, nitrite, nitrate, chloride and
- * alkalinity, all with one charge, and the strong cations less strong anions that are not known, whose charge is that
- * of the others: potassium, sodium and the like as ions of one charge, and so calcium, magnesium and sulphate too,
- * which makes it 5-40 % low in hard water.
+ * alkalinity with one charge, calcium with two, and the strong cations less strong anions that are not known, whose
+ * charge is that of the others: potassium, sodium and the like as ions of one charge, and so magnesium and sulphate
+ * too, which makes it 5-15 % low where there is much of them.
  */
 export function openIonicStrength(values: Values): (water: IonContent) => number {
   const perNitrogen = 1 / values.value('molar.nitrogen');
   const perChlorine = 1 / values.value('molar.chlorine');
-  return ({ tan, nitrite, nitrate, chloride, alkalinity }) => {
+  return ({ tan, nitrite, nitrate, chloride, alkalinity, calcium }) => {
     const ammonium = tan * perNitrogen;
     const acids = (nitrite + nitrate) * perNitrogen + chloride * perChlorine;
-    const others = alkalinity - ammonium + acids;
-    return (Math.abs(alkalinity) + ammonium + acids + Math.abs(others)) / (2 * LITRES);
+    const others = alkalinity - ammonium + acids - 2 * calcium;
+    return (Math.abs(alkalinity) + ammonium + acids + 4 * calcium + Math.abs(others)) / (2 * LITRES);
   };
 }
 

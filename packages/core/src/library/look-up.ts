@@ -13,6 +13,7 @@ export const tableNames = [
   'dosing',
   'waters',
   'aerators',
+  'lime',
   'limits',
   'constants',
   'parameters',
@@ -41,6 +42,7 @@ const aliases: Readonly<Record<string, TableName>> = {
   water: 'waters',
   aerator: 'aerators',
   device: 'aerators',
+  limestone: 'lime',
   limit: 'limits',
 };
 

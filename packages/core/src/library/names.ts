@@ -2,7 +2,8 @@ import type { TableRow } from './table-row.js';
 import { tableRows } from './table-rows.js';
 
 /** What the tables have subjects of; the first part of an id such as `fish.nile-tilapia.body-nitrogen`. */
-export type SubjectGroup = 'fish' | 'crop' | 'feed' | 'media' | 'dose' | 'water' | 'aerator' | 'limit';
+export type SubjectGroup =
+  'fish' | 'crop' | 'feed' | 'media' | 'dose' | 'water' | 'aerator' | 'lime' | 'limit';
 
 const general: ReadonlySet<string> = new Set(['constants', 'parameters']);
 

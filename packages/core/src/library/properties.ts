@@ -32,9 +32,10 @@ export const properties: Readonly<Record<OpenGroup, Properties>> = {
   },
   media: { needed: list('surface'), further: list('porosity') },
   feed: { needed: list('protein demand'), further: [] },
-  dose: { needed: list('alkalinity carbon chloride tan'), further: ['nitrate'] },
+  dose: { needed: list('alkalinity carbon chloride tan'), further: list('nitrate calcium calcite') },
   aerator: { needed: list('oxygen-share'), further: [] },
-  water: { needed: list('tan nitrite nitrate alkalinity ph oxygen chloride'), further: [] },
+  lime: { needed: list('area'), further: [] },
+  water: { needed: list('tan nitrite nitrate alkalinity ph oxygen chloride'), further: ['calcium'] },
 };
 
 /** Whether a word names a group that a user may add to. */

@@ -55,4 +55,5 @@ export const tableOf = {
   dose: 'dosing',
   water: 'waters',
   aerator: 'aerators',
+  lime: 'lime',
 } as const;

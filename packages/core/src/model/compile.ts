@@ -43,7 +43,7 @@ function entriesAt(terms: readonly ClosedTerm[], site: Site, layout: Layout): re
   }));
 }
 
-/** The eight rows of a stream that carries what is dissolved. */
+/** The rows of a stream that carries what is dissolved. */
 function transportRows(stream: Stream, layout: Layout, values: Values): readonly Row[] {
   const outside = stream.account ?? 'discharge';
   return waterComponents.map((component): Row => {
@@ -100,7 +100,7 @@ export function compileChecked(
   parameters: Parameters,
   { closureDraws = 20 }: CompileOptions = {},
 ): Model {
-  const layout = layOut(scenario);
+  const layout = layOut(scenario, parameters);
   const streams = layStreams(scenario);
   const plain = scopeTo(parameters, {});
   const retentions = retentionsOf(scenario, parameters);

@@ -19,9 +19,14 @@ export interface Instance extends PlaceIndex {
 /** Where a variable is read: a `state` (its index) as a concentration, a state as it is, or derived chemistry. */
 export type Reading =
   | { readonly kind: 'concentration' | 'amount'; readonly state: number }
-  | { readonly kind: 'chemistry'; readonly which: 0 | 1 | 2 };
+  | { readonly kind: 'chemistry'; readonly which: 0 | 1 | 2 | 3 };
 
-const chemistry: Partial<Record<Variable, 0 | 1 | 2>> = { pH: 0, ammonia: 1, 'carbon-dioxide': 2 };
+const chemistry: Partial<Record<Variable, 0 | 1 | 2 | 3>> = {
+  pH: 0,
+  ammonia: 1,
+  'carbon-dioxide': 2,
+  saturation: 3,
+};
 
 /** Finds where the variables of a process stand for one place. */
 export function readingsOf(process: Process, layout: Layout, place: PlaceIndex): readonly Reading[] {

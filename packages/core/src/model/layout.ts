@@ -1,3 +1,5 @@
+// Reads numbers as: where lime may lie
+import { sum } from '../base/sum.js';
 import { batchName, type Scenario } from '../scenario/scenario.js';
 import {
   waterComponents,
@@ -5,6 +7,7 @@ import {
   type FixedComponent,
   type WaterComponent,
 } from '../processes/components.js';
+import type { Tables } from './scope.js';
 
 /** One state: what it counts and where. */
 export interface State {
@@ -60,6 +63,8 @@ export interface Layout {
   readonly settled: readonly number[];
   /** The same of settled solids that hardly break down. */
   readonly settledRefractory: readonly number[];
+  /** The same of lime. */
+  readonly calcite: readonly number[];
   /** Of each cohort where its states stand. */
   readonly fish: readonly FishStates[];
   readonly batches: readonly Batch[];
@@ -99,6 +104,8 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
       return layout.settled[place.vessel];
     case 'settled-refractory':
       return layout.settledRefractory[place.vessel];
+    case 'calcite':
+      return layout.calcite[place.vessel];
     case 'fish-mass':
       return layout.fish[place.cohort].mass;
     case 'fish-number':
@@ -120,8 +127,33 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
   }
 }
 
+/** Share of the wetted surface of a system from which on a vessel gets lime scale of its own. */
+const SCALES = 0.1;
+
+/** Vessels that may hold lime: those given some, those dosed with a product that brings it, and those with much surface. */
+function limedVessels(
+  { vessels, actions, rules, dosers = [] }: Scenario,
+  parameters: Tables,
+): ReadonlySet<string> {
+  const brings = (product: string): boolean => {
+    const id = `dose.${product}.calcite`;
+    return parameters.has(id) && parameters.value(id) > 0;
+  };
+  const done = [
+    ...actions.map(({ action }) => action),
+    ...rules.flatMap(({ doing, undoing }) => [...doing, ...undoing]),
+  ];
+  const dosed = [
+    ...done.flatMap((action) => (action.kind === 'dose' && brings(action.product) ? [action.vessel] : [])),
+    ...dosers.flatMap(({ vessel, products }) => (products.some(brings) ? [vessel] : [])),
+  ];
+  const whole = sum(vessels.map(({ surface }) => surface));
+  const own = vessels.filter(({ lime, surface }) => lime !== undefined || surface > SCALES * whole);
+  return new Set([...own.map(({ name }) => name), ...dosed]);
+}
+
 /** Gives every state of a scenario its place in y. */
-export function layOut(scenario: Scenario): Layout {
+export function layOut(scenario: Scenario, parameters: Tables): Layout {
   const vessels = scenario.vessels.map((vessel) => vessel.name);
   const index = new Map(vessels.map((name, at) => [name, at]));
   const vesselOf = (name: string): number => index.get(name) ?? -1;
@@ -142,6 +174,10 @@ export function layOut(scenario: Scenario): Layout {
     );
   const settled = onFloor('settled');
   const settledRefractory = onFloor('settled-refractory');
+  const limed = limedVessels(scenario, parameters);
+  const calcite = scenario.vessels.map(({ name }, index) =>
+    limed.has(name) ? add('calcite', name, index) : -1,
+  );
   const fish = scenario.cohorts.map((cohort) => {
     const vessel = vesselOf(cohort.vessel);
     const own = (component: Component): number => add(component, cohort.name, vessel);
@@ -171,6 +207,6 @@ export function layOut(scenario: Scenario): Layout {
   );
   return {
     ...{ states, vessels, aob, nob, acclimation, awake, heterotrophs },
-    ...{ settled, settledRefractory, fish, batches },
+    ...{ settled, settledRefractory, calcite, fish, batches },
   };
 }

@@ -38,7 +38,7 @@ export interface Model {
   readonly parameters: Parameters;
   readonly layout: Layout;
   readonly streams: readonly Stream[];
-  /** One row per rate: first 8 for each stream that carries, then the processes. */
+  /** One row per rate: first 9 for each stream that carries, then the processes. */
   readonly rows: readonly Row[];
   /** First row of each stream, or -1. */
   readonly streamRow: readonly number[];
@@ -62,7 +62,7 @@ export interface Regime {
   readonly slope: Float64Array;
   /** Water in each stream, m3 d-1. */
   readonly flow: Float64Array;
-  /** Concentrations of what a stream from outside brings: 8 for each stream. */
+  /** Concentrations of what a stream from outside brings: 9 for each stream. */
   readonly source: Float64Array;
   /** Acid-base constants of each vessel. */
   readonly constants: AcidBaseConstants[];

@@ -9,7 +9,7 @@ import type { WaterLook } from './water-look.js';
 const WATER = waterComponents.length;
 /** Components that chemistry depends on, in the order of its partials. */
 const ACIDS = (['tan', 'alkalinity', 'carbon'] as const).map((name) => waterComponents.indexOf(name));
-const VALUES = 3;
+const VALUES = 4;
 const SPREAD = VALUES * ACIDS.length;
 
 /** Factors of one vessel by which partials of a process at a place become partials by states (m: 0 whole, 1 per m3). */

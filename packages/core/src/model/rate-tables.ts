@@ -5,13 +5,13 @@ import type { Instance } from './instance.js';
 import { waterState } from './layout.js';
 import type { Model } from './model.js';
 
-/** What a partial belongs to: a concentration, an amount, or the first of the three values of chemistry. */
+/** What a partial belongs to: a concentration, an amount, or the first of the four values of chemistry. */
 export const CONCENTRATION = 0;
 export const AMOUNT = 1;
 export const CHEMISTRY = 2;
 
-/** Values of chemistry that v holds for each vessel after the states: pH, ammonia, carbon dioxide, hydrogen ion. */
-export const DERIVED = 4;
+/** Values of chemistry that v holds for each vessel after the states: pH, ammonia, carbon dioxide, saturation, hydrogen ion. */
+export const DERIVED = 5;
 
 /** Processes whose rates are worked out by one kernel. */
 interface Group {

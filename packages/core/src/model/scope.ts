@@ -6,7 +6,10 @@ export interface Tables extends Values {
   has(id: string): boolean;
 }
 
-/** Which species, crop, feed and product stand for `species.*`, `crop.*`, `feed.*` and `product.*` at a place. */
+/**
+ * Which species, crop, feed, product and lime stand for `species.*`, `crop.*`, `feed.*`, `product.*` and `lime.area` at
+ * a place.
+ */
 export interface Subject {
   readonly species?: string;
   /** Share of digested energy that these fish retain, in place of that of their species. */
@@ -14,12 +17,13 @@ export interface Subject {
   readonly crop?: string;
   readonly feed?: { readonly name: string; readonly protein: number };
   readonly product?: string;
+  readonly lime?: string;
 }
 
 /**
  * The tables as seen from a place: `species.body-nitrogen` reads `fish.<species>.body-nitrogen`,
  * `crop.growth` reads `crop.<crop>.growth` where there is no general `crop.growth`, `feed.protein`
- * is that of the feed given, `product.alkalinity` that of the product dosed. Values are looked up once.
+ * is that of the feed given, `product.alkalinity` that of the product dosed, `lime.area` that of the lime of the vessel. Values are looked up once.
  */
 export function scopeTo(tables: Tables, subject: Subject): Values {
   const seen = new Map<string, number>();
@@ -39,6 +43,7 @@ export function scopeTo(tables: Tables, subject: Subject): Values {
       // What a product may bring but need not say, it brings none of.
       return !tables.has(own) && properties.dose.further.includes(property) ? 0 : tables.value(own);
     }
+    if (subject.lime !== undefined && id === 'lime.area') return tables.value(`lime.${subject.lime}.area`);
     if (subject.crop !== undefined && id.startsWith('crop.') && !tables.has(id)) {
       return tables.value(`crop.${subject.crop}.${property}`);
     }

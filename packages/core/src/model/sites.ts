@@ -4,6 +4,9 @@ import { feedKey } from './instance.js';
 import type { Layout, PlaceIndex } from './layout.js';
 import type { Subject } from './scope.js';
 
+/** Lime that is no piece laid in: scale and what was dosed. */
+const FINE = 'powder';
+
 /** A place at which a process works. */
 export interface Site extends PlaceIndex {
   readonly place: string;
@@ -45,6 +48,11 @@ function kindOf(
       return inVessels((vessel) => layout.aob[vessel] >= 0);
     case 'floor':
       return inVessels((vessel) => layout.settled[vessel] >= 0);
+    case 'lime':
+      return inVessels((vessel) => layout.calcite[vessel] >= 0).map((site) => ({
+        ...site,
+        subject: { lime: scenario.vessels[site.vessel].lime?.kind ?? FINE },
+      }));
     case 'cohort':
       return scenario.cohorts.flatMap((cohort, index) => {
         if (process.whose?.(cohort) === false) return [];

@@ -17,6 +17,8 @@ export interface WaterChemistry {
   readonly ammonia: number;
   /** Dissolved carbon dioxide, mol m-3. */
   readonly carbonDioxide: number;
+  /** Saturation index of calcite, log10 of calcium x carbonate over its solubility; NaN without either. */
+  readonly saturationIndex: number;
 }
 
 /** Amounts, volumes (m3), temperatures (degC) and ionic strengths (mol L-1) of the vessels of a system at one moment. */
@@ -28,7 +30,7 @@ export interface Waters {
 }
 
 /**
- * pH, un-ionised ammonia and carbon dioxide of a vessel, NaN where its water has no pH in 0-14.
+ * pH, un-ionised ammonia, carbon dioxide and saturation index of a vessel, NaN where its water has no pH in 0-14.
  * Formulas: chemistry/acid-base.ts.
  */
 export function waterChemistry(values: Values, waters: Waters, vessel: number): WaterChemistry {
@@ -48,14 +50,16 @@ export function openWaterChemistry(values: Values): (waters: Waters, vessel: num
   };
   const out = new Float64Array(SPECIATION);
   return ({ y, volume, temperature, ionic }, vessel) => {
-    const per = (component: 'tan' | 'alkalinity' | 'carbon'): number =>
+    const per = (component: 'tan' | 'alkalinity' | 'carbon' | 'calcium'): number =>
       y[waterState(vessel, component)] / volume[vessel];
     const tan = per('tan');
     const carbon = per('carbon');
     const k = constantsAt(vessel, temperature[vessel], ionic[vessel]);
     const h = hydrogenIon(per('alkalinity'), carbon, tan / molar, k, Number.NaN);
     speciate(tan, carbon, h, k, molar, out, 0);
-    return { pH: out[0], ammonia: out[1], carbonDioxide: out[2] };
+    const saturation = out[3] * per('calcium');
+    const saturationIndex = saturation > 0 ? Math.log10(saturation) : Number.NaN;
+    return { pH: out[0], ammonia: out[1], carbonDioxide: out[2], saturationIndex };
   };
 }
 
@@ -63,7 +67,7 @@ export function openWaterChemistry(values: Values): (waters: Waters, vessel: num
 export function openVesselIons(values: Values): (y: Float64Array, volume: number, vessel: number) => number {
   const strength = openIonicStrength(values);
   return (y, volume, vessel) => {
-    const per = (component: 'tan' | 'nitrite' | 'nitrate' | 'chloride' | 'alkalinity'): number =>
+    const per = (component: 'tan' | 'nitrite' | 'nitrate' | 'chloride' | 'alkalinity' | 'calcium'): number =>
       y[waterState(vessel, component)] / volume;
     return strength({
       tan: per('tan'),
@@ -71,6 +75,7 @@ export function openVesselIons(values: Values): (y: Float64Array, volume: number
       nitrate: per('nitrate'),
       chloride: per('chloride'),
       alkalinity: per('alkalinity'),
+      calcium: per('calcium'),
     });
   };
 }

@@ -88,17 +88,19 @@ export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): W
       if (h > 0) hydrogen[vessel] = h;
       const o = states + DERIVED * vessel;
       const square = h * h;
+      const sum = square + k.k1 * h + k.k1 * k.k2;
       if (wantsPh) v[o] = -Math.log10(h / LITRES);
       v[o + 1] = (tan * k.ammonium) / (k.ammonium + h);
-      v[o + 2] = (carbon * square) / (square + k.k1 * h + k.k1 * k.k2);
-      v[o + 3] = h;
+      v[o + 2] = (carbon * square) / sum;
+      v[o + 3] = (carbon * k.k1 * k.k2) / (sum * k.calcite);
+      v[o + 4] = h;
     }
   }
 
   function open(): void {
     for (let vessel = 0; vessel < vesselCount; vessel++) {
       const first = vessel * WATER;
-      const h = v[states + DERIVED * vessel + 3];
+      const h = v[states + DERIVED * vessel + 4];
       const o = vessel * SPECIATION;
       const k = regime.constants[vessel];
       speciate(v[first + TAN], v[first + CARBON], h, k, molarNitrogen, speciation, o);
@@ -108,7 +110,7 @@ export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): W
       origin[4 * vessel + 3] = h;
       // From partials of the pH to those of h.
       const perPh = -Math.LN10 * h;
-      for (let m = 0; m < 3; m++) slope[3 * vessel + m] = speciation[o + 3 + m] * perPh;
+      for (let m = 0; m < 3; m++) slope[3 * vessel + m] = speciation[o + 4 + m] * perPh;
     }
   }
 

@@ -15,30 +15,33 @@ export const waterComponents = [
   'carbon',
   'oxygen',
   'chloride',
+  'calcium',
 ] as const;
 
 /**
  * What is dissolved or suspended in water: `tan`, `nitrite`, `nitrate` g N, `solids` (suspended, of
  * faeces, feed and cells, that break down) and `refractory` (suspended, that hardly do) g dry, `dissolved`
  * (biodegradable organic matter without nitrogen) g COD, `organic-nitrogen` (dissolved: urea and the like, which
- * becomes TAN and has no oxygen demand) g N, `alkalinity` eq, `carbon` mol, `oxygen` g, `chloride` g.
+ * becomes TAN and has no oxygen demand) g N, `alkalinity` eq, `carbon` mol, `oxygen` g, `chloride` g, `calcium` mol.
  */
 export type WaterComponent = (typeof waterComponents)[number];
 
-/** What a product that is dosed may bring. */
+/** What a product that is dosed may bring to the water at once. */
 export const dosedComponents = [
   'tan',
   'alkalinity',
   'carbon',
   'chloride',
   'nitrate',
+  'calcium',
 ] as const satisfies readonly WaterComponent[];
 
 /**
  * What sits on surfaces and floors, or lives, and is held as a state. Two are no matter: `acclimation`, the pH at which
  * the lower flank of the bell of the film on a surface lies, and `awake`, the share of its nitrifiers that are not stunned.
  * `fish-mass` is counted wet and holds what a lean body holds; `fish-fat` comes beside it and adds no wet mass, for fat takes
- * the place of water (Breck 2008).
+ * the place of water (Breck 2008). `calcite` is lime, mol: shell,
+ * limestone, scale.
  */
 export type FixedComponent =
   | 'aob'
@@ -48,6 +51,7 @@ export type FixedComponent =
   | 'heterotrophs'
   | 'settled'
   | 'settled-refractory'
+  | 'calcite'
   | 'crop-mass'
   | 'crop-nitrogen'
   | 'fish-mass'
@@ -65,6 +69,7 @@ export type OutsideComponent =
   | 'oxygen-gas'
   | 'carbon-dioxide-gas'
   | 'base'
+  | 'crop-calcium'
   | 'water';
 
 /** Everything that a process makes or uses. */
@@ -102,6 +107,7 @@ export const unitOf: Readonly<Record<Component, string>> = {
   carbon: 'mol C',
   oxygen: 'g O2',
   chloride: 'g Cl',
+  calcium: 'mol Ca',
   aob: 'g COD',
   nob: 'g COD',
   acclimation: 'pH',
@@ -109,6 +115,7 @@ export const unitOf: Readonly<Record<Component, string>> = {
   heterotrophs: 'g COD',
   settled: 'g dry',
   'settled-refractory': 'g dry',
+  calcite: 'mol',
   'crop-mass': 'g dry',
   'crop-nitrogen': 'g N',
   'fish-mass': 'g',
@@ -123,24 +130,41 @@ export const unitOf: Readonly<Record<Component, string>> = {
   'oxygen-gas': 'g O2',
   'carbon-dioxide-gas': 'mol C',
   base: 'eq',
+  'crop-calcium': 'mol Ca',
   water: 'm3',
 };
 
 /** Quantities that nothing in the model may make or destroy. */
-export const conserved = ['nitrogen', 'oxygen-demand', 'charge', 'chloride', 'carbon', 'water'] as const;
+export const conserved = [
+  'nitrogen',
+  'oxygen-demand',
+  'charge',
+  'chloride',
+  'carbon',
+  'calcium',
+  'water',
+] as const;
 
 /** What no process makes or loses: see {@link Content} for units. */
 export type Conserved = (typeof conserved)[number];
 
 /**
  * What one unit of a component holds: nitrogen g N, oxygen demand g O2, charge eq (of strong cations less strong
- * anions that are not components: alkalinity - ammonium + nitrite + nitrate + chloride in water, and in crops the
- * potassium, calcium and magnesium less sulphate and phosphate that came in with their nitrogen), chloride g,
- * carbon mol, water m3.
+ * anions that are not components: alkalinity - ammonium + nitrite + nitrate + chloride - 2 calcium in water, and in
+ * crops the potassium and magnesium less sulphate and phosphate that came in with their nitrogen), chloride g, carbon
+ * mol, calcium mol, water m3.
  */
 export type Content = Readonly<Record<Conserved, number>>;
 
-const nothing: Content = { nitrogen: 0, 'oxygen-demand': 0, charge: 0, chloride: 0, carbon: 0, water: 0 };
+const nothing: Content = {
+  nitrogen: 0,
+  'oxygen-demand': 0,
+  charge: 0,
+  chloride: 0,
+  carbon: 0,
+  calcium: 0,
+  water: 0,
+};
 
 /** Organic matter, g COD, with so much nitrogen; carbon at a respiratory quotient of 1: one mol of C per mol of O2. */
 function organic(demand: number, nitrogen: number, values: Values): Content {
@@ -188,6 +212,11 @@ export function contentOf(component: Component, values: Values): Content {
       return { ...nothing, 'oxygen-demand': -1 };
     case 'chloride':
       return { ...nothing, chloride: 1, charge: 1 / values.value('molar.chlorine') };
+    case 'calcium':
+    case 'crop-calcium':
+      return { ...nothing, calcium: 1, charge: -2 };
+    case 'calcite':
+      return { ...nothing, calcium: 1, carbon: 1 };
     case 'water':
       return { ...nothing, water: 1 };
     case 'solids':

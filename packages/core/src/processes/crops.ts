@@ -99,3 +99,46 @@ export const tanUptake: Process = {
   },
   kernel: cropKernel,
 };
+
+/**
+ * Calcium taken up by a crop, per mol: so much per mol of nitrogen that it takes up x M(calcium). It stands for part of
+ * the strong cations that go with the nitrogen, so alkalinity is the same with it and without.
+ */
+export const calciumUptake: Process = {
+  id: 'calcium-uptake',
+  title: 'calcium uptake by crops',
+  place: 'batch',
+  unit: 'mol',
+  basis: 'whole',
+  reads: ['crop-mass', 'crop-nitrogen', 'nitrate', 'tan', 'calcium'],
+  stoichiometry: () => [
+    { component: 'calcium', coefficient: -1 },
+    { component: 'crop-calcium', coefficient: 1, outside: 'harvested crop' },
+  ],
+  coefficients: (values, at) => [
+    ...cropCoefficients(values, at),
+    values.value('crop.k-nitrate'),
+    values.value('crop.k-tan'),
+    values.value('crop.tan-share'),
+    values.value('crop.calcium') / values.value('molar.nitrogen'),
+    values.value('crop.k-calcium'),
+  ],
+  rate: (v, at, k) => {
+    const ammonium = k[10] * monod(v[at[3]], k[9]);
+    const share = monod(v[at[2]], k[8]) * (1 - ammonium) + ammonium;
+    return k[11] * cropDemand(v[at[0]], v[at[1]], k) * share * monod(v[at[4]], k[12]);
+  },
+  partials: (v, at, k, d) => {
+    const demand = cropDemandPartials(v[at[0]], v[at[1]], k, d);
+    const nitrate = monod(v[at[2]], k[8]);
+    const ammonium = k[10] * monod(v[at[3]], k[9]);
+    const share = nitrate * (1 - ammonium) + ammonium;
+    const calcium = k[11] * monod(v[at[4]], k[12]);
+    d[0] *= share * calcium;
+    d[1] *= share * calcium;
+    d[2] = demand * monodSlope(v[at[2]], k[8]) * (1 - ammonium) * calcium;
+    d[3] = demand * k[10] * monodSlope(v[at[3]], k[9]) * (1 - nitrate) * calcium;
+    d[4] = demand * share * k[11] * monodSlope(v[at[4]], k[12]);
+  },
+  kernel: cropKernel,
+};

@@ -1,18 +1,21 @@
-import { dosedComponents } from './components.js';
+import { brought } from './kernels/brought.js';
 import type { Conditions, Process } from './process.js';
 import type { Values } from '../library/values.js';
 
 /** What one g of the product brings; its mirror leaves the account of dosing. */
-function brought(values: Values): ReturnType<Process['stoichiometry']> {
-  return dosedComponents.flatMap((component) => {
-    const content = values.value(`product.${component}`);
-    return content === 0
-      ? []
-      : ([
-          { component, coefficient: content },
-          { component, coefficient: -content, outside: 'dosing' },
-        ] as const);
+function broughtBy(values: Values): ReturnType<Process['stoichiometry']> {
+  const of = (property: string): number => values.value(`product.${property}`);
+  const content = brought({
+    ...{ tan: of('tan'), alkalinity: of('alkalinity'), carbon: of('carbon'), chloride: of('chloride') },
+    ...{ nitrate: of('nitrate'), calcium: of('calcium'), calcite: of('calcite') },
   });
+  return content.flatMap(
+    ([component, amount]) =>
+      [
+        { component, coefficient: amount },
+        { component, coefficient: -amount, outside: 'dosing' },
+      ] as const,
+  );
 }
 
 const coefficients = (_values: Values, at: Conditions): readonly number[] => [
@@ -51,7 +54,7 @@ export const dosingByPh: Process = {
   unit: 'g',
   basis: 'whole',
   reads: ['pH'],
-  stoichiometry: brought,
+  stoichiometry: broughtBy,
   coefficients,
   ...proportionalFeed,
 };
@@ -64,7 +67,7 @@ export const dosingByAlkalinity: Process = {
   unit: 'g',
   basis: 'whole',
   reads: ['alkalinity'],
-  stoichiometry: brought,
+  stoichiometry: broughtBy,
   coefficients,
   ...proportionalFeed,
 };

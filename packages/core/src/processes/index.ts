@@ -4,11 +4,12 @@ import * as dosers from './dosers.js';
 import * as fish from './fish.js';
 import * as gas from './gas.js';
 import * as heterotrophs from './heterotrophs.js';
+import * as lime from './lime.js';
 import * as nitrifiers from './nitrifiers.js';
 import type { Process } from './process.js';
 import * as solids from './solids.js';
 
-/** Every process, in the order of the printed table: fish, biofilm, solids, crops, air, dosers. */
+/** Every process, in the order of the printed table: fish, biofilm, solids, crops, air, lime, dosers. */
 export const processes: readonly Process[] = [
   fish.feeding,
   fish.uneatenFeed,
@@ -43,9 +44,12 @@ export const processes: readonly Process[] = [
   crops.cropGrowing,
   crops.nitrateUptake,
   crops.tanUptake,
+  crops.calciumUptake,
   gas.oxygenExchange,
   gas.carbonDioxideExchange,
   gas.ammoniaLoss,
+  lime.dissolution,
+  lime.scale,
   dosers.dosingByPh,
   dosers.dosingByAlkalinity,
 ];

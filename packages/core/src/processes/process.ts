@@ -10,6 +10,8 @@ export type Variable =
   | 'ammonia'
   /** Dissolved carbon dioxide, mol m-3. */
   | 'carbon-dioxide'
+  /** Carbonate over the solubility of calcite, m3 per mol of calcium: calcium times it is the saturation. */
+  | 'saturation'
   | 'aob'
   | 'nob'
   /** Lower flank of the bell of the film, pH. */
@@ -19,6 +21,7 @@ export type Variable =
   | 'heterotrophs'
   | 'settled'
   | 'settled-refractory'
+  | 'calcite'
   | 'crop-mass'
   | 'crop-nitrogen'
   | 'fish-mass'
@@ -89,10 +92,10 @@ export interface Conditions extends VesselForm {
 }
 
 /**
- * Where a process works: in the water, on the surface or the floor of a vessel, in a cohort of fish, in a batch of
- * crop, or at a product of a doser.
+ * Where a process works: in the water, on the surface or the floor of a vessel, at its lime, in a cohort of fish, in a
+ * batch of crop, or at a product of a doser.
  */
-export type PlaceKind = 'water' | 'surface' | 'floor' | 'cohort' | 'batch' | 'doser';
+export type PlaceKind = 'water' | 'surface' | 'floor' | 'lime' | 'cohort' | 'batch' | 'doser';
 
 /**
  * A process: stoichiometry as data, a rate, its partial derivatives. Rate and partials are pure

@@ -29,6 +29,7 @@ const units: Record<WaterComponent, string> = {
   carbon: 'mmol/L',
   oxygen: 'mg/L',
   chloride: 'mg/L',
+  calcium: 'mmol/L',
 };
 
 /** What the parts of all suspended solids are called; other components go by their own names. */
@@ -63,6 +64,7 @@ function derived(
     { quantity: 'pH', unit: 'pH', value: (_, i) => at(i).pH },
     { quantity: 'un-ionised-ammonia', unit: 'mg N/L', value: (_, i) => at(i).ammonia },
     { quantity: 'carbon-dioxide', unit: 'mg/L', value: (_, i) => at(i).carbonDioxide * gramsPerMol() },
+    { quantity: 'saturation-index', unit: '1', value: (_, i) => at(i).saturationIndex },
     { quantity: 'temperature', unit: 'degC', value: (sample) => sample.temperature[vessel] },
     { quantity: 'volume', unit: 'm3', value: (sample) => sample.volume[vessel] },
   ];
@@ -83,6 +85,7 @@ function fixed(
     ...held('flank', layout.acclimation[vessel], 'pH', 1),
     ...held('awake', layout.awake[vessel], '1', 1),
     ...held('heterotrophs', layout.heterotrophs[vessel], 'g COD/m2', surface),
+    ...held('calcite', layout.calcite[vessel], 'mol', 1),
     ...settledSources(layout.settled[vessel], layout.settledRefractory[vessel]),
   ];
 }

@@ -31,7 +31,9 @@ function patternOf(id: string): string {
 function readBy(process: Process): ReadonlySet<string> {
   const [species, crop, feed] = [names('fish')[0], names('crop')[0], names('feed')[0]];
   const [product] = names('dose');
-  const scope = scopeTo(createParameters(), { species, crop, feed: { name: feed, protein: 0.3 }, product });
+  const [lime] = names('lime');
+  const subject = { species, crop, feed: { name: feed, protein: 0.3 }, product, lime };
+  const scope = scopeTo(createParameters(), subject);
   const read = new Set<string>();
   const listening = {
     value: (id: string): number => {
@@ -39,6 +41,7 @@ function readBy(process: Process): ReadonlySet<string> {
       if (first === 'species') read.add(`fish.*.${property}`);
       else if (first === 'feed') read.add(`feed.*.${property}`);
       else if (first === 'product') read.add(`dose.*.${property}`);
+      else if (id === 'lime.area') read.add('lime.*.area');
       else if (first === 'crop' && !tableRows.has(id)) read.add(`crop.*.${property}`);
       else read.add(id);
       return scope.value(id);

@@ -55,7 +55,7 @@ function inWater(
   ]);
 }
 
-/** Water and what stands in some vessels: volume, biofilm (per surface and whole), settled solids. */
+/** Water and what stands in some vessels: volume, biofilm (per surface and whole), settled solids, lime. */
 function inVessels(model: Model, place: string, vessels: readonly number[]): WhyQuantity[] {
   const value = vessels.reduce((total, vessel) => total + model.scenario.vessels[vessel].surface, 0);
   const per = { kind: 'size', name: `surface of ${place}`, value } as const;
@@ -81,6 +81,7 @@ function inVessels(model: Model, place: string, vessels: readonly number[]): Why
     ...settled('settled', ['settled', 'settled-refractory']),
     ...settled('degradable-settled', ['settled']),
     ...settled('refractory-settled', ['settled-refractory']),
+    ...settled('calcite', ['calcite']),
   ];
 }
 

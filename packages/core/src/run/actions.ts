@@ -1,5 +1,4 @@
-// Reads numbers as: actions
-import { waterState } from '../model/layout.js';
+import { dosedTo } from '../model/dosed.js';
 import type { ActionOf } from '../scenario/action-kinds.js';
 import type { Action, SourceWater } from '../scenario/scenario.js';
 import type { CropStand } from './crop-clock.js';
@@ -91,12 +90,9 @@ function clearPlanting(parts: RunParts, name: string): string {
 }
 
 const dose: Effect<ActionOf<'dose'>> = (parts, { vessel, product, mass }, time) => {
-  const { parameters } = parts.model;
-  for (const component of ['tan', 'alkalinity', 'carbon', 'chloride', 'nitrate'] as const) {
-    const id = `dose.${product}.${component}`;
-    const amount = parameters.has(id) ? mass * parameters.value(id) : 0;
-    parts.ledger.post('dosing', waterState(vesselOf(parts, vessel), component), amount);
-  }
+  const { parameters, layout } = parts.model;
+  for (const [state, amount] of dosedTo(layout, parameters, vessel, product, mass))
+    parts.ledger.post('dosing', state, amount);
   parts.record.doses.push({ time, vessel, product, mass });
   return [vessel, `${grams(mass)} ${product}`];
 };

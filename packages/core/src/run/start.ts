@@ -99,6 +99,9 @@ function startAmounts(
       y[layout.settled[vessel]] = start.settled;
       y[layout.settledRefractory[vessel]] = start.settledRefractory ?? 0;
     }
+    const { lime } = scenario.vessels[vessel];
+    if (lime !== undefined)
+      y[layout.calcite[vessel]] = lime.mass / parameters.value('molar.calcium-carbonate');
   }
   scenario.cohorts.forEach((cohort, index) => {
     y[layout.fish[index].number] = cohort.number;

@@ -18,6 +18,7 @@ const scale: Readonly<Partial<Record<Component, number>>> = {
   carbon: 1,
   oxygen: 10,
   chloride: 100,
+  calcium: 1,
 };
 
 /** Absolute tolerance of each state at a relative tolerance. */
@@ -39,6 +40,7 @@ export function absoluteTolerances(model: Model, relative: number): Float64Array
         return relative * 1e-2 * parameters.value('heterotroph.cover') * vessel.surface;
       case 'settled':
       case 'settled-refractory':
+      case 'calcite':
         return relative * vessel.volume;
       default:
         return relative;

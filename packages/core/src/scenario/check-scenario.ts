@@ -82,6 +82,7 @@ function libraryNames(parameters: Parameters): LibraryNames {
     crops: parameters.subjects('crop'),
     feeds: parameters.subjects('feed'),
     products: parameters.subjects('dose'),
+    lime: parameters.subjects('lime'),
     alkalinity: (product) => parameters.value(`dose.${product}.alkalinity`),
   };
 }
@@ -90,7 +91,7 @@ function checkSections(report: ScenarioReport, scenario: Scenario, names: Librar
   const { reservoir, saved } = scenario;
   checkRun(report, scenario);
   const waters = checkWaters(report, scenario);
-  const vessels = checkVessels(report, scenario);
+  const vessels = checkVessels(report, scenario, names);
   const pumps = checkPumps(report, scenario);
   const flows = checkFlows(report, scenario, vessels, pumps);
   checkNetwork(report, vessels, flows, reservoir);

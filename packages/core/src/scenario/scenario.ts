@@ -40,6 +40,8 @@ export interface Vessel {
   readonly airShare?: number;
   /** Share of incoming suspended solids caught, 0..<1. */
   readonly capture: number;
+  /** Lime laid in: a `kind` of the library, and its `mass` at the start, g of calcium carbonate; absent: none. */
+  readonly lime?: { readonly kind: string; readonly mass: number };
   /** Water temperature, degC. */
   readonly temperature: DailyValue;
   /** Steady loss of water out of the system, m3 d-1. */
@@ -169,7 +171,7 @@ export interface Planting {
 /**
  * Water at the start in one vessel, in the units of {@link SourceWater}; `solids` are those suspended that break down
  * and `refractory` those that hardly do, g dry m-3; `dissolved` organic matter g COD m-3; `organic-nitrogen` g N m-3;
- * what is absent is 0. Also `tan`, `nitrite`, `nitrate`, `alkalinity`, `carbon`, `oxygen`, `chloride`.
+ * what is absent is 0. Also `tan`, `nitrite`, `nitrate`, `alkalinity`, `carbon`, `oxygen`, `chloride`, `calcium`.
  */
 export interface StartWater {
   readonly tan: number;
@@ -183,6 +185,7 @@ export interface StartWater {
   readonly carbon: number;
   readonly oxygen: number;
   readonly chloride: number;
+  readonly calcium: number;
 }
 
 /** State of a vessel at the start. */

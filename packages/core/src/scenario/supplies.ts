@@ -1,6 +1,6 @@
 /**
- * Water from outside: `tan`, `nitrite`, `nitrate` in g N m-3; `alkalinity` eq m-3; `carbon` (inorganic) mol m-3;
- * `oxygen` and `chloride` g m-3.
+ * Water from outside: `tan`, `nitrite`, `nitrate` in g N m-3; `alkalinity` eq m-3; `carbon` (inorganic) and `calcium`
+ * mol m-3; `oxygen` and `chloride` g m-3.
  */
 export interface SourceWater {
   readonly name: string;
@@ -11,6 +11,7 @@ export interface SourceWater {
   readonly carbon: number;
   readonly oxygen: number;
   readonly chloride: number;
+  readonly calcium: number;
 }
 
 /** A feed by name. */

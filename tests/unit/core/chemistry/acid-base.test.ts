@@ -160,7 +160,7 @@ describe('pH', () => {
   });
 });
 
-describe('partials of pH, ammonia and carbon dioxide', () => {
+describe('partials of pH, ammonia, carbon dioxide and saturation', () => {
   it('are those of central differences, in ordinary and in poor water', () => {
     const random = createRandom(21);
     for (let draw = 0; draw < 60; draw++) {
@@ -172,9 +172,9 @@ describe('partials of pH, ammonia and carbon dioxide', () => {
         const h = 1e-5;
         const up = speciationOf({ ...water, [component]: water[component] + h }, temperature);
         const down = speciationOf({ ...water, [component]: water[component] - h }, temperature);
-        for (let which = 0; which < 3; which++) {
+        for (let which = 0; which < 4; which++) {
           const difference = (up[which] - down[which]) / (2 * h);
-          const gap = Math.abs(stated[3 + 3 * which + c] - difference);
+          const gap = Math.abs(stated[4 + 3 * which + c] - difference);
           expect(gap).toBeLessThan(1e-5 * (Math.abs(difference) + 0.01));
         }
       });

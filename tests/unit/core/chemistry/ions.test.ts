@@ -55,13 +55,19 @@ describe('activity coefficients', () => {
 
 describe('ionic strength', () => {
   const strength = openIonicStrength(parameters);
-  const none = { tan: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity: 0 };
+  const none = { tan: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity: 0, calcium: 0 };
 
   it('of potassium bicarbonate, potassium nitrate and ammonium chloride is their concentration (exact)', () => {
     expect(strength({ ...none, alkalinity: 4 })).toBeCloseTo(0.004, 12);
     expect(strength({ ...none, nitrate: 5 * molar })).toBeCloseTo(0.005, 12);
     const chloride = 3 * parameters.value('molar.chlorine');
     expect(strength({ ...none, tan: 3 * molar, chloride })).toBeCloseTo(0.003, 12);
+  });
+
+  it('of calcium chloride is three times its concentration, and of calcium bicarbonate too (exact)', () => {
+    const chloride = 2 * parameters.value('molar.chlorine');
+    expect(strength({ ...none, calcium: 1, chloride })).toBeCloseTo(0.003, 12);
+    expect(strength({ ...none, calcium: 1, alkalinity: 2 })).toBeCloseTo(0.003, 12);
   });
 
   it('of nitric acid is its concentration: alkalinity below zero', () => {
@@ -98,9 +104,9 @@ describe('pH at an ionic strength', () => {
       const moved = (by: number): Float64Array => at(point.map((each, n) => (n === m ? each + by : each)));
       const step = 1e-5 * value;
       const [up, down] = [moved(step), moved(-step)];
-      for (let each = 0; each < 3; each++) {
+      for (let each = 0; each < 4; each++) {
         const difference = (up[each] - down[each]) / (2 * step);
-        expect(here[3 + 3 * each + m] / difference).toBeCloseTo(1, 6);
+        expect(here[4 + 3 * each + m] / difference).toBeCloseTo(1, 6);
       }
     });
   });

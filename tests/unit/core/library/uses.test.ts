@@ -34,7 +34,7 @@ describe('what reads a number', () => {
     expect(readers('weather.albedo')).toEqual(['radiation']);
     expect(readers('dose.potassium-hydroxide.alkalinity')).toEqual([
       ...['dosing-by-ph', 'dosing-by-alkalinity'],
-      ...['actions', 'base plan', 'check of a scenario', 'control in a file', 'steady state'],
+      ...['base plan', 'check of a scenario', 'control in a file', 'what a product brings'],
     ]);
   });
 
@@ -62,7 +62,9 @@ describe('what reads a number', () => {
 
 /** What the model reads where a subject says it: a product that does not say it brings none. */
 const optional: Partial<Record<OpenGroup, readonly string[]>> = {
-  dose: ['nitrate'],
+  dose: ['nitrate', 'calcium', 'calcite'],
+  // Else in proportion to the alkalinity.
+  water: ['calcium'],
   // What limits and the harvest read where a species or crop has it.
   fish: [
     ...['lethal-temperature-low', 'lethal-temperature-high'],

@@ -139,6 +139,7 @@ describe.each(processes.map((process) => [process.id, process] as const))('%s', 
       crop: 'lettuce-butterhead',
       feed: { name: 'grower-32', protein: 0.32 },
       product: 'potassium-hydroxide',
+      lime: 'shell',
     };
     const scope = scopeTo(parameters, subject);
     const spy = {
@@ -152,6 +153,7 @@ describe.each(processes.map((process) => [process.id, process] as const))('%s', 
     const own = read.map((id) =>
       id
         .replace(/^species\./, 'fish.nile-tilapia.')
+        .replace(/^lime\.area$/, 'lime.shell.area')
         .replace(/^product\./, 'dose.potassium-hydroxide.')
         .replace(/^feed\.(?!.*\..*)/, 'feed.grower-32.')
         .replace(/^crop\.(.*)$/, (whole, rest: string) =>
@@ -164,7 +166,10 @@ describe.each(processes.map((process) => [process.id, process] as const))('%s', 
 });
 
 /** What is 0 in water without a component. */
-const goesWith: Readonly<Record<string, string>> = { tan: 'ammonia', carbon: 'carbon-dioxide' };
+const goesWith: Readonly<Record<string, readonly string[]>> = {
+  tan: ['ammonia'],
+  carbon: ['carbon-dioxide', 'saturation'],
+};
 
 describe('a rate', () => {
   it.each(processes.map((process) => [process.id, process] as const))(
@@ -182,7 +187,7 @@ describe('a rate', () => {
       const running = used.filter((component) => {
         const v = drawnPoint(process, random);
         process.reads.forEach((variable, m) => {
-          if (variable === component || variable === goesWith[component]) v[m] = 0;
+          if (variable === component || goesWith[component]?.includes(variable)) v[m] = 0;
         });
         return process.rate(v, places(process), k) !== 0;
       });

@@ -4,6 +4,7 @@ import {
   carbonDioxideInAir,
   carbonDioxideSaturation,
 } from '../../../../packages/core/src/chemistry/acid-base.js';
+import { calciteAttack } from '../../../../packages/core/src/chemistry/calcite.js';
 import { oxygenSaturation } from '../../../../packages/core/src/chemistry/gases.js';
 import type { Conditions } from '../../../../packages/core/src/processes/process.js';
 import type { Values } from '../../../../packages/core/src/library/values.js';
@@ -15,6 +16,9 @@ import { drawnConditions, drawnPoint, drawnValues } from '../../../support/proce
 const saturations: Readonly<Record<string, (values: Values, at: Conditions) => number>> = {
   O_sat: (values, at) => oxygenSaturation(values, at.temperature, at.pressure),
   C_sat: (values, at) => carbonDioxideSaturation(values, at.temperature, at.carbonDioxide, at.pressure),
+  k_1: (values, at) => calciteAttack(values, at.temperature).hydrogen,
+  k_2: (values, at) => calciteAttack(values, at.temperature).carbonDioxide,
+  k_3: (values, at) => calciteAttack(values, at.temperature).water,
   H_c: (values, at) => carbonDioxideInAir(values, at.temperature),
 };
 

@@ -157,6 +157,24 @@ const values = givenValues({
   'crop.k-nitrate': 2,
   'crop.k-tan': 0.7,
   'crop.tan-share': 0.25,
+  'crop.calcium': 0.12,
+  'crop.k-calcium': 0.05,
+  'molar.nitrogen': 14.007,
+  'molar.calcium-carbonate': 100.086,
+  'kelvin.zero': 273.15,
+  // Plummer, Wigley & Parkhurst 1978 [S]; the rest invented.
+  'calcite.rate.k1.a': 0.198,
+  'calcite.rate.k1.b': -444,
+  'calcite.rate.k2.a': 2.84,
+  'calcite.rate.k2.b': -2177,
+  'calcite.rate.k3.a': -5.86,
+  'calcite.rate.k3.b': -317,
+  'calcite.rate.k3.warm-a': -1.1,
+  'calcite.rate.k3.warm-b': -1737,
+  'lime.area': 0.001,
+  'lime.active': 0.3,
+  'lime.scale-rate': 0.01,
+  'lime.scale-onset': 0.4,
 });
 
 /** Concentrations and amounts, each its own number. */
@@ -172,6 +190,9 @@ const state: Partial<Record<Variable, number>> = {
   ammonia: 0.05,
   'carbon-dioxide': 0.2143,
   pH: 7.6,
+  calcium: 1.25,
+  saturation: 0.4,
+  calcite: 20,
   aob: 4,
   nob: 1,
   acclimation: 6.6,
@@ -291,6 +312,19 @@ describe('the rate of', () => {
     ['crop-growing', grown],
     ['nitrate-uptake', demand * 0.75 * (1 - (0.25 * 1.5) / 2.2)],
     ['tan-uptake', (demand * 0.25 * 1.5) / 2.2],
+    // 0.12 mol per mol of what both took, and 1.25/1.3 of that by calcium.
+    [
+      'calcium-uptake',
+      (0.12 / 14.007) * demand * (0.75 * (1 - (0.25 * 1.5) / 2.2) + (0.25 * 1.5) / 2.2) * (1.25 / 1.3),
+    ],
+    // Saturation 1.25 x 0.4 = 0.5: half of it is wanting, 1.01 x 0.25/0.51. Of 20 mol 0.6005 m2 are active. At 25 degC,
+    // by other code: 44.1907 m/d x 2.5119e-5 mol/m3, 0.0298415 m/d x 0.2143 mol/m3, 0.103108 mol/(m2 d) [C].
+    [
+      'lime-dissolution',
+      0.600516 * (44.19066 * 2.511886e-5 + 0.02984145 * 0.2143 + 0.1031076) * ((1.01 * 0.25) / 0.51),
+    ],
+    // 0.1 beyond the onset of 0.4, on 50 m2: 0.5 x 0.01/0.5.
+    ['lime-scale', 0.01],
     // e^(0.13 x 5) = 1.9155408.
     ['ammonia-loss', 0.0566 * 1.9155408 * 3 * 0.05],
     // pH 7.6 is a quarter of the band below 7.7: 1/16 x (3 - 1/2). Alkalinity 1.5 is far below 7.7: all of it.
@@ -374,7 +408,7 @@ describe('the rate of', () => {
   });
 
   it('a crop with nitrogen to spare asks for none; one that is bare neither grows nor asks', () => {
-    for (const id of ['nitrate-uptake', 'tan-uptake']) {
+    for (const id of ['nitrate-uptake', 'tan-uptake', 'calcium-uptake']) {
       expect(rateOf(id, { 'crop-nitrogen': 100 })).toBe(0);
       expect(rateOf(id, { 'crop-mass': 0 })).toBe(0);
     }

@@ -38,6 +38,8 @@ const values = givenValues({
   'product.nitrate': 0.002,
   'product.tan': 0,
   'product.chloride': 0,
+  'product.calcium': 0,
+  'product.calcite': 0,
 });
 
 /** Abridged standard atomic weights of IUPAC [M]: N, O2. */
@@ -45,7 +47,7 @@ const [N, O2] = [14.007, 31.998];
 /** Oxygen demand of nitrogen at its steps, g per g N: 3/2, 1/2 and 2 mol O2 per mol (3.43, 1.14, 4.57: standard [R]). */
 const [first, second] = [(1.5 * O2) / N, (0.5 * O2) / N];
 
-type Account = 'air' | 'feed' | 'dead fish' | 'dosing';
+type Account = 'air' | 'feed' | 'dead fish' | 'dosing' | 'harvested crop';
 type Term = readonly [component: string, coefficient: number, outside?: Account];
 
 /** A gram of organic matter burnt: its nitrogen to TAN (NH4+ with HCO3-), a mol of CO2 per mol of O2 (RQ 1). */
@@ -243,6 +245,10 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
     ['crop-nitrogen', 1],
     ['alkalinity', -1.88 / N],
   ],
+  'calcium-uptake': [
+    ['calcium', -1],
+    ['crop-calcium', 1, 'harvested crop'],
+  ],
   'oxygen-exchange': [
     ['oxygen', 1],
     ['oxygen-gas', -1, 'air'],
@@ -256,6 +262,19 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
     ['tan', -1],
     ['ammonia-gas', 1, 'air'],
     ['alkalinity', -1 / N],
+  ],
+  // CaCO3 = Ca2+ + CO3 2-: 2 eq per mol.
+  'lime-dissolution': [
+    ['calcite', -1],
+    ['calcium', 1],
+    ['carbon', 1],
+    ['alkalinity', 2],
+  ],
+  'lime-scale': [
+    ['calcite', 1],
+    ['calcium', -1],
+    ['carbon', -1],
+    ['alkalinity', -2],
   ],
   'dosing-by-ph': dosed,
   'dosing-by-alkalinity': dosed,

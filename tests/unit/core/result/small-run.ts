@@ -32,6 +32,7 @@ const mains: SourceWater = {
   carbon: 2.1,
   oxygen: 8,
   chloride: 20,
+  calcium: 0.5,
 };
 
 /** An invented system of a tank and a sump: fish in one, lettuce in the other. */
@@ -83,7 +84,7 @@ export const smallScenario: Scenario = {
 };
 
 const parameters = createParameters();
-const layout = layOut(smallScenario);
+const layout = layOut(smallScenario, parameters);
 const streams = layStreams(smallScenario);
 const values = scopeTo(parameters, { species: 'nile-tilapia' });
 
@@ -193,6 +194,7 @@ function startState(): Float64Array {
     carbon: 2.1,
     oxygen: 7,
     chloride: 40,
+    calcium: 0.8,
   };
   smallScenario.vessels.forEach((each, vessel) => {
     for (const component of waterComponents)

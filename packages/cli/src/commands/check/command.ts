@@ -36,7 +36,7 @@ export function checkCommand(file: string, options: CheckOptions, streams: Strea
     const lines = [
       scenario.title,
       `valid: ${model.layout.states.length} states in ${scenario.vessels.length} vessels, ${model.rows.length} rows`,
-      `closure: every process keeps nitrogen, oxygen demand, charge, chloride, carbon and water, here and at random draws of its numbers`,
+      `closure: every process keeps nitrogen, oxygen demand, charge, chloride, carbon, calcium and water, here and at random draws of its numbers`,
       '',
       ...auditLines(auditOf(model)),
       '',

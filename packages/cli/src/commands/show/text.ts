@@ -41,8 +41,10 @@ const shownOf: Partial<Record<TableName, readonly Column[]>> = {
     ['chloride g/g', 'chloride'],
     ['NH4-N g/g', 'tan'],
     ['NO3-N g/g', 'nitrate'],
+    ['calcium mol/g', 'calcium'],
   ],
   aerators: [['oxygen share', 'oxygen-share']],
+  lime: [['area m2/g', 'area']],
   waters: [
     ['TAN', 'tan'],
     ['NO2-N', 'nitrite'],
@@ -51,6 +53,7 @@ const shownOf: Partial<Record<TableName, readonly Column[]>> = {
     ['pH', 'ph'],
     ['O2', 'oxygen'],
     ['Cl', 'chloride'],
+    ['Ca mol/m3', 'calcium'],
   ],
 };
 

@@ -28,6 +28,7 @@ const dimensions: Readonly<Record<string, Dimension>> = {
   'refractory-solids': 'concentration',
   oxygen: 'concentration',
   chloride: 'concentration',
+  calcium: 'calcium',
   'carbon-dioxide': 'concentration',
   temperature: 'temperature',
   volume: 'volume',

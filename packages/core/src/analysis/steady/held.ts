@@ -39,6 +39,24 @@ export function livingHeld(model: Model): readonly Held[] {
   ];
 }
 
+/**
+ * Lime that lies in the water, and scale: they go and come over years. What is dosed settles, and is not held.
+ * @param even what repeated actions bring
+ */
+export function limeHeld(model: Model, even: readonly EvenTerm[]): readonly Held[] {
+  const dosed = new Set([
+    ...even.map(({ state }) => state),
+    ...model.instances
+      .filter(({ doser }) => doser !== undefined)
+      .flatMap(({ row }) => model.rows[row].entries.map(({ state }) => state)),
+  ]);
+  const states = model.layout.calcite.filter((state) => state >= 0 && !dosed.has(state));
+  if (states.length === 0) return [];
+  return [
+    { component: 'calcite', place: 'everywhere', reason: 'lime dissolves and falls over years', states },
+  ];
+}
+
 /** All states of one component, over all places. */
 export function statesOf(model: Model, component: string): readonly number[] {
   return model.layout.states.flatMap((state, index) => (state.component === component ? [index] : []));

@@ -1,6 +1,6 @@
-// Reads numbers as: steady state
 import { waterComponents } from '../../processes/components.js';
 import { waterState } from '../../model/layout.js';
+import { dosedTo } from '../../model/dosed.js';
 import type { Model } from '../../model/model.js';
 import { concentrationsOf } from '../../run/ledger.js';
 import { type ActionOf, isSpreadable, type SpreadableAction } from '../../scenario/action-kinds.js';
@@ -74,14 +74,11 @@ type Spread<One extends SpreadableAction> = (
 /** What an action of each kind that can be spread does per day when it is done `every` so many days. */
 const spreads: { readonly [Kind in SpreadableAction['kind']]: Spread<ActionOf<Kind>> } = {
   dose: ({ vessel, product, mass }, every, { layout, parameters }) =>
-    (['tan', 'alkalinity', 'carbon', 'chloride', 'nitrate'] as const).map((component) => {
-      const id = `dose.${product}.${component}`;
-      return {
-        state: waterState(layout.vessels.indexOf(vessel), component),
-        gain: parameters.has(id) ? (mass * parameters.value(id)) / every : 0,
-        loss: 0,
-      };
-    }),
+    dosedTo(layout, parameters, vessel, product, mass).map(([state, amount]) => ({
+      state,
+      gain: amount / every,
+      loss: 0,
+    })),
   'drain-solids': ({ vessel, share }, every, { layout }) => {
     const at = layout.vessels.indexOf(vessel);
     const loss = (2 * share) / (every * (2 - share));

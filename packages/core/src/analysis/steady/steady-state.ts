@@ -7,7 +7,7 @@ import type { Run } from '../../run/run.js';
 import type { Action, Scenario } from '../../scenario/scenario.js';
 import { constantState, NoSteadyStateError } from './constant-state.js';
 import { type Cycle, enter, openCycle, setIons } from './cycle.js';
-import { type Held, heldSystem, holdRequested, livingHeld } from './held.js';
+import { type Held, heldSystem, holdRequested, limeHeld, livingHeld } from './held.js';
 import type { Mode } from './modes.js';
 import { periodicState } from './periodic-state.js';
 import {
@@ -59,14 +59,18 @@ export interface SteadyState {
   readonly residual: number;
 }
 
-/** The scenario without actions and rules; drained water leaves steadily. */
-function still(scenario: Scenario, drained: ReadonlyMap<string, number>): Scenario {
+/** A place for lime where none was laid in. */
+const noLime = { kind: 'powder', mass: 0 };
+
+/** The scenario without actions and rules; drained water leaves steadily, and what may hold lime still may. */
+function still({ scenario, layout }: Model, drained: ReadonlyMap<string, number>): Scenario {
   return {
     ...scenario,
     actions: [],
     rules: [],
-    vessels: scenario.vessels.map((vessel) => ({
+    vessels: scenario.vessels.map((vessel, index) => ({
       ...vessel,
+      ...(vessel.lime === undefined && layout.calcite[index] >= 0 && { lime: noLime }),
       exchange: vessel.exchange + (drained.get(vessel.name) ?? 0),
     })),
   };
@@ -142,10 +146,14 @@ function withHeld(start: Float64Array, found: Float64Array, held: ReadonlySet<nu
 export function steadyState(model: Model, options: SteadyOptions = {}): SteadyState {
   const day = options.day ?? 0;
   const { spread, leftOut } = spreadActions(model.scenario);
-  const frozen = compileChecked(still(model.scenario, drainedWater(spread)), model.parameters);
+  const frozen = compileChecked(still(model, drainedWater(spread)), model.parameters);
   const even = evenTerms(spread, frozen);
   const cycle = openCycle(frozen, day, options.crops ?? 'mean');
-  const given = [...livingHeld(frozen), ...holdRequested(frozen, options.hold ?? [])];
+  const given = [
+    ...livingHeld(frozen),
+    ...limeHeld(frozen, even),
+    ...holdRequested(frozen, options.hold ?? []),
+  ];
   const { constant, repeated, system, y } = settled({ model: frozen, even, cycle, given });
   return {
     kind: cycle.constant ? 'constant' : 'periodic',

@@ -1,6 +1,6 @@
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
-import type { Kernel } from './kernel.js';
+import type { Kernel, Sites } from './kernel.js';
 import { monod, monodSlope } from './rate-terms.js';
 
 /**
@@ -180,13 +180,14 @@ function demandPartialsAt(
 }
 
 /**
- * Growth, nitrate uptake and ammonium uptake of every batch, handed over in this order: demand and its critical
- * curve are worked out once. Coefficients as in the three processes.
+ * Growth and the uptake of nitrate, ammonium and calcium of every batch, handed over in this order: demand and its
+ * critical curve are worked out once. Coefficients as in the three processes.
  */
 export const cropKernel: Kernel = {
-  rates: ([growth, nitrate, tan], v, r) => {
+  rates: ([growth, nitrate, tan, calcium], v, r) => {
     const kn = nitrate.k;
     const kt = tan.k;
+    const kc = calcium.k;
     for (let i = 0; i < growth.count; i++) {
       const n = 4 * i;
       const mass = v[nitrate.at[n]];
@@ -194,6 +195,7 @@ export const cropKernel: Kernel = {
         r[growth.row + i] = 0;
         r[nitrate.row + i] = 0;
         r[tan.row + i] = 0;
+        r[calcium.row + i] = 0;
         continue;
       }
       const nitrogen = v[nitrate.at[n + 1]];
@@ -205,12 +207,16 @@ export const cropKernel: Kernel = {
       const o = i * nitrate.size;
       const p = i * tan.size;
       r[growth.row + i] = grown;
-      r[nitrate.row + i] =
+      const q = i * calcium.size;
+      const ofNitrate =
         demand * monod(v[nitrate.at[n + 2]], kn[o + 8]) * (1 - kn[o + 10] * monod(ammonium, kn[o + 9]));
-      r[tan.row + i] = demand * kt[p + 9] * monod(ammonium, kt[p + 8]);
+      const ofTan = demand * kt[p + 9] * monod(ammonium, kt[p + 8]);
+      r[nitrate.row + i] = ofNitrate;
+      r[tan.row + i] = ofTan;
+      r[calcium.row + i] = kc[q + 11] * (ofNitrate + ofTan) * monod(v[calcium.at[5 * i + 4]], kc[q + 12]);
     }
   },
-  partials: ([growth, nitrate, tan], v) => {
+  partials: ([growth, nitrate, tan, calcium], v) => {
     const pair = new Float64Array(2);
     const kn = nitrate.k;
     const kt = tan.k;
@@ -240,6 +246,28 @@ export const cropKernel: Kernel = {
       tan.d[3 * i] = pair[0] * share;
       tan.d[3 * i + 1] = pair[1] * share;
       tan.d[3 * i + 2] = demand * kt[p + 9] * monodSlope(ammonium, kt[p + 8]);
+      calciumPartialsAt(calcium, i, v, nitrate.d, tan.d, demand * (taken * left + share));
     }
   },
 };
+
+/** Partials of calcium uptake of batch i, with those of the uptake of nitrate and ammonium and both together known. */
+function calciumPartialsAt(
+  { at, k, d, size }: Sites,
+  i: number,
+  v: Float64Array,
+  nitrate: Float64Array,
+  tan: Float64Array,
+  taken: number,
+): void {
+  const m = 5 * i;
+  const n = 4 * i;
+  const t = 3 * i;
+  const o = i * size;
+  const share = k[o + 11] * monod(v[at[m + 4]], k[o + 12]);
+  d[m] = (nitrate[n] + tan[t]) * share;
+  d[m + 1] = (nitrate[n + 1] + tan[t + 1]) * share;
+  d[m + 2] = nitrate[n + 2] * share;
+  d[m + 3] = (nitrate[n + 3] + tan[t + 2]) * share;
+  d[m + 4] = taken * k[o + 11] * monodSlope(v[at[m + 4]], k[o + 12]);
+}

@@ -26,4 +26,4 @@ export interface Kernel {
 }
 
 /** From the place of the pH of a vessel in v to that of its hydrogen ion, mol m-3. */
-export const HYDROGEN_AFTER_PH = 3;
+export const HYDROGEN_AFTER_PH = 4;

@@ -64,6 +64,9 @@ export const dailyRanges = {
   carbonDioxide: { dimension: 'mole-share', low: 2e-4, high: 0.02 },
 } as const satisfies Readonly<Record<string, { dimension: Dimension; low: number; high: number }>>;
 
+/** Lime laid in a vessel. */
+export const limeRanges = { mass: fromZero('mass') } as const;
+
 /** Share of its oxygen that the air of an aeration gives up. */
 export const airRanges = { airShare: shareBound() } as const;
 
@@ -124,6 +127,7 @@ export const waterRanges = {
   carbon: numberFrom(0, Infinity),
   oxygen: upTo('concentration', 100, 'pure oxygen at the pressure of air makes half of it'),
   chloride: upTo('concentration', 220_000, 'water is full of salt there'),
+  calcium: upTo('calcium', 7000, 'water is full of salt there'),
 } as const;
 
 /** Water at the start. */

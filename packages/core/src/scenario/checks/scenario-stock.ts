@@ -12,6 +12,7 @@ export interface LibraryNames {
   readonly crops: readonly string[];
   readonly feeds: readonly string[];
   readonly products: readonly string[];
+  readonly lime: readonly string[];
   /** eq per g of a product. */
   readonly alkalinity: (product: string) => number;
 }

@@ -9,6 +9,7 @@ import {
   dailyRanges,
   drainRanges,
   flowRanges,
+  limeRanges,
   most,
   pumpRanges,
   rainTankRanges,
@@ -19,14 +20,19 @@ import {
   words,
 } from './ranges.js';
 import type { ScenarioReport } from './scenario-report.js';
+import type { LibraryNames } from './scenario-stock.js';
 import { anyNumber, checkDailyValue, checkNamed } from './scenario-values.js';
 
 /** Checks the vessels by themselves. */
-export function checkVessels(report: ScenarioReport, { vessels, days }: Scenario): Named<Vessel> {
+export function checkVessels(
+  report: ScenarioReport,
+  { vessels, days }: Scenario,
+  names: Pick<LibraryNames, 'lime'>,
+): Named<Vessel> {
   if (vessels.length === 0) report.fault(['vessels'], 'missing', { expected: 'at least one vessel' });
   const water = { ...dailyRanges.water, days };
   return checkNamed(report, 'vessels', vessels, most.vessels, (vessel, path) => {
-    const { kind, volume, temperature, drain } = vessel;
+    const { kind, volume, temperature, drain, lime } = vessel;
     const sound = [
       report.oneOf(kind, words.vesselKind, [...path, 'kind']),
       report.numbers(vessel, vesselRanges, path),
@@ -34,6 +40,10 @@ export function checkVessels(report: ScenarioReport, { vessels, days }: Scenario
       checkDailyValue(report, temperature, [...path, 'temperature'], water),
       drain === undefined ||
         (report.holds(drain, [...path, 'drain']) && report.numbers(drain, drainRanges, [...path, 'drain'])),
+      lime === undefined ||
+        (report.holds(lime, [...path, 'lime']) &&
+          report.known(lime.kind, names.lime, [...path, 'lime', 'kind'], 'lime') &&
+          report.numbers(lime, limeRanges, [...path, 'lime'])),
     ].every(Boolean);
     return sound && (drain === undefined || checkDrain(report, path, drain.to, volume));
   });

@@ -23,6 +23,8 @@ const perhaps = z.array(amount.nullable());
 const dissolved = {
   ...{ tan: amount, nitrite: amount, nitrate: amount },
   ...{ alkalinity: amount, carbon: amount, oxygen: amount, chloride: amount },
+  // States saved before calcium was followed have none.
+  calcium: amount.default(0),
 };
 
 const ration = z.discriminatedUnion('kind', [

@@ -261,7 +261,7 @@ function savedStarts(
       water: {
         ...{ tan: of('tan'), nitrite: of('nitrite'), nitrate: of('nitrate'), solids: of('solids') },
         ...{ alkalinity: of('alkalinity'), carbon: of('carbon') },
-        ...{ oxygen: of('oxygen'), chloride: of('chloride') },
+        ...{ oxygen: of('oxygen'), chloride: of('chloride'), calcium: of('calcium') },
         ...{ refractory: of('refractory'), dissolved: of('dissolved') },
         ...{ 'organic-nitrogen': of('organic-nitrogen') },
       },
@@ -316,10 +316,11 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
     const volume = readVolume(reader, vessel, given, context);
     if (found === undefined || biofilm === undefined) return [];
     const film = readFilm(reader, biofilm, { common: common['grown-at'], own: given?.['grown-at'] }, name);
-    const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride } = found;
+    const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium } = found;
     const [solids, refractory] = parted(reader, water.solids ?? 0);
     const [settled, settledRefractory] = parted(reader, given?.settled ?? 0);
-    const start = { refractory, tan, nitrite, nitrate, solids, alkalinity, carbon, oxygen, chloride };
+    const nitrogen = { tan, nitrite, nitrate };
+    const start = { refractory, ...nitrogen, solids, alkalinity, carbon, oxygen, chloride, calcium };
     return [{ vessel: name, water: start, volume, ...film, settled, settledRefractory }];
   };
   const start = [...vessels].flatMap(startOf);

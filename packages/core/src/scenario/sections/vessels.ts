@@ -7,7 +7,7 @@ import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { bounded, choice, positive, type Reads, section, word } from '../file/values.js';
 import { checkDrain } from '../checks/levels.js';
-import { drainRanges, most, vesselRanges, words } from '../checks/ranges.js';
+import { drainRanges, limeRanges, most, vesselRanges, words } from '../checks/ranges.js';
 import type { DailyValue, Vessel, VesselKind } from '../scenario.js';
 import type { RunFrame } from './run.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
@@ -58,6 +58,14 @@ const media = section(
   'filling that carries biofilm; default: none',
 );
 
+const lime = section(
+  {
+    kind: word('what it is, of the library: how much of it the water reaches').meta({ examples: ['shell'] }),
+    mass: bounded(limeRanges.mass, 'calcium carbonate in it at the start'),
+  },
+  'shell, limestone or lime that lies in the water and dissolves; default: none',
+);
+
 /** One vessel of `vessels`. */
 export const vesselSchema = section(
   {
@@ -95,6 +103,7 @@ export const vesselSchema = section(
     leak: bounded(vesselRanges.leak, 'steady loss of water; default: 0').optional(),
     exchange: bounded(vesselRanges.exchange, 'steady discharge for water exchange; default: 0').optional(),
     drain: drain.optional(),
+    lime: lime.optional(),
   },
   'a well-mixed vessel',
 );
@@ -206,9 +215,12 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
   const areas = readAreas(reader, path, given);
   const surface = readSurface(reader, path, given, areas ?? { open: 0, covered: 0, floor: 0 });
   const temperature = readTemperature(reader, path, given, frame);
-  const { kind, volume, drain } = given;
+  const { kind, volume, drain, lime } = given;
   const drains = drain === undefined || checkDrain(reader, path, drain.to, volume);
-  if (areas === undefined || surface === undefined || temperature === undefined || !drains) return undefined;
+  const limed =
+    lime === undefined || reader.known(lime.kind, reader.names('lime'), [...path, 'lime', 'kind'], 'lime');
+  if (areas === undefined || surface === undefined || temperature === undefined || !drains || !limed)
+    return undefined;
   const usual = (key: 'leak' | 'exchange', dimension: Dimension): number =>
     given[key] ?? quantityDefault(reader, [...path, key], 0, dimension);
   return {
@@ -223,6 +235,7 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
     leak: usual('leak', 'volume-flow'),
     exchange: usual('exchange', 'volume-flow'),
     ...(drain === undefined ? {} : { drain }),
+    ...(lime === undefined ? {} : { lime }),
   };
 }
 

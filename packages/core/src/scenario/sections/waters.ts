@@ -28,6 +28,10 @@ const waterKeys = {
     'dissolved oxygen; default: that of `like`, else saturation',
   ).optional(),
   chloride: bounded(waterRanges.chloride, 'chloride; default: that of `like`').optional(),
+  calcium: bounded(
+    waterRanges.calcium,
+    'calcium; default: that of `like`, else in proportion to the alkalinity',
+  ).optional(),
 };
 
 /** One water of `waters`. */
@@ -55,6 +59,7 @@ export interface QualityGiven {
   readonly pH?: number | undefined;
   readonly oxygen?: number | undefined;
   readonly chloride?: number | undefined;
+  readonly calcium?: number | undefined;
 }
 
 type Key = Exclude<keyof QualityGiven, 'like'>;
@@ -66,6 +71,7 @@ const dimensions: Record<Exclude<Key, 'pH'>, Dimension> = {
   alkalinity: 'alkalinity',
   oxygen: 'concentration',
   chloride: 'concentration',
+  calcium: 'calcium',
 };
 
 /** Water at room temperature, degC, where no temperature of the run is known (a fault elsewhere). */
@@ -91,7 +97,8 @@ interface WaterPlace {
 /**
  * Completes water as written. What is not given is that of `like` (a water of the library, or one of
  * `others`); without it ammonia and nitrite are none, oxygen is at saturation, and nitrate, alkalinity,
- * pH and chloride must be given. Inorganic carbon follows from alkalinity and pH at `temperature`.
+ * pH and chloride must be given, and calcium is a share of alkalinity. Inorganic carbon follows from alkalinity and pH
+ * at `temperature`.
  */
 export function completeQuality(
   reader: ScenarioReader,
@@ -114,8 +121,8 @@ export function completeQuality(
     if (written !== undefined) return written;
     const at = [...path, key];
     if (own !== undefined && key !== 'pH') return own[key === 'ammonia' ? 'tan' : key];
-    if (like !== undefined && own === undefined) {
-      const id = `water.${like}.${key === 'ammonia' ? 'tan' : key.toLowerCase()}`;
+    const id = `water.${like ?? ''}.${key === 'ammonia' ? 'tan' : key.toLowerCase()}`;
+    if (like !== undefined && own === undefined && (usual === undefined || parameters.has(id))) {
       const number = parameters.value(id);
       return reader.fallback(at, number, writeValue(key, number));
     }
@@ -126,13 +133,15 @@ export function completeQuality(
   };
   const none = (): number => 0;
   const tan = value('ammonia', none);
+  const alkalinity = value('alkalinity');
   const quality = {
     tan,
     nitrite: value('nitrite', none),
     nitrate: value('nitrate'),
-    alkalinity: value('alkalinity'),
+    alkalinity,
     oxygen: value('oxygen', () => oxygenSaturation(parameters, temperature, pressure)),
     chloride: value('chloride'),
+    calcium: value('calcium', () => alkalinity * parameters.value('water.calcium-share')),
   };
   if (
     own !== undefined &&

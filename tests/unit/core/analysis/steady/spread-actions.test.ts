@@ -27,8 +27,8 @@ describe('actions spread evenly', () => {
     const scenario = scenarioOf([vessel('tank', 2)], { days: 10, actions });
     const model = compileModel(scenario, createParameters());
     const terms = evenTerms(spreadActions(scenario).spread, model);
-    const [chloride] = terms.slice(-1);
-    expect(terms).toHaveLength(11);
+    const [chloride] = terms.slice(-2);
+    expect(terms).toHaveLength(12);
     expect(chloride.loss).toBeCloseTo(0.05, 12);
     expect(chloride.gain).toBeCloseTo((50 * 0.2) / 2, 12);
   });
