@@ -40,6 +40,9 @@ const others: Readonly<Record<string, string>> = {
   'malone-pfeiffer-2006': 'Malone & Pfeiffer 2006, rating fixed-film nitrifying filters, abstract',
   'ebeling-wheaton-2006':
     'Ebeling & Wheaton 2006, bead filter kinetics, Int. J. Recirc. Aquac. 7:13-41, abstract',
+  'zhu-chen-2001': 'Zhu & Chen 2001, organic carbon and nitrifying films, Aquac. Eng. 25:1, abstract',
+  'biofilm-kinetics-1982':
+    'Kinetics of biofilm nitrification, Biotechnol. Bioeng. 24:669-689, 1982, abstract',
   'zhu-chen-2002': 'Zhu & Chen 2002, temperature and nitrifying biofilms, from memory',
   'nitrifier-doubling': 'Doubling times of nitrifiers in the literature, from memory',
   'tei-2003': 'Tei, Benincasa & Guiducci 2003, critical nitrogen of lettuce, from memory',

@@ -27,6 +27,9 @@ const assumed = (areal: number, growth: number, feedNitrogenKept: number): strin
   nitrifier.flank-lowest: 0.001
   nitrifier.flank-distance: 100
   aob.ph-high: 20
+  biofilm.depth: 1.0e-12
+  biofilm.transfer: 1.0e+9
+  heterotroph.cover: 1.0e+9
   biofilm.capacity: ${(areal * 0.24) / growth}
   fish.uneaten: 1.0e-9
   fish.k-oxygen: 1.0e-9

@@ -1,3 +1,4 @@
+import { createParameters } from '../../packages/core/src/library/parameters.js';
 import type { Override } from '../../packages/core/src/library/override.js';
 import type { Run, Sample } from '../../packages/core/src/run/run.js';
 import { amountOf, doneRun, lastOf } from './run-of.js';
@@ -109,3 +110,9 @@ export function shareKept(water: HeldWater, carbonPerNitrogen: number): number {
   }
   return heldRates({ ...water, dissolved: (low + high) / 2 }).oxidised / clean;
 }
+
+const parameters = createParameters();
+
+/** Surface of a m3 of a medium that films and water reach, m2: a / (1 + a d / 2 e) by its specific surface and porosity. */
+export const reachedOf = (all: number, porosity: number): number =>
+  all / (1 + (all * parameters.value('biofilm.depth')) / (2 * porosity));

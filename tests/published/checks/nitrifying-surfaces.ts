@@ -1,5 +1,5 @@
 import { doublingTime } from '../../support/doubling-time.js';
-import { matureRate, removedOf } from '../../support/mature-surface.js';
+import { matureRate, reachedOf, removedOf, shareKept } from '../../support/mature-surface.js';
 import { about, between, within } from '../tolerance.js';
 import type { PublishedCheck, Topic } from '../published-check.js';
 
@@ -12,9 +12,6 @@ const order = (from: number, to: number, temperature = 25): number =>
 const theta = (tan: number): number =>
   (matureRate({ temperature: 25, tan }) / matureRate({ temperature: 15, tan })) ** 0.1;
 
-const capacity =
-  'biofilm.capacity is put where a surface at 25 degC oxidises about 0.6 g/m2/d at most, inside 0.2-2.0 of all sources taken together; ';
-
 /** Areal rates: source, where it stands, range, and at what temperatures and TAN it is looked at. */
 interface ArealRange {
   readonly from: Pick<PublishedCheck, 'source' | 'where' | 'mark'>;
@@ -23,15 +20,15 @@ interface ArealRange {
   readonly at: readonly (readonly [temperature: number, tan: number, miss?: string])[];
 }
 
-const cool = `${capacity}at 15 degC and 1 mg/L that is 0.16; the range does not say its TAN`;
-const warm = `${capacity}filters of the slides do 1-2 g, other sources (SRAC 282, Eding et al.) no more than 1.1`;
+const warm =
+  'a clean surface by the law of Zhu & Chen does 0.94 at 27 degC and 2 mg/L; filters of the slides do 1-2 g, other sources (SRAC 282, Eding et al.) no more than 1.1';
 const arealRanges: readonly ArealRange[] = [
   {
     from: { source: 'miller-slides', where: 'trickling and turning filters, 15-20 degC', mark: 'R' },
     low: 0.2,
     high: 1,
     at: [
-      [15, 1, cool],
+      [15, 1],
       [15, 2],
       [15, 4],
       [20, 1],
@@ -45,7 +42,7 @@ const arealRanges: readonly ArealRange[] = [
     high: 2,
     at: [
       [26, 2, warm],
-      [28, 4, warm],
+      [28, 4],
     ],
   },
   {
@@ -56,15 +53,6 @@ const arealRanges: readonly ArealRange[] = [
       [26, 1],
       [28, 1],
       [28, 2],
-    ],
-  },
-  {
-    from: { source: 'eding-2006', where: 'trickling filters', mark: 'M' },
-    low: 0.2,
-    high: 0.6,
-    at: [
-      [25, 1],
-      [25, 2],
     ],
   },
 ];
@@ -80,6 +68,59 @@ const arealChecks = arealRanges.flatMap(({ from, low, high, at }) =>
     ...(miss === undefined ? {} : { miss }),
   })),
 );
+
+/** A clean film at 27.2 degC: R = 1.859 (S - 0.07)/(S + 1.93). */
+const cleanChecks = [0.5, 1, 2, 4].map((tan): PublishedCheck => ({
+  id: `clean-film-${tan}`,
+  source: 'areal-rate-law',
+  where: 'R = 1.859 (S - 0.07)/(S + 1.93) g/m2/d at 27.2 degC',
+  mark: 'R',
+  what: `TAN oxidised by a clean surface, 27.2 degC, TAN ${tan} mg/L, oxygen 6.5 mg/L`,
+  unit: 'g/(m2 d)',
+  ...within(10, (1.859 * (tan - 0.07)) / (tan + 1.93)),
+  chosen: 'biofilm.capacity',
+  compute: () => matureRate({ temperature: 27.2, tan, oxygen: 6.5 }),
+}));
+
+/** Rates beside organic matter: share of the clean rate that is kept. */
+const organicChecks = (
+  [
+    ['michaud-2006', 'abstract: 30 % less at C/N 0.5', 'R', 0.5, 0.7, 'heterotroph.cover'],
+    ['michaud-2006', 'abstract: 50 % less at higher C/N', 'R', 1, 0.5, 'heterotroph.cover'],
+    ['zhu-chen-2001', 'abstract: 70 % less at C/N 1-2', 'R', 1.5, 0.3, undefined],
+  ] as const
+).map(([source, where, mark, ratio, kept, chosen]): PublishedCheck => ({
+  id: `organic-${source}-${ratio}`,
+  source,
+  where,
+  mark,
+  what: `rate of a surface beside organic matter over its clean rate, C/N ${ratio} g/g, TAN 2 mg/L, 20 degC`,
+  unit: '1',
+  ...about(kept, 0.15, 'of the clean rate'),
+  ...(chosen === undefined ? {} : { chosen }),
+  compute: () => shareKept({ temperature: 20, tan: 2 }, ratio),
+}));
+
+/** Rates of filters in use: beside half a gram of carbon for each gram of TAN. */
+const inUse = (tan: number): number => {
+  const water = { temperature: 25, tan };
+  return matureRate(water) * shareKept(water, 0.5);
+};
+
+/** Oxygen over TAN, g/g, at which a film answers to a little more of either alike; oxygen 2 mg/L. */
+function evenRatio(): number {
+  const answer = (by: 'tan' | 'oxygen', tan: number): number => {
+    const water = { temperature: 25, tan, oxygen: 2 };
+    return Math.log(matureRate({ ...water, [by]: water[by] * 1.05 }) / matureRate(water));
+  };
+  let [low, high] = [0.3, 10];
+  for (let halving = 0; halving < 12; halving++) {
+    const tan = Math.sqrt(low * high);
+    if (answer('tan', tan) > answer('oxygen', tan)) low = tan;
+    else high = tan;
+  }
+  return 2 / Math.sqrt(low * high);
+}
 
 const fao = { source: 'fao-589', where: 'App. 4: 0.57 g NH3/m2/d is 0.47 g N', mark: 'M' } as const;
 
@@ -118,7 +159,8 @@ const mediaChecks = media.flatMap(([name, surface, lowest, removed, miss]) =>
     what: `TAN removed by ${name} (${surface} m2/m3) led ${i === 0 ? 'five' : 'ten'} times the lowest, 25 degC assumed`,
     unit: 'g/(m3 d)',
     ...within(15, published),
-    compute: () => volumetric(surface, lowest * (i === 0 ? 5 : 10)),
+    compute: () =>
+      volumetric(reachedOf(surface, name === 'moving-bed carrier' ? 0.82 : 0.4), lowest * (i === 0 ? 5 : 10)),
     ...(miss === undefined ? {} : { miss }),
   })),
 );
@@ -128,37 +170,72 @@ export const nitrifyingSurfaces: Topic = {
   title: 'Rates of nitrifying surfaces',
   kind: 'process',
   note:
-    'A cell with a surface, led through for 300 days until it rests at the said TAN, at pH 7.5, 6 mg/L of oxygen and 2 meq/L ' +
-    'of alkalinity unless said otherwise. An apparent order is held to be the published one where it is nearer to it than to ' +
-    'the next half (0.25). Rusten et al. 2006 on moving beds at 1 mg/L is too uncertain in its digits [W] and is left out; ' +
+    'A surface in so much water that it does not change, at rest, at pH 7.5, 6 mg/L of oxygen and 2 meq/L of alkalinity unless ' +
+    'said otherwise. "In use" is beside organic matter, half a gram of carbon for each gram of TAN. An apparent order is held ' +
+    'to be the published one where it is nearer to it than to the next half (0.25). Rusten et al. 2006 on moving beds at ' +
+    '1 mg/L is too uncertain in its digits [W] and is left out; ' +
     'Harwanto et al. give loads per another volume, so only their proportion is used.',
   checks: [
+    ...cleanChecks,
+    ...organicChecks,
+    ...[1, 2].map((tan): PublishedCheck => ({
+      id: `areal-eding-2006-25-${tan}`,
+      source: 'eding-2006',
+      where: 'trickling filters',
+      mark: 'M',
+      what: `TAN oxidised by a surface in use (C/N 0.5), 25 degC, TAN ${tan} mg/L`,
+      unit: 'g/(m2 d)',
+      ...between(0.2, 0.6),
+      compute: () => inUse(tan),
+    })),
+    {
+      id: 'oxygen-over-tan',
+      source: 'biofilm-kinetics-1982',
+      where: 'abstract: at low ammonium oxygen limits below 3.4 g/g',
+      mark: 'R',
+      what: 'oxygen over TAN at which the rate answers to both alike, 25 degC, oxygen 2 mg/L',
+      unit: 'g/g',
+      ...within(25, 3.4),
+      compute: evenRatio,
+    },
+    {
+      id: 'cold-share',
+      source: 'hoang-2014',
+      where: 'abstract: 18 +- 5 % at 1 degC of 20 degC',
+      mark: 'R',
+      what: 'rate at rest at 1 degC over that at 20 degC, TAN 5 mg/L, oxygen near saturation',
+      unit: '1',
+      ...about(0.18, 0.05, 'of the rate at 20 degC'),
+      compute: () =>
+        matureRate({ temperature: 1, tan: 5, oxygen: 12 }) /
+        matureRate({ temperature: 20, tan: 5, oxygen: 8 }),
+    },
     ...arealChecks,
     {
       id: 'areal-fao-1',
       ...fao,
-      what: 'TAN oxidised by a grown-in surface, 25 degC, TAN 1 mg/L',
+      what: 'TAN oxidised by a surface in use (C/N 0.5), 25 degC, TAN 1 mg/L',
       unit: 'g/(m2 d)',
       ...within(25, 0.47),
-      compute: () => matureRate({ temperature: 25, tan: 1 }),
+      compute: () => inUse(1),
     },
     {
       id: 'areal-fao-2',
       ...fao,
-      what: 'TAN oxidised by a grown-in surface, 25 degC, TAN 2 mg/L',
+      what: 'TAN oxidised by a surface in use (C/N 0.5), 25 degC, TAN 2 mg/L',
       unit: 'g/(m2 d)',
       ...within(25, 0.47),
-      compute: () => matureRate({ temperature: 25, tan: 2 }),
+      compute: () => inUse(2),
     },
     {
       id: 'bead-filter-volumetric',
       source: 'malone-beecher-2000',
       where: 'floating bead filters, grow-out',
       mark: 'M',
-      what: 'TAN oxidised per m3 of beads (1312 m2/m3), 25 degC, TAN 1 mg/L',
+      what: 'TAN oxidised per m3 of beads in use (1312 m2/m3, C/N 0.5), 25 degC, TAN 1 mg/L',
       unit: 'kg/(m3 d)',
       ...between(0.3, 0.6),
-      compute: () => (matureRate({ temperature: 25, tan: 1 }) * 1312) / 1000,
+      compute: () => (inUse(1) * reachedOf(1312, 0.4)) / 1000,
     },
     {
       id: 'fluidised-sand-volumetric',
@@ -168,8 +245,7 @@ export const nitrifyingSurfaces: Topic = {
       what: 'TAN oxidised per m3 of sand (1968 m2/m3), 15 degC, TAN 2 mg/L',
       unit: 'kg/(m3 d)',
       ...within(25, 0.6),
-      miss: 'on the coarsest sand of the source (600 ft2/ft3), the surface is not stated with the rate; finer sand of 3500 m2/m3 would make it',
-      compute: () => (matureRate({ temperature: 15, tan: 2 }) * 1968) / 1000,
+      compute: () => (matureRate({ temperature: 15, tan: 2 }) * reachedOf(1968, 0.4)) / 1000,
     },
     ...mediaChecks,
     {
@@ -211,6 +287,7 @@ export const nitrifyingSurfaces: Topic = {
       what: 'apparent order in TAN, 0.5 to 2 mg/L, 25 degC',
       unit: '1',
       ...about(0.5, 0.25, 'orders'),
+      miss: 'what limits a thin film at low TAN is the still water before it, which is of first order, as bead filters are said to be (hit above); half order is that of a film so thick that TAN does not reach its bottom',
       compute: () => order(0.5, 2),
     },
     {

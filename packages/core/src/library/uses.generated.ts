@@ -300,6 +300,8 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['vapour pressure', 'weather.vapour-scale'],
   ['vapour pressure', 'weather.vapour-slope'],
   ['vessels in a file', 'aerator.*.oxygen-share'],
+  ['vessels in a file', 'biofilm.depth'],
+  ['vessels in a file', 'media.*.porosity'],
   ['vessels in a file', 'media.*.surface'],
   ['vessels in a file', 'vessel.wall'],
   ['waters in a file', 'water.*.alkalinity'],

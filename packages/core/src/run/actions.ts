@@ -166,15 +166,23 @@ const drainSolids: Effect<ActionOf<'drain-solids'>> = (parts, action) => {
 function loseBiofilm(parts: RunParts, name: string, account: 'sludge' | 'treatment', share: number): void {
   const { layout } = parts.model;
   const vessel = vesselOf(parts, name);
-  for (const state of [layout.aob[vessel], layout.nob[vessel]]) {
+  for (const state of [layout.aob[vessel], layout.nob[vessel], layout.heterotrophs[vessel]]) {
     if (state >= 0) parts.ledger.post(account, state, -share * parts.state.y[state]);
   }
 }
 
-const clean: Effect<ActionOf<'clean'>> = (parts, { vessel, biofilm, solids }) => {
+/** Stuns a share of the nitrifiers of a vessel that are awake; what happened in words, where any was asked for. */
+function stunBiofilm(parts: RunParts, name: string, account: 'sludge' | 'treatment', share = 0): string {
+  const state = parts.model.layout.awake[vesselOf(parts, name)];
+  if (state >= 0) parts.ledger.post(account, state, -share * parts.state.y[state]);
+  return share > 0 ? `, ${share * 100} % stunned` : '';
+}
+
+const clean: Effect<ActionOf<'clean'>> = (parts, { vessel, biofilm, solids, stuns }) => {
   loseBiofilm(parts, vessel, 'sludge', biofilm);
+  const stunned = stunBiofilm(parts, vessel, 'sludge', stuns);
   takeSettled(parts, vesselOf(parts, vessel), solids);
-  return [vessel, `${biofilm * 100} % of the biofilm, ${solids * 100} % of the solids`];
+  return [vessel, `${biofilm * 100} % of the biofilm, ${solids * 100} % of the solids${stunned}`];
 };
 
 const grade: Effect<ActionOf<'grade'>> = (parts, action) => {
@@ -227,9 +235,10 @@ const effects: { readonly [Kind in Action['kind']]: Effect<ActionOf<Kind>> } = {
   ],
   'drain-solids': drainSolids,
   clean,
-  medicate: (parts, { vessel, kills }) => {
+  medicate: (parts, { vessel, kills, stuns }) => {
     loseBiofilm(parts, vessel, 'treatment', kills);
-    return [vessel, `${kills * 100} % of the biofilm killed`];
+    const stunned = stunBiofilm(parts, vessel, 'treatment', stuns);
+    return [vessel, `${kills * 100} % of the biofilm killed${stunned}`];
   },
   'change-water': changeWater,
   'cart-water': cartWater,

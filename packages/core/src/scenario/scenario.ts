@@ -216,7 +216,8 @@ export interface StartVessel {
  * or of a product dosed, g; `share` is the part taken, 0..1, of fish, of a vessel's water or of its settled solids;
  * `relativeMass` the mean mass of the fish graded out over that of all; `factor` what rations are multiplied by;
  * `volume` and the `water` that goes with drained solids, m3; `weeklyCap` as `dailyCap`, m3 in seven days; `biofilm` and
- * `solids` the shares that cleaning takes away; `kills` the share of the biofilm that a medicine kills.
+ * `solids` the shares that cleaning takes away; `kills` the share of the biofilm that a medicine kills; `stuns` the share
+ * of the nitrifiers awake that is stunned by a bath, or by cleaning that leaves them dry: these come back by themselves.
  */
 export type Action =
   | { readonly kind: 'stock'; readonly cohort: string; readonly number: number; readonly mass: number }
@@ -271,8 +272,14 @@ export type Action =
   | { readonly kind: 'aeration'; readonly vessel: string; readonly running: boolean }
   /** All dosers of a vessel. */
   | { readonly kind: 'control'; readonly vessel: string; readonly running: boolean }
-  | { readonly kind: 'clean'; readonly vessel: string; readonly biofilm: number; readonly solids: number }
-  | { readonly kind: 'medicate'; readonly vessel: string; readonly kills: number }
+  | {
+      readonly kind: 'clean';
+      readonly vessel: string;
+      readonly biofilm: number;
+      readonly solids: number;
+      readonly stuns?: number;
+    }
+  | { readonly kind: 'medicate'; readonly vessel: string; readonly kills: number; readonly stuns?: number }
   | {
       readonly kind: 'drain-solids';
       readonly vessel: string;

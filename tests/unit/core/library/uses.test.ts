@@ -70,6 +70,8 @@ const optional: Partial<Record<OpenGroup, readonly string[]>> = {
     ...['lethal-temperature-low', 'lethal-temperature-high'],
     ...['lethal-oxygen', 'lethal-ammonia', 'lethal-nitrite'],
   ],
+  // A medium that does not say it keeps all of its surface.
+  media: ['porosity'],
   crop: ['density', 'dry-matter'],
 };
 

@@ -232,6 +232,15 @@ describe('an action', () => {
     expect(treated.amount('settled')).toBeCloseTo(60, 12);
   });
 
+  it('stuns a share of what lives on, and kills none of it', () => {
+    const { amount } = after([
+      { kind: 'medicate', vessel: 'sump', kills: 0, stuns: 0.6 },
+      { kind: 'clean', vessel: 'sump', biofilm: 0, solids: 0, stuns: 0.5 },
+    ]);
+    expect(amount('awake')).toBeCloseTo(0.4 * 0.5, 12);
+    expect(amount('aob')).toBe(after([]).amount('aob'));
+  });
+
   it('grades fish into another cohort, losing none', () => {
     const { amount } = after([
       { kind: 'grade', cohort: 'fish', share: 0.25, relativeMass: 1.4, to: 'small' },

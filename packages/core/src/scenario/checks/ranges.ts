@@ -218,8 +218,8 @@ export const actionRanges = {
   pump: {},
   aeration: {},
   control: {},
-  clean: { biofilm: shareBound(), solids: shareBound() },
-  medicate: { kills: shareBound() },
+  clean: { biofilm: shareBound(), solids: shareBound(), stuns: shareBound() },
+  medicate: { kills: shareBound(), stuns: shareBound() },
   'drain-solids': { share: shareBound(), water: fromZero('volume') },
 } as const satisfies Readonly<Record<Action['kind'], Readonly<Record<string, Bound>>>>;
 

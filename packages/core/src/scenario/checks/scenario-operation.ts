@@ -25,6 +25,8 @@ const looseFields: Partial<
 > = {
   'harvest-fish': { optional: ['number'] },
   'lose-fish': { optional: ['number'] },
+  clean: { optional: ['stuns'] },
+  medicate: { optional: ['stuns'] },
   feed: { optional: ['factor'] },
   'top-up': { optional: ['dailyCap', 'weeklyCap'], endless: ['dailyCap', 'weeklyCap'] },
   'change-water': { optional: ['volume', 'share'] },

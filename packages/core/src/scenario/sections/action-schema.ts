@@ -133,12 +133,23 @@ const verbs = {
       vessel,
       biofilm: bounded(actionRanges.clean.biofilm, 'share of the biofilm removed; default: 0').optional(),
       solids: bounded(actionRanges.clean.solids, 'share of settled solids removed; default: 0').optional(),
+      stuns: bounded(
+        actionRanges.clean.stuns,
+        'share of the nitrifiers that stay which is stunned, as where they are left dry; default: 0',
+      ).optional(),
     },
     'clean a vessel',
   ).optional(),
   medicate: section(
-    { vessel, kills: bounded(actionRanges.medicate.kills, 'share of the biofilm killed') },
-    'kill part of a biofilm',
+    {
+      vessel,
+      kills: bounded(actionRanges.medicate.kills, 'share of the biofilm killed; default: 0').optional(),
+      stuns: bounded(
+        actionRanges.medicate.stuns,
+        'share of the nitrifiers that live on which is stunned and comes back; default: 0',
+      ).optional(),
+    },
+    'kill or stun part of a biofilm',
   ).optional(),
   'drain-solids': section(
     {

@@ -232,17 +232,31 @@ export const verbReaders: {
   'control-off': readSwitch(dosersRun, false),
   'control-on': readSwitch(dosersRun, true),
   'power-cut': (_all, _reader, _path, cast) => readPowerCut(cast),
-  clean: ({ vessel, biofilm, solids }, reader, path, cast) => {
-    const action = { kind: 'clean', vessel, biofilm: biofilm ?? 0, solids: solids ?? 0 } as const;
+  clean: ({ vessel, biofilm, solids, stuns }, reader, path, cast) => {
+    const action = {
+      kind: 'clean',
+      vessel,
+      biofilm: biofilm ?? 0,
+      solids: solids ?? 0,
+      ...(stuns !== undefined && { stuns }),
+    } as const;
     checkTargets(reader, action, cast, under(path));
-    if (biofilm === undefined && solids === undefined) {
-      reader.fault(path, 'nothing that is removed', { expected: 'one or both of biofilm, solids' });
+    if (biofilm === undefined && solids === undefined && stuns === undefined) {
+      reader.fault(path, 'nothing that is removed', { expected: 'one or more of biofilm, solids, stuns' });
     }
     return { doing: [action] };
   },
-  medicate: ({ vessel, kills }, reader, path, cast) => {
-    const action = { kind: 'medicate', vessel, kills } as const;
+  medicate: ({ vessel, kills, stuns }, reader, path, cast) => {
+    const action = {
+      kind: 'medicate',
+      vessel,
+      kills: kills ?? 0,
+      ...(stuns !== undefined && { stuns }),
+    } as const;
     checkTargets(reader, action, cast, under(path));
+    if (kills === undefined && stuns === undefined) {
+      reader.fault(path, 'nothing that is done to the biofilm', { expected: 'one or both of kills, stuns' });
+    }
     return { doing: [action] };
   },
   'drain-solids': readDrain,

@@ -1,5 +1,6 @@
 // Reads numbers as: vessels in a file
 import * as z from 'zod';
+import type { Parameters } from '../../library/parameters.js';
 import { type Dimension, formatQuantity } from '../../base/units.js';
 import { complain } from '../file/complaint.js';
 import type { Named } from '../file/report.js';
@@ -153,8 +154,21 @@ function readAreas(reader: ScenarioReader, path: Path, given: Given): Areas | un
 }
 
 /**
+ * Surface that a m3 of a medium offers to films, m2: of its specific surface a what is left where films and the still water
+ * over them stand in pores as wide as those of the medium, a / (1 + a d / 2 e) with their depth d and the porosity e (a
+ * round pore of radius 2 e / a has (1 - d/r) of its surface there). Coarse media lose little, sand more than half. A
+ * medium of one's own without a porosity keeps all of it.
+ */
+function reachedSurface(parameters: Parameters, type: string): number {
+  const all = parameters.value(`media.${type}.surface`);
+  if (!parameters.has(`media.${type}.porosity`)) return all;
+  const porosity = parameters.value(`media.${type}.porosity`);
+  return all / (1 + (all * parameters.value('biofilm.depth')) / (2 * porosity));
+}
+
+/**
  * Wetted surface where it is not written: walls by the usual wall of a vessel (`vessel.wall`), media by
- * their volume and specific surface, and the underside of rafts.
+ * their volume and the surface that they offer, and the underside of rafts.
  */
 function readSurface(reader: ScenarioReader, path: Path, given: Given, areas: Areas): number | undefined {
   const { media, surface } = given;
@@ -165,7 +179,7 @@ function readSurface(reader: ScenarioReader, path: Path, given: Given, areas: Ar
   if (!known) return undefined;
   if (surface !== undefined) return surface;
   const walls = parameters.value('vessel.wall') * given.volume;
-  const filling = media === undefined ? 0 : media.volume * parameters.value(`media.${media.type}.surface`);
+  const filling = media === undefined ? 0 : media.volume * reachedSurface(parameters, media.type);
   const rafts = given.kind === 'raft-bed' ? areas.covered : 0;
   return quantityDefault(reader, [...path, 'surface'], walls + filling + rafts, 'area');
 }

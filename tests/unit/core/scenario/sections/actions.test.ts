@@ -132,6 +132,7 @@ describe('what', () => {
     ['air-off: tank', { kind: 'aeration', vessel: 'tank', running: false }],
     ['clean: { vessel: bed, solids: 90 % }', { kind: 'clean', vessel: 'bed', biofilm: 0, solids: 0.9 }],
     ['medicate: { vessel: tank, kills: 20 % }', { kind: 'medicate', vessel: 'tank', kills: 0.2 }],
+    ['medicate: { vessel: tank, stuns: 40 % }', { kind: 'medicate', vessel: 'tank', kills: 0, stuns: 0.4 }],
     [
       'drain-solids: { vessel: tank, share: 1 }',
       { kind: 'drain-solids', vessel: 'tank', share: 1, water: 0 },
