@@ -5,7 +5,7 @@ import { runningMean } from './judge.js';
 import type { Series } from './series.js';
 
 /** What holds back a filter. */
-export type Held = 'oxygen' | 'carbon' | 'acid' | 'cold' | 'growing' | 'load';
+export type Held = 'oxygen' | 'carbon' | 'acid' | 'cold' | 'young' | 'load';
 
 /**
  * Whether the filter kept up with the fish: it falls behind while more ammonia and nitrite stand in the water than a day
@@ -17,7 +17,7 @@ export interface FilterVerdict {
   readonly by: 'ammonia' | 'nitrite';
   /**
    * What held back the ammonia oxidisers most when they first fell behind, in the vessel with most of their surface:
-   * `growing` they were not grown in, `load` nothing but how much there was to do.
+   * `young` they were not grown in, `load` nothing but how much there was to do.
    */
   readonly held?: Held;
   /** d: when it first fell behind, and when it last caught up; absent where that did not happen. */
@@ -73,7 +73,7 @@ function heldBy(run: Run, series: readonly Series[], at: number): Held {
   // A film that has been fuller is not growing in: something else made it shrink.
   const grown = film.indexOf(most) <= at ? 1 : value('aob') / most;
   const shares = [
-    ['growing', grown],
+    ['young', grown],
     ['oxygen', monod('oxygen', 'aob.k-oxygen')],
     ['carbon', monod('carbon', 'aob.k-carbon')],
     ['acid', 1 / (1 + 10 ** (value('flank') - value('pH')))],

@@ -93,6 +93,7 @@ const pools: Partial<Record<Component, string>> = {
   'organic-nitrogen': 'organic nitrogen',
   aob: 'biofilm',
   nob: 'biofilm',
+  heterotrophs: 'biofilm',
   'crop-mass': 'crops',
   'crop-nitrogen': 'crops',
   'fish-mass': 'fish',

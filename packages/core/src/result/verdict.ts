@@ -256,7 +256,12 @@ export function verdictOf(
   const ends: HoldsUntil[] = [
     ...(outside === undefined ? [] : [{ time: outside.first, why: 'domain' as const, trouble: outside }]),
     ...(fish !== undefined && (fish.state === 'dead' || fish.state === 'lethal')
-      ? [{ time: fish.from ?? 0, why: 'fish' as const }]
+      ? [
+          {
+            time: Math.min(fish.from ?? 0, ...troubles(limits, 'lethal').map(({ first }) => first)),
+            why: 'fish' as const,
+          },
+        ]
       : []),
     ...(run.outcome.kind === 'done' ? [] : [{ time: run.outcome.time, why: 'broken-off' as const }]),
   ];

@@ -111,7 +111,7 @@ function waterLine({ water }: RunVerdict, name: DayName): string {
 }
 
 const heldPhrases: Readonly<Record<NonNullable<NonNullable<RunVerdict['filter']>['held']>, string>> = {
-  growing: 'its bacteria were not grown in',
+  young: 'its bacteria were not grown in',
   oxygen: 'short of oxygen',
   carbon: 'short of alkalinity',
   acid: 'the water too acid for it',

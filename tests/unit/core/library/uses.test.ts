@@ -65,14 +65,8 @@ const optional: Partial<Record<OpenGroup, readonly string[]>> = {
   dose: ['nitrate', 'calcium', 'calcite'],
   // Else in proportion to the alkalinity.
   water: ['calcium'],
-  // What limits and the harvest read where a species or crop has it.
-  fish: [
-    ...['lethal-temperature-low', 'lethal-temperature-high'],
-    ...['lethal-oxygen', 'lethal-ammonia', 'lethal-nitrite'],
-  ],
   // A medium that does not say it keeps all of its surface.
   media: ['porosity'],
-  crop: ['density', 'dry-matter'],
 };
 
 describe.each(Object.keys(properties) as OpenGroup[])('what a new %s must have', (group) => {

@@ -94,7 +94,7 @@ describe('the verdict on a run', () => {
   it('says of a filter that was never grown in that it falls behind for that', () => {
     const { filter } = verdictOf(doneRun(shippedScenario('start-up', 60)));
     expect(filter?.state).not.toBe('keeps-up');
-    expect(filter?.held).toBe('growing');
+    expect(filter?.held).toBe('young');
   });
 
   it('has nothing to say of fish where there were never any', () => {

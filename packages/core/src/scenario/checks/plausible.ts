@@ -20,7 +20,7 @@ function checkFish(
     report.fault(at('mass'), 'heavier than any fish', { expected });
     return;
   }
-  if (home === undefined || number * mass <= absurd.stocking * home.volume) return;
+  if (home === undefined || !(number * mass > absurd.stocking * home.volume)) return;
   const expected =
     `at most ${quantityText(absurd.stocking * home.volume, 'mass')} of fish in the ` +
     `${quantityText(home.volume, 'volume')} of ${home.name}: half of it would be fish`;
@@ -85,7 +85,7 @@ export function checkPlausibleAction(
   }
   if (action.kind !== 'dose') return;
   const vessel = vessels.get(action.vessel);
-  if (vessel === undefined || action.mass <= absurd.dose * vessel.volume) return;
+  if (vessel === undefined || !(action.mass > absurd.dose * vessel.volume)) return;
   const expected =
     `at most ${quantityText(absurd.dose * vessel.volume, 'mass')} into the ` +
     `${quantityText(vessel.volume, 'volume')} of ${vessel.name}: no more of most products dissolves`;

@@ -125,7 +125,7 @@ export const waterRanges = {
   nitrate: upTo('nitrate', 20_000, 'stock solutions for hydroponics hold no more'),
   alkalinity: upTo('alkalinity', 1000, 'a tenth of it is a strong lye'),
   carbon: numberFrom(0, Infinity),
-  oxygen: upTo('concentration', 100, 'pure oxygen at the pressure of air makes half of it'),
+  oxygen: upTo('concentration', 500, 'pure oxygen at the pressure of air makes a tenth of it'),
   chloride: upTo('concentration', 220_000, 'water is full of salt there'),
   calcium: upTo('calcium', 7000, 'water is full of salt there'),
 } as const;
