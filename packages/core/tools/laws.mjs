@@ -17,6 +17,7 @@ const shared = {
   C_o2: variable('oxygen', 'C_{O_2}', 'oxygen, g/m3'),
   C_s: variable('solids', 'C_S', 'suspended solids that break down, g dry/m3'),
   C_r: variable('refractory', 'C_R', 'suspended solids that hardly break down, g dry/m3'),
+  C_on: variable('organic-nitrogen', 'C_{ON}', 'organic nitrogen, g N/m3'),
   C_c: variable('carbon', 'C_T', 'inorganic carbon, mol/m3'),
   C_alk: variable('alkalinity', 'C_{Alk}', 'alkalinity, eq/m3'),
   C_nh3: variable('ammonia', 'C_{NH_3}', 'un-ionised ammonia, g N/m3'),
@@ -32,6 +33,7 @@ const shared = {
   X_h: variable('heterotrophs', 'H', 'heterotrophs on the surface, g COD'),
   C_d: variable('dissolved', 'C_D', 'dissolved biodegradable matter, g COD/m3'),
   S: variable('settled', 'S', 'settled solids that break down, g dry'),
+  S_r: variable('settled-refractory', 'S_R', 'settled solids that hardly break down, g dry'),
   W: variable('crop-mass', 'W', 'crop of a batch, g dry'),
   N: variable('crop-nitrogen', 'N', 'nitrogen in it, g N'),
   B: variable('fish-mass', 'B', 'fish of a group, g'),
@@ -228,8 +230,42 @@ const solidsNames = {
 };
 const settledNames = {
   ...solidsNames,
-  k_s: number('solids.mineralisation-settled', 'k_{S}'),
-  x_s: number('solids.exposed', '\\epsilon'),
+  k_s: number('solids.hydrolysis-settled', 'k_{S}'),
+  Y_s: number('solids.yield', 'Y'),
+  d_s: number('solids.demand', 'd'),
+  D_o: number('solids.oxygen-diffusion', 'D'),
+  rho: number('solids.settled-density', '\\rho'),
+};
+const settledEquations = {
+  q_s: '(k_s * th_s^(T - 20) * (1 - Y_s) * d_s / (2 * D_o * rho))^0.5 / A_f',
+  E_s: 'M(C_o2, K_s) * phi(q_s * (S * (S + S_r) / C_o2)^0.5)',
+};
+const airlessNames = {
+  ...settledNames,
+  y: number('denitrification.activity', '\\eta'),
+  K_d: number('denitrification.k-nitrate', 'K_D'),
+  k_b: number('denitrification.transfer', 'k_N'),
+  w_n: number('molar.nitrogen', 'M_N'),
+  w_o: number('molar.oxygen-gas', 'M_{O_2}'),
+};
+const airlessEquations = {
+  ...settledEquations,
+  U_s: '(1 - E_s) * S',
+  H_s: 'k_s * th_s^(T - 20) * y * U_s',
+  K_u: 'K_d + H_s * (1 - Y_s) * d_s * w_n / (1.25 * w_o) / (k_b * A_f)',
+};
+const settlingNames = {
+  v_s: number('solids.settling-velocity', 'v_S'),
+  k_m: number('solids.stirring', 'k_m'),
+};
+const refractoryNames = {
+  k_r: number('solids.refractory-hydrolysis', 'k_{R}'),
+  th_s: number('solids.theta', '\\theta_S'),
+};
+const dissolvedNames = {
+  ...solidsNames,
+  k_c: number('dissolved.oxidation', 'k_{D}'),
+  K_n: number('dissolved.k-tan', 'K_{TAN}'),
 };
 
 const cropNames = {
@@ -358,26 +394,53 @@ export const laws = {
       th_dh: number('heterotroph.decay-theta', '\\theta_{d,H}'),
     },
   },
-  'solids-mineralisation': {
-    law: 'k_w * th_s^(T - 20) * M(C_o2, K_s) * C_s',
-    names: { k_w: number('solids.mineralisation-suspended', 'k_{w}'), ...solidsNames },
-  },
-  'sludge-mineralisation': { law: 'k_s * th_s^(T - 20) * x_s * M(C_o2, K_s) * S', names: settledNames },
-  denitrification: {
-    law: 'k_s * th_s^(T - 20) * y * (1 - x_s * M(C_o2, K_s)) * M(C_no3, K_d) * S',
+  'solids-hydrolysis': {
+    law: 'k_w * th_s^(T - 20) * C_s',
     names: {
-      ...settledNames,
+      k_w: number('solids.hydrolysis-suspended', 'k_{w}'),
+      th_s: number('solids.theta', '\\theta_S'),
+    },
+  },
+  'refractory-hydrolysis': { law: 'k_r * th_s^(T - 20) * C_r', names: refractoryNames },
+  'refractory-sludge-hydrolysis': { law: 'k_r * th_s^(T - 20) * S_r', names: refractoryNames },
+  'sludge-mineralisation': {
+    law: 'k_s * th_s^(T - 20) * E_s * S',
+    equations: settledEquations,
+    names: settledNames,
+  },
+  denitrification: {
+    law: 'H_s * M(C_no3, K_u)',
+    equations: airlessEquations,
+    names: airlessNames,
+  },
+  'sludge-fermentation': {
+    law: 'H_s * I(C_no3, K_u)',
+    equations: airlessEquations,
+    names: airlessNames,
+  },
+  settling: { law: 'v_s * A_f / (1 + k_air / k_m) * C_s', names: settlingNames },
+  'settling-refractory': { law: 'v_s * A_f / (1 + k_air / k_m) * C_r', names: settlingNames },
+  capture: { law: 'Q * e / (1 - e) * C_s', names: {} },
+  'capture-refractory': { law: 'Q * e / (1 - e) * C_r', names: {} },
+  'dissolved-oxidation': {
+    law: 'k_c * th_s^(T - 20) * M(C_o2, K_s) * M(C_tan, K_n) * C_d',
+    names: dissolvedNames,
+  },
+  'dissolved-denitrification': {
+    law: 'k_c * th_s^(T - 20) * y * I(C_o2, K_s) * M(C_tan, K_n) * M(C_no3, K_d) * C_d',
+    names: {
+      ...dissolvedNames,
       y: number('denitrification.activity', '\\eta'),
       K_d: number('denitrification.k-nitrate', 'K_D'),
     },
   },
-  settling: { law: 'v_s * A_f * C_s', names: { v_s: number('solids.settling-velocity', 'v_S') } },
-  'settling-refractory': {
-    law: 'v_s * A_f * C_r',
-    names: { v_s: number('solids.settling-velocity', 'v_S') },
+  ammonification: {
+    law: 'k_a * th_s^(T - 20) * C_on',
+    names: {
+      k_a: number('organic-nitrogen.ammonification', 'k_{A}'),
+      th_s: number('solids.theta', '\\theta_S'),
+    },
   },
-  capture: { law: 'Q * e / (1 - e) * C_s', names: {} },
-  'capture-refractory': { law: 'Q * e / (1 - e) * C_r', names: {} },
   'crop-growing': { law: 'G', equations: growthEquations, names: cropNames },
   'nitrate-uptake': {
     law: 'D * M(C_no3, K_c) * (1 - s_t * M(C_tan, K_t))',

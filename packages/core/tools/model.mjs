@@ -44,8 +44,10 @@ const sections = {
     ...['heterotroph-growth', 'heterotroph-loss'],
   ],
   solids: [
-    ...['solids-mineralisation', 'sludge-mineralisation', 'denitrification'],
     ...['settling', 'settling-refractory', 'capture', 'capture-refractory'],
+    ...['solids-hydrolysis', 'refractory-hydrolysis', 'refractory-sludge-hydrolysis'],
+    ...['sludge-mineralisation', 'denitrification', 'sludge-fermentation'],
+    ...['dissolved-oxidation', 'dissolved-denitrification', 'ammonification'],
   ],
   crops: ['crop-growing', 'nitrate-uptake', 'tan-uptake', 'calcium-uptake'],
   gas: ['oxygen-exchange', 'carbon-dioxide-exchange', 'ammonia-loss'],
@@ -106,6 +108,11 @@ const equationTex = {
   D: 'D',
   K_g: 'K_g',
   n_b: 'n',
+  q_s: 'q',
+  E_s: '\\epsilon',
+  U_s: 'U',
+  H_s: 'H',
+  K_u: 'K_U',
 };
 
 const math = (lines) => ['```math', ...lines, '```'].join('\n');

@@ -15,7 +15,7 @@ const usual = [
   'nob.growth',
   'nob.k-nitrite',
   'denitrification.activity',
-  'solids.exposed',
+  'solids.hydrolysis-settled',
 ];
 
 const ofFish = ['energy-retention'];

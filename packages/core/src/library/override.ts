@@ -47,6 +47,9 @@ const replaced: Readonly<Record<string, string>> = {
   'aob.ph-low': 'nitrifier.flank-fresh',
   'nob.ph-low': 'nitrifier.flank-fresh',
   'fish.fasting-theta': 'fish.maintenance-theta',
+  'solids.exposed': 'solids.oxygen-diffusion',
+  'solids.mineralisation-suspended': 'solids.hydrolysis-suspended',
+  'solids.mineralisation-settled': 'solids.hydrolysis-settled',
 };
 
 /** Properties that subjects had once, and what stands in their place. */

@@ -89,7 +89,7 @@ export const uneatenFeed: Process = {
     return [
       { component: 'feed-nitrogen', coefficient: -nitrogen, outside: 'feed' },
       { component: 'feed-demand', coefficient: -demand, outside: 'feed' },
-      ...brokenUp(values, nitrogen, demand),
+      ...brokenUp(values, nitrogen, demand, 0, values.value('solids.refractory-feed')),
     ];
   },
   coefficients: (values, at) => [...intakeCoefficients(values, at), at.fed, at.fedShare],

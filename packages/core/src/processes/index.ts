@@ -1,5 +1,6 @@
 import * as crops from './crops.js';
 import * as deaths from './deaths.js';
+import * as dissolved from './dissolved.js';
 import * as dosers from './dosers.js';
 import * as fish from './fish.js';
 import * as gas from './gas.js';
@@ -9,7 +10,7 @@ import * as nitrifiers from './nitrifiers.js';
 import type { Process } from './process.js';
 import * as solids from './solids.js';
 
-/** Every process, in the order of the printed table: fish, biofilm, solids, crops, air, lime, dosers. */
+/** Every process, in the order of the printed table: fish, biofilm, solids, dissolved matter, crops, air, lime, dosers. */
 export const processes: readonly Process[] = [
   fish.feeding,
   fish.uneatenFeed,
@@ -34,13 +35,19 @@ export const processes: readonly Process[] = [
   nitrifiers.wakening,
   heterotrophs.heterotrophGrowth,
   heterotrophs.heterotrophLoss,
-  solids.solidsMineralisation,
+  solids.solidsHydrolysis,
+  solids.refractoryHydrolysis,
+  solids.refractorySludgeHydrolysis,
   solids.sludgeMineralisation,
   solids.denitrification,
+  solids.sludgeFermentation,
   solids.settling,
   solids.settlingRefractory,
   solids.capture,
   solids.captureRefractory,
+  dissolved.dissolvedOxidation,
+  dissolved.dissolvedDenitrification,
+  dissolved.ammonification,
   crops.cropGrowing,
   crops.nitrateUptake,
   crops.tanUptake,

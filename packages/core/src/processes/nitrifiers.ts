@@ -1,7 +1,7 @@
 import { acclimation, acclimationCoefficients } from './kernels/acclimation.js';
 import { bareHalf } from './kernels/film-coefficients.js';
 import { arrhenius } from './kernels/rate-terms.js';
-import { mineralised } from './kernels/mineral.js';
+import { detached } from './kernels/waste.js';
 import {
   aobActivity,
   aobActivityPartials,
@@ -66,7 +66,7 @@ export const ammoniaOxidationIdle: Process = {
   kernel: aobKernel,
 };
 
-/** Decay of ammonia oxidisers, per g COD: endogenous respiration of what heterotrophs leave bare. Henze et al. 1987. */
+/** Decay of ammonia oxidisers, per g COD: what heterotrophs leave bare dies and becomes solids. Henze et al. 1987. */
 export const aobDecay: Process = {
   id: 'aob-decay',
   title: 'decay of ammonia oxidisers',
@@ -74,7 +74,7 @@ export const aobDecay: Process = {
   unit: 'g COD',
   basis: 'whole',
   reads: ['oxygen', 'aob', 'heterotrophs'],
-  stoichiometry: () => mineralised('aob'),
+  stoichiometry: (values) => detached('aob', values),
   coefficients: (values, at) => [
     values.value('aob.decay') * arrhenius(values.value('aob.decay-theta'), at.temperature),
     values.value('aob.k-oxygen'),
@@ -129,7 +129,7 @@ export const nitriteOxidationIdle: Process = {
   kernel: nobKernel,
 };
 
-/** Decay of nitrite oxidisers, per g COD: endogenous respiration of what heterotrophs leave bare. Henze et al. 1987. */
+/** Decay of nitrite oxidisers, per g COD: what heterotrophs leave bare dies and becomes solids. Henze et al. 1987. */
 export const nobDecay: Process = {
   id: 'nob-decay',
   title: 'decay of nitrite oxidisers',
@@ -137,7 +137,7 @@ export const nobDecay: Process = {
   unit: 'g COD',
   basis: 'whole',
   reads: ['oxygen', 'nob', 'heterotrophs'],
-  stoichiometry: () => mineralised('nob'),
+  stoichiometry: (values) => detached('nob', values),
   coefficients: (values, at) => [
     values.value('nob.decay') * arrhenius(values.value('nob.decay-theta'), at.temperature),
     values.value('nob.k-oxygen'),

@@ -1,67 +1,109 @@
-import { firstOrder, proportional } from './kernels/first-order.js';
-import type { Kernel } from './kernels/kernel.js';
-import { arrhenius, monod, monodSlope } from './kernels/rate-terms.js';
-import { mineralised } from './kernels/mineral.js';
-import type { Process } from './process.js';
+import type { Values } from '../library/values.js';
+import { proportional } from './kernels/first-order.js';
+import {
+  airlessCoefficients,
+  anaerobic,
+  anoxic,
+  anoxicReads,
+  breathCoefficients,
+  nitrateTaken,
+  oxic,
+  oxicReads,
+  sludgeKernel,
+} from './kernels/sludge.js';
+import { arrhenius } from './kernels/rate-terms.js';
+import type { Conditions, Process, Term } from './process.js';
 
-/** Aerobic mineralisation of suspended solids, per g dry: first order, with oxygen. */
-export const solidsMineralisation: Process = {
-  id: 'solids-mineralisation',
-  title: 'mineralisation of suspended solids',
+/** Matter of so much demand, g O2, and nitrogen, g N, brought into solution: dissolved, and organic nitrogen. */
+const solved = (demand: number, nitrogen: number): readonly Term[] => [
+  { component: 'dissolved', coefficient: demand },
+  { component: 'organic-nitrogen', coefficient: nitrogen },
+];
+
+/**
+ * Hydrolysis of suspended solids, per g dry: first order, with oxygen or without (bacteria of the gut come with faeces).
+ * Henze et al. 1987 (ASM1): to dissolved matter, nitrogen organic first.
+ */
+export const solidsHydrolysis: Process = {
+  id: 'solids-hydrolysis',
+  title: 'hydrolysis of suspended solids',
   place: 'water',
   unit: 'g dry',
   basis: 'volume',
-  reads: ['oxygen', 'solids'],
-  stoichiometry: () => mineralised('solids'),
-  coefficients: (values, at) => [
-    values.value('solids.mineralisation-suspended') * arrhenius(values.value('solids.theta'), at.temperature),
-    values.value('solids.k-oxygen'),
+  reads: ['solids'],
+  stoichiometry: (values) => [
+    { component: 'solids', coefficient: -1 },
+    ...solved(values.value('solids.demand'), values.value('solids.nitrogen')),
   ],
-  ...firstOrder,
+  coefficients: (values, at) => [
+    values.value('solids.hydrolysis-suspended') * arrhenius(values.value('solids.theta'), at.temperature),
+  ],
+  ...proportional,
 };
 
-/** Aerobic mineralisation of the share of settled solids that oxygen reaches, per g dry. */
-export const sludgeMineralisation: Process = {
-  id: 'sludge-mineralisation',
-  title: 'mineralisation of settled solids',
+const refractoryRate = (values: Values, at: Conditions): readonly [number] => [
+  values.value('solids.refractory-hydrolysis') * arrhenius(values.value('solids.theta'), at.temperature),
+];
+
+/** Hydrolysis of what hardly breaks down, per g dry of suspended solids: slow, first order. */
+export const refractoryHydrolysis: Process = {
+  id: 'refractory-hydrolysis',
+  title: 'hydrolysis of refractory solids',
+  place: 'water',
+  unit: 'g dry',
+  basis: 'volume',
+  reads: ['refractory'],
+  stoichiometry: (values) => [
+    { component: 'refractory', coefficient: -1 },
+    ...solved(values.value('solids.refractory-demand'), values.value('solids.refractory-nitrogen')),
+  ],
+  coefficients: refractoryRate,
+  ...proportional,
+};
+
+/** The same of settled solids. */
+export const refractorySludgeHydrolysis: Process = {
+  id: 'refractory-sludge-hydrolysis',
+  title: 'hydrolysis of refractory settled solids',
   place: 'floor',
   unit: 'g dry',
   basis: 'whole',
-  reads: ['oxygen', 'settled'],
-  stoichiometry: () => mineralised('settled'),
-  coefficients: (values, at) => [
-    values.value('solids.mineralisation-settled') *
-      arrhenius(values.value('solids.theta'), at.temperature) *
-      values.value('solids.exposed'),
-    values.value('solids.k-oxygen'),
+  reads: ['settled-refractory'],
+  stoichiometry: (values) => [
+    { component: 'settled-refractory', coefficient: -1 },
+    ...solved(values.value('solids.refractory-demand'), values.value('solids.refractory-nitrogen')),
   ],
-  ...firstOrder,
-};
-
-/** Denitrification at every place: coefficients and variables as in `denitrification`. */
-const denitrificationKernel: Kernel = {
-  rates: ([{ count, row, at, k }], v, r) => {
-    for (let i = 0, n = 0, o = 0; i < count; i++, n += 3, o += 4) {
-      const anoxic = 1 - k[o + 1] * monod(v[at[n]], k[o + 2]);
-      r[row + i] = k[o] * anoxic * monod(v[at[n + 1]], k[o + 3]) * v[at[n + 2]];
-    }
-  },
-  partials: ([{ count, at, k, d }], v) => {
-    for (let i = 0, n = 0, o = 0; i < count; i++, n += 3, o += 4) {
-      const settled = v[at[n + 2]];
-      const anoxic = 1 - k[o + 1] * monod(v[at[n]], k[o + 2]);
-      const nitrate = monod(v[at[n + 1]], k[o + 3]);
-      d[n] = -k[o] * k[o + 1] * monodSlope(v[at[n]], k[o + 2]) * nitrate * settled;
-      d[n + 1] = k[o] * anoxic * monodSlope(v[at[n + 1]], k[o + 3]) * settled;
-      d[n + 2] = k[o] * anoxic * nitrate;
-    }
-  },
+  coefficients: refractoryRate,
+  ...proportional,
 };
 
 /**
- * Denitrification in settled solids, per g dry: the solids not reached by oxygen are mineralised on
- * nitrate (2.86 g COD per g N, 1 eq of alkalinity per mol N, by closure). Its share of the
- * mineralisation grows as oxygen falls: 1 - exposed x M(O2).
+ * Breakdown with oxygen of the share of settled solids that it reaches, per g dry hydrolysed: a share of the demand
+ * stays as cells (`solids.yield`), which are settled solids again; the rest is burnt, its nitrogen to TAN.
+ */
+export const sludgeMineralisation: Process = {
+  id: 'sludge-mineralisation',
+  title: 'breakdown of settled solids with oxygen',
+  place: 'floor',
+  unit: 'g dry',
+  basis: 'whole',
+  reads: oxicReads,
+  stoichiometry: (values) => [
+    { component: 'settled', coefficient: values.value('solids.yield') - 1 },
+    { component: 'tan', coefficient: { closes: 'nitrogen' } },
+    { component: 'oxygen', coefficient: { closes: 'oxygen-demand' } },
+    { component: 'alkalinity', coefficient: { closes: 'charge' } },
+    { component: 'carbon', coefficient: { closes: 'carbon' } },
+  ],
+  coefficients: breathCoefficients,
+  ...oxic,
+  kernel: sludgeKernel,
+};
+
+/**
+ * Denitrification in settled solids, per g dry hydrolysed: what oxygen does not reach is burnt with nitrate (2.86 g COD
+ * per g N, 1 eq of alkalinity per mol N, by closure), less the cells that stay, as fast as nitrate comes
+ * through the still water over the floor.
  */
 export const denitrification: Process = {
   id: 'denitrification',
@@ -69,41 +111,47 @@ export const denitrification: Process = {
   place: 'floor',
   unit: 'g dry',
   basis: 'whole',
-  reads: ['oxygen', 'nitrate', 'settled'],
+  reads: anoxicReads,
   stoichiometry: (values) => {
-    // Oxygen demand of a g of solids over that of nitrate going to nitrogen gas (5/4 mol O2 per mol N).
-    const nitrate =
-      (values.value('solids.demand') * values.value('molar.nitrogen')) /
-      (1.25 * values.value('molar.oxygen-gas'));
+    const nitrate = nitrateTaken(values);
     return [
-      { component: 'settled', coefficient: -1 },
+      { component: 'settled', coefficient: values.value('solids.yield') - 1 },
       { component: 'nitrate', coefficient: -nitrate },
       { component: 'dinitrogen', coefficient: nitrate, outside: 'air' },
-      { component: 'tan', coefficient: values.value('solids.nitrogen') },
+      { component: 'tan', coefficient: { closes: 'nitrogen' } },
       { component: 'alkalinity', coefficient: { closes: 'charge' } },
       { component: 'carbon', coefficient: { closes: 'carbon' } },
     ];
   },
-  coefficients: (values, at) => [
-    values.value('solids.mineralisation-settled') *
-      arrhenius(values.value('solids.theta'), at.temperature) *
-      values.value('denitrification.activity'),
-    values.value('solids.exposed'),
-    values.value('solids.k-oxygen'),
-    values.value('denitrification.k-nitrate'),
-  ],
-  rate: (v, at, k) => k[0] * (1 - k[1] * monod(v[at[0]], k[2])) * monod(v[at[1]], k[3]) * v[at[2]],
-  partials: (v, at, k, d) => {
-    const anoxic = 1 - k[1] * monod(v[at[0]], k[2]);
-    const nitrate = monod(v[at[1]], k[3]);
-    d[0] = -k[0] * k[1] * monodSlope(v[at[0]], k[2]) * nitrate * v[at[2]];
-    d[1] = k[0] * anoxic * monodSlope(v[at[1]], k[3]) * v[at[2]];
-    d[2] = k[0] * anoxic * nitrate;
-  },
-  kernel: denitrificationKernel,
+  coefficients: airlessCoefficients,
+  ...anoxic,
+  kernel: sludgeKernel,
 };
 
-/** Suspended solids that sink to the floor, per g dry: settling velocity x floor x concentration. */
+/**
+ * Fermentation of settled solids, per g dry: where neither oxygen nor nitrate comes they go into solution (trout sludge without
+ * air: two thirds to three quarters of it as fatty acids, Suhr et al. 2013); no cells are counted.
+ */
+export const sludgeFermentation: Process = {
+  id: 'sludge-fermentation',
+  title: 'fermentation of settled solids',
+  place: 'floor',
+  unit: 'g dry',
+  basis: 'whole',
+  reads: anoxicReads,
+  stoichiometry: (values) => [
+    { component: 'settled', coefficient: -1 },
+    ...solved(values.value('solids.demand'), values.value('solids.nitrogen')),
+  ],
+  coefficients: airlessCoefficients,
+  ...anaerobic,
+  kernel: sludgeKernel,
+};
+
+/**
+ * Suspended solids that sink to the floor, per g dry: settling velocity x floor x concentration, less where air stirs
+ * the water: half at a transfer of oxygen of `solids.stirring`.
+ */
 export const settling: Process = {
   id: 'settling',
   title: 'settling of solids',
@@ -116,7 +164,10 @@ export const settling: Process = {
     { component: 'solids', coefficient: -1 },
     { component: 'settled', coefficient: 1 },
   ],
-  coefficients: (values, at) => [values.value('solids.settling-velocity') * at.floor],
+  coefficients: (values, at) => [
+    (values.value('solids.settling-velocity') * at.floor) /
+      (1 + at.aeration / values.value('solids.stirring')),
+  ],
   ...proportional,
 };
 

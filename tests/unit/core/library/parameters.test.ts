@@ -55,7 +55,7 @@ describe('createParameters', () => {
       { id: 'aob.growth', value: NaN },
       { id: 'aob.yield', value: -0.1 },
       { id: 'aob.k-tan', value: 0 },
-      { id: 'solids.exposed', value: 1.5 },
+      { id: 'solids.yield', value: 1.5 },
       { id: 'nob.growth', value: 1, low: 2, high: 3 },
       { id: 'nob.yield', value: 0.06 },
       { id: 'nob.yield', value: 0.07 },
@@ -65,7 +65,7 @@ describe('createParameters', () => {
       'aob.growth is not a finite number',
       'aob.yield is below zero',
       'aob.k-tan is zero',
-      'solids.exposed is a share above 1',
+      'solids.yield is a share above 1',
       'range of nob.growth does not hold its value',
       'nob.yield is given twice',
     ]);

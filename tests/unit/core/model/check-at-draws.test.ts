@@ -3,7 +3,7 @@ import { checkAtDraws } from '../../../../packages/core/src/model/stoichiometry.
 import { processes } from '../../../../packages/core/src/processes/index.js';
 import type { Process } from '../../../../packages/core/src/processes/process.js';
 
-const [some] = processes.filter(({ id }) => id === 'solids-mineralisation');
+const [some] = processes.filter(({ id }) => id === 'sludge-mineralisation');
 
 /** A row that loses a quarter of its nitrogen. */
 const lossy = [
@@ -42,7 +42,7 @@ describe('rows at random draws', () => {
     checkAtDraws(5, [])(process, {});
     checkAtDraws(3, [])(process, { species: 'nile-tilapia' });
     expect(looked()).toBe(11);
-    checkAtDraws(3, [{ id: 'solids.exposed', value: 0.2 }])(process, {});
+    checkAtDraws(3, [{ id: 'solids.yield', value: 0.2 }])(process, {});
     expect(looked()).toBe(14);
   });
 

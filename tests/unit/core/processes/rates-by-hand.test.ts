@@ -78,13 +78,23 @@ const values = givenValues({
   'heterotroph.cover': 1,
   'heterotroph.attached': 0.001,
   // From memory [W], or invented to be told apart.
-  'solids.mineralisation-suspended': 0.15,
-  'solids.mineralisation-settled': 0.05,
+  'solids.hydrolysis-suspended': 0.3,
+  'solids.hydrolysis-settled': 0.16,
+  'solids.refractory-hydrolysis': 0.004,
+  'solids.yield': 0.6,
+  'solids.demand': 1.2,
+  'solids.oxygen-diffusion': 0.00015,
+  'solids.settled-density': 30_000,
+  'solids.stirring': 30,
   'solids.theta': 1.07,
   'solids.k-oxygen': 0.2,
-  'solids.exposed': 0.7,
   'solids.settling-velocity': 10,
   'denitrification.activity': 0.6,
+  'denitrification.transfer': 0.4,
+  'dissolved.oxidation': 0.5,
+  'dissolved.k-tan': 0.1,
+  'organic-nitrogen.ammonification': 3,
+  'molar.nitrogen': 14.007,
   'denitrification.k-nitrate': 0.5,
   'gas.theta': 1.024,
   'gas.surface-velocity': 0.7,
@@ -187,6 +197,7 @@ const state: Partial<Record<Variable, number>> = {
   carbon: 1.6,
   solids: 8,
   refractory: 5,
+  'organic-nitrogen': 0.2,
   ammonia: 0.05,
   'carbon-dioxide': 0.2143,
   pH: 7.6,
@@ -252,6 +263,15 @@ const nob = bare * flux(6.3, nobMost, 0.9, 0.06 * perOxygen);
 // Heterotrophs: 1.07^5 as solids; 0.05 g that the water brings; 0.33 g O2 and 1 g COD for 0.67 g of cells.
 const heteroMost = 6 * warm.solids * (1.5 / 1.55) * 10.05;
 const heteroSupply = flux(6.3, heteroMost, 0.2, (0.67 / 0.33) * 1.25 * through);
+// Settled solids, 500 g of 800 g on 4 m2: uptake 0.16 x 1.4025517 x 0.4 x 1.2 = 0.1077160 g O2 per g and day, so that
+// oxygen of 6.3 reaches sqrt(2 x 0.00015 x 6.3 x 30000 / 0.1077160) = 22.943 g of what breathes; there are
+// sqrt(500 x 800)/4 = 158.11 g/m2, 6.8916 times that: (1 - e^-6.8916)/6.8916 = 0.144957 of it breathes oxygen.
+const times = Math.sqrt(500 * 800) / 4 / Math.sqrt(56.7 / (0.16 * warm.solids * 0.48));
+const aired = (((1 - Math.exp(-times)) / times) * 6.3) / 6.5;
+// The rest is hydrolysed 0.6 as fast and takes 0.16809 g N per g; 0.4 m/d bring the nitrate of 1.6 m3 a day. Taking R g/d
+// it is half used at 0.5 + R / 1.6 g/m3.
+const airless = 0.6 * 0.16 * warm.solids * (1 - aired) * 500;
+const half = 0.5 + (airless * 0.4 * 1.2 * 14.007) / (1.25 * 31.998) / (0.4 * 4);
 // The crop: 500 g on 5 m2 are 1 t/ha, where curve and plateau meet: Nc = 0.0365 x 2^(-0.115/4) = 0.035780.
 const critical = 0.0365 * 2 ** (-0.115 / 4);
 // 14 of 18 degrees above its base: 0.14 a day, two thirds of it in this light, and 0.55 x 10 x 5 x 14/18 = 21.38889 g/d by light; held back by
@@ -300,14 +320,20 @@ describe('the rate of', () => {
     ['heterotroph-growth', flux(3, heteroSupply, 20, 0.67 * 0.5 * through)],
     // 1.12^5 = 1.7623417.
     ['heterotroph-loss', 0.62 * 1.7623417 * 10],
-    ['solids-mineralisation', 0.15 * warm.solids * (6.3 / 6.5) * 8],
-    ['sludge-mineralisation', 0.05 * warm.solids * 0.7 * (6.3 / 6.5) * 500],
-    ['denitrification', 0.05 * warm.solids * 0.6 * (1 - (0.7 * 6.3) / 6.5) * (6 / 6.5) * 500],
-    // 10 m/d on 4 m2 sweep 40 m3/d.
-    ['settling', 40 * 8],
+    ['solids-hydrolysis', 0.3 * warm.solids * 8],
+    ['refractory-hydrolysis', 0.004 * warm.solids * 5],
+    ['refractory-sludge-hydrolysis', 0.004 * warm.solids * 300],
+    ['sludge-mineralisation', 0.16 * warm.solids * aired * 500],
+    ['denitrification', (airless * 6) / (half + 6)],
+    ['sludge-fermentation', (airless * half) / (half + 6)],
+    ['dissolved-oxidation', 0.5 * warm.solids * (6.3 / 6.5) * (1.5 / 1.6) * 3],
+    ['dissolved-denitrification', 0.5 * warm.solids * 0.6 * (0.2 / 6.5) * (1.5 / 1.6) * (6 / 6.5) * 3],
+    ['ammonification', 3 * warm.solids * 0.2],
+    // 10 m/d on 4 m2 sweep 40 m3/d, in still water; air of 10 1/d leaves 30/40 of it.
+    ['settling', 30 * 8],
     // 30 m3/d x 0.6/0.4 = 45 m3/d: of 75 x 8 g that flow in, 45 x 8 g, which is 0.6, are caught.
     ['capture', 45 * 8],
-    ['settling-refractory', 40 * 5],
+    ['settling-refractory', 30 * 5],
     ['capture-refractory', 45 * 5],
     ['crop-growing', grown],
     ['nitrate-uptake', demand * 0.75 * (1 - (0.25 * 1.5) / 2.2)],

@@ -18,6 +18,9 @@ const values = givenValues({
   'solids.refractory-share': 0.4,
   'solids.refractory-nitrogen': 0.02,
   'solids.refractory-demand': 1.1,
+  'solids.refractory-feed': 0.1,
+  'solids.refractory-cells': 0.08,
+  'solids.yield': 0.6,
   'crop.demand': 1.2,
   // Lettuce leaves pH alone at 6 % ammonium (ASHS 2018 [R]): (1 - e) 0.94 = (1 + e) 0.06.
   'crop.cations': 0.88,
@@ -50,15 +53,6 @@ const [first, second] = [(1.5 * O2) / N, (0.5 * O2) / N];
 type Account = 'air' | 'feed' | 'dead fish' | 'dosing' | 'harvested crop';
 type Term = readonly [component: string, coefficient: number, outside?: Account];
 
-/** A gram of organic matter burnt: its nitrogen to TAN (NH4+ with HCO3-), a mol of CO2 per mol of O2 (RQ 1). */
-const burnt = (component: string, nitrogen: number, demand: number): readonly Term[] => [
-  [component, -1],
-  ['tan', nitrogen],
-  ['oxygen', -demand],
-  ['alkalinity', nitrogen / N],
-  ['carbon', demand / O2],
-];
-
 // A gram brings what is in it, and no more.
 const dosed: readonly Term[] = [
   ['alkalinity', 0.01],
@@ -87,18 +81,37 @@ const feeding: readonly Term[] = [
 // Lean body: 0.025 / 0.16 x 1.42 = 0.221875 g COD per g.
 const lean = 0.221875;
 
-// 5/4 mol O2 of demand per mol N reduced to N2 (2.86 g per g N: standard [M]): 1.2 / 2.8556 = 0.42023 g N per g.
-const denitrified = 1.2 / ((1.25 * O2) / N);
+// 5/4 mol O2 of demand per mol N reduced to N2 (2.86 g per g N: standard [M]): 0.4 x 1.2 / 2.8556 = 0.16809 g N per g.
+const denitrified = (0.4 * 1.2) / ((1.25 * O2) / N);
+
+/** A gram of what breaks down, and of what hardly does, gone into solution. */
+const solved: readonly Term[] = [
+  ['dissolved', 1.2],
+  ['organic-nitrogen', 0.03],
+];
+const solvedSlowly: readonly Term[] = [
+  ['dissolved', 1.1],
+  ['organic-nitrogen', 0.02],
+];
+/** A gram of cells: 0.92 of its demand as what breaks down, 0.08 as what hardly does; the rest of 0.086 g N is organic. */
+const lysed: readonly Term[] = [
+  ['solids', 0.92 / 1.2],
+  ['refractory', 0.08 / 1.1],
+  ['organic-nitrogen', 0.086 - 0.023 - 0.0016 / 1.1],
+];
+/** 0.6 g COD of cells on a gram of dissolved matter: half a gram of solids, with 0.015 g N. */
+const grownCells = 0.6 / 1.2;
 
 const rows: Readonly<Record<string, readonly Term[]>> = {
   feeding,
   'uneaten-feed': [
     ['feed-nitrogen', -0.0512, 'feed'],
     ['feed-demand', -1.1, 'feed'],
-    ['solids', (0.6 * 1.1) / 1.16],
-    ['refractory', (0.4 * 1.1) / 1.16],
+    // A tenth hardly breaks down: 1.19 g COD and 0.029 g N a gram.
+    ['solids', (0.9 * 1.1) / 1.19],
+    ['refractory', (0.1 * 1.1) / 1.19],
     ['dissolved', 0],
-    ['organic-nitrogen', 0.0512 - (0.026 * 1.1) / 1.16],
+    ['organic-nitrogen', 0.0512 - (0.029 * 1.1) / 1.19],
   ],
   growing: [
     ['feed-nitrogen', -0.025, 'feed'],
@@ -199,18 +212,50 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
     ['tan', 0.061],
     ['alkalinity', 0.061 / N],
   ],
-  'aob-decay': burnt('aob', 0.086, 1),
-  'nob-decay': burnt('nob', 0.086, 1),
-  'solids-mineralisation': burnt('solids', 0.03, 1.2),
-  'sludge-mineralisation': burnt('settled', 0.03, 1.2),
+  'aob-decay': [['aob', -1], ...lysed],
+  'nob-decay': [['nob', -1], ...lysed],
+  'solids-hydrolysis': [['solids', -1], ...solved],
+  'refractory-hydrolysis': [['refractory', -1], ...solvedSlowly],
+  'refractory-sludge-hydrolysis': [['settled-refractory', -1], ...solvedSlowly],
+  // Four tenths of a gram are burnt, six stay as cells.
+  'sludge-mineralisation': [
+    ['settled', -0.4],
+    ['tan', 0.012],
+    ['oxygen', -0.48],
+    ['alkalinity', 0.012 / N],
+    ['carbon', 0.48 / O2],
+  ],
+  'sludge-fermentation': [['settled', -1], ...solved],
+  'dissolved-oxidation': [
+    ['dissolved', -1],
+    ['solids', grownCells],
+    ['tan', -0.015],
+    ['oxygen', -0.4],
+    ['alkalinity', -0.015 / N],
+    ['carbon', 0.4 / O2],
+  ],
+  'dissolved-denitrification': [
+    ['dissolved', -1],
+    ['solids', grownCells],
+    ['nitrate', -denitrified / 1.2],
+    ['dinitrogen', denitrified / 1.2, 'air'],
+    ['tan', -0.015],
+    ['alkalinity', (denitrified / 1.2 - 0.015) / N],
+    ['carbon', 0.4 / O2],
+  ],
+  ammonification: [
+    ['organic-nitrogen', -1],
+    ['tan', 1],
+    ['alkalinity', 1 / N],
+  ],
   // 1 eq back per mol of nitrate (3.57 g CaCO3 per g N: standard [M]) and per mol of TAN set free.
   denitrification: [
-    ['settled', -1],
+    ['settled', -0.4],
     ['nitrate', -denitrified],
     ['dinitrogen', denitrified, 'air'],
-    ['tan', 0.03],
-    ['alkalinity', (denitrified + 0.03) / N],
-    ['carbon', 1.2 / O2],
+    ['tan', 0.012],
+    ['alkalinity', (denitrified + 0.012) / N],
+    ['carbon', 0.48 / O2],
   ],
   settling: [
     ['solids', -1],

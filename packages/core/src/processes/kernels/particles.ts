@@ -3,7 +3,7 @@ import type { Term } from '../process.js';
 
 /**
  * What so much organic matter (g N, g COD) breaks up into: suspended particles, as many as its nitrogen and the part of its
- * demand that is not dissolved at once both allow, the share of them that hardly breaks down apart; the rest of the demand
+ * demand that is not dissolved at once both allow, the share of them that hardly breaks down (absent: that of faeces) apart; the rest of the demand
  * and of the nitrogen is dissolved.
  */
 export function brokenUp(
@@ -11,8 +11,8 @@ export function brokenUp(
   nitrogen: number,
   demand: number,
   dissolvedShare = 0,
+  refractory = values.value('solids.refractory-share'),
 ): readonly Term[] {
-  const refractory = values.value('solids.refractory-share');
   const mixed = (whole: number, rest: number): number => (1 - refractory) * whole + refractory * rest;
   const perDemand = mixed(values.value('solids.demand'), values.value('solids.refractory-demand'));
   const perNitrogen = mixed(values.value('solids.nitrogen'), values.value('solids.refractory-nitrogen'));
