@@ -103,12 +103,15 @@ export function contentPosted(
   return content[quantity];
 }
 
+/** Whether a posting crosses the edge of the system: fish that are graded stay in it. */
+export const leavesOrComes = ({ account }: Posting): boolean => account !== 'graded fish';
+
 /** Crossings by what jumped: stocking, harvests, doses, drained solids, changed water. */
 function byPostings(run: Run, quantity: Conserved, boundary: Boundary): Crossing[] {
   const { model, samples, postings } = run;
   const concerned =
     boundary === 'system'
-      ? postings.slice(samples[0].posted, samples[samples.length - 1].posted)
+      ? postings.slice(samples[0].posted, samples[samples.length - 1].posted).filter(leavesOrComes)
       : postingsOf(run, model.layout.vessels[boundary]);
   return concerned
     .map((posting) => ({

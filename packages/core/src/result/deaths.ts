@@ -1,4 +1,5 @@
 import { hazardsIn, rowsOfDeaths } from '../model/hazards.js';
+import type { Account } from '../processes/components.js';
 import type { CauseOfDeath } from '../processes/kernels/hazard.js';
 import type { Run, Sample } from '../run/run.js';
 
@@ -29,6 +30,9 @@ export interface CohortDeaths {
   /** When the last fish died, d, to the output step: fewer than half a fish is left; absent where some live or were taken out. */
   readonly wipedOut?: number;
 }
+
+/** Accounts through which fish come to a cohort. */
+const arrivals: readonly Account[] = ['stocked fish', 'graded fish'];
 
 /** Fewer than half a fish: none is left. */
 const NONE = 0.5;
@@ -83,7 +87,7 @@ function ofCohort(run: Run, cohort: number, row: number): CohortDeaths {
   const last = samples[samples.length - 1];
   const came = postings
     .slice(0, last.posted)
-    .filter(({ account, state: at }) => account === 'stocked fish' && at === state)
+    .filter(({ account, state: at, amount }) => at === state && amount > 0 && arrivals.includes(account))
     .reduce((total, { amount }) => total + amount, 0);
   return {
     cohort: name,

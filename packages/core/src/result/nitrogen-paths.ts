@@ -1,7 +1,7 @@
 import { sum } from '../base/sum.js';
 import type { Component } from '../processes/components.js';
 import type { Run } from '../run/run.js';
-import { contentPosted } from './crossings.js';
+import { contentPosted, leavesOrComes } from './crossings.js';
 import { outsideName, storeName } from './fates.js';
 
 /** So much went from one place to another. */
@@ -158,6 +158,7 @@ function byPostings(run: Run): Link[] {
   const { model, samples, postings } = run;
   return postings
     .slice(samples[0].posted, samples[samples.length - 1].posted)
+    .filter(leavesOrComes)
     .flatMap(({ account, component, state, amount }) => {
       const content = contentPosted(model, state, component, 'nitrogen');
       if (amount === 0 || content === 0) return [];
