@@ -77,7 +77,8 @@ export function farm(tanks: number, beds: number): string {
     ...tankNames.map((name) => fish(`fish-${name}`, name)),
     'plantings:',
     ...bedNames.map(
-      (name) => `  crop-${name}: { in: ${name}, crop: lettuce-butterhead, area: 8 m2, batches: 2, light: 30 mol/m2/d }`,
+      (name) =>
+        `  crop-${name}: { in: ${name}, crop: lettuce-butterhead, area: 8 m2, batches: 2, light: 30 mol/m2/d }`,
     ),
     'dosing:',
     `  - { into: sump, product: potassium-bicarbonate, mass: ${beds * 100} g, every: 7 d }`,

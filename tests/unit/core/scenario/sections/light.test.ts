@@ -3,8 +3,11 @@ import { readScenarioFully } from '../../../../../packages/core/src/scenario/rea
 import { valueOn } from '../../../../../packages/core/src/scenario/value-on.js';
 import type { DailyValue } from '../../../../../packages/core/src/scenario/scenario.js';
 import { createParameters } from '../../../../../packages/core/src/library/parameters.js';
-import { smallSystem } from '../../../../support/small-text.js';
+import { smallSystem as lit } from '../../../../support/small-text.js';
 import { messagesOf } from '../../../../product/faults/small-system.js';
+
+/** The small system with its crop in the light of the climate. */
+const smallSystem = lit.replace(', light: 30 mol/m2/d', '');
 
 const parameters = createParameters();
 const perMegajoule = parameters.value('light.per-radiation');
