@@ -18,6 +18,10 @@ const others: Readonly<Record<string, string>> = {
   'meter-altitude': 'Manual of an oxygen meter, table of oxygen saturation by height above the sea',
   'tucker-1984':
     'Tucker 1984, factors of free carbon dioxide from pH, alkalinity and temperature, as reprinted',
+  'phreeqc-3':
+    'Parkhurst & Appelo 2013, PHREEQC version 3, USGS Techniques and Methods 6-A43: printed output of its examples and tests',
+  'langelier-index': 'Standard Methods 2330, Langelier index, worked example, from memory',
+  'pool-index': 'Manuals of pools and of a meter, tables of the saturation index pH + TF + CF + AF - 12.1',
   'hu-2011':
     'Hu, Ni et al. 2011, removal of carbon dioxide in a packed column, Procedia Eng. 15:4780, abstract',
   'en-25814': 'EN 25814 (ISO 5814), saturation table, as reprinted in a meter manual',

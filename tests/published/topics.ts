@@ -7,6 +7,7 @@ import { evapotranspiration } from './checks/evapotranspiration.js';
 import { filterSizing } from './checks/filter-sizing.js';
 import { fishGrowth } from './checks/fish-growth.js';
 import { fishWaste } from './checks/fish-waste.js';
+import { lime } from './checks/lime.js';
 import { nitrification } from './checks/nitrification.js';
 import { nitrifyingSurfaces } from './checks/nitrifying-surfaces.js';
 import { oxygen } from './checks/oxygen.js';
@@ -19,6 +20,7 @@ export const topics: readonly Topic[] = [
   unIonisedAmmonia,
   ammoniaCriteria,
   carbonate,
+  lime,
   oxygen,
   fishWaste,
   fishGrowth,

@@ -65,6 +65,26 @@ export function heldRates(water: HeldWater): HeldRates {
   return rates;
 }
 
+/** Whether few ammonia oxidisers on a surface, in a tenth of a month, become more. */
+function fewGrow({ temperature, tan, pH = 7.5, oxygen = 6 }: HeldWater): boolean {
+  const cell = vessel('cell', volume, { surface, temperature: constant(temperature) });
+  const still = stillWater(2, pH, { tan, oxygen, chloride: 100 });
+  const start = [startOf(cell, { water: still, aob: 1e-3, nob: 1e-3 })];
+  const run = doneRun(scenarioOf([cell], { days: 3, every: 3, start, overrides: held }), { tolerance: 1e-7 });
+  return amountOf(run, lastOf(run), 'aob', 'cell') > amountOf(run, run.samples[0], 'aob', 'cell');
+}
+
+/** Least TAN, g N m-3, that ammonia oxidisers live on: under it few of them become fewer. Found by halving. */
+export function leastTan(water: Omit<HeldWater, 'tan'>): number {
+  let [low, high] = [1e-3, 1];
+  for (let halving = 0; halving < 14; halving++) {
+    const tan = Math.sqrt(low * high);
+    if (fewGrow({ ...water, tan })) high = tan;
+    else low = tan;
+  }
+  return Math.sqrt(low * high);
+}
+
 /** TAN that a grown-in surface oxidises in held water, g N m-2 d-1. */
 export const matureRate = (water: HeldWater): number => heldRates(water).oxidised;
 

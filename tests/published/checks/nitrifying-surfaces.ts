@@ -1,5 +1,5 @@
 import { doublingTime } from '../../support/doubling-time.js';
-import { matureRate, reachedOf, removedOf, shareKept } from '../../support/mature-surface.js';
+import { leastTan, matureRate, reachedOf, removedOf, shareKept } from '../../support/mature-surface.js';
 import { about, between, within } from '../tolerance.js';
 import type { PublishedCheck, Topic } from '../published-check.js';
 
@@ -81,6 +81,18 @@ const cleanChecks = [0.5, 1, 2, 4].map((tan): PublishedCheck => ({
   chosen: 'biofilm.capacity',
   compute: () => matureRate({ temperature: 27.2, tan, oxygen: 6.5 }),
 }));
+
+/** The level of that law at which the rate is nothing. */
+const leastCheck: PublishedCheck = {
+  id: 'clean-film-least-tan',
+  source: 'areal-rate-law',
+  where: 'R = 1.859 (S - 0.07)/(S + 1.93) g/m2/d at 27.2 degC: S at R = 0',
+  mark: 'R',
+  what: 'least TAN that ammonia oxidisers live on, 27.2 degC, oxygen 6.5 mg/L',
+  unit: 'mg/L',
+  ...within(50, 0.07),
+  compute: () => leastTan({ temperature: 27.2, oxygen: 6.5 }),
+};
 
 /** Rates beside organic matter: share of the clean rate that is kept. */
 const organicChecks = (
@@ -177,6 +189,7 @@ export const nitrifyingSurfaces: Topic = {
     'Harwanto et al. give loads per another volume, so only their proportion is used.',
   checks: [
     ...cleanChecks,
+    leastCheck,
     ...organicChecks,
     ...[1, 2].map((tan): PublishedCheck => ({
       id: `areal-eding-2006-25-${tan}`,
