@@ -10,11 +10,22 @@ const carbonDioxide = parameters.value('molar.carbon') + parameters.value('molar
 const fed = (species: string, perDay = 0.015): FedFish =>
   fedFish({ species, ration: { kind: 'share', perDay } });
 
+/** Suspended particles of both pools, g dry, and the nitrogen in them, g N. */
+const particles = (fish: FedFish): { readonly mass: number; readonly nitrogen: number } => ({
+  mass: fish.made('solids') + fish.made('refractory'),
+  nitrogen:
+    fish.made('solids') * parameters.value('solids.nitrogen') +
+    fish.made('refractory') * parameters.value('solids.refractory-nitrogen'),
+});
+
+/** Dissolved nitrogen, g N: TAN, and urea and other organic nitrogen that becomes TAN in filters. */
+const dissolved = (fish: FedFish): number => fish.made('tan') + fish.made('organic-nitrogen');
+
 /** g per kg of feed. */
 const perFeed = (fish: FedFish, amount: number): number => (1000 * amount) / fish.feed;
 const particulate = (fish: FedFish): number => {
-  const nitrogen = fish.made('solids') * parameters.value('solids.nitrogen');
-  return (100 * nitrogen) / (nitrogen + fish.made('tan'));
+  const nitrogen = particles(fish).nitrogen;
+  return (100 * nitrogen) / (nitrogen + dissolved(fish));
 };
 
 const lecture = { source: 'recirculating-lecture', where: 'per kg of feed', mark: 'R' } as const;
@@ -169,7 +180,7 @@ export const fishWaste: Topic = {
       miss: 'solids carry the faecal nitrogen at 3 % N [W]; a leaner sludge (2 %) would make 330 g',
       compute: (): number => {
         const fish = fed('nile-tilapia');
-        return perFeed(fish, fish.made('solids'));
+        return perFeed(fish, particles(fish).mass);
       },
     },
     {
@@ -182,7 +193,7 @@ export const fishWaste: Topic = {
       ...within(10, 25),
       compute: (): number => {
         const fish = fed('nile-tilapia');
-        return perFeed(fish, fish.made('solids')) / 10;
+        return perFeed(fish, particles(fish).mass) / 10;
       },
     },
     {
@@ -196,7 +207,7 @@ export const fishWaste: Topic = {
       miss: 'the tables take 12 % of what is eaten as faecal, between these 10 % and the 20 % of the design rule; what is not eaten adds to it',
       compute: (): number => {
         const fish = fed('nile-tilapia');
-        return (100 * fish.made('solids') * parameters.value('solids.nitrogen')) / fish.nitrogen;
+        return (100 * particles(fish).nitrogen) / fish.nitrogen;
       },
     },
     {
@@ -210,7 +221,7 @@ export const fishWaste: Topic = {
       chosen: 'fish.rainbow-trout.protein-digestibility',
       compute: (): number => {
         const fish = fed('rainbow-trout');
-        return (100 * fish.made('solids') * parameters.value('solids.nitrogen')) / fish.nitrogen;
+        return (100 * particles(fish).nitrogen) / fish.nitrogen;
       },
     },
     {

@@ -217,6 +217,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['limits for the system', 'limit.feed-per-area-leafy-low.value'],
   ['limits for the system', 'limit.water-loss-high.averaging'],
   ['limits for the system', 'limit.water-loss-high.value'],
+  ['measured feed conversion', 'fish.*.maintenance'],
   ['measured feed conversion', 'fish.retention-highest'],
   ['measured feed conversion', 'fish.retention-lowest'],
   ['nitrogen of crops', 'limit.crop-nitrogen-low.value'],

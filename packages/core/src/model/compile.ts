@@ -4,7 +4,7 @@ import { checkScenario } from '../scenario/check-scenario.js';
 import type { Scenario } from '../scenario/scenario.js';
 import type { Values } from '../library/values.js';
 import { contentOf, type Content, unitOf, waterComponents } from '../processes/components.js';
-import { retentionsOf } from './feed-conversion.js';
+import { metabolismsOf } from './feed-conversion.js';
 import { readingsOf, type Instance } from './instance.js';
 import { layOut, stateOf, waterState, type Layout } from './layout.js';
 import type { Entry, Model, Row } from './model.js';
@@ -103,7 +103,7 @@ export function compileChecked(
   const layout = layOut(scenario, parameters);
   const streams = layStreams(scenario);
   const plain = scopeTo(parameters, {});
-  const retentions = retentionsOf(scenario, parameters);
+  const metabolisms = metabolismsOf(scenario, parameters);
   const checkDraws = checkAtDraws(closureDraws, scenario.overrides);
 
   const rows: Row[] = [];
@@ -118,7 +118,7 @@ export function compileChecked(
   const scopes = new Map<string, Values>();
   for (const process of processes) {
     const closed = new Map<string, readonly ClosedTerm[]>();
-    for (const site of sitesOf(process, scenario, layout, retentions)) {
+    for (const site of sitesOf(process, scenario, layout, metabolisms)) {
       const key = JSON.stringify(site.subject);
       const values = scopes.get(key) ?? scopeTo(parameters, site.subject);
       scopes.set(key, values);

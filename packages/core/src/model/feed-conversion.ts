@@ -3,57 +3,70 @@ import { type Fault, InputError } from '../base/faults.js';
 import type { Parameters } from '../library/parameters.js';
 import type { Cohort, Scenario } from '../scenario/scenario.js';
 import { fishAtStart } from './fish-at-start.js';
+import type { Metabolism } from './scope.js';
 
-/** Feed offered per gain, g per g, of a cohort as at its start, of fish that retain so much of digested energy. */
-function conversionAt(cohort: Cohort, parameters: Parameters, retention: number): number {
-  const { offered, gain } = fishAtStart(cohort, parameters, retention);
+/** From the worst user of feed of a species (0) to the best (1): more is retained, and less holds the fish. */
+function metabolismAt({ species }: Cohort, parameters: Parameters, place: number): Metabolism {
+  const worst = parameters.value('fish.retention-lowest');
+  const best = parameters.value('fish.retention-highest');
+  const upkeep = parameters.row(`fish.${species}.maintenance`);
+  return {
+    retention: worst + (best - worst) * place,
+    maintenance: upkeep.high + (upkeep.low - upkeep.high) * place,
+  };
+}
+
+/** Feed offered per gain, g per g, of a cohort as at its start, at a place between the worst and the best. */
+function conversionAt(cohort: Cohort, parameters: Parameters, place: number): number {
+  const { offered, gain } = fishAtStart(cohort, parameters, metabolismAt(cohort, parameters, place));
   return gain > 0 ? offered / gain : Infinity;
 }
 
-/** Halvings of a range of retention: to the last digit of a number. */
+/** Halvings of the way between the worst and the best: to the last digit of a number. */
 const HALVINGS = 60;
 
-/** Retention at which a measured feed conversion comes out, or why there is none. */
-function retentionFor(cohort: Cohort, measured: number, parameters: Parameters): number | Fault {
-  let low = parameters.value('fish.retention-lowest');
-  let high = parameters.value('fish.retention-highest');
-  const worst = conversionAt(cohort, parameters, low);
-  const best = conversionAt(cohort, parameters, high);
+const digits = (value: number): string => String(Number(value.toPrecision(3)));
+
+/** What a feed conversion must lie between, in words. */
+function bounds(best: number, worst: number): string {
+  if (!Number.isFinite(best)) return 'a larger ration: at this one they do not grow';
+  return Number.isFinite(worst) ? `${digits(best)} to ${digits(worst)}` : `${digits(best)} or more`;
+}
+
+/** What fish make of energy where a measured feed conversion comes out, or why there is none. */
+function metabolismFor(cohort: Cohort, measured: number, parameters: Parameters): Metabolism | Fault {
+  const worst = conversionAt(cohort, parameters, 0);
+  const best = conversionAt(cohort, parameters, 1);
   if (!(measured >= best && measured <= worst)) {
-    const digits = (value: number): string => String(Number(value.toPrecision(3)));
-    const least = Number.isFinite(best) ? digits(best) : '';
     return {
       key: `fish.${cohort.name}.feed-conversion`,
       got: String(measured),
       problem: 'fish of this size on this feed and ration cannot have this feed conversion',
-      expected:
-        least === ''
-          ? 'a larger ration: at this one they do not grow'
-          : Number.isFinite(worst)
-            ? `${least} to ${digits(worst)}`
-            : `${least} or more`,
+      expected: bounds(best, worst),
     };
   }
+  let [low, high] = [0, 1];
   for (let halving = 0; halving < HALVINGS; halving++) {
     const middle = (low + high) / 2;
     if (conversionAt(cohort, parameters, middle) > measured) low = middle;
     else high = middle;
   }
-  return (low + high) / 2;
+  return metabolismAt(cohort, parameters, (low + high) / 2);
 }
 
 /**
- * Share of digested energy that the fish of each cohort retain for which a measured feed conversion is given, by its name.
+ * What the fish of each cohort make of energy for which a measured feed conversion is given, by its name: as they stand at
+ * the start, at their ration, in sound water of the temperature for which upkeep is stated.
  * @throws InputError with every conversion that no fish of that kind can have at its ration, and between which it must lie
  */
-export function retentionsOf(scenario: Scenario, parameters: Parameters): ReadonlyMap<string, number> {
-  const found = new Map<string, number>();
+export function metabolismsOf(scenario: Scenario, parameters: Parameters): ReadonlyMap<string, Metabolism> {
+  const found = new Map<string, Metabolism>();
   const faults: Fault[] = [];
   for (const cohort of scenario.cohorts) {
     if (cohort.feedConversion === undefined) continue;
-    const retention = retentionFor(cohort, cohort.feedConversion, parameters);
-    if (typeof retention === 'number') found.set(cohort.name, retention);
-    else faults.push(retention);
+    const metabolism = metabolismFor(cohort, cohort.feedConversion, parameters);
+    if ('problem' in metabolism) faults.push(metabolism);
+    else found.set(cohort.name, metabolism);
   }
   if (faults.length > 0) throw new InputError(faults);
   return found;

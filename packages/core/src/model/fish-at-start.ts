@@ -13,7 +13,7 @@ import { leanDemand } from '../processes/kernels/lean-body.js';
 import { anyConditions } from '../processes/process.js';
 import type { Cohort } from '../scenario/scenario.js';
 import { offerOf } from './offer.js';
-import { scopeTo } from './scope.js';
+import { type Metabolism, scopeTo } from './scope.js';
 
 /** What a cohort makes of its feed on its first day, in sound water at the temperature for which its upkeep is stated. */
 export interface FishAtStart {
@@ -30,12 +30,12 @@ const AMPLE = 1e9;
 
 /**
  * A cohort on its first day; one that is stocked later as if one fish were there.
- * @param retention share of digested energy that is retained, in place of that of the species
+ * @param metabolism what they make of energy, in place of what their species does
  */
-export function fishAtStart(cohort: Cohort, parameters: Parameters, retention?: number): FishAtStart {
+export function fishAtStart(cohort: Cohort, parameters: Parameters, metabolism?: Metabolism): FishAtStart {
   const { species, feed, mass, ration } = cohort;
   const number = cohort.number > 0 ? cohort.number : 1;
-  const values = scopeTo(parameters, { species, feed, ...(retention !== undefined && { retention }) });
+  const values = scopeTo(parameters, { species, feed, ...(metabolism && { metabolism }) });
   const body = number * mass;
   const { fed, share } = offerOf(ration, body, number);
   const temperature = values.value('species.reference-temperature');

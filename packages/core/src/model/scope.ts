@@ -6,14 +6,20 @@ export interface Tables extends Values {
   has(id: string): boolean;
 }
 
+/** What fish make of energy: the share of what is digested that they retain, and what holds a fish of 100 g, d-1. */
+export interface Metabolism {
+  readonly retention: number;
+  readonly maintenance: number;
+}
+
 /**
  * Which species, crop, feed, product and lime stand for `species.*`, `crop.*`, `feed.*`, `product.*` and `lime.area` at
  * a place.
  */
 export interface Subject {
   readonly species?: string;
-  /** Share of digested energy that these fish retain, in place of that of their species. */
-  readonly retention?: number;
+  /** What these fish make of energy, by a measured feed conversion, in place of what their species does. */
+  readonly metabolism?: Metabolism;
   readonly crop?: string;
   readonly feed?: { readonly name: string; readonly protein: number };
   readonly product?: string;
@@ -30,7 +36,10 @@ export function scopeTo(tables: Tables, subject: Subject): Values {
   const find = (id: string): number => {
     const property = id.slice(id.indexOf('.') + 1);
     if (subject.species !== undefined && id.startsWith('species.')) {
-      if (subject.retention !== undefined && property === 'energy-retention') return subject.retention;
+      if (property === 'energy-retention' && subject.metabolism !== undefined)
+        return subject.metabolism.retention;
+      if (property === 'maintenance' && subject.metabolism !== undefined)
+        return subject.metabolism.maintenance;
       return tables.value(`fish.${subject.species}.${property}`);
     }
     if (subject.feed !== undefined && id === 'feed.protein') return subject.feed.protein;

@@ -2,7 +2,7 @@ import type { Process } from '../processes/process.js';
 import type { Feed, Scenario } from '../scenario/scenario.js';
 import { feedKey } from './instance.js';
 import type { Layout, PlaceIndex } from './layout.js';
-import type { Subject } from './scope.js';
+import type { Metabolism, Subject } from './scope.js';
 
 /** Lime that is no piece laid in: scale and what was dosed. */
 const FINE = 'powder';
@@ -17,15 +17,15 @@ export interface Site extends PlaceIndex {
 
 /**
  * Places at which a process works: those of its kind that its own rule (`where`) lets it work at.
- * @param retentions of cohorts with a measured feed conversion: `retentionsOf`
+ * @param metabolisms of cohorts with a measured feed conversion: `metabolismsOf`
  */
 export function sitesOf(
   process: Process,
   scenario: Scenario,
   layout: Layout,
-  retentions: ReadonlyMap<string, number>,
+  metabolisms: ReadonlyMap<string, Metabolism>,
 ): readonly Site[] {
-  const all = kindOf(process, scenario, layout, retentions);
+  const all = kindOf(process, scenario, layout, metabolisms);
   const { where } = process;
   return where === undefined ? all : all.filter(({ vessel }) => where(scenario.vessels[vessel]));
 }
@@ -35,7 +35,7 @@ function kindOf(
   process: Process,
   scenario: Scenario,
   layout: Layout,
-  retentions: ReadonlyMap<string, number>,
+  metabolisms: ReadonlyMap<string, Metabolism>,
 ): readonly Site[] {
   const inVessels = (has: (vessel: number) => boolean): readonly Site[] =>
     layout.vessels.flatMap((place, vessel) =>
@@ -58,8 +58,8 @@ function kindOf(
         if (process.whose?.(cohort) === false) return [];
         const site = { place: cohort.name, vessel: layout.fish[index].vessel, cohort: index, batch: -1 };
         const { species, name } = cohort;
-        const retention = retentions.get(name);
-        const fish = { species, ...(retention !== undefined && { retention }) };
+        const metabolism = metabolisms.get(name);
+        const fish = { species, ...(metabolism !== undefined && { metabolism }) };
         if (process.perFeed === undefined) return [{ ...site, subject: fish }];
         const feeds = feedsOf(scenario, cohort.name);
         return feeds.map((feed) => ({

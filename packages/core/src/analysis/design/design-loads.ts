@@ -1,6 +1,6 @@
 // Reads numbers as: daily loads of a design
 import type { Model } from '../../model/model.js';
-import { retentionsOf } from '../../model/feed-conversion.js';
+import { metabolismsOf } from '../../model/feed-conversion.js';
 import { fishAtStart } from '../../model/fish-at-start.js';
 import { offerOf } from '../../model/offer.js';
 import type { DailyValue, Scenario } from '../../scenario/scenario.js';
@@ -33,10 +33,10 @@ export function tanByRule(model: Model): number {
  * nitrogen that becomes TAN.
  */
 export function tanByModel({ scenario, parameters }: Model): number {
-  const retentions = retentionsOf(scenario, parameters);
+  const metabolisms = metabolismsOf(scenario, parameters);
   return sum(
     scenario.cohorts.map((cohort) =>
-      cohort.number > 0 ? fishAtStart(cohort, parameters, retentions.get(cohort.name)).excreted : 0,
+      cohort.number > 0 ? fishAtStart(cohort, parameters, metabolisms.get(cohort.name)).excreted : 0,
     ),
   );
 }

@@ -66,7 +66,8 @@ export function intakeCoefficients(values: Values, at: Conditions): readonly num
     half * values.value('species.lethal-ammonia'),
     half * values.value('species.lethal-nitrite'),
     values.value('fish.chloride-halving'),
-    (half * values.value('species.lethal-carbon-dioxide')) / carbonDioxide,
+    (values.value('fish.appetite-carbon-dioxide') * values.value('species.lethal-carbon-dioxide')) /
+      carbonDioxide,
   ];
 }
 

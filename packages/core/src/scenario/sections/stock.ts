@@ -92,7 +92,7 @@ export const cohortSchema = section(
     ).optional(),
     'feed-conversion': bounded(
       cohortRanges.feedConversion,
-      'measured feed conversion, g of feed given per g gained: fish retain what makes it come out for those of the start at ' +
+      'measured feed conversion, g of feed given per g gained: energy is used so that it comes out for those of the start at ' +
         'their ration in sound water; default: what the species makes of this feed and ration',
     ).optional(),
     dead: choice(
