@@ -13,7 +13,7 @@ import { describe, expect, it } from 'vitest';
  * The examples of the handbooks, found by the model set to their assumptions. They are not ours: biofilm at its full
  * areal rate from the first day (a full surface of ammonia oxidisers that neither decay nor want for oxygen,
  * inorganic carbon, pH or TAN), no other surface, and fish that excrete the share that the example says. What is set for
- * that stands under `parameters`; ammonia oxidisers have 0.18 / (0.18 + 0.06) of the capacity for room, by yield. With the model's own numbers the answers differ, which `leat size` explains.
+ * that stands under `parameters` (fish that eat all, digest all, need nothing for upkeep and die of nothing); ammonia oxidisers have 0.18 / (0.18 + 0.06) of the capacity for room, by yield. With the model's own numbers the answers differ, which `leat size` explains.
  */
 const assumed = (areal: number, growth: number, feedNitrogenKept: number): string => `
   aob.growth-theta: 1
@@ -33,11 +33,24 @@ const assumed = (areal: number, growth: number, feedNitrogenKept: number): strin
   biofilm.capacity: ${(areal * 0.24) / growth}
   fish.uneaten: 1.0e-9
   fish.k-oxygen: 1.0e-9
-  fish.nile-tilapia.feed-conversion: 1
-  fish.nile-tilapia.fasting-loss: 1.0e-9
+  fish.appetite-oxygen: 1.0e-9
+  fish.appetite-toxic: 1
+  fish.ammonia-share: 1
+  fish.protein-retention: ${feedNitrogenKept}
+  protein.demand: 1.0e-9
+  fish.nile-tilapia.appetite: 1
+  fish.nile-tilapia.body-demand: 0.001
+  fish.nile-tilapia.maintenance: 1.0e-20
   fish.nile-tilapia.mortality: 1.0e-9
   fish.nile-tilapia.protein-digestibility: 1
-  fish.nile-tilapia.body-nitrogen: ${feedNitrogenKept}
+  fish.nile-tilapia.energy-digestibility: 1
+  fish.nile-tilapia.temperature-low: 0
+  fish.nile-tilapia.temperature-optimum-low: 1
+  fish.nile-tilapia.lethal-temperature-low: -40
+  fish.nile-tilapia.lethal-oxygen: 1.0e-9
+  fish.nile-tilapia.lethal-ammonia: 1.0e+9
+  fish.nile-tilapia.lethal-nitrite: 1.0e+9
+  fish.nile-tilapia.lethal-carbon-dioxide: 1.0e+9
   gas.ammonia-velocity: 1.0e-9
   vessel.wall: 1.0e-9`;
 
@@ -119,7 +132,7 @@ top-up: { level: 290 L, rate: 1 m3/d, from: [tap] }
 fish:
   stock: { in: tank, species: nile-tilapia, number: 40, mass: 250 g, ration: 200 g/d, feed: grower-32 }
 start: { biofilm: { aob: 75 %, nob: 0 % }, water: { like: tap, pH: 8, ammonia: 5 mg N/L } }
-parameters:${assumed(0.475, 0.6, 0.39 * 0.32 * 0.16)}
+parameters:${assumed(0.475, 0.6, 0.39)}
   media.volcanic-tuff.surface: 300
 `;
 

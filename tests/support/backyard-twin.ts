@@ -20,7 +20,7 @@ export const backyardFree: readonly string[] = [
   'biofilm.capacity',
   'aob.growth',
   'nob.growth',
-  'fish.nile-tilapia.feed-conversion',
+  'fish.nile-tilapia.energy-retention',
   'denitrification.activity',
   'start.nitrate',
   'vessels.sump.volume=0.42..0.9 m3',

@@ -8,7 +8,7 @@ export function ownTable(...rows: readonly string[]): string {
   return [header, ...rows.map((row) => row.split('|').join('\t'))].join('\n') + '\n';
 }
 
-/** The rows of a subject of ours as rows of a new one, such as `fish.murray-cod` as `fish.golden-perch`. */
+/** The rows of a subject of ours as rows of a new one, such as `fish.murray-cod` as `fish.estuary-perch`. */
 export function copiedRows(from: string, to: string): readonly string[] {
   return [...tableRows.values()]
     .filter(({ id }) => id.startsWith(`${from}.`))

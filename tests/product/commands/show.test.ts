@@ -20,7 +20,7 @@ interface Shown {
 
 const growth = 'aob.growth|0.5|1/d|0.4|0.6|triangular|measured|Own log book, 2025|-|U';
 const folder = folderWith({
-  'my.tsv': ownTable(growth, ...copiedRows('fish.murray-cod', 'fish.golden-perch')),
+  'my.tsv': ownTable(growth, ...copiedRows('fish.murray-cod', 'fish.estuary-perch')),
   'own.yaml': 'include: small.yaml\ntables: my.tsv\nparameters: { nob.growth: 0.8 }\n',
   'bad.tsv': ownTable(growth.replace('triangular', 'triangel')),
 });
@@ -58,7 +58,7 @@ describe('leat show', () => {
   });
 
   it.each([
-    ['fish', 'nile-tilapia', 10],
+    ['fish', 'nile-tilapia', 14],
     ['crops', 'lettuce-romaine', 17],
     ['media', 'pumice', 18],
     ['feeds', 'grower-32', 5],
@@ -83,13 +83,13 @@ describe('leat show', () => {
     expect(await json()).toMatchObject({ kind: 'tables' });
     expect(((await json()) as { tables: readonly unknown[] }).tables[0]).toEqual({
       table: 'fish',
-      numbers: 207,
+      numbers: 325,
     });
   });
 
   it('lists all of a species by its id or its name alone, and all ids that begin alike', async () => {
     expect(await show('nile-tilapia')).toBe(await show('fish.nile-tilapia'));
-    expect((await show('nile-tilapia')).split('\n')).toHaveLength(1 + 23 + 4);
+    expect((await show('nile-tilapia')).split('\n')).toHaveLength(1 + 25 + 4);
     const acute = await shownRows('epa.acute');
     expect(acute.kind).toBe('part');
     expect(acute.rows.every(({ row }) => row.id.startsWith('epa.acute.'))).toBe(true);
@@ -146,15 +146,15 @@ describe('leat show with numbers of the user', () => {
 
   it('shows a species that the user added, and what reads it', async () => {
     const { row, source, uses } = await shownNumber(
-      'fish.golden-perch.feed-conversion',
+      'fish.estuary-perch.energy-retention',
       '--tables',
       'my.tsv',
     );
     expect(row.given).toMatch(/^my\.tsv:\d+$/);
     expect(source?.key).toBe('memory');
     expect(uses.map(({ name }) => name)).toContain('feeding');
-    expect(await show('fish', '--tables', 'my.tsv')).toContain('golden-perch');
-    expect((await leat(['show', 'golden-perch'], folder)).code).toBe(2);
+    expect(await show('fish', '--tables', 'my.tsv')).toContain('estuary-perch');
+    expect((await leat(['show', 'estuary-perch'], folder)).code).toBe(2);
   });
 
   it('refuses --set without a scenario, and a faulty table', async () => {
@@ -177,7 +177,7 @@ describe('--tables', () => {
       ['run', 'small.yaml', '--tables', 'my.tsv', ...short, '--json'],
       folder,
     );
-    expect([code, err]).toEqual([0, 'my.tsv: 1 number in place of ours, 23 new (fish.golden-perch)\n']);
+    expect([code, err]).toEqual([0, 'my.tsv: 1 number in place of ours, 25 new (fish.estuary-perch)\n']);
     const document = JSON.parse(out) as {
       manifest: { given: string[]; scenario: string };
       sources: { key: string; given?: string; ids: string[] }[];

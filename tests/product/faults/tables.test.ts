@@ -11,7 +11,7 @@ import { copiedRows, ownTable } from '../../support/own-table.js';
 import { edited, messagesOf, smallSystem } from './small-system.js';
 
 const growth = 'aob.growth|0.5|1/d|0.4|0.6|triangular|measured|Own log book, 2025|-|U';
-const perch = copiedRows('fish.murray-cod', 'fish.golden-perch');
+const perch = copiedRows('fish.murray-cod', 'fish.estuary-perch');
 const files: Readonly<Record<string, string>> = {
   'my.tsv': ownTable(growth, ...perch),
   'other.tsv': ownTable(growth.replace('0.5', '0.55')),
@@ -27,12 +27,12 @@ const withTables = (tables: string, ...edits: [string, string][]): string =>
   edited(['days: 30', `days: 30\ntables: ${tables}`], ...edits);
 const read = (text: string, tables: readonly string[] = []) =>
   readScenarioFully(text, { file: 'small.yaml', load, tables, days: 2 });
-const asPerch: [string, string] = ['species: nile-tilapia', 'species: golden-perch'];
+const asPerch: [string, string] = ['species: nile-tilapia', 'species: estuary-perch'];
 
 describe('tables of the user in a scenario', () => {
   it('give numbers in place of ours, and say so', () => {
     const { scenario, notes } = read(withTables('my.tsv'));
-    expect(notes).toEqual([`my.tsv: 1 number in place of ours, ${perch.length} new (fish.golden-perch)`]);
+    expect(notes).toEqual([`my.tsv: 1 number in place of ours, ${perch.length} new (fish.estuary-perch)`]);
     const parameters = createParameters(scenario.overrides);
     expect(parameters.row('aob.growth')).toEqual({
       table: 'parameters',
@@ -54,7 +54,7 @@ describe('tables of the user in a scenario', () => {
     const { scenario } = read(withTables('my.tsv', asPerch));
     const run = simulate(compileModel(scenario, createParameters(scenario.overrides)));
     expect(run.outcome.kind).toBe('done');
-    expect(manifestOf(run).given).toContain('fish.golden-perch.body-nitrogen');
+    expect(manifestOf(run).given).toContain('fish.estuary-perch.body-nitrogen');
   });
 
   it.each([
@@ -128,7 +128,7 @@ const cases: { name: string; text: string; messages: string[] }[] = [
     text: withTables('bad.tsv', asPerch, ['number: 20', 'number: -20']),
     messages: [
       'bad.tsv:2:16: unit of aob.growth: not a unit of this number; got mg/L; expected 1/d as in our table, or a share a day such as "1.5 %/d" or "15 g/kg/d"',
-      'bad.tsv:3: fish.golden-perch: fish golden-perch lacks 5 of the numbers that the model reads; expected also rows for limit-ammonia, limit-nitrite, limit-nitrate, limit-oxygen, density-high',
+      'bad.tsv:3: fish.estuary-perch: fish estuary-perch lacks 14 of the numbers that the model reads; expected also rows for temperature-high, temperature-optimum-low, temperature-optimum-high, limit-ammonia, limit-nitrite, limit-nitrate, limit-oxygen, density-high, lethal-temperature-low, lethal-temperature-high, lethal-oxygen, lethal-ammonia, lethal-nitrite, lethal-carbon-dioxide',
       'small.yaml:22:55: fish.tilapia.number: out of range; got -20; expected a whole number from 0 to 10000000',
     ],
   },
@@ -163,7 +163,7 @@ describe('messages about tables of the user', () => {
   it('a species named by a single row only', () => {
     const one = ownTable('fish.nile-tilapa.mortality|0.001|1/d|0.0005|0.002|uniform|c|fao-589|-|M');
     const [message] = messagesOf(smallSystem, { load: () => one, tables: ['one.tsv'] });
-    expect(message).toContain('one.tsv:2: fish.nile-tilapa: fish nile-tilapa lacks 14 of the numbers');
+    expect(message).toContain('one.tsv:2: fish.nile-tilapa: fish nile-tilapa lacks 23 of the numbers');
     expect(message).toContain('did you mean nile-tilapia?');
   });
 });

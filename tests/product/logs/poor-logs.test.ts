@@ -50,10 +50,10 @@ describe('a log that tells little', () => {
   it('a number that nothing informs stays at its prior, and is told', () => {
     const { notes, numbers } = fitTo(
       ['13/03/2026,0.5,,,,,,', '14/03/2026,0.25,,,,,,'],
-      ['aob.growth', 'fish.rainbow-trout.feed-conversion'],
+      ['aob.growth', 'fish.rainbow-trout.energy-retention'],
     );
     expect(notes).toContain(
-      'warning: nothing in this system reads fish.rainbow-trout.feed-conversion: it stays at its prior',
+      'warning: nothing in this system reads fish.rainbow-trout.energy-retention: it stays at its prior',
     );
     expect(numbers[1]).toMatchObject({ verdict: 'stays', deviate: 0 });
     expect(numbers[1].deviation).toBeCloseTo(1, 10);

@@ -168,17 +168,17 @@ const names: readonly Slip[] = [
   slip(
     'a number of the tables misspelt',
     'start:\n',
-    'parameters: { fish.nile-tilapia.feed-conversoin: 2 }\nstart:\n',
+    'parameters: { fish.nile-tilapia.body-demnad: 2 }\nstart:\n',
   ),
   slip(
     'a number of the tables negative',
     'start:\n',
-    'parameters: { fish.nile-tilapia.feed-conversion: -1 }\nstart:\n',
+    'parameters: { fish.nile-tilapia.body-demand: -1 }\nstart:\n',
   ),
   slip(
     'a number of the tables NaN',
     'start:\n',
-    'parameters: { fish.nile-tilapia.feed-conversion: .nan }\nstart:\n',
+    'parameters: { fish.nile-tilapia.body-demand: .nan }\nstart:\n',
   ),
   slip(
     'a share of the tables above 1',

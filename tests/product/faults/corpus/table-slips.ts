@@ -3,7 +3,7 @@ import { slip, type Slip } from './slip.js';
 
 /** A valid table of the user: one number of ours given anew; invented. */
 export const tableText = ownTable(
-  'fish.nile-tilapia.feed-conversion|1.6|g/g|1.4|1.8|triangular|own scales|our notes of 2025|-|U',
+  'fish.nile-tilapia.body-demand|1.6|g/g|1.4|1.8|triangular|own scales|our notes of 2025|-|U',
 );
 
 const row = (text: string): string => `${header}\n${text.split('|').join('\t')}\n`;
@@ -17,20 +17,20 @@ export const tableSlips: readonly Slip[] = [
   { name: 'a binary table', text: Uint8Array.from([0, 1, 2, 255]) },
   { name: 'a spreadsheet for a table', text: Uint8Array.from([0x50, 0x4b, 3, 4]) },
   { name: 'a table of 5001 rows', text: `${header}\n${'x\n'.repeat(5001)}` },
-  { name: 'a row too short', text: row('fish.nile-tilapia.feed-conversion|1.6') },
+  { name: 'a row too short', text: row('fish.nile-tilapia.body-demand|1.6') },
   {
     name: 'a subject begun',
-    text: row('fish.golden-perch.feed-conversion|1.6|g/g|1.4|1.8|triangular|own|own|-|U'),
+    text: row('fish.estuary-perch.body-demand|1.6|g/g|1.4|1.8|triangular|own|own|-|U'),
   },
   slip('a column misspelt', 'value', 'valu'),
   slip('a column twice', 'low', 'value'),
-  slip('an id misspelt', 'fish.nile-tilapia.feed-conversion', 'fish.nile-tilapia.feed-conversoin'),
-  slip('an id in capitals', 'fish.nile-tilapia.feed-conversion', 'FISH.NILE-TILAPIA.FEED-CONVERSION'),
-  slip('a group unknown', 'fish.nile-tilapia.feed-conversion', 'bird.duck.feed-conversion'),
+  slip('an id misspelt', 'fish.nile-tilapia.body-demand', 'fish.nile-tilapia.body-demnad'),
+  slip('an id in capitals', 'fish.nile-tilapia.body-demand', 'FISH.NILE-TILAPIA.BODY-DEMAND'),
+  slip('a group unknown', 'fish.nile-tilapia.body-demand', 'bird.duck.body-demand'),
   slip(
     'a name of every object',
-    'fish.nile-tilapia.feed-conversion',
-    'constructor.prototype.feed-conversion',
+    'fish.nile-tilapia.body-demand',
+    'constructor.prototype.body-demand',
   ),
   slip('a value with a decimal comma', '1.6', '1,6'),
   slip('a value in words', '1.6', 'good'),
