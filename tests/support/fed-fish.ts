@@ -72,7 +72,7 @@ export function fedFish({ species, ration, feed, temperature, mass = 100, days =
   const degrees = temperature ?? parameters.value(`fish.${species}.reference-temperature`);
   // So much water that nothing of what fish give off is felt.
   const tank = vessel('tank', 1e9, { temperature: constant(degrees) });
-  const water = stillWater(1e-3, 7.5, { oxygen: 1e4 });
+  const water = stillWater(1e-3, 7.5, { oxygen: 100 });
   const cohorts = [tilapia('fish', 'tank', { species, ration, feed: given, mass })];
   const run = doneRun(scenarioOf([tank], { start: [startOf(tank, { water })], cohorts, days, every: days }), {
     tolerance: 1e-8,
