@@ -25,6 +25,7 @@ const conditions = {
   fedShare: 0,
   area: 1,
   light: 20,
+  bearing: 0,
   ionic: 0.01,
 };
 

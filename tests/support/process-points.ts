@@ -36,6 +36,7 @@ export function drawnConditions(random: () => number): Conditions {
     fedShare: between(0.001, 0.05),
     area: between(0.5, 20),
     light: between(0, 60),
+    bearing: random() < 0.5 ? 0 : between(0.3, 0.7),
     ionic: between(0, 0.08),
     most: between(1, 100),
     setPoint: between(0.5, 9),

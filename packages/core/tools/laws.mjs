@@ -50,6 +50,7 @@ const shared = {
   A_f: condition('floor', 'A_f', 'floor, m2'),
   A: condition('area', 'A', 'area of the batch, m2'),
   m_I: condition('ionic', 'm_I', 'ionic strength of the water that morning, mol/L'),
+  phi: condition('bearing', '\\phi', 'share of growth that goes to fruit today'),
   I: condition('light', 'I', 'photosynthetic light on the crop, mol/m2/d'),
   e: condition('capture', 'e', 'share of incoming solids caught'),
   k_air: condition('aeration', 'k_L a', 'aeration now, at 20 degC, 1/d'),
@@ -284,6 +285,7 @@ const cropNames = {
   p: number('crop.nitrogen-plateau', 'p'),
   n_l: number('crop.nitrogen-least', 'n_l'),
   t_r: number('crop.recovery-time', 't_r'),
+  n_f: number('crop.fruit-nitrogen', 'n_f'),
 };
 const growthEquations = {
   w: 'W / (100 * A)',
@@ -291,12 +293,12 @@ const growthEquations = {
   W_c: 'l * A * (K_I + I) / (g * (T_opt - T_b))',
   f_e: 'max(0, 1 - E_s * max(0, m_I / (i_e * d_e) - E_t))',
   c: 'f_e * l * I * A * max(0, min(T_air, T_opt) - T_b) / (T_opt - T_b)',
-  G: 'c * (1 - exp(-W / W_c)) * (1 - n_l * N_c * W / N) / (1 - n_l)',
+  G: 'c * (1 - exp(-W / W_c)) * max(0, 1 - n_l * N_c * W / N) / (1 - n_l)',
 };
 const cropEquations = {
   ...growthEquations,
   h: 'b / (1 + (p / w)^4)',
-  D: 'max(0, (1 - h) * N_c * G + (N_c * W - N) / t_r)',
+  D: 'max(0, ((1 - phi) * (1 - h) * N_c + phi * n_f) * G + (N_c * W - N) / t_r)',
 };
 
 const gasNames = {
@@ -442,7 +444,7 @@ export const laws = {
       th_s: number('solids.theta', '\\theta_S'),
     },
   },
-  'crop-growing': { law: 'G', equations: growthEquations, names: cropNames },
+  'crop-growing': { law: '(1 - phi) * G', equations: growthEquations, names: cropNames },
   'nitrate-uptake': {
     law: 'D * M(C_no3, K_c) * (1 - s_t * M(C_tan, K_t))',
     equations: cropEquations,
@@ -471,6 +473,7 @@ export const laws = {
       M_n: number('molar.nitrogen', 'M_N'),
     },
   },
+  'fruit-growing': { law: 'phi * G', equations: growthEquations, names: cropNames },
   'oxygen-exchange': {
     law: 'K_g * (O_sat - C_o2)',
     equations: gasEquations,

@@ -49,7 +49,7 @@ const sections = {
     ...['sludge-mineralisation', 'denitrification', 'sludge-fermentation'],
     ...['dissolved-oxidation', 'dissolved-denitrification', 'ammonification'],
   ],
-  crops: ['crop-growing', 'nitrate-uptake', 'tan-uptake', 'calcium-uptake'],
+  crops: ['crop-growing', 'nitrate-uptake', 'tan-uptake', 'calcium-uptake', 'fruit-growing'],
   gas: ['oxygen-exchange', 'carbon-dioxide-exchange', 'ammonia-loss'],
   lime: ['lime-dissolution', 'lime-scale'],
   dosers: ['dosing-by-ph', 'dosing-by-alkalinity'],

@@ -200,18 +200,7 @@ function blocks(text) {
   const follow = climate('water-temperature', 'follows');
   const light = climate('light', 'lamps');
   const action = sections.actions.items;
-  const heads = [
-    'include',
-    'version',
-    'title',
-    'note',
-    'days',
-    'every',
-    'start-date',
-    'reservoir',
-    'seed',
-    'tables',
-  ];
+  const heads = 'include version title note days every start-date reservoir seed tables'.split(' ');
   const named = [
     'climate',
     'waters',

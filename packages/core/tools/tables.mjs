@@ -56,7 +56,7 @@ export function ids() {
 }
 
 /** Tables kept in a file of their own, so that rows drawn before them keep their draws. */
-const parts = { salads: 'crops' };
+const parts = { salads: 'crops', garden: 'crops' };
 
 /** One column of the tables, a line for each file. */
 const column = (name, files) => [

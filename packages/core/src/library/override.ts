@@ -59,41 +59,32 @@ const replacedProperties: Readonly<Partial<Record<OpenGroup, Readonly<Record<str
     'reference-ration': 'appetite',
     'fasting-loss': 'maintenance',
   },
+  crop: { 'final-mass': 'light-use', 'nitrogen-minimum': 'nitrogen-least' },
 };
 
-/** Properties that subjects had once, and what stands in their place. */
-const replacedProperty: Readonly<Record<string, string>> = {
-  'crop.final-mass': 'light-use',
-  'crop.nitrogen-minimum': 'nitrogen-least',
+/** Why they are numbers no more. */
+const replacedBecause: Readonly<Partial<Record<OpenGroup, string>>> = {
+  fish: 'it comes out of the energy of the fish',
+  crop: 'crops grow by light, along their curve of nitrogen',
 };
-
-/** What stands in the place of a number that was in the tables once. */
-function replacementOf(id: string, rows: ReadonlyMap<string, TableRow>): string | undefined {
-  if (Object.hasOwn(replaced, id)) return replaced[id];
-  const [group, subject, property] = id.split('.');
-  const old = `${group}.${property}`;
-  if (!Object.hasOwn(replacedProperty, old)) return undefined;
-  const general = `${group}.${replacedProperty[old]}`;
-  return rows.has(general) ? general : `${group}.${subject}.${replacedProperty[old]}`;
-}
 
 /** Why an id is no number of the tables and may not be added to them; undefined when it may. */
 export function idFault(id: string, rows: ReadonlyMap<string, TableRow>): Fault | undefined {
   const [group, subject = '', property = '', ...more] = id.split('.');
   const unknown = (): Fault => {
-    const near = replacementOf(id, rows) ?? nearest(id, rows.keys());
+    const near = (Object.hasOwn(replaced, id) ? replaced[id] : undefined) ?? nearest(id, rows.keys());
     return { problem: 'no such number in the tables', ...(near === undefined ? {} : { nearest: near }) };
   };
   if (!isOpenGroup(group) || subject === '' || property === '' || more.length > 0) return unknown();
-  const { needed, further } = properties[group];
-  const all = [...needed, ...further];
+  const { needed, further, together = [] } = properties[group];
+  const all = [...needed, ...further, ...together];
   const instead = replacedProperties[group]?.[property];
   if (instead !== undefined) {
     const ask =
       property === 'feed-conversion' ? `; a measured one is given as feed-conversion of a group of fish` : '';
     return {
-      problem: `no number any more: it comes out of the energy of the fish${ask}`,
-      nearest: `${group}.${subject}.${instead}`,
+      problem: `no number any more: ${replacedBecause[group] ?? ''}${ask}`,
+      nearest: rows.has(`${group}.${instead}`) ? `${group}.${instead}` : `${group}.${subject}.${instead}`,
     };
   }
   if (!all.includes(property)) {

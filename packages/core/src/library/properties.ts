@@ -8,6 +8,8 @@ export type OpenGroup = Exclude<SubjectGroup, 'limit'>;
 interface Properties {
   readonly needed: readonly string[];
   readonly further: readonly string[];
+  /** Those that a subject has all or none of: the fruit of a crop. */
+  readonly together?: readonly string[];
 }
 
 const list = (text: string): readonly string[] => text.split(' ');
@@ -29,6 +31,7 @@ export const properties: Readonly<Record<OpenGroup, Properties>> = {
         'nitrogen-b nitrogen-plateau kc-start kc-full kc-end chloride-high ph-low ph-high salt-threshold salt-slope',
     ),
     further: list('nitrogen-uptake'),
+    together: list('fruit-share fruit-onset fruit-days fruit-dry-matter pick-every'),
   },
   media: { needed: list('surface'), further: list('porosity') },
   feed: { needed: list('protein demand'), further: [] },

@@ -35,14 +35,16 @@ function* missing(
   first: TableRow,
   faulty: ReadonlySet<string> | ReadonlyMap<string, unknown>,
 ): Generator<SubjectFault> {
-  const lacks = properties[group].needed.filter((property) => {
+  const has = (property: string): boolean => {
     const id = `${group}.${subject}.${property}`;
-    return !rows.has(id) && !faulty.has(id);
-  });
+    return rows.has(id) || faulty.has(id);
+  };
+  const { needed, together = [] } = properties[group];
+  const wanted = together.some(has) ? [...needed, ...together] : needed;
+  const lacks = wanted.filter((property) => !has(property));
   if (lacks.length === 0) return;
   // One row alone is likely a name misspelt; a subject with most of its rows is meant.
-  const near =
-    lacks.length * 2 > properties[group].needed.length ? nearest(subject, names(group)) : undefined;
+  const near = lacks.length * 2 > needed.length ? nearest(subject, names(group)) : undefined;
   yield {
     id: first.id,
     problem: `${group} ${subject} lacks ${lacks.length} of the numbers that the model reads`,

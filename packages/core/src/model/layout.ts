@@ -19,7 +19,7 @@ export interface State {
 }
 
 /**
- * One batch of a planting, by index: its `planting`, its `vessel`, the states of its dry `mass` and its
+ * One batch of a planting, by index: its `planting`, its `vessel`, the states of its dry `mass` without fruit and its
  * `nitrogen`.
  */
 export interface Batch {
@@ -30,6 +30,8 @@ export interface Batch {
   readonly area: number;
   readonly mass: number;
   readonly nitrogen: number;
+  /** State of its fruit, -1 where it bears none. */
+  readonly fruit: number;
 }
 
 /**
@@ -120,6 +122,8 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
       return layout.batches[place.batch].mass;
     case 'crop-nitrogen':
       return layout.batches[place.batch].nitrogen;
+    case 'fruit-mass':
+      return layout.batches[place.batch].fruit;
     default: {
       const water = waterComponents.find((name) => name === component);
       return water && waterState(place.vessel, water);
@@ -202,6 +206,7 @@ export function layOut(scenario: Scenario, parameters: Tables): Layout {
         area: planting.area / planting.batches,
         mass: add('crop-mass', name, vessel),
         nitrogen: add('crop-nitrogen', name, vessel),
+        fruit: planting.picks === undefined ? -1 : add('fruit-mass', name, vessel),
       };
     }),
   );

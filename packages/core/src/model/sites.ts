@@ -25,8 +25,9 @@ export function sitesOf(
   layout: Layout,
   metabolisms: ReadonlyMap<string, Metabolism>,
 ): readonly Site[] {
-  const all = kindOf(process, scenario, layout, metabolisms);
-  const { where } = process;
+  const { where, bears } = process;
+  const found = kindOf(process, scenario, layout, metabolisms);
+  const all = bears === true ? found.filter(({ batch }) => layout.batches[batch].fruit >= 0) : found;
   return where === undefined ? all : all.filter(({ vessel }) => where(scenario.vessels[vessel]));
 }
 

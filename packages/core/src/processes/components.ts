@@ -54,6 +54,7 @@ export type FixedComponent =
   | 'calcite'
   | 'crop-mass'
   | 'crop-nitrogen'
+  | 'fruit-mass'
   | 'fish-mass'
   | 'fish-number'
   | 'fish-fat'
@@ -118,6 +119,7 @@ export const unitOf: Readonly<Record<Component, string>> = {
   calcite: 'mol',
   'crop-mass': 'g dry',
   'crop-nitrogen': 'g N',
+  'fruit-mass': 'g dry',
   'fish-mass': 'g',
   'fish-number': 'fish',
   'fish-fat': 'g COD',
@@ -236,6 +238,12 @@ export function contentOf(component: Component, values: Values): Content {
       return organic(1, values.value('heterotroph.nitrogen'), values);
     case 'crop-mass':
       return organic(values.value('crop.demand'), 0, values);
+    case 'fruit-mass': {
+      const nitrogen = values.value('crop.fruit-nitrogen');
+      // As much strong cation a mol of nitrogen as in the plant, from which it comes.
+      const charge = nitrogen * perNitrogen * values.value('crop.cations');
+      return { ...organic(values.value('crop.demand'), nitrogen, values), charge };
+    }
     case 'feed-demand':
     case 'dissolved':
     case 'fish-fat':

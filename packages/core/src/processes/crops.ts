@@ -3,13 +3,14 @@ import {
   cropDemand,
   cropDemandPartials,
   cropGrowth,
-  cropGrowthPartials,
   cropKernel,
+  fruitShare,
+  sharePartials,
 } from './kernels/crop.js';
 import { monod, monodSlope } from './kernels/rate-terms.js';
 import type { Process } from './process.js';
 
-/** Growth of a crop, per g dry: carbon from air, oxygen to air, by closure. */
+/** Growth of a plant without its fruit, per g dry: carbon from air, oxygen to air, by closure. */
 export const cropGrowing: Process = {
   id: 'crop-growing',
   title: 'crop growth',
@@ -23,11 +24,33 @@ export const cropGrowing: Process = {
     { component: 'oxygen-gas', coefficient: { closes: 'oxygen-demand' }, outside: 'air' },
   ],
   coefficients: cropCoefficients,
-  rate: (v, at, k) => cropGrowth(v[at[0]], v[at[1]], k),
+  rate: (v, at, k) => (1 - fruitShare(k)) * cropGrowth(v[at[0]], v[at[1]], k),
   partials: (v, at, k, d) => {
-    cropGrowthPartials(v[at[0]], v[at[1]], k, d);
+    sharePartials(1 - fruitShare(k), v[at[0]], v[at[1]], k, d);
   },
   kernel: cropKernel,
+};
+
+/** Growth of fruit, per g dry: its nitrogen comes out of the plant. */
+export const fruitGrowing: Process = {
+  id: 'fruit-growing',
+  title: 'growth of fruit',
+  place: 'batch',
+  bears: true,
+  unit: 'g dry',
+  basis: 'whole',
+  reads: ['crop-mass', 'crop-nitrogen'],
+  stoichiometry: () => [
+    { component: 'fruit-mass', coefficient: 1 },
+    { component: 'crop-nitrogen', coefficient: { closes: 'nitrogen' } },
+    { component: 'carbon-dioxide-gas', coefficient: { closes: 'carbon' }, outside: 'air' },
+    { component: 'oxygen-gas', coefficient: { closes: 'oxygen-demand' }, outside: 'air' },
+  ],
+  coefficients: cropCoefficients,
+  rate: (v, at, k) => fruitShare(k) * cropGrowth(v[at[0]], v[at[1]], k),
+  partials: (v, at, k, d) => {
+    sharePartials(fruitShare(k), v[at[0]], v[at[1]], k, d);
+  },
 };
 
 /**
@@ -55,15 +78,15 @@ export const nitrateUptake: Process = {
     values.value('crop.tan-share'),
   ],
   rate: (v, at, k) =>
-    cropDemand(v[at[0]], v[at[1]], k) * monod(v[at[2]], k[8]) * (1 - k[10] * monod(v[at[3]], k[9])),
+    cropDemand(v[at[0]], v[at[1]], k) * monod(v[at[2]], k[10]) * (1 - k[12] * monod(v[at[3]], k[11])),
   partials: (v, at, k, d) => {
     const demand = cropDemandPartials(v[at[0]], v[at[1]], k, d);
-    const nitrate = monod(v[at[2]], k[8]);
-    const left = 1 - k[10] * monod(v[at[3]], k[9]);
+    const nitrate = monod(v[at[2]], k[10]);
+    const left = 1 - k[12] * monod(v[at[3]], k[11]);
     d[0] *= nitrate * left;
     d[1] *= nitrate * left;
-    d[2] = demand * monodSlope(v[at[2]], k[8]) * left;
-    d[3] = -demand * nitrate * k[10] * monodSlope(v[at[3]], k[9]);
+    d[2] = demand * monodSlope(v[at[2]], k[10]) * left;
+    d[3] = -demand * nitrate * k[12] * monodSlope(v[at[3]], k[11]);
   },
   kernel: cropKernel,
 };
@@ -89,13 +112,13 @@ export const tanUptake: Process = {
     values.value('crop.k-tan'),
     values.value('crop.tan-share'),
   ],
-  rate: (v, at, k) => cropDemand(v[at[0]], v[at[1]], k) * k[9] * monod(v[at[2]], k[8]),
+  rate: (v, at, k) => cropDemand(v[at[0]], v[at[1]], k) * k[11] * monod(v[at[2]], k[10]),
   partials: (v, at, k, d) => {
     const demand = cropDemandPartials(v[at[0]], v[at[1]], k, d);
-    const share = k[9] * monod(v[at[2]], k[8]);
+    const share = k[11] * monod(v[at[2]], k[10]);
     d[0] *= share;
     d[1] *= share;
-    d[2] = demand * k[9] * monodSlope(v[at[2]], k[8]);
+    d[2] = demand * k[11] * monodSlope(v[at[2]], k[10]);
   },
   kernel: cropKernel,
 };
@@ -124,21 +147,21 @@ export const calciumUptake: Process = {
     values.value('crop.k-calcium'),
   ],
   rate: (v, at, k) => {
-    const ammonium = k[10] * monod(v[at[3]], k[9]);
-    const share = monod(v[at[2]], k[8]) * (1 - ammonium) + ammonium;
-    return k[11] * cropDemand(v[at[0]], v[at[1]], k) * share * monod(v[at[4]], k[12]);
+    const ammonium = k[12] * monod(v[at[3]], k[11]);
+    const share = monod(v[at[2]], k[10]) * (1 - ammonium) + ammonium;
+    return k[13] * cropDemand(v[at[0]], v[at[1]], k) * share * monod(v[at[4]], k[14]);
   },
   partials: (v, at, k, d) => {
     const demand = cropDemandPartials(v[at[0]], v[at[1]], k, d);
-    const nitrate = monod(v[at[2]], k[8]);
-    const ammonium = k[10] * monod(v[at[3]], k[9]);
+    const nitrate = monod(v[at[2]], k[10]);
+    const ammonium = k[12] * monod(v[at[3]], k[11]);
     const share = nitrate * (1 - ammonium) + ammonium;
-    const calcium = k[11] * monod(v[at[4]], k[12]);
+    const calcium = k[13] * monod(v[at[4]], k[14]);
     d[0] *= share * calcium;
     d[1] *= share * calcium;
-    d[2] = demand * monodSlope(v[at[2]], k[8]) * (1 - ammonium) * calcium;
-    d[3] = demand * k[10] * monodSlope(v[at[3]], k[9]) * (1 - nitrate) * calcium;
-    d[4] = demand * share * k[11] * monodSlope(v[at[4]], k[12]);
+    d[2] = demand * monodSlope(v[at[2]], k[10]) * (1 - ammonium) * calcium;
+    d[3] = demand * k[12] * monodSlope(v[at[3]], k[11]) * (1 - nitrate) * calcium;
+    d[4] = demand * share * k[13] * monodSlope(v[at[4]], k[14]);
   },
   kernel: cropKernel,
 };

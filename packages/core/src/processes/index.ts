@@ -52,6 +52,7 @@ export const processes: readonly Process[] = [
   crops.nitrateUptake,
   crops.tanUptake,
   crops.calciumUptake,
+  crops.fruitGrowing,
   gas.oxygenExchange,
   gas.carbonDioxideExchange,
   gas.ammoniaLoss,

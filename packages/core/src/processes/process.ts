@@ -79,6 +79,8 @@ export interface Conditions extends VesselForm {
   readonly area: number;
   /** Photosynthetic light on the crop, mol m-2 d-1. */
   readonly light: number;
+  /** Share of its growth that goes to fruit today, 0..1. */
+  readonly bearing: number;
   /** Ionic strength of its water that morning, mol L-1. */
   readonly ionic: number;
   /** Most that the doser gives of one product now, g d-1. */
@@ -110,6 +112,8 @@ export interface Process {
   readonly where?: (vessel: VesselForm) => boolean;
   /** At which groups of fish it works, by whether the keeper leaves the dead in the water; absent: all. */
   readonly whose?: (cohort: { readonly dead?: 'left' }) => boolean;
+  /** Works only at batches of crops that bear fruit. */
+  readonly bears?: true;
   /** Whether its row or its rate depends on the feed given (`feed.*`): a cohort then has a row for each feed that it gets. */
   readonly perFeed?: true;
   /** Unit of the extent; the rate is that per day. */
@@ -148,6 +152,7 @@ export const anyConditions: Conditions = {
   fedShare: 0.01,
   area: 1,
   light: 20,
+  bearing: 0.5,
   ionic: 0.01,
   most: 1,
   setPoint: 7,

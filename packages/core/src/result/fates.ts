@@ -35,6 +35,7 @@ const storeNames: Partial<Record<Component, string>> = {
   calcite: 'lime',
   'crop-mass': 'standing crop',
   'crop-nitrogen': 'standing crop',
+  'fruit-mass': 'standing crop',
   'fish-mass': 'living fish',
   'fish-fat': 'living fish',
   'fish-dead': 'dead fish in the water',

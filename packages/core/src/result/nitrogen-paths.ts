@@ -96,6 +96,7 @@ const pools: Partial<Record<Component, string>> = {
   heterotrophs: 'biofilm',
   'crop-mass': 'crops',
   'crop-nitrogen': 'crops',
+  'fruit-mass': 'crops',
   'fish-mass': 'fish',
   'fish-dead': 'dead fish',
 };

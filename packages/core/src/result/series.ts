@@ -191,6 +191,15 @@ function plantingSources(run: SampledRun): readonly SeriesSource[] {
         unit: 'g N',
         value: ({ y }) => sum(batches.map((batch) => y[batch.nitrogen])),
       },
+      ...(batches.every(({ fruit }) => fruit < 0)
+        ? []
+        : [
+            {
+              name: `fruit-mass@${name}`,
+              unit: 'g dry',
+              value: ({ y }: Sample) => sum(batches.map(({ fruit }) => y[fruit])),
+            },
+          ]),
     ];
   });
 }

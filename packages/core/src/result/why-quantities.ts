@@ -104,13 +104,15 @@ function fishQuantities(model: Model, place: string, cohorts: readonly number[])
 function cropQuantities(model: Model, place: string, plantings: readonly number[]): WhyQuantity[] {
   if (plantings.length === 0) return [];
   const batches = model.layout.batches.filter(({ planting }) => plantings.includes(planting));
-  const states = (which: 'mass' | 'nitrogen'): Store => ({
+  const states = (which: 'mass' | 'nitrogen' | 'fruit'): Store => ({
     kind: 'states',
-    states: batches.map((batch) => batch[which]),
+    states: batches.map((batch) => batch[which]).filter((state) => state >= 0),
   });
+  const bears = batches.some(({ fruit }) => fruit >= 0);
   return [
     { name: `crop-mass@${place}`, unit: 'g dry', amount: states('mass') },
     { name: `crop-nitrogen@${place}`, unit: 'g N', amount: states('nitrogen') },
+    ...(bears ? [{ name: `fruit-mass@${place}`, unit: 'g dry', amount: states('fruit') }] : []),
   ];
 }
 

@@ -1,7 +1,7 @@
+import { sum } from '../base/sum.js';
 import { dosedTo } from '../model/dosed.js';
 import type { ActionOf } from '../scenario/action-kinds.js';
 import type { Action, SourceWater } from '../scenario/scenario.js';
-import type { CropStand } from './crop-clock.js';
 import { conditionsAt } from './forcing.js';
 import { fatOf } from './stock.js';
 import type { RunParts } from './run-state.js';
@@ -64,15 +64,31 @@ function takeFish(
   return [action.cohort, text, short];
 }
 
-/** Takes a batch off its bed. Returns what it weighed, or undefined when it was bare. */
-function clearBatch({ model, state, ledger }: RunParts, batch: number): CropStand | undefined {
+/** Takes a batch off its bed with its fruit. Returns its dry mass, g, or undefined when it was bare. */
+function clearBatch(parts: RunParts, batch: number): number | undefined {
+  const { planted } = parts.state;
+  if (Number.isNaN(planted[batch])) return undefined;
+  const taken = takeCrop(parts, batch, 1) + takeFruit(parts, batch, 1);
+  planted[batch] = Number.NaN;
+  return taken;
+}
+
+/** Takes a share of the plants of a batch with their nitrogen, without fruit. Returns their dry mass, g. */
+function takeCrop({ model, state, ledger }: RunParts, batch: number, share: number): number {
   const { mass, nitrogen } = model.layout.batches[batch];
-  if (Number.isNaN(state.planted[batch])) return undefined;
-  const stand = { mass: state.y[mass], nitrogen: state.y[nitrogen] };
-  ledger.post('harvested crop', mass, -state.y[mass]);
-  ledger.post('harvested crop', nitrogen, -state.y[nitrogen]);
-  state.planted[batch] = Number.NaN;
-  return stand;
+  const taken = share * state.y[mass];
+  ledger.post('harvested crop', mass, -taken);
+  ledger.post('harvested crop', nitrogen, -share * state.y[nitrogen]);
+  return taken;
+}
+
+/** Takes a share of the fruit of a batch. Returns its dry mass, g. */
+function takeFruit({ model, state, ledger }: RunParts, batch: number, share: number): number {
+  const { fruit } = model.layout.batches[batch];
+  if (fruit < 0) return 0;
+  const taken = share * state.y[fruit];
+  ledger.post('harvested crop', fruit, -taken);
+  return taken;
 }
 
 /** Plants a bare batch with seedlings. */
@@ -85,8 +101,8 @@ function plantBatch({ model, state, ledger, crops }: RunParts, batch: number, ti
 }
 
 function clearPlanting(parts: RunParts, name: string): string {
-  const stands = batchesOf(parts, name).map((batch) => clearBatch(parts, batch));
-  return `${grams(stands.reduce((sum, stand) => sum + (stand?.mass ?? 0), 0))} dry`;
+  const taken = batchesOf(parts, name).map((batch) => clearBatch(parts, batch) ?? 0);
+  return `${grams(sum(taken))} dry`;
 }
 
 const dose: Effect<ActionOf<'dose'>> = (parts, { vessel, product, mass }, time) => {
@@ -295,7 +311,24 @@ export function perform(parts: RunParts, action: Action, time: number, cause?: s
   else parts.ledger.say(time, action.kind, place, `${text}; ${short}`, true);
 }
 
-/** Harvests the batches that are ripe, and plants again where that is said. Returns whether there were any. */
+/** Picks ripe fruit and cuts what grows again. Returns whether there was any. */
+function pickAndCut(parts: RunParts, time: number): boolean {
+  const { model, crops, ledger } = parts;
+  let any = false;
+  model.layout.batches.forEach(({ name }, index) => {
+    const picked = crops.picked(index, time);
+    const cut = crops.cut(index, time);
+    if (picked > 0) ledger.say(time, 'pick', name, `${grams(takeFruit(parts, index, picked))} dry`);
+    if (cut > 0) ledger.say(time, 'cut', name, `${grams(takeCrop(parts, index, cut))} dry`);
+    any ||= picked > 0 || cut > 0;
+  });
+  return any;
+}
+
+/**
+ * Harvests the batches that are ripe, and plants again where that is said; picks and cuts the others. Returns whether there
+ * was anything.
+ */
 export function harvestRipe(parts: RunParts, time: number): boolean {
   const { model, crops, ledger } = parts;
   let any = false;
@@ -303,10 +336,10 @@ export function harvestRipe(parts: RunParts, time: number): boolean {
     if (!crops.ripe(index, time)) return;
     any = true;
     const replants = model.scenario.plantings[batch.planting].after === 'replant';
-    const stand = clearBatch(parts, index);
+    const taken = clearBatch(parts, index) ?? 0;
     if (replants) plantBatch(parts, index, time);
-    const text = `${grams(stand?.mass ?? 0)} dry, ${replants ? 'replanted' : 'left empty'}`;
+    const text = `${grams(taken)} dry, ${replants ? 'replanted' : 'left empty'}`;
     ledger.say(time, 'harvest', batch.name, text);
   });
-  return any;
+  return pickAndCut(parts, time) || any;
 }

@@ -17,6 +17,8 @@ export interface Day {
   readonly air: Float64Array;
   /** Photosynthetic light on each planting, mol m-2 d-1. */
   readonly light: Float64Array;
+  /** Share of the growth of each batch that goes to fruit. */
+  readonly bearing: Float64Array;
   /** Carbon dioxide in the air, mol per mol; absent: that of open air. */
   carbonDioxide?: number;
   /** Ionic strength of each vessel that morning, mol L-1, held through the day. */
@@ -44,6 +46,7 @@ export function openDay(model: Model, weatherOf: number): Day {
     temperature: new Float64Array(vessels.length),
     air: new Float64Array(vessels.length),
     light: new Float64Array(plantings.length),
+    bearing: new Float64Array(model.layout.batches.length),
     ionic: new Float64Array(vessels.length),
     et0: 0,
     rain: 0,
@@ -93,6 +96,7 @@ export function openCoefficients(model: Model, regime: Regime) {
   const lastShare = newest(instances.length);
   const lastMost = newest(instances.length);
   const lastLight = newest(instances.length);
+  const lastBearing = newest(instances.length);
   const changed = new Uint8Array(vesselCount);
   const salted = new Uint8Array(vesselCount);
   const flowed = new Uint8Array(vesselCount);
@@ -133,6 +137,7 @@ export function openCoefficients(model: Model, regime: Regime) {
       const most = doser >= 0 && dosing[doser] ? dosers[doser].most / dosers[doser].products.length : 0;
       if (doser >= 0 && take(lastMost, j, most)) stale = true;
       if (batch >= 0 && take(lastLight, j, day.light[model.layout.batches[batch].planting])) stale = true;
+      if (batch >= 0 && take(lastBearing, j, day.bearing[batch])) stale = true;
       if (batch >= 0 && salted[vessel] === 1) stale = true;
       if (!stale) continue;
       const { fed, share } = offer;
@@ -168,7 +173,7 @@ function take(last: Float64Array, index: number, value: number): boolean {
 export function conditionsAt(
   model: Model,
   index: number,
-  day: Pick<Day, 'temperature' | 'air' | 'light' | 'ionic' | 'carbonDioxide'>,
+  day: Pick<Day, 'temperature' | 'air' | 'light' | 'bearing' | 'ionic' | 'carbonDioxide'>,
   aeration: number,
   inflow: number,
   batch: number,
@@ -193,6 +198,7 @@ export function conditionsAt(
     fed,
     fedShare,
     area: batch < 0 ? 0 : model.layout.batches[batch].area,
+    bearing: batch < 0 ? 0 : day.bearing[batch],
     ionic: day.ionic[index],
     light: batch < 0 ? 0 : day.light[model.layout.batches[batch].planting],
     ...noDoser,

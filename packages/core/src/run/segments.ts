@@ -108,10 +108,14 @@ export class Segments {
 
   /** Sets the regime of the segment that starts at a time, with the water settled. */
   enter(time: number): void {
-    const { model, regime, operation, hydraulics, day } = this.setting;
+    const { model, regime, operation, crops, hydraulics, day } = this.setting;
     const { scenario } = model;
     const { water } = hydraulics;
     regime.time = time;
+    const today = Math.floor(time + INSTANT);
+    day.bearing.forEach((_, batch) => {
+      day.bearing[batch] = crops.bearing(batch, today);
+    });
     regime.volume.set(water.volume);
     regime.slope.set(water.slope);
     regime.flow.set(water.flow);

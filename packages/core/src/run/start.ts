@@ -68,7 +68,7 @@ export function openParts(model: Model, state: RunState): RunParts {
 function startAmounts(
   model: Model,
   crops: CropClock,
-  day: Pick<Day, 'temperature' | 'air' | 'light'>,
+  day: Pick<Day, 'temperature' | 'air' | 'light' | 'bearing'>,
   volume: ArrayLike<number>,
   time: number,
 ): Float64Array {
@@ -117,6 +117,7 @@ function startAmounts(
     const stand = crops.stand(index, age, conditionsAt(model, batch.vessel, { ...day, ionic }, 0, 0, index));
     y[batch.mass] = stand.mass;
     y[batch.nitrogen] = stand.nitrogen;
+    if (batch.fruit >= 0) y[batch.fruit] = stand.fruit;
     crops.planted[index] = time - age;
   });
   return y;

@@ -160,6 +160,10 @@ export interface Planting {
   readonly start: 'staggered' | 'new' | 'empty';
   /** Age of the oldest batch at the start, d. */
   readonly age: number;
+  /** Days from one pick of its fruit to the next; absent: it bears none, or is taken whole. */
+  readonly picks?: number;
+  /** Cut and left to grow again: every so many days, all but the share left. */
+  readonly cut?: { readonly every: number; readonly leave: number };
   /** Dry mass at planting, g m-2; absent: that of the crop. */
   readonly seedling?: number;
   /** Photosynthetic light on this crop in place of that of the system, mol m-2 d-1. */

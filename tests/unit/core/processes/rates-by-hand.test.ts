@@ -23,6 +23,7 @@ const conditions: Conditions = {
   fedShare: 0.01,
   area: 5,
   light: 10,
+  bearing: 0.4,
   ionic: 0.01,
 };
 
@@ -165,6 +166,7 @@ const values = givenValues({
   'crop.nitrogen-plateau': 1,
   'crop.nitrogen-least': 0.5,
   'crop.recovery-time': 2,
+  'crop.fruit-nitrogen': 0.025,
   'crop.k-nitrate': 2,
   'crop.k-tan': 0.7,
   'crop.tan-share': 0.25,
@@ -279,7 +281,7 @@ const critical = 0.0365 * 2 ** (-0.115 / 4);
 // (1 - 0.5 Nc x 500/15) / (1 - 0.5).
 const grown = 21.388889 * (1 - Math.exp(-140 / 3 / 21.388889)) * ((1 - (critical * 250) / 15) / 0.5);
 // The curve falls by b/2 there; half of the arrears a day.
-const demand = (1 - 0.0575) * critical * grown + (critical * 500 - 15) / 2;
+const demand = (0.6 * (1 - 0.0575) * critical + 0.4 * 0.025) * grown + (critical * 500 - 15) / 2;
 
 // Fish of 3.33 g are a thirtieth of 100 g: 30^0.25 = 2.340347. Half way from 15 to 35 degC: sin(pi/4). Oxygen 6.3 of 1.26:
 // 25/26. Ammonia, nitrite (a third of 0.6 by chloride of twice 25) and carbon dioxide (0.2143 x 44.009 = 9.43113) each stand
@@ -336,7 +338,9 @@ describe('the rate of', () => {
     ['capture', 45 * 8],
     ['settling-refractory', 30 * 5],
     ['capture-refractory', 45 * 5],
-    ['crop-growing', grown],
+    // Two fifths of growth go to fruit of 2.5 % nitrogen.
+    ['crop-growing', 0.6 * grown],
+    ['fruit-growing', 0.4 * grown],
     ['nitrate-uptake', demand * 0.75 * (1 - (0.25 * 1.5) / 2.2)],
     ['tan-uptake', (demand * 0.25 * 1.5) / 2.2],
     // 0.12 mol per mol of what both took, and 1.25/1.3 of that by calcium.

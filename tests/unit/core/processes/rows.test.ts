@@ -24,6 +24,7 @@ const values = givenValues({
   'crop.demand': 1.2,
   // Lettuce leaves pH alone at 6 % ammonium (ASHS 2018 [R]): (1 - e) 0.94 = (1 + e) 0.06.
   'crop.cations': 0.88,
+  'crop.fruit-nitrogen': 0.025,
   // 6.25 g protein per g N (FAO, AOAC) [M]; the rest invented for the sum.
   'protein.nitrogen': 0.16,
   'feed.protein': 0.32,
@@ -275,6 +276,13 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
   ],
   'crop-growing': [
     ['crop-mass', 1],
+    ['carbon-dioxide-gas', -1.2 / O2, 'air'],
+    ['oxygen-gas', 1.2, 'air'],
+  ],
+  // Its nitrogen and the cations with it come out of the plant; its carbon and oxygen are those of the plant.
+  'fruit-growing': [
+    ['fruit-mass', 1],
+    ['crop-nitrogen', -0.025],
     ['carbon-dioxide-gas', -1.2 / O2, 'air'],
     ['oxygen-gas', 1.2, 'air'],
   ],

@@ -45,20 +45,28 @@ function cyclePeriod(scenario: Scenario): number {
 const AGES = 200;
 const HALVINGS = 50;
 
-/** Mean of a crop's coefficient over its cycle, from planting to harvest; 0 where nothing is planted. */
-function meanCoefficient(model: Model, crops: CropClock, batch: number): number {
+/** Mean over the cycle of a crop, from planting to harvest, of what follows from its age; 0 where nothing is planted. */
+function meanOverCycle(
+  model: Model,
+  crops: CropClock,
+  batch: number,
+  of: (batch: number, time: number) => number,
+): number {
   const planted = crops.planted[batch];
   if (Number.isNaN(planted)) return 0;
   const { harvest } = model.scenario.plantings[model.layout.batches[batch].planting];
   let total = 0;
-  for (let i = 0; i < AGES; i++) total += crops.coefficient(batch, planted + ((i + 0.5) / AGES) * harvest);
+  for (let i = 0; i < AGES; i++) total += of(batch, planted + ((i + 0.5) / AGES) * harvest);
   return total / AGES;
 }
 
-/** A clock for a bed whose crops are cut and planted in turn: transpiration is the mean over the cycle of each. */
+/** A clock for a bed whose crops are cut and planted in turn: transpiration and the share to fruit are means over the cycle of each. */
 function meanClock(model: Model, crops: CropClock): CropClock {
-  const means = model.layout.batches.map((_, batch) => meanCoefficient(model, crops, batch));
-  return { ...crops, coefficient: (batch) => means[batch] };
+  const means = (of: (batch: number, time: number) => number): readonly number[] =>
+    model.layout.batches.map((_, batch) => meanOverCycle(model, crops, batch, of));
+  const coefficients = means((batch, time) => crops.coefficient(batch, time));
+  const bearings = means((batch, time) => crops.bearing(batch, time));
+  return { ...crops, coefficient: (batch) => coefficients[batch], bearing: (batch) => bearings[batch] };
 }
 
 /**
@@ -67,7 +75,7 @@ function meanClock(model: Model, crops: CropClock): CropClock {
  */
 export function meanStand(model: Model, crops: CropClock, batch: number, conditions: Conditions): CropStand {
   const { harvest } = model.scenario.plantings[model.layout.batches[batch].planting];
-  const nitrogen = (age: number): number => crops.stand(batch, age, conditions).nitrogen;
+  const nitrogen = (age: number): number => crops.stand(batch, age, conditions).taken;
   const step = harvest / AGES;
   const uptake = (age: number): number => (nitrogen(age + step / 2) - nitrogen(age - step / 2)) / step;
   const mean = (nitrogen(harvest) - nitrogen(0)) / harvest;
@@ -281,6 +289,7 @@ function standAtMean(model: Model, clock: CropClock, day: Day, start: Float64Arr
     const stand = meanStand(model, clock, index, conditions);
     start[batch.mass] = stand.mass;
     start[batch.nitrogen] = stand.nitrogen;
+    if (batch.fruit >= 0) start[batch.fruit] = stand.fruit;
   });
 }
 

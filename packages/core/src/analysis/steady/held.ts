@@ -33,7 +33,9 @@ export function livingHeld(model: Model): readonly Held[] {
     ),
     ...of(
       'crops',
-      batches.flatMap(({ mass, nitrogen }) => [mass, nitrogen]),
+      batches.flatMap(({ mass, nitrogen, fruit }) =>
+        fruit < 0 ? [mass, nitrogen] : [mass, nitrogen, fruit],
+      ),
       'crops grow from planting to harvest and begin anew',
     ),
   ];

@@ -15,8 +15,9 @@ const perLime: Partial<Record<WaterComponent, number>> = { alkalinity: 2, carbon
  */
 export function brought(content: ProductContent): readonly Brought[] {
   const calcite = content.calcite * content.calcium;
-  const inWater = dosedComponents.map(
-    (component): Brought => [component, content[component] - (perLime[component] ?? 0) * calcite],
-  );
+  const inWater = dosedComponents.map((component): Brought => [
+    component,
+    content[component] - (perLime[component] ?? 0) * calcite,
+  ]);
   return [...inWater, ['calcite', calcite] as const].filter(([, amount]) => amount !== 0);
 }

@@ -13,7 +13,8 @@ import { monod, monodSlope } from './rate-terms.js';
  * Critical nitrogen Nc = a w^-b with w in t/ha, flat below a plateau p (Justes et al. 1994), the two
  * joined without a corner: a (w^4 + p^4)^(-b/4). A corner would cost the integrator a dozen steps a
  * crop; the join is 1 % below the curve at 1.5 p and 4 % or less at p.
- * Demand, g N d-1: what keeps the crop on the curve while it grows, d(Nc W)/dW G, and the arrears
+ * A share phi of G goes to fruit, once a crop bears: it takes its fixed nitrogen from the plant and catches no light.
+ * Demand, g N d-1: what keeps the plant on the curve while it grows, d(Nc W)/dW (1 - phi) G, that of its fruit, and the arrears
  * (Nc W - N) made good in a recovery time; never below 0.
  */
 
@@ -28,7 +29,7 @@ function leftBySalt(values: Values, ionic: number): number {
   return Math.max(0, 1 - values.value('crop.salt-slope') * over);
 }
 
-/** [r 1/d at T, c g/d at T and light, a g/g, b, plateau g, n, g per t/ha, 1/recovery]. */
+/** [r 1/d at T, c g/d at T and light, a g/g, b, plateau g, n, g per t/ha, 1/recovery, phi, fruit g N/g]. */
 export function cropCoefficients(values: Values, at: Conditions): readonly number[] {
   const base = values.value('crop.base-temperature');
   const best = values.value('crop.optimum-temperature');
@@ -44,6 +45,8 @@ export function cropCoefficients(values: Values, at: Conditions): readonly numbe
     values.value('crop.nitrogen-least'),
     gramsPerTonneHectare,
     1 / values.value('crop.recovery-time'),
+    at.bearing,
+    values.value('crop.fruit-nitrogen'),
   ];
 }
 
@@ -60,9 +63,27 @@ function fall(mass: number, k: ArrayLike<number>, o: number): number {
   return k[o + 3] / (1 + ratio * ratio * ratio * ratio);
 }
 
-/** Growth, g dry d-1. 0 for a bare batch. */
+/** Growth of plant and fruit, g dry d-1. 0 for a bare batch. */
 export function cropGrowth(mass: number, nitrogen: number, k: ArrayLike<number>): number {
   return mass > 0 ? growthAt(critical(mass, k, 0), mass, nitrogen, k, 0) : 0;
+}
+
+/** Share of growth that goes to fruit. */
+export function fruitShare(k: ArrayLike<number>): number {
+  return k[8];
+}
+
+/** Partials of a share of growth by mass and nitrogen into d[0], d[1]. */
+export function sharePartials(
+  share: number,
+  mass: number,
+  nitrogen: number,
+  k: ArrayLike<number>,
+  d: Float64Array,
+): void {
+  cropGrowthPartials(mass, nitrogen, k, d);
+  d[0] *= share;
+  d[1] *= share;
 }
 
 /** Growth with nitrogen to spare, g dry d-1: 0 in the dark and in the cold. */
@@ -82,9 +103,10 @@ export function grownFrom(mass: number, days: number, k: ArrayLike<number>): num
   return (c / r) * (x + late + Math.log(Math.exp(-x - late) - Math.expm1(-x)));
 }
 
-/** Growth with the critical nitrogen at this mass already known. */
+/** Growth with the critical nitrogen at this mass already known; none at or below the least nitrogen. */
 function growthAt(wanted: number, mass: number, nitrogen: number, k: ArrayLike<number>, o: number): number {
-  return (freeGrowth(mass, k, o) * (1 - (k[o + 5] * wanted * mass) / nitrogen)) / (1 - k[o + 5]);
+  const least = k[o + 5] * wanted * mass;
+  return nitrogen > least ? (freeGrowth(mass, k, o) * (1 - least / nitrogen)) / (1 - k[o + 5]) : 0;
 }
 
 /** Demand, g N d-1. 0 for a bare batch. */
@@ -103,7 +125,8 @@ function demandAt(
   k: ArrayLike<number>,
   o: number,
 ): number {
-  const demand = (1 - fall(mass, k, o)) * wanted * growth + (wanted * mass - nitrogen) * k[o + 7];
+  const perGrowth = (1 - k[o + 8]) * (1 - fall(mass, k, o)) * wanted + k[o + 8] * k[o + 9];
+  const demand = perGrowth * growth + (wanted * mass - nitrogen) * k[o + 7];
   return demand > 0 ? demand : 0;
 }
 
@@ -129,10 +152,15 @@ function growthPartialsAt(
   o: number,
   d: Float64Array,
 ): number {
+  const least = k[o + 5] * wanted;
+  if (!(nitrogen > least * mass)) {
+    d[0] = 0;
+    d[1] = 0;
+    return 0;
+  }
   const full = 1 - k[o + 5];
   const free = freeGrowth(mass, k, o);
   const freeSlope = k[o + 1] > 0 ? k[o] * Math.exp((-k[o] * mass) / k[o + 1]) : 0;
-  const least = k[o + 5] * wanted;
   const status = (1 - (least * mass) / nitrogen) / full;
   d[0] = freeSlope * status - (free * least * (1 - fall(mass, k, o))) / (nitrogen * full);
   d[1] = (free * least * mass) / (nitrogen * nitrogen * full);
@@ -165,17 +193,19 @@ function demandPartialsAt(
   const slope = 1 - falling;
   // d(fall)/dW = 4 fall (1 - fall/b) / W.
   const slopeSlope = (-4 * falling * (1 - falling / k[o + 3])) / mass;
-  const demand = slope * wanted * growth + (wanted * mass - nitrogen) * k[o + 7];
+  const plant = 1 - k[o + 8];
+  const perGrowth = plant * slope * wanted + k[o + 8] * k[o + 9];
+  const demand = perGrowth * growth + (wanted * mass - nitrogen) * k[o + 7];
   if (!(demand > 0)) {
     d[0] = 0;
     d[1] = 0;
     return 0;
   }
   d[0] =
-    slope * (wanted * d[0] + wantedSlope * growth) +
-    slopeSlope * wanted * growth +
+    perGrowth * d[0] +
+    plant * (slope * wantedSlope + slopeSlope * wanted) * growth +
     (wantedSlope * mass + wanted) * k[o + 7];
-  d[1] = slope * wanted * d[1] - k[o + 7];
+  d[1] = perGrowth * d[1] - k[o + 7];
   return demand;
 }
 
@@ -206,14 +236,14 @@ export const cropKernel: Kernel = {
       const ammonium = v[nitrate.at[n + 3]];
       const o = i * nitrate.size;
       const p = i * tan.size;
-      r[growth.row + i] = grown;
+      r[growth.row + i] = (1 - growth.k[g + 8]) * grown;
       const q = i * calcium.size;
       const ofNitrate =
-        demand * monod(v[nitrate.at[n + 2]], kn[o + 8]) * (1 - kn[o + 10] * monod(ammonium, kn[o + 9]));
-      const ofTan = demand * kt[p + 9] * monod(ammonium, kt[p + 8]);
+        demand * monod(v[nitrate.at[n + 2]], kn[o + 10]) * (1 - kn[o + 12] * monod(ammonium, kn[o + 11]));
+      const ofTan = demand * kt[p + 11] * monod(ammonium, kt[p + 10]);
       r[nitrate.row + i] = ofNitrate;
       r[tan.row + i] = ofTan;
-      r[calcium.row + i] = kc[q + 11] * (ofNitrate + ofTan) * monod(v[calcium.at[5 * i + 4]], kc[q + 12]);
+      r[calcium.row + i] = kc[q + 13] * (ofNitrate + ofTan) * monod(v[calcium.at[5 * i + 4]], kc[q + 14]);
     }
   },
   partials: ([growth, nitrate, tan, calcium], v) => {
@@ -230,22 +260,23 @@ export const cropKernel: Kernel = {
       if (mass > 0) {
         const wanted = critical(mass, growth.k, g);
         const grown = growthPartialsAt(wanted, mass, nitrogen, growth.k, g, pair);
-        growth.d.set(pair, 2 * i);
+        growth.d[2 * i] = (1 - growth.k[g + 8]) * pair[0];
+        growth.d[2 * i + 1] = (1 - growth.k[g + 8]) * pair[1];
         demand = demandPartialsAt(wanted, grown, mass, nitrogen, growth.k, g, pair);
       } else growth.d.set(pair, 2 * i);
       const ammonium = v[nitrate.at[n + 3]];
       const o = i * nitrate.size;
-      const taken = monod(v[nitrate.at[n + 2]], kn[o + 8]);
-      const left = 1 - kn[o + 10] * monod(ammonium, kn[o + 9]);
+      const taken = monod(v[nitrate.at[n + 2]], kn[o + 10]);
+      const left = 1 - kn[o + 12] * monod(ammonium, kn[o + 11]);
       nitrate.d[n] = pair[0] * taken * left;
       nitrate.d[n + 1] = pair[1] * taken * left;
-      nitrate.d[n + 2] = demand * monodSlope(v[nitrate.at[n + 2]], kn[o + 8]) * left;
-      nitrate.d[n + 3] = -demand * taken * kn[o + 10] * monodSlope(ammonium, kn[o + 9]);
+      nitrate.d[n + 2] = demand * monodSlope(v[nitrate.at[n + 2]], kn[o + 10]) * left;
+      nitrate.d[n + 3] = -demand * taken * kn[o + 12] * monodSlope(ammonium, kn[o + 11]);
       const p = i * tan.size;
-      const share = kt[p + 9] * monod(ammonium, kt[p + 8]);
+      const share = kt[p + 11] * monod(ammonium, kt[p + 10]);
       tan.d[3 * i] = pair[0] * share;
       tan.d[3 * i + 1] = pair[1] * share;
-      tan.d[3 * i + 2] = demand * kt[p + 9] * monodSlope(ammonium, kt[p + 8]);
+      tan.d[3 * i + 2] = demand * kt[p + 11] * monodSlope(ammonium, kt[p + 10]);
       calciumPartialsAt(calcium, i, v, nitrate.d, tan.d, demand * (taken * left + share));
     }
   },
@@ -264,10 +295,10 @@ function calciumPartialsAt(
   const n = 4 * i;
   const t = 3 * i;
   const o = i * size;
-  const share = k[o + 11] * monod(v[at[m + 4]], k[o + 12]);
+  const share = k[o + 13] * monod(v[at[m + 4]], k[o + 14]);
   d[m] = (nitrate[n] + tan[t]) * share;
   d[m + 1] = (nitrate[n + 1] + tan[t + 1]) * share;
   d[m + 2] = nitrate[n + 2] * share;
   d[m + 3] = (nitrate[n + 3] + tan[t + 2]) * share;
-  d[m + 4] = taken * k[o + 11] * monodSlope(v[at[m + 4]], k[o + 12]);
+  d[m + 4] = taken * k[o + 13] * monodSlope(v[at[m + 4]], k[o + 14]);
 }

@@ -193,9 +193,13 @@ export const plantingRanges = {
   batches: countFrom(1, 60),
   harvest: aboveZero('time'),
   age: fromZero('time'),
+  picks: aboveZero('time'),
   /** Fresh mass of a seedling in a file, g; dry mass of all in a scenario, g m-2. */
   seedling: aboveZero('mass'),
 } as const;
+
+/** Crops that are cut to grow again. */
+export const cutRanges = { every: aboveZero('time'), leave: shareBound('below-one') } as const;
 
 /** Number of fish where some are meant. */
 const someFish = countFrom(1, manyFish);

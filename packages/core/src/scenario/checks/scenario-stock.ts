@@ -1,7 +1,7 @@
 import type { Named } from '../file/report.js';
 import type { Path } from '../file/tree.js';
 import type { Cohort, Feed, Planting, Ration, Scenario, Vessel } from '../scenario.js';
-import { cohortRanges, feedRanges, most, plantingRanges, rationRanges, words } from './ranges.js';
+import { cohortRanges, cutRanges, feedRanges, most, plantingRanges, rationRanges, words } from './ranges.js';
 import type { ScenarioReport } from './scenario-report.js';
 import { checkNamed } from './scenario-values.js';
 import { checkAge, checkPlanted, fallingRow, isWithinDay } from './stock.js';
@@ -86,9 +86,12 @@ export function checkPlantings(
     report.known(planting.crop, crops, [...path, 'crop'], 'crop');
     report.oneOf(planting.after, words.afterHarvest, [...path, 'after']);
     report.oneOf(planting.start, words.plantingStart, [...path, 'start']);
-    if (report.numbers(planting, plantingRanges, path, { optional: ['cover', 'seedling'] })) {
+    if (report.numbers(planting, plantingRanges, path, { optional: ['cover', 'seedling', 'picks'] })) {
       checkPlanted(report, path, planting.area, bed);
       checkAge(report, path, planting.age, planting.harvest);
+      const { cut } = planting;
+      if (cut !== undefined && report.holds(cut, [...path, 'cut']))
+        report.numbers(cut, cutRanges, [...path, 'cut']);
     }
     return report.faults.length === before;
   });

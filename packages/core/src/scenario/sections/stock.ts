@@ -13,6 +13,7 @@ import { checkAge, checkBeds, checkPlanted, fallingRow, isWithinDay } from '../c
 import {
   actionRanges,
   cohortRanges,
+  cutRanges,
   feedRanges,
   most,
   plantingRanges,
@@ -122,6 +123,20 @@ export const plantingSchema = section(
       plantingRanges.harvest,
       'age at harvest since planting; default: that of the crop',
     ).optional(),
+    picks: bounded(
+      plantingRanges.picks,
+      'time from one pick of ripe fruit to the next; default: that of the crop, none where it bears no fruit',
+    ).optional(),
+    cut: section(
+      {
+        every: bounded(cutRanges.every, 'time from one cut to the next, the first so long after planting'),
+        leave: bounded(
+          cutRanges.leave,
+          'share of the plants left standing; default: that of the tables',
+        ).optional(),
+      },
+      'cutting of leaves that grow again, until the age at harvest; default: none',
+    ).optional(),
     seedling: bounded(
       plantingRanges.seedling,
       'fresh mass of a plant when it is planted; default: that of the crop, by its rows density and dry-matter',
@@ -214,6 +229,31 @@ function readSeedling(
   return fresh * parameters.value(`crop.${crop}.dry-matter`) * parameters.value(`crop.${crop}.density`);
 }
 
+/** Days between picks: as written, or those of a crop that bears fruit; undefined where it bears none. */
+function readPicks(
+  reader: ScenarioReader,
+  path: Path,
+  crop: string,
+  given: number | undefined,
+): number | undefined {
+  const id = `crop.${crop}.pick-every`;
+  const bears = reader.parameters.has(id);
+  if (given !== undefined && !bears)
+    reader.fault([...path, 'picks'], `${crop} bears no fruit that is picked`, {
+      expected: 'a crop with fruit, or none of this key',
+    });
+  if (!bears || given !== undefined) return given;
+  const usual = reader.parameters.value(id);
+  return reader.fallback([...path, 'picks'], usual, formatQuantity(usual, 'time'));
+}
+
+/** How leaves are cut to grow again. */
+function readCut(reader: ScenarioReader, path: Path, cut: Given['cut']): Planting['cut'] {
+  if (cut === undefined) return undefined;
+  const usual = reader.parameters.value('crop.cut-leave');
+  return { every: cut.every, leave: cut.leave ?? reader.fallback([...path, 'cut', 'leave'], usual, usual) };
+}
+
 function readPlanting(
   reader: ScenarioReader,
   frame: RunFrame,
@@ -247,7 +287,11 @@ function readPlanting(
     after,
     start,
     age: readAge(reader, path, given, harvest, start),
-    ...compact({ seedling: readSeedling(reader, crop, given.seedling) }),
+    ...compact({
+      seedling: readSeedling(reader, crop, given.seedling),
+      picks: readPicks(reader, path, crop, given.picks),
+      cut: readCut(reader, path, given.cut),
+    }),
     ...readOwnLight(reader, [...path, 'light'], given.light, frame.light, frame),
   };
 }

@@ -45,6 +45,7 @@ describe('the mean stand of a crop', () => {
       air: Float64Array.of(22),
       light: Float64Array.of(20),
       ionic: Float64Array.of(0.01),
+      bearing: Float64Array.of(0),
     };
     const conditions = conditionsAt(model, 0, day, 0, 0, 0);
     const stand = meanStand(model, clock, 0, conditions);
