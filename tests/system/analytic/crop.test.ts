@@ -22,7 +22,11 @@ function bed(water: Partial<StartWater>, temperature: number, light = 17): Run {
   const start = [startOf(sump, { water: stillWater(1000, 7.5, water) })];
   const plantings = [planting('lettuce', 'sump', 'lettuce-butterhead', area)];
   // So much nitrate is no salt here.
-  const overrides = [{ id: 'crop.salt-dilution', value: 1e9 }];
+  const overrides = [
+    { id: 'crop.salt-dilution', value: 1e9 },
+    { id: 'crop.k-nitrate', value: 1e-3 },
+    { id: 'crop.k-tan', value: 1e-3 },
+  ];
   return doneRun(scenarioOf([sump], { start, plantings, days: 40, light: constant(light), overrides }), {
     tolerance: 1e-8,
   });
@@ -46,7 +50,7 @@ describe('a crop alone in a bed', () => {
   ])(
     'with ample nitrate grows by its mass, then by its light, at %d degC (exact solution)',
     (temperature, counted, light) => {
-      const run = bed({ nitrate: 1e7 }, temperature, light);
+      const run = bed({ nitrate: 1e4 }, temperature, light);
       const masses = run.samples.map((sample) => amountOf(run, sample, 'crop-mass', 'lettuce'));
       const exact = run.samples.map(({ time }) =>
         expolinear(time, counted - crop('base-temperature'), light),
@@ -56,7 +60,7 @@ describe('a crop alone in a bed', () => {
   );
 
   it('with ample nitrate keeps its nitrogen on the critical curve (Justes et al. 1994 form; exact solution)', () => {
-    const run = bed({ nitrate: 1e7 }, 20);
+    const run = bed({ nitrate: 1e4 }, 20);
     const held = run.samples.map((sample) => amountOf(run, sample, 'crop-nitrogen', 'lettuce'));
     const wanted = run.samples.map((sample) => {
       const mass = amountOf(run, sample, 'crop-mass', 'lettuce');
@@ -68,7 +72,7 @@ describe('a crop alone in a bed', () => {
   });
 
   it('takes ammonium for its largest share and no more where both abound (limit)', () => {
-    const run = bed({ nitrate: 1e7, tan: 1e5 }, 20);
+    const run = bed({ nitrate: 1e4, tan: 4000 }, 20);
     const tan = extentOf(run, lastOf(run), 'tan-uptake@lettuce');
     const nitrate = extentOf(run, lastOf(run), 'nitrate-uptake@lettuce');
     expect(tan / (tan + nitrate)).toBeCloseTo(parameters.value('crop.tan-share'), 4);

@@ -155,6 +155,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['handbook sizes', 'limit.tan-per-protein.value'],
   ['harvest', 'crop.*.density'],
   ['harvest', 'crop.*.dry-matter'],
+  ['harvest', 'crop.*.fruit-dry-matter'],
   ['light on the crops in a file', 'light.cover'],
   ['light on the crops in a file', 'light.outdoors'],
   ['light on the crops in a file', 'light.per-radiation'],

@@ -9,7 +9,7 @@ export interface MonthlyYield {
   readonly mass: number;
 }
 
-/** What one planting gave in a run. */
+/** What one planting gave in a run: its plants, or of a crop that bears fruit that alone. */
 export interface CropYield {
   readonly planting: string;
   readonly crop: string;
@@ -17,7 +17,7 @@ export interface CropYield {
   readonly dry: number;
   /** g; absent where the tables do not say how dry the crop is. */
   readonly fresh?: number;
-  /** Plants cut or pulled, where the tables say how many stand on a square metre. */
+  /** Plants cut or pulled, where the tables say how many stand on a square metre; not of crops picked or cut to grow again. */
   readonly plants?: number;
   readonly months: readonly MonthlyYield[];
 }
@@ -95,11 +95,16 @@ function byMonth({ model }: Run, taken: readonly Taking[], factor: number): read
 function cropYields(run: Run): readonly CropYield[] {
   const { scenario, layout, parameters } = run.model;
   const all = takings(run, 'harvested crop');
-  return scenario.plantings.map(({ name, crop }, index): CropYield => {
+  return scenario.plantings.map(({ name, crop, picks, cut: regrows }, index): CropYield => {
     const batches = layout.batches.filter(({ planting }) => planting === index);
-    const taken = all.filter(({ state }) => batches.some(({ mass }) => mass === state));
+    // Of a crop that bears fruit that is what is harvested; its plants are cleared away.
+    const bears = picks !== undefined;
+    const taken = all.filter(({ state }) =>
+      batches.some(({ mass, fruit }) => (bears ? fruit : mass) === state),
+    );
     const dry = sum(taken.map(({ amount }) => amount));
-    const [share, density] = [`crop.${crop}.dry-matter`, `crop.${crop}.density`];
+    const share = bears ? `crop.${crop}.fruit-dry-matter` : `crop.${crop}.dry-matter`;
+    const density = `crop.${crop}.density`;
     const fresh = parameters.has(share) ? 1 / parameters.value(share) : undefined;
     const cut = sum(taken.map(({ state }) => batches.find(({ mass }) => mass === state)?.area ?? 0));
     return {
@@ -107,7 +112,7 @@ function cropYields(run: Run): readonly CropYield[] {
       crop,
       dry,
       ...(fresh !== undefined && { fresh: dry * fresh }),
-      ...(parameters.has(density) && { plants: cut * parameters.value(density) }),
+      ...(parameters.has(density) && !bears && !regrows && { plants: cut * parameters.value(density) }),
       months: byMonth(run, taken, fresh ?? 1),
     };
   });
