@@ -50,7 +50,7 @@ const shared = {
   A_f: condition('floor', 'A_f', 'floor, m2'),
   A: condition('area', 'A', 'area of the batch, m2'),
   m_I: condition('ionic', 'm_I', 'ionic strength of the water that morning, mol/L'),
-  phi: condition('bearing', '\\phi', 'share of growth that goes to fruit today'),
+  b_f: condition('bearing', 'b_f', 'share of growth that goes to fruit today'),
   I: condition('light', 'I', 'photosynthetic light on the crop, mol/m2/d'),
   e: condition('capture', 'e', 'share of incoming solids caught'),
   k_air: condition('aeration', 'k_L a', 'aeration now, at 20 degC, 1/d'),
@@ -298,7 +298,7 @@ const growthEquations = {
 const cropEquations = {
   ...growthEquations,
   h: 'b / (1 + (p / w)^4)',
-  D: 'max(0, ((1 - phi) * (1 - h) * N_c + phi * n_f) * G + (N_c * W - N) / t_r)',
+  D: 'max(0, ((1 - b_f) * (1 - h) * N_c + b_f * n_f) * G + (N_c * W - N) / t_r)',
 };
 
 const gasNames = {
@@ -444,7 +444,7 @@ export const laws = {
       th_s: number('solids.theta', '\\theta_S'),
     },
   },
-  'crop-growing': { law: '(1 - phi) * G', equations: growthEquations, names: cropNames },
+  'crop-growing': { law: '(1 - b_f) * G', equations: growthEquations, names: cropNames },
   'nitrate-uptake': {
     law: 'D * M(C_no3, K_c) * (1 - s_t * M(C_tan, K_t))',
     equations: cropEquations,
@@ -473,7 +473,7 @@ export const laws = {
       M_n: number('molar.nitrogen', 'M_N'),
     },
   },
-  'fruit-growing': { law: 'phi * G', equations: growthEquations, names: cropNames },
+  'fruit-growing': { law: 'b_f * G', equations: growthEquations, names: cropNames },
   'oxygen-exchange': {
     law: 'K_g * (O_sat - C_o2)',
     equations: gasEquations,

@@ -13,8 +13,8 @@ import { monod, monodSlope } from './rate-terms.js';
  * Critical nitrogen Nc = a w^-b with w in t/ha, flat below a plateau p (Justes et al. 1994), the two
  * joined without a corner: a (w^4 + p^4)^(-b/4). A corner would cost the integrator a dozen steps a
  * crop; the join is 1 % below the curve at 1.5 p and 4 % or less at p.
- * A share phi of G goes to fruit, once a crop bears: it takes its fixed nitrogen from the plant and catches no light.
- * Demand, g N d-1: what keeps the plant on the curve while it grows, d(Nc W)/dW (1 - phi) G, that of its fruit, and the arrears
+ * A share b of G goes to fruit, once a crop bears: it takes its fixed nitrogen from the plant and catches no light.
+ * Demand, g N d-1: what keeps the plant on the curve while it grows, d(Nc W)/dW (1 - b) G, that of its fruit, and the arrears
  * (Nc W - N) made good in a recovery time; never below 0.
  */
 
@@ -29,7 +29,7 @@ function leftBySalt(values: Values, ionic: number): number {
   return Math.max(0, 1 - values.value('crop.salt-slope') * over);
 }
 
-/** [r 1/d at T, c g/d at T and light, a g/g, b, plateau g, n, g per t/ha, 1/recovery, phi, fruit g N/g]. */
+/** [r 1/d at T, c g/d at T and light, a g/g, b, plateau g, n, g per t/ha, 1/recovery, b, fruit g N/g]. */
 export function cropCoefficients(values: Values, at: Conditions): readonly number[] {
   const base = values.value('crop.base-temperature');
   const best = values.value('crop.optimum-temperature');
