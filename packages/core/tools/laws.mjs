@@ -421,8 +421,8 @@ export const laws = {
     equations: airlessEquations,
     names: airlessNames,
   },
-  settling: { law: 'v_s * A_f / (1 + k_air / k_m) * C_s', names: settlingNames },
-  'settling-refractory': { law: 'v_s * A_f / (1 + k_air / k_m) * C_r', names: settlingNames },
+  settling: { law: 'v_s * A_f / (1 + (k_air * V / (A_f * k_m))^3) * C_s', names: settlingNames },
+  'settling-refractory': { law: 'v_s * A_f / (1 + (k_air * V / (A_f * k_m))^3) * C_r', names: settlingNames },
   capture: { law: 'Q * e / (1 - e) * C_s', names: {} },
   'capture-refractory': { law: 'Q * e / (1 - e) * C_r', names: {} },
   'dissolved-oxidation': {

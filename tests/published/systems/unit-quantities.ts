@@ -26,7 +26,7 @@ export const fishShare = (run: Run): number =>
 /** Nitrogen in crops, % of the feed: harvested less seedlings. */
 export const cropShare = (run: Run): number => shareOfFeed(run, [run, 'harvested crop'], [run, 'seedlings']);
 
-const dissolved = ['tan', 'nitrite', 'nitrate'] as const;
+const dissolved = ['tan', 'nitrite', 'nitrate', 'organic-nitrogen'] as const;
 
 /** Dissolved nitrogen that left with water, % of the feed. */
 export const waterShare = (run: Run): number =>
@@ -34,7 +34,7 @@ export const waterShare = (run: Run): number =>
 
 /** Nitrogen in sludge and to nitrogen gas, % of the feed. */
 export const sludgeAndGasShare = (run: Run): number =>
-  shareOfFeed(run, [run, 'sludge', ['settled', 'solids']], [run, 'air', ['dinitrogen']]);
+  shareOfFeed(run, [run, 'sludge', ['settled', 'settled-refractory', 'solids', 'refractory']], [run, 'air', ['dinitrogen']]);
 
 /** Fish harvested, g. */
 export const harvested = (run: Run): number => -postedWith(run, 'harvested fish', 'fish-mass');

@@ -149,8 +149,10 @@ export const sludgeFermentation: Process = {
 };
 
 /**
- * Suspended solids that sink to the floor, per g dry: settling velocity x floor x concentration, less where air stirs
- * the water: half at a transfer of oxygen of `solids.stirring`.
+ * Suspended solids that sink to the floor, per g dry: settling velocity x floor x concentration, less where air stirs the
+ * water over it. Air lifts by its power over a floor, and so by the oxygen it transfers there, kLa V / A: half settles at
+ * `solids.stirring`. What keeps biosolids from settling in aerated lagoons and what lifts them all lie a factor of four
+ * apart, one to nine parts and nine to one: the cube.
  */
 export const settling: Process = {
   id: 'settling',
@@ -166,7 +168,7 @@ export const settling: Process = {
   ],
   coefficients: (values, at) => [
     (values.value('solids.settling-velocity') * at.floor) /
-      (1 + at.aeration / values.value('solids.stirring')),
+      (1 + ((at.aeration * at.volume) / (at.floor * values.value('solids.stirring'))) ** 3),
   ],
   ...proportional,
 };

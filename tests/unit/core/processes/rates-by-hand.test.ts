@@ -86,7 +86,7 @@ const values = givenValues({
   'solids.demand': 1.2,
   'solids.oxygen-diffusion': 0.00015,
   'solids.settled-density': 30_000,
-  'solids.stirring': 30,
+  'solids.stirring': 10,
   'solids.theta': 1.07,
   'solids.k-oxygen': 0.2,
   'solids.settling-velocity': 10,
@@ -332,11 +332,11 @@ describe('the rate of', () => {
     ['dissolved-oxidation', 0.5 * warm.solids * (6.3 / 6.5) * (1.5 / 1.6) * 3],
     ['dissolved-denitrification', 0.5 * warm.solids * 0.6 * (0.2 / 6.5) * (1.5 / 1.6) * (6 / 6.5) * 3],
     ['ammonification', 3 * warm.solids * 0.2],
-    // 10 m/d on 4 m2 sweep 40 m3/d, in still water; air of 10 1/d leaves 30/40 of it.
-    ['settling', 30 * 8],
+    // 10 m/d on 4 m2 sweep 40 m3/d, in still water; air of 10 1/d in half a metre is half of what halves it: 8/9.
+    ['settling', (40 * 8 * 8) / 9],
     // 30 m3/d x 0.6/0.4 = 45 m3/d: of 75 x 8 g that flow in, 45 x 8 g, which is 0.6, are caught.
     ['capture', 45 * 8],
-    ['settling-refractory', 30 * 5],
+    ['settling-refractory', (40 * 8 * 5) / 9],
     ['capture-refractory', 45 * 5],
     // Two fifths of growth go to fruit of 2.5 % nitrogen.
     ['crop-growing', 0.6 * grown],
