@@ -120,19 +120,31 @@ export const rainTankRanges = {
 
 /** Water from outside; without `carbon` in a file, where pH stands in its place. */
 export const waterRanges = {
+  tan: fromZero('ammonia'),
+  nitrite: fromZero('nitrite'),
+  nitrate: fromZero('nitrate'),
+  alkalinity: fromZero('alkalinity'),
+  carbon: numberFrom(0, Infinity),
+  oxygen: fromZero('concentration'),
+  chloride: fromZero('concentration'),
+  calcium: fromZero('calcium'),
+} as const;
+
+/** Water at the start. */
+export const startWaterRanges = { ...waterRanges, solids: fromZero('concentration') } as const;
+
+/**
+ * What a file may write of water: more cannot be meant. A scenario built in code may hold what no water does, as an
+ * experiment of thought with food without end; that it is outside what the model knows is told of its runs.
+ */
+export const writtenWaterRanges = {
   tan: upTo('ammonia', 5000, 'raw manure and leachate hold less'),
   nitrite: upTo('nitrite', 5000, 'no water of fish or plants holds a thousandth of it'),
   nitrate: upTo('nitrate', 20_000, 'stock solutions for hydroponics hold no more'),
   alkalinity: upTo('alkalinity', 1000, 'a tenth of it is a strong lye'),
-  carbon: numberFrom(0, Infinity),
   oxygen: upTo('concentration', 500, 'pure oxygen at the pressure of air makes a tenth of it'),
   chloride: upTo('concentration', 220_000, 'water is full of salt there'),
   calcium: upTo('calcium', 7000, 'water is full of salt there'),
-} as const;
-
-/** Water at the start. */
-export const startWaterRanges = {
-  ...waterRanges,
   solids: upTo('concentration', 100_000, 'thick sludge holds no more'),
 } as const;
 

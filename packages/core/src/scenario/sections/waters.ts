@@ -7,7 +7,7 @@ import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { bounded, number, section, word } from '../file/values.js';
-import { most, startWaterRanges, waterRanges } from '../checks/ranges.js';
+import { most, writtenWaterRanges } from '../checks/ranges.js';
 import { pressureShare } from '../../weather/penman-monteith.js';
 import type { SourceWater } from '../scenario.js';
 import { valueOn } from '../value-on.js';
@@ -18,18 +18,24 @@ const waterKeys = {
   like: word(
     'a water of the library (or, at the start, of this file) for whatever is not given; default: none',
   ).optional(),
-  ammonia: bounded(waterRanges.tan, 'total ammonia nitrogen; default: that of `like`, else none').optional(),
-  nitrite: bounded(waterRanges.nitrite, 'nitrite nitrogen; default: that of `like`, else none').optional(),
-  nitrate: bounded(waterRanges.nitrate, 'nitrate nitrogen; default: that of `like`').optional(),
-  alkalinity: bounded(waterRanges.alkalinity, 'alkalinity; default: that of `like`').optional(),
+  ammonia: bounded(
+    writtenWaterRanges.tan,
+    'total ammonia nitrogen; default: that of `like`, else none',
+  ).optional(),
+  nitrite: bounded(
+    writtenWaterRanges.nitrite,
+    'nitrite nitrogen; default: that of `like`, else none',
+  ).optional(),
+  nitrate: bounded(writtenWaterRanges.nitrate, 'nitrate nitrogen; default: that of `like`').optional(),
+  alkalinity: bounded(writtenWaterRanges.alkalinity, 'alkalinity; default: that of `like`').optional(),
   pH: number('acidity; default: that of `like`', 4, 10.5).optional(),
   oxygen: bounded(
-    waterRanges.oxygen,
+    writtenWaterRanges.oxygen,
     'dissolved oxygen; default: that of `like`, else saturation',
   ).optional(),
-  chloride: bounded(waterRanges.chloride, 'chloride; default: that of `like`').optional(),
+  chloride: bounded(writtenWaterRanges.chloride, 'chloride; default: that of `like`').optional(),
   calcium: bounded(
-    waterRanges.calcium,
+    writtenWaterRanges.calcium,
     'calcium; default: that of `like`, else in proportion to the alkalinity',
   ).optional(),
 };
@@ -41,7 +47,7 @@ export const waterSchema = section(waterKeys, 'water from outside');
 export const startWaterSchema = section(
   {
     ...waterKeys,
-    solids: bounded(startWaterRanges.solids, 'all suspended solids, dry; default: none').optional(),
+    solids: bounded(writtenWaterRanges.solids, 'all suspended solids, dry; default: none').optional(),
   },
   'water at the start',
 );
