@@ -38,6 +38,18 @@ const others: Readonly<Record<string, string>> = {
     'Dalsgaard & Pedersen 2011, nitrogen of trout in recirculating systems, as cited',
   'thermal-growth-example':
     'Worked example of the thermal growth coefficient of Iwama & Tautz 1981 (10 to 350 g)',
+  'glencross-bermudes':
+    'Glencross & Bermudes, effect of high water temperatures on the utilisation efficiencies of energy and protein by juvenile barramundi, abstract',
+  'trout-rations-1996':
+    'Maintenance and best rations of rainbow trout of four sizes, Fish. Sci. 62:737, 1996, abstract',
+  'farhat-khan-2011':
+    'Farhat & Khan 2011, growth and retention of African catfish fingerlings on seven levels of protein, abstract',
+  'nozzi-2018': 'Nozzi et al. 2018, three systems of tilapia and plants, Agronomy 8:27, as cited',
+  'loop-rate-2024':
+    'Tilapia and lettuce at hydraulic rates of 1.2-3.0 m/d, Scientific Reports 2024, abstract',
+  'carp-energy-1979': 'Energy and protein of carp feeds, Bull. Jap. Soc. Sci. Fish. 45:983, abstract',
+  'oxygen-of-fed-fish': 'Oxygen per kg of feed of tilapia and trout, from memory of various trials',
+  'van-weerd-1995': 'van Weerd et al. 1995, nitrogen of fed and fasting trout, abstract',
   'feed-conversions':
     'Usual feed conversions by species, UVI unit for tilapia, else from memory of various trials',
   'epa-nitrogen-1975': 'US EPA, Process design manual for nitrogen control, 1975 and 1993',

@@ -5,6 +5,7 @@ import { crops } from './checks/crops.js';
 import { designGuides } from './checks/design-guides.js';
 import { evapotranspiration } from './checks/evapotranspiration.js';
 import { filterSizing } from './checks/filter-sizing.js';
+import { fishEnergy } from './checks/fish-energy.js';
 import { fishGrowth } from './checks/fish-growth.js';
 import { fishWaste } from './checks/fish-waste.js';
 import { lime } from './checks/lime.js';
@@ -24,6 +25,7 @@ export const topics: readonly Topic[] = [
   oxygen,
   fishWaste,
   fishGrowth,
+  fishEnergy,
   nitrification,
   nitrifyingSurfaces,
   acidFilms,

@@ -11,7 +11,7 @@ const runs = new Map<number, Run>();
 function start(temperature: number): Run {
   const known = runs.get(temperature);
   if (known !== undefined) return known;
-  const seed = createParameters().value('biofilm.seed');
+  const seed = createParameters().value('biofilm.seed-aob');
   const run = doneRun(teachingSystem({ days: 120, temperature, seed, planted: false, load: 0.5 }));
   runs.set(temperature, run);
   return run;
@@ -28,7 +28,7 @@ const converted = (temperature: number): number =>
 const peak = (component: 'tan' | 'nitrite'): number => dayOfPeak(courseOf(start(25), component, 'tank-1'));
 
 const classic = { source: 'start-up-classic', mark: 'M', unit: 'd' } as const;
-const seed = 'biofilm.seed';
+const seed = 'biofilm.seed-aob';
 
 /** Start-up of a filter. */
 export const startUp: Topic = {
@@ -36,7 +36,7 @@ export const startUp: Topic = {
   kind: 'process',
   note:
     'An invented teaching system with fish from the first day. How much living film a new surface carries is not known: ' +
-    '`biofilm.seed` was set for the classic picture, so that these days test little but the order of things.',
+    '`biofilm.seed-aob` and `biofilm.seed-nob` were set for the classic picture, so that these days test little but the order of things.',
   checks: [
     {
       id: 'start-up-tan-peak',

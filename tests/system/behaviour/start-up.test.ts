@@ -11,7 +11,7 @@ function start(temperature: number): {
   nitrate: number[];
   converted: number;
 } {
-  const seed = createParameters().value('biofilm.seed');
+  const seed = createParameters().value('biofilm.seed-aob');
   const run = doneRun(teachingSystem({ days: 160, temperature, seed, planted: false, load: 0.5 }));
   const [tan, nitrite, nitrate] = (['tan', 'nitrite', 'nitrate'] as const).map((component) =>
     courseOf(run, component, 'tank-1'),

@@ -6,7 +6,7 @@ import type { Run } from '../../../packages/core/src/run/run.js';
 import { doneRun } from '../../support/run-of.js';
 import { teachingSystem } from '../../support/teaching-system.js';
 
-const seed = createParameters().value('biofilm.seed');
+const seed = createParameters().value('biofilm.seed-aob');
 
 /** Largest |a - b| / (1e-4 |b| + the absolute tolerance) over every state of every sample, and where. */
 function largestGap(one: Run, other: Run): { gap: number; where: string } {

@@ -7,7 +7,8 @@ import type { Scenario } from '../scenario/scenario.js';
  */
 const usual = [
   'biofilm.capacity',
-  'biofilm.seed',
+  'biofilm.seed-aob',
+  'biofilm.seed-nob',
   'biofilm.cycled-aob',
   'biofilm.cycled-nob',
   'aob.growth',

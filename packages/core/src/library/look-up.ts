@@ -1,5 +1,5 @@
 import { InputError } from '../base/faults.js';
-import { nearest } from '../base/nearest.js';
+import { nearestSubject } from './other-names.js';
 import type { Parameters } from './parameters.js';
 import { sourceList, type Source } from './sources.js';
 import type { TableRow } from './table-row.js';
@@ -82,7 +82,7 @@ export function lookUp(word: string, parameters: Pick<Parameters, 'rows'>): Foun
   const source = sourceList.find(({ key }) => key === word);
   if (source !== undefined)
     return { kind: 'source', source, rows: rows.filter((each) => each.source === word) };
-  const near = nearest(word, everyWord(rows));
+  const near = nearestSubject(word, everyWord(rows));
   throw new InputError([
     {
       got: word,

@@ -44,6 +44,7 @@ const isShare = (form: PropertyForm): boolean => form.unit === '1' && form.low >
 /** Numbers that were in the tables once, and what stands in their place. */
 const replaced: Readonly<Record<string, string>> = {
   'aob.k-alkalinity': 'aob.k-carbon',
+  'biofilm.seed': 'biofilm.seed-aob',
   'aob.ph-low': 'nitrifier.flank-fresh',
   'nob.ph-low': 'nitrifier.flank-fresh',
   'fish.fasting-theta': 'fish.maintenance-theta',

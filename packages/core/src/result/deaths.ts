@@ -17,7 +17,7 @@ export interface DeathsOfDay {
 export interface CohortDeaths {
   readonly cohort: string;
   readonly species: string;
-  /** Fish that were there at the start and were stocked since. */
+  /** Fish that were there at the start, were stocked or were graded in since. */
   readonly stocked: number;
   /** Fish that died. */
   readonly number: number;

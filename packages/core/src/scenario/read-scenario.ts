@@ -16,6 +16,7 @@ import { completePumps, parsePumps } from './sections/pumps.js';
 import { readRules } from './sections/rules.js';
 import { readRun } from './sections/run.js';
 import { readStart } from './sections/start.js';
+import { readSeasons } from './sections/seasons.js';
 import { readCohorts, readPlantings } from './sections/stock.js';
 import { readSupply } from './sections/top-up.js';
 import { readVessels } from './sections/vessels.js';
@@ -144,7 +145,8 @@ function readSections(
   const products = reader.names('dose');
   const dosers = readControl(reader, vessels);
   const cast = { vessels, waters, pumps, cohorts, plantings, products, topUp, rainTank, dosers };
-  const actions = readActions(reader, frame, cast);
+  const seasons = readSeasons(reader, frame, plantings);
+  const actions = [...readActions(reader, frame, cast), ...seasons].sort((a, b) => a.at - b.at);
   const rules = readRules(reader, cast);
   const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
     [...named.values()].filter((entry) => entry !== undefined);

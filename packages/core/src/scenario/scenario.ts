@@ -160,15 +160,12 @@ export interface Planting {
   readonly start: 'staggered' | 'new' | 'empty';
   /** Age of the oldest batch at the start, d. */
   readonly age: number;
-  /** Days from one pick of its fruit to the next; absent: it bears none, or is taken whole. */
+  /** Days between picks of its fruit (none: it bears none), cuts that leave a share, dry seedlings, g m-2 (else the crop's). */
   readonly picks?: number;
-  /** Cut and left to grow again: every so many days, all but the share left. */
   readonly cut?: { readonly every: number; readonly leave: number };
-  /** Dry mass at planting, g m-2; absent: that of the crop. */
   readonly seedling?: number;
-  /** Photosynthetic light on this crop in place of that of the system, mol m-2 d-1. */
+  /** Its own light, mol m-2 d-1, and the share of evapotranspiration left under its own cloth; absent: as of the system. */
   readonly light?: DailyValue;
-  /** Share of evapotranspiration left under its own shade cloth; absent: 1. */
   readonly shelter?: DailyValue;
 }
 

@@ -8,8 +8,9 @@ from scipy.sparse import csc_matrix, csr_matrix
 
 import processes as written
 
-WATER = 8
-TAN, ALKALINITY, CARBON = 0, 4, 5
+# Components of the water of a vessel, and where among them these are: processes/components.ts.
+WATER = 12
+TAN, ALKALINITY, CARBON = 0, 7, 8
 
 
 def hydrogen_ion(alkalinity, carbon, ammonia, k, guess):

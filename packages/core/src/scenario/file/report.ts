@@ -30,6 +30,11 @@ export abstract class Report {
   /** What is told of an unknown name, where it is not what stands at the path. */
   protected abstract gotName(name: string): Partial<Fault>;
 
+  /** The name that is most likely meant by one that is not known. */
+  protected guess(name: string, names: readonly string[]): string | undefined {
+    return nearest(name, names);
+  }
+
   /** Checks a name that is given to something, at the path where it stands. */
   checkName(name: string, path: Path, aboutKey = false): void {
     if (namePattern.test(name)) return;
@@ -50,7 +55,7 @@ export abstract class Report {
     const all = 'has' in names ? [...names.keys()] : [...names];
     // A file without vessels was told so.
     if (all.length === 0 && what === 'vessel') return false;
-    const guess = nearest(name, all);
+    const guess = this.guess(name, all);
     const listing =
       all.length === 0
         ? `a ${what} of this ${this.origin}, which has none`

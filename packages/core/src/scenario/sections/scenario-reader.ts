@@ -1,4 +1,5 @@
 import type { SubjectGroup } from '../../library/names.js';
+import { nearestSubject } from '../../library/other-names.js';
 import type { Parameters } from '../../library/parameters.js';
 import type { Load } from '../file/include-tree.js';
 import { Reader } from '../file/reader.js';
@@ -12,6 +13,10 @@ export class ScenarioReader extends Reader {
     load: Load | undefined,
   ) {
     super(tree, load);
+  }
+
+  protected override guess(name: string, names: readonly string[]): string | undefined {
+    return nearestSubject(name, names);
   }
 
   /** The subjects of a group, those that the user added with them. */

@@ -159,8 +159,7 @@ function readBiofilm(reader: ScenarioReader, given: BiofilmGiven): { aob: number
   const { parameters } = reader;
   if (given.kind === 'shares') return { aob: given.aob, nob: given.nob };
   if (given.kind === 'uncycled') {
-    const seed = parameters.value('biofilm.seed');
-    return { aob: seed, nob: seed };
+    return { aob: parameters.value('biofilm.seed-aob'), nob: parameters.value('biofilm.seed-nob') };
   }
   return {
     aob: given.share * parameters.value('biofilm.cycled-aob'),

@@ -6,6 +6,7 @@ import { compact } from '../file/reader.js';
 import type { Named } from '../file/report.js';
 import { ownLight, readOwnLight } from './light.js';
 import type { RunFrame } from './run.js';
+import { seasonTimes } from './seasons.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { bounded, choice, quantityComplaint, type Reads, section, word } from '../file/values.js';
@@ -123,6 +124,7 @@ export const plantingSchema = section(
       plantingRanges.harvest,
       'age at harvest since planting; default: that of the crop',
     ).optional(),
+    ...seasonTimes,
     picks: bounded(
       plantingRanges.picks,
       'time from one pick of ripe fruit to the next; default: that of the crop, none where it bears no fruit',
@@ -149,7 +151,7 @@ export const plantingSchema = section(
       .optional(),
     after: choice('what follows the harvest; default: replant', words.afterHarvest).optional(),
     start: choice(
-      'at the start; default: staggered for more than one batch, else new',
+      'at the start; default: empty with `from`, staggered for more than one batch, else new',
       words.plantingStart,
     ).optional(),
     age: bounded(
@@ -273,7 +275,11 @@ function readPlanting(
   };
   const harvest = given.harvest ?? days();
   const batches = given.batches ?? reader.fallback([...path, 'batches'], 1, 1);
-  const usualStart = batches > 1 ? 'staggered' : 'new';
+  const usualStart = given.from !== undefined ? 'empty' : batches > 1 ? 'staggered' : 'new';
+  if (given.from !== undefined && given.start !== undefined && given.start !== 'empty')
+    reader.fault([...path, 'start'], 'a bed that is planted later starts empty', {
+      expected: 'empty, or no start',
+    });
   const start = given.start ?? reader.fallback([...path, 'start'], usualStart, usualStart);
   const after = given.after ?? reader.fallback([...path, 'after'], 'replant', 'replant');
   return {

@@ -59,7 +59,7 @@ export interface TimesGiven {
 }
 
 /** Days since the start of a written moment. */
-function dayOf(when: When, frame: RunFrame): number {
+export function dayOf(when: When, frame: RunFrame): number {
   return when.kind === 'after' ? when.days : when.days - firstDay(frame);
 }
 
