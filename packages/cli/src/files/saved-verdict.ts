@@ -38,7 +38,7 @@ const waterSchema = z.object({
 const filterSchema = z.object({
   state: z.enum(['keeps-up', 'falls-behind', 'caught-up']),
   by: z.enum(['ammonia', 'nitrite']),
-  held: z.enum(['oxygen', 'carbon', 'acid', 'cold', 'young', 'load']).exactOptional(),
+  held: z.enum(['oxygen', 'carbon', 'acid', 'cold', 'young', 'covered', 'stunned', 'load']).exactOptional(),
   ...{ from: day, until: day, ammonia: z.number(), nitrite: z.number() },
 });
 

@@ -5,7 +5,7 @@ import { runningMean } from './judge.js';
 import type { Series } from './series.js';
 
 /** What holds back a filter. */
-export type Held = 'oxygen' | 'carbon' | 'acid' | 'cold' | 'young' | 'load';
+export type Held = 'oxygen' | 'carbon' | 'acid' | 'cold' | 'young' | 'covered' | 'stunned' | 'load';
 
 /**
  * Whether the filter kept up with the fish: it falls behind while more ammonia and nitrite stand in the water than a day
@@ -17,7 +17,7 @@ export interface FilterVerdict {
   readonly by: 'ammonia' | 'nitrite';
   /**
    * What held back the ammonia oxidisers most when they first fell behind, in the vessel with most of their surface:
-   * `young` they were not grown in, `load` nothing but how much there was to do.
+   * `young` they were not grown in, `covered` by what grows on organic matter, `stunned` by a bath or lack of air, `load` nothing but how much there was to do.
    */
   readonly held?: Held;
   /** d: when it first fell behind, and when it last caught up; absent where that did not happen. */
@@ -74,6 +74,8 @@ function heldBy(run: Run, series: readonly Series[], at: number): Held {
   const grown = film.indexOf(most) <= at ? 1 : value('aob') / most;
   const shares = [
     ['young', grown],
+    ['stunned', value('awake')],
+    ['covered', 1 - monod('heterotrophs', 'heterotroph.cover')],
     ['oxygen', monod('oxygen', 'aob.k-oxygen')],
     ['carbon', monod('carbon', 'aob.k-carbon')],
     ['acid', 1 / (1 + 10 ** (value('flank') - value('pH')))],

@@ -112,6 +112,8 @@ function waterLine({ water }: RunVerdict, name: DayName): string {
 
 const heldPhrases: Readonly<Record<NonNullable<NonNullable<RunVerdict['filter']>['held']>, string>> = {
   young: 'its bacteria were not grown in',
+  covered: 'what grows on organic matter covers its bacteria',
+  stunned: 'its bacteria are stunned, by a bath or for want of air',
   oxygen: 'short of oxygen',
   carbon: 'short of alkalinity',
   acid: 'the water too acid for it',

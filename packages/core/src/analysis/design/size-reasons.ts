@@ -3,9 +3,13 @@ import { waterState } from '../../model/layout.js';
 import { scopeTo } from '../../model/scope.js';
 import type { Component, WaterComponent } from '../../processes/components.js';
 import { openWaterChemistry } from '../../model/water-chemistry.js';
+import { reached } from '../../processes/kernels/film.js';
+import { aobCoefficients } from '../../processes/kernels/oxidiser.js';
 import { arrhenius, bell, inhibition, monod } from '../../processes/kernels/rate-terms.js';
+import { anyConditions } from '../../processes/process.js';
 import type { Run, Sample } from '../../run/run.js';
 import { sum } from '../../base/sum.js';
+import type { Values } from '../../library/values.js';
 
 /** Where TAN went, and how the biofilm of some vessels worked: what the areal rates of tables leave out. */
 export interface SizeReasons {
@@ -99,6 +103,18 @@ function meanOf(
   );
 }
 
+/** Shares of what ammonia oxidisers could do that are left by the oxygen, and then by the TAN, that come to a film. */
+function comingTo(run: Run, values: Values, { y, volume, temperature }: Sample, vessel: number) {
+  const { layout, scenario } = run.model;
+  const { surface } = scenario.vessels[vessel];
+  const k = aobCoefficients(values, { ...anyConditions, temperature: temperature[vessel], surface });
+  const level = (component: WaterComponent): number => y[waterState(vessel, component)] / volume[vessel];
+  // Of a bare surface: what its first cells would find.
+  const most = k[0] * (y[layout.aob[vessel]] > 0 ? y[layout.aob[vessel]] : 1e-9 * surface);
+  const supplied = reached(level('oxygen'), most, k[2], k[11]);
+  return { oxygen: supplied / most, tan: reached(level('tan'), supplied, k[1], k[12]) / supplied };
+}
+
 function factorsIn(run: Run, vessels: readonly number[]): SizeReasons['factors'] {
   const values = scopeTo(run.model.parameters, {});
   const water = (component: WaterComponent): number =>
@@ -109,13 +125,26 @@ function factorsIn(run: Run, vessels: readonly number[]): SizeReasons['factors']
   const chemistry = openWaterChemistry(run.model.parameters);
   const pH = meanOf(run, vessels, (sample, vessel) => chemistry(sample, vessel).pH);
   const ammonia = meanOf(run, vessels, (sample, vessel) => chemistry(sample, vessel).ammonia);
-  const { acclimation } = run.model.layout;
+  const { acclimation, heterotrophs } = run.model.layout;
+  const covered = meanOf(
+    run,
+    vessels,
+    ({ y }, vessel) => y[heterotrophs[vessel]] / run.model.scenario.vessels[vessel].surface,
+  );
+  const coming = (of: 'oxygen' | 'tan'): number =>
+    meanOf(run, vessels, (sample, vessel) => comingTo(run, values, sample, vessel)[of]);
   const flank = meanOf(run, vessels, ({ y }, vessel) => y[acclimation[vessel]]);
   const temperature = meanOf(run, vessels, (sample, vessel) => sample.temperature[vessel]);
   const k = (id: string): number => values.value(id);
   return [
-    { name: 'TAN', value: tan, unit: 'mg N/L', factor: monod(tan, k('aob.k-tan')) },
-    { name: 'oxygen', value: oxygen, unit: 'mg/L', factor: monod(oxygen, k('aob.k-oxygen')) },
+    { name: 'TAN', value: tan, unit: 'mg N/L', factor: coming('tan') },
+    { name: 'oxygen', value: oxygen, unit: 'mg/L', factor: coming('oxygen') },
+    {
+      name: 'organic matter, by heterotrophs that cover the film',
+      value: covered,
+      unit: 'g COD/m2',
+      factor: inhibition(covered, k('heterotroph.cover')),
+    },
     {
       name: 'inorganic carbon',
       value: carbon,
