@@ -130,6 +130,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['filter verdict', 'aob.growth-theta'],
   ['filter verdict', 'aob.k-carbon'],
   ['filter verdict', 'aob.k-oxygen'],
+  ['filter verdict', 'heterotroph.cover'],
   ['filter verdict', 'limit.filter-behind.value'],
   ['filter verdict', 'limit.nitrite-guide.value'],
   ['filter verdict', 'limit.tan-guide.value'],
@@ -334,9 +335,8 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['where lime may lie', 'dose.*.calcite'],
   ['why a size differs from handbooks', 'aob.growth-theta'],
   ['why a size differs from handbooks', 'aob.k-carbon'],
-  ['why a size differs from handbooks', 'aob.k-oxygen'],
-  ['why a size differs from handbooks', 'aob.k-tan'],
   ['why a size differs from handbooks', 'aob.ki-ammonia'],
   ['why a size differs from handbooks', 'aob.ph-high'],
   ['why a size differs from handbooks', 'biofilm.capacity'],
+  ['why a size differs from handbooks', 'heterotroph.cover'],
 ];
