@@ -21,7 +21,7 @@ export const properties: Readonly<Record<OpenGroup, Properties>> = {
       'body-nitrogen body-demand energy-retention energy-digestibility maintenance appetite reference-temperature ' +
         'protein-digestibility mortality temperature-low temperature-high temperature-optimum-low temperature-optimum-high ' +
         'limit-ammonia limit-nitrite limit-nitrate limit-oxygen density-high lethal-temperature-low lethal-temperature-high ' +
-        'lethal-oxygen lethal-ammonia lethal-nitrite lethal-carbon-dioxide',
+        'lethal-oxygen lethal-ammonia lethal-nitrite chloride-halving lethal-carbon-dioxide',
     ),
     further: list('thermal-growth'),
   },

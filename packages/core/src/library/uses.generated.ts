@@ -167,6 +167,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['limits for crops', 'crop.*.ph-low'],
   ['limits for crops', 'limit.ph-high.averaging'],
   ['limits for crops', 'limit.ph-low.averaging'],
+  ['limits for fish', 'fish.*.chloride-halving'],
   ['limits for fish', 'fish.*.density-high'],
   ['limits for fish', 'fish.*.lethal-ammonia'],
   ['limits for fish', 'fish.*.lethal-nitrite'],

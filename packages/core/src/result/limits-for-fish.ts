@@ -92,14 +92,6 @@ const rules: readonly FishRule[] = [
     averaging: 'fish.lethal-time',
   },
   {
-    quantity: 'nitrite',
-    unit: 'mg N/L',
-    direction: 'above',
-    id: own('lethal-nitrite'),
-    harm: 'lethal',
-    averaging: 'fish.lethal-time',
-  },
-  {
     quantity: 'oxygen',
     unit: 'mg/L',
     direction: 'below',
@@ -145,6 +137,28 @@ function chlorideWanting(reader: LimitReader, cohort: Cohort, matters: LimitChec
   return { limit: { ...rule, value: 0 }, place: cohort.vessel, values, matters };
 }
 
+/**
+ * Nitrite as fish feel it, against what kills half of them without chloride: gills take up both by one way, so that so much
+ * chloride (`chloride-halving`) halves what nitrite does.
+ */
+function nitriteFelt(reader: LimitReader, cohort: Cohort, matters: LimitCheck['matters']): LimitCheck {
+  const { parameters } = reader;
+  const limit = limitFrom(parameters, {
+    id: `fish.${cohort.species}.lethal-nitrite`,
+    averaging: 'fish.lethal-time',
+    quantity: 'nitrite-felt',
+    unit: 'mg N/L',
+    direction: 'above',
+    harm: 'lethal',
+    whom: cohort.species,
+  });
+  const halving = parameters.value(`fish.${cohort.species}.chloride-halving`);
+  const chloride = reader.values(`chloride@${cohort.vessel}`);
+  const nitrite = reader.values(`nitrite@${cohort.vessel}`);
+  const values = nitrite.map((each, i) => each / (1 + chloride[i] / halving));
+  return { limit, place: cohort.vessel, values, matters };
+}
+
 /** Fish per water of their vessel, g m-3, all cohorts of the vessel together. */
 function stocking(reader: LimitReader, cohort: Cohort, matters: LimitCheck['matters']): LimitCheck {
   const neighbours = reader.run.model.scenario.cohorts.filter(({ vessel }) => vessel === cohort.vessel);
@@ -174,7 +188,12 @@ function checksFor(reader: LimitReader, cohort: Cohort): readonly LimitCheck[] {
     values: reader.values(`${rule.quantity}@${cohort.vessel}`),
     matters,
   }));
-  return [...fromRules, chlorideWanting(reader, cohort, matters), stocking(reader, cohort, matters)];
+  return [
+    ...fromRules,
+    nitriteFelt(reader, cohort, matters),
+    chlorideWanting(reader, cohort, matters),
+    stocking(reader, cohort, matters),
+  ];
 }
 
 /** Limits for fish: each species in each vessel once (cohorts of one species in one vessel are judged together). */

@@ -3,7 +3,11 @@ export function plain(name: string): string {
   return name.replaceAll('-', ' ').replace('un ionised', 'un-ionised');
 }
 
-const shortNames: Readonly<Record<string, string>> = { tan: 'TAN', 'un-ionised-ammonia': 'free ammonia' };
+const shortNames: Readonly<Record<string, string>> = {
+  tan: 'TAN',
+  'un-ionised-ammonia': 'free ammonia',
+  'nitrite-felt': 'nitrite not held off by chloride',
+};
 
 /** A quantity in words, such as `free ammonia`. */
 export function quantityPhrase(quantity: string): string {

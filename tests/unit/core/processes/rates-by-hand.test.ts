@@ -116,7 +116,7 @@ const values = givenValues({
   'fish.appetite-oxygen': 0.42,
   'fish.appetite-toxic': 0.4,
   'fish.appetite-carbon-dioxide': 0.4,
-  'fish.chloride-halving': 25,
+  'species.chloride-halving': 25,
   'fish.hazard-slope': 4,
   'fish.hazard-oxygen': 2.8,
   'fish.hazard-oxygen-slope': 8,

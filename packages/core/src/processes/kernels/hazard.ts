@@ -41,7 +41,7 @@ export function hazardCoefficients(values: Values, at: Conditions): readonly num
     slope,
     values.value('species.lethal-ammonia'),
     values.value('species.lethal-nitrite'),
-    values.value('fish.chloride-halving'),
+    values.value('species.chloride-halving'),
     values.value('species.lethal-carbon-dioxide') / carbonDioxide,
     values.value('fish.hazard-slope'),
   ];

@@ -65,7 +65,7 @@ export function intakeCoefficients(values: Values, at: Conditions): readonly num
     values.value('fish.appetite-oxygen') * values.value('species.limit-oxygen'),
     half * values.value('species.lethal-ammonia'),
     half * values.value('species.lethal-nitrite'),
-    values.value('fish.chloride-halving'),
+    values.value('species.chloride-halving'),
     (values.value('fish.appetite-carbon-dioxide') * values.value('species.lethal-carbon-dioxide')) /
       carbonDioxide,
   ];
