@@ -2,7 +2,8 @@ import { waterComponents } from '../../../packages/core/src/processes/components
 import type { Model } from '../../../packages/core/src/model/model.js';
 import { groupTables } from './group-tables.js';
 import { jacobianTerms, movesOf } from './jacobian-terms.js';
-import type { Group, Shape } from './shape.js';
+import { CONSTANTS, DERIVED, type Group, type Shape } from './shape.js';
+import { SPECIATION } from '../../../packages/core/src/chemistry/acid-base.js';
 import { openSourceCodes } from './source-codes.js';
 import { openCWriter } from './translate/to-c.js';
 
@@ -61,7 +62,7 @@ export function emitC(model: Model, shape: Shape): string {
 enum { STATES = ${states}, RATES = ${model.rows.length}, VESSELS = ${shape.vesselCount}, WATER = ${WATER} };
 enum { PARTIALS = ${dependence.column.length}, PLACES = ${terms.row.length}, REGIME = ${shape.size} };
 enum { TAN = ${waterComponents.indexOf('tan')}, ALKALINITY = ${waterComponents.indexOf('alkalinity')}, CARBON = ${waterComponents.indexOf('carbon')} };
-typedef struct { double k1, k2, ammonium, water, proton; } AcidBase;
+typedef struct { double k1, k2, ammonium, water, proton, calcite; } AcidBase;
 
 ${writer.text()}
 
@@ -95,7 +96,7 @@ ${ints(
 )}
 ${named.map(({ group }) => tablesOf(model, group)).join('\n')}
 
-static double volume[VESSELS], per_volume[VESSELS], v[STATES + 3 * VESSELS], hydrogen[VESSELS], chemistry[12 * VESSELS];
+static double volume[VESSELS], per_volume[VESSELS], v[STATES + ${DERIVED} * VESSELS], hydrogen[VESSELS], chemistry[${SPECIATION} * VESSELS];
 static double partial[16], dr[PARTIALS], r[RATES];
 
 /* The regime is what holds during a segment; since is the time since its start. */
@@ -106,12 +107,12 @@ static inline void look(double since, const double *y, const double *regime) {
     per_volume[vessel] = 1 / volume[vessel];
     const int first = vessel * WATER;
     for (int s = first; s < first + WATER; s++) v[s] = y[s] * per_volume[vessel];
-    const AcidBase *k = (const AcidBase *)(regime + ${shape.constants} + 5 * vessel);
+    const AcidBase *k = (const AcidBase *)(regime + ${shape.constants} + ${CONSTANTS} * vessel);
     const double tan = v[first + TAN], carbon = v[first + CARBON];
     const double h = ${hydrogenIon}(v[first + ALKALINITY], carbon, tan / MOLAR, k, hydrogen[vessel]);
     if (h > 0) hydrogen[vessel] = h;
-    ${speciate}(tan, carbon, h, k, MOLAR, chemistry, 12 * vessel);
-    for (int m = 0; m < 3; m++) v[STATES + 3 * vessel + m] = chemistry[12 * vessel + m];
+    ${speciate}(tan, carbon, h, k, MOLAR, chemistry, ${SPECIATION} * vessel);
+    for (int m = 0; m < ${DERIVED}; m++) v[STATES + ${DERIVED} * vessel + m] = chemistry[${SPECIATION} * vessel + m];
   }
 }
 
@@ -140,7 +141,7 @@ static inline void place(int reads, const int *kind, const int *slot, int vessel
     if (kind[m] == 0) dr[slot[3 * m]] += partial[m] * scale;
     else if (kind[m] == 1) dr[slot[3 * m]] += partial[m] * amount;
     else {
-      const double *by = chemistry + 12 * vessel + 3 * (kind[m] - 1);
+      const double *by = chemistry + ${SPECIATION} * vessel + ${DERIVED} + 3 * (kind[m] - 2);
       for (int c = 0; c < 3; c++) dr[slot[3 * m + c]] += partial[m] * by[c] * scale;
     }
   }

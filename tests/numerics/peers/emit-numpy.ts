@@ -1,7 +1,9 @@
+import { SPECIATION } from '../../../packages/core/src/chemistry/acid-base.js';
+import { waterComponents } from '../../../packages/core/src/processes/components.js';
 import type { Model } from '../../../packages/core/src/model/model.js';
 import { groupTables } from './group-tables.js';
 import { jacobianTerms, movesOf } from './jacobian-terms.js';
-import type { Shape } from './shape.js';
+import { DERIVED, type Shape } from './shape.js';
 import { openSourceCodes } from './source-codes.js';
 import { openNumpyWriter } from './translate/to-numpy.js';
 
@@ -20,9 +22,14 @@ export function emitNumpy(shape: Shape): string {
     return `    '${group.id}': (${writer.use(rate, `rate ${group.id}`)}, ${writer.use(partials, `partials ${group.id}`)}),`;
   });
   return `# Written from the source of the processes; see emit-numpy.ts.
-from numpy import abs, exp, log, log10, sqrt, where
+from numpy import abs, exp, expm1, log, log10, sqrt, where
 
 LN10 = 2.302585092994046
+
+
+def fill(entries):
+    for m in range(len(entries)):
+        entries[m] = 0.0
 
 
 def restore(mask, now, before):
@@ -43,12 +50,18 @@ export function modelTables(model: Model, shape: Shape): unknown {
   const { carrying, groups } = shape;
   return {
     states: model.layout.states.length,
+    water: waterComponents.length,
+    dissolved: ['tan', 'alkalinity', 'carbon'].map((name) =>
+      waterComponents.findIndex((each) => each === name),
+    ),
     rates: model.rows.length,
     partials: model.dependence.column.length,
     vesselCount: shape.vesselCount,
     volume: shape.volume,
     slope: shape.slope,
     constants: shape.constants,
+    derived: DERIVED,
+    speciation: SPECIATION,
     molarNitrogen: model.parameters.value('molar.nitrogen'),
     streams: carrying.map(({ stream, from, row, source }) => ({
       flow: shape.flow + stream,

@@ -1,10 +1,10 @@
 import { waterState } from '../../../packages/core/src/model/layout.js';
 import type { Model } from '../../../packages/core/src/model/model.js';
-import type { Group } from './shape.js';
+import { DERIVED, type Group } from './shape.js';
 
 /** Where the instances of a process read, and where their partials go. */
 export interface GroupTables {
-  /** What each variable is: 0 a concentration, 1 an amount, 2 pH, 3 ammonia, 4 carbon dioxide. */
+  /** What each variable is: 0 a concentration, 1 an amount, 2 pH, 3 ammonia, 4 carbon dioxide, 5 saturation. */
   readonly kind: readonly number[];
   /** By instance, by variable: its place among the states and, after them, the chemistry of each vessel. */
   readonly at: readonly (readonly number[])[];
@@ -28,7 +28,7 @@ export function groupTables({ dependence, layout }: Model, { id, instances }: Gr
     ),
     at: instances.map(({ reads, vessel }) =>
       reads.map((reading) =>
-        reading.kind === 'chemistry' ? states + 3 * vessel + reading.which : reading.state,
+        reading.kind === 'chemistry' ? states + DERIVED * vessel + reading.which : reading.state,
       ),
     ),
     slot: instances.map(({ reads, vessel, row }) =>

@@ -5,6 +5,12 @@ import type { Regime } from '../../../packages/core/src/model/model.js';
 
 const WATER = waterComponents.length;
 
+/** Constants of acids and bases of a vessel, in the order of `AcidBase` in emit-c.ts and of programs/model.py. */
+export const CONSTANTS = 6;
+
+/** Values that follow from the composition of a vessel and that rates read: pH, ammonia, carbon dioxide, saturation. */
+export const DERIVED = 4;
+
 /** Instances of one process, and where their coefficients stand in a packed regime. */
 export interface Group {
   readonly id: string;
@@ -48,7 +54,7 @@ export function shapeOf(model: Model, regime: Regime): Shape {
   const volume = take(vesselCount);
   const slope = take(vesselCount);
   const flow = take(model.streams.length);
-  const constants = take(5 * vesselCount);
+  const constants = take(CONSTANTS * vesselCount);
   const carrying = model.streams.flatMap((stream, index) =>
     model.streamRow[index] < 0
       ? []
@@ -88,8 +94,8 @@ export function shapeOf(model: Model, regime: Regime): Shape {
       packed.set(from.volume, volume);
       packed.set(from.slope, slope);
       packed.set(from.flow, flow);
-      from.constants.forEach(({ k1, k2, ammonium, water, proton }, vessel) => {
-        packed.set([k1, k2, ammonium, water, proton], constants + 5 * vessel);
+      from.constants.forEach(({ k1, k2, ammonium, water, proton, calcite }, vessel) => {
+        packed.set([k1, k2, ammonium, water, proton, calcite], constants + CONSTANTS * vessel);
       });
       for (const { stream, source } of carrying) {
         if (source >= 0) packed.set(from.source.subarray(stream * WATER, (stream + 1) * WATER), source);

@@ -8,9 +8,7 @@ from scipy.sparse import csc_matrix, csr_matrix
 
 import processes as written
 
-# Components of the water of a vessel, and where among them these are: processes/components.ts.
-WATER = 12
-TAN, ALKALINITY, CARBON = 0, 7, 8
+CONSTANTS = ("k1", "k2", "ammonium", "water", "proton", "calcite")
 
 
 def hydrogen_ion(alkalinity, carbon, ammonia, k, guess):
@@ -32,11 +30,13 @@ class Model:
             t = json.load(file)
         self.states, self.rates, self.vessel_count = t["states"], t["rates"], t["vesselCount"]
         self.molar = t["molarNitrogen"]
+        self.each, self.dissolved = t["water"], t["dissolved"]
+        self.derived, self.speciation = t["derived"], t["speciation"]
         self.volume_at, self.slope_at, self.constants_at = t["volume"], t["slope"], t["constants"]
-        self.water = WATER * self.vessel_count
+        self.water = self.each * self.vessel_count
         inside = [s for s in t["streams"] if s["from"] >= 0]
         outside = [s for s in t["streams"] if s["from"] < 0]
-        spread = np.arange(WATER)
+        spread = np.arange(self.each)
         self.inside_flow = np.array([s["flow"] for s in inside], dtype=int)
         self.inside_from = np.array([s["from"] for s in inside], dtype=int)
         self.outside_flow = np.array([s["flow"] for s in outside], dtype=int)
@@ -71,15 +71,16 @@ class Model:
         self.places = (summed @ gather).tocsr()
         self.row, self.column = np.array(j["row"]), np.array(j["columnStart"])
         self.dense_column = np.repeat(np.arange(self.states), np.diff(self.column))
-        self.v = np.empty(self.states + 3 * self.vessel_count)
+        self.v = np.empty(self.states + self.derived * self.vessel_count)
         self.hydrogen = np.full(self.vessel_count, 1e-4)
 
     def settle(self, regime):
         """Sets what holds during a segment."""
         self.volume0 = regime[self.volume_at : self.volume_at + self.vessel_count]
         self.slope = regime[self.slope_at : self.slope_at + self.vessel_count]
-        k1, k2, ammonium, water, proton = regime[self.constants_at : self.constants_at + 5 * self.vessel_count].reshape(-1, 5).T
-        self.k = SimpleNamespace(k1=k1, k2=k2, ammonium=ammonium, water=water, proton=proton)
+        count = len(CONSTANTS)
+        constants = regime[self.constants_at : self.constants_at + count * self.vessel_count].reshape(-1, count).T
+        self.k = SimpleNamespace(**dict(zip(CONSTANTS, constants)))
         self.flow = regime[self.inside_flow]
         self.brought = (regime[self.outside_flow][:, None] * regime[self.outside_source]).ravel()
         self.given = [regime[group.coefficients] for group in self.groups]
@@ -91,16 +92,16 @@ class Model:
         v, states, vessel_count = self.v, self.states, self.vessel_count
         self.volume = self.volume0 + self.slope * since
         self.per_volume = 1 / self.volume
-        concentrations = y[: self.water].reshape(vessel_count, WATER) * self.per_volume[:, None]
+        concentrations = y[: self.water].reshape(vessel_count, self.each) * self.per_volume[:, None]
         v[: self.water] = concentrations.ravel()
         v[self.water : states] = y[self.water :]
         self.concentrations = concentrations
-        tan, alkalinity, carbon = (concentrations[:, c] for c in (TAN, ALKALINITY, CARBON))
+        tan, alkalinity, carbon = (concentrations[:, c] for c in self.dissolved)
         h = hydrogen_ion(alkalinity, carbon, tan / self.molar, self.k, self.hydrogen)
         self.hydrogen = h
-        self.chemistry = [None] * 12
+        self.chemistry = [None] * self.speciation
         written.speciate(tan, carbon, h, self.k, self.molar, self.chemistry, 0)
-        v[states:] = np.stack(self.chemistry[:3], axis=1).ravel()
+        v[states:] = np.stack(self.chemistry[: self.derived], axis=1).ravel()
 
     def derivative(self, since, y):
         self.look(since, y)
@@ -115,7 +116,7 @@ class Model:
         """Entries of the Jacobian, column by column."""
         self.look(since, y)
         v = self.v
-        parts = [np.repeat(self.flow * self.per_volume[self.inside_from], WATER)]
+        parts = [np.repeat(self.flow * self.per_volume[self.inside_from], self.each)]
         for group, k in zip(self.groups, self.given):
             d = [0.0] * len(group.kind)
             group.partials(v, group.at, k, d)
@@ -128,7 +129,7 @@ class Model:
                 elif kind == 1:
                     parts.append(partial * self.volume[vessel] if group.volumetric else partial)
                 else:
-                    first = 3 * (kind - 1)
+                    first = self.derived + 3 * (kind - 2)
                     parts.extend([scaled * self.chemistry[first + c][vessel] for c in range(3)])
         return self.places @ np.concatenate(parts)
 

@@ -2,11 +2,26 @@ import ts from 'typescript';
 
 /**
  * A function of the source and what its free names stand for: `growing(activity, partials)` returns
- * functions whose `activity` is bound to another function.
+ * functions whose `activity` is bound to another function; `upkeepOf(true)` such whose `fatty` is true.
  */
 export interface Code {
   readonly node: ts.ArrowFunction | ts.FunctionDeclaration;
-  readonly bound: ReadonlyMap<ts.Symbol, Code>;
+  readonly bound: ReadonlyMap<ts.Symbol, Code | boolean>;
+}
+
+/** Tells apart functions of the source with what their names are bound to. */
+export function openKeys(): (code: Code) => string {
+  const identities = new Map<object, number>();
+  const identity = (thing: object): number => {
+    const known = identities.get(thing) ?? identities.size;
+    identities.set(thing, known);
+    return known;
+  };
+  return ({ node, bound }) =>
+    [
+      identity(node),
+      ...[...bound.values()].map((inner) => (typeof inner === 'boolean' ? inner : identity(inner.node))),
+    ].join('|');
 }
 
 /** Something in the source that the translation does not understand: refused, never guessed. */

@@ -1,5 +1,6 @@
 import ts from 'typescript';
 import { declarationOf, NotTranslated, symbolOf, type Code, type Source } from './code.js';
+import { bare } from './constants.js';
 
 /** Source of the rate of a process and of its partials. */
 export interface ProcessCode {
@@ -41,7 +42,7 @@ function codeOf(source: Source, value: ts.Expression, bound: Bound): Code {
   if (ts.isArrowFunction(value)) return { node: value, bound };
   if (!ts.isIdentifier(value)) throw new NotTranslated(value, 'not a function');
   const given = bound.get(symbolOf(source.checker, value));
-  if (given !== undefined) return given;
+  if (typeof given === 'object') return given;
   const declaration = declarationOf(source.checker, value);
   if (ts.isFunctionDeclaration(declaration)) return { node: declaration, bound: new Map() };
   if (ts.isVariableDeclaration(declaration) && declaration.initializer !== undefined) {
@@ -51,8 +52,9 @@ function codeOf(source: Source, value: ts.Expression, bound: Bound): Code {
 }
 
 /** Members of an object: written out, spread from a constant, or made by a function that returns one. */
-function membersOf(source: Source, value: ts.Expression, bound: Bound): Members {
+function membersOf(source: Source, written: ts.Expression, bound: Bound): Members {
   const { checker } = source;
+  const value = bare(written);
   if (ts.isObjectLiteralExpression(value)) {
     const members = new Map<string, { value: ts.Expression; bound: Bound }>();
     for (const property of value.properties) {
@@ -77,20 +79,39 @@ function membersOf(source: Source, value: ts.Expression, bound: Bound): Members 
     return membersOf(source, declaration.initializer, new Map());
   }
   if (ts.isCallExpression(value) && ts.isIdentifier(value.expression)) {
-    const maker = declarationOf(checker, value.expression);
-    const body = ts.isFunctionDeclaration(maker) ? maker.body?.statements[0] : undefined;
-    if (!ts.isFunctionDeclaration(maker) || body === undefined || !ts.isReturnStatement(body)) {
-      throw new NotTranslated(value, 'not a function that only returns an object');
-    }
-    if (body.expression === undefined) throw new NotTranslated(body, 'nothing returned');
-    const inner = new Map<ts.Symbol, Code>();
-    maker.parameters.forEach((parameter, index) => {
+    const { parameters, object } = makerOf(checker, value.expression);
+    const inner = new Map<ts.Symbol, Code | boolean>();
+    parameters.forEach((parameter, index) => {
       if (!ts.isIdentifier(parameter.name)) throw new NotTranslated(parameter, 'not a plain parameter');
       const given = value.arguments[index];
       if (given === undefined) throw new NotTranslated(value, 'an argument is missing');
-      inner.set(symbolOf(checker, parameter.name), codeOf(source, given, bound));
+      inner.set(symbolOf(checker, parameter.name), truthOf(given) ?? codeOf(source, given, bound));
     });
-    return membersOf(source, body.expression, inner);
+    return membersOf(source, object, inner);
   }
   throw new NotTranslated(value, 'not an object');
+}
+
+/** `true` and `false`; undefined for anything else. */
+function truthOf({ kind }: ts.Expression): boolean | undefined {
+  if (kind === ts.SyntaxKind.TrueKeyword) return true;
+  return kind === ts.SyntaxKind.FalseKeyword ? false : undefined;
+}
+
+/** Parameters of a function that only returns an object, and that object. */
+function makerOf(
+  checker: ts.TypeChecker,
+  name: ts.Identifier,
+): { readonly parameters: readonly ts.ParameterDeclaration[]; readonly object: ts.Expression } {
+  const declaration = declarationOf(checker, name);
+  if (ts.isVariableDeclaration(declaration) && declaration.initializer) {
+    const arrow = bare(declaration.initializer);
+    if (ts.isArrowFunction(arrow) && !ts.isBlock(arrow.body))
+      return { parameters: [...arrow.parameters], object: arrow.body };
+  }
+  const body = ts.isFunctionDeclaration(declaration) ? declaration.body?.statements[0] : undefined;
+  if (!ts.isFunctionDeclaration(declaration) || !body || !ts.isReturnStatement(body) || !body.expression) {
+    throw new NotTranslated(name, 'not a function that only returns an object');
+  }
+  return { parameters: [...declaration.parameters], object: body.expression };
 }

@@ -1,9 +1,11 @@
 import ts from 'typescript';
-import { declarationOf, NotTranslated, symbolOf, type Code, type Source } from './code.js';
+import { NotTranslated, openKeys, symbolOf, type Code, type Source } from './code.js';
+import { bare, constantBehind, roomOf, worthOf } from './constants.js';
 import { calledBy, isPlace } from './usage.js';
 
 /** Types that the translated subset knows. */
-type CType = 'double' | 'int' | 'const double *' | 'double *' | 'const int *' | 'const AcidBase *';
+type CType =
+  'double' | 'int' | 'const double *' | 'double *' | 'const int *' | 'const AcidBase *' | `double[${number}]`;
 
 /** Turns functions of the source into C, each once for the types that it is called with. */
 export interface CWriter {
@@ -19,6 +21,13 @@ const element: Partial<Record<CType, CType>> = {
   'const int *': 'int',
 };
 
+/** Entries of an array whose length is known. */
+const lengthOf = (type: CType): number | undefined =>
+  type.startsWith('double[') ? Number(type.slice('double['.length, -1)) : undefined;
+
+/** A number as C writes a double. */
+const literal = (value: number): string => (Number.isInteger(value) ? `${String(value)}.0` : String(value));
+
 const mathematics: Readonly<Record<string, string>> = {
   exp: 'exp',
   log: 'log',
@@ -26,6 +35,7 @@ const mathematics: Readonly<Record<string, string>> = {
   sqrt: 'sqrt',
   abs: 'fabs',
   pow: 'pow',
+  expm1: 'expm1',
 };
 
 const plainOperators: Partial<Record<ts.SyntaxKind, string>> = {
@@ -58,38 +68,32 @@ export function openCWriter(source: Source): CWriter {
   const { checker } = source;
   const names = new Map<string, string>();
   const functions: string[] = [];
-  const identities = new Map<object, number>();
-  const identity = (thing: object): number => {
-    const known = identities.get(thing) ?? identities.size;
-    identities.set(thing, known);
-    return known;
-  };
-  const keyOf = (code: Code, types: readonly CType[]): string =>
-    [identity(code.node), ...[...code.bound.values()].map((inner) => identity(inner.node)), ...types].join(
-      '|',
-    );
+  const keyOf = openKeys();
+  /** Arrays of modules that functions write what they need for a moment into. */
+  const scratch = new Map<ts.Expression, string>();
 
-  function use(code: Code, types: readonly CType[], name: string): string {
-    const key = keyOf(code, types);
+  /** @param part which entry the function is to return, of a list that it returns */
+  function use(code: Code, types: readonly CType[], name: string, part?: number): string {
+    const key = [keyOf(code), part, ...types].join('|');
     const known = names.get(key);
     if (known !== undefined) return known;
     const unique = `${name.replaceAll(/\W/g, '_')}_${String(names.size)}`;
     names.set(key, unique);
-    functions.push(writeFunction(code, types, unique));
+    functions.push(writeFunction(code, types, unique, part));
     return unique;
   }
 
-  function writeFunction(code: Code, types: readonly CType[], name: string): string {
+  function writeFunction(code: Code, types: readonly CType[], name: string, part?: number): string {
     const locals = new Map<ts.Symbol, CType>();
     const parameters = code.node.parameters.map((parameter, index) => {
       if (!ts.isIdentifier(parameter.name)) throw new NotTranslated(parameter, 'not a plain parameter');
       locals.set(symbolOf(checker, parameter.name), types[index]);
-      return `${types[index]} ${parameter.name.text}`;
+      return `${lengthOf(types[index]) === undefined ? types[index] : 'double *'} ${parameter.name.text}`;
     });
     const body = code.node.body;
     if (body === undefined) throw new NotTranslated(code.node, 'no body');
-    const scope = { code, locals };
-    const nothing = returnsNothing(code.node);
+    const scope = { code, locals, part };
+    const nothing = part === undefined && returnsNothing(code.node);
     const lines = ts.isBlock(body)
       ? body.statements.map((statement) => write(statement, scope))
       : [`return ${read(body, scope).text};`];
@@ -106,19 +110,45 @@ export function openCWriter(source: Source): CWriter {
 
   interface Scope {
     readonly code: Code;
+    readonly part: number | undefined;
     readonly locals: Map<ts.Symbol, CType>;
   }
 
   function declare(list: ts.VariableDeclarationList, scope: Scope, type: CType): string {
+    const constant = list.flags & ts.NodeFlags.Const ? 'const ' : '';
     return list.declarations
-      .map((declaration) => {
-        if (!ts.isIdentifier(declaration.name) || declaration.initializer === undefined) {
-          throw new NotTranslated(declaration, 'not a plain variable with a value');
-        }
-        const value = read(declaration.initializer, scope);
-        scope.locals.set(symbolOf(checker, declaration.name), type);
-        const constant = list.flags & ts.NodeFlags.Const ? 'const ' : '';
-        return `${constant}${type} ${declaration.name.text} = ${value.text};`;
+      .map(({ name, initializer }) => {
+        if (initializer === undefined) throw new NotTranslated(name, 'not a variable with a value');
+        if (ts.isArrayBindingPattern(name)) return declareParts(name, initializer, scope);
+        if (!ts.isIdentifier(name)) throw new NotTranslated(name, 'not a plain variable');
+        const room = roomOf(checker, initializer);
+        const list = ts.isArrayLiteralExpression(initializer) ? initializer.elements : [];
+        const length = room ?? (list.length > 0 ? list.length : undefined);
+        const value =
+          length === undefined
+            ? read(initializer, scope).text
+            : `{${list.map((entry) => read(entry, scope).text).join(', ') || '0'}}`;
+        scope.locals.set(symbolOf(checker, name), length === undefined ? type : `double[${length}]`);
+        return length === undefined
+          ? `${constant}${type} ${name.text} = ${value};`
+          : `double ${name.text}[${String(length)}] = ${value};`;
+      })
+      .join(' ');
+  }
+
+  /** `const [a, b] = ...` of a list that is written out, kept, or returned by a function. */
+  function declareParts(names: ts.ArrayBindingPattern, from: ts.Expression, scope: Scope): string {
+    return names.elements
+      .map((name, i) => {
+        if (!ts.isBindingElement(name) || !ts.isIdentifier(name.name))
+          throw new NotTranslated(name, 'not a plain variable');
+        const value = ts.isArrayLiteralExpression(from)
+          ? read(from.elements[i], scope).text
+          : ts.isCallExpression(from)
+            ? readCall(from, scope, i).text
+            : `${read(from, scope).text}[${String(i)}]`;
+        scope.locals.set(symbolOf(checker, name.name), 'double');
+        return `const double ${name.name.text} = ${value};`;
       })
       .join(' ');
   }
@@ -126,12 +156,17 @@ export function openCWriter(source: Source): CWriter {
   function write(statement: ts.Statement, scope: Scope): string {
     if (ts.isBlock(statement)) return `{\n${statement.statements.map((s) => write(s, scope)).join('\n')}\n}`;
     if (ts.isReturnStatement(statement)) {
-      return statement.expression === undefined
-        ? 'return;'
-        : `return ${read(statement.expression, scope).text};`;
+      if (statement.expression === undefined) return 'return;';
+      const whole = bare(statement.expression);
+      const { part } = scope;
+      if (part !== undefined && !ts.isArrayLiteralExpression(whole))
+        throw new NotTranslated(statement, 'not a list returned');
+      const value = part !== undefined && ts.isArrayLiteralExpression(whole) ? whole.elements[part] : whole;
+      return `return ${read(value, scope).text};`;
     }
     if (ts.isVariableStatement(statement)) return declare(statement.declarationList, scope, 'double');
-    if (ts.isExpressionStatement(statement)) return `${read(statement.expression, scope).text};`;
+    if (ts.isExpressionStatement(statement))
+      return writeFill(statement.expression, scope) ?? `${read(statement.expression, scope).text};`;
     if (ts.isIfStatement(statement)) {
       const otherwise = statement.elseStatement ? ` else ${write(statement.elseStatement, scope)}` : '';
       return `if (${read(statement.expression, scope).text}) ${write(statement.thenStatement, scope)}${otherwise}`;
@@ -146,6 +181,17 @@ export function openCWriter(source: Source): CWriter {
       return `for (${head}) ${write(statement.statement, scope)}`;
     }
     throw new NotTranslated(statement, 'a statement of an unknown form');
+  }
+
+  /** `array.fill(value)`; undefined for anything else. */
+  function writeFill(node: ts.Expression, scope: Scope): string | undefined {
+    if (!ts.isCallExpression(node) || !ts.isPropertyAccessExpression(node.expression)) return undefined;
+    const { expression, name } = node.expression;
+    if (name.text !== 'fill') return undefined;
+    const { text, type } = read(expression, scope);
+    const length = lengthOf(type);
+    if (length === undefined) throw new NotTranslated(node, 'an array whose length is not known');
+    return `for (int q = 0; q < ${String(length)}; q++) ${text}[q] = ${read(node.arguments[0], scope).text};`;
   }
 
   function read(node: ts.Expression, scope: Scope): Value {
@@ -183,7 +229,7 @@ export function openCWriter(source: Source): CWriter {
     }
     if (ts.isElementAccessExpression(node)) {
       const array = read(node.expression, scope);
-      const type = element[array.type];
+      const type = lengthOf(array.type) === undefined ? element[array.type] : 'double';
       if (type === undefined) throw new NotTranslated(node, `an entry of ${array.type}`);
       return { text: `${array.text}[${readIndex(node.argumentExpression, scope)}]`, type };
     }
@@ -193,7 +239,8 @@ export function openCWriter(source: Source): CWriter {
   }
 
   function readIndex(node: ts.Expression, scope: Scope): string {
-    if (ts.isNumericLiteral(node) && /^\d+$/.test(node.text)) return node.text;
+    const worth = worthOf(checker, node);
+    if (Number.isInteger(worth)) return String(worth);
     if (ts.isBinaryExpression(node) && node.operatorToken.kind === ts.SyntaxKind.PlusToken) {
       return `${readIndex(node.left, scope)} + ${readIndex(node.right, scope)}`;
     }
@@ -205,11 +252,17 @@ export function openCWriter(source: Source): CWriter {
   function readName(node: ts.Identifier, scope: Scope): Value {
     const type = scope.locals.get(symbolOf(checker, node));
     if (type !== undefined) return { text: node.text, type };
-    const declaration = declarationOf(checker, node);
-    const constant =
-      ts.isVariableDeclaration(declaration) && ts.getCombinedNodeFlags(declaration) & ts.NodeFlags.Const;
-    if (constant && declaration.initializer && ts.isNumericLiteral(declaration.initializer)) {
-      return read(declaration.initializer, scope);
+    const given = scope.code.bound.get(symbolOf(checker, node));
+    if (typeof given === 'boolean') return { text: given ? '1.0' : '0.0', type: 'double' };
+    const worth = worthOf(checker, node);
+    if (worth !== undefined) return { text: literal(worth), type: 'double' };
+    const behind = constantBehind(checker, node);
+    const room = behind && roomOf(checker, behind);
+    if (behind && room !== undefined) {
+      const known = scratch.get(behind) ?? `scratch_${String(scratch.size)}`;
+      if (!scratch.has(behind)) functions.push(`static double ${known}[${String(room)}];`);
+      scratch.set(behind, known);
+      return { text: known, type: `double[${room}]` };
     }
     throw new NotTranslated(node, 'a name that is no local and no number');
   }
@@ -218,12 +271,15 @@ export function openCWriter(source: Source): CWriter {
     const text = node.getText();
     if (text === 'Math.LN10') return { text: 'M_LN10', type: 'double' };
     if (text === 'Number.NaN') return { text: 'NAN', type: 'double' };
+    const worth = worthOf(checker, node);
+    if (worth !== undefined) return { text: literal(worth), type: 'double' };
     const owner = read(node.expression, scope);
     if (owner.type !== 'const AcidBase *') throw new NotTranslated(node, `a member of ${owner.type}`);
     return { text: `${owner.text}->${node.name.text}`, type: 'double' };
   }
 
-  function readCall(node: ts.CallExpression, scope: Scope): Value {
+  /** @param part which entry of the list that is returned, where it is a list */
+  function readCall(node: ts.CallExpression, scope: Scope, part?: number): Value {
     const callee = node.expression;
     if (ts.isPropertyAccessExpression(callee) && callee.expression.getText() === 'Math') {
       const name = mathematics[callee.name.text];
@@ -241,7 +297,7 @@ export function openCWriter(source: Source): CWriter {
     });
     const types = values.map(({ type }) => type);
     const list = values.map(({ text }) => text).join(', ');
-    return { text: `${use(code, types, callee.getText())}(${list})`, type: 'double' };
+    return { text: `${use(code, types, callee.getText(), part)}(${list})`, type: 'double' };
   }
 
   return { use, text: () => functions.join('\n\n') };

@@ -1,5 +1,6 @@
 import ts from 'typescript';
-import { declarationOf, NotTranslated, type Code, type Source } from './code.js';
+import { declarationOf, NotTranslated, openKeys, symbolOf, type Code, type Source } from './code.js';
+import { constantBehind, roomOf, worthOf } from './constants.js';
 import { calledBy, isWritten } from './usage.js';
 
 /**
@@ -37,6 +38,7 @@ const mathematics: Readonly<Record<string, string>> = {
   log10: 'log10',
   sqrt: 'sqrt',
   abs: 'abs',
+  expm1: 'expm1',
 };
 
 /** Where the translation of a function stands. */
@@ -55,15 +57,12 @@ export function openNumpyWriter(source: Source): NumpyWriter {
   const { checker } = source;
   const names = new Map<string, string>();
   const functions: string[] = [];
-  const identities = new Map<object, number>();
-  const identity = (thing: object): number => {
-    const known = identities.get(thing) ?? identities.size;
-    identities.set(thing, known);
-    return known;
-  };
+  const keyOf = openKeys();
+  /** Arrays of modules that functions write what they need for a moment into. */
+  const scratch = new Map<ts.Expression, string>();
 
   function use(code: Code, name: string): string {
-    const key = [code.node, ...[...code.bound.values()].map(({ node }) => node)].map(identity).join('|');
+    const key = keyOf(code);
     const known = names.get(key);
     if (known !== undefined) return known;
     const unique = `${name.replaceAll(/\W/g, '_')}_${String(names.size)}`;
@@ -88,7 +87,11 @@ export function openNumpyWriter(source: Source): NumpyWriter {
         ) {
           throw new NotTranslated(declaration, 'a variable that may change');
         }
-        lines.push(`${declaration.name.getText()} = ${read(declaration.initializer, place)}`);
+        const { name } = declaration;
+        const target = ts.isArrayBindingPattern(name)
+          ? name.elements.map((part) => part.getText()).join(', ')
+          : name.getText();
+        lines.push(`${target} = ${read(declaration.initializer, place)}`);
       }
     } else if (ts.isReturnStatement(statement)) {
       if (statement.expression === undefined) throw new NotTranslated(statement, 'nothing returned');
@@ -176,13 +179,13 @@ export function openNumpyWriter(source: Source): NumpyWriter {
       !condition ||
       !ts.isBinaryExpression(condition) ||
       condition.operatorToken.kind !== ts.SyntaxKind.LessThanToken ||
-      !ts.isNumericLiteral(condition.right) ||
+      worthOf(checker, condition.right) === undefined ||
       statement.incrementor?.getText() !== `${counter.name.getText()}++` ||
       !ts.isExpressionStatement(statement.statement)
     ) {
       throw new NotTranslated(statement, 'not a loop of one statement over the first few');
     }
-    place.lines.push(`for ${counter.name.getText()} in range(${condition.right.text}):`);
+    place.lines.push(`for ${counter.name.getText()} in range(${String(worthOf(checker, condition.right))}):`);
     const inner: Place = { ...place, lines: [] };
     writeEffect(statement.statement.expression, inner);
     place.lines.push(...inner.lines.map((line) => `    ${line}`));
@@ -192,7 +195,9 @@ export function openNumpyWriter(source: Source): NumpyWriter {
     if (ts.isCallExpression(node)) {
       if (maskOf(place) !== undefined)
         throw new NotTranslated(node, 'a call for its effect under a condition');
-      place.lines.push(read(node, place));
+      const { expression: callee } = node;
+      const fills = ts.isPropertyAccessExpression(callee) && callee.name.text === 'fill';
+      place.lines.push(fills ? `fill(${read(callee.expression, place)})` : read(node, place));
       return;
     }
     const operator = ts.isBinaryExpression(node) ? assignments[node.operatorToken.kind] : undefined;
@@ -209,13 +214,16 @@ export function openNumpyWriter(source: Source): NumpyWriter {
   function read(node: ts.Expression, place: Place): string {
     if (ts.isNumericLiteral(node)) return node.text;
     if (ts.isParenthesizedExpression(node)) return `(${read(node.expression, place)})`;
-    if (ts.isIdentifier(node)) return readName(node);
+    if (ts.isIdentifier(node)) return readName(node, place);
     if (ts.isPrefixUnaryExpression(node)) {
       if (node.operator === ts.SyntaxKind.MinusToken) return `-${read(node.operand, place)}`;
       if (node.operator === ts.SyntaxKind.ExclamationToken) return `~${read(node.operand, place)}`;
     }
     if (ts.isBinaryExpression(node)) {
-      const operator = operators[node.operatorToken.kind];
+      const { kind } = node.operatorToken;
+      if (kind === ts.SyntaxKind.AmpersandAmpersandToken)
+        return `((${read(node.left, place)}) & (${read(node.right, place)}))`;
+      const operator = operators[kind];
       if (operator === undefined) throw new NotTranslated(node, 'an unknown operator');
       return `${read(node.left, place)} ${operator} ${read(node.right, place)}`;
     }
@@ -229,22 +237,36 @@ export function openNumpyWriter(source: Source): NumpyWriter {
     if (ts.isPropertyAccessExpression(node)) {
       const text = node.getText();
       if (text === 'Math.LN10') return 'LN10';
+      const worth = worthOf(checker, node);
+      if (worth !== undefined) return String(worth);
       if (checker.typeToString(checker.getTypeAtLocation(node.expression)) === 'AcidBaseConstants') {
         return `${read(node.expression, place)}.${node.name.text}`;
       }
     }
     if (ts.isCallExpression(node)) return readCall(node, place);
+    if (ts.isArrayLiteralExpression(node))
+      return `[${node.elements.map((part) => read(part, place)).join(', ')}]`;
+    const room = roomOf(checker, node);
+    if (room !== undefined) return `[0.0] * ${String(room)}`;
     throw new NotTranslated(node, 'an expression of an unknown form');
   }
 
-  function readName(node: ts.Identifier): string {
-    const declaration = declarationOf(checker, node);
-    if (ts.isParameter(declaration)) return node.text;
-    if (ts.isVariableDeclaration(declaration) && declaration.initializer) {
-      const atTop = ts.isSourceFile(declaration.parent.parent.parent);
-      if (!atTop) return node.text;
-      if (ts.isNumericLiteral(declaration.initializer)) return declaration.initializer.text;
+  function readName(node: ts.Identifier, { code }: Place): string {
+    const given = code.bound.get(symbolOf(checker, node));
+    if (typeof given === 'boolean') return given ? 'True' : 'False';
+    const worth = worthOf(checker, node);
+    if (worth !== undefined) return String(worth);
+    const behind = constantBehind(checker, node);
+    const room = behind && roomOf(checker, behind);
+    if (behind && room !== undefined) {
+      const known = scratch.get(behind) ?? `scratch_${String(scratch.size)}`;
+      if (!scratch.has(behind)) functions.push(`${known} = [0.0] * ${String(room)}\n`);
+      scratch.set(behind, known);
+      return known;
     }
+    const declaration = declarationOf(checker, node);
+    const local = ts.isBindingElement(declaration) || ts.isVariableDeclaration(declaration);
+    if (ts.isParameter(declaration) || (local && behind === undefined)) return node.text;
     throw new NotTranslated(node, 'a name that is no local and no number');
   }
 

@@ -1,13 +1,16 @@
 import ts from 'typescript';
 import { declarationOf, symbolOf, type Code } from './code.js';
+import { constantBehind } from './constants.js';
 
 /** The function that a call goes to, through what its caller's names are bound to; undefined when it is none. */
 export function calledBy(checker: ts.TypeChecker, callee: ts.Expression, from: Code): Code | undefined {
   if (!ts.isIdentifier(callee)) return undefined;
   const given = from.bound.get(symbolOf(checker, callee));
-  if (given !== undefined) return given;
+  if (typeof given === 'object') return given;
   const declaration = declarationOf(checker, callee);
-  return ts.isFunctionDeclaration(declaration) ? { node: declaration, bound: new Map() } : undefined;
+  if (ts.isFunctionDeclaration(declaration)) return { node: declaration, bound: new Map() };
+  const behind = constantBehind(checker, callee);
+  return behind && ts.isArrowFunction(behind) ? { node: behind, bound: new Map() } : undefined;
 }
 
 /** Whether a function uses a parameter as a place in an array, itself or by what it calls. */

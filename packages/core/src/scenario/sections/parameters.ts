@@ -13,6 +13,7 @@ import { compact, Reader } from '../file/reader.js';
 import { nodeAt, originAt, type Path, type Tree } from '../file/tree.js';
 import { word } from '../file/values.js';
 import type { Override } from '../../library/override.js';
+import { readLikeness } from './likeness.js';
 import { parameterSchema } from './start.js';
 
 const tables = z
@@ -149,6 +150,7 @@ function readNumbers(reader: Reader, rows: Map<string, TableRow>): readonly Over
     reader.fault(['parameters'], 'too many entries', { expected: `at most ${mostOverrides}` }, true);
   return keys.slice(0, mostOverrides).flatMap((id): Override[] => {
     const path = ['parameters', id];
+    if (reader.has([...path, 'like'])) return [...readLikeness(reader, path, id, rows)];
     const given = reader.parse(parameterSchema, path);
     if (given === undefined) return [];
     const numbers = typeof given === 'number' ? { value: given } : given;

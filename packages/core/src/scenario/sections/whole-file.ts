@@ -9,7 +9,8 @@ import { flowSchema } from './flows.js';
 import { pumpSchema } from './pumps.js';
 import { vesselSchema } from './vessels.js';
 import { tablesSchema } from './parameters.js';
-import { section } from '../file/values.js';
+import { formByKey, section } from '../file/values.js';
+import { likenessSchema } from './likeness.js';
 import { climateSchema } from './run.js';
 import { rainTankSchema, topUpSchema } from './top-up.js';
 import { waterSchema } from './waters.js';
@@ -42,7 +43,7 @@ export const fileSchema = section(
     actions: z.array(timedActionSchema).optional(),
     rules: z.array(ruleSchema).optional(),
     tables: tablesSchema,
-    parameters: named(parameterSchema).optional(),
+    parameters: named(formByKey('like', likenessSchema, parameterSchema)).optional(),
   },
   'a system and what is done with it',
 );
