@@ -80,7 +80,7 @@ const eatingNames = {
   L_a: number('species.lethal-ammonia', 'L_{NH_3}'),
   L_n: number('species.lethal-nitrite', 'L_{NO_2}'),
   L_c: number('species.lethal-carbon-dioxide', 'L_{CO_2}'),
-  K_cl: number('fish.chloride-halving', 'K_{Cl}'),
+  K_cl: number('species.chloride-halving', 'K_{Cl}'),
   m_c: number('molar.carbon', 'm_C'),
   m_o: number('molar.oxygen-gas', 'm_{O_2}'),
 };
