@@ -4,6 +4,7 @@ import { sourceCells } from '../../packages/core/src/library/tables.generated.js
 const others: Readonly<Record<string, string>> = {
   'pantanella-2012':
     'Pantanella et al. 2012, lettuce over fish at two stockings, Acta Hort. 927:887, second-hand and abstract',
+  'sludge-40-days': 'Mineralisation of fish sludge with and without air over 40 d, abstract',
   'suhl-2016': 'Suhl et al. 2016, tomato on a fish loop, Agric. Water Manag. 178:335, second-hand',
   'tomato-mexico':
     'Tomato in a low-tech plastic house in Mexico, 24 April to 16 October: 19.1 kg/m2, abstract',

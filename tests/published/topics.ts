@@ -12,6 +12,7 @@ import { lime } from './checks/lime.js';
 import { nitrification } from './checks/nitrification.js';
 import { nitrifyingSurfaces } from './checks/nitrifying-surfaces.js';
 import { oxygen } from './checks/oxygen.js';
+import { sludge } from './checks/sludge.js';
 import { startUp } from './checks/start-up.js';
 import { unIonisedAmmonia } from './checks/un-ionised-ammonia.js';
 import type { Topic } from './published-check.js';
@@ -27,6 +28,7 @@ export const topics: readonly Topic[] = [
   fishGrowth,
   fishEnergy,
   nitrification,
+  sludge,
   nitrifyingSurfaces,
   acidFilms,
   filterSizing,

@@ -3,66 +3,8 @@
  * holds the ids it names against those that the process reads, so that no law can go stale.
  */
 import { namesOf, parseLaw, valueOf } from './expression.mjs';
-
-/** What a name of a law stands for: a variable of the state, a condition of the place, or a number of the tables. */
-const variable = (name, tex, says) => ({ kind: 'variable', name, tex, says });
-const condition = (name, tex, says) => ({ kind: 'condition', name, tex, says });
-const number = (id, tex) => ({ kind: 'number', id, tex });
-
-/** Names that all laws may use. */
-const shared = {
-  C_tan: variable('tan', 'C_{TAN}', 'total ammonia nitrogen, g N/m3'),
-  C_no2: variable('nitrite', 'C_{NO_2}', 'nitrite, g N/m3'),
-  C_no3: variable('nitrate', 'C_{NO_3}', 'nitrate, g N/m3'),
-  C_o2: variable('oxygen', 'C_{O_2}', 'oxygen, g/m3'),
-  C_s: variable('solids', 'C_S', 'suspended solids that break down, g dry/m3'),
-  C_r: variable('refractory', 'C_R', 'suspended solids that hardly break down, g dry/m3'),
-  C_on: variable('organic-nitrogen', 'C_{ON}', 'organic nitrogen, g N/m3'),
-  C_c: variable('carbon', 'C_T', 'inorganic carbon, mol/m3'),
-  C_alk: variable('alkalinity', 'C_{Alk}', 'alkalinity, eq/m3'),
-  C_nh3: variable('ammonia', 'C_{NH_3}', 'un-ionised ammonia, g N/m3'),
-  C_co2: variable('carbon-dioxide', 'C_{CO_2}', 'dissolved carbon dioxide, mol/m3'),
-  C_ca: variable('calcium', 'C_{Ca}', 'calcium, mol/m3'),
-  s_c: variable('saturation', '\\omega', 'carbonate over the solubility of calcite, m3/mol'),
-  L: variable('calcite', 'L', 'lime, mol'),
-  pH: variable('pH', '\\mathrm{pH}', 'acidity'),
-  X_a: variable('aob', 'X_A', 'ammonia oxidisers on the surface, g COD'),
-  X_n: variable('nob', 'X_N', 'nitrite oxidisers on the surface, g COD'),
-  p: variable('acclimation', 'p', 'lower flank of the bell of the film, pH'),
-  w_f: variable('awake', 'w', 'share of the nitrifiers that are awake'),
-  X_h: variable('heterotrophs', 'H', 'heterotrophs on the surface, g COD'),
-  C_d: variable('dissolved', 'C_D', 'dissolved biodegradable matter, g COD/m3'),
-  S: variable('settled', 'S', 'settled solids that break down, g dry'),
-  S_r: variable('settled-refractory', 'S_R', 'settled solids that hardly break down, g dry'),
-  W: variable('crop-mass', 'W', 'crop of a batch, g dry'),
-  N: variable('crop-nitrogen', 'N', 'nitrogen in it, g N'),
-  B: variable('fish-mass', 'B', 'fish of a group, g'),
-  n: variable('fish-number', 'n', 'fish of a group'),
-  F_f: variable('fish-fat', 'F', 'body fat of a group, g COD'),
-  Z: variable('fish-dead', 'Z', 'dead fish of a group left in the water, g'),
-  Z_f: variable('fish-dead-fat', 'Z_f', 'fat of these, g COD'),
-  C_cl: variable('chloride', 'C_{Cl}', 'chloride, g/m3'),
-  T: condition('temperature', 'T', 'water temperature, degC'),
-  T_air: condition('air', 'T_{air}', 'air temperature, degC'),
-  V: condition('volume', 'V', 'volume at the standpipe, m3'),
-  A_s: condition('surface', 'A_s', 'wetted surface, m2'),
-  A_o: condition('open', 'A_o', 'open water, m2'),
-  A_f: condition('floor', 'A_f', 'floor, m2'),
-  A: condition('area', 'A', 'area of the batch, m2'),
-  m_I: condition('ionic', 'm_I', 'ionic strength of the water that morning, mol/L'),
-  b_f: condition('bearing', 'b_f', 'share of growth that goes to fruit today'),
-  I: condition('light', 'I', 'photosynthetic light on the crop, mol/m2/d'),
-  e: condition('capture', 'e', 'share of incoming solids caught'),
-  k_air: condition('aeration', 'k_L a', 'aeration now, at 20 degC, 1/d'),
-  o_air: condition('airShare', 's', 'share of its oxygen that the air of the aeration gives up'),
-  Q: condition('inflow', 'Q', 'water that flows through, m3/d'),
-  m: condition('most', 'm', 'most that the doser gives of one product now, g/d'),
-  p_0: condition('setPoint', 'p_0', 'what the doser holds: pH, or alkalinity in eq/m3'),
-  d: condition('band', 'd', 'how far beyond it the doser gives its most'),
-  q_d: condition('sign', 'q', '1 where the doser gives a base, -1 where it gives an acid'),
-  F_m: condition('fed', 'F_m', 'feed offered as a mass, g/d'),
-  F_s: condition('fedShare', 'F_s', 'feed offered as a share of body mass, 1/d'),
-};
+import { number, shared } from './law-terms.mjs';
+import { lawsOfSolids } from './laws-of-solids.mjs';
 
 /** Names of some laws only, and equations that they share. */
 const eatingNames = {
@@ -226,50 +168,6 @@ const nobEquations = {
   a_n: 'u_c * J(C_o2, g_n, K_no, D_o * q_t * Y_n * m_n / (2 * m_o))',
 };
 
-const solidsNames = {
-  th_s: number('solids.theta', '\\theta_S'),
-  K_s: number('solids.k-oxygen', 'K_S'),
-};
-const settledNames = {
-  ...solidsNames,
-  k_s: number('solids.hydrolysis-settled', 'k_{S}'),
-  Y_s: number('solids.yield', 'Y'),
-  d_s: number('solids.demand', 'd'),
-  D_o: number('solids.oxygen-diffusion', 'D'),
-  rho: number('solids.settled-density', '\\rho'),
-};
-const settledEquations = {
-  q_s: '(k_s * th_s^(T - 20) * (1 - Y_s) * d_s / (2 * D_o * rho))^0.5 / A_f',
-  E_s: 'M(C_o2, K_s) * phi(q_s * (S * (S + S_r) / C_o2)^0.5)',
-};
-const airlessNames = {
-  ...settledNames,
-  y: number('denitrification.activity', '\\eta'),
-  K_d: number('denitrification.k-nitrate', 'K_D'),
-  k_b: number('denitrification.transfer', 'k_N'),
-  w_n: number('molar.nitrogen', 'M_N'),
-  w_o: number('molar.oxygen-gas', 'M_{O_2}'),
-};
-const airlessEquations = {
-  ...settledEquations,
-  U_s: '(1 - E_s) * S',
-  H_s: 'k_s * th_s^(T - 20) * y * U_s',
-  K_u: 'K_d + H_s * (1 - Y_s) * d_s * w_n / (1.25 * w_o) / (k_b * A_f)',
-};
-const settlingNames = {
-  v_s: number('solids.settling-velocity', 'v_S'),
-  k_m: number('solids.stirring', 'k_m'),
-};
-const refractoryNames = {
-  k_r: number('solids.refractory-hydrolysis', 'k_{R}'),
-  th_s: number('solids.theta', '\\theta_S'),
-};
-const dissolvedNames = {
-  ...solidsNames,
-  k_c: number('dissolved.oxidation', 'k_{D}'),
-  K_n: number('dissolved.k-tan', 'K_{TAN}'),
-};
-
 const cropNames = {
   g: number('crop.growth', 'g'),
   T_opt: number('crop.optimum-temperature', 'T_{opt}'),
@@ -397,53 +295,7 @@ export const laws = {
       th_dh: number('heterotroph.decay-theta', '\\theta_{d,H}'),
     },
   },
-  'solids-hydrolysis': {
-    law: 'k_w * th_s^(T - 20) * C_s',
-    names: {
-      k_w: number('solids.hydrolysis-suspended', 'k_{w}'),
-      th_s: number('solids.theta', '\\theta_S'),
-    },
-  },
-  'refractory-hydrolysis': { law: 'k_r * th_s^(T - 20) * C_r', names: refractoryNames },
-  'refractory-sludge-hydrolysis': { law: 'k_r * th_s^(T - 20) * S_r', names: refractoryNames },
-  'sludge-mineralisation': {
-    law: 'k_s * th_s^(T - 20) * E_s * S',
-    equations: settledEquations,
-    names: settledNames,
-  },
-  denitrification: {
-    law: 'H_s * M(C_no3, K_u)',
-    equations: airlessEquations,
-    names: airlessNames,
-  },
-  'sludge-fermentation': {
-    law: 'H_s * I(C_no3, K_u)',
-    equations: airlessEquations,
-    names: airlessNames,
-  },
-  settling: { law: 'v_s * A_f / (1 + (k_air * V / (A_f * k_m))^3) * C_s', names: settlingNames },
-  'settling-refractory': { law: 'v_s * A_f / (1 + (k_air * V / (A_f * k_m))^3) * C_r', names: settlingNames },
-  capture: { law: 'Q * e / (1 - e) * C_s', names: {} },
-  'capture-refractory': { law: 'Q * e / (1 - e) * C_r', names: {} },
-  'dissolved-oxidation': {
-    law: 'k_c * th_s^(T - 20) * M(C_o2, K_s) * M(C_tan, K_n) * C_d',
-    names: dissolvedNames,
-  },
-  'dissolved-denitrification': {
-    law: 'k_c * th_s^(T - 20) * y * I(C_o2, K_s) * M(C_tan, K_n) * M(C_no3, K_d) * C_d',
-    names: {
-      ...dissolvedNames,
-      y: number('denitrification.activity', '\\eta'),
-      K_d: number('denitrification.k-nitrate', 'K_D'),
-    },
-  },
-  ammonification: {
-    law: 'k_a * th_s^(T - 20) * C_on',
-    names: {
-      k_a: number('organic-nitrogen.ammonification', 'k_{A}'),
-      th_s: number('solids.theta', '\\theta_S'),
-    },
-  },
+  ...lawsOfSolids,
   'crop-growing': { law: '(1 - b_f) * G', equations: growthEquations, names: cropNames },
   'nitrate-uptake': {
     law: 'D * M(C_no3, K_c) * (1 - s_t * M(C_tan, K_t))',

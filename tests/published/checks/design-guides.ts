@@ -115,7 +115,7 @@ export const designGuides: Topic = {
       what: 'nitrogen gas over feed nitrogen, the demo',
       unit: '%',
       ...between(9, 21),
-      miss: 'solids are drained once a fortnight only, and 30 % of what lies is out of reach of oxygen (solids.exposed, set and not measured)',
+      miss: 'a farm drains its solids daily; here they lie for a fortnight, and those that settle in the beds for good: thick layers, of which oxygen reaches little',
       compute: (): number => {
         const { from, to } = fatesOf(budgetOf(glasshouse(), 'nitrogen', 'system'));
         const amount = (list: typeof from, name: string): number =>

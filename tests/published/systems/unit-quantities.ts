@@ -34,10 +34,17 @@ export const waterShare = (run: Run): number =>
 
 /** Nitrogen in sludge and to nitrogen gas, % of the feed. */
 export const sludgeAndGasShare = (run: Run): number =>
-  shareOfFeed(run, [run, 'sludge', ['settled', 'settled-refractory', 'solids', 'refractory']], [run, 'air', ['dinitrogen']]);
+  shareOfFeed(
+    run,
+    [run, 'sludge', ['settled', 'settled-refractory', 'solids', 'refractory']],
+    [run, 'air', ['dinitrogen']],
+  );
 
 /** Fish harvested, g. */
 export const harvested = (run: Run): number => -postedWith(run, 'harvested fish', 'fish-mass');
+
+/** Nitrogen to nitrogen gas, % of the feed. */
+export const gasShare = (run: Run): number => shareOfFeed(run, [run, 'air', ['dinitrogen']]);
 
 /** Harvested less stocked, g. */
 export const netHarvest = (run: Run): number => harvested(run) - postedWith(run, 'stocked fish', 'fish-mass');
