@@ -1,3 +1,4 @@
+import { waterRead } from '../../../packages/core/src/model/instance.js';
 import { waterComponents } from '../../../packages/core/src/processes/components.js';
 import type { Model } from '../../../packages/core/src/model/model.js';
 import { groupTables } from './group-tables.js';
@@ -198,10 +199,7 @@ function tablesOf(model: Model, group: Group): string {
       `${name}_row`,
       group.instances.map(({ row }) => row),
     ),
-    ints(
-      `${name}_vessel`,
-      group.instances.map(({ vessel }) => vessel),
-    ),
+    ints(`${name}_vessel`, group.instances.map(waterRead)),
     ints(`${name}_k`, group.coefficients),
   ].join('\n');
 }

@@ -1,3 +1,4 @@
+import { waterRead } from '../../../packages/core/src/model/instance.js';
 import { SPECIATION } from '../../../packages/core/src/chemistry/acid-base.js';
 import { waterComponents } from '../../../packages/core/src/processes/components.js';
 import type { Model } from '../../../packages/core/src/model/model.js';
@@ -75,7 +76,7 @@ export function modelTables(model: Model, shape: Shape): unknown {
       volumetric: group.volumetric,
       ...groupTables(model, group),
       row: group.instances.map(({ row }) => row),
-      vessel: group.instances.map(({ vessel }) => vessel),
+      vessel: group.instances.map(waterRead),
       coefficients: group.coefficients,
       count: group.count,
     })),

@@ -1,3 +1,4 @@
+import { waterRead } from '../../../packages/core/src/model/instance.js';
 import { waterState } from '../../../packages/core/src/model/layout.js';
 import type { Model } from '../../../packages/core/src/model/model.js';
 import { DERIVED, type Group } from './shape.js';
@@ -26,18 +27,18 @@ export function groupTables({ dependence, layout }: Model, { id, instances }: Gr
     kind: instances[0].reads.map((reading) =>
       reading.kind === 'chemistry' ? 2 + reading.which : reading.kind === 'concentration' ? 0 : 1,
     ),
-    at: instances.map(({ reads, vessel }) =>
-      reads.map((reading) =>
-        reading.kind === 'chemistry' ? states + DERIVED * vessel + reading.which : reading.state,
+    at: instances.map((instance) =>
+      instance.reads.map((reading) =>
+        reading.kind === 'chemistry' ? states + DERIVED * waterRead(instance) + reading.which : reading.state,
       ),
     ),
-    slot: instances.map(({ reads, vessel, row }) =>
-      reads.flatMap((reading) =>
+    slot: instances.map((instance) =>
+      instance.reads.flatMap((reading) =>
         reading.kind === 'chemistry'
           ? (['tan', 'alkalinity', 'carbon'] as const).map((component) =>
-              slotOf(row, waterState(vessel, component)),
+              slotOf(instance.row, waterState(waterRead(instance), component)),
             )
-          : [slotOf(row, reading.state), -1, -1],
+          : [slotOf(instance.row, reading.state), -1, -1],
       ),
     ),
   };

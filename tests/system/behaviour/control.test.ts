@@ -9,10 +9,22 @@ import {
 } from '@leat/core';
 import { describe, expect, it } from 'vitest';
 import { createParameters } from '../../../packages/core/src/library/parameters.js';
+import { acidBaseConstants } from '../../../packages/core/src/chemistry/acid-base.js';
 import { compileModel } from '../../../packages/core/src/model/compile.js';
+import { openRates } from '../../../packages/core/src/model/rates.js';
 import type { Doser } from '../../../packages/core/src/scenario/scenario.js';
 import { doneRun } from '../../support/run-of.js';
-import { float, scenarioOf, startOf, stillWater, tilapia, vessel } from '../../support/scenario-builder.js';
+import {
+  float,
+  gravity,
+  mainPump,
+  pumped,
+  scenarioOf,
+  startOf,
+  stillWater,
+  tilapia,
+  vessel,
+} from '../../support/scenario-builder.js';
 
 const doser: Doser = {
   ...{ hold: 'pH', vessel: 'tank', setPoint: 7, products: ['potassium-hydroxide'], band: 0.2 },
@@ -116,6 +128,86 @@ describe('a doser that holds pH', () => {
     expect(told).toHaveLength(1);
     expect(told[0].text).toContain('holds no longer, at its most (1 g/d)');
     expect(run.events.filter(({ kind }) => kind === 'control')).toEqual([]);
+  });
+});
+
+describe('a doser whose probe stands in another vessel', () => {
+  /** Fish in a tank, water pumped round through a sump into which is dosed. */
+  function loop(probe: string | undefined, other: Partial<Scenario> = {}): Scenario {
+    const fish = vessel('tank', 2, { aeration: 200, open: 2, surface: 100, floor: 1 });
+    const sump = vessel('sump', 0.5, { exchange: 0.05 });
+    const held: Doser = { ...doser, vessel: 'sump', ...(probe === undefined ? {} : { probe }) };
+    return scenarioOf([fish, sump], {
+      start: [fish, sump].map((each) => startOf(each, { water: stillWater(1, 7), aob: 0.1, nob: 0.05 })),
+      cohorts: [tilapia('fish', 'tank', { number: 200 })],
+      flows: [pumped('sump', 'tank', 20), gravity('tank', 'sump')],
+      pumps: [mainPump],
+      topUp: float(0.5),
+      dosers: [held],
+      days: 20,
+      ...other,
+    });
+  }
+  const least = (run: ReturnType<typeof doneRun>, vessel: string): number =>
+    Math.min(...seriesOf(run, `pH@${vessel}`).values.slice(10));
+
+  it('holds the water where the probe stands, not that into which it doses', () => {
+    const run = doneRun(loop('tank'));
+    expect(least(run, 'tank')).toBeGreaterThan(6.8);
+    expect(least(run, 'sump')).toBeGreaterThan(least(run, 'tank'));
+    expect(least(doneRun(loop(undefined)), 'tank')).toBeLessThan(least(run, 'tank'));
+    expect(basePlan(run).uses.map(({ vessel }) => vessel)).toEqual(['sump']);
+    expect(worstResidual(budgetsOf(run)).share).toBeLessThan(1e-9);
+  });
+
+  it('has partials by the states of the water of the probe, and by time as that moves (against differences)', () => {
+    const model = compileModel(loop('tank'), createParameters());
+    const instance = model.instances.find(({ doser: index }) => index !== undefined);
+    const row = instance?.row ?? -1;
+    const { dependence, layout } = model;
+    const columns = [...dependence.column.subarray(dependence.start[row], dependence.start[row + 1])];
+    expect(columns.map((state) => layout.states[state].place)).toEqual(['tank', 'tank', 'tank']);
+    const rates = openRates(model);
+    const { regime, system } = rates;
+    layout.vessels.forEach((_, at) => {
+      regime.volume[at] = [2, 0.5][at];
+      regime.slope[at] = [0.3, -0.2][at];
+      regime.constants[at] = acidBaseConstants(model.parameters, 20, 0.005);
+    });
+    regime.coefficients[model.instances.findIndex((each) => each === instance)].set([200, 7, 5]);
+    const y = doneRun(loop('tank')).samples[20].y.slice();
+    const partials = new Float64Array(dependence.column.length);
+    const byTime = new Float64Array(model.rows.length);
+    system.differentiate(0, y, partials, byTime);
+    const rateAt = (state: number, step: number, time = 0): number => {
+      const r = new Float64Array(model.rows.length);
+      const moved = y.slice();
+      moved[state] += step;
+      system.evaluate(time, moved, r);
+      return r[row];
+    };
+    const drift = (rateAt(0, 0, 1e-5) - rateAt(0, 0, -1e-5)) / 2e-5;
+    expect(Math.abs(drift)).toBeGreaterThan(0);
+    expect(byTime[row] / drift).toBeCloseTo(1, 5);
+    columns.forEach((state, i) => {
+      const step = 1e-5 * Math.abs(y[state]);
+      const slope = (rateAt(state, step) - rateAt(state, -step)) / (2 * step);
+      expect(Math.abs(slope)).toBeGreaterThan(0);
+      expect(partials[dependence.start[row] + i] / slope).toBeCloseTo(1, 5);
+    });
+  });
+
+  it('comes out the same by both integrators, and says where it measures when it holds no longer', () => {
+    const short = loop('tank', { days: 4 });
+    const [a, b] = (['odex', 'rosenbrock'] as const).map(
+      (integrator) => doneRun(short, { integrator, tolerance: 1e-7 }).samples[4].y,
+    );
+    a.forEach((value, state) => {
+      expect(Math.abs(value - b[state])).toBeLessThan(1e-4 * Math.abs(b[state]) + 1e-5);
+    });
+    const weak: Doser = { ...doser, vessel: 'sump', probe: 'tank', most: 1 };
+    const told = doneRun(loop('tank', { dosers: [weak] })).events.filter(({ kind }) => kind === 'control');
+    expect(told.map(({ text }) => text)).toEqual([expect.stringMatching(/^pH in tank is/)]);
   });
 });
 

@@ -5,7 +5,7 @@ import type { Scenario } from '../scenario/scenario.js';
 import type { Values } from '../library/values.js';
 import { contentOf, type Content, unitOf, waterComponents } from '../processes/components.js';
 import { metabolismsOf } from './feed-conversion.js';
-import { readingsOf, type Instance } from './instance.js';
+import { readingsOf, waterRead, type Instance } from './instance.js';
 import { layOut, stateOf, waterState, type Layout } from './layout.js';
 import type { Entry, Model, Row } from './model.js';
 import { scopeTo } from './scope.js';
@@ -68,7 +68,9 @@ function transportRows(stream: Stream, layout: Layout, values: Values): readonly
 function statesRead(instance: Instance): readonly number[] {
   const states = instance.reads.flatMap((reading) =>
     reading.kind === 'chemistry'
-      ? (['tan', 'alkalinity', 'carbon'] as const).map((component) => waterState(instance.vessel, component))
+      ? (['tan', 'alkalinity', 'carbon'] as const).map((component) =>
+          waterState(waterRead(instance), component),
+        )
       : [reading.state],
   );
   return [...new Set(states)].sort((a, b) => a - b);
@@ -137,11 +139,12 @@ export function compileChecked(
         unit: process.unit,
         entries: entriesAt(terms, site, layout),
       });
-      const { place, vessel, cohort, batch, doser } = site;
+      const { place, vessel, cohort, batch, doser, probe } = site;
       const reads = readingsOf(process, layout, site);
       instances.push({
         ...{ process, row, place, vessel, cohort, batch, feed: site.feed, values, reads },
         ...(doser === undefined ? {} : { doser }),
+        ...(probe === undefined ? {} : { probe }),
       });
     }
   }

@@ -16,6 +16,11 @@ export interface Instance extends PlaceIndex {
   readonly reads: readonly Reading[];
 }
 
+/** Index of the vessel whose water the rate at a place depends on: its own, unless a probe stands in another. */
+export function waterRead({ vessel, probe = vessel }: Pick<PlaceIndex, 'vessel' | 'probe'>): number {
+  return probe;
+}
+
 /** Where a variable is read: a `state` (its index) as a concentration, a state as it is, or derived chemistry. */
 export type Reading =
   | { readonly kind: 'concentration' | 'amount'; readonly state: number }
@@ -33,7 +38,7 @@ export function readingsOf(process: Process, layout: Layout, place: PlaceIndex):
   return process.reads.map((variable): Reading => {
     const which = chemistry[variable];
     if (which !== undefined) return { kind: 'chemistry', which };
-    const state = stateOf(layout, place, variable) ?? -1;
+    const state = stateOf(layout, { ...place, vessel: waterRead(place) }, variable) ?? -1;
     if (state < 0) throw new RangeError(`${process.id} reads ${variable}, which has no place there`);
     const dissolved = (waterComponents as readonly string[]).includes(variable);
     return { kind: dissolved ? 'concentration' : 'amount', state };

@@ -87,6 +87,8 @@ export interface PlaceIndex {
   readonly batch: number;
   /** Index of the doser, where it is one. */
   readonly doser?: number;
+  /** Index of the vessel whose water is measured, where a probe stands in another. */
+  readonly probe?: number;
 }
 
 /** Index of a component at a place: -1 where its vessel has none, undefined for what is held nowhere. */

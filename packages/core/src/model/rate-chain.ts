@@ -1,6 +1,7 @@
 import { SPECIATION } from '../chemistry/acid-base.js';
 import { groupProducts, SumsOfProducts } from '../solve/sums-of-products.js';
 import { waterComponents } from '../processes/components.js';
+import { waterRead } from './instance.js';
 import type { Model } from './model.js';
 import { AMOUNT, CHEMISTRY, CONCENTRATION, type RateTables } from './rate-tables.js';
 import type { Regime } from './model.js';
@@ -51,7 +52,9 @@ function layProducts(
     list.partial.push(partial);
     list.factor.push(factor);
   };
-  instances.forEach(({ process, vessel, row }, j) => {
+  instances.forEach((instance, j) => {
+    const { process, row } = instance;
+    const vessel = waterRead(instance);
     const m = process.basis === 'volume' ? 1 : 0;
     const s = vessel * PER_STATE;
     const t = vessel * PER_TIME;

@@ -1,7 +1,7 @@
 import type { Kernel, Sites } from '../processes/kernels/kernel.js';
 import { anyConditions } from '../processes/process.js';
 import type { Process } from '../processes/process.js';
-import type { Instance } from './instance.js';
+import { waterRead, type Instance } from './instance.js';
 import { waterState } from './layout.js';
 import type { Model } from './model.js';
 
@@ -122,14 +122,15 @@ function placeReads(
     for (let e = start[instance.row]; e < start[instance.row + 1]; e++) if (column[e] === state) return e;
     throw new RangeError(`${instance.process.id} depends on a state that was not laid out`);
   };
+  const vessel = waterRead(instance);
   instance.reads.forEach((reading, m) => {
     const q = from + m;
     if (reading.kind === 'chemistry') {
       kind[q] = CHEMISTRY + reading.which;
-      at[q] = states + DERIVED * instance.vessel + reading.which;
-      slot[3 * q] = slotOf(waterState(instance.vessel, 'tan'));
-      slot[3 * q + 1] = slotOf(waterState(instance.vessel, 'alkalinity'));
-      slot[3 * q + 2] = slotOf(waterState(instance.vessel, 'carbon'));
+      at[q] = states + DERIVED * vessel + reading.which;
+      slot[3 * q] = slotOf(waterState(vessel, 'tan'));
+      slot[3 * q + 1] = slotOf(waterState(vessel, 'alkalinity'));
+      slot[3 * q + 2] = slotOf(waterState(vessel, 'carbon'));
     } else {
       kind[q] = reading.kind === 'concentration' ? CONCENTRATION : AMOUNT;
       at[q] = reading.state;

@@ -71,7 +71,7 @@ function kindOf(
         }));
       });
     case 'doser':
-      return (scenario.dosers ?? []).flatMap(({ hold, vessel, products }, doser) =>
+      return (scenario.dosers ?? []).flatMap(({ hold, vessel, probe, products }, doser) =>
         process.reads.includes(hold)
           ? products.map((product) => ({
               place: `${vessel} (${product})`,
@@ -79,6 +79,7 @@ function kindOf(
               cohort: -1,
               batch: -1,
               doser,
+              ...(probe === undefined ? {} : { probe: layout.vessels.indexOf(probe) }),
               subject: { product },
             }))
           : [],

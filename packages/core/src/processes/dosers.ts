@@ -44,7 +44,7 @@ const proportionalFeed = {
 };
 
 /**
- * A product fed by the pH of its vessel, per g: most x s((set point - pH)/band) for a base, of (pH - set point) for an
+ * A product fed by the pH of the water in which the probe stands, per g: most x s((set point - pH)/band) for a base, of (pH - set point) for an
  * acid; s(x) = x2 (3 - 2x) between 0 and 1.
  */
 export const dosingByPh: Process = {
@@ -59,7 +59,7 @@ export const dosingByPh: Process = {
   ...proportionalFeed,
 };
 
-/** A product fed by the alkalinity of its vessel, per g; as `dosingByPh`. */
+/** A product fed by the alkalinity of the water in which the probe stands, per g; as `dosingByPh`. */
 export const dosingByAlkalinity: Process = {
   id: 'dosing-by-alkalinity',
   title: 'dosing by alkalinity',

@@ -15,11 +15,12 @@ export function watchDosers({ model, state, ledger }: RunParts, time: number): v
     temperature: state.day.temperature,
     ionic: state.day.ionic,
   };
-  dosers.forEach(({ hold, vessel, setPoint, band, sign, most }, index) => {
-    const value = trueValue(hold, waters, model.layout.vessels.indexOf(vessel));
+  dosers.forEach(({ hold, vessel, probe = vessel, setPoint, band, sign, most }, index) => {
+    const value = trueValue(hold, waters, model.layout.vessels.indexOf(probe));
     const beyond = state.operation.dosing[index] && sign * (setPoint - value) >= band;
     if (beyond && !state.spent[index]) {
-      const shown = `${hold} is ${describeReading(hold, value)}`;
+      const there = probe === vessel ? '' : ` in ${probe}`;
+      const shown = `${hold}${there} is ${describeReading(hold, value)}`;
       ledger.say(time, 'control', vessel, `${shown}: holds no longer, at its most (${most} g/d)`);
     }
     state.spent[index] = beyond;

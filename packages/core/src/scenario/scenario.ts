@@ -305,7 +305,10 @@ export interface TimedAction {
  */
 export interface Doser {
   readonly hold: 'pH' | 'alkalinity';
+  /** Into which it is dosed. */
   readonly vessel: string;
+  /** The vessel whose water is measured; absent: the same. */
+  readonly probe?: string;
   readonly setPoint: number;
   readonly products: readonly string[];
   readonly band: number;

@@ -37,8 +37,11 @@ export function signOf(
   return undefined;
 }
 
+/** The vessel whose water a doser measures. */
+const waterOf = ({ vessel, probe = vessel }: Doser): string => probe;
+
 /**
- * Dosers of one vessel that cannot both be: the same twice, or a base and an acid that feed at once.
+ * Dosers that cannot both be: the same twice in one vessel, or a base and an acid that feed at once by the same water.
  * @param section of the dosers, and its key of the value held
  */
 export function checkPairs(
@@ -49,14 +52,16 @@ export function checkPairs(
   dosers.forEach((doser, index) => {
     const path = [section, index];
     for (const other of dosers.slice(0, index)) {
-      if (doser === undefined || other?.vessel !== doser.vessel || other.hold !== doser.hold) continue;
+      if (doser === undefined || other?.hold !== doser.hold) continue;
       if (other.sign === doser.sign) {
+        if (other.vessel !== doser.vessel) continue;
         const kind = doser.sign === 1 ? 'base' : 'acid';
         report.fault(path, `${doser.hold} of ${doser.vessel} is held with ${kind} twice`, {
           expected: 'one entry, with a list of products',
         });
         continue;
       }
+      if (waterOf(other) !== waterOf(doser)) continue;
       const [base, acid] = doser.sign === 1 ? [doser, other] : [other, doser];
       const apart = Math.max(base.band, acid.band);
       if (acid.setPoint - base.setPoint >= apart * (1 - ROUNDING)) continue;
@@ -82,6 +87,7 @@ export function checkDosers(
     const before = report.faults.length;
     if (!report.holds(doser, path)) return undefined;
     report.known(doser.vessel, vessels, [...path, 'vessel'], 'vessel');
+    if (doser.probe !== undefined) report.known(doser.probe, vessels, [...path, 'probe'], 'vessel');
     report.numbers(doser, doserRanges, path);
     if (report.oneOf(doser.hold, ['pH', 'alkalinity'], [...path, 'hold']))
       report.within(doser.setPoint, levelRange(doser.hold), [...path, 'setPoint']);

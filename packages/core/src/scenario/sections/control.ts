@@ -27,7 +27,10 @@ const products = z
 export const controlSchema = section(
   {
     hold: choice('what is held', ['pH', 'alkalinity']),
-    in: word('the vessel whose water is measured, and into which is dosed'),
+    in: word('the vessel into which is dosed'),
+    probe: word(
+      'the vessel in which the probe stands, whose water is measured; default: the one into which is dosed',
+    ).optional(),
     at: level(
       'the value held: a base is fed below it, an acid above it; range: a pH from 0 to 14, or 0 or more',
     ),
@@ -66,8 +69,10 @@ function readBand(
 function readDoser(reader: ScenarioReader, path: Path, vessels: Named<Vessel>): Doser | undefined {
   const given = reader.parse(controlSchema, path);
   if (given === undefined) return undefined;
-  const { hold, in: vessel, most: limit } = given;
-  const known = reader.known(vessel, vessels, [...path, 'in'], 'vessel');
+  const { hold, in: vessel, probe, most: limit } = given;
+  const dosed = reader.known(vessel, vessels, [...path, 'in'], 'vessel');
+  const measured = probe === undefined || reader.known(probe, vessels, [...path, 'probe'], 'vessel');
+  const known = dosed && measured;
   const setPoint = readLevel(reader, [...path, 'at'], given.at, hold);
   const band = readBand(reader, [...path, 'band'], hold, given.band);
   const written = given.with;
@@ -80,7 +85,8 @@ function readDoser(reader: ScenarioReader, path: Path, vessels: Named<Vessel>): 
   };
   const sign = signOf(reader, names, library, at, (index) => (list ? [...at, index] : at));
   if (!known || setPoint === undefined || band === undefined || sign === undefined) return undefined;
-  return { hold, vessel, setPoint, products: names, band, most: limit, sign };
+  const elsewhere = probe === undefined || probe === vessel ? {} : { probe };
+  return { hold, vessel, ...elsewhere, setPoint, products: names, band, most: limit, sign };
 }
 
 /** Reads the section `control`: dosers that hold pH or alkalinity. */

@@ -33,6 +33,20 @@ describe('control as written', () => {
     expect(found[0].products).toEqual(['calcium-hydroxide', 'potassium-hydroxide']);
   });
 
+  it('names the vessel of the probe where it is another', () => {
+    const entry = (probe: string): string => base.replace('at:', `probe: ${probe}, at:`);
+    expect(dosers(entry('tank'))?.[0]).toMatchObject({ vessel: 'sump', probe: 'tank' });
+    expect(dosers(entry('sump'))?.[0]).not.toHaveProperty('probe');
+    expect(messagesOf(textOf(entry('tnak'))).join()).toContain('tnak');
+  });
+
+  it('lets a base and an acid of one sump go by two waters, and refuses them by one', () => {
+    const acid = '{ hold: pH, in: sump, probe: tank, at: 6.8, with: nitric-acid, most: 10 g/d }';
+    expect(dosers(base, acid)).toHaveLength(2);
+    const near = base.replace('at:', 'probe: tank, at:');
+    expect(messagesOf(textOf(near, acid)).join()).toContain('work against each other');
+  });
+
   it('is no part of a scenario without it', () => {
     expect(readScenario(smallSystem, { file: 'small.yaml' }).dosers).toBeUndefined();
   });
