@@ -45,12 +45,12 @@ describe('leat sensitivity', async () => {
   const all = [...fish, '--method', 'all', '--members', String(members), '--json'];
   const call = await leat([...all, '--workers', '2'], folder);
 
-  it('finds by every method what the growth of fish depends on: feed conversion', () => {
+  it('finds by every method what the growth of fish depends on: their maintenance', () => {
     expect([call.code, call.err]).toEqual([0, '']);
     const { measure, unit, findings, spread, failed } = documentOf(call.out);
     expect([measure, unit, failed]).toEqual(['last fish-mass@tilapia', 'g', 0]);
     const [{ row, local, morris, sobol }] = findings;
-    expect([row.id, row.mark]).toEqual(['fish.nile-tilapia.feed-conversion', 'R']);
+    expect([row.id, row.mark]).toEqual(['fish.nile-tilapia.maintenance', 'M']);
     expect(local?.elasticity).toBeLessThan(0);
     expect(morris?.muStar).toBe(Math.max(...findings.map((finding) => finding.morris?.muStar ?? 0)));
     expect(sobol?.first.low).toBeLessThan(sobol?.first.value ?? 0);
@@ -73,7 +73,7 @@ describe('leat sensitivity', async () => {
       const { series } = JSON.parse(out) as { series: Record<string, { values: number[] }> };
       return series['fish-mass@tilapia'].values[4];
     };
-    expect(((await end('1.701')) - (await end('1.699'))) / 0.002 / (local?.slope ?? 0)).toBeCloseTo(1, 1);
+    expect(((await end('0.00571')) - (await end('0.00569'))) / 0.00002 / (local?.slope ?? 0)).toBeCloseTo(1, 1);
   });
 
   it('prints the few numbers that matter with source, mark and what knowing them would leave', async () => {
@@ -82,7 +82,7 @@ describe('leat sensitivity', async () => {
     expect(out).toMatch(/^last fish-mass@tilapia: [\d.]+ g with the numbers as they stand$/m);
     expect(out).toMatch(/^\d+ numbers looked at in \d+ runs \(screened, seed 1\)$/m);
     expect(out).toMatch(
-      /^fish.nile-tilapia.feed-conversion +1\.7 \(1 \.\. 1\.8\) g\/g +[\d.]+ % \([-\d.]+ % \.\. [\d.]+ %\) .* [\d.]+ of [\d.]+ +rakocy-2004 R$/m,
+      /^fish.nile-tilapia.maintenance +0\.0057 \(0\.0036 \.\. 0\.0073\) 1\/d +[\d.]+ % \([-\d.]+ % \.\. [\d.]+ %\) .* [\d.]+ of [\d.]+ +memory M$/m,
     );
     expect(out).toContain('screening (Morris)');
   });
