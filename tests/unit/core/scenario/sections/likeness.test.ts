@@ -37,7 +37,7 @@ describe('a crop of the user that is like another', () => {
 
   it.each([
     ['crop.tatsoi: { like: bok-choy }', 'did you mean pak-choi?'],
-    ['crop.tatsoi: { like: pak-choi, dayz: 3 }', 'did you mean days?'],
+    ['crop.tatsoi: { like: pak-choi, dayz: 3 }', 'did you mean crop.tatsoi.days?'],
     ['crop.tatsoi: { like: pak-choi, days: -3 }', 'below zero'],
     ['crop.mint: { like: basil }', 'in the tables already'],
     ['aob: { like: nob }', 'nothing that can be like another'],
