@@ -33,7 +33,9 @@ const days = 1000;
 const found = new Map<string, HeldRates>();
 
 /** Nothing in the water but what the surface does: what breaks down by itself would not stay as it is held. */
-const held: readonly Override[] = [];
+const held: readonly Override[] = [
+  ...['dissolved.oxidation', 'solids.hydrolysis-suspended', 'solids.refractory-hydrolysis'],
+].map((id) => ({ id, value: 1e-12 }));
 
 const madeOf = (run: Run, sample: Sample): number =>
   amountOf(run, sample, 'nitrite', 'cell') + amountOf(run, sample, 'nitrate', 'cell');

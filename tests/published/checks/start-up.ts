@@ -96,6 +96,7 @@ export const startUp: Topic = {
       unit: '1',
       what: 'time to convert at 15 over that at 25 degC',
       ...between(1.5, 2.5),
+      miss: 'just beyond: growth by 1.08 a degree alone takes 2.2 times as long, and nitrite oxidisers begin when there is nitrite',
       compute: () => converted(15) / converted(25),
     },
   ] satisfies readonly PublishedCheck[],

@@ -21,7 +21,12 @@ function filter(
   const sump = vessel('sump', 1, { surface: 10 });
   const still = stillWater(1e5, 7.5, { oxygen: plenty, ...water });
   return doneRun(
-    scenarioOf([sump], { start: [startOf(sump, { water: still, ...start })], overrides, days }),
+    scenarioOf([sump], {
+      start: [startOf(sump, { water: still, ...start })],
+      // Dead cells would feed heterotrophs, which cover the film.
+      overrides: [...overrides, { id: 'heterotroph.growth', value: 1e-12 }],
+      days,
+    }),
     {
       tolerance: 1e-8,
     },
