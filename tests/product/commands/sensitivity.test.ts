@@ -73,7 +73,10 @@ describe('leat sensitivity', async () => {
       const { series } = JSON.parse(out) as { series: Record<string, { values: number[] }> };
       return series['fish-mass@tilapia'].values[4];
     };
-    expect(((await end('0.00571')) - (await end('0.00569'))) / 0.00002 / (local?.slope ?? 0)).toBeCloseTo(1, 1);
+    expect(((await end('0.00571')) - (await end('0.00569'))) / 0.00002 / (local?.slope ?? 0)).toBeCloseTo(
+      1,
+      1,
+    );
   });
 
   it('prints the few numbers that matter with source, mark and what knowing them would leave', async () => {
