@@ -87,7 +87,7 @@ export function sharePartials(
 }
 
 /** Growth with nitrogen to spare, g dry d-1: 0 in the dark and in the cold. */
-export function freeGrowth(mass: number, k: ArrayLike<number>, o: number): number {
+function freeGrowth(mass: number, k: ArrayLike<number>, o: number): number {
   return k[o + 1] > 0 ? -k[o + 1] * Math.expm1((-k[o] * mass) / k[o + 1]) : 0;
 }
 
@@ -131,7 +131,7 @@ function demandAt(
 }
 
 /** Partials of growth by mass and nitrogen into d[0], d[1]. Returns growth. */
-export function cropGrowthPartials(
+function cropGrowthPartials(
   mass: number,
   nitrogen: number,
   k: ArrayLike<number>,
