@@ -12,6 +12,7 @@ export { createParameters, drawParameters, parametersAt, type Parameters } from 
 export { bibliography, type BibliographyEntry } from './library/sources.js';
 export { names } from './library/names.js';
 export { lookUp, tableNames, type Found, type TableName } from './library/look-up.js';
+export { conditionsOf, wholeRow } from './library/conditions.js';
 export { marks } from './library/table-row.js';
 export { sourceList, type Source } from './library/sources.js';
 export { createRandom, type RandomState } from './base/random.js';
@@ -34,6 +35,7 @@ export type { GivenRow, Override } from './library/override.js';
 
 // A model, compiled and checked.
 export { compileModel } from './model/compile.js';
+export { extension } from './model/extend.js';
 export { checkScenario } from './scenario/check-scenario.js';
 export { openModel, type OpenModel } from './model/open-model.js';
 export type { Model, Row } from './model/model.js';
@@ -213,6 +215,15 @@ export type { SubjectGroup } from './library/names.js';
 export type { System as MappedSystem } from './log/guess-map.js';
 export type { ColumnUse, DateOrder } from './log/log-map.js';
 export type { CompileOptions } from './model/compile.js';
+export type {
+  Additions,
+  ComponentName,
+  Extension,
+  OwnComponent,
+  OwnNumber,
+  OwnProcess,
+  OwnTerm,
+} from './model/own.js';
 export type { Component } from './processes/components.js';
 export type { Values as ParameterValues } from './library/values.js';
 export type { Instance as ModelInstance } from './model/instance.js';
@@ -243,13 +254,20 @@ export type { SampleBuffer } from './run/sample-buffer.js';
 export type { ResolvedTree } from './scenario/file/resolve-tree.js';
 export type { Setting as ReadSetting } from './scenario/file/set-value.js';
 export type { RateSystem, SparsePattern, SparseRows, WorkCounts } from './solve/contract.js';
-export type { IntegratorName } from './solve/integrators.js';
+export type {
+  Ending,
+  Integrator,
+  IntegratorFactory,
+  OutputPlan,
+  StepMemory,
+  Tolerance,
+} from './solve/contract.js';
 export type { QuantityAnswer } from './base/units.js';
 export type { AcidBaseConstants } from './chemistry/acid-base.js';
 export type { FixedComponent, OutsideComponent, WaterComponent } from './processes/components.js';
 export type { Content } from './processes/components.js';
 export type { Reading } from './model/instance.js';
-export type { Batch, State } from './model/layout.js';
+export type { Batch, OwnStates, State } from './model/layout.js';
 export type { Sites } from './processes/kernels/kernel.js';
 export type { Coefficient } from './processes/process.js';
 export type { ResolvedValue } from './scenario/file/resolve-tree.js';

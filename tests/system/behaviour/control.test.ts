@@ -13,6 +13,7 @@ import { compileModel } from '../../../packages/core/src/model/compile.js';
 import type { Doser } from '../../../packages/core/src/scenario/scenario.js';
 import { doneRun } from '../../support/run-of.js';
 import { float, scenarioOf, startOf, stillWater, tilapia, vessel } from '../../support/scenario-builder.js';
+import { integrators } from '../../support/integrators.js';
 
 const doser: Doser = {
   ...{ hold: 'pH', vessel: 'tank', setPoint: 7, products: ['potassium-hydroxide'], band: 0.2 },
@@ -75,7 +76,7 @@ describe('a doser that holds pH', () => {
   });
 
   it('comes out the same by both integrators', () => {
-    const other = doneRun(tank([doser], { days: 5 }), { integrator: 'odex', tolerance: 1e-7 });
+    const other = doneRun(tank([doser], { days: 5 }), { integrator: integrators.odex, tolerance: 1e-7 });
     const same = doneRun(tank([doser], { days: 5 }), { tolerance: 1e-7 });
     const [a, b] = [other, same].map((each) => each.samples[5].y);
     a.forEach((value, state) => {

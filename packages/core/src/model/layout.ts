@@ -1,10 +1,12 @@
-import { batchName, type Scenario } from '../scenario/scenario.js';
+import { batchName, type Scenario, type Vessel } from '../scenario/scenario.js';
 import {
+  unitOf,
   waterComponents,
   type Component,
   type FixedComponent,
   type WaterComponent,
 } from '../processes/components.js';
+import { asOurs, type OwnComponent } from './own.js';
 
 /** One state: what it counts and where. */
 export interface State {
@@ -44,6 +46,24 @@ export interface Layout {
   /** Of each cohort the states of its `mass` and `number`, and the index of its `vessel`. */
   readonly fish: readonly { readonly mass: number; readonly number: number; readonly vessel: number }[];
   readonly batches: readonly Batch[];
+  /** Components of a user's own, behind all of ours. */
+  readonly own: readonly OwnStates[];
+}
+
+/** Where a component of a user's own stands: its state in each vessel, -1 where there is none. */
+export interface OwnStates {
+  readonly component: OwnComponent;
+  readonly states: readonly number[];
+}
+
+/** Those of them that go with the water. */
+export function ownInWater({ own }: Layout): readonly OwnStates[] {
+  return own.filter(({ component }) => component.place === 'water');
+}
+
+/** Unit in which a component is counted, ours or a user's own. */
+export function unitIn({ own }: Layout, component: Component): string {
+  return own.find(({ component: { id } }) => id === component)?.component.unit ?? unitOf[component];
 }
 
 /** Index of a water component of a vessel. */
@@ -84,13 +104,21 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
       return layout.batches[place.batch].nitrogen;
     default: {
       const water = waterComponents.find((name) => name === component);
-      return water && waterState(place.vessel, water);
+      if (water !== undefined) return waterState(place.vessel, water);
+      return layout.own.find(({ component: { id } }) => id === component)?.states[place.vessel];
     }
   }
 }
 
-/** Gives every state of a scenario its place in y. */
-export function layOut(scenario: Scenario): Layout {
+/** Whether a component of a user's own stands in a vessel. */
+function stands({ place }: OwnComponent, { name, surface, floor }: Vessel): boolean {
+  if (place === 'water') return true;
+  if (place === 'surface') return surface > 0;
+  return place === 'floor' ? floor > 0 : place.includes(name);
+}
+
+/** Gives every state of a scenario its place in y, components of a user's own last. */
+export function layOut(scenario: Scenario, ownComponents: readonly OwnComponent[] = []): Layout {
   const vessels = scenario.vessels.map((vessel) => vessel.name);
   const index = new Map(vessels.map((name, at) => [name, at]));
   const vesselOf = (name: string): number => index.get(name) ?? -1;
@@ -128,5 +156,11 @@ export function layOut(scenario: Scenario): Layout {
       };
     }),
   );
-  return { states, vessels, aob, nob, acclimation, settled, fish, batches };
+  const own = ownComponents.map((component): OwnStates => ({
+    component,
+    states: scenario.vessels.map((vessel, at) =>
+      stands(component, vessel) ? add(asOurs(component), vessel.name, at) : -1,
+    ),
+  }));
+  return { states, vessels, aob, nob, acclimation, settled, fish, batches, own };
 }

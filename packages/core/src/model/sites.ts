@@ -1,3 +1,4 @@
+import type { Values } from '../library/values.js';
 import type { Process } from '../processes/process.js';
 import type { Feed, Scenario } from '../scenario/scenario.js';
 import { feedKey } from './instance.js';
@@ -17,6 +18,23 @@ export function sitesOf(process: Process, scenario: Scenario, layout: Layout): r
   const all = kindOf(process, scenario, layout);
   const { where } = process;
   return where === undefined ? all : all.filter(({ vessel }) => where(scenario.vessels[vessel]));
+}
+
+/** Places at which a process of a user's own works: those where all of their own components stand that it is about. */
+export function sitesWithOwn(
+  process: Process,
+  scenario: Scenario,
+  layout: Layout,
+  values: Values,
+): readonly Site[] {
+  const about = new Set<string>([
+    ...process.reads,
+    ...process.stoichiometry(values).flatMap(({ component, outside }) => (outside ? [] : [component])),
+  ]);
+  const own = layout.own.filter(({ component }) => about.has(component.id));
+  return sitesOf(process, scenario, layout).filter(({ vessel }) =>
+    own.every(({ states }) => states[vessel] >= 0),
+  );
 }
 
 /** All places of the kind that a process works at. */

@@ -157,6 +157,19 @@ function plantingSources(run: SampledRun): readonly SeriesSource[] {
   });
 }
 
+/** Series of the components of a user's own: in water a concentration, elsewhere what there is in the vessel. */
+function ownSources({ model }: SampledRun): readonly SeriesSource[] {
+  const { own, vessels } = model.layout;
+  return own.flatMap(({ component: { id, unit, place }, states }) =>
+    states.flatMap((state, vessel): SeriesSource[] => {
+      if (state < 0) return [];
+      const name = `${id}@${vessels[vessel]}`;
+      if (place !== 'water') return [{ name, unit, value: ({ y }) => y[state] }];
+      return [{ name, unit: `${unit}/m3`, value: ({ y, volume }) => y[state] / volume[vessel] }];
+    }),
+  );
+}
+
 /** Mean flow of all streams of some kinds over the output step that ends at a sample (the first: 0), m3/d. */
 function flow({ samples, model }: SampledRun, kinds: readonly StreamKind[]): (index: number) => number {
   const streams = model.streams.flatMap(({ kind }, i) => (kinds.includes(kind) ? [i] : []));
@@ -224,6 +237,7 @@ function sourcesOf(run: SampledRun): readonly SeriesSource[] {
     ...doserSources(run),
     ...cohortSources(run),
     ...plantingSources(run),
+    ...ownSources(run),
     ...systemSources(run),
   ];
 }

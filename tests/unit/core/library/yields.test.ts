@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { conditionsOf } from '../../../../packages/core/src/library/conditions.js';
 import { createParameters } from '../../../../packages/core/src/library/parameters.js';
 import { names } from '../../../../packages/core/src/library/names.js';
 
@@ -8,7 +9,7 @@ const value = (id: string): number => parameters.value(id);
 it.each(names('crop'))('brings the yield that the table of %s says at 22 degC', (crop) => {
   const at = (property: string): number => value(`crop.${crop}.${property}`);
   const said = Number(
-    /bring ([\d.]+) kg\/m2/.exec(parameters.row(`crop.${crop}.final-mass`).conditions)?.[1],
+    /bring ([\d.]+) kg\/m2/.exec(conditionsOf(parameters.row(`crop.${crop}.final-mass`)))?.[1],
   );
   const warmth = Math.min(22, at('optimum-temperature')) - at('base-temperature');
   const final = at('final-mass');
