@@ -260,6 +260,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['saturation of gases', 'oxygen.saturation.c'],
   ['saturation of gases', 'oxygen.saturation.d'],
   ['saturation of gases', 'oxygen.saturation.e'],
+  ['scenario built in code', 'feed.*.protein'],
   ['series', 'molar.carbon'],
   ['series', 'molar.oxygen-gas'],
   ['start in a file', 'biofilm.capacity'],

@@ -50,7 +50,7 @@ export interface Layout {
   readonly own: readonly OwnStates[];
 }
 
-/** Where a component of a user's own stands: its state in each vessel, -1 where there is none. */
+/** Where a component of a user's own stands: its `states`, one index for each vessel, -1 where there is none. */
 export interface OwnStates {
   readonly component: OwnComponent;
   readonly states: readonly number[];

@@ -108,7 +108,10 @@ export interface Integrator {
   restart(): void;
 }
 
-/** Makes an integrator for a system. Throws RangeError when a tolerance is not above 0. */
+/**
+ * Makes an integrator for a system, of at most `maxSteps` steps in a segment, the first of `firstStep` d. Throws RangeError
+ * when a tolerance is not above 0.
+ */
 export type IntegratorFactory = (
   system: RateSystem,
   tolerance: Tolerance,
