@@ -45,6 +45,7 @@ export interface VesselGiven extends Partial<
 
 /** A cohort of fish; its ration as a share of what they weigh, d-1, or in any form; its feed by name. */
 export interface CohortGiven extends Omit<Cohort, 'ration' | 'feed'> {
+  /** A share of what the fish weigh, d-1, or any other form. */
   readonly ration: number | Ration;
   readonly feed: string | Cohort['feed'];
 }

@@ -104,7 +104,9 @@ export interface Integrator {
   readonly work: WorkCounts;
   /** All that it remembers, changed in place by it and, between segments, by whoever sets it; absent: it remembers nothing. */
   readonly memory?: StepMemory;
+  /** Goes from one time to another, d; tells how that ended. */
   advance(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): Ending;
+  /** Forgets the step: something has jumped. */
   restart(): void;
 }
 

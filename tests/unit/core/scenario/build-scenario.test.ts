@@ -1,5 +1,4 @@
-import type {
-  InputError} from '@leat/core';
+import type { InputError } from '@leat/core';
 import {
   buildScenario,
   checkScenario,
