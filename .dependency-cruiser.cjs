@@ -114,7 +114,10 @@ module.exports = {
       comment: 'The command, and words and pictures, use the public face of what they are built on only.',
       severity: 'error',
       from: { path: '^packages/(view|cli)/' },
-      to: { path: '^packages/core/', pathNot: '^packages/core/dist/index' },
+      to: {
+        path: '^packages/core/',
+        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration)\\.',
+      },
     },
     {
       name: 'view-by-name',

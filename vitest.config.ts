@@ -11,6 +11,7 @@ export default defineConfig({
     // The source, not the build: coverage counts and nothing tested is stale.
     alias: [
       { find: /^@leat\/core$/, replacement: fromRoot('packages/core/src/index.ts') },
+      { find: /^@leat\/core\/(\w+)$/, replacement: fromRoot('packages/core/src/$1.ts') },
       { find: /^@leat\/view\/(\w+)$/, replacement: fromRoot('packages/view/src/$1/index.ts') },
     ],
   },

@@ -12,10 +12,11 @@ const root = new URL('../', import.meta.url);
 
 /** Files made from the source, before it is built. */
 async function ofTheSource() {
-  const { tablesModule } = await import('../packages/core/tools/tables.mjs');
+  const { conditionsModule, tablesModule } = await import('../packages/core/tools/tables.mjs');
   const { usesModule } = await import('../packages/core/tools/uses.mjs');
   return {
     'packages/core/src/library/tables.generated.ts': tablesModule(),
+    'packages/core/src/library/conditions.generated.ts': conditionsModule(),
     'packages/core/src/library/uses.generated.ts': usesModule(),
   };
 }

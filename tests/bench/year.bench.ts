@@ -13,6 +13,7 @@ import {
 import { describe, expect, it } from 'vitest';
 import { ratio } from './support/kept.js';
 import { meter, once } from './support/meter.js';
+import { integrators } from '../support/integrators.js';
 
 const file = new URL('../../packages/cli/scenarios/glasshouse.yaml', import.meta.url);
 const text = readFileSync(file, 'utf8');
@@ -73,7 +74,7 @@ describe('the demo year in process', () => {
       15,
       3,
     );
-    const odex = once(() => simulate(year, { integrator: 'odex', tolerance: 1e-6 }));
+    const odex = once(() => simulate(year, { integrator: integrators.odex, tolerance: 1e-6 }));
     console.log(`  one year at 1e-6 by odex: ${odex.toFixed(0)}`);
     const run = simulate(year);
     const series = show('every series of a year read out', () => allSeries(run), 15, 3);

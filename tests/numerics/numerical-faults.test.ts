@@ -16,7 +16,7 @@ import { csv } from '../../packages/cli/src/files/csv.js';
 import { simulateWith } from '../../packages/core/src/run/stepping.js';
 import type { Action, Scenario } from '../../packages/core/src/scenario/scenario.js';
 import type { RateSystem } from '../../packages/core/src/solve/contract.js';
-import { integrators } from '../../packages/core/src/solve/integrators.js';
+import { integrators } from '../support/integrators.js';
 import { rosenbrock, rosenbrockWith } from '../../packages/core/src/solve/rosenbrock.js';
 import { sparseLu } from '../../packages/core/src/solve/sparse-lu.js';
 import { doneRun, lastOf, runOf } from '../support/run-of.js';
@@ -53,7 +53,7 @@ function ledAstray(
   astray: (system: RateSystem) => Partial<RateSystem>,
   name: 'rosenbrock' | 'odex',
 ): ResumableRun {
-  return simulateWith(model, { integrator: name }, ({ system }, tolerance) => {
+  return simulateWith(model, {}, ({ system }, tolerance) => {
     const { states, rates, stoichiometry, dependence } = system;
     return integrators[name](
       {
@@ -230,7 +230,7 @@ describe('an event at the time where a segment stops', () => {
           { at: 2.5, action: { kind: 'feed', cohort: 'fish', factor: 0.5 } },
         ],
       },
-      { integrator },
+      { integrator: integrators[integrator] },
     );
     expect(run.outcome).toEqual({ kind: 'done', time: 4 });
     expect(run.samples.map(({ time }) => time)).toEqual(Array.from({ length: 17 }, (_, i) => i / 4));

@@ -13,6 +13,7 @@ import {
   stillWater,
   vessel,
 } from '../support/scenario-builder.js';
+import { integrators } from '../support/integrators.js';
 
 // Closed forms of the balance of water and salt: dV/dt = R - E - Q, dM/dt = R c - Q M / V, with E evaporating
 // (no salt goes with it), R let in with c of chloride, Q discharged. Nothing here is fitted.
@@ -80,7 +81,7 @@ describe('chloride under rationed top-up', () => {
         rate: ration,
         sources: [{ kind: 'mains', water: 'mains', dailyCap: Infinity }],
       } as const;
-      const run = pond({ topUp }, discharge, { integrator, tolerance: 1e-8 });
+      const run = pond({ topUp }, discharge, { integrator: integrators[integrator], tolerance: 1e-8 });
       const particular = (ration * source) / (ration - loss);
       const power = discharge / (loss + discharge - ration);
       const constantOf = (volume * start - particular * volume) / volume ** power;
@@ -116,8 +117,8 @@ describe('the sump of a system that evaporates more than it is let have', () => 
 
   it.each(cases)(
     'trips its pump within a second of (V0 - inlet) / (E - R), tank and sump drawn down together: $integrator $tolerance',
-    (options) => {
-      const got = run(options);
+    ({ integrator, tolerance }) => {
+      const got = run({ integrator: integrators[integrator], tolerance });
       const loss = et0 * (open + 1) * got.model.parameters.value('water.open-coefficient');
       const trips = got.events.filter(({ kind }) => kind === 'pump-trip');
       expect(trips).toHaveLength(1);

@@ -1,3 +1,4 @@
+import { wholeRow } from '../../packages/core/src/library/conditions.js';
 import { tableRows } from '../../packages/core/src/library/table-rows.js';
 
 /** The first line of every table. */
@@ -10,7 +11,7 @@ export function ownTable(...rows: readonly string[]): string {
 
 /** The rows of a subject of ours as rows of a new one, such as `fish.murray-cod` as `fish.estuary-perch`. */
 export function copiedRows(from: string, to: string): readonly string[] {
-  return [...tableRows.values()]
+  return Array.from(tableRows.values(), wholeRow)
     .filter(({ id }) => id.startsWith(`${from}.`))
     .map(({ id, value, unit, low, high, distribution, conditions, source, page, mark }) =>
       [id.replace(from, to), value, unit, low, high, distribution, conditions, source, page, mark].join('|'),

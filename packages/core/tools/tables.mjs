@@ -58,6 +58,15 @@ export function ids() {
 /** Tables kept in a file of their own, so that rows drawn before them keep their draws. */
 const parts = { salads: 'crops', garden: 'crops' };
 
+/** Rows with short ids: one that has the words of the row before it, but for its last, is a dot and that last. */
+const shortened = (rows) =>
+  rows.map(([id, ...rest], index) => {
+    const end = id.lastIndexOf('.') + 1;
+    return index > 0 && rows[index - 1][0].replace(/[^.]*$/, '') === id.slice(0, end)
+      ? [id.slice(end - 1), ...rest]
+      : [id, ...rest];
+  });
+
 /** One column of the tables, a line for each file. */
 const column = (name, files) => [
   `  ${name}: [`,
@@ -65,28 +74,50 @@ const column = (name, files) => [
   '  ],',
 ];
 
-/** The text of the generated module. Same tables, same text. */
-export function tablesModule() {
-  const files = tableFiles().map((file) => {
+const made =
+  '// Generated from data/*.tsv by tools/tables.mjs. Do not edit: change the tables, then npm run generate.';
+
+const readFiles = () =>
+  tableFiles().map((file) => {
     const name = file.slice(0, -'.tsv'.length);
     return { table: parts[name] ?? name, rows: readTable(file, columns) };
   });
+
+/** The text of the generated module of what only who shows a number needs. Same tables, same text. */
+export function conditionsModule() {
+  const [at, files] = [columns.indexOf('conditions'), readFiles()];
+  return [
+    made,
+    '',
+    '/** What each number holds for, in the order of the tables: the longest of all that is known of it. */',
+    'export const conditionCells: readonly string[] = [',
+    ...files.map(({ rows }) => `  ${rows.map((cells) => quote(cells[at])).join(', ')},`),
+    '];',
+    '',
+  ].join('\n');
+}
+
+/** The text of the generated module. Same tables, same text. */
+export function tablesModule() {
+  const files = readFiles();
   const sources = readTable('sources.tsv', sourceColumns).map(literal);
   return [
-    '// Generated from data/*.tsv by tools/tables.mjs. Do not edit: change the tables, then npm run generate.',
+    made,
     "import type { SourceCells, TableColumns } from './table-row.js';",
     '',
-    '/** The numbers by column: like beside like takes a tenth less to send. */',
+    '/** The numbers by column: like beside like takes a tenth less to send, ids that go on from the one before them a fifth. */',
     'export const tableColumns: TableColumns = {',
     ...column(
       'table',
       files.map(({ table, rows }) => rows.map(() => table)),
     ),
     ...columns.flatMap((name, at) =>
-      column(
-        name,
-        files.map(({ rows }) => rows.map((cells) => cells[at])),
-      ),
+      name === 'conditions'
+        ? []
+        : column(
+            name,
+            files.map(({ rows }) => (name === 'id' ? shortened(rows) : rows).map((cells) => cells[at])),
+          ),
     ),
     '};',
     '',

@@ -2,7 +2,7 @@ import type { Model } from '../../../packages/core/src/model/model.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import { simulate, simulateWith } from '../../../packages/core/src/run/stepping.js';
 import type { Integrator } from '../../../packages/core/src/solve/contract.js';
-import { integrators } from '../../../packages/core/src/solve/integrators.js';
+import { integrators } from '../../support/integrators.js';
 import type { Recording } from '../../numerics/peers/record-year.js';
 import type { Contestant, Measurement } from './contestant.js';
 import { odexStates } from './odex-states.js';
@@ -120,7 +120,7 @@ export function ourContestants(recording: Recording): readonly Contestant[] {
       measure: (tolerance) =>
         measured(
           tolerance,
-          often(1, 0, () => timed(() => simulate(model, { tolerance, integrator: 'odex' }))),
+          often(1, 0, () => timed(() => simulate(model, { tolerance, integrator: integrators.odex }))),
         ),
     },
   ];

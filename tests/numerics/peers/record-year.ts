@@ -3,7 +3,7 @@ import type { Rates } from '../../../packages/core/src/model/rates.js';
 import type { Regime } from '../../../packages/core/src/model/model.js';
 import { simulateWith } from '../../../packages/core/src/run/stepping.js';
 import type { Integrator } from '../../../packages/core/src/solve/contract.js';
-import { integrators } from '../../../packages/core/src/solve/integrators.js';
+import { integrators } from '../../support/integrators.js';
 import { noWork } from '../../../packages/core/src/solve/contract.js';
 import { jumpMaps, type Jump } from './jump-maps.js';
 

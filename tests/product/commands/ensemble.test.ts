@@ -59,7 +59,7 @@ describe('leat ensemble', () => {
     expect(document.series['nitrate@tank'].median).toHaveLength(5);
     expect(document.drawn.map(({ id }) => id)).toContain('feed.grower-32.protein');
     const [head, ...rows] = bytes('whole.csv').toString().trimEnd().split('\n');
-    expect(head).toContain('nitrate@tank median [mg N/L],nitrate@tank 25 % [mg N/L]');
+    expect(head).toContain('nitrate_tank_median_mg_N_per_L,nitrate_tank_p25_mg_N_per_L');
     expect(rows).toHaveLength(5);
   });
 

@@ -56,13 +56,19 @@ describe.each(names)('the packed package %s', (name) => {
     expect(JSON.stringify(held)).not.toMatch(/workspace:|file:|link:/);
   });
 
+  it('is not packed by npm, which would leave workspace:* in it', () => {
+    const { status, stderr } = call('npm', ['pack', '--dry-run'], join(root, 'packages', name));
+    expect(status).not.toBe(0);
+    expect(stderr).toContain('Pack and publish with pnpm');
+  });
+
   it('holds what its manifest names, the licence, and nothing beside', () => {
     const files = filesOf(name);
-    for (const path of ['LICENSE', 'package.json']) expect(files).toContain(path);
+    for (const path of ['LICENSE', 'README.md', 'package.json']) expect(files).toContain(path);
     const allowed = {
-      core: /^(?:LICENSE|package\.json|docs\/[\w-]+\.md|src\/library\/data\/[a-z]+\.tsv|(?:dist|src)\/.+\.(?:ts|js|map))$/,
-      view: /^(?:LICENSE|package\.json|(?:dist|src)\/.+\.(?:ts|js|map))$/,
-      cli: /^(?:LICENSE|package\.json|docs\/[\w-]+\.md|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js|map)|src\/.+\.(?:ts|html))$/,
+      core: /^(?:LICENSE|README\.md|package\.json|docs\/[\w-]+\.md|src\/library\/data\/[a-z]+\.tsv|(?:dist|src)\/.+\.(?:ts|js|map))$/,
+      view: /^(?:LICENSE|README\.md|package\.json|(?:dist|src)\/.+\.(?:ts|js|map))$/,
+      cli: /^(?:LICENSE|README\.md|package\.json|docs\/[\w-]+\.md|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js|map)|src\/.+\.(?:ts|html))$/,
     };
     expect(files.filter((path) => !allowed[name].test(path))).toEqual([]);
     const built = files.filter((path) => /^dist\/.*\.js$/.test(path));

@@ -33,8 +33,6 @@ describe('CSV cells', () => {
   });
 
   it('the writer of series goes through them', () => {
-    expect(csv([0], [{ name: '=x', unit: '1', values: Float64Array.of(-1) }])).toBe(
-      "time [d],'=x [1]\n0,-1\n",
-    );
+    expect(csv([0], [{ name: '=x', unit: '1', values: Float64Array.of(-1) }])).toBe('time_d,x\n0,-1\n');
   });
 });

@@ -245,7 +245,7 @@ describe('standard output as a file', () => {
     const folder = fresh();
     const run = `$LEAT run small.yaml --days 2 --csv ${name}`;
     const piped = shell(`${run} --quiet | cat`, folder);
-    expect([piped.code, piped.out.startsWith('time [d],')]).toEqual([0, true]);
+    expect([piped.code, piped.out.startsWith('time_d,date,')]).toEqual([0, true]);
     shell(`${run} > all.txt`, folder);
     const all = readFileSync(join(folder, 'all.txt'), 'utf8');
     expect(all.startsWith(piped.out)).toBe(true);

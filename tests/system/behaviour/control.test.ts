@@ -25,6 +25,7 @@ import {
   tilapia,
   vessel,
 } from '../../support/scenario-builder.js';
+import { integrators } from '../../support/integrators.js';
 
 const doser: Doser = {
   ...{ hold: 'pH', vessel: 'tank', setPoint: 7, products: ['potassium-hydroxide'], band: 0.2 },
@@ -87,7 +88,7 @@ describe('a doser that holds pH', () => {
   });
 
   it('comes out the same by both integrators', () => {
-    const other = doneRun(tank([doser], { days: 5 }), { integrator: 'odex', tolerance: 1e-7 });
+    const other = doneRun(tank([doser], { days: 5 }), { integrator: integrators.odex, tolerance: 1e-7 });
     const same = doneRun(tank([doser], { days: 5 }), { tolerance: 1e-7 });
     const [a, b] = [other, same].map((each) => each.samples[5].y);
     a.forEach((value, state) => {

@@ -13,6 +13,7 @@ import {
 } from '@leat/core';
 import { describe, expect, it } from 'vitest';
 import { absoluteTolerances } from '../../../packages/core/src/run/tolerances.js';
+import { integrators } from '../../support/integrators.js';
 
 const folder = dirname(
   fileURLToPath(new URL('../../../packages/cli/scenarios/glasshouse.yaml', import.meta.url)),
@@ -31,7 +32,7 @@ describe.each(['glasshouse', 'start-up'])('the shipped system %s, at its full le
   const file = `${folder}/${name}.yaml`;
   const model = compileModel(readScenario(load(file), { file, load }), createParameters());
   const run = simulate(model, { tolerance: 1e-6 });
-  const explicit = simulate(model, { integrator: 'odex', tolerance: 1e-6 });
+  const explicit = simulate(model, { integrator: integrators.odex, tolerance: 1e-6 });
 
   it('is near enough at the default tolerance: every series within a thousandth and a millionth of its largest value', () => {
     const others = new Map(comparable(simulate(model)));

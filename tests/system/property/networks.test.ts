@@ -5,6 +5,7 @@ import { absoluteTolerances } from '../../../packages/core/src/run/tolerances.js
 import type { Run } from '../../../packages/core/src/run/run.js';
 import { networks } from '../../support/random-system.js';
 import { doneRun } from '../../support/run-of.js';
+import { integrators } from '../../support/integrators.js';
 
 const settings = { seed: 20270301, numRuns: 120 };
 
@@ -34,7 +35,10 @@ describe('random valid networks', () => {
     fc.assert(
       fc.property(networks, (scenario) => {
         const actions = scenario.actions.filter(({ at }) => at < 1);
-        const run = doneRun({ ...scenario, actions, days: 1 }, { integrator: 'odex', tolerance: 1e-5 });
+        const run = doneRun(
+          { ...scenario, actions, days: 1 },
+          { integrator: integrators.odex, tolerance: 1e-5 },
+        );
         const { budget, share } = worstResidual(budgetsOf(run));
         expect(share, `${budget.quantity} of ${budget.place}`).toBeLessThan(1e-9);
       }),

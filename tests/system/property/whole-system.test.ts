@@ -5,6 +5,7 @@ import { createParameters } from '../../../packages/core/src/library/parameters.
 import type { Run } from '../../../packages/core/src/run/run.js';
 import { doneRun } from '../../support/run-of.js';
 import { teachingSystem } from '../../support/teaching-system.js';
+import { integrators } from '../../support/integrators.js';
 
 const seed = createParameters().value('biofilm.seed-aob');
 
@@ -37,14 +38,17 @@ describe.each([
   });
 
   it('agrees with the explicit integrator at 1e-9 to 1e-4 relative plus the absolute tolerance', () => {
-    const explicit = doneRun(scenario, { integrator: 'odex', tolerance: 1e-9 });
+    const explicit = doneRun(scenario, { integrator: integrators.odex, tolerance: 1e-9 });
     const { gap, where } = largestGap(run, explicit);
     expect(gap, where).toBeLessThan(1);
     expect(worstResidual(budgetsOf(explicit)).share).toBeLessThan(1e-9);
   });
 
   it('agrees with the explicit integrator at the same tolerance of 1e-6', () => {
-    const { gap, where } = largestGap(run, doneRun(scenario, { integrator: 'odex', tolerance: 1e-6 }));
+    const { gap, where } = largestGap(
+      run,
+      doneRun(scenario, { integrator: integrators.odex, tolerance: 1e-6 }),
+    );
     expect(gap, where).toBeLessThan(1);
   });
 

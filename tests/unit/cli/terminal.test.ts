@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { beside, columns, wrap } from '../../../packages/cli/src/terminal/columns.js';
-import { csv } from '../../../packages/cli/src/files/csv.js';
+import { csv, longCsv } from '../../../packages/cli/src/files/csv.js';
 import { day, percent, short, shown } from '@leat/view/text';
 import { sparkline } from '../../../packages/cli/src/commands/shared/key-quantities.js';
 import { styleFor } from '../../../packages/cli/src/terminal/style.js';
@@ -63,8 +63,20 @@ describe('columns', () => {
 
 describe('csv', () => {
   it('has a row per time, empty where there is no number, and quotes what needs it', () => {
-    const series = { name: 'a,b@c', unit: 'g', values: Float64Array.of(1, Number.NaN), at: () => 0 };
-    expect(csv([0, 0.5], [series])).toBe('time [d],"a,b@c [g]"\n0,1\n0.5,\n');
+    const series = { name: 'a,b@c', unit: 'g', values: Float64Array.of(1, Number.NaN) };
+    expect(csv([0, 0.5], [series])).toBe('time_d,a_b_c_g\n0,1\n0.5,\n');
+    expect(csv([0, 0.5], [series], '2026-03-01')).toBe(
+      'time_d,date,a_b_c_g\n0,2026-03-01 00:00,1\n0.5,2026-03-01 12:00,\n',
+    );
+    expect(longCsv([0, 1], [{ ...series, name: 'tan@tank' }], '2026-02-28')).toBe(
+      'time_d,date,quantity,place,unit,value\n0,2026-02-28,tan,tank,g,1\n1,2026-03-01,tan,tank,g,\n',
+    );
+  });
+
+  it('gives every column a name of its own', () => {
+    const one = { unit: 'g', values: Float64Array.of(1) };
+    const names = ['a-b@c', 'a_b@c', 'A@b@c', 'pH@c'].map((name) => ({ ...one, name }));
+    expect(csv([0], names).split('\n')[0]).toBe('time_d,a_b_c_g,a_b_c_g_2,A_b_c_g_3,pH_c_g');
   });
 });
 

@@ -1,6 +1,7 @@
 /** The kinds of file that Leat writes; of some it can tell by their opening that it made them. */
 export type OutputKind =
   | 'course'
+  | 'parquet'
   | 'points'
   | 'state'
   | 'report'
@@ -27,7 +28,9 @@ const opens =
 
 /** Whether an opening is one that Leat writes, for each kind. What a person is meant to change (`own`) is never known. */
 const signs: Readonly<Record<OutputKind, (opening: string) => boolean>> = {
-  course: opens(/^time \[d\],/),
+  course: opens(/^time(?:_d| \[d\]),/),
+  // Its marks stand at its end.
+  parquet: () => false,
   points: (text) => firstLine(text).endsWith(',broke off'),
   state: opens(/^\{\s*"schema": ?"leat-state"/),
   report: opens(

@@ -59,6 +59,19 @@ export function dateAfter(date: string, days: number): string {
   return isoDate(calendarDay((calendarDays(date) ?? Number.NaN) + days));
 }
 
+/** Minutes in a day. */
+const MINUTES = 1440;
+
+/** The moment so many `days` after a date, to the minute: `2026-03-01`, or within a day `2026-03-01 06:00`. */
+export function dateAt(date: string, days: number): string {
+  const minutes = Math.round(days * MINUTES);
+  const today = dateAfter(date, Math.floor(minutes / MINUTES));
+  const past = minutes - Math.floor(minutes / MINUTES) * MINUTES;
+  if (past === 0) return today;
+  const padded = (value: number): string => String(value).padStart(2, '0');
+  return `${today} ${padded(Math.floor(past / 60))}:${padded(past % 60)}`;
+}
+
 /** Month (0-11) of the day so many days `after` a date. */
 export function monthOf(date: string, after: number): number {
   return calendarDay((calendarDays(date) ?? Number.NaN) + after).month - 1;

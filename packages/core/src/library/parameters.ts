@@ -57,11 +57,17 @@ export function drawParameters(random: () => number, overrides: readonly Overrid
 export function parametersAt(values: ReadonlyMap<string, number>, others: Parameters): Parameters {
   const drawn = new Map<string, TableRow>();
   for (const [id, value] of values) drawn.set(id, { ...others.row(id), value });
+  return withRows(drawn, others);
+}
+
+/** The numbers of others with some rows in their place or beside them, taken as they are: nothing is checked. */
+export function withRows(rows: ReadonlyMap<string, TableRow>, others: Parameters): Parameters {
   return parametersFrom({
-    get: (id) => drawn.get(id) ?? (others.has(id) ? others.row(id) : undefined),
-    has: (id) => others.has(id),
+    get: (id) => rows.get(id) ?? (others.has(id) ? others.row(id) : undefined),
+    has: (id) => rows.has(id) || others.has(id),
     rows: function* () {
-      for (const row of others.rows()) yield drawn.get(row.id) ?? row;
+      for (const row of others.rows()) yield rows.get(row.id) ?? row;
+      for (const row of rows.values()) if (!others.has(row.id)) yield row;
     },
     subjects: (group) => others.subjects(group),
     warnings: others.warnings,

@@ -1,7 +1,8 @@
 /** How a number varies: low..high is 90 % of normal and lognormal, a hard bound of the others. */
 export const distributions = ['fixed', 'uniform', 'triangular', 'normal', 'lognormal'] as const;
 
-type Distribution = (typeof distributions)[number];
+/** One of `distributions`. */
+export type Distribution = (typeof distributions)[number];
 
 /** How a number came here, each mark in words; U is never in a table of ours. */
 export const marks = {
@@ -14,6 +15,7 @@ export const marks = {
   U: 'given by the user',
 } as const;
 
+/** One of `marks`. */
 export type Mark = keyof typeof marks;
 
 /** One number of the science with all that is known of it. */
@@ -29,7 +31,8 @@ export interface TableRow {
   /** Upper end, likewise. */
   readonly high: number;
   readonly distribution: Distribution;
-  readonly conditions: string;
+  /** What it holds for, where the user said it; of a row of ours `conditionsOf` tells. */
+  readonly conditions?: string;
   /** Key in the table of sources. */
   readonly source: string;
   readonly page: string;
@@ -40,7 +43,7 @@ export interface TableRow {
 
 /** Every row of our tables, column by column. */
 export type TableColumns = {
-  readonly [Name in Exclude<keyof TableRow, 'given'>]: readonly TableRow[Name][];
+  readonly [Name in Exclude<keyof TableRow, 'given' | 'conditions'>]: readonly TableRow[Name][];
 };
 
 /** The cells of a source: key, citation, year, DOI or `none`, note. */

@@ -1,24 +1,33 @@
 import { tableColumns } from './tables.generated.js';
 import type { TableRow } from './table-row.js';
 
-function rowAt(index: number): TableRow {
-  const { table, id, value, unit, low, high, distribution, conditions, source, page, mark } = tableColumns;
+function rowAt(id: string, index: number): TableRow {
+  const { table, value, unit, low, high, distribution, source, page, mark } = tableColumns;
   return {
     table: table[index],
-    id: id[index],
+    id,
     value: value[index],
     unit: unit[index],
     low: low[index],
     high: high[index],
     distribution: distribution[index],
-    conditions: conditions[index],
     source: source[index],
     page: page[index],
     mark: mark[index],
   };
 }
 
+/** Ids of the tables in their order: `.growth` goes on from the words of the one before it. */
+function idsOf(short: readonly string[]): readonly string[] {
+  let words = '';
+  return short.map((id) => {
+    if (id.startsWith('.')) return words + id;
+    words = id.slice(0, Math.max(0, id.lastIndexOf('.')));
+    return id;
+  });
+}
+
 /** Every number of the science by its id, in the order of the tables. */
 export const tableRows: ReadonlyMap<string, TableRow> = /* @__PURE__ */ new Map(
-  tableColumns.id.map((id, index) => [id, rowAt(index)]),
+  /* @__PURE__ */ idsOf(tableColumns.id).map((id, index) => [id, rowAt(id, index)]),
 );

@@ -278,6 +278,8 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['saturation of gases', 'oxygen.saturation.c'],
   ['saturation of gases', 'oxygen.saturation.d'],
   ['saturation of gases', 'oxygen.saturation.e'],
+  ['scenario built in code', 'feed.*.protein'],
+  ['scenario built in code', 'water.calcium-share'],
   ['series', 'molar.carbon'],
   ['series', 'molar.oxygen-gas'],
   ['solubility of lime', 'calcite.ks.a'],

@@ -3,19 +3,24 @@ import { processes } from '../processes/index.js';
 import { checkScenario } from '../scenario/check-scenario.js';
 import type { Scenario } from '../scenario/scenario.js';
 import type { Values } from '../library/values.js';
-import { contentOf, type Content, unitOf, waterComponents } from '../processes/components.js';
+import { type Component, contentOf, type Content, unitOf, waterComponents } from '../processes/components.js';
+import type { Process } from '../processes/process.js';
+import { checkSavedComponents } from './check-saved-components.js';
 import { metabolismsOf } from './feed-conversion.js';
 import { readingsOf, waterRead, type Instance } from './instance.js';
-import { layOut, stateOf, waterState, type Layout } from './layout.js';
+import { layOut, ownInWater, stateOf, waterState, type Layout } from './layout.js';
 import type { Entry, Model, Row } from './model.js';
+import { asOurs, contentWith, type Extension, ownContent, ownProcesses } from './own.js';
 import { scopeTo } from './scope.js';
-import { sitesOf, type Site } from './sites.js';
+import { sitesOf, sitesWithOwn, type Site } from './sites.js';
 import { packPattern, packRows } from '../solve/sparse-rows.js';
-import { checkAtDraws, checkClosure, closeRow, type ClosedTerm } from './stoichiometry.js';
+import { checkAtDraws, checkClosure, closeRow, type ClosedTerm, type ContentIn } from './stoichiometry.js';
 import { layStreams, type Stream } from './streams.js';
 
 /** How a model is compiled. */
 export interface CompileOptions {
+  /** Components, processes and numbers of a user's own, made by `extension`. */
+  readonly extension?: Extension;
   /**
    * Parameter draws at which every row must close, besides the given values; default 20. 0 is for the
    * members of an ensemble, whose rows were checked at random draws when the first was compiled.
@@ -43,25 +48,48 @@ function entriesAt(terms: readonly ClosedTerm[], site: Site, layout: Layout): re
   }));
 }
 
-/** The rows of a stream that carries what is dissolved. */
-function transportRows(stream: Stream, layout: Layout, values: Values): readonly Row[] {
+/** Something that streams carry: its state in a vessel, what it holds and is counted in. */
+interface Carried {
+  readonly component: Component;
+  readonly unit: string;
+  readonly content: Content;
+  readonly stateIn: (vessel: number) => number;
+}
+
+/** The rows of a stream: one for each thing that it carries. */
+function transportRows(stream: Stream, layout: Layout, carried: readonly Carried[]): readonly Row[] {
   const outside = stream.account ?? 'discharge';
-  return waterComponents.map((component): Row => {
-    const content = contentOf(component, values);
+  return carried.map(({ component, unit, content, stateIn }): Row => {
     const end = (vessel: number, coefficient: number): Entry => ({
       component,
       coefficient,
       content,
-      state: vessel < 0 ? -1 : waterState(vessel, component),
+      state: vessel < 0 ? -1 : stateIn(vessel),
       place: vessel < 0 ? outside : layout.vessels[vessel],
     });
     return {
       id: `${component}: ${stream.id}`,
       process: 'transport',
       place: stream.from < 0 ? outside : layout.vessels[stream.from],
-      unit: unitOf[component],
+      unit,
       entries: [end(stream.from, -1), end(stream.to, 1)],
     };
+  });
+}
+
+/** Adds the rows of every stream that a test lets through; the first row of each, or -1. */
+function addTransport(
+  work: Work,
+  carried: readonly Carried[],
+  carries: (stream: Stream) => boolean,
+): readonly number[] {
+  return work.streams.map((stream) => {
+    if (carried.length === 0 || !carries(stream)) return -1;
+    const first = work.rows.length;
+    work.rows.push(...transportRows(stream, work.layout, carried));
+    if (stream.from >= 0)
+      carried.forEach(({ stateIn }, c) => (work.dependence[first + c] = [stateIn(stream.from)]));
+    return first;
   });
 }
 
@@ -79,8 +107,9 @@ function statesRead(instance: Instance): readonly number[] {
 /**
  * Makes a scenario into a model: states, streams, rows with their stoichiometry closed, and what each
  * rate depends on. The scenario is checked as `checkScenario` does; every process is checked to close at the given
- * parameters and at random draws (20).
- * @throws InputError with every fault of the scenario; RangeError when a row makes or destroys something conserved.
+ * parameters and at random draws (20). An `extension` is checked too.
+ * @throws InputError with every fault of the scenario, then of what the user added (`processes.uptake.reads[1]`);
+ *   RangeError when a row makes or destroys something conserved.
  */
 export function compileModel(
   scenario: Scenario,
@@ -94,79 +123,43 @@ export function compileModel(
 /**
  * As `compileModel`, of a scenario that was checked: read from a file, or made of one that was, such as the member of
  * an ensemble.
- * @throws RangeError when a row makes or destroys something conserved; InputError with every measured feed conversion that
- * cannot be.
+ * @throws InputError with every fault of what the user added, or with every measured feed conversion that cannot be;
+ *   RangeError when a row makes or destroys something conserved.
  */
-export function compileChecked(
-  scenario: Scenario,
-  parameters: Parameters,
-  { closureDraws = 20 }: CompileOptions = {},
-): Model {
-  const layout = layOut(scenario, parameters);
-  const streams = layStreams(scenario);
+export function compileChecked(scenario: Scenario, given: Parameters, options: CompileOptions = {}): Model {
+  const { closureDraws = 20, extension } = options;
+  const { components, numbers } = extension ?? { components: [], numbers: [] };
+  checkSavedComponents(scenario, components);
+  const parameters = extension?.check(scenario, given) ?? given;
+  const layout = layOut(scenario, parameters, components);
   const plain = scopeTo(parameters, {});
   const metabolisms = metabolismsOf(scenario, parameters);
-  const checkDraws = checkAtDraws(closureDraws, scenario.overrides);
-
-  const rows: Row[] = [];
-  const streamRow = streams.map((stream) => {
-    if (!stream.carries) return -1;
-    const first = rows.length;
-    rows.push(...transportRows(stream, layout, plain));
-    return first;
-  });
-
-  const instances: Instance[] = [];
-  const scopes = new Map<string, Values>();
-  for (const process of processes) {
-    const closed = new Map<string, readonly ClosedTerm[]>();
-    for (const site of sitesOf(process, scenario, layout, metabolisms)) {
-      const key = JSON.stringify(site.subject);
-      const values = scopes.get(key) ?? scopeTo(parameters, site.subject);
-      scopes.set(key, values);
-      let terms = closed.get(key);
-      if (terms === undefined) {
-        checkClosure(process, [values]);
-        checkDraws(process, site.subject);
-        terms = closeRow(process, values);
-        closed.set(key, terms);
-      }
-      const row = rows.length;
-      rows.push({
-        id: `${process.id}@${site.place}`,
-        process: process.id,
-        place: layout.vessels[site.vessel],
-        unit: process.unit,
-        entries: entriesAt(terms, site, layout),
-      });
-      const { place, vessel, cohort, batch, doser, probe } = site;
-      const reads = readingsOf(process, layout, site);
-      instances.push({
-        ...{ process, row, place, vessel, cohort, batch, feed: site.feed, values, reads },
-        ...(doser === undefined ? {} : { doser }),
-        ...(probe === undefined ? {} : { probe }),
-      });
-    }
-  }
-
-  const dependence: (readonly number[])[] = rows.map(() => []);
-  streams.forEach((stream, index) => {
-    if (streamRow[index] < 0 || stream.from < 0) return;
-    waterComponents.forEach((component, offset) => {
-      dependence[streamRow[index] + offset] = [waterState(stream.from, component)];
-    });
-  });
-  for (const instance of instances) dependence[instance.row] = statesRead(instance);
-
+  const content = contentWith(components);
+  const work: Work = {
+    ...{ scenario, parameters, layout, streams: layStreams(scenario), content },
+    ...{ rows: [], dependence: [], instances: [], scopes: new Map() },
+  };
+  const ours = waterComponents.map((component): Carried => ({
+    ...{ component, unit: unitOf[component], content: contentOf(component, plain) },
+    stateIn: (vessel) => waterState(vessel, component),
+  }));
+  const own = ownInWater(layout).map(({ component, states }): Carried => ({
+    ...{ component: asOurs(component), unit: component.unit, content: ownContent(component, plain) },
+    stateIn: (vessel) => states[vessel],
+  }));
+  const streamRow = addTransport(work, ours, ({ carries }) => carries);
+  const atDraws = checkAtDraws(closureDraws, scenario.overrides);
+  for (const process of processes)
+    addProcess(work, process, sitesOf(process, scenario, layout, metabolisms), atDraws);
+  const ownAtDraws = checkAtDraws(closureDraws, scenario.overrides, { content, numbers });
+  for (const process of ownProcesses(extension ?? {}))
+    addProcess(work, process, sitesWithOwn(process, scenario, layout, plain, metabolisms), ownAtDraws);
+  const ownStreamRow = addTransport(work, own, ({ carries, from }) => carries && from >= 0);
+  const { rows, dependence, instances, streams } = work;
   return {
-    scenario,
-    parameters,
-    layout,
-    streams,
-    rows,
-    streamRow,
-    instances,
-    contents: contentsOf(scenario, layout, parameters),
+    ...{ scenario, parameters, layout, streams, rows, streamRow, ownStreamRow, instances },
+    ...(extension && { extension }),
+    contents: contentsOf(work),
     stoichiometry: packRows(
       rows.map((row) =>
         row.entries
@@ -174,16 +167,66 @@ export function compileChecked(
           .map((entry) => [entry.state, entry.coefficient] as const),
       ),
     ),
-    dependence: packPattern(dependence),
+    dependence: packPattern(rows.map((_, row) => dependence[row] ?? [])),
   };
 }
 
+/** A model in the making. */
+interface Work extends Pick<Model, 'scenario' | 'parameters' | 'layout' | 'streams'> {
+  readonly content: ContentIn;
+  readonly rows: Row[];
+  /** States that the rate of each row depends on, where it depends on any. */
+  readonly dependence: (readonly number[] | undefined)[];
+  readonly instances: Instance[];
+  /** The tables as seen from each subject. */
+  readonly scopes: Map<string, Values>;
+}
+
+/** Adds the rows of a process at its places, its stoichiometry closed once for each subject. */
+function addProcess(
+  { parameters, layout, content, rows, dependence, instances, scopes }: Work,
+  process: Process,
+  sites: readonly Site[],
+  checkDraws: ReturnType<typeof checkAtDraws>,
+): void {
+  const closed = new Map<string, readonly ClosedTerm[]>();
+  for (const site of sites) {
+    const key = JSON.stringify(site.subject);
+    const values = scopes.get(key) ?? scopeTo(parameters, site.subject);
+    scopes.set(key, values);
+    let terms = closed.get(key);
+    if (terms === undefined) {
+      checkClosure(process, [values], content);
+      checkDraws(process, site.subject);
+      terms = closeRow(process, values, content);
+      closed.set(key, terms);
+    }
+    const row = rows.length;
+    rows.push({
+      id: `${process.id}@${site.place}`,
+      process: process.id,
+      place: layout.vessels[site.vessel],
+      unit: process.unit,
+      entries: entriesAt(terms, site, layout),
+    });
+    const { place, vessel, cohort, batch, doser, probe } = site;
+    const instance: Instance = {
+      ...{ process, row, place, vessel, cohort, batch, feed: site.feed, values },
+      reads: readingsOf(process, layout, site),
+      ...(doser === undefined ? {} : { doser }),
+      ...(probe === undefined ? {} : { probe }),
+    };
+    instances.push(instance);
+    dependence[row] = statesRead(instance);
+  }
+}
+
 /** Content of every state; fish by their species. */
-function contentsOf(scenario: Scenario, layout: Layout, parameters: Parameters): readonly Content[] {
+function contentsOf({ scenario, layout, parameters, content }: Work): readonly Content[] {
   const species = new Map(scenario.cohorts.map((cohort) => [cohort.name, cohort.species]));
   return layout.states.map((state) => {
     const name = species.get(state.place);
     const subject = state.component.startsWith('fish') && name !== undefined ? { species: name } : {};
-    return contentOf(state.component, scopeTo(parameters, subject));
+    return content(state.component, scopeTo(parameters, subject));
   });
 }

@@ -1,7 +1,7 @@
 import type { Process, Variable } from '../processes/process.js';
 import { waterComponents } from '../processes/components.js';
 import type { Values } from '../library/values.js';
-import { stateOf, type Layout, type PlaceIndex } from './layout.js';
+import { ownInWater, stateOf, type Layout, type PlaceIndex } from './layout.js';
 
 /** A process at work at one place. */
 export interface Instance extends PlaceIndex {
@@ -40,7 +40,9 @@ export function readingsOf(process: Process, layout: Layout, place: PlaceIndex):
     if (which !== undefined) return { kind: 'chemistry', which };
     const state = stateOf(layout, { ...place, vessel: waterRead(place) }, variable) ?? -1;
     if (state < 0) throw new RangeError(`${process.id} reads ${variable}, which has no place there`);
-    const dissolved = (waterComponents as readonly string[]).includes(variable);
+    const dissolved =
+      (waterComponents as readonly string[]).includes(variable) ||
+      ownInWater(layout).some(({ component }) => component.id === variable);
     return { kind: dissolved ? 'concentration' : 'amount', state };
   });
 }

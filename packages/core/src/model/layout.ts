@@ -1,13 +1,15 @@
 // Reads numbers as: where lime may lie
 import { sum } from '../base/sum.js';
-import { batchName, type Scenario } from '../scenario/scenario.js';
+import { batchName, type Scenario, type Vessel } from '../scenario/scenario.js';
 import {
+  unitOf,
   waterComponents,
   type Component,
   type FixedComponent,
   type WaterComponent,
 } from '../processes/components.js';
 import type { Tables } from './scope.js';
+import { asOurs, type OwnComponent } from './own.js';
 
 /** One state: what it counts and where. */
 export interface State {
@@ -70,6 +72,24 @@ export interface Layout {
   /** Of each cohort where its states stand. */
   readonly fish: readonly FishStates[];
   readonly batches: readonly Batch[];
+  /** Components of a user's own, behind all of ours. */
+  readonly own: readonly OwnStates[];
+}
+
+/** Where a component of a user's own stands: its `states`, one index for each vessel, -1 where there is none. */
+export interface OwnStates {
+  readonly component: OwnComponent;
+  readonly states: readonly number[];
+}
+
+/** Those of them that go with the water. */
+export function ownInWater({ own }: Layout): readonly OwnStates[] {
+  return own.filter(({ component }) => component.place === 'water');
+}
+
+/** Unit in which a component is counted, ours or a user's own. */
+export function unitIn({ own }: Layout, component: Component): string {
+  return own.find(({ component: { id } }) => id === component)?.component.unit ?? unitOf[component];
 }
 
 /** Index of a water component of a vessel. */
@@ -128,7 +148,8 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
       return layout.batches[place.batch].fruit;
     default: {
       const water = waterComponents.find((name) => name === component);
-      return water && waterState(place.vessel, water);
+      if (water !== undefined) return waterState(place.vessel, water);
+      return layout.own.find(({ component: { id } }) => id === component)?.states[place.vessel];
     }
   }
 }
@@ -158,8 +179,19 @@ function limedVessels(
   return new Set([...own.map(({ name }) => name), ...dosed]);
 }
 
-/** Gives every state of a scenario its place in y. */
-export function layOut(scenario: Scenario, parameters: Tables): Layout {
+/** Whether a component of a user's own stands in a vessel. */
+function stands({ place }: OwnComponent, { name, surface, floor }: Vessel): boolean {
+  if (place === 'water') return true;
+  if (place === 'surface') return surface > 0;
+  return place === 'floor' ? floor > 0 : place.includes(name);
+}
+
+/** Gives every state of a scenario its place in y, components of a user's own last. */
+export function layOut(
+  scenario: Scenario,
+  parameters: Tables,
+  ownComponents: readonly OwnComponent[] = [],
+): Layout {
   const vessels = scenario.vessels.map((vessel) => vessel.name);
   const index = new Map(vessels.map((name, at) => [name, at]));
   const vesselOf = (name: string): number => index.get(name) ?? -1;
@@ -212,8 +244,14 @@ export function layOut(scenario: Scenario, parameters: Tables): Layout {
       };
     }),
   );
+  const own = ownComponents.map((component): OwnStates => ({
+    component,
+    states: scenario.vessels.map((vessel, at) =>
+      stands(component, vessel) ? add(asOurs(component), vessel.name, at) : -1,
+    ),
+  }));
   return {
     ...{ states, vessels, aob, nob, acclimation, awake, heterotrophs },
-    ...{ settled, settledRefractory, calcite, fish, batches },
+    ...{ settled, settledRefractory, calcite, fish, batches, own },
   };
 }

@@ -5,6 +5,7 @@ import type { Scenario } from '../scenario/scenario.js';
 import type { SparsePattern, SparseRows } from '../solve/contract.js';
 import type { Instance } from './instance.js';
 import type { Layout } from './layout.js';
+import type { Extension } from './own.js';
 import type { Stream } from './streams.js';
 
 /** One entry of a row: so much (`coefficient`) of a component appears (+) or disappears (-) per unit of rate. */
@@ -36,12 +37,16 @@ export interface Row {
 export interface Model {
   readonly scenario: Scenario;
   readonly parameters: Parameters;
+  /** Components and processes of a user's own; their numbers stand among the parameters. */
+  readonly extension?: Extension;
   readonly layout: Layout;
   readonly streams: readonly Stream[];
-  /** One row per rate: first 9 for each stream that carries, then the processes. */
+  /** One row per rate: first those of each stream that carries, then the processes, then what streams carry of own components. */
   readonly rows: readonly Row[];
   /** First row of each stream, or -1. */
   readonly streamRow: readonly number[];
+  /** First row of each stream for components of a user's own that go with the water, in the order of the layout, or -1 (water from outside holds none). */
+  readonly ownStreamRow: readonly number[];
   readonly instances: readonly Instance[];
   /** Content of each state per unit. */
   readonly contents: readonly Content[];

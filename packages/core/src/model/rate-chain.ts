@@ -2,6 +2,7 @@ import { SPECIATION } from '../chemistry/acid-base.js';
 import { groupProducts, SumsOfProducts } from '../solve/sums-of-products.js';
 import { waterComponents } from '../processes/components.js';
 import { waterRead } from './instance.js';
+import { ownInWater } from './layout.js';
 import type { Model } from './model.js';
 import { AMOUNT, CHEMISTRY, CONCENTRATION, type RateTables } from './rate-tables.js';
 import type { Regime } from './model.js';
@@ -20,10 +21,14 @@ const byAmount = (m: number): number => m * (2 + SPREAD) + 1;
 const byAcid = (m: number, value: number, acid: number): number =>
   m * (2 + SPREAD) + 2 + value * ACIDS.length + acid;
 
-/** Factors of one vessel by which they become partials by time, as its water spreads out. */
-const PER_TIME = 2 * (WATER + VALUES);
-const driftOf = (m: number, component: number): number => m * (WATER + VALUES) + component;
-const driftOfValue = (m: number, value: number): number => m * (WATER + VALUES) + WATER + value;
+/**
+ * Factors of one vessel by which they become partials by time, as its water spreads out: of each component (ours, then the
+ * user's own that go with the water), then of each value of chemistry; m times `one` of them further on, as above.
+ */
+interface Drifts {
+  readonly components: number;
+  readonly one: number;
+}
 
 /** The chain rule from partials by variables, as kernels leave them, to partials by states and time. */
 export interface RateChain {
@@ -44,6 +49,7 @@ interface Products {
 function layProducts(
   { instances }: Model,
   { reads, at, kind, slot }: RateTables,
+  { drifts, own }: { readonly drifts: Drifts; readonly own: readonly (readonly number[])[] },
 ): { readonly state: Products; readonly time: Products } {
   const state: Products = { to: [], partial: [], factor: [] };
   const time: Products = { to: [], partial: [], factor: [] };
@@ -57,18 +63,22 @@ function layProducts(
     const vessel = waterRead(instance);
     const m = process.basis === 'volume' ? 1 : 0;
     const s = vessel * PER_STATE;
-    const t = vessel * PER_TIME;
+    const t = vessel * 2 * drifts.one;
+    const componentOf = (state: number): number => {
+      const extra = own.findIndex((states) => states[vessel] === state);
+      return extra < 0 ? state - vessel * WATER : WATER + extra;
+    };
     for (let q = reads[j]; q < reads[j + 1]; q++) {
       if (kind[q] === CONCENTRATION) {
         add(state, slot[3 * q], q, s + byConcentration(m));
-        add(time, row, q, t + driftOf(m, at[q] - vessel * WATER));
+        add(time, row, q, t + m * drifts.one + componentOf(at[q]));
       } else if (kind[q] === AMOUNT) add(state, slot[3 * q], q, s + byAmount(m));
       else {
         const value = kind[q] - CHEMISTRY;
         ACIDS.forEach((_, acid) => {
           add(state, slot[3 * q + acid], q, s + byAcid(m, value, acid));
         });
-        add(time, row, q, t + driftOfValue(m, value));
+        add(time, row, q, t + m * drifts.one + drifts.components + value);
       }
     }
   });
@@ -85,7 +95,10 @@ export function openRateChain(
   const { dependence } = model;
   const { d } = tables;
   const vesselCount = model.layout.vessels.length;
-  const { state, time } = layProducts(model, tables);
+  const own = ownInWater(model.layout).map(({ states }) => states);
+  const components = WATER + own.length;
+  const one = components + VALUES;
+  const { state, time } = layProducts(model, tables, { drifts: { components, one }, own });
   const entries = dependence.column.length;
   const toStates = new SumsOfProducts(groupProducts(state.to, state.partial, state.factor, entries), 'set');
   const toTime = new SumsOfProducts(
@@ -93,7 +106,7 @@ export function openRateChain(
     'set',
   );
   const perState = new Float64Array(PER_STATE * vesselCount);
-  const perTime = new Float64Array(PER_TIME * vesselCount);
+  const perTime = new Float64Array(2 * one * vesselCount);
 
   return {
     byState(dr) {
@@ -115,13 +128,18 @@ export function openRateChain(
     },
     byTime(rt) {
       for (let vessel = 0; vessel < vesselCount; vessel++) {
-        const t = vessel * PER_TIME;
+        const t = vessel * 2 * one;
         const first = vessel * WATER;
         const spread = -regime.slope[vessel];
         for (let c = 0; c < WATER; c++) {
           const drift = spread * v[first + c];
           perTime[t + c] = drift * perVolume[vessel];
-          perTime[t + WATER + VALUES + c] = drift;
+          perTime[t + one + c] = drift;
+        }
+        for (let c = 0; c < own.length; c++) {
+          const drift = spread * v[own[c][vessel]];
+          perTime[t + WATER + c] = drift * perVolume[vessel];
+          perTime[t + one + WATER + c] = drift;
         }
         for (let value = 0; value < VALUES; value++) {
           const o = vessel * SPECIATION + VALUES + value * ACIDS.length;
@@ -129,8 +147,8 @@ export function openRateChain(
           for (let acid = 0; acid < ACIDS.length; acid++)
             drift += speciation[o + acid] * v[first + ACIDS[acid]];
           drift *= spread;
-          perTime[t + WATER + value] = drift * perVolume[vessel];
-          perTime[t + 2 * WATER + VALUES + value] = drift;
+          perTime[t + components + value] = drift * perVolume[vessel];
+          perTime[t + one + components + value] = drift;
         }
       }
       toTime.apply(d, perTime, rt);

@@ -1,5 +1,6 @@
 import type { RateSystem } from '../solve/contract.js';
 import { waterComponents } from '../processes/components.js';
+import { ownInWater } from './layout.js';
 import type { Model } from './model.js';
 import { openRateChain } from './rate-chain.js';
 import { layRateTables } from './rate-tables.js';
@@ -28,6 +29,34 @@ interface Transport {
   byState(dr: Float64Array): void;
   /** Where volumes move. */
   byTime(rt: Float64Array): void;
+}
+
+/** What streams carry of components of a user's own: water from outside holds none. */
+function openOwnTransport(
+  { streams, ownStreamRow, dependence, layout }: Model,
+  regime: Regime,
+  { v, perVolume }: WaterLook,
+): Transport | undefined {
+  const own = ownInWater(layout);
+  const carried = streams.flatMap(({ from }, stream) =>
+    ownStreamRow[stream] < 0
+      ? []
+      : own.map(({ states }, c) => ({ stream, from, state: states[from], row: ownStreamRow[stream] + c })),
+  );
+  if (carried.length === 0) return undefined;
+  return {
+    rates(r) {
+      for (const { stream, state, row } of carried) r[row] = regime.flow[stream] * v[state];
+    },
+    byState(dr) {
+      for (const { stream, from, row } of carried)
+        dr[dependence.start[row]] = regime.flow[stream] * perVolume[from];
+    },
+    byTime(rt) {
+      for (const { stream, from, state, row } of carried)
+        rt[row] = -regime.flow[stream] * perVolume[from] * regime.slope[from] * v[state];
+    },
+  };
 }
 
 function openTransport(
@@ -97,6 +126,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
   const { v, volume, perVolume } = water;
   const chain = openRateChain(model, regime, tables, water);
   const transport = openTransport(model, regime, water);
+  const own = openOwnTransport(model, regime, water);
   const scaled = Int32Array.from(
     instances.flatMap(({ process }, j) => (process.basis === 'volume' ? [j] : [])),
   );
@@ -112,6 +142,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
   function evaluate(t: number, y: Float64Array, r: Float64Array): void {
     water.look(t, y);
     transport.rates(r);
+    own?.rates(r);
     atPlaces(r);
   }
 
@@ -125,6 +156,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
     for (const { kernel, sites } of groups) kernel.partials(sites, v);
     chain.byState(dr);
     transport.byState(dr);
+    own?.byState(dr);
     if (regime.slope.every((slope) => slope === 0)) rt.fill(0);
     else drift(r, rt);
   }
@@ -138,6 +170,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
       rt[row] += regime.slope[vessel] * r[row] * perVolume[vessel];
     }
     transport.byTime(rt);
+    own?.byTime(rt);
   }
 
   return {

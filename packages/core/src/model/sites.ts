@@ -1,3 +1,4 @@
+import type { Values } from '../library/values.js';
 import type { Process } from '../processes/process.js';
 import type { Feed, Scenario } from '../scenario/scenario.js';
 import { feedKey } from './instance.js';
@@ -29,6 +30,24 @@ export function sitesOf(
   const found = kindOf(process, scenario, layout, metabolisms);
   const all = bears === true ? found.filter(({ batch }) => layout.batches[batch].fruit >= 0) : found;
   return where === undefined ? all : all.filter(({ vessel }) => where(scenario.vessels[vessel]));
+}
+
+/** Places at which a process of a user's own works: those where all of their own components stand that it is about. */
+export function sitesWithOwn(
+  process: Process,
+  scenario: Scenario,
+  layout: Layout,
+  values: Values,
+  metabolisms: ReadonlyMap<string, Metabolism>,
+): readonly Site[] {
+  const about = new Set<string>([
+    ...process.reads,
+    ...process.stoichiometry(values).flatMap(({ component, outside }) => (outside ? [] : [component])),
+  ]);
+  const own = layout.own.filter(({ component }) => about.has(component.id));
+  return sitesOf(process, scenario, layout, metabolisms).filter(({ vessel }) =>
+    own.every(({ states }) => states[vessel] >= 0),
+  );
 }
 
 /** All places of the kind that a process works at. */

@@ -1,11 +1,19 @@
 import { createRandom } from '../base/random.js';
 import { drawParameters, type Parameters } from '../library/parameters.js';
 import type { Values } from '../library/values.js';
-import { type Conserved, conserved, type Content, contentOf } from '../processes/components.js';
+import {
+  type Component,
+  type Conserved,
+  conserved,
+  type Content,
+  contentOf,
+} from '../processes/components.js';
 import type { Process, Term } from '../processes/process.js';
 import type { Override } from '../library/override.js';
 import { sparseLu } from '../solve/sparse-lu.js';
 import { packPattern } from '../solve/sparse-rows.js';
+import type { OwnNumber } from './own.js';
+import { drawNumbers } from './own-numbers.js';
 import { scopeTo, type Subject } from './scope.js';
 
 /** A term with its coefficient known and its content beside it. */
@@ -13,6 +21,9 @@ export interface ClosedTerm extends Omit<Term, 'coefficient'> {
   readonly coefficient: number;
   readonly content: Content;
 }
+
+/** What one unit of a component holds with some numbers: `contentOf`, or that of a model with components of a user's own. */
+export type ContentIn = (component: Component, values: Values) => Content;
 
 /**
  * Works out the coefficients that a row leaves to conservation: one linear equation for each
@@ -23,10 +34,11 @@ export interface ClosedTerm extends Omit<Term, 'coefficient'> {
 export function closeRow(
   process: Pick<Process, 'id' | 'stoichiometry'>,
   values: Values,
+  content: ContentIn = contentOf,
 ): readonly ClosedTerm[] {
   const terms = process
     .stoichiometry(values)
-    .map((term) => ({ term, content: contentOf(term.component, values) }));
+    .map((term) => ({ term, content: content(term.component, values) }));
   const unknown = terms.filter(({ term }) => typeof term.coefficient !== 'number');
   const closes = unknown.map(({ term }) => (term.coefficient as { closes: Conserved }).closes);
   const equations = sparseLu(packPattern(closes.map(() => [...unknown.keys()])));
@@ -83,9 +95,10 @@ export function leaksOf(process: string, terms: readonly ClosedTerm[]): readonly
 export function checkClosure(
   process: Pick<Process, 'id' | 'unit' | 'stoichiometry'>,
   sets: Iterable<Values>,
+  content: ContentIn = contentOf,
 ): void {
   for (const values of sets) {
-    const [leak] = leaksOf(process.id, closeRow(process, values));
+    const [leak] = leaksOf(process.id, closeRow(process, values, content));
     if (leak !== undefined) {
       const verb = leak.amount > 0 ? 'makes' : 'destroys';
       throw new RangeError(
@@ -117,25 +130,30 @@ function closedAt(count: number, overrides: readonly Override[]): Set<string> {
 /**
  * A check that the row of a process closes at so many random draws of the numbers. What was checked when an earlier
  * system was compiled is not reckoned again: a slider compiles the same rows at every move.
+ * @param own what a user's own processes need beside: content of their components, and their numbers; these are checked anew
  * @returns the check; it throws RangeError as `checkClosure` does
  */
 export function checkAtDraws(
   count: number,
   overrides: readonly Override[],
+  own?: { readonly content: ContentIn; readonly numbers: readonly OwnNumber[] | undefined },
 ): (process: Process, subject: Subject) => void {
   if (count === 0) return () => undefined;
-  const closed = closedAt(count, overrides);
+  const closed = own === undefined ? closedAt(count, overrides) : new Set<string>();
   let draws: readonly Parameters[] | undefined;
   return (process, subject) => {
     const row = `${process.id} ${JSON.stringify(subject)}`;
     if (closed.has(row)) return;
     if (draws === undefined) {
       const random = createRandom(1);
-      draws = Array.from({ length: count }, () => drawParameters(random, overrides));
+      draws = Array.from({ length: count }, () =>
+        drawNumbers(drawParameters(random, overrides), own?.numbers, random),
+      );
     }
     checkClosure(
       process,
       draws.map((draw) => scopeTo(draw, subject)),
+      own?.content,
     );
     closed.add(row);
   };

@@ -2,6 +2,7 @@
 import { speciate, SPECIATION } from '../chemistry/acid-base.js';
 import { hydrogenNear } from '../chemistry/acid-base.js';
 import { waterComponents } from '../processes/components.js';
+import { ownInWater } from './layout.js';
 import type { Model } from './model.js';
 import { DERIVED } from './rate-tables.js';
 import type { Regime } from './model.js';
@@ -55,6 +56,7 @@ export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): W
   const hydrogen = new Float64Array(vesselCount).fill(1e-4);
   const origin = new Float64Array(4 * vesselCount).fill(Number.NaN);
   const slope = new Float64Array(3 * vesselCount);
+  const own = ownInWater(model.layout).map(({ states }) => states);
 
   /** A start for h: on the tangent from where the partials were taken, or the last root. */
   function guessOf(vessel: number, tan: number, alkalinity: number, carbon: number): number {
@@ -79,6 +81,7 @@ export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): W
       perVolume[vessel] = inverse;
       const first = vessel * WATER;
       for (let s = first; s < first + WATER; s++) v[s] = y[s] * inverse;
+      for (const state of own) v[state[vessel]] = y[state[vessel]] * inverse;
       const tan = v[first + TAN];
       const carbon = v[first + CARBON];
       const alkalinity = v[first + ALKALINITY];

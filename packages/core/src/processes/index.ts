@@ -10,8 +10,7 @@ import * as nitrifiers from './nitrifiers.js';
 import type { Process } from './process.js';
 import * as solids from './solids.js';
 
-/** Every process, in the order of the printed table: fish, biofilm, solids, dissolved matter, crops, air, lime, dosers. */
-export const processes: readonly Process[] = [
+const list: readonly Process[] = [
   fish.feeding,
   fish.uneatenFeed,
   fish.growing,
@@ -61,3 +60,8 @@ export const processes: readonly Process[] = [
   dosers.dosingByPh,
   dosers.dosingByAlkalinity,
 ];
+
+/** Every process, in the order of the printed table: fish, biofilm, solids, crops, air, dosers. Nobody can change it. */
+export const processes: readonly Process[] = /* @__PURE__ */ Object.freeze(
+  list.map((process) => Object.freeze(process)),
+);

@@ -1,5 +1,6 @@
 // Reads numbers as: base plan
 import { sum } from '../base/sum.js';
+import { conditionsOf } from '../library/conditions.js';
 import type { Parameters } from '../library/parameters.js';
 import type { Run } from '../run/run.js';
 import { feedGiven } from './harvest.js';
@@ -74,7 +75,7 @@ export function basePlan(run: Run): BasePlan {
   const uses = [...masses.values()].flatMap(({ vessel, product, mass }): BaseUse[] => {
     const total = sum(mass);
     const equivalents = total * strength(parameters, product);
-    const note = parameters.row(`dose.${product}.alkalinity`).conditions;
+    const note = conditionsOf(parameters.row(`dose.${product}.alkalinity`));
     return equivalents === 0 ? [] : [{ product, vessel, mass: total, equivalents, note }];
   });
   return {

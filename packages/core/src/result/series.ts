@@ -1,4 +1,5 @@
 // Reads numbers as: series
+import { dateAt } from '../base/calendar.js';
 import { InputError } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
 import { sum } from '../base/sum.js';
@@ -204,6 +205,19 @@ function plantingSources(run: SampledRun): readonly SeriesSource[] {
   });
 }
 
+/** Series of the components of a user's own: in water a concentration, elsewhere what there is in the vessel. */
+function ownSources({ model }: SampledRun): readonly SeriesSource[] {
+  const { own, vessels } = model.layout;
+  return own.flatMap(({ component: { id, unit, place }, states }) =>
+    states.flatMap((state, vessel): SeriesSource[] => {
+      if (state < 0) return [];
+      const name = `${id}@${vessels[vessel]}`;
+      if (place !== 'water') return [{ name, unit, value: ({ y }) => y[state] }];
+      return [{ name, unit: `${unit}/m3`, value: ({ y, volume }) => y[state] / volume[vessel] }];
+    }),
+  );
+}
+
 /** Mean flow of all streams of some kinds over the output step that ends at a sample (the first: 0), m3/d. */
 function flow({ samples, model }: SampledRun, kinds: readonly StreamKind[]): (index: number) => number {
   const streams = model.streams.flatMap(({ kind }, i) => (kinds.includes(kind) ? [i] : []));
@@ -246,6 +260,10 @@ export interface Series {
   readonly unit: string;
   /** One value for each output time of the run. */
   readonly values: Float64Array;
+  /** Those times, d since the start. */
+  readonly times: readonly number[];
+  /** The same by the calendar: `2026-03-01`, or within a day `2026-03-01 06:00`. */
+  dates(): readonly string[];
   /**
    * Value at a time, d, on the straight line between output times.
    * Throws RangeError outside the run.
@@ -271,17 +289,26 @@ function sourcesOf(run: SampledRun): readonly SeriesSource[] {
     ...doserSources(run),
     ...cohortSources(run),
     ...plantingSources(run),
+    ...ownSources(run),
     ...systemSources(run),
   ];
 }
 
 const timesOf = ({ samples }: SampledRun): readonly number[] => samples.map(({ time }) => time);
 
-function seriesFrom({ samples }: SampledRun, source: SeriesSource, times: readonly number[]): Series {
+function seriesFrom({ samples, model }: SampledRun, source: SeriesSource, times: readonly number[]): Series {
+  const { startDate } = model.scenario;
   const values = new Float64Array(samples.length);
   for (let i = 0; i < samples.length; i++) values[i] = source.value(samples[i], i);
   const { name, unit } = source;
-  return { name, unit, values, at: (time) => interpolate(times, values, name, time) };
+  return {
+    name,
+    unit,
+    values,
+    times,
+    dates: () => times.map((time) => dateAt(startDate, time)),
+    at: (time) => interpolate(times, values, name, time),
+  };
 }
 
 /** Names of every series of a run: vessels, cohorts, plantings, the whole system. */

@@ -1,4 +1,5 @@
 import { sum } from '../base/sum.js';
+import { ownInWater } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import type { Stream } from '../model/streams.js';
 import { type Account, waterComponents } from '../processes/components.js';
@@ -49,10 +50,14 @@ type Item = readonly [cause: string, amount: number];
 /** Name of what each row does to the states it changes, by row and whether it adds to the store. */
 function rowNames(model: Model): (row: number, into: boolean) => string {
   const titles = new Map(model.instances.map(({ row, process }) => [row, process.title]));
+  const rowsFrom = (first: number, count: number, stream: Stream) =>
+    first < 0 ? [] : Array.from({ length: count }, (_, c) => [first + c, stream] as const);
+  const own = ownInWater(model.layout).length;
   const streams = new Map(
-    model.streams.flatMap((stream, s) =>
-      model.streamRow[s] < 0 ? [] : waterComponents.map((_, c) => [model.streamRow[s] + c, stream] as const),
-    ),
+    model.streams.flatMap((stream, s) => [
+      ...rowsFrom(model.streamRow[s], waterComponents.length, stream),
+      ...rowsFrom(model.ownStreamRow[s], own, stream),
+    ]),
   );
   return (row, into) => {
     const stream = streams.get(row);

@@ -85,6 +85,28 @@ function inVessels(model: Model, place: string, vessels: readonly number[]): Why
   ];
 }
 
+/** Components of a user's own in some vessels: in water per volume and as an amount, elsewhere as an amount. */
+function ownQuantities(
+  { layout }: Model,
+  place: string,
+  vessels: readonly number[],
+  wholes: readonly WhyQuantity[] = [],
+): WhyQuantity[] {
+  return layout.own.flatMap(({ component, states }): WhyQuantity[] => {
+    const { id, unit } = component;
+    const there = vessels.map((vessel) => states[vessel]).filter((state) => state >= 0);
+    if (there.length === 0) return [];
+    const amount = { kind: 'states', states: there } as const;
+    const name = `${id}@${place}`;
+    if (component.place !== 'water') return [{ name, unit, amount }];
+    const whole = wholes.find((each) => each.name === `${id}@system`);
+    return [
+      { name, unit: `${unit}/m3`, amount, per: { kind: 'water', vessels }, ...(whole && { whole }) },
+      { name: `${id}-amount@${place}`, unit, amount },
+    ];
+  });
+}
+
 /** Fish of some cohorts, if there are any: mass, number, mean mass. */
 function fishQuantities(model: Model, place: string, cohorts: readonly number[]): WhyQuantity[] {
   if (cohorts.length === 0) return [];
@@ -126,15 +148,18 @@ export function quantitiesOf(run: Run): readonly WhyQuantity[] {
   const { layout, scenario } = model;
   const all = [...layout.vessels.keys()];
   const whole = inWater(run, 'system', all, []);
+  const wholeOwn = ownQuantities(model, 'system', all);
   return [
     ...layout.vessels.flatMap((name, vessel) => [
       ...inWater(run, name, [vessel], whole),
       ...inVessels(model, name, [vessel]),
+      ...ownQuantities(model, name, [vessel], wholeOwn),
     ]),
     ...scenario.cohorts.flatMap(({ name }, cohort) => fishQuantities(model, name, [cohort])),
     ...scenario.plantings.flatMap(({ name }, planting) => cropQuantities(model, name, [planting])),
     ...whole,
     ...inVessels(model, 'system', all),
+    ...wholeOwn,
     ...fishQuantities(model, 'system', [...scenario.cohorts.keys()]),
     ...cropQuantities(model, 'system', [...scenario.plantings.keys()]),
   ];

@@ -3,8 +3,8 @@ import type { Model } from '../model/model.js';
 import { openRates, type Rates } from '../model/rates.js';
 import { byKind } from '../scenario/action-kinds.js';
 import type { Action, TimedAction } from '../scenario/scenario.js';
-import type { Ending, Integrator, Tolerance } from '../solve/contract.js';
-import { integrators, type IntegratorName } from '../solve/integrators.js';
+import type { Ending, Integrator, IntegratorFactory, Tolerance } from '../solve/contract.js';
+import { rosenbrock } from '../solve/rosenbrock.js';
 import { harvestRipe, perform } from './actions.js';
 import { openControls } from './controls.js';
 import { openFishWatch } from './fish-watch.js';
@@ -21,8 +21,8 @@ import { absoluteTolerances } from './tolerances.js';
 
 /** How a run is made. */
 export interface SimulateOptions {
-  /** Default `rosenbrock`. */
-  readonly integrator?: IntegratorName;
+  /** Absent: RODAS, a Rosenbrock method. A second one, that shares nothing with it, is `odex` of `@leat/core/odex`. */
+  readonly integrator?: IntegratorFactory;
   /** Relative tolerance; default 1e-5: no series of the demo year then is off by more than about 1e-4. */
   readonly tolerance?: number;
   /** Called at each day boundary with the number of the `day`, from 0, for a progress bar. */
@@ -47,8 +47,8 @@ const waterWords: Readonly<Record<WaterEvent['kind'], string>> = {
 };
 
 /** The integrator that options name. */
-export function integratorOf({ integrator = 'rosenbrock' }: SimulateOptions): OpenIntegrator {
-  return ({ system }, tolerance) => integrators[integrator](system, tolerance);
+export function integratorOf({ integrator = rosenbrock }: SimulateOptions): OpenIntegrator {
+  return ({ system }, tolerance) => integrator(system, tolerance);
 }
 
 /** Makes a run, one segment of constant forcing after another. All that changes in it is in `state`. */
@@ -173,7 +173,7 @@ export class Driver {
 
   /** The run up to where it stands. */
   finish(): ResumableRun {
-    const { model, state, integrator, options, tolerance } = this;
+    const { model, state, integrator, tolerance } = this;
     const { samples, postings, events, doses } = this.record;
     // What was reached when a run breaks off or is left is told, whatever time it was.
     if (samples[samples.length - 1].time < state.time) {
@@ -189,7 +189,7 @@ export class Driver {
       ages: state.planted.map((planted) => state.time - planted),
       state,
       work: { ...integrator.work },
-      integrator: options.integrator ?? 'rosenbrock',
+      integrator: integrator.name,
       tolerance: tolerance.relative,
     };
   }

@@ -1,6 +1,6 @@
 import type { Account, Component } from '../processes/components.js';
 import { waterComponents } from '../processes/components.js';
-import { waterState } from '../model/layout.js';
+import { ownInWater, waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import type { SourceWater } from '../scenario/scenario.js';
 import type { Posting, RunEvent } from './run.js';
@@ -41,6 +41,7 @@ export function openLedger(
   { postings, events }: { readonly postings: Posting[]; readonly events: RunEvent[] },
 ): Ledger {
   const { states, vessels } = model.layout;
+  const own = ownInWater(model.layout);
   const book = (
     account: Account,
     component: Component,
@@ -67,6 +68,7 @@ export function openLedger(
         const state = waterState(vessel, component);
         post(account, state, -share * y[state]);
       }
+      for (const { states } of own) post(account, states[vessel], -share * y[states[vessel]]);
     },
     bring: (water, vessel, volume) => {
       concentrationsOf(water).forEach((concentration, c) => {

@@ -1,6 +1,7 @@
 import { dateAfter } from '../base/calendar.js';
 import { INSTANT } from '../base/instant.js';
-import { type Component, unitOf } from '../processes/components.js';
+import { unitIn } from '../model/layout.js';
+import type { Component } from '../processes/components.js';
 import type { Model } from '../model/model.js';
 import type {
   SavedMemory,
@@ -166,7 +167,7 @@ export function endStateOf({ model, state }: Pick<ResumableRun, 'model' | 'state
       place,
       vessel: layout.vessels[vessel],
       amount: state.y[index],
-      unit: unitOf[component],
+      unit: unitIn(layout, component),
     })),
   };
 }

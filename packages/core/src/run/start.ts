@@ -103,6 +103,14 @@ function startAmounts(
     if (lime !== undefined)
       y[layout.calcite[vessel]] = lime.mass / parameters.value('molar.calcium-carbonate');
   }
+  for (const { component, states } of layout.own) {
+    const { start = 0, place } = component;
+    states.forEach((state, vessel) => {
+      if (state < 0) return;
+      const there = typeof start === 'number' ? start : (start[layout.vessels[vessel]] ?? 0);
+      y[state] = place === 'water' ? there * volume[vessel] : there;
+    });
+  }
   scenario.cohorts.forEach((cohort, index) => {
     y[layout.fish[index].number] = cohort.number;
     y[layout.fish[index].mass] = cohort.number * cohort.mass;

@@ -1,6 +1,7 @@
 // Reads numbers as: tolerances of the solver
 import type { Component } from '../processes/components.js';
 import type { Model } from '../model/model.js';
+import type { OwnComponent } from '../model/own.js';
 
 /**
  * Amounts below which accuracy is not asked for, before the factor of the relative tolerance:
@@ -25,8 +26,12 @@ const scale: Readonly<Partial<Record<Component, number>>> = {
 export function absoluteTolerances(model: Model, relative: number): Float64Array {
   const { scenario, layout, parameters } = model;
   const yields = parameters.value('aob.yield') + parameters.value('nob.yield');
+  const own = new Map<string, OwnComponent>(layout.own.map(({ component }) => [component.id, component]));
   return Float64Array.from(layout.states, (state) => {
     const vessel = scenario.vessels[state.vessel];
+    const ofUser = own.get(state.component);
+    if (ofUser !== undefined)
+      return relative * (ofUser.scale ?? 1) * (ofUser.place === 'water' ? vessel.volume : 1);
     const concentration = scale[state.component];
     if (concentration !== undefined) return relative * concentration * vessel.volume;
     switch (state.component) {

@@ -104,11 +104,16 @@ export interface Integrator {
   readonly work: WorkCounts;
   /** All that it remembers, changed in place by it and, between segments, by whoever sets it; absent: it remembers nothing. */
   readonly memory?: StepMemory;
+  /** Goes from one time to another, d; tells how that ended. */
   advance(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): Ending;
+  /** Forgets the step: something has jumped. */
   restart(): void;
 }
 
-/** Makes an integrator for a system. Throws RangeError when a tolerance is not above 0. */
+/**
+ * Makes an integrator for a system, of at most `maxSteps` steps in a segment, the first of `firstStep` d. Throws RangeError
+ * when a tolerance is not above 0.
+ */
 export type IntegratorFactory = (
   system: RateSystem,
   tolerance: Tolerance,

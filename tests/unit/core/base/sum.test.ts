@@ -1,3 +1,4 @@
+import { fsum } from 'd3-array';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sum } from '../../../../packages/core/src/base/sum.js';
@@ -23,6 +24,19 @@ describe('sum', () => {
     [[Infinity, -Infinity], Number.NaN],
   ])('lets %j show', (values, total) => {
     expect(sum(values)).toBe(total);
+  });
+
+  it("is that of d3-array's adder, to the last bit, of numbers of any size", () => {
+    const number = fc.oneof(
+      fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e200, max: 1e200 }),
+      fc.integer(),
+    );
+    fc.assert(
+      fc.property(fc.array(number, { minLength: 3, maxLength: 60 }), (values) => {
+        expect(sum(values)).toBe(fsum(values));
+      }),
+      { numRuns: 1000 },
+    );
   });
 
   it('does not depend on order, for whole numbers of any size that doubles hold', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { describeFault } from '../../../../packages/core/src/base/faults.js';
 import { readTable } from '../../../../packages/core/src/library/read-table.js';
+import { wholeRow } from '../../../../packages/core/src/library/conditions.js';
 import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
 import { header, ownTable } from '../../../support/own-table.js';
 
@@ -63,18 +64,10 @@ describe('a table of the user', () => {
   });
 
   it('keeps our own rows as they are', () => {
-    for (const {
-      id,
-      value,
-      unit,
-      low,
-      high,
-      distribution,
-      conditions,
-      source,
-      page,
-      mark,
-    } of tableRows.values()) {
+    for (const { id, value, unit, low, high, distribution, conditions, source, page, mark } of Array.from(
+      tableRows.values(),
+      wholeRow,
+    )) {
       const row = [id, value, unit, low, high, distribution, conditions, source, page, mark].join('|');
       const { rows, faults } = read(ownTable(row));
       expect(faults).toEqual([]);

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sourceCells, tableColumns } from '../../../../packages/core/src/library/tables.generated.js';
+import { conditionCells } from '../../../../packages/core/src/library/conditions.generated.js';
+import { conditionsOf } from '../../../../packages/core/src/library/conditions.js';
 import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
 
 const rows = [...tableRows.values()];
@@ -32,19 +34,18 @@ describe('the tables', () => {
   });
 
   it('name each number once', () => {
-    const ids = tableColumns.id;
-    expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
-    expect(tableRows.size).toBe(ids.length);
+    expect(tableRows.size).toBe(tableColumns.id.length);
   });
 
   it('have every column as long as the others', () => {
     for (const [name, cells] of Object.entries(tableColumns)) expect(cells.length, name).toBe(tableRows.size);
+    expect(conditionCells).toHaveLength(tableRows.size);
   });
 
   it('give every number a unit, conditions and a page', () => {
-    expect(where((row) => [row.unit, row.conditions, row.page].some((cell) => cell.trim() === ''))).toEqual(
-      [],
-    );
+    expect(
+      where((row) => [row.unit, conditionsOf(row), row.page].some((cell) => cell.trim() === '')),
+    ).toEqual([]);
   });
 
   it('give finite values inside their range', () => {

@@ -8,6 +8,7 @@ import type { Run, Sample } from '../../../../packages/core/src/run/run.js';
 import type { Rule, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
 import { networks } from '../../../support/random-system.js';
 import { shippedScenario } from '../../../support/shipped-scenario.js';
+import { integrators } from '../../../support/integrators.js';
 
 type Told = Pick<Run, 'samples' | 'postings' | 'events' | 'outcome' | 'ages'>;
 
@@ -112,8 +113,8 @@ describe('the state of a run', () => {
     'is all that it goes on from: a run of pieces is the run in one go, to the last bit (%s)',
     (integrator) => {
       const scenario = busy();
-      const whole = inOneGo(scenario, { integrator });
-      const pieces = pieceByPiece(scenario, { integrator });
+      const whole = inOneGo(scenario, { integrator: integrators[integrator] });
+      const pieces = pieceByPiece(scenario, { integrator: integrators[integrator] });
       expect(whole.told.outcome.kind).toBe('done');
       expect(pieces.pieces).toBeGreaterThan(70);
       expect(new Set(whole.told.events.map(({ kind }) => kind))).toContain('rule');

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Integrator, RateSystem } from '../../../../packages/core/src/solve/contract.js';
-import { integrators } from '../../../../packages/core/src/solve/integrators.js';
-import type { IntegratorName } from '../../../../packages/core/src/solve/integrators.js';
+import { type IntegratorName, integrators } from '../../../support/integrators.js';
 import { largestDeviation } from '../../../support/deviation.js';
 import { exactProblem, exactSolution } from '../../../support/exact-problem.js';
 import { plainSystem } from '../../../support/plain-system.js';

@@ -1,5 +1,6 @@
-import { budgetsOf, compareRuns, worstResidual } from '@leat/core';
+import { allSeries, budgetsOf, compareRuns, worstResidual } from '@leat/core';
 import { cautions } from '@leat/view/text';
+import { meaningful } from '../shared/digits.js';
 import { accountOf } from '../shared/simulated.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
@@ -30,7 +31,9 @@ async function accountFrom(
   const saved = savedRun(file, textOf(file));
   if (saved === undefined) {
     const { run } = await simulated(openScenario(file, options), {}, streams);
-    return { account: accountOf(run), budgets: budgetsOf(run) };
+    // As `leat run --json` says it, so that a run and its document compare alike.
+    const account = accountOf(run);
+    return { account: { ...account, series: meaningful(run, allSeries(run)) }, budgets: budgetsOf(run) };
   }
   if (
     options.set.length > 0 ||

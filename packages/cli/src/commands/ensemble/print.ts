@@ -9,14 +9,14 @@ import type { Streams } from '../../terminal/streams.js';
 import { styleFor } from '../../terminal/style.js';
 import { ensembleText } from './text.js';
 
-/** One row per output time; for every series its median and the edges of its 50 % and 90 % bands. */
+/** One row per output time; for every series its median and the edges of its 50 % and 90 % bands (`p25` is that of 25 %). */
 function ensembleCsv({ times, series }: EnsembleResult): string {
   const columns = series.flatMap(({ name, unit, median, band50, band90 }) => [
     { name: `${name} median`, unit, values: median },
-    { name: `${name} 25 %`, unit, values: band50[0] },
-    { name: `${name} 75 %`, unit, values: band50[1] },
-    { name: `${name} 5 %`, unit, values: band90[0] },
-    { name: `${name} 95 %`, unit, values: band90[1] },
+    { name: `${name} p25`, unit, values: band50[0] },
+    { name: `${name} p75`, unit, values: band50[1] },
+    { name: `${name} p05`, unit, values: band90[0] },
+    { name: `${name} p95`, unit, values: band90[1] },
   ]);
   return csv(times, columns);
 }

@@ -14,13 +14,13 @@ import {
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { openScenario } from '../shared/referenced-files.js';
-import { csv } from '../../files/csv.js';
+import { csv, longCsv } from '../../files/csv.js';
 import { jsonDocument, type RunResults } from './document.js';
 import { sourceLines } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import { summary } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
-import { openOutputs } from '../../files/outputs.js';
+import { openOutputs, type Output } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';
 import { simulated, type SimulatedOptions } from '../shared/simulated.js';
 import { linesText } from '../../terminal/columns.js';
@@ -29,11 +29,28 @@ import { linesText } from '../../terminal/columns.js';
 export interface RunOptions extends ScenarioOptions, SimulatedOptions {
   readonly json?: boolean;
   readonly csv?: string;
+  readonly parquet?: string;
+  /** One value a row, in the files of series. */
+  readonly long?: boolean;
   readonly save?: string;
   readonly force?: boolean;
   readonly sources?: boolean;
   /** Series to draw in the terminal; true for the usual ones. */
   readonly plot?: true | readonly string[];
+}
+
+/** Writes the files of series. */
+async function writeCourses(
+  { run, series }: RunResults,
+  { long = false }: RunOptions,
+  outputs: { readonly csv?: Output; readonly parquet?: Output },
+): Promise<void> {
+  const times = run.samples.map(({ time }) => time);
+  const { title, startDate } = run.model.scenario;
+  outputs.csv?.write(long ? longCsv(times, series, startDate) : csv(times, series, startDate));
+  if (outputs.parquet === undefined) return;
+  const { parquet } = await import('../../files/parquet.js');
+  outputs.parquet.write(parquet({ title, startDate, times }, series, long));
 }
 
 /**
@@ -42,7 +59,11 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
   const reading = openScenario(file, options);
-  const outputs = openOutputs<'csv' | 'save'>(options, { csv: 'course', save: 'state' }, options);
+  const outputs = openOutputs<'csv' | 'parquet' | 'save'>(
+    options,
+    { csv: 'course', parquet: 'parquet', save: 'state' },
+    options,
+  );
   const { run, used } = await simulated(reading, options, streams);
   const series = allSeries(run);
   const limits = limitsOf(run, series);
@@ -57,8 +78,7 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     manifest: manifestOf(run),
     sources: bibliography(used(), run.model.parameters),
   };
-  const times = run.samples.map(({ time }) => time);
-  outputs.csv?.write(csv(times, results.series));
+  await writeCourses(results, options, outputs);
   outputs.save?.write(`${JSON.stringify(sealed(endStateOf(run)), null, 2)}\n`);
   if (options.json === true) {
     streams.result(jsonDocument(results));

@@ -28,6 +28,8 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .option('--json', 'print one JSON document instead of the summary')
     .option('--csv <file>', 'write every series to a CSV file')
+    .option('--parquet <file>', 'write every series to an Apache Parquet file')
+    .option('--long', 'one value a row, in the files of --csv and --parquet')
     .option('--save <file>', 'write the end state, for another run to start from')
     .addOption(forceOption())
     .option('--plot [series...]', 'draw courses in the terminal (default: TAN, nitrite, nitrate and pH)')

@@ -13,6 +13,7 @@ import {
   type RunAccount,
   type ScenarioReading,
 } from '@leat/core';
+import { odex } from '@leat/core/odex';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { noProgress, openProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
@@ -42,7 +43,7 @@ export async function simulated(
   const progress = options.quiet === true ? noProgress : await openProgress(reading.scenario.days);
   try {
     const run = simulate(model, {
-      ...(options.integrator === undefined ? {} : { integrator: options.integrator }),
+      ...(options.integrator === 'odex' && { integrator: odex }),
       ...(options.tolerance === undefined ? {} : { tolerance: options.tolerance }),
       onDay: (day) => {
         progress.day(day);

@@ -8,6 +8,7 @@ import {
   type Found,
   type Parameters,
   type TableRow,
+  wholeRow,
 } from '@leat/core';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
@@ -87,7 +88,12 @@ export function showCommand(what: string | undefined, options: ShowOptions, stre
   const shown = (row: TableRow): ShownNumber => {
     const source = sourceList.find(({ key }) => key === row.source) ?? null;
     const library = row.given === undefined || !ours.has(row.id) ? undefined : ours.row(row.id);
-    return { row, source, uses: uses(row.id), ...(library === undefined ? {} : { library }) };
+    return {
+      row: wholeRow(row),
+      source,
+      uses: uses(row.id),
+      ...(library && { library: wholeRow(library) }),
+    };
   };
   const found = lookUp(what, parameters);
   streams.result(

@@ -1,7 +1,7 @@
 import { InputError } from '../../base/faults.js';
 import { INSTANT } from '../../base/instant.js';
 import { acidBaseConstants } from '../../chemistry/acid-base.js';
-import { waterState } from '../../model/layout.js';
+import { ownInWater, waterState } from '../../model/layout.js';
 import type { Model, Regime } from '../../model/model.js';
 import { openRates } from '../../model/rates.js';
 import { openVesselIons } from '../../model/water-chemistry.js';
@@ -322,6 +322,8 @@ export function openCycle(model: Model, weatherDay: number, cropsAre: 'mean' | '
     for (const component of waterComponents) {
       start[waterState(vessel, component)] *= made[0].volume[vessel] / filled[vessel];
     }
+    for (const { states } of ownInWater(layout))
+      start[states[vessel]] *= made[0].volume[vessel] / filled[vessel];
   }
   return {
     system,

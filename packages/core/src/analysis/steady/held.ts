@@ -1,6 +1,6 @@
 import { InputError } from '../../base/faults.js';
 import { nearest } from '../../base/nearest.js';
-import { waterState } from '../../model/layout.js';
+import { unitIn, waterState } from '../../model/layout.js';
 import type { Model } from '../../model/model.js';
 import { type Component, unitOf, waterComponents } from '../../processes/components.js';
 import type { RateSystem, SparseRows } from '../../solve/contract.js';
@@ -89,7 +89,13 @@ export function holdDrifting(model: Model, component: Component, state: number, 
     drift === 0
       ? 'nothing brings it in or takes it out: the whole stays what it was'
       : 'it drifts for years: what comes in and what goes out do not meet';
-  return { component, reason, drift, unit: `${unitOf[component]}/d`, ...heldAt(model, component, state) };
+  return {
+    component,
+    reason,
+    drift,
+    unit: `${unitIn(model.layout, component)}/d`,
+    ...heldAt(model, component, state),
+  };
 }
 
 /**

@@ -1,5 +1,5 @@
 import { waterComponents } from '../../processes/components.js';
-import { waterState } from '../../model/layout.js';
+import { ownInWater, waterState } from '../../model/layout.js';
 import { dosedTo } from '../../model/dosed.js';
 import type { Model } from '../../model/model.js';
 import { concentrationsOf } from '../../run/ledger.js';
@@ -92,11 +92,15 @@ const spreads: { readonly [Kind in SpreadableAction['kind']]: Spread<ActionOf<Ki
     const perDay = Math.min(there, action.volume ?? (action.share ?? 0) * there) / every;
     const water = scenario.waters.find(({ name }) => name === action.water);
     if (water === undefined) throw new RangeError(`no water named ${action.water}`);
-    return concentrationsOf(water).map((concentration, c) => ({
-      state: waterState(vessel, waterComponents[c]),
-      gain: concentration * perDay,
-      loss: perDay / there,
-    }));
+    const loss = perDay / there;
+    return [
+      ...concentrationsOf(water).map((concentration, c) => ({
+        state: waterState(vessel, waterComponents[c]),
+        gain: concentration * perDay,
+        loss,
+      })),
+      ...ownInWater(layout).map(({ states }) => ({ state: states[vessel], gain: 0, loss })),
+    ];
   },
 };
 

@@ -146,7 +146,11 @@ function withHeld(start: Float64Array, found: Float64Array, held: ReadonlySet<nu
 export function steadyState(model: Model, options: SteadyOptions = {}): SteadyState {
   const day = options.day ?? 0;
   const { spread, leftOut } = spreadActions(model.scenario);
-  const frozen = compileChecked(still(model, drainedWater(spread)), model.parameters);
+  const frozen = compileChecked(still(model, drainedWater(spread)), model.parameters, {
+    ...(model.extension && { extension: model.extension }),
+    // The rows were checked when the model was compiled.
+    closureDraws: 0,
+  });
   const even = evenTerms(spread, frozen);
   const cycle = openCycle(frozen, day, options.crops ?? 'mean');
   const given = [

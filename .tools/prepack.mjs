@@ -1,0 +1,10 @@
+/**
+ * Refuses to pack or publish a package with npm: it would leave `workspace:*` among its dependencies, which nobody can
+ * install. pnpm puts the versions in their place.
+ */
+if (!(process.env.npm_config_user_agent ?? '').startsWith('pnpm/')) {
+  console.error(
+    'Pack and publish with pnpm (npx pnpm@12.4.2 pack): npm leaves workspace:* in the dependencies.',
+  );
+  process.exit(1);
+}
