@@ -131,12 +131,7 @@ function demandAt(
 }
 
 /** Partials of growth by mass and nitrogen into d[0], d[1]. Returns growth. */
-function cropGrowthPartials(
-  mass: number,
-  nitrogen: number,
-  k: ArrayLike<number>,
-  d: Float64Array,
-): number {
+function cropGrowthPartials(mass: number, nitrogen: number, k: ArrayLike<number>, d: Float64Array): number {
   if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, k, 0, d);
   d[0] = 0;
   d[1] = 0;
