@@ -67,6 +67,7 @@ export function scaled(scenario: Scenario, factor: number): Scenario {
       ...start,
       volume: start.volume * factor,
       settled: start.settled * factor,
+      ...(start.settledRefractory !== undefined && { settledRefractory: start.settledRefractory * factor }),
     })),
     actions: scenario.actions.map(({ at, action, ...rest }) => ({
       at,

@@ -53,10 +53,10 @@ function oxicByRefractory(o: number, s: number, r: number, k: ArrayLike<number>,
   return x > 0 ? (monod(o, k[at + 2]) * reachedSlope(x) * 0.5 * s) / (s + r) : 0;
 }
 
-/** What settled matter lies on, m2: the floor, or where there is none (a screen, a filter) the surface, or a cube's side. */
+/** What settled matter lies on, m2: the floor, or where there is none (a screen, a filter) the surface, or water a metre deep. */
 function spread({ floor, surface, volume }: Conditions): number {
   if (floor > 0) return floor;
-  return surface > 0 ? surface : Math.cbrt(volume) ** 2;
+  return surface > 0 ? surface : volume;
 }
 
 /** Coefficients 0 to 2 of all that breathe: breakdown 1/d, reach q, half-saturation of oxygen. */
