@@ -42,6 +42,7 @@ export function drawnConditions(random: () => number): Conditions {
     setPoint: between(0.5, 9),
     band: between(1, 4),
     sign: random() < 0.5 ? 1 : -1,
+    flooded: between(50, 250),
   };
 }
 

@@ -39,6 +39,7 @@ export const shared = {
   Z_f: variable('fish-dead-fat', 'Z_f', 'fat of these, g COD'),
   C_cl: variable('chloride', 'C_{Cl}', 'chloride, g/m3'),
   T: condition('temperature', 'T', 'water temperature, degC'),
+  D_w: condition('flooded', 'D', 'water that drains and air takes the place of, m3/d'),
   T_air: condition('air', 'T_{air}', 'air temperature, degC'),
   V: condition('volume', 'V', 'volume at the standpipe, m3'),
   A_s: condition('surface', 'A_s', 'wetted surface, m2'),

@@ -357,6 +357,27 @@ export const laws = {
     law: 'v_n * exp(c_n * (T - 20)) * A_o * C_nh3',
     names: { v_n: number('gas.ammonia-velocity', 'v_N'), c_n: number('gas.ammonia-exponent', 'c_N') },
   },
+  'flood-oxygen': {
+    law: 'f_w * min(D_w, Q) * (O_sat - C_o2) / (1 + L_o)',
+    names: { f_w: number('gas.flood-contact', 'f_w'), L_o: number('gas.oxygen-solubility', 'L_{O_2}') },
+    given: {
+      O_sat: { tex: 'C_{O_2}^{sat}(T, P)', says: 'saturation of oxygen, g/m3: `chemistry/gases.ts`' },
+    },
+  },
+  'flood-carbon-dioxide': {
+    law: 'f_w * min(D_w, Q) * H_c * (C_sat - C_co2) / (1 + H_c)',
+    names: { f_w: number('gas.flood-contact', 'f_w') },
+    given: {
+      H_c: {
+        tex: 'H_{CO_2}(T)',
+        says: 'carbon dioxide in air over that in water at rest with it, by volume: `chemistry/acid-base.ts`',
+      },
+      C_sat: {
+        tex: 'C_{CO_2}^{sat}(T, P)',
+        says: 'saturation of carbon dioxide under the air of the place, mol/m3: `chemistry/acid-base.ts`',
+      },
+    },
+  },
   'lime-dissolution': {
     law: 'f_l * a_l * M_c * L * (k_1 * 1000 * 10^(-pH) + k_2 * C_co2 + k_3) * 1.01 * z^2 / (z + 0.01)',
     equations: { z: 'max(0, 1 - C_ca * s_c)' },

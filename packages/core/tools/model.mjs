@@ -50,7 +50,7 @@ const sections = {
     ...['dissolved-oxidation', 'dissolved-denitrification', 'ammonification'],
   ],
   crops: ['crop-growing', 'nitrate-uptake', 'tan-uptake', 'calcium-uptake', 'fruit-growing'],
-  gas: ['oxygen-exchange', 'carbon-dioxide-exchange', 'ammonia-loss'],
+  gas: ['oxygen-exchange', 'carbon-dioxide-exchange', 'ammonia-loss', 'flood-oxygen', 'flood-carbon-dioxide'],
   lime: ['lime-dissolution', 'lime-scale'],
   dosers: ['dosing-by-ph', 'dosing-by-alkalinity'],
 };

@@ -46,6 +46,60 @@ export const carbonDioxideExchange: Process = {
   ...exchange,
 };
 
+/**
+ * Water that a bed drains and is filled with again, m3 d-1, no more than flows in, as far as it comes to rest with the air
+ * that takes its place.
+ */
+function flooded(values: Values, at: Conditions): number {
+  return values.value('gas.flood-contact') * Math.min(at.flooded ?? 0, at.inflow);
+}
+
+const flooding = {
+  place: 'water',
+  where: (vessel) => (vessel.flooded ?? 0) > 0,
+  throughFlow: true,
+  basis: 'whole',
+} as const satisfies Partial<Process>;
+
+/**
+ * Oxygen from the air that draining draws into a bed, mean over the day, per g O2. A volume of water at rest with as much air
+ * makes good r / (1 + r) of its want, with r the oxygen of air over that of water: 97 %.
+ */
+export const floodOxygen: Process = {
+  ...flooding,
+  id: 'flood-oxygen',
+  title: 'oxygen from air drawn in by draining',
+  unit: 'g O2',
+  reads: ['oxygen'],
+  stoichiometry: oxygenExchange.stoichiometry,
+  coefficients: (values, at) => [
+    flooded(values, at) / (1 + values.value('gas.oxygen-solubility')),
+    oxygenSaturation(values, at.temperature, at.pressure),
+  ],
+  ...exchange,
+};
+
+/**
+ * Carbon dioxide to the air that draining draws into a bed, mean over the day, per mol: as oxygen, but air holds no more of it
+ * than water does, so that about half of the excess goes.
+ */
+export const floodCarbonDioxide: Process = {
+  ...flooding,
+  id: 'flood-carbon-dioxide',
+  title: 'carbon dioxide to air drawn in by draining',
+  unit: 'mol C',
+  reads: ['carbon-dioxide'],
+  stoichiometry: carbonDioxideExchange.stoichiometry,
+  coefficients: (values, at) => {
+    const ratio = carbonDioxideInAir(values, at.temperature);
+    return [
+      (flooded(values, at) * ratio) / (1 + ratio),
+      carbonDioxideSaturation(values, at.temperature, at.carbonDioxide, at.pressure),
+    ];
+  },
+  ...exchange,
+};
+
 /** Ammonia to air, per g N: velocity k e^(c(T-20)) x open surface x un-ionised ammonia (Stratton 1969). */
 export const ammoniaLoss: Process = {
   id: 'ammonia-loss',

@@ -55,6 +55,8 @@ const list: readonly Process[] = [
   gas.oxygenExchange,
   gas.carbonDioxideExchange,
   gas.ammoniaLoss,
+  gas.floodOxygen,
+  gas.floodCarbonDioxide,
   lime.dissolution,
   lime.scale,
   dosers.dosingByPh,

@@ -53,6 +53,8 @@ export interface VesselForm {
   readonly floor: number;
   /** Share of incoming solids caught. */
   readonly capture: number;
+  /** Water that leaves it by draining and comes back, air taking its place, m3 d-1; absent: none. */
+  readonly flooded?: number;
 }
 
 /** What holds at a place during a segment of constant forcing. Only what the kind of place has is set. */
@@ -144,6 +146,7 @@ export const anyConditions: Conditions = {
   open: 1,
   floor: 1,
   capture: 0.5,
+  flooded: 1,
   aeration: 1,
   airShare: 0.04,
   pressure: 1,

@@ -190,6 +190,7 @@ export function conditionsAt(
     open: vessel.open,
     floor: vessel.floor,
     capture: vessel.capture,
+    flooded: vessel.flooded ?? 0,
     aeration,
     airShare: vessel.airShare ?? 0,
     ...(day.carbonDioxide === undefined ? {} : { carbonDioxide: day.carbonDioxide }),

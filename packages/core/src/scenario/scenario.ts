@@ -7,6 +7,9 @@
 import type { Override } from '../library/override.js';
 import type { SavedState } from './saved-state.js';
 import type { Feed, Ration, SourceWater } from './supplies.js';
+import type { Doser } from './doser.js';
+
+export type { Doser };
 
 export type { Feed, Ration, SourceWater } from './supplies.js';
 
@@ -50,6 +53,8 @@ export interface Vessel {
   readonly exchange: number;
   /** A second, lower outlet (flood and drain): `rate` is its capacity, m3 d-1; it drains down `to` a volume, m3. */
   readonly drain?: { readonly rate: number; readonly to: number };
+  /** Water that draining lets out and air takes the place of, mean over the day, m3 d-1; absent: none. */
+  readonly flooded?: number;
 }
 
 /** Repeating on/off clock: on for `on` days, off for `off` days, first switched on at `offset`, d since the start. */
@@ -296,25 +301,6 @@ export interface TimedAction {
   readonly where?: string;
   /** What it is part of, for the log, such as `power cut`. */
   readonly cause?: string;
-}
-
-/**
- * A doser that holds pH or alkalinity of the water of a vessel by proportional feed: nothing on the far side of the
- * `setPoint` (pH, or eq m-3), its `most` (g d-1, of all products together, in equal masses) at one `band` beyond it,
- * smoothly between.
- */
-export interface Doser {
-  readonly hold: 'pH' | 'alkalinity';
-  /** Into which it is dosed. */
-  readonly vessel: string;
-  /** The vessel whose water is measured; absent: the same. */
-  readonly probe?: string;
-  readonly setPoint: number;
-  readonly products: readonly string[];
-  readonly band: number;
-  readonly most: number;
-  /** 1: base, fed below the set point; -1: acid, fed above. */
-  readonly sign: 1 | -1;
 }
 
 /** What a person can measure in the water of a vessel; ammonia is total ammonia nitrogen (TAN). */

@@ -99,6 +99,7 @@ const values = givenValues({
   'denitrification.k-nitrate': 0.5,
   'gas.theta': 1.024,
   'gas.surface-velocity': 0.7,
+  'gas.flood-contact': 0.8,
   'gas.carbon-dioxide-ratio': 0.9,
   'gas.carbon-dioxide-air': 0.00042,
   // Stratton 1969 [W].
@@ -382,6 +383,17 @@ describe('the rate of', () => {
   it('carbon dioxide exchange is 0.9 x transfer x (0.0143 - c) at 25 degC, 420 uatm (published.md J4 [C])', () => {
     const transfer = warm.gas * (10 * 2 + 0.7 * 3);
     expect(rateOf('carbon-dioxide-exchange') / (0.9 * transfer * (0.0143 - 0.2143))).toBeCloseTo(1, 3);
+  });
+
+  it('drained water takes 1 / 1.0326 of the oxygen it wants from as much air, and loses H / (1 + H) of its carbon dioxide', () => {
+    // 4 m3/d at 20 degC: saturation 9.092 g/m3 and 0.016458 mol/m3, H 1.0609 [C]; no more drains than flows in.
+    const at = { temperature: 20, flooded: 4, inflow: 10 };
+    expect(rateOf('flood-oxygen', {}, at) / ((0.8 * 4 * (9.092 - 6.3)) / 1.0326)).toBeCloseTo(1, 3);
+    const lost = 0.8 * 4 * (1.0609 / 2.0609) * (0.016458 - 0.2143);
+    expect(rateOf('flood-carbon-dioxide', {}, at) / lost).toBeCloseTo(1, 3);
+    const slow = rateOf('flood-oxygen', {}, { ...at, inflow: 1 });
+    expect(slow / rateOf('flood-oxygen', {}, at)).toBeCloseTo(0.25, 12);
+    expect(rateOf('flood-oxygen', {}, { ...at, inflow: 0 })).toBe(0);
   });
 
   // At 20 degC: 0.9 s / (0.0326 H), H of CO2 1.0609; (1 - e^-n)/n of the transfer of the air is left (other code [C]).

@@ -310,6 +310,14 @@ const rows: Readonly<Record<string, readonly Term[]>> = {
     ['carbon', 1],
     ['carbon-dioxide-gas', -1, 'air'],
   ],
+  'flood-oxygen': [
+    ['oxygen', 1],
+    ['oxygen-gas', -1, 'air'],
+  ],
+  'flood-carbon-dioxide': [
+    ['carbon', 1],
+    ['carbon-dioxide-gas', -1, 'air'],
+  ],
   // NH4+ + HCO3- leave as NH3 and CO2: 1 eq per mol.
   'ammonia-loss': [
     ['tan', -1],

@@ -14,6 +14,24 @@ export function checkDrain(report: Report, path: Path, to: number, volume: numbe
   return false;
 }
 
+/** Whether a bed drains no more than it holds, and does so in one way; a fault where not. */
+export function checkFlood(
+  report: Report,
+  path: Path,
+  drained: number,
+  { volume, drain }: { readonly volume: number; readonly drain?: unknown },
+): boolean {
+  if (drain !== undefined)
+    report.fault([...path, 'flood'], 'a bed drains by `drain` or, averaged, by `flood`', {
+      expected: 'one of both',
+    });
+  if (drained > volume)
+    report.fault([...path, 'flood', 'drained'], 'more than the vessel holds', {
+      expected: `at most ${written(volume)}`,
+    });
+  return drain === undefined && drained <= volume;
+}
+
 /** Checks where a pump sucks air and starts again against what its vessel holds; what is absent is not judged. */
 export function checkPumpLevels(
   report: Report,

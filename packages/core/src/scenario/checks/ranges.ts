@@ -70,6 +70,10 @@ export const limeRanges = { mass: fromZero('mass') } as const;
 /** Share of its oxygen that the air of an aeration gives up. */
 export const airRanges = { airShare: shareBound() } as const;
 
+/** Draining that is not resolved: mean water, m3 d-1; in a file `drained` each time and `cycles`. */
+export const floodedRanges = { flooded: aboveZero('volume-flow') } as const;
+export const floodRanges = { drained: aboveZero('volume'), cycles: aboveZero('rate') } as const;
+
 /** The place: up to the highest with water to keep fish in, m. */
 export const climateRanges = { altitude: numberFrom(0, 9000) } as const;
 

@@ -5,6 +5,7 @@ import { checkDrain, checkFloat, checkPumpLevels, checkRainTank } from './levels
 import { checkEnds, checkShares, type FlowReading, sourcesOf } from './network.js';
 import {
   airRanges,
+  floodedRanges,
   capRanges,
   dailyRanges,
   drainRanges,
@@ -37,6 +38,7 @@ export function checkVessels(
       report.oneOf(kind, words.vesselKind, [...path, 'kind']),
       report.numbers(vessel, vesselRanges, path),
       report.numbers(vessel, airRanges, path, { optional: ['airShare'] }),
+      report.numbers(vessel, floodedRanges, path, { optional: ['flooded'] }),
       checkDailyValue(report, temperature, [...path, 'temperature'], water),
       drain === undefined ||
         (report.holds(drain, [...path, 'drain']) && report.numbers(drain, drainRanges, [...path, 'drain'])),
@@ -45,6 +47,11 @@ export function checkVessels(
           report.known(lime.kind, names.lime, [...path, 'lime', 'kind'], 'lime') &&
           report.numbers(lime, limeRanges, [...path, 'lime'])),
     ].every(Boolean);
+    const { flooded } = vessel;
+    if (drain !== undefined && flooded !== undefined)
+      report.fault([...path, 'flooded'], 'a bed that drains is not averaged too', {
+        expected: 'one of both',
+      });
     return sound && (drain === undefined || checkDrain(report, path, drain.to, volume));
   });
 }

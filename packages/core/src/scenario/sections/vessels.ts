@@ -7,8 +7,8 @@ import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { bounded, choice, positive, type Reads, section, word } from '../file/values.js';
-import { checkDrain } from '../checks/levels.js';
-import { drainRanges, limeRanges, most, vesselRanges, words } from '../checks/ranges.js';
+import { checkDrain, checkFlood } from '../checks/levels.js';
+import { drainRanges, floodRanges, limeRanges, most, vesselRanges, words } from '../checks/ranges.js';
 import type { DailyValue, Vessel, VesselKind } from '../scenario.js';
 import type { RunFrame } from './run.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
@@ -22,6 +22,17 @@ const drain = section(
     ),
   },
   'a second, lower outlet of a bed that floods and drains; default: none',
+);
+
+const flood = section(
+  {
+    drained: bounded(
+      floodRanges.drained,
+      'water that leaves it each time; range: more than 0, at most the volume of the vessel',
+    ),
+    cycles: bounded(floodRanges.cycles, 'how often it drains'),
+  },
+  'a bed that floods and drains, averaged on purpose: its water stays level, air is drawn in all day; default: none',
 );
 
 const kla = (description: string): Reads<number> => bounded(vesselRanges.aeration, description);
@@ -104,6 +115,7 @@ export const vesselSchema = section(
     leak: bounded(vesselRanges.leak, 'steady loss of water; default: 0').optional(),
     exchange: bounded(vesselRanges.exchange, 'steady discharge for water exchange; default: 0').optional(),
     drain: drain.optional(),
+    flood: flood.optional(),
     lime: lime.optional(),
   },
   'a well-mixed vessel',
@@ -229,11 +241,19 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
   const areas = readAreas(reader, path, given);
   const surface = readSurface(reader, path, given, areas ?? { open: 0, covered: 0, floor: 0 });
   const temperature = readTemperature(reader, path, given, frame);
-  const { kind, volume, drain, lime } = given;
+  const { kind, volume, drain, flood: flooding, lime } = given;
   const drains = drain === undefined || checkDrain(reader, path, drain.to, volume);
+  const floods = flooding === undefined || checkFlood(reader, path, flooding.drained, given);
   const limed =
     lime === undefined || reader.known(lime.kind, reader.names('lime'), [...path, 'lime', 'kind'], 'lime');
-  if (areas === undefined || surface === undefined || temperature === undefined || !drains || !limed)
+  if (
+    areas === undefined ||
+    surface === undefined ||
+    temperature === undefined ||
+    !drains ||
+    !floods ||
+    !limed
+  )
     return undefined;
   const usual = (key: 'leak' | 'exchange', dimension: Dimension): number =>
     given[key] ?? quantityDefault(reader, [...path, key], 0, dimension);
@@ -249,6 +269,7 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
     leak: usual('leak', 'volume-flow'),
     exchange: usual('exchange', 'volume-flow'),
     ...(drain === undefined ? {} : { drain }),
+    ...(flooding === undefined ? {} : { flooded: flooding.drained * flooding.cycles }),
     ...(lime === undefined ? {} : { lime }),
   };
 }

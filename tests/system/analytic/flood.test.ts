@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import { carbonDioxideInAir } from '../../../packages/core/src/chemistry/acid-base.js';
+import { oxygenSaturation } from '../../../packages/core/src/chemistry/gases.js';
+import { createParameters } from '../../../packages/core/src/library/parameters.js';
+import { budgetsOf, worstResidual } from '../../../packages/core/src/result/budget.js';
+import type { Run } from '../../../packages/core/src/run/run.js';
+import type { Action, Scenario } from '../../../packages/core/src/scenario/scenario.js';
+import { concentration, courseOf, doneRun, extentOf, lastOf } from '../../support/run-of.js';
+import {
+  gravity,
+  mainPump,
+  pumped,
+  scenarioOf,
+  startOf,
+  stillWater,
+  vessel,
+} from '../../support/scenario-builder.js';
+
+const parameters = createParameters();
+const contact = parameters.value('gas.flood-contact');
+const saturation = oxygenSaturation(parameters, 20);
+
+/** A bed of a m3 that drains `flooded` m3 d-1, and a litre of sump through which 20 m3 d-1 go round. */
+function bedOf(flooded: number | undefined, other: Partial<Scenario> = {}): Scenario {
+  const bed = vessel('bed', 1, flooded === undefined ? {} : { flooded });
+  const sump = vessel('sump', 1e-3);
+  const water = stillWater(2, 6.8, { oxygen: 2 });
+  return scenarioOf([bed, sump], {
+    start: [bed, sump].map((each) => startOf(each, { water })),
+    flows: [pumped('sump', 'bed', 20), gravity('bed', 'sump')],
+    pumps: [{ ...mainPump, inlet: 1e-5, restart: 1e-4 }],
+    days: 1,
+    every: 0.1,
+    ...other,
+  });
+}
+
+const run = doneRun(bedOf(3), { tolerance: 1e-9 });
+const moved = (of: Run, row: string): number => extentOf(of, lastOf(of), row);
+
+describe('a bed that floods and drains, in the mean', () => {
+  it('nears saturation with oxygen as a mixed vessel does, by water drained, contact and what the air holds (all but exact)', () => {
+    const perDay = (3 * contact) / (1 + parameters.value('gas.oxygen-solubility')) / 1.001;
+    const course = courseOf(run, 'oxygen', 'bed');
+    course.forEach((value, i) => {
+      expect(value).toBeCloseTo(saturation - (saturation - 2) * Math.exp(-perDay * 0.1 * i), 2);
+    });
+  });
+
+  it('of too much carbon dioxide about half as much goes as of wanting oxygen comes (by what air holds of each)', () => {
+    const ratio = carbonDioxideInAir(parameters, 20);
+    expect(ratio).toBeGreaterThan(1);
+    const carbonDioxide = ratio / (1 + ratio);
+    const oxygen = 1 / (1 + parameters.value('gas.oxygen-solubility'));
+    expect(carbonDioxide / oxygen).toBeGreaterThan(0.5);
+    expect(carbonDioxide / oxygen).toBeLessThan(0.6);
+    expect(moved(run, 'flood-carbon-dioxide@bed')).toBeLessThan(0);
+    const other = doneRun(bedOf(6), { tolerance: 1e-9 });
+    expect(moved(other, 'flood-carbon-dioxide@bed')).toBeLessThan(moved(run, 'flood-carbon-dioxide@bed'));
+  });
+
+  it('closes every balance, and leaves a bed without it alone', () => {
+    expect(worstResidual(budgetsOf(run)).share).toBeLessThan(1e-9);
+    const still = doneRun(bedOf(undefined));
+    expect(still.model.instances.some(({ process }) => process.id.startsWith('flood-'))).toBe(false);
+    expect(concentration(still, lastOf(still), 'oxygen', 'bed')).toBeCloseTo(2, 6);
+  });
+
+  it('stops while the pump stands', () => {
+    const stop: Action = { kind: 'pump', pump: 'main', running: false };
+    const stopped = doneRun(bedOf(3, { actions: [{ at: 0.5, action: stop }] }), { tolerance: 1e-9 });
+    const course = courseOf(stopped, 'oxygen', 'bed');
+    expect(course[5]).toBeGreaterThan(course[4] + 0.1);
+    expect(course[10]).toBeCloseTo(course[5], 6);
+  });
+});
