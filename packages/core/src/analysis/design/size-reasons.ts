@@ -73,6 +73,8 @@ function fateOf(row: TanRow): string {
   if (oxidises(row)) return `oxidised in ${row.place}`;
   if (row.makes.includes('crop-nitrogen')) return 'taken up by crops';
   if (row.makes.includes('ammonia-gas')) return 'lost to air';
+  if (row.makes.includes('heterotrophs') || row.makes.includes('solids'))
+    return 'built into bacteria that live on organic matter';
   return row.process === 'transport' ? 'carried out with water' : row.process;
 }
 
