@@ -57,7 +57,7 @@ export class Driver {
   private readonly segments: Segments;
   private readonly sampler: Sampler;
   private readonly followControls: (time: number) => boolean;
-  private readonly watchFish: (time: number) => void;
+  private readonly watchFish: (time: number) => boolean;
   private readonly integrator: Integrator;
   private readonly tolerance: Tolerance;
   /** Actions in the order of the run. */
@@ -247,7 +247,7 @@ export class Driver {
     }
   }
 
-  /** Begins a day, but for its actions. Returns whether something was harvested or done by a rule. */
+  /** Begins a day, but for its actions. Returns whether something was harvested, booked as dead or done by a rule. */
   private beginDay(): boolean {
     const { parts, state } = this;
     state.time = Math.round(state.time);
@@ -256,8 +256,8 @@ export class Driver {
     this.options.onDay?.(state.time);
     const harvested = harvestRipe(parts, state.time);
     watchDosers(parts, state.time);
-    this.watchFish(state.time);
-    return this.followControls(state.time) || harvested;
+    const cleared = this.watchFish(state.time);
+    return this.followControls(state.time) || harvested || cleared;
   }
 
   /** Does the actions that are due. Returns whether there were any. */

@@ -80,7 +80,8 @@ function perFeed(mass: number, number: number, fat: number, k: ArrayLike<number>
   const bend = (1 + x ** BEND) ** (-1 / BEND - 1);
   out[0] = (-bend * allowed * (marginal + mass * byRelative * byMass(number))) / whole;
   out[1] = (-bend * allowed * mass * byRelative * byNumber(relative, number)) / whole;
-  out[2] = (bend * energy * marginal * mass) / (whole * whole);
+  // Quotients one by one: the square of what is left of a dead group is 0 in a computer.
+  out[2] = bend * energy * (marginal / whole) * (mass / whole);
   return allowed * (1 + x ** BEND) ** (-1 / BEND);
 }
 
@@ -167,8 +168,8 @@ const upkeepOf = (
     const there = fat > 0 && mass > 0;
     const sign = fatty ? 1 : -1;
     for (let m = 0; m < 3; m++) d[m] = parts[m] * (fatty ? share : 1 - share);
-    d[1] -= there ? (sign * whole * fat * k[3]) / (sum * sum) : 0;
-    d[3] = there ? (sign * whole * k[3] * mass) / (sum * sum) : 0;
+    d[1] -= there ? sign * (whole / sum) * (fat / sum) * k[3] : 0;
+    d[3] = there ? sign * (whole / sum) * ((k[3] * mass) / sum) : 0;
   },
 });
 
