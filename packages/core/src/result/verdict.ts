@@ -60,7 +60,7 @@ function toldDeaths(run: Run): readonly ToldDeaths[] {
       return [
         {
           ...{ cohort, vessel: run.model.scenario.cohorts[i].vessel, share: number / stocked },
-          cause: (causes as readonly (typeof causes)[number][]).at(0)?.cause ?? 'other',
+          cause: causes.at(0)?.cause ?? 'other',
           ...(half && { halfBy: half.day + 1 }),
           ...(wipedOut !== undefined && { wipedOut }),
         },

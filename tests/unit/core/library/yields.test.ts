@@ -1,5 +1,4 @@
 import { expect, it } from 'vitest';
-import { conditionsOf } from '../../../../packages/core/src/library/conditions.js';
 import { createParameters } from '../../../../packages/core/src/library/parameters.js';
 
 const parameters = createParameters();

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { harvestOf } from '../../../../packages/core/src/result/harvest.js';
 import { limitsOf, worstFirst } from '../../../../packages/core/src/result/limits.js';
 import { verdictOf } from '../../../../packages/core/src/result/verdict.js';
 import type { ResumableRun } from '../../../../packages/core/src/run/run-state.js';
@@ -15,41 +14,6 @@ const runWith = (...edits: readonly Edit[]): ResumableRun =>
   doneRun(readScenario(edited(...edits), { file: 'small.yaml' }));
 
 const action = (text: string): Edit => ['actions:\n', `actions:\n  - { ${text} }\n`];
-
-describe('the harvest of a run', () => {
-  const run = doneRun(shippedScenario('glasshouse', 60));
-  const harvest = harvestOf(run);
-  const taken = (text: RegExp, kind: string): number =>
-    run.events
-      .filter((event) => event.kind === kind)
-      .reduce((total, event) => total + Number(text.exec(event.text)?.[1]), 0);
-
-  it('is what the log of the run says was taken: crops dry, fish by number and mass', () => {
-    const dry = harvest.crops.reduce((total, crop) => total + crop.dry, 0);
-    expect(Math.abs(dry / taken(/^(\S+) g dry/, 'harvest') - 1)).toBeLessThan(1e-3);
-    const number = harvest.fish.reduce((total, fish) => total + fish.number, 0);
-    expect(number).toBeCloseTo(taken(/^(\S+) fish/, 'harvest-fish'), 6);
-    const mass = harvest.fish.reduce((total, fish) => total + fish.mass, 0);
-    expect(Math.abs(mass / taken(/, (\S+) g/, 'harvest-fish') - 1)).toBeLessThan(1e-3);
-  });
-
-  it('counts no fish that were only graded from one cohort to another', () => {
-    expect(run.events.some(({ kind }) => kind === 'grade')).toBe(true);
-    expect(harvest.fish.find(({ cohort }) => cohort === 'juveniles')?.number).toBe(0);
-  });
-
-  it('adds up by month', () => {
-    for (const { fresh = 0, months } of harvest.crops) {
-      expect(months.reduce((total, { mass }) => total + mass, 0)).toBeCloseTo(fresh, 6);
-      expect(months.map(({ month }) => month)).toEqual(months.map(({ month }) => month).sort());
-    }
-  });
-
-  it('stands beside the feed given and the water taken in', () => {
-    expect(harvest.feed).toBeCloseTo(60 * 720, 6);
-    expect(harvest.area).toBe(24);
-  });
-});
 
 describe('the verdict on a run', () => {
   it('is safe, enough and kept up where nothing goes wrong', () => {
