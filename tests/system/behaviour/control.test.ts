@@ -200,7 +200,7 @@ describe('a doser whose probe stands in another vessel', () => {
 
   it('comes out the same by both integrators, and says where it measures when it holds no longer', () => {
     const short = loop('tank', { days: 4 });
-    const [a, b] = (['odex', 'rosenbrock'] as const).map(
+    const [a, b] = [integrators.odex, integrators.rosenbrock].map(
       (integrator) => doneRun(short, { integrator, tolerance: 1e-7 }).samples[4].y,
     );
     a.forEach((value, state) => {

@@ -13,7 +13,7 @@ type Members = ReadonlyMap<string, { readonly value: ts.Expression; readonly bou
 
 /** Finds the source of every process in `processes/index.ts`, by its id. */
 export function processCodes(source: Source): ReadonlyMap<string, ProcessCode> {
-  const list = source.constant('processes/index.ts', 'processes');
+  const list = source.constant('processes/index.ts', 'list');
   if (!ts.isArrayLiteralExpression(list)) throw new NotTranslated(list, 'not a list of processes');
   return new Map(
     list.elements.map((element) => {
