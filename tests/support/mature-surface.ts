@@ -44,7 +44,7 @@ const madeOf = (run: Run, sample: Sample): number =>
  * What a surface at rest does in water that does not change, by the model with its default numbers: a vessel of a
  * million m3 with 10 m2 of surface, after 1000 days. Throws Error where it has not come to rest.
  */
-export function heldRates(water: HeldWater): HeldRates {
+function heldRates(water: HeldWater): HeldRates {
   const { temperature, tan, pH = 7.5, oxygen = 6, dissolved = 0 } = water;
   const key = JSON.stringify([temperature, tan, pH, oxygen, dissolved]);
   const known = found.get(key);

@@ -15,7 +15,7 @@ export function banded({ account }: RunSummary): SavedEnsemble['result'] {
   const odds: Omit<LimitOdds, 'passed' | 'probability'> = {
     id: 'fish.nile-tilapia.limit-nitrite',
     ...{ quantity: 'nitrite', place: 'tank-1', direction: 'above', value: 1, unit: 'mg N/L', averaging: 1 },
-    ...{ whom: 'nile-tilapia', source: 'invented', page: '-', mark: 'P' },
+    ...{ whom: 'nile-tilapia', source: 'invented', page: '-', mark: 'P', harm: 'harmful' },
     ...{ judged: 200, first: around(8), total: around(20) },
   };
   const answers = { answered: 199, mean: 2, deviation: 1, lowest: 0.5, highest: 9 };

@@ -24,6 +24,13 @@ const chemistry = ['pH', 'ammonia', 'carbon-dioxide'];
 /** Words that stand before `@` in the names of series beside components. */
 const quantities = [
   ...['un-ionised-ammonia', 'temperature', 'volume', 'flank', 'dosed', 'feed', 'fish-mean-mass'],
+  ...[
+    'degradable-solids',
+    'refractory-solids',
+    'degradable-settled',
+    'refractory-settled',
+    'saturation-index',
+  ],
   ...['evapotranspiration', 'top-up', 'discharge', 'rain-tank', 'rain-tank-spilled'],
 ];
 const places = ['water', 'surface', 'floor', 'cohort', 'batch'];

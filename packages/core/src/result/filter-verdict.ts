@@ -5,7 +5,7 @@ import { runningMean } from './judge.js';
 import type { Series } from './series.js';
 
 /** What holds back a filter. */
-export type Held = 'oxygen' | 'carbon' | 'acid' | 'cold' | 'young' | 'covered' | 'stunned' | 'load';
+type Held = 'oxygen' | 'carbon' | 'acid' | 'cold' | 'young' | 'covered' | 'stunned' | 'load';
 
 /**
  * Whether the filter kept up with the fish: it falls behind while more ammonia and nitrite stand in the water than a day

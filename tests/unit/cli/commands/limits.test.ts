@@ -13,6 +13,7 @@ const passed: LimitResult = {
   source: 'timmons-ebeling',
   page: 'A4',
   mark: 'M',
+  harm: 'harmful',
   place: 'tank-1',
   resolved: true,
   judged: true,

@@ -159,8 +159,9 @@ describe('a component and a process of a user', () => {
 
   it('stand beside everything of ours: nothing else changes', () => {
     const scenario = scenarioOf([filter], { cohorts: [tilapia('fish', 'filter')] });
-    const plain = simulate(compileModel(scenario, createParameters()));
-    const beside = simulate(modelOf(scenario, { components: [{ ...stain, content: () => ({}) }] }));
+    const tight = { tolerance: 1e-9 };
+    const plain = simulate(compileModel(scenario, createParameters()), tight);
+    const beside = simulate(modelOf(scenario, { components: [{ ...stain, content: () => ({}) }] }), tight);
     for (const name of seriesNames(plain))
       seriesOf(plain, name).values.forEach((value, i) => {
         // One more state counts in the norm of the error, so steps differ within the tolerance.

@@ -174,7 +174,6 @@ const values = givenValues({
   'crop.tan-share': 0.25,
   'crop.calcium': 0.12,
   'crop.k-calcium': 0.05,
-  'molar.nitrogen': 14.007,
   'molar.calcium-carbonate': 100.086,
   'kelvin.zero': 273.15,
   // Plummer, Wigley & Parkhurst 1978 [S]; the rest invented.

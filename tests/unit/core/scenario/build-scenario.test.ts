@@ -56,9 +56,13 @@ describe('a scenario built in code', () => {
 
 describe('startWater', () => {
   it('finds the inorganic carbon of a pH and an alkalinity', () => {
-    const { carbon } = stillWater(2, 7.5, { tan: 1 });
-    const water = startWater({ pH: 7.5, alkalinity: 2, tan: 1, chloride: 50 }, 20);
+    const { carbon } = stillWater(2, 7.5, { tan: 1, calcium: 0.7 });
+    const water = startWater({ pH: 7.5, alkalinity: 2, tan: 1, chloride: 50, calcium: 0.7 }, 20);
     expect(water.carbon).toBeCloseTo(carbon, 12);
     expect(water.oxygen).toBeCloseTo(9.1, 1);
+  });
+
+  it('takes calcium to go with alkalinity, 0.4 mol an equivalent, where none is said', () => {
+    expect(startWater({ pH: 7.5, alkalinity: 2 }, 20).calcium).toBeCloseTo(0.8, 12);
   });
 });
