@@ -199,6 +199,8 @@ describe('leat plot', () => {
       'small.yaml',
       '--days',
       '10',
+      '--set',
+      'start.water.nitrite=0.8 mg N/L',
       '--of',
       'tan@tank',
       'nitrite@tank',

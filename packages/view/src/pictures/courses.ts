@@ -89,6 +89,9 @@ function rangeOf({ series, time }: RunAccount, quantity: string): Course['range'
 
 const isCrop = ({ id }: LimitResult): boolean => id.startsWith('crop.');
 
+/** Whether a limit is drawn: where the laws of the model end only if the run went beyond. */
+export const isDrawn = ({ harm, passed }: LimitResult): boolean => harm !== 'domain' || passed;
+
 /** The strictest of some limits; undefined where there are none. */
 function strictest(limits: readonly LimitResult[], direction: 'above' | 'below'): LimitResult | undefined {
   const [first, ...others] = limits.filter((limit) => limit.direction === direction);
@@ -101,7 +104,7 @@ function strictest(limits: readonly LimitResult[], direction: 'above' | 'below')
 
 /** The strictest limits on a quantity: for fish where they live, for crops in any vessel; above and below. */
 function limitsOn({ limits }: RunAccount, quantity: string, place: string): CourseLimit[] {
-  const fitting = limits.filter((limit) => limit.quantity === quantity);
+  const fitting = limits.filter((limit) => limit.quantity === quantity && isDrawn(limit));
   const groups = [
     fitting.filter((limit) => !isCrop(limit) && limit.place === place),
     fitting.filter((limit) => isCrop(limit)),

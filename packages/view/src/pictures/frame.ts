@@ -35,14 +35,14 @@ export interface Telling {
   readonly description: string;
 }
 
-/** Numbers of a path to a tenth of a pixel: enough for print, and a third of the size. */
+/** Numbers of a path or a move to a tenth of a pixel: enough for print, and a third of the size. */
 function rounded(path: string): string {
   return path.replace(/-?\d+\.\d{2,}/g, (digits) => String(Number(Number(digits).toFixed(1))));
 }
 
 /**
- * Makes an SVG ready for a page: a title and a description as its text alternative, its paths short, no
- * style of its own.
+ * Makes an SVG ready for a page: a title and a description as its text alternative, its paths and
+ * moves short, no style of its own.
  */
 export function finished(maker: Maker, svg: Element, { title, description }: Telling): Element {
   const [titleId, textId] = [maker.id(), maker.id()];
@@ -50,6 +50,10 @@ export function finished(maker: Maker, svg: Element, { title, description }: Tel
   for (const path of [...svg.querySelectorAll('path')]) {
     const d = path.getAttribute('d');
     if (d !== null) path.setAttribute('d', rounded(d));
+  }
+  for (const moved of [...svg.querySelectorAll('[transform]')]) {
+    const move = moved.getAttribute('transform') ?? '';
+    moved.setAttribute('transform', move.replace(/translate\([^)]*\)/g, rounded));
   }
   for (const group of [...svg.querySelectorAll('[aria-label]')]) group.removeAttribute('aria-label');
   svg.setAttribute('role', 'img');

@@ -9,7 +9,7 @@ import type { Frame } from './frame.js';
 import { newMaker, type Maker } from './document.js';
 import { finished } from './frame.js';
 import { sheet } from './frame.js';
-import { domainOf } from './courses.js';
+import { domainOf, isDrawn } from './courses.js';
 
 /** A series on a slide. */
 export interface SlideSeries {
@@ -37,8 +37,8 @@ const mostApart = 12;
 
 /** Limits on the series of one panel, each value once. */
 function limitsOn(series: readonly SlideSeries[], limits: readonly LimitResult[]): readonly CourseLimit[] {
-  const found = limits.filter((limit) =>
-    series.some(({ name }) => name === `${limit.quantity}@${limit.place}`),
+  const found = limits.filter(
+    (limit) => isDrawn(limit) && series.some(({ name }) => name === `${limit.quantity}@${limit.place}`),
   );
   const key = ({ quantity, direction, value, whom }: LimitResult): string =>
     [quantity, direction, value, whom].join('|');
