@@ -64,7 +64,8 @@ describe('leat sweep', () => {
     };
     const { values } = run.series['tan@tank'];
     const means = values.slice(1).map((value, i) => (value + values[i]) / 2);
-    expect(points[5].measures[0]).toBeCloseTo(Math.max(...means), 12);
+    // Series in a document have the digits that mean something.
+    expect(points[5].measures[0]).toBeCloseTo(Math.max(...means), 6);
     const words = (await sweep(...surface, ...fish, ...tan)).out;
     expect(words).toMatch(/^down: vessels\.filter\.surface: 3 values from 5 m2 to 50 m2$/m);
     expect(words).toMatch(/^ +20 +50 +80$/m);

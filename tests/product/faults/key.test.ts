@@ -96,7 +96,7 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
   },
   {
     name: 'a planting without area',
-    edits: [[', area: 4 m2 }\ndosing', ' }\ndosing']],
+    edits: [[', area: 4 m2, light', ', light']],
     messages: [
       'small.yaml:23:3: plantings.lettuce.area: missing; expected an area such as "12 m2" or "130 ft2"',
     ],

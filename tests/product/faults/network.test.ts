@@ -111,7 +111,7 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
   },
   {
     name: 'a planting larger than its bed',
-    edits: [['area: 4 m2 }\ndosing', 'area: 40 m2 }\ndosing']],
+    edits: [['area: 4 m2, light', 'area: 40 m2, light']],
     messages: [
       'small.yaml:23:55: plantings.lettuce.area: larger than bed; got "40 m2"; expected at most 4 m2',
     ],

@@ -23,7 +23,7 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
   },
   {
     name: 'a cover above the whole',
-    edits: [['area: 4 m2 }\ndosing', 'area: 4 m2, cover: 120 % }\ndosing']],
+    edits: [['area: 4 m2, light', 'area: 4 m2, cover: 120 %, light']],
     messages: [
       'small.yaml:23:68: plantings.lettuce.cover: out of range; got "120 %"; expected a share from 0 to 1, such as "60 %" or 0.6',
     ],

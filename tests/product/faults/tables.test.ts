@@ -128,8 +128,8 @@ const cases: { name: string; text: string; messages: string[] }[] = [
     text: withTables('bad.tsv', asPerch, ['number: 20', 'number: -20']),
     messages: [
       'bad.tsv:2:16: unit of aob.growth: not a unit of this number; got mg/L; expected 1/d as in our table, or a share a day such as "1.5 %/d" or "15 g/kg/d"',
-      'bad.tsv:3: fish.estuary-perch: fish estuary-perch lacks 14 of the numbers that the model reads; expected also rows for temperature-high, temperature-optimum-low, temperature-optimum-high, limit-ammonia, limit-nitrite, limit-nitrate, limit-oxygen, density-high, lethal-temperature-low, lethal-temperature-high, lethal-oxygen, lethal-ammonia, lethal-nitrite, lethal-carbon-dioxide',
-      'small.yaml:22:55: fish.tilapia.number: out of range; got -20; expected a whole number from 0 to 10000000',
+      'bad.tsv:3: fish.estuary-perch: fish estuary-perch lacks 15 of the numbers that the model reads; expected also rows for temperature-high, temperature-optimum-low, temperature-optimum-high, limit-ammonia, limit-nitrite, limit-nitrate, limit-oxygen, density-high, lethal-temperature-low, lethal-temperature-high, lethal-oxygen, lethal-ammonia, lethal-nitrite, chloride-halving, lethal-carbon-dioxide',
+      'small.yaml:22:56: fish.tilapia.number: out of range; got -20; expected a whole number from 0 to 10000000',
     ],
   },
   {
@@ -163,7 +163,7 @@ describe('messages about tables of the user', () => {
   it('a species named by a single row only', () => {
     const one = ownTable('fish.nile-tilapa.mortality|0.001|1/d|0.0005|0.002|uniform|c|fao-589|-|M');
     const [message] = messagesOf(smallSystem, { load: () => one, tables: ['one.tsv'] });
-    expect(message).toContain('one.tsv:2: fish.nile-tilapa: fish nile-tilapa lacks 23 of the numbers');
+    expect(message).toContain('one.tsv:2: fish.nile-tilapa: fish nile-tilapa lacks 24 of the numbers');
     expect(message).toContain('did you mean nile-tilapia?');
   });
 });

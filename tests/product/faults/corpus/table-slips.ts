@@ -27,11 +27,7 @@ export const tableSlips: readonly Slip[] = [
   slip('an id misspelt', 'fish.nile-tilapia.body-demand', 'fish.nile-tilapia.body-demnad'),
   slip('an id in capitals', 'fish.nile-tilapia.body-demand', 'FISH.NILE-TILAPIA.BODY-DEMAND'),
   slip('a group unknown', 'fish.nile-tilapia.body-demand', 'bird.duck.body-demand'),
-  slip(
-    'a name of every object',
-    'fish.nile-tilapia.body-demand',
-    'constructor.prototype.body-demand',
-  ),
+  slip('a name of every object', 'fish.nile-tilapia.body-demand', 'constructor.prototype.body-demand'),
   slip('a value with a decimal comma', '1.6', '1,6'),
   slip('a value in words', '1.6', 'good'),
   slip('a value left out', '\t1.6\t', '\t\t'),
