@@ -81,7 +81,7 @@ export const designGuides: Topic = {
       what: 'feed per planted area of the demo',
       unit: 'g/(m2 d)',
       ...between(40, 50),
-      miss: 'on purpose: the demo is short of water, and is fed less so that nitrate does not pile up',
+      miss: 'on purpose: the demo is short of water, and is fed 30 g',
       compute: () => mean(Array.from(seriesOf(glasshouse(), 'feed@system').values)) / 24,
     },
     {

@@ -279,7 +279,7 @@ export const nitrifyingSurfaces: Topic = {
       what: 'apparent order in TAN, 1 to 4 mg/L, 25 degC',
       unit: '1',
       ...about(0, 0.25, 'orders'),
-      miss: 'a Monod law with its half at 0.7 mg/L levels off slowly: still 0.36 here, 0.2 from 2 mg/L on',
+      miss: 'a Monod law behind still water levels off slowly: still 0.48 here, 0.25 from 2 mg/L on',
       compute: () => order(1, 4),
     },
     {

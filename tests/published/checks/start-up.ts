@@ -44,7 +44,7 @@ export const startUp: Topic = {
       where: '25-27 degC',
       what: 'day of the TAN peak, 25 degC',
       ...between(10, 14),
-      miss: 'a light load at the seed of the tables peaks days later; more seed would bring it forward',
+      miss: 'a light load at the seed of the tables peaks a day later; more seed would bring it forward',
       chosen: seed,
       compute: () => peak('tan'),
     },

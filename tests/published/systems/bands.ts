@@ -1,4 +1,4 @@
-import { seriesOf } from '@leat/core';
+import { deathsOf, seriesOf } from '@leat/core';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import { drawnRuns, usualRuns } from './draw-runs.js';
 import type { Runs, SystemCase, SystemQuantity } from './system-case.js';
@@ -23,7 +23,10 @@ export interface Band {
 export interface SystemBands {
   readonly bands: readonly Band[];
   readonly draws: number;
-  /** Draws in which a working system fails: TAN over 10 or nitrite over 5 mg N/L in the mean where fish are. */
+  /**
+   * Draws in which a working system fails: TAN over 10 or nitrite over 5 mg N/L in the mean where fish are, or more than half of
+   * a group of fish dead.
+   */
   readonly failing: number;
   /** Of these, draws whose run broke off: they give no values to the bands. */
   readonly brokenOff: number;
@@ -40,6 +43,9 @@ const widest = { factor: 4, span: 0.75 };
 /** TAN and nitrite, mg N/L, beyond which a system with fish does not work. */
 const worst = { tan: 10, nitrite: 5 } as const;
 
+/** Share of a group of fish whose death is the end of a system: water that killed them is clean again afterwards. */
+const mostDead = 0.5;
+
 /** Share of the draws of a working system that may fail. */
 const mostFailing = 0.05;
 
@@ -55,8 +61,9 @@ function isVague({ span, published }: SystemQuantity, low: number, high: number)
 const percentile = (sorted: readonly number[], share: number): number =>
   sorted[Math.round((sorted.length - 1) * share)] ?? Number.NaN;
 
+/** A draw that has no value of a quantity, as the mass at harvest where no fish is left, gives none to its band. */
 function bandOf(quantity: SystemQuantity, values: readonly number[], fails: boolean): Band {
-  const sorted = [...values].sort((a, b) => a - b);
+  const sorted = values.filter(Number.isFinite).sort((a, b) => a - b);
   const [low, median, high] = [0.05, 0.5, 0.95].map((share) => percentile(sorted, share));
   const slack = rounding * Math.abs(median);
   const overlaps = quantity.published.low <= high + slack && quantity.published.high >= low - slack;
@@ -69,8 +76,16 @@ function fishVessels(run: Run): readonly string[] {
   return [...new Set(run.model.scenario.cohorts.map(({ vessel }) => vessel))];
 }
 
-/** Whether a run fails in its window: a mean of TAN or nitrite beyond what fish bear for long, where they are. */
+/** Whether more than half of a group of fish died in a run. */
+const diesOut = (run: Run): boolean =>
+  deathsOf(run).some(({ number, stocked }) => !(number <= mostDead * stocked));
+
+/**
+ * Whether a run fails: a mean of TAN or nitrite in its window beyond what fish bear for long, where they are, or fish that
+ * died of it.
+ */
 function failsIn(run: Run, window: number | undefined): boolean {
+  if (diesOut(run)) return true;
   const { days } = run.model.scenario;
   const from = days - (window ?? days * (1 - settling));
   return fishVessels(run).some((vessel) =>
@@ -125,8 +140,11 @@ export function bandsOf(system: SystemCase): SystemBands {
     fish ||= all.some((run) => fishVessels(run).length > 0);
     if (all.some(({ outcome }) => outcome.kind !== 'done')) brokenOff++;
     else {
+      const told = quantities.map(({ value }) => value(runs));
       if (all.some((run) => failsIn(run, window))) failing++;
-      values.push(quantities.map(({ value }) => value(runs)));
+      else if (!told.every(Number.isFinite))
+        throw new Error(`draw ${draw} of ${system.name} works, and a quantity has no value`);
+      values.push(told);
     }
   }
   failing += brokenOff;

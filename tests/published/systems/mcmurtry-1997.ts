@@ -16,9 +16,10 @@ export const mcmurtry1997: SystemCase = {
   draws: 41,
   window: 20,
   fails:
-    'Without base and in soft water little inorganic carbon is left at pH 4 to 6, ammonia oxidisers wait for it, and TAN stands ' +
-    'at tens of mg N/L in most draws, planted or not. The published beds had more to give: sand, tap water and evaporation ' +
-    'are assumed.',
+    'In one draw of three TAN or nitrite run up. And where it works the direction is not what was published: solids that stay in the ' +
+    'sand denitrify what is made, which gives the base back, so that pH without plants stays at 8 in most draws; plants take that ' +
+    'nitrate first, then TAN, which is acid, and with them pH falls to 4 to 7. The published beds were watered and drained eight times a ' +
+    'day; here water stands in them, and sand, tap water and evaporation are assumed.',
   runs: { planted: [], bare: [{ path: 'plantings.tomato.start', value: 'empty' }] },
   quantities: [
     {
@@ -28,6 +29,14 @@ export const mcmurtry1997: SystemCase = {
       where: 'fell fast; under 6 is taken',
       mark: 'S',
       value: pH('bare'),
+      blame: [
+        {
+          assumption: 'no denitrification',
+          set: [{ path: 'parameters.denitrification.activity', value: '0.001' }],
+          low: 3.9,
+          high: 4.1,
+        },
+      ],
     },
     {
       what: 'pH with plants',

@@ -19,6 +19,9 @@ export const nozzi2018: SystemCase = {
   publication: 'Nozzi et al. 2018, Agronomy 8:27',
   file: 'nozzi-2018',
   draws: 61,
+  fails:
+    'Fish die, or stand in nitrite, in one draw of ten: 150 g of bicarbonate a week are assumed, solids that denitrify on the floors ' +
+    'give base besides, and at pH 8.3 to 8.5 the little TAN that a slow film leaves is poison.',
   runs: { unit: [] },
   quantities: [
     {
@@ -28,6 +31,9 @@ export const nozzi2018: SystemCase = {
       where: 'three systems',
       mark: 'S',
       value: feedPerGain,
+      vague:
+        'From draws in which the fish live, at 1.3 to 3.0 (those of much upkeep eat without growing), to draws in which they die ' +
+        'and their gain is below nothing.',
     },
     {
       what: 'feed in 32 d',
@@ -38,7 +44,7 @@ export const nozzi2018: SystemCase = {
       value: ({ unit }) => feedTo(unit, 32),
       miss:
         'The length is in doubt: 32 d by the dates of the text, 57 d by a note. At 2 % a day of 11 kg that grow, ' +
-        '9.2-9.7 kg are eaten in 35-36 d; 57 d would take twice as much. Or the fish, "about 220 g", were heavier.',
+        '9.2-9.7 kg are eaten in 34-35 d; 57 d would take twice as much. Or the fish, "about 220 g", were heavier.',
       blame: [
         {
           assumption: 'fish of 245 g at the start',

@@ -41,7 +41,8 @@ export const pantanella2012: SystemCase = {
   draws: 41,
   fails:
     'Fish of 100 g, 2 % a day, 30 L of bio-balls and 20 g of bicarbonate a week are assumed for all trials. The densest, 20 kg/m3, ' +
-    'runs out of base with that: pH 6.6, 0.1 meq/L and 30 mg N/L of TAN with the numbers of the tables. The others work.',
+    'runs out of base with that: pH 6.8, 0.1 meq/L and 12 to 18 mg N/L of TAN with the numbers of the tables. It fails in three draws of ' +
+    'four, and its fish die in one of four. The others work.',
   runs: {
     'control, shade': [...held(150), shaded],
     control: held(150),

@@ -53,8 +53,9 @@ export const quillere1995: SystemCase = {
   file: 'quillere-1995',
   draws: 61,
   fails:
-    'The run of fingerlings, 7.4 kg of them at 3 % a day, gets no base, because none is published: with the numbers of the tables ' +
-    'it ends at pH 7.0 with 0.5 meq/L and 7 mg N/L of TAN, and in half of the draws beyond 10. Adults at 1.5 % a day work.',
+    'Fingerlings, 7.4 kg of them at 3 % a day, treble within 50 days, and their feed with them. The filter that is assumed falls behind, ' +
+    'TAN runs up at pH 8, which hard mains and denitrification hold, and un-ionised ammonia or nitrite kills them: with the numbers of ' +
+    'the tables about day 55, and in seven draws of ten at some time. Adults at 1.5 % a day work in every draw.',
   runs: {
     adults: [],
     fingerlings: [
@@ -104,6 +105,9 @@ export const quillere1995: SystemCase = {
       where: 'fingerlings',
       mark: 'S',
       value: ({ fingerlings }) => feedMass(fingerlings) / gain(fingerlings),
+      vague:
+        'From draws in which the fingerlings live, at 1.3 to 2.0 and 1.45 in the middle, to the many in which they die, so that their ' +
+        'gain is below nothing.',
     },
     {
       what: 'renewal of water',

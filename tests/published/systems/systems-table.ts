@@ -62,7 +62,7 @@ export function failingText({ failing, brokenOff, draws, fish }: SystemBands): s
   if (!fish) return 'No fish in it: nothing that can fail.';
   const share = `${Math.round((100 * failing) / draws)} %`;
   const broken = brokenOff > 0 ? `, of which ${brokenOff} broke off` : '';
-  return `TAN over 10 or nitrite over 5 mg N/L where the fish are, in ${failing} of ${draws} draws (${share})${broken}.`;
+  return `It fails in ${failing} of ${draws} draws (${share})${broken}.`;
 }
 
 const verdicts = ['hit', 'vague', 'failing', 'miss'] as const;
@@ -134,8 +134,8 @@ export function systemsTable(bandsOf: BandsOf): string {
     systemsCount(bandsOf),
     '',
     'A hit: the published value lies in the band from the 5th to the 95th percentile of the draws, the band is no wider than a ' +
-      'factor 4 (else *vague*), and TAN over 10 or nitrite over 5 mg N/L, at which no such system is kept, come in at most 5 % of ' +
-      'the draws (else *failing*). Quantities for which something that went in was chosen are in the tables and not in the count.',
+      'factor 4 (else *vague*), and the system fails in at most 5 % of the draws (else *failing*): TAN over 10 or nitrite over 5 mg N/L ' +
+      'in the mean where the fish are, or more than half of a group of fish dead. No such system is kept. Quantities for which something that went in was chosen are in the tables and not in the count.',
     'The band holds what the ranges of the tables leave open, not what the scenario had to assume (marked [A] in it).',
     '',
     ...systemCases.map((system) => section(system, bandsOf(system))),

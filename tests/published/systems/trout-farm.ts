@@ -14,8 +14,9 @@ export const troutFarm: SystemCase = {
   draws: 41,
   window: 30,
   fails:
-    'At 14 degC the assumed filter (4 m3 of carriers, its film begun at a share of its room) is at its limit: in half of the draws ' +
-    'TAN or nitrite run up. What surface such a farm has is not with us.',
+    'At 14 degC the assumed filter (4 m3 of carriers, its film begun at a share of its room) is at its limit. In four draws of nine most ' +
+    'of the trout die: of un-ionised ammonia at pH 8 in two of three of these, else of nitrite beyond what 20 mg/L of chloride, which ' +
+    'is assumed, keeps off. What surface such a farm has is not with us.',
   runs: { farm: [] },
   quantities: [
     {
@@ -26,7 +27,7 @@ export const troutFarm: SystemCase = {
       mark: 'M',
       value: (runs) => meanOf(late(runs), 'pH@tanks'),
       miss:
-        'The aeration that was assumed (6 1/h in the tanks) leaves 3-4 mg/L of carbon dioxide. 200 mg/L of alkalinity have pH 7.5 ' +
+        'The aeration that was assumed (6 1/h in the tanks) leaves 3-5 mg/L of carbon dioxide. 200 mg/L of alkalinity have pH 7.5 ' +
         'with 13 mg/L, as on a farm that brings oxygen in as gas. With a sixth of the air pH comes out, and oxygen is then low.',
       blame: [
         {
@@ -48,8 +49,8 @@ export const troutFarm: SystemCase = {
       mark: 'R',
       value: (runs) => meanOf(late(runs), 'nitrate@tanks'),
       vague:
-        'From draws in which the filter does not work and hardly any nitrate is made to those in which it works. There 150-175 ' +
-        'come out, too much: the model takes more of the nitrogen in feed to TAN and nitrate than was measured.',
+        'From draws in which the trout die and hardly any nitrate is made to those in which they live. There 150-205 come out, too ' +
+        'much: the model takes more of the nitrogen in feed to TAN and nitrate than was measured.',
     },
   ],
 };

@@ -25,7 +25,7 @@ export const uviEarlier: SystemCase = {
   draws: 41,
   window: 168,
   fails:
-    'Ammonia oxidisers do not keep up in one draw of eight: those with slow growth, much decay or little room, as in the current ' +
+    'Ammonia oxidisers do not keep up in one draw of fourteen: those with slow growth, much decay or little room, as in the current ' +
     'unit, on less feed. Roots are not counted as surface, and that of the netting is not published.',
   runs: { unit: [] },
   quantities: [
@@ -78,7 +78,7 @@ export const uviEarlier: SystemCase = {
       where: 'last 11 of 19 harvests',
       mark: 'R',
       value: (runs) => feedMass(harvests(runs)) / netHarvest(harvests(runs)),
-      chosen: 'the range of the feed conversion was taken from the other UVI unit',
+      chosen: feedGiven,
     },
     {
       what: 'net fish output',
