@@ -18,4 +18,5 @@ export { slider } from './slider.js';
 export { smallSystem } from './small-system.js';
 export { sources } from './sources.js';
 export { systemFile } from './system-file.js';
+export { verdict } from './verdict.js';
 export { workLater } from './work-later.js';
