@@ -75,7 +75,7 @@ export { domainAtStart } from './analysis/design/domain-at-start.js';
 export { limitsOf, marginOf, worstFirst, type LimitResult } from './result/limits.js';
 export { verdictOf, type RunVerdict, type Trouble } from './result/verdict.js';
 export type { Beginning, CropsVerdict, FishVerdict, HoldsUntil, ToldDeaths } from './result/verdict.js';
-export type { FilterVerdict } from './result/filter-verdict.js';
+export type { FilterHeld, FilterVerdict } from './result/filter-verdict.js';
 export type { StoppedPump, WaterVerdict } from './result/water-verdict.js';
 export {
   harvestOf,
@@ -160,7 +160,8 @@ export type { AcidBaseConstants } from './chemistry/acid-base.js';
 export type { FixedComponent, OutsideComponent, WaterComponent } from './processes/components.js';
 export type { Content } from './processes/components.js';
 export type { Reading } from './model/instance.js';
-export type { Batch, OwnStates, State } from './model/layout.js';
+export type { causesOfDeath } from './processes/kernels/hazard.js';
+export type { Batch, FishStates, OwnStates, State } from './model/layout.js';
 export type { Sites } from './processes/kernels/kernel.js';
 export type { Coefficient } from './processes/process.js';
 export type { ResolvedValue } from './scenario/file/resolve-tree.js';

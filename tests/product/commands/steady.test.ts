@@ -32,7 +32,7 @@ describe('leat steady', () => {
     expect(out).toMatch(/^time constant +95 % back in +made by$/m);
     expect(out).toMatch(/^95 % back, the slowest that each takes part in: /m);
     expect(out).toMatch(/^held: fish: fish grow and die until they are taken out$/m);
-    expect(out).toMatch(/^held: nitrate in sump: held as asked; the system would gain [\d.]+ g N\/d of it$/m);
+    expect(out).toMatch(/^held: nitrate in sump: held as asked; the system would lose [\d.]+ g N\/d of it$/m);
     expect(out).toContain('limits passed');
     expect(widest(out)).toBeLessThanOrEqual(100);
   });

@@ -40,7 +40,7 @@ export interface Batch {
  * States of a cohort: its `mass`, `number` and body `fat`, of those that died and lie in the water the mass (`dead`) and fat
  * (`deadFat`), -1 where these are taken out; and the index of its `vessel`.
  */
-interface FishStates {
+export interface FishStates {
   readonly mass: number;
   readonly number: number;
   readonly fat: number;

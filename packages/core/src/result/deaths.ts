@@ -23,7 +23,7 @@ export interface CohortDeaths {
   readonly number: number;
   /** Fish alive at the end. */
   readonly alive: number;
-  /** Deaths by cause, the most first. */
+  /** Deaths by cause, the most first: `number` fish of each. */
   readonly causes: readonly { readonly cause: CauseOfDeath; readonly number: number }[];
   /** Days in which fish died, in order. */
   readonly days: readonly DeathsOfDay[];

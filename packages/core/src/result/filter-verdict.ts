@@ -5,7 +5,7 @@ import { runningMean } from './judge.js';
 import type { Series } from './series.js';
 
 /** What holds back a filter. */
-type Held = 'oxygen' | 'carbon' | 'acid' | 'cold' | 'young' | 'covered' | 'stunned' | 'load';
+export type FilterHeld = 'oxygen' | 'carbon' | 'acid' | 'cold' | 'young' | 'covered' | 'stunned' | 'load';
 
 /**
  * Whether the filter kept up with the fish: it falls behind while more ammonia and nitrite stand in the water than a day
@@ -19,12 +19,14 @@ export interface FilterVerdict {
    * What held back the ammonia oxidisers most when they first fell behind, in the vessel with most of their surface:
    * `young` they were not grown in, `covered` by what grows on organic matter, `stunned` by a bath or lack of air, `load` nothing but how much there was to do.
    */
-  readonly held?: Held;
-  /** d: when it first fell behind, and when it last caught up; absent where that did not happen. */
+  readonly held?: FilterHeld;
+  /** d: when it first fell behind; absent where it did not. */
   readonly from?: number;
+  /** d: when it last caught up; absent where it did not. */
   readonly until?: number;
-  /** Most of each in a vessel with fish, mean of a day, mg N/L. */
+  /** Most TAN in a vessel with fish, mean of a day, mg N/L. */
   readonly ammonia: number;
+  /** The same of nitrite, mg N/L. */
   readonly nitrite: number;
 }
 
@@ -60,7 +62,7 @@ function largest(courses: readonly ArrayLike<number>[], count: number): Float64A
 }
 
 /** What held the oxidisers back at an output time. */
-function heldBy(run: Run, series: readonly Series[], at: number): Held {
+function heldBy(run: Run, series: readonly Series[], at: number): FilterHeld {
   const { parameters, scenario } = run.model;
   const surface = scenario.vessels.reduce((most, vessel) => (vessel.surface > most.surface ? vessel : most));
   const all = (quantity: string): Float64Array =>

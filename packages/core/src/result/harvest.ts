@@ -3,7 +3,7 @@ import { dateAfter } from '../base/calendar.js';
 import { sum } from '../base/sum.js';
 import type { Run } from '../run/run.js';
 
-/** What was harvested in one month of the calendar, `yyyy-mm`: g fresh of a crop, or g of fish. */
+/** What was harvested in one month of the calendar, `yyyy-mm`: its `mass`, g fresh of a crop, or g of fish. */
 export interface MonthlyYield {
   readonly month: string;
   readonly mass: number;
@@ -22,7 +22,7 @@ export interface CropYield {
   readonly months: readonly MonthlyYield[];
 }
 
-/** What one cohort gave in a run: fish taken out alive. */
+/** What one cohort gave in a run: the `number` of fish taken out alive. */
 export interface FishYield {
   readonly cohort: string;
   readonly species: string;

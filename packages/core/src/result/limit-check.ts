@@ -12,6 +12,7 @@ import type { Direction } from './judge.js';
  */
 export const harms = ['domain', 'lethal', 'harmful', 'uncomfortable', 'crop', 'design', 'release'] as const;
 
+/** What it means to pass a limit: one of `harms`. */
 export type Harm = (typeof harms)[number];
 
 /** A published bound on a quantity. */

@@ -15,10 +15,13 @@ import type { Harm } from './limit-check.js';
 export interface Trouble extends Pick<LimitResult, 'quantity' | 'direction' | 'value' | 'unit' | 'whom'> {
   /** Vessels, the one that was passed first at the head. */
   readonly places: readonly string[];
-  /** d: when first passed, how long in the worst vessel, when worst. */
+  /** d: when first passed. */
   readonly first: number;
+  /** d: how long, in the worst vessel. */
   readonly total: number;
+  /** The farthest value, in the unit. */
   readonly worst: number;
+  /** d: when it was farthest. */
   readonly worstAt: number;
 }
 
@@ -72,7 +75,7 @@ function toldDeaths(run: Run): readonly ToldDeaths[] {
 
 /** What the crops gave, and what they were short of. */
 export interface CropsVerdict {
-  /** By crop, g fresh (dry where the tables do not say how dry it is), most first. */
+  /** By crop its `mass`, g fresh (dry where the tables do not say how dry it is), most first. */
   readonly harvested: readonly { readonly crop: string; readonly mass: number; readonly dry: boolean }[];
   /** Share of the time that standing crops were short of nitrogen. */
   readonly shortOfNitrogen: number;
@@ -98,6 +101,7 @@ export interface Beginning {
  * run that broke off.
  */
 export interface HoldsUntil {
+  /** d. */
   readonly time: number;
   readonly why: 'domain' | 'fish' | 'broken-off';
   readonly trouble?: Trouble;

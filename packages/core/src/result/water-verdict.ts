@@ -1,7 +1,7 @@
 import type { Run, RunEvent } from '../run/run.js';
 import { waterTaken } from './harvest.js';
 
-/** A pump that sucked air: how often, when first, and how long in all, d. */
+/** A pump that sucked air: how many `times`, when `first` (d), and how long in `total` (d). */
 export interface StoppedPump {
   readonly pump: string;
   readonly times: number;
@@ -13,8 +13,9 @@ export interface StoppedPump {
 export interface WaterVerdict {
   /** `dry`: a vessel ran dry; `pump`: a pump sucked air; `short`: the reservoir stood below its float valve. */
   readonly state: 'dry' | 'pump' | 'short' | 'enough';
-  /** Days on which the reservoir stood below its float valve, by outputs, and the first, d. */
+  /** Days on which the reservoir stood below its float valve, by outputs. */
   readonly lowDays: number;
+  /** The first of them, d. */
   readonly lowFirst?: number;
   /** Least water in the reservoir over the volume at its float valve; absent without a valve. */
   readonly lowest?: number;
@@ -22,12 +23,14 @@ export interface WaterVerdict {
   readonly perDay: number;
   /** d: when the rain tank first ran empty. */
   readonly rainTankEmpty?: number;
-  /** Days on which a source had given all that its cap allows, and the first of them, d. */
+  /** Days on which a source had given all that its cap allows. */
   readonly capDays: number;
+  /** The first of them, d. */
   readonly capFirst?: number;
   readonly pumps: readonly StoppedPump[];
-  /** Vessels that ran dry, the first at the head, and when that was, d. */
+  /** Vessels that ran dry, the first at the head. */
   readonly dry: readonly string[];
+  /** When the first ran dry, d. */
   readonly dryFirst?: number;
   /** What was first amiss with the water, where it was short or worse. */
   readonly first?: RunEvent;

@@ -21,7 +21,8 @@ export type Daily = number | DailyValue;
 
 /**
  * Water by what a test kit reads: `pH`, and in mg/L `tan`, `nitrite` and `nitrate` (as N), `chloride`, `oxygen` and
- * suspended `solids`.
+ * suspended `solids` (beside them `refractory`, those that hardly break down), `dissolved` organic matter (COD) and
+ * `organic-nitrogen` (as N); `calcium` in mmol/L.
  */
 export interface WaterGiven extends Partial<Omit<StartWater, 'alkalinity' | 'carbon'>> {
   readonly pH: number;

@@ -146,7 +146,10 @@ export interface Cohort {
   readonly hours?: { readonly from: number; readonly to: number };
 }
 
-/** An area of one crop in one vessel, in batches of staggered age. */
+/**
+ * An area of one crop in one vessel, in batches of staggered age. A `cut` comes `every` so many days and does `leave` a share
+ * (0..1); `seedling` is the dry mass of those planted, g m-2 (else the crop's).
+ */
 export interface Planting {
   readonly name: string;
   readonly vessel: string;
@@ -165,7 +168,7 @@ export interface Planting {
   readonly start: 'staggered' | 'new' | 'empty';
   /** Age of the oldest batch at the start, d. */
   readonly age: number;
-  /** Days between picks of its fruit (none: it bears none), cuts that leave a share, dry seedlings, g m-2 (else the crop's). */
+  /** Days between picks of its fruit; absent: it bears none. */
   readonly picks?: number;
   readonly cut?: { readonly every: number; readonly leave: number };
   readonly seedling?: number;

@@ -85,7 +85,9 @@ function recoveries(modes: readonly Mode[]): string {
 function heldLine({ component, place, reason, drift, unit = '' }: Held): string {
   const at = place === 'everywhere' ? '' : ` in ${place}`;
   const would =
-    drift === undefined || drift === 0 ? '' : `; the system would gain ${shown(drift)} ${unit} of it`;
+    drift === undefined || drift === 0
+      ? ''
+      : `; the system would ${drift > 0 ? 'gain' : 'lose'} ${shown(Math.abs(drift))} ${unit} of it`;
   return `held: ${component}${at}: ${reason}${would}`;
 }
 
