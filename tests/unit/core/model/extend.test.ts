@@ -158,12 +158,18 @@ describe('a component and a process of a user', () => {
   });
 
   it('stand beside everything of ours: nothing else changes', () => {
-    const scenario = scenarioOf([filter], { cohorts: [tilapia('fish', 'filter')] });
+    const aired = { ...filter, open: 1, aeration: 100 };
+    const scenario = scenarioOf([aired], {
+      cohorts: [tilapia('fish', 'filter', { number: 5 })],
+      // Without calcium the saturation index is no number.
+      start: [startOf(aired, { water: stillWater(2, 7.5, { calcium: 0.8 }) })],
+    });
     const tight = { tolerance: 1e-9 };
     const plain = simulate(compileModel(scenario, createParameters()), tight);
     const beside = simulate(modelOf(scenario, { components: [{ ...stain, content: () => ({}) }] }), tight);
     for (const name of seriesNames(plain))
       seriesOf(plain, name).values.forEach((value, i) => {
+        expect([name, Number.isFinite(value)]).toEqual([name, true]);
         // One more state counts in the norm of the error, so steps differ within the tolerance.
         expect(Math.abs(seriesOf(beside, name).values[i] - value)).toBeLessThan(
           1e-5 * Math.abs(value) + 1e-9,
