@@ -32,7 +32,7 @@ function after(
 }
 
 describe('air over and in the water of fish', () => {
-  it('the more of its oxygen a device gives up, the more carbon dioxide stays, at the same oxygen', () => {
+  it('the more of its oxygen a device gives up, the more carbon dioxide stays, at nearly the same oxygen', () => {
     const [cascade, coarse, fine] = [0, 0.02, 0.07].map((airShare) => after({ airShare }));
     // What is breathed out must leave: the excess over air (0.72 mg/L) is in inverse proportion to the transfer, by
     // (1 - e^-n)/n with n of 0.520 and 1.822 at 20 degC [C].
@@ -40,7 +40,8 @@ describe('air over and in the water of fish', () => {
     expect(excess(coarse) / excess(cascade) / 1.283).toBeCloseTo(1, 1);
     expect(excess(fine) / excess(cascade) / 2.173).toBeCloseTo(1, 1);
     expect(fine.pH).toBeLessThan(coarse.pH - 0.1);
-    expect(fine.oxygen).toBeCloseTo(cascade.oxygen, 3);
+    // Fish feel their water, so that they do not breathe quite alike.
+    expect(Math.abs(fine.oxygen / cascade.oxygen - 1)).toBeLessThan(1e-3);
   });
 
   it('a closed house with 1200 ppm leaves about 1.3 mg/L more in the water than open air', () => {

@@ -21,8 +21,8 @@ function gap(one: Run, other: Run, factor = 1): number {
   const gaps = one.model.layout.states.map(({ component, place, vessel }, state) => {
     const inWater = (waterComponents as readonly string[]).includes(component);
     const size = inWater ? sample.volume[vessel] : 1;
-    // What a film has got used to is no amount, and grows with nothing.
-    const grows = !inWater && component !== 'acclimation';
+    // What a film has got used to and the share of it that is awake are no amounts, and grow with nothing.
+    const grows = !inWater && component !== 'acclimation' && component !== 'awake';
     const here = sample.y[state] / size;
     const there = (readings.get(`${component}@${place}`) ?? Number.NaN) / (grows ? factor : 1);
     return Math.abs(here - there) / (one.tolerance * Math.abs(here) + absolute[state] / size);

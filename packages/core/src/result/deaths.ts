@@ -116,3 +116,33 @@ export function deathsOf(run: Run): readonly CohortDeaths[] {
   const rows = rowsOfDeaths(run.model);
   return run.model.scenario.cohorts.map((_, cohort) => ofCohort(run, cohort, rows[cohort]));
 }
+
+/** How much of a cohort died, of what is no natural death. */
+export interface ShareDead {
+  /** What a fish that was there throughout had as a chance to die. */
+  readonly share: number;
+  /** d: when that passed a half, to the output step; absent: it did not. */
+  readonly halfBy?: number;
+}
+
+/**
+ * Of each cohort the share that died, natural deaths apart. Each output step counts against the fish that were there in it,
+ * so that fish that were sold before or came after do not thin a kill.
+ */
+export function sharesDead(run: Run): readonly ShareDead[] {
+  const rows = rowsOfDeaths(run.model);
+  return run.model.layout.fish.map(({ number: state }, cohort) => {
+    let left = 1;
+    let halfBy: number | undefined;
+    for (let i = 1; i < run.samples.length; i++) {
+      const [a, b] = [run.samples[i - 1], run.samples[i]];
+      const died = b.x[rows[cohort]] - a.x[rows[cohort]];
+      if (!(died > 0)) continue;
+      const unnatural = died - (between(run, cohort, rows[cohort], a, b).get('other') ?? 0);
+      // Fish may have come since the last output, or have been taken out.
+      left *= 1 - Math.max(0, unnatural) / Math.max(a.y[state], b.y[state] + died);
+      if (left <= 0.5) halfBy ??= b.time;
+    }
+    return { share: 1 - left, ...(halfBy !== undefined && { halfBy }) };
+  });
+}

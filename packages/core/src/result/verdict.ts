@@ -2,7 +2,7 @@
 import { sum } from '../base/sum.js';
 import type { Run, RunEvent } from '../run/run.js';
 import type { CauseOfDeath } from '../processes/kernels/hazard.js';
-import { deathsOf } from './deaths.js';
+import { deathsOf, sharesDead } from './deaths.js';
 import { filterVerdict, type FilterVerdict } from './filter-verdict.js';
 import { harvestOf } from './harvest.js';
 import { cropNitrogenShare } from './crop-nitrogen.js';
@@ -43,7 +43,7 @@ export interface FishVerdict {
 export interface ToldDeaths {
   readonly cohort: string;
   readonly vessel: string;
-  /** Of all that were ever there. */
+  /** Of those that were there; natural deaths apart. */
   readonly share: number;
   /** What most of them died of. */
   readonly cause: CauseOfDeath;
@@ -55,20 +55,17 @@ export interface ToldDeaths {
 
 /** Deaths of every cohort that ever had fish, the most first. */
 function toldDeaths(run: Run): readonly ToldDeaths[] {
-  const all = deathsOf(run).flatMap(
-    ({ cohort, stocked, number, causes, days, wipedOut }, i): ToldDeaths[] => {
-      if (!(stocked > 0)) return [];
-      let dead = 0;
-      const half = days.find((day) => (dead += day.number) >= stocked / 2);
-      return [
-        {
-          ...{ cohort, vessel: run.model.scenario.cohorts[i].vessel, share: number / stocked },
-          cause: causes.at(0)?.cause ?? 'other',
-          ...(half && { halfBy: half.day + 1 }),
-          ...(wipedOut !== undefined && { wipedOut }),
-        },
-      ];
-    },
+  const shares = sharesDead(run);
+  const all = deathsOf(run).flatMap(({ cohort, stocked, causes, wipedOut }, i): ToldDeaths[] =>
+    stocked > 0
+      ? [
+          {
+            ...{ cohort, vessel: run.model.scenario.cohorts[i].vessel, ...shares[i] },
+            cause: causes.find(({ cause }) => cause !== 'other')?.cause ?? 'other',
+            ...(wipedOut !== undefined && { wipedOut }),
+          },
+        ]
+      : [],
   );
   return all.sort((a, b) => b.share - a.share);
 }
@@ -92,7 +89,7 @@ export interface Beginning {
     | { readonly kind: 'limit'; readonly trouble: Trouble }
     | { readonly kind: 'water'; readonly event: RunEvent }
     | { readonly kind: 'filter'; readonly filter: FilterVerdict };
-  /** The last thing done to the system within the three days before. */
+  /** The last thing done to the system within the three days before that was no routine. */
   readonly after?: RunEvent;
 }
 
@@ -209,8 +206,16 @@ const disturbing = new Set([
   ...['top-up', 'source-water', 'dose', 'feed', 'leave-empty', 'drain-solids', 'pump-trip', 'dry'],
 ]);
 
+/** Kinds that are routine where they come again and again alike, and begin nothing. */
+const routine = new Set(['stock', 'feed', 'dose', 'drain-solids', 'change-water', 'cart-water']);
+
 /** Days within which what was done is named beside what went wrong. */
 const BEFORE = 3;
+
+/** Whether the like of it was done more than four times in a run. */
+const isRoutine = (run: Run, { kind, place, text }: RunEvent): boolean =>
+  routine.has(kind) &&
+  run.events.filter((each) => each.kind === kind && each.place === place && each.text === text).length > 4;
 
 function beginningOf(
   run: Run,
@@ -234,7 +239,8 @@ function beginningOf(
         disturbing.has(event.kind) &&
         event.time <= first.time &&
         event.time >= first.time - BEFORE &&
-        !(first.what.kind === 'water' && event === first.what.event),
+        !(first.what.kind === 'water' && event === first.what.event) &&
+        !isRoutine(run, event),
     )
     .at(-1);
   return { ...first, ...(after && { after }) };

@@ -48,11 +48,12 @@ function deathsPhrase({ deaths }: NonNullable<RunVerdict['fish']>): string {
     cause: cause === 'oxygen' ? 'want of oxygen' : cause === 'other' ? 'other causes' : cause,
     part: wipedOut !== undefined || share > 0.995 ? 'all' : `${Math.round(share * 100)} %`,
   }));
-  const kinds = [...new Set(shares.map(({ part, cause }) => `${part}|${cause}`))];
-  const told = kinds.map((kind) => {
-    const [part, cause] = kind.split('|');
-    const those = shares.filter((each) => `${each.part}|${each.cause}` === kind);
-    return `${part} of ${listed(those.map(({ cohort }) => cohort))}, of ${cause}`;
+  const told = [...new Set(shares.map(({ cause }) => cause))].map((cause) => {
+    const of = shares.filter((each) => each.cause === cause);
+    const parts = [...new Set(of.map(({ part }) => part))].map(
+      (part) => `${part} of ${listed(of.filter((each) => each.part === part).map(({ cohort }) => cohort))}`,
+    );
+    return `${listed(parts)}, of ${cause}`;
   });
   return ` Dead: ${told.join('; ')}.`;
 }
@@ -62,11 +63,14 @@ function fishLine(fish: NonNullable<RunVerdict['fish']>, name: DayName): string 
   const [trouble, ...others] = fish.troubles as readonly (Trouble | undefined)[];
   const since = from === undefined ? '' : ` from ${name(from)}`;
   const also = others.flatMap((other) => (other === undefined ? [] : [passedPhrase(other)]));
+  const howLong = (of: Trouble): string =>
+    state === 'dead' ? ` from ${name(of.first)}` : ` for ${spanPhrase(of.total)}${worstPhrase(of, name)}`;
   const cause =
     trouble === undefined
       ? ''
-      : `: ${passedPhrase(trouble)} in ${places(trouble)} for ${spanPhrase(trouble.total)}${worstPhrase(trouble, name)}` +
+      : `: ${passedPhrase(trouble)} in ${places(trouble)}${howLong(trouble)}` +
         (also.length > 0 ? `; also ${listed(also)}` : '');
+  // What a limit counts after the fish are dead is no forecast: only when it began is told.
   const noForecast = 'What follows is no forecast.';
   switch (state) {
     case 'dead':
@@ -149,7 +153,7 @@ function cropsLine(crops: NonNullable<RunVerdict['crops']>, name: DayName): stri
     salt === undefined
       ? []
       : [`salt: ${passedPhrase(salt)} for ${plain(salt.whom)} from ${name(salt.first)}`];
-  return `Crops: ${[yields, ...hungry, ...salty].join('; ')}.`;
+  return `Crops: ${[...salty, ...hungry, yields].join('; ')}.`;
 }
 
 function whatBegan({ what }: Beginning): string {
@@ -162,6 +166,8 @@ function whatBegan({ what }: Beginning): string {
 /** Something that happened, in a sentence. */
 function eventPhrase({ kind, place, text }: NonNullable<Beginning['after']>): string {
   if (text.endsWith('power cut')) return 'a power cut';
+  if (kind === 'pump' && text === 'off') return `the stop of pump ${place}`;
+  if (kind === 'top-up' && text === 'stopped') return 'the stop of top-up';
   if (kind === 'rain-tank-empty') return 'the rain tank empty';
   if (kind === 'cap-reached') return `the cap of ${place} reached`;
   if (kind === 'pump-trip') return `pump ${place} sucking air`;
@@ -179,6 +185,16 @@ function beganPhrase(beginning: Beginning, first: string, name: DayName): string
   const since = lag > 1 / 48 ? `${spanPhrase(lag)} after` : 'with';
   const before = `${since} ${eventPhrase(after)}`;
   return said ? ` It began ${before}.` : ` It began on ${name(time)} with ${amiss}, ${before}.`;
+}
+
+/** Pumps that sucked air before fish came to harm: the line of the fish says so, since it is why. */
+function pumpsBefore({ fish, water }: RunVerdict, name: DayName): string {
+  const hurt = fish?.troubles.at(0)?.first;
+  if (hurt === undefined || fish?.state === 'uncomfortable') return '';
+  return water.pumps
+    .filter(({ first }) => first <= hurt)
+    .map(({ pump, first }) => ` Pump ${pump} sucks air from ${name(first)}.`)
+    .join('');
 }
 
 /** What stands before all else: from when on a run is no forecast, where it is not for the fish, whose line says it. */
@@ -228,7 +244,8 @@ export function verdictLines(verdict: RunVerdict, startDate: string): readonly s
   lines.sort((a, b) => b.bad - a.bad);
   const [first, ...others] = lines.map(({ text }) => text);
   const began = beginning === undefined ? '' : beganPhrase(beginning, first, name);
-  return [...holdsLine(verdict, name), `${first}${began}`, ...others];
+  const pumps = first.startsWith('Fish') ? pumpsBefore(verdict, name) : '';
+  return [...holdsLine(verdict, name), `${first}${pumps}${began}`, ...others];
 }
 
 /** Order of the states of fish, filter and water, the best first. */
