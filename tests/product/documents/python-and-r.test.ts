@@ -11,8 +11,12 @@ const text = at('packages/cli/docs/python-and-r.md');
 const blocks = (language: string): readonly string[] =>
   [...text.matchAll(new RegExp(`\`\`\`${language}\\n([\\s\\S]*?)\`\`\``, 'g'))].map(([, code]) => code);
 
+/** The Python of Debian, which its package of pandas is for, before another that may stand in the path. */
+const interpreter =
+  ['/usr/bin/python3', 'python3'].find((name) => spawnSync(name, ['-c', 'import pandas']).status === 0) ??
+  'python3';
 const python = (code: string, cwd?: string) =>
-  spawnSync('python3', ['-c', code], { encoding: 'utf8', ...(cwd !== undefined && { cwd }) });
+  spawnSync(interpreter, ['-c', code], { encoding: 'utf8', ...(cwd !== undefined && { cwd }) });
 const hasPandas = python('import pandas').status === 0;
 const hasPython = python('import json').status === 0;
 const required = process.env['LEAT_CI_TOOLS'] === '1';
