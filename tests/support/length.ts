@@ -6,8 +6,8 @@ export const full = process.env['LEAT_FULL'] === '1';
 
 /**
  * Test files that take long whatever their length: browsers, whole installs, ends of processes, fits and ensembles by the
- * command. `npm test` leaves them to `.ci/run` (`LEAT_QUICK=0`) and `npm run test:full`; named on the command line of
- * vitest they run at any time.
+ * command. `npm test` and `.ci/run` leave them to `npm run test:full`, or `LEAT_QUICK=0`; named on the command line of vitest
+ * they run at any time.
  */
 export const slowFiles: readonly string[] = [
   'tests/numerics/peers/peers.test.ts',
