@@ -13,11 +13,13 @@ export const slowFiles: readonly string[] = [
   'tests/numerics/peers/peers.test.ts',
   'tests/product/commands/kept.test.ts',
   'tests/product/commands/sensitivity.test.ts',
+  'tests/product/documents/readme.test.ts',
   'tests/product/lessons/notebooks.test.ts',
   'tests/product/logs/twins.test.ts',
   'tests/product/packages/install.test.ts',
   'tests/product/report/browser.test.ts',
   'tests/product/trust/interrupted.test.ts',
   'tests/product/trust/killed.test.ts',
+  'tests/product/trust/outputs.test.ts',
   'tests/product/trust/worker-dies.test.ts',
 ];
