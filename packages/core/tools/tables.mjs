@@ -10,7 +10,8 @@ const library = join(dirname(fileURLToPath(import.meta.url)), '..', 'src', 'libr
 
 const columns = 'id value unit low high distribution conditions source page mark'.split(' ');
 const sourceColumns = 'key citation year doi note'.split(' ');
-const numeric = new Set(['value', 'low', 'high']);
+const correlationColumns = 'a b rank conditions source page mark'.split(' ');
+const numeric = new Set(['value', 'low', 'high', 'rank']);
 
 /** Lines of one TSV as arrays of cells; throws on a wrong header, cell count, blank or non-number. */
 function readTable(file, header) {
@@ -38,7 +39,7 @@ const literal = (cells) => `  [${cells.map(quote).join(', ')}],`;
 
 const tableFiles = () =>
   readdirSync(join(library, 'data'))
-    .filter((file) => file.endsWith('.tsv') && file !== 'sources.tsv')
+    .filter((file) => file.endsWith('.tsv') && !['sources.tsv', 'correlations.tsv'].includes(file))
     .sort();
 
 /** Every id, and every subject (`fish.nile-tilapia`) of the tables that have subjects. */
@@ -101,9 +102,10 @@ export function conditionsModule() {
 export function tablesModule() {
   const files = readFiles();
   const sources = readTable('sources.tsv', sourceColumns).map(literal);
+  const correlations = readTable('correlations.tsv', correlationColumns).map(literal);
   return [
     made,
-    "import type { SourceCells, TableColumns } from './table-row.js';",
+    "import type { CorrelationCells, SourceCells, TableColumns } from './table-row.js';",
     '',
     '/** The numbers by column: like beside like takes a tenth less to send, ids that go on from the one before them a fifth. */',
     'export const tableColumns: TableColumns = {',
@@ -124,6 +126,11 @@ export function tablesModule() {
     `/** One row a source: ${sourceColumns.join(', ')}. */`,
     'export const sourceCells: readonly SourceCells[] = [',
     ...sources,
+    '];',
+    '',
+    `/** One row a correlation: ${correlationColumns.join(', ')}. */`,
+    'export const correlationCells: readonly CorrelationCells[] = [',
+    ...correlations,
     '];',
     '',
   ].join('\n');

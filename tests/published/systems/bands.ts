@@ -98,9 +98,9 @@ function failsIn(run: Run, window: number | undefined): boolean {
   );
 }
 
-/** The quantities of a system by the draw of one seed, in their order; none where a run broke off. */
-export function drawnValues(system: SystemCase, seed: number): readonly number[] | undefined {
-  const runs = drawnRuns(system, seed);
+/** The quantities of a system by one draw, in their order; none where a run broke off. */
+export function drawnValues(system: SystemCase, draw: number): readonly number[] | undefined {
+  const runs = drawnRuns(system, draw);
   if (Object.values(runs).some(({ outcome }) => outcome.kind !== 'done')) return undefined;
   return system.quantities.map(({ value }) => value(runs));
 }
@@ -127,7 +127,7 @@ export function listedBands(system: SystemCase): SystemBands {
 
 const known = new Map<SystemCase, SystemBands>();
 
-/** Bands of all quantities of a system, by draws with seeds 1, 2, 3 ...; worked out once. */
+/** Bands of all quantities of a system, by its draws; worked out once. */
 export function bandsOf(system: SystemCase): SystemBands {
   const found = known.get(system);
   if (found !== undefined) return found;

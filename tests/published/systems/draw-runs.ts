@@ -3,13 +3,14 @@ import { fileURLToPath } from 'node:url';
 import {
   compileModel,
   createParameters,
-  createRandom,
-  drawParameters,
   readScenario,
   readScenarioFully,
   type Parameters,
 } from '@leat/core';
 import type { Setting } from '../../../packages/core/src/scenario/file/set-value.js';
+import { openSampling } from '../../../packages/core/src/analysis/uncertainty/sampling.js';
+import { drawnValues } from '../../../packages/core/src/analysis/uncertainty/open-runs.js';
+import { parametersAt } from '../../../packages/core/src/library/parameters.js';
 import { simulate } from '../../../packages/core/src/run/stepping.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import type { Runs, SystemCase } from './system-case.js';
@@ -66,10 +67,19 @@ function usedBy(name: string): readonly string[] {
   return used;
 }
 
-/** The runs of a system with numbers drawn by a seed: each draw holds in all its runs. They may have broken off. */
-export function drawnRuns(system: SystemCase, seed: number): Runs {
+/** Numbers of the tables, drawn as those of an ensemble are: a Latin hypercube with the correlations of the tables. */
+function openDraws(members: number): (member: number) => Parameters {
+  const tables = createParameters();
+  const rows = [...tables.rows()].filter(({ distribution }) => distribution !== 'fixed');
+  const ids = rows.map(({ id }) => id);
+  const sample = openSampling({ method: 'latin-hypercube', members, seed: 1 }, ids);
+  return (member) => parametersAt(drawnValues(rows, sample(member)), tables);
+}
+
+/** The runs of a system with drawn numbers, of draw 1, 2, ...: each draw holds in all its runs. They may have broken off. */
+export function drawnRuns(system: SystemCase, draw: number): Runs {
   const { text, file } = textOf(system.file);
-  const parameters = drawParameters(createRandom(seed));
+  const parameters = openDraws(system.draws)(draw - 1);
   const drawn = drawnSettings(usedBy(system.file), parameters);
   return Object.fromEntries(
     Object.entries(system.runs).map(([name, set]) => {

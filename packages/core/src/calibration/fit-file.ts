@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { RankCorrelation } from '../analysis/uncertainty/correlate.js';
+import type { RankCorrelation } from '../library/correlations.js';
 import { InputError } from '../base/faults.js';
 import { formProblem } from '../base/form-problem.js';
 import { sealed, sealProblem } from '../base/seal.js';

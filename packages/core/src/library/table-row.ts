@@ -49,6 +49,17 @@ export type TableColumns = {
 /** The cells of a source: key, citation, year, DOI or `none`, note. */
 export type SourceCells = readonly [key: string, citation: string, year: string, doi: string, note: string];
 
+/** The cells of a correlation: the two ids, the rank correlation, conditions, source, page, mark. */
+export type CorrelationCells = readonly [
+  a: string,
+  b: string,
+  rank: number,
+  conditions: string,
+  source: string,
+  page: string,
+  mark: Mark,
+];
+
 /** The table in which the subjects of a group stand. */
 export const tableOf = {
   fish: 'fish',

@@ -2,16 +2,7 @@ import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { InputError, type Fault } from '../../base/faults.js';
 import { nearest } from '../../base/nearest.js';
 import { normalCdf, normalQuantile } from '../../base/normal.js';
-
-/** A rank correlation (Spearman's) stated between two numbers of the tables. */
-export interface RankCorrelation {
-  readonly a: string;
-  readonly b: string;
-  /** Above -1 and below 1. */
-  readonly rank: number;
-  /** Holds only where both are drawn; without it an id that is not drawn is a fault. */
-  readonly whereDrawn?: boolean;
-}
+import type { RankCorrelation } from '../../library/correlations.js';
 
 function faultsOf(correlations: readonly RankCorrelation[], ids: readonly string[]): readonly Fault[] {
   return correlations.flatMap(({ a, b, rank }): Fault[] => {

@@ -1,6 +1,7 @@
 import { InputError } from '../../base/faults.js';
 import { keyOf, mix, uniformAt } from '../../base/hashes.js';
-import { correlate, type RankCorrelation } from './correlate.js';
+import { type RankCorrelation, withTableCorrelations } from '../../library/correlations.js';
+import { correlate } from './correlate.js';
 import { sobolDimensions, sobolSequence } from './sobol-sequence.js';
 
 const rounds = 6;
@@ -36,6 +37,7 @@ export interface Sampling {
   readonly members: number;
   /** Whole number from 0 to 2^53 - 1. */
   readonly seed: number;
+  /** Beside those of the tables, which hold between numbers that none of these names. */
   readonly correlations?: readonly RankCorrelation[];
 }
 
@@ -88,6 +90,6 @@ export function openSampling(sampling: Sampling, ids: readonly string[]): (membe
       },
     ]);
   const draw = (method === 'sobol' ? sobol : latinHypercube)(sampling, ids);
-  const together = correlate(sampling.correlations ?? [], ids);
+  const together = correlate(withTableCorrelations(sampling.correlations ?? []), ids);
   return (member) => together(draw(member));
 }

@@ -59,8 +59,6 @@ const aerationSchema = z.union(
   },
 );
 
-/** Aeration as written: a rate, or a rate with its device. */
-type AerationGiven = number | { readonly rate: number; readonly device?: string | undefined };
 
 const media = section(
   {
@@ -180,7 +178,7 @@ function reachedSurface(parameters: Parameters, type: string): number {
 
 /**
  * Wetted surface where it is not written: walls by the usual wall of a vessel (`vessel.wall`), media by
- * their volume and the surface that they offer, and the underside of rafts.
+ * their volume and the surface that they offer, and the underside of rafts. Roots come on top (roots.ts).
  */
 function readSurface(reader: ScenarioReader, path: Path, given: Given, areas: Areas): number | undefined {
   const { media, surface } = given;
@@ -193,7 +191,7 @@ function readSurface(reader: ScenarioReader, path: Path, given: Given, areas: Ar
   const walls = parameters.value('vessel.wall') * given.volume;
   const filling = media === undefined ? 0 : media.volume * reachedSurface(parameters, media.type);
   const rafts = given.kind === 'raft-bed' ? areas.covered : 0;
-  return quantityDefault(reader, [...path, 'surface'], walls + filling + rafts, 'area');
+  return walls + filling + rafts;
 }
 
 function readTemperature(
@@ -216,12 +214,21 @@ function readTemperature(
 /** Vessels whose air is drawn in by draining or falling water. */
 const drawingKinds: ReadonlySet<VesselKind> = new Set(['media-bed', 'channel']);
 
-/** Transfer of the aeration, d-1, and the share of its oxygen that the air gives up. */
+/**
+ * How deep the water of a vessel is, m: its volume over its area seen from above. Where none is written (open, covered and
+ * floor stand for it, and may be 0) it is that of the devices in the tables, 1 m.
+ */
+function depthOf({ volume, area }: Given, { open, covered }: Areas): number {
+  const above = area ?? open + covered;
+  return above > 0 ? volume / above : 1;
+}
+
+/** Transfer of the aeration, d-1, and the share of its oxygen that the air gives up on its way through the water. */
 function readAeration(
   reader: ScenarioReader,
   path: Path,
-  kind: VesselKind,
-  given: AerationGiven | undefined,
+  { kind, aeration: given }: Given,
+  depth: number,
 ): Pick<Vessel, 'aeration' | 'airShare'> {
   const rate = typeof given === 'number' ? given : given?.rate;
   if (rate === undefined || rate === 0) return { aeration: quantityDefault(reader, path, 0, 'rate') };
@@ -232,7 +239,8 @@ function readAeration(
   const known =
     device === undefined || reader.known(device, reader.names('aerator'), [...path, 'device'], 'device');
   if (!known) return { aeration: rate };
-  return { aeration: rate, airShare: reader.parameters.value(`aerator.${device ?? usual}.oxygen-share`) };
+  const perMetre = reader.parameters.value(`aerator.${device ?? usual}.oxygen-share`);
+  return { aeration: rate, airShare: -Math.expm1(-perMetre * depth) };
 }
 
 function readVessel(reader: ScenarioReader, path: Path, name: string, frame: RunFrame): Vessel | undefined {
@@ -263,7 +271,7 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
     volume,
     surface,
     ...areas,
-    ...readAeration(reader, [...path, 'aeration'], kind, given.aeration),
+    ...readAeration(reader, [...path, 'aeration'], given, depthOf(given, areas)),
     capture: given.capture ?? reader.fallback([...path, 'capture'], 0, 0),
     temperature,
     leak: usual('leak', 'volume-flow'),

@@ -1,0 +1,33 @@
+// Designs, steady states, measures, draws and ensembles: what is done with many runs.
+export { domainAtStart } from './analysis/design/domain-at-start.js';
+export { auditOf } from './analysis/design/audit.js';
+export { handbookFilter } from './analysis/design/handbook.js';
+export { conditionOf } from './analysis/measures/condition.js';
+export { measureOf } from './analysis/measures/measure.js';
+export { NoAnswerError } from './analysis/measures/phrase.js';
+export { openSampling } from './analysis/uncertainty/sampling.js';
+export { sobolDimensions, sobolSequence } from './analysis/uncertainty/sobol-sequence.js';
+export { openRuns } from './analysis/uncertainty/open-runs.js';
+export { basisOf, outlineOf, } from './analysis/uncertainty/members.js';
+export { ensembleOf, openMembers } from './analysis/uncertainty/ensemble.js';
+export { ensembleResult, } from './analysis/uncertainty/ensemble.js';
+export { summaryOf } from './analysis/uncertainty/quantiles.js';
+export { openAccumulator, } from './analysis/uncertainty/accumulator.js';
+export { shareBelow } from './analysis/uncertainty/one-at-a-time.js';
+export { fewOf } from './analysis/uncertainty/one-at-a-time.js';
+export { localDesign, localEffects, middleOf, } from './analysis/uncertainty/one-at-a-time.js';
+export { elementaryEffects, morrisDesign, } from './analysis/uncertainty/one-at-a-time.js';
+export { sobolDesign, sobolIndices, } from './analysis/uncertainty/sobol-indices.js';
+export { NoSteadyStateError } from './analysis/steady/constant-state.js';
+export { dayOn } from './analysis/steady/steady-state.js';
+export { steadyState } from './analysis/steady/steady-state.js';
+export { findSize } from './analysis/design/size.js';
+export { handbookOf, surfacesVaried, } from './analysis/design/handbook.js';
+export { judgeRun } from './analysis/design/trial.js';
+export { openSizeMembers } from './analysis/design/size-spread.js';
+export { sizeReasons } from './analysis/design/size-reasons.js';
+export { sizeSpread } from './analysis/design/size-spread.js';
+export { valueInUnit, valueRange } from './analysis/design/value-range.js';
+export { sweepPoint } from './analysis/design/sweep.js';
+export { sweepGrid, sweepValues } from './analysis/design/sweep.js';
+//# sourceMappingURL=analysis.js.map

@@ -1,0 +1,45 @@
+import { metabolismsOf } from '../../model/feed-conversion.js';
+import { fishAtStart } from '../../model/fish-at-start.js';
+import { offerOf } from '../../model/offer.js';
+import { valueOn } from '../../scenario/value-on.js';
+import { sum } from '../../base/sum.js';
+/** Mean over the days of the run. */
+function mean(value, scenario) {
+    const days = Array.from({ length: Math.max(1, Math.ceil(scenario.days)) }, (_, day) => day);
+    return sum(days.map((day) => valueOn(value, scenario.startDate, day))) / days.length;
+}
+/** Feed offered to each cohort at the start, g d-1 (0 for one that is stocked later). */
+export function feedAtStart(scenario) {
+    return scenario.cohorts.map(({ ration, number, mass }) => {
+        const { fed, share } = offerOf(ration, number * mass, number);
+        return fed + share * number * mass;
+    });
+}
+/** TAN by the design rule, g N d-1: protein fed x `limit.tan-per-protein` (Timmons & Ebeling). */
+export function tanByRule(model) {
+    const { scenario, parameters } = model;
+    const protein = feedAtStart(scenario).map((feed, index) => feed * scenario.cohorts[index].feed.protein);
+    return sum(protein) * parameters.value('limit.tan-per-protein.value');
+}
+/**
+ * TAN that fish give off by this model, g N d-1, as at the start in sound water: with the urea and other dissolved organic
+ * nitrogen that becomes TAN.
+ */
+export function tanByModel({ scenario, parameters }) {
+    const metabolisms = metabolismsOf(scenario, parameters);
+    return sum(scenario.cohorts.map((cohort) => cohort.number > 0 ? fishAtStart(cohort, parameters, metabolisms.get(cohort.name)).excreted : 0));
+}
+/**
+ * Water lost a day, m3 d-1, mean over the run: evaporation, transpiration of full crops, leaks and
+ * exchange.
+ */
+export function waterLost(model) {
+    const { scenario, parameters } = model;
+    const et0 = mean(scenario.et0, scenario);
+    const open = parameters.value('water.open-coefficient');
+    const covered = parameters.value('water.covered-coefficient');
+    const vessels = scenario.vessels.map((vessel) => et0 * (open * vessel.open + covered * vessel.covered) + vessel.leak + vessel.exchange);
+    const crops = scenario.plantings.map(({ area, crop, start, cover = 1 }) => (start === 'empty' ? 0 : area) * cover * et0 * parameters.value(`crop.${crop}.kc-full`));
+    return sum([...vessels, ...crops]);
+}
+//# sourceMappingURL=design-loads.js.map

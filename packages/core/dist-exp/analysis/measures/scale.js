@@ -1,0 +1,116 @@
+import { nearest } from '../../base/nearest.js';
+import { convert, describeDimension, parseQuantity } from '../../base/units.js';
+import { seriesUnits } from '../../result/series.js';
+const dimensions = {
+    tan: 'ammonia',
+    nitrite: 'nitrite',
+    nitrate: 'nitrate',
+    'un-ionised-ammonia': 'ammonia',
+    alkalinity: 'alkalinity',
+    solids: 'concentration',
+    'degradable-solids': 'concentration',
+    'refractory-solids': 'concentration',
+    oxygen: 'concentration',
+    chloride: 'concentration',
+    calcium: 'calcium',
+    'carbon-dioxide': 'concentration',
+    temperature: 'temperature',
+    volume: 'volume',
+    'rain-tank': 'volume',
+    'rain-tank-spilled': 'volume',
+    'fish-mass': 'mass',
+    'fish-mean-mass': 'mass',
+    feed: 'mass-flow',
+    evapotranspiration: 'volume-flow',
+    'top-up': 'volume-flow',
+    discharge: 'volume-flow',
+};
+/** The scale of a series such as `nitrate@sump` with its unit. */
+function scaleOfSeries(series, unit) {
+    const dimension = dimensions[series.slice(0, series.indexOf('@'))];
+    return dimension === undefined ? { unit } : { unit, dimension };
+}
+/** Units of the tables that are the same as one shown with a series. */
+const same = {
+    'mg/L': 'g/m3',
+    'mg N/L': 'g/m3',
+    'meq/L': 'eq/m3',
+    'mmol/L': 'mol/m3',
+};
+/** Whether a number of the tables in one unit can be held against a value in another. */
+function unitsAgree(ofRow, ofScale) {
+    return ofRow === (same[ofScale] ?? ofScale);
+}
+const shape = /^([+-]?)((?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?) *(.*)$/;
+/**
+ * Reads a value written as a bare number (then in the unit of the scale) or with a unit; may be below zero.
+ * @returns the value in the unit of the scale, or what is wrong with it
+ */
+function valueOnScale(text, scale) {
+    const { unit, dimension, difference } = scale;
+    const written = unit === '1'
+        ? 'a number'
+        : dimension === undefined
+            ? `a number in ${unit}`
+            : describeDimension(dimension);
+    const match = shape.exec(text);
+    if (match === null)
+        return { got: text === '' ? 'nothing' : text, problem: 'not a value', expected: written };
+    const [, sign, digits, name] = match;
+    const value = (sign === '-' ? -1 : 1) * Number(digits);
+    if (!Number.isFinite(value))
+        return { got: text, problem: 'not a finite number', expected: written };
+    if (name === '' || name === unit)
+        return value;
+    const step = difference === true && dimension === 'temperature';
+    if (dimension === undefined || step)
+        return { got: name, problem: 'wrong unit', expected: step ? 'a difference in degC' : written };
+    const answer = dimension === 'temperature'
+        ? convert(value, name, dimension)
+        : parseQuantity(`${digits} ${name}`, dimension);
+    if ('problem' in answer)
+        return { got: text, ...answer };
+    return dimension === 'temperature' || sign !== '-' ? answer.value : -answer.value;
+}
+/** The scale of a series that is named in a measure, or what is wrong with the name. */
+export function scaleOfWord(name, model) {
+    const units = seriesUnits(model);
+    const unit = name === undefined ? undefined : units.get(name);
+    if (name !== undefined && unit !== undefined)
+        return scaleOfSeries(name, unit);
+    const near = name === undefined ? undefined : nearest(name, units.keys());
+    return {
+        got: name ?? 'nothing',
+        problem: 'no such series',
+        expected: 'quantity@place, such as nitrate@sump',
+        ...(near && { nearest: near }),
+    };
+}
+/**
+ * Reads `VALUE[ UNIT]`, or the id of a number of the tables such as `fish.nile-tilapia.limit-nitrite`.
+ * @param known the numbers there are
+ * @returns the level, or what is wrong with it
+ */
+export function levelOf(text, scale, known) {
+    if (/^[a-z][a-z0-9-]*(\.[a-z0-9-]+)+$/.test(text)) {
+        if (!known.has(text)) {
+            const near = nearest(text, Array.from(known.rows(), ({ id }) => id));
+            return {
+                got: text,
+                problem: 'no such number in the tables',
+                ...(near === undefined ? {} : { nearest: near }),
+            };
+        }
+        const row = known.row(text);
+        if (!unitsAgree(row.unit, scale.unit))
+            return {
+                got: `${text}, in ${row.unit}`,
+                problem: 'wrong unit',
+                expected: `a number in ${scale.unit}`,
+            };
+        return (parameters) => parameters.value(text);
+    }
+    const value = valueOnScale(text, scale);
+    return typeof value === 'number' ? () => value : value;
+}
+//# sourceMappingURL=scale.js.map

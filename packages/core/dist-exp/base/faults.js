@@ -1,0 +1,38 @@
+/** Most faults said in a message, so that a hostile file does not fill the screen for minutes. */
+const mostDescribed = 500;
+function describeAll(faults) {
+    const described = faults.slice(0, mostDescribed).map(describeFault);
+    const rest = faults.length - described.length;
+    return [...described, ...(rest > 0 ? [`${rest} more faults`] : [])].join('\n');
+}
+/** Bad input: carries every fault found, never only the first; the message says the first 500. */
+export class InputError extends Error {
+    name = 'InputError';
+    faults;
+    constructor(faults) {
+        super(describeAll(faults));
+        this.faults = faults;
+    }
+}
+/** Longest part of a message, characters. */
+const longest = 400;
+// Control characters, and what turns the direction of writing or breaks a line.
+const unseen = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu;
+/** A part of a message as one line that no file can lead astray: what is unseen is written out, what is long is cut. */
+function tame(part) {
+    const cut = part.length > longest ? `${part.slice(0, longest - 3)}...` : part;
+    return cut.replace(unseen, (sign) => `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`);
+}
+/** One line: `file:line:column: key: problem; got ...; expected ...; did you mean ...?` */
+export function describeFault(fault) {
+    const place = [fault.file, fault.line, fault.column].filter((part) => part !== undefined).join(':');
+    const parts = [
+        fault.problem,
+        fault.got === undefined ? undefined : `got ${fault.got}`,
+        fault.expected === undefined ? undefined : `expected ${fault.expected}`,
+        fault.nearest === undefined ? undefined : `did you mean ${fault.nearest}?`,
+    ].filter((part) => part !== undefined);
+    const tamed = [place, fault.key ?? ''].filter((part) => part !== '').map(tame);
+    return [...tamed, parts.map(tame).join('; ')].join(': ');
+}
+//# sourceMappingURL=faults.js.map

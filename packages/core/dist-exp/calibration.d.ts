@@ -1,0 +1,26 @@
+export { csvTable, logTable } from './log/log-table.js';
+export { guessLogMap, type ColumnGuess, type MapGuess } from './log/guess-map.js';
+export type { LogMap } from './log/log-map.js';
+export { summaryOfLog, type LogCourse, type LogSummary } from './log/log-summary.js';
+export type { LogTable } from './log/log-table.js';
+export { readLog } from './log/read-log.js';
+export { readLogMap } from './log/read-map.js';
+export type { LogFeed, LogNote, LogReading, Oddity, WaterLog } from './log/water-log.js';
+export { fit, type Fit, type FitSearch } from './calibration/fit.js';
+export { fitText, readFit, type SavedFit } from './calibration/fit-file.js';
+export { fittedCorrelations, fittedSettings, fittedTable } from './calibration/fit-file.js';
+export { withFittedStart, type FitSystem } from './calibration/fitted-system.js';
+export type { UnloggedFeed } from './calibration/with-log.js';
+export { forecast, type Forecast, type ForecastCourse } from './calibration/forecast.js';
+export { backtest, type Backtest, type BacktestScore } from './calibration/backtest.js';
+export type { FitProvenance, FitStart } from './calibration/fit.js';
+export type { FittedValue } from './calibration/fitted-system.js';
+export type { Free as FreeNumber } from './calibration/free-parameter.js';
+export type { NextTest } from './calibration/diagnostics.js';
+export type { Prior } from './calibration/free-parameter.js';
+export type { FittedCourse, FittedNumber, SpoiltReading } from './calibration/diagnostics.js';
+export type { BacktestRequest } from './calibration/backtest.js';
+export type { ForecastRequest } from './calibration/forecast.js';
+export type { System as MappedSystem } from './log/guess-map.js';
+export type { ColumnUse, DateOrder } from './log/log-map.js';
+//# sourceMappingURL=calibration.d.ts.map

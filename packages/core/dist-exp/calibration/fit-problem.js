@@ -1,0 +1,146 @@
+import { bisectRight } from 'd3-array';
+import { calendarDays } from '../base/calendar.js';
+import { InputError } from '../base/faults.js';
+import { createParameters } from '../library/parameters.js';
+import { compileChecked } from '../model/compile.js';
+import { openChecked } from '../model/open-model.js';
+import { simulate } from '../run/stepping.js';
+import { trueValue } from '../run/test-kit.js';
+import { defaultFree } from './default-free.js';
+import { openScenarios, fittedValuesAt } from './fitted-system.js';
+import { readFree } from './read-free.js';
+import { readingError } from './reading-loss.js';
+import { dayOf, observationsOf } from './readings.js';
+import { logForcing } from './with-log.js';
+/**
+ * What truly stands in a run, on the straight line between its outputs; undefined where the run broke off or a
+ * value is not finite. The run must reach every time.
+ */
+export function predictionsOf(run, sought) {
+    if (run.outcome.kind !== 'done')
+        return undefined;
+    const { model, samples } = run;
+    const times = samples.map(({ time }) => time);
+    const at = (sample, { reads, vessel }) => trueValue(reads, { model, ...samples[sample] }, vessel);
+    const values = Float64Array.from(sought, (each) => {
+        const before = Math.max(0, bisectRight(times, each.time) - 1);
+        const rest = each.time - times[before];
+        if (rest <= 0)
+            return at(before, each);
+        const after = Math.min(before + 1, samples.length - 1);
+        const share = rest / (times[after] - times[before]);
+        return at(before, each) * (1 - share) + at(after, each) * share;
+    });
+    return values.every(Number.isFinite) ? values : undefined;
+}
+/** What readings of a log are looked for as. */
+export function soughtOf(observations) {
+    return observations.map(({ reading, vessel, time }) => ({ reads: reading.reads, vessel, time }));
+}
+const nitrogen = ['ammonia', 'nitrite', 'nitrate'];
+function logFault(log, scenario, until) {
+    const { file } = log;
+    if (log.from === '')
+        return new InputError([{ file, problem: 'an empty log: no row has a date' }]);
+    if (calendarDays(until) === undefined || until < log.from) {
+        return new InputError([
+            {
+                file,
+                problem: 'no row of the log is left up to the last date that counts',
+                got: until,
+                expected: `a date from ${log.from} to ${log.to}`,
+            },
+        ]);
+    }
+    const end = dayOf(scenario, until);
+    if (end < 0 || dayOf(scenario, log.from) > scenario.days) {
+        return new InputError([
+            {
+                file,
+                problem: `the log lies outside the run of the system file: nothing in it can be held against the model`,
+                got: `${log.from} to ${until}`,
+                expected: `dates in the ${scenario.days} days from start-date ${scenario.startDate}`,
+            },
+        ]);
+    }
+    return undefined;
+}
+function* warningsOf(observations) {
+    if (!observations.some(({ reading }) => nitrogen.includes(reading.reads)))
+        yield 'warning: no reading of ammonia, nitrite or nitrate: the log tells nothing of how nitrogen turns over';
+    for (const reads of nitrogen) {
+        const own = observations.filter(({ reading }) => reading.reads === reads);
+        if (own.length > 1 && own.every(({ reading }) => reading.value <= 0 || reading.low === -Infinity))
+            yield `warning: all ${own.length} readings of ${reads} are zero or below what the kit shows: they only bound it`;
+    }
+}
+/**
+ * Makes a fit ready: reads the system for as long as the log goes, takes from the log feed, temperature and readings, and
+ * reads what may vary.
+ * @param ahead days that the runs go on after the last date
+ * @throws InputError where the log is empty, of another time, or holds no reading of this system, and where a free
+ *   number is none
+ */
+export function openFitProblem(request, ahead = 0) {
+    const { system, log, tolerance = 1e-4 } = request;
+    const whole = system.read([]).scenario;
+    const until = request.until !== undefined && request.until < log.to ? request.until : log.to;
+    const fault = logFault(log, whole, until);
+    if (fault !== undefined)
+        throw fault;
+    const days = dayOf(whole, until) + 1 + ahead;
+    const base = system.read([], days);
+    const scenario = { ...base.scenario, every: 1 };
+    const { all: observations, notes: left } = observationsOf(log, scenario, until);
+    if (observations.length === 0) {
+        throw new InputError([
+            {
+                file: log.file,
+                problem: 'no reading in the log is of this system and within its run: there is nothing to fit to',
+                expected: `readings in ${scenario.vessels.map(({ name }) => name).join(', ')}, from ${scenario.startDate} on`,
+            },
+        ]);
+    }
+    const forcing = logForcing(log, scenario, until, request.unloggedFeed ?? 'last');
+    const opened = openChecked({ ...base, scenario: forcing.over(scenario) });
+    const { parameters } = simulate(opened.model, { tolerance }).model;
+    const used = opened.used();
+    const names = request.free.length > 0 ? request.free : defaultFree(scenario, parameters, used);
+    const free = request.numbers ?? readFree(names, scenario, parameters);
+    const unread = free.filter(({ kind, name }) => kind === 'number' && !used.includes(name));
+    const scenarios = openScenarios(system, base, days);
+    const scenarioAt = (at) => forcing.over({ ...scenarios(fittedValuesAt(free, at)), every: 1 });
+    const runAt = (at) => {
+        const built = scenarioAt(at);
+        const run = simulate(compileChecked(built, createParameters(built.overrides), { closureDraws: 0 }), {
+            tolerance,
+        });
+        request.onRun?.();
+        return run;
+    };
+    return {
+        scenario,
+        parameters,
+        free,
+        observations,
+        until,
+        days,
+        ahead,
+        errorOf: (reads) => readingError(parameters, reads),
+        scenarioAt,
+        forcing,
+        predict: (at, sought) => predictionsOf(runAt(at), sought),
+        notes: [
+            ...left,
+            ...forcing.notes,
+            ...unread.map(({ name }) => `warning: nothing in this system reads ${name}: it stays at its prior`),
+            ...warningsOf(observations),
+            ...(days - ahead > whole.days
+                ? [
+                    `the log goes on after the ${whole.days} days of the file: the run is made ${days - ahead} days long`,
+                ]
+                : []),
+        ],
+    };
+}
+//# sourceMappingURL=fit-problem.js.map

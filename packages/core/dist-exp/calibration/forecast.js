@@ -1,0 +1,142 @@
+import { Matrix } from 'ml-matrix';
+import { quantilesOf } from '../analysis/uncertainty/quantiles.js';
+import { dateAfter } from '../base/calendar.js';
+import { normalQuantile } from '../base/normal.js';
+import { createRandom } from '../base/random.js';
+import { createParameters } from '../library/parameters.js';
+import { compileChecked } from '../model/compile.js';
+import { simulate } from '../run/stepping.js';
+import { endStateOf } from '../run/saved.js';
+import { unitOfMeasurable } from '../scenario/measurables.js';
+import { rootOf } from './diagnostics.js';
+import { fitDoubts } from './fit-file.js';
+import { openFitProblem, predictionsOf, } from './fit-problem.js';
+import { settingsOf, fittedValuesAt, withFittedStart, } from './fitted-system.js';
+const same = (a, b) => JSON.stringify(a) === JSON.stringify(b);
+/** Feed of a cohort as a file has it. */
+function feeding({ cohorts, actions }, name) {
+    const cohort = cohorts.find((each) => each.name === name);
+    const fed = actions.filter(({ action }) => action.kind === 'feed' && action.cohort === name);
+    return [cohort?.ration, cohort?.feed, fed.map(({ at, action }) => ({ at, action }))];
+}
+/**
+ * The scenario of a what-if at fitted values. The log's feed and temperature stand for what lies ahead as well, save
+ * where the what-if says something of its own about them.
+ */
+function whatIfAt(problem, system, values, today) {
+    const { scenario: own, forcing, days } = problem;
+    const written = withFittedStart(system.read(settingsOf(values), days).scenario, values);
+    const forced = forcing.over({ ...written, every: 1 });
+    const fedAnew = new Set(written.cohorts
+        .map(({ name }) => name)
+        .filter((name) => !same(feeding(own, name), feeding(written, name))));
+    const isFeed = ({ action }) => action.kind === 'feed' && fedAnew.has(action.cohort);
+    const rations = written.cohorts
+        .filter(({ name }) => fedAnew.has(name))
+        .map(({ name, ration }) => ({
+        at: today,
+        action: { kind: 'feed', cohort: name, ration, factor: 1 },
+    }));
+    const vessels = forced.vessels.map((vessel, index) => {
+        const before = own.vessels.find(({ name }) => name === vessel.name);
+        const { temperature } = written.vessels[index];
+        return same(before?.temperature, temperature) ? vessel : { ...vessel, temperature };
+    });
+    return {
+        ...forced,
+        vessels,
+        actions: [
+            ...forced.actions.filter((action) => !isFeed(action)),
+            ...rations,
+            ...written.actions.filter((action) => isFeed(action) && action.at >= today),
+        ],
+    };
+}
+/** Shares of the draws that lie below each line of a band: the ends of 90 %, the ends of 50 %, and the middle. */
+const bandShares = [0.05, 0.25, 0.5, 0.75, 0.95];
+/**
+ * The bands of a quantity at one time: the same for a forecast and for the backtest that judges it.
+ * @param values one a draw
+ * @param error of the kit, drawn once for each of them
+ */
+export function bandsAt(values, error, random) {
+    const shown = values.map((value) => value + error.deviation(value) * normalDraw(random));
+    return { truth: quantilesOf(values, bandShares), reading: quantilesOf(shown, bandShares) };
+}
+const forecastable = ['ammonia', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen'];
+/** A standard normal draw. */
+function normalDraw(random) {
+    return normalQuantile(Math.min(Math.max(random(), 1e-12), 1 - 1e-12));
+}
+/** Deviates drawn from a fit; the first is the fit itself. */
+export function drawsOf(middle, covariance, members, random) {
+    const root = rootOf(covariance);
+    return Array.from({ length: members }, (_, member) => {
+        const draw = middle.map(() => (member === 0 ? 0 : normalDraw(random)));
+        return Float64Array.from(middle, (each, j) => each + draw.reduce((sum, z, k) => sum + root.get(j, k) * z, 0));
+    });
+}
+const run = (scenario, tolerance) => simulate(compileChecked(scenario, createParameters(scenario.overrides), { closureDraws: 0 }), {
+    tolerance,
+});
+/** Values looked for in the days ahead, at deviates; undefined where a run breaks off. */
+export function aheadAt(problem, at, sought, whatIf, tolerance) {
+    const today = problem.days - problem.ahead;
+    const known = problem.scenarioAt(at);
+    const past = run({ ...known, days: today, actions: known.actions.filter((action) => action.at < today) }, tolerance);
+    if (past.outcome.kind !== 'done')
+        return undefined;
+    const coming = whatIf === undefined ? known : whatIfAt(problem, whatIf, fittedValuesAt(problem.free, at), today);
+    return predictionsOf(run({ ...coming, saved: endStateOf(past) }, tolerance), sought);
+}
+/**
+ * What a fitted system will do: from the state at the end of the log, for each draw of the fitted numbers by its own
+ * run through the log, with the log's late feed and temperature going on, or with a what-if laid over it. The notes say
+ * where the fit was made of another system, or of another log.
+ * @throws InputError as openFitProblem does
+ */
+export function forecast(request) {
+    const { fit, days, members, seed, tolerance = 1e-4 } = request;
+    const problem = openFitProblem({ ...request, free: [], numbers: fit.numbers }, days);
+    const vessels = [...new Set(problem.observations.map(({ vessel }) => vessel))].sort((a, b) => a - b);
+    const places = vessels.flatMap((vessel) => forecastable.map((reads) => ({ reads, vessel })));
+    const today = problem.days - problem.ahead;
+    const sought = places.flatMap((place) => Array.from({ length: days + 1 }, (_, day) => ({ ...place, time: today + day })));
+    const random = createRandom(seed);
+    const middle = fit.numbers.map(({ deviate }) => deviate);
+    const draws = drawsOf(middle, new Matrix(fit.covariance.map((row) => [...row])), members, random);
+    const runs = draws
+        .map((at) => {
+        request.onRun?.();
+        return aheadAt(problem, at, sought, request.whatIf, tolerance);
+    })
+        .filter((values) => values !== undefined);
+    const from = dateAfter(problem.until, 1);
+    const courses = places.map(({ reads, vessel }, p) => {
+        const error = problem.errorOf(reads);
+        const bands = Array.from({ length: days + 1 }, (_, day) => bandsAt(runs.map((values) => values[p * (days + 1) + day]), error, random));
+        return {
+            reads,
+            vessel: problem.scenario.vessels[vessel].name,
+            unit: unitOfMeasurable[reads],
+            truth: bands.map(({ truth }) => truth),
+            reading: bands.map(({ reading }) => reading),
+        };
+    });
+    return {
+        from,
+        dates: Array.from({ length: days + 1 }, (_, day) => dateAfter(from, day)),
+        members: runs.length,
+        failed: members - runs.length,
+        courses,
+        notes: [
+            ...problem.notes,
+            ...fitDoubts(fit, {
+                scenario: request.system.read([]).scenario,
+                log: request.log,
+                until: problem.until,
+            }),
+        ],
+    };
+}
+//# sourceMappingURL=forecast.js.map

@@ -1,0 +1,21 @@
+import type { TableRow } from '../library/table-row.js';
+/** What was held of a number before the log: low..high as in the tables. */
+export type Prior = Pick<TableRow, 'value' | 'low' | 'high' | 'distribution'>;
+/**
+ * The number at a standard deviate: -1.645 is its 5 % point, 0 its median, 1.645 its 95 % point. So every prior is a
+ * standard normal in the deviate, and hard bounds lie at infinity.
+ */
+export declare function valueAt(prior: Prior, deviate: number): number;
+/** What the water of a vessel may be fitted to hold at the start. */
+export declare const startQuantities: readonly ["ammonia", "nitrite", "nitrate", "alkalinity", "oxygen", "chloride", "solids", "settled"];
+export type StartQuantity = (typeof startQuantities)[number];
+/** A number that a fit may change. */
+export interface Free {
+    /** As written: the id of a number, `start.nitrate`, `start.nitrate@sump`, or a path of the file. */
+    readonly name: string;
+    readonly kind: 'number' | 'start' | 'path';
+    /** Unit of its values: what the file is written in for a path, internal for the others; '' without. */
+    readonly unit: string;
+    readonly prior: Prior;
+}
+//# sourceMappingURL=free-parameter.d.ts.map

@@ -1,0 +1,53 @@
+import { daysBetween } from '../base/calendar.js';
+import { sha256 } from '../base/hashes.js';
+/** Days from the start of a scenario to a moment of its log. */
+export function dayOf(scenario, date) {
+    return daysBetween(scenario.startDate, date);
+}
+/**
+ * Readings of a log in the vessels of a system from its start up to a date, that date included. Temperatures are left
+ * to the forcing.
+ */
+export function observationsOf(log, scenario, until) {
+    const vesselOf = new Map(scenario.vessels.map(({ name }, vessel) => [name, vessel]));
+    const strange = new Map();
+    let early = 0;
+    let late = 0;
+    const all = log.readings.flatMap((reading) => {
+        if (reading.reads === 'temperature')
+            return [];
+        const vessel = vesselOf.get(reading.vessel);
+        if (vessel === undefined) {
+            strange.set(reading.vessel, (strange.get(reading.vessel) ?? 0) + 1);
+            return [];
+        }
+        const time = dayOf(scenario, reading.date) + reading.hour;
+        if (reading.date > until)
+            late += 1;
+        else if (time < 0)
+            early += 1;
+        else
+            return [{ reading, vessel, time }];
+        return [];
+    });
+    const notes = [...strange].map(([vessel, count]) => `${count} readings in ${vessel}, which this system does not have: left out`);
+    if (early > 0)
+        notes.push(`${early} readings before ${scenario.startDate}, where the run starts: left out`);
+    if (late > 0)
+        notes.push(`${late} readings after ${until}: left out`);
+    return { all, notes };
+}
+/** Hash of what was read of a log up to a date, that date included: intervals, feed and when they were. */
+export function logHash({ readings, feed }, until) {
+    const facts = readings
+        .filter(({ date }) => date <= until)
+        .map(({ date, hour, reads, vessel, low, high }) => [
+        ...[date, hour, reads, vessel],
+        ...[low, high].map(String),
+    ]);
+    const fed = feed
+        .filter(({ date }) => date <= until)
+        .map(({ date, cohort, grams }) => [date, cohort, grams]);
+    return sha256(JSON.stringify([facts, fed]));
+}
+//# sourceMappingURL=readings.js.map

@@ -1,0 +1,229 @@
+import { Matrix, QrDecomposition } from 'ml-matrix';
+import { normalQuantile } from '../base/normal.js';
+import { createRandom } from '../base/random.js';
+import { soughtOf } from './fit-problem.js';
+import { lossOf } from './reading-loss.js';
+/** The sum of losses, and of the prior, at numbers and their predictions; Infinity where there are none. */
+function sumAt(problem, at, predicted) {
+    if (predicted === undefined)
+        return Infinity;
+    let sum = problem.prior ? at.reduce((total, each) => total + (each * each) / 2, 0) : 0;
+    for (let i = 0; i < predicted.length; i++)
+        sum += problem.loss(i, predicted[i]).value;
+    return Number.isNaN(sum) ? Infinity : sum;
+}
+/** Least-squares rows of a step: curvature's root times the derivatives, and what they should come to. */
+function rowsOf(problem, at, predicted, jacobian) {
+    const extra = problem.prior ? problem.size : 0;
+    const left = Matrix.zeros(predicted.length + extra, problem.size);
+    const right = new Float64Array(predicted.length + extra);
+    for (let i = 0; i < predicted.length; i++) {
+        const { slope, curvature } = problem.loss(i, predicted[i]);
+        if (!(curvature > 1e-200))
+            continue;
+        const root = Math.sqrt(curvature);
+        right[i] = -slope / root;
+        for (let j = 0; j < problem.size; j++)
+            left.set(i, j, root * jacobian.get(i, j));
+    }
+    for (let j = 0; j < extra; j++) {
+        left.set(predicted.length + j, j, 1);
+        right[predicted.length + j] = -at[j];
+    }
+    return { left, right };
+}
+/** The damped step, in numbers scaled to columns of length 1, by the QR of the rows with the damping below them. */
+function stepOf(left, right, scale, damping) {
+    const { rows, columns } = left;
+    const whole = Matrix.zeros(rows + columns, columns);
+    const target = Matrix.zeros(rows + columns, 1);
+    for (let i = 0; i < rows; i++) {
+        target.set(i, 0, right[i]);
+        for (let j = 0; j < columns; j++)
+            whole.set(i, j, left.get(i, j) / scale[j]);
+    }
+    for (let j = 0; j < columns; j++)
+        whole.set(rows + j, j, Math.sqrt(damping));
+    const solved = new QrDecomposition(whole).solve(target);
+    return Float64Array.from({ length: columns }, (_, j) => solved.get(j, 0) / scale[j]);
+}
+/** By how much the rows promise that a step lowers the sum. */
+function promise(left, right, step) {
+    let gain = 0;
+    for (let i = 0; i < left.rows; i++) {
+        let moved = 0;
+        for (let j = 0; j < left.columns; j++)
+            moved += left.get(i, j) * step[j];
+        gain += moved * (right[i] - moved / 2);
+    }
+    return gain;
+}
+/** Derivatives that also hold along a step that was made, changed as little as can be. */
+function carriedOn(jacobian, step, was, is) {
+    const square = step.reduce((sum, each) => sum + each * each, 0);
+    const next = jacobian.clone();
+    for (let i = 0; i < is.length; i++) {
+        let expected = 0;
+        for (let j = 0; j < step.length; j++)
+            expected += jacobian.get(i, j) * step[j];
+        const missing = (is[i] - was[i] - expected) / square;
+        for (let j = 0; j < step.length; j++)
+            next.set(i, j, next.get(i, j) + missing * step[j]);
+    }
+    return next;
+}
+/** Least gain ratio of a step after which derivatives are carried on. */
+const goodStep = 0.5;
+/**
+ * Lowest sum of losses by Levenberg and Marquardt's method: damped Gauss-Newton steps, columns scaled by the longest
+ * that they were (J. J. More, in Numerical Analysis, Lecture Notes in Mathematics 630, 1978), damping by the gain
+ * ratio (H. B. Nielsen, IMM-REP-1999-05).
+ *
+ * @param start where to begin; its prediction must exist
+ * @throws RangeError where the model gives no prediction at the start
+ */
+export function minimise(problem, start, options = {}) {
+    const { most = 100 } = options;
+    let at = Float64Array.from(start);
+    const first = problem.predict(at);
+    let value = sumAt(problem, at, first);
+    if (first === undefined || value === Infinity)
+        throw new RangeError('no prediction at the start');
+    let predicted = first;
+    let damping = 1e-3;
+    let growth = 2;
+    const scale = new Float64Array(problem.size);
+    let jacobian = problem.jacobian(at, predicted);
+    let fresh = true;
+    const renew = () => {
+        jacobian = problem.jacobian(at, predicted);
+        fresh = true;
+        steps += 1;
+    };
+    let steps = 1;
+    for (;;) {
+        const { left, right } = rowsOf(problem, at, predicted, jacobian);
+        for (let j = 0; j < problem.size; j++)
+            scale[j] = Math.max(scale[j], left.getColumnVector(j).norm());
+        const usable = scale.map((each) => (each > 0 ? each : 1));
+        const done = (converged) => ({ at, predicted, jacobian, value, converged, steps });
+        for (;;) {
+            const step = stepOf(left, right, usable, damping);
+            const promised = promise(left, right, step);
+            const next = at.map((each, j) => each + step[j]);
+            const still = next.every((each, j) => Math.abs(each - at[j]) <= 1e-14 * Math.abs(at[j]));
+            if (still || promised <= (options.gain ?? 1e-14 * Math.abs(value))) {
+                if (fresh)
+                    return done(true);
+                renew();
+                break;
+            }
+            const there = problem.predict(next);
+            const sum = sumAt(problem, next, there);
+            if (there !== undefined && sum < value) {
+                const ratio = (value - sum) / promised;
+                damping *= Math.max(1 / 3, 1 - (2 * ratio - 1) ** 3);
+                growth = 2;
+                const carry = options.carryOn === true && ratio > goodStep;
+                if (carry)
+                    jacobian = carriedOn(jacobian, step, predicted, there);
+                [at, predicted, value] = [next, there, sum];
+                if (carry)
+                    fresh = false;
+                else if (steps >= most)
+                    return done(false);
+                else
+                    renew();
+                break;
+            }
+            if (!fresh) {
+                renew();
+                break;
+            }
+            damping *= growth;
+            growth *= 2;
+            if (damping > 1e30)
+                return done(false);
+        }
+    }
+}
+/**
+ * Derivatives of predictions by differences: a row a prediction, a column a number. Where the model fails on one side
+ * the other is taken.
+ *
+ * @param both whether differences are central (twice the work, the error of the square of the step)
+ * @throws RangeError where the model fails on both sides of a number
+ */
+export function differences(predict, at, predicted, step, both) {
+    const jacobian = Matrix.zeros(predicted.length, at.length);
+    at.forEach((_, j) => {
+        const moved = (by) => predict(at.map((each, k) => (k === j ? each + by : each)));
+        const h = step(j);
+        const up = moved(h);
+        const down = both || up === undefined ? moved(-h) : undefined;
+        if (up === undefined && down === undefined)
+            throw new RangeError(`no prediction on either side of number ${j}`);
+        const width = (up === undefined ? 0 : h) + (down === undefined ? 0 : h);
+        for (let i = 0; i < predicted.length; i++) {
+            jacobian.set(i, j, ((up ?? predicted)[i] - (down ?? predicted)[i]) / width);
+        }
+    });
+    return jacobian;
+}
+/**
+ * Standard deviates spread over their priors: each number takes one draw from each of `count` slices of equal share, in
+ * random order (Latin hypercube). The same for the same seed.
+ */
+function spreadStarts(count, size, seed) {
+    const random = createRandom(seed);
+    const starts = Array.from({ length: count }, () => new Float64Array(size));
+    for (let j = 0; j < size; j++) {
+        const slices = Array.from({ length: count }, (_, i) => i);
+        for (let i = count - 1; i > 0; i--) {
+            const k = Math.floor(random() * (i + 1));
+            [slices[i], slices[k]] = [slices[k], slices[i]];
+        }
+        slices.forEach((slice, i) => {
+            starts[i][j] = normalQuantile(Math.min(Math.max((slice + random()) / count, 0.01), 0.99));
+        });
+    }
+    return starts;
+}
+/** How often more places are looked at than searched from. */
+const looked = 3;
+/**
+ * Minima of a problem in standard deviates: from their middle, and from the best of some spread starts; the first is
+ * that from the middle.
+ * @param further how many starts besides the middle, if so many places have a prediction
+ * @throws RangeError where the model gives no prediction at the middle
+ */
+export function minimaFrom(problem, further, seed, options) {
+    const { size } = problem;
+    const spread = spreadStarts(looked * further, size, seed)
+        .map((at) => ({ at, cost: sumAt(problem, at, problem.predict(at)) }))
+        .filter(({ cost }) => cost < Infinity)
+        .sort((a, b) => a.cost - b.cost)
+        .slice(0, further);
+    return [new Float64Array(size), ...spread.map(({ at }) => at)].map((start) => minimise(problem, start, options));
+}
+/** Steps of the differences, in standard deviations of the priors: fine beside kits, coarse beside the runs' tolerance. */
+export const differenceStep = 0.1;
+/** A step that promises less than this of the log posterior is not worth a derivative. */
+export const enough = 0.01;
+/** The search's problem: predictions of every reading and what they cost. */
+export function searchProblem(problem) {
+    const sought = soughtOf(problem.observations);
+    const errors = problem.observations.map(({ reading }) => problem.errorOf(reading.reads));
+    const predict = (at) => problem.predict(at, sought);
+    return {
+        size: problem.free.length,
+        predict,
+        loss: (i, predicted) => {
+            const { low, high } = problem.observations[i].reading;
+            return lossOf(low, high, predicted, errors[i]);
+        },
+        jacobian: (at, predicted) => differences(predict, at, predicted, () => differenceStep, false),
+        prior: true,
+    };
+}
+//# sourceMappingURL=search.js.map

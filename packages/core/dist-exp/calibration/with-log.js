@@ -1,0 +1,155 @@
+import { group, mean } from 'd3-array';
+import { valueOn } from '../scenario/value-on.js';
+import { dayOf } from './readings.js';
+/** Share of each cohort in feed that is written down for all, by their rations at the start. */
+function sharesOf({ cohorts }) {
+    const weights = cohorts.map(({ name, ration, number, mass }) => [
+        name,
+        ration.kind === 'mass'
+            ? ration.gramsPerDay
+            : number * mass * (ration.kind === 'share' ? ration.perDay : ration.rows[0].perDay),
+    ]);
+    const total = weights.reduce((sum, [, weight]) => sum + weight, 0);
+    return new Map(weights.map(([name, weight]) => [name, total > 0 ? weight / total : 1 / weights.length]));
+}
+/** Grams by cohort and day, as written. */
+function gramsByDay(log, scenario, until) {
+    const shares = sharesOf(scenario);
+    const fed = new Map();
+    const give = (cohort, day, grams) => {
+        const days = fed.get(cohort) ?? new Map();
+        days.set(day, (days.get(day) ?? 0) + grams);
+        fed.set(cohort, days);
+    };
+    for (const { cohort, date, grams } of log.feed) {
+        const day = dayOf(scenario, date);
+        if (date > until || day < 0 || day >= scenario.days)
+            continue;
+        if (cohort === 'all')
+            for (const [name, share] of shares)
+                give(name, day, grams * share);
+        else if (shares.has(cohort))
+            give(cohort, day, grams);
+    }
+    return fed;
+}
+/**
+ * The feed of a log, from its first day with feed on. After the last date of the log the mean of its last 14 days
+ * goes on. Undefined where the log has no feed for this system.
+ */
+function loggedFeed(log, scenario, until, unlogged) {
+    const fed = gramsByDay(log, scenario, until);
+    if (fed.size === 0)
+        return undefined;
+    const end = Math.min(dayOf(scenario, until < log.to ? until : log.to), Math.ceil(scenario.days) - 1);
+    const actions = [];
+    let assumed = 0;
+    let from = Infinity;
+    for (const [cohort, days] of fed) {
+        const first = Math.min(...days.keys());
+        from = Math.min(from, first);
+        const given = [...days.values()].filter((grams) => grams > 0);
+        const usual = mean(given) ?? 0;
+        const course = [];
+        let last = 0;
+        for (let day = first; day <= end; day++) {
+            const today = days.get(day);
+            if (today !== undefined && today > 0)
+                last = today;
+            if (today === undefined)
+                assumed += 1;
+            course.push(today ?? (unlogged === 'last' ? last : unlogged === 'mean' ? usual : 0));
+        }
+        if (end + 1 < scenario.days)
+            course.push(mean(course.slice(-14)) ?? 0);
+        course.forEach((grams, i) => {
+            if (i > 0 && grams === course[i - 1])
+                return;
+            const ration = { kind: 'mass', gramsPerDay: grams };
+            actions.push({ at: first + i, action: { kind: 'feed', cohort, ration, factor: 1 } });
+        });
+    }
+    const assumption = {
+        last: 'as on the last day with feed before',
+        mean: 'the mean of the days with feed',
+        none: 'nothing',
+    };
+    const notes = assumed === 0
+        ? []
+        : [`feed on ${assumed} days for which none is written: taken as ${assumption[unlogged]}`];
+    return { actions, cohorts: new Set(fed.keys()), from, notes };
+}
+/** Days whose mean stands for what comes after the last reading. */
+const lately = 14;
+/** Value on the line between points, held flat before the first; undefined after the last. */
+function onLine(points, day) {
+    const after = points.findIndex((point) => point.day >= day);
+    if (after < 0)
+        return undefined;
+    if (after === 0 || points[after].day === day)
+        return points[after].value;
+    const [a, b] = [points[after - 1], points[after]];
+    return a.value + ((day - a.day) / (b.day - a.day)) * (b.value - a.value);
+}
+/**
+ * Water temperature of every vessel by day as the log has it. Between readings the line; after the last what the file
+ * says, moved by the mean distance of the last 14 days with a reading. A vessel without a thermometer follows the file,
+ * moved as the others are on the mean. Undefined where the log has no temperatures.
+ */
+function loggedTemperature(log, scenario, until) {
+    const readings = log.readings.filter(({ reads, date, low, high }) => reads === 'temperature' && date <= until && Number.isFinite(low) && Number.isFinite(high));
+    const days = Math.ceil(scenario.days) + 1;
+    const file = scenario.vessels.map(({ temperature }) => Array.from({ length: days }, (_, day) => valueOn(temperature, scenario.startDate, day)));
+    const measured = scenario.vessels.map(({ name }, index) => {
+        const own = readings.filter(({ vessel }) => vessel === name);
+        if (own.length === 0)
+            return undefined;
+        const points = [...group(own, ({ date }) => dayOf(scenario, date))]
+            .map(([day, all]) => ({ day, value: mean(all, ({ value }) => value) ?? 0 }))
+            .sort((a, b) => a.day - b.day);
+        const last = points.slice(-lately).filter(({ day }) => day >= 0 && day < days);
+        const moved = mean(last, ({ day, value }) => value - file[index][day]) ?? 0;
+        return file[index].map((value, day) => onLine(points, day) ?? value + moved);
+    });
+    const known = measured.flatMap((values, vessel) => (values === undefined ? [] : [vessel]));
+    if (known.length === 0)
+        return undefined;
+    return file.map((own, vessel) => {
+        const values = measured[vessel] ??
+            own.map((value, day) => value + (mean(known, (k) => (measured[k]?.[day] ?? 0) - file[k][day]) ?? 0));
+        return { kind: 'daily', values };
+    });
+}
+/**
+ * What a log tells of feed and temperature, up to a date, to be laid over a scenario or over the same with other
+ * numbers. Rations that the file's own actions set for a cohort the log feeds do not count from the log's first feed on.
+ */
+export function logForcing(log, scenario, until, unlogged) {
+    const feed = loggedFeed(log, scenario, until, unlogged);
+    const temperature = loggedTemperature(log, scenario, until);
+    const warm = new Map(temperature?.map((each, vessel) => [scenario.vessels[vessel].name, each]));
+    const overruled = ({ at, action }) => feed !== undefined &&
+        action.kind === 'feed' &&
+        feed.cohorts.has(action.cohort) &&
+        at >= feed.from &&
+        (action.ration !== undefined || action.factor !== undefined);
+    const dropped = scenario.actions.filter(overruled).length;
+    return {
+        over: (given) => ({
+            ...given,
+            vessels: given.vessels.map((vessel) => {
+                const logged = warm.get(vessel.name);
+                return logged === undefined ? vessel : { ...vessel, temperature: logged };
+            }),
+            actions: [...given.actions.filter((action) => !overruled(action)), ...(feed?.actions ?? [])],
+        }),
+        notes: [
+            ...(feed === undefined ? ['no feed is written down: the rations of the file stand'] : feed.notes),
+            ...(dropped === 0
+                ? []
+                : [`${dropped} actions of the file that set a ration: the log's feed stands instead`]),
+            ...(temperature === undefined ? ['no temperature is written down: that of the file stands'] : []),
+        ],
+    };
+}
+//# sourceMappingURL=with-log.js.map

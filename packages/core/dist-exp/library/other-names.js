@@ -1,0 +1,43 @@
+import { nearest } from '../base/nearest.js';
+/** Words that people type for a species or crop, by the subject of the tables that they most likely mean. */
+const otherNames = {
+    aubergine: 'eggplant',
+    brinjal: 'eggplant',
+    silverbeet: 'chard',
+    'swiss-chard': 'chard',
+    capsicum: 'pepper',
+    'bell-pepper': 'pepper',
+    'sweet-pepper': 'pepper',
+    chilli: 'pepper',
+    courgette: 'zucchini',
+    'bok-choy': 'pak-choi',
+    'pak-choy': 'pak-choi',
+    lettuce: 'lettuce-butterhead',
+    butterhead: 'lettuce-butterhead',
+    cos: 'lettuce-romaine',
+    romaine: 'lettuce-romaine',
+    iceberg: 'lettuce-crisphead',
+    looseleaf: 'lettuce-looseleaf',
+    kangkong: 'water-spinach',
+    scallion: 'spring-onion',
+    pawpaw: 'papaya',
+    'green-bean': 'bean',
+    'french-bean': 'bean',
+    peppermint: 'mint',
+    spearmint: 'mint',
+    seedlings: 'seedling-tray',
+    tilapia: 'nile-tilapia',
+    trout: 'rainbow-trout',
+    carp: 'common-carp',
+    koi: 'common-carp',
+    catfish: 'channel-catfish',
+    perch: 'european-perch',
+    salmon: 'atlantic-salmon',
+};
+/** The name nearest to one that is not known: what is meant by another word for it, else what is spelled most like it. */
+export function nearestSubject(name, names) {
+    const word = name.toLowerCase().replace(/[ _]/g, '-');
+    const meant = Object.hasOwn(otherNames, word) ? otherNames[word] : undefined;
+    return meant !== undefined && names.includes(meant) ? meant : nearest(name, names);
+}
+//# sourceMappingURL=other-names.js.map

@@ -1,0 +1,2 @@
+export {};
+//# sourceMappingURL=values.js.map

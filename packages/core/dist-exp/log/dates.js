@@ -1,0 +1,115 @@
+import { calendarDay, calendarDays, dayNumber } from '../base/calendar.js';
+const monthNames = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+const clock = String.raw `(?:[ T,]+(\d{1,2})[:.h](\d{2})(?::\d{2}(?:\.\d+)?)?\s*(am|pm)?(?:Z)?)?`;
+const weekday = String.raw `(?:(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?,?\s+)?`;
+const forms = {
+    yearFirst: new RegExp(`^(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})${clock}$`, 'i'),
+    yearLast: new RegExp(`^${weekday}(\\d{1,2})[-/. ](\\d{1,2})(?:[-/. ](\\d{4}|\\d{2}))?${clock}$`, 'i'),
+    dayName: new RegExp(`^${weekday}(\\d{1,2})(?:st|nd|rd|th)?[ -]*([a-z]{3,9})\\.?(?:[ ,-]+(\\d{4}|\\d{2}))?${clock}$`, 'i'),
+    nameDay: new RegExp(`^${weekday}([a-z]{3,9})\\.?[ -]*(\\d{1,2})(?:st|nd|rd|th)?(?:[ ,-]+(\\d{4}|\\d{2}))?${clock}$`, 'i'),
+    serial: /^(\d{5})(\.\d+)?$/,
+};
+/** Day 0 of the serial numbers of spreadsheets. */
+const serialStart = '1899-12-30';
+/** A year of two figures is of this century. */
+const fullYear = (text) => {
+    if (text === undefined)
+        return {};
+    const year = Number(text);
+    return { year: text.length === 2 ? 2000 + year : year };
+};
+function hourOf(hours, minutes, half) {
+    if (hours === undefined)
+        return 0;
+    const twelve = half === undefined ? Number(hours) : (Number(hours) % 12) + (/pm/i.test(half) ? 12 : 0);
+    return (twelve + Number(minutes) / 60) / 24;
+}
+function monthOf(name) {
+    return monthNames.indexOf(name.slice(0, 3).toLowerCase()) + 1;
+}
+/** The two figures of a date whose order is not plain, such as the 3 and 4 of 3/4/2026; undefined for other forms. */
+function figuresOf(text) {
+    const match = forms.yearLast.exec(text);
+    return match === null ? undefined : [Number(match[1]), Number(match[2])];
+}
+/** Whether a date is in the calendar. */
+function real({ hour, ...date }) {
+    return numberOf(date) !== undefined && hour >= 0 && hour < 1;
+}
+/** A leap year stands for one that is not written, so that there is a 29 February. */
+const numberOf = (date) => dayNumber({ year: 2000, ...date });
+/**
+ * Reads a date as people write it: `2026-03-05`, `5/3/2026`, `5.3.26`, `5 Mar 2026`, `March 5`, `Thu 5 March`, a
+ * spreadsheet's serial number, each with or without a time of day. undefined where it is none.
+ */
+export function readDate(text, order) {
+    const serial = forms.serial.exec(text);
+    if (serial !== null) {
+        const number = (calendarDays(serialStart) ?? Number.NaN) + Number(serial[1]);
+        return { ...calendarDay(number), hour: Number(`0${serial[2] ?? ''}`) };
+    }
+    const date = plainDate(text, order);
+    return date !== undefined && real(date) ? date : undefined;
+}
+function plainDate(text, order) {
+    const iso = forms.yearFirst.exec(text);
+    if (iso !== null) {
+        const [, year, month, day, hours, minutes, half] = iso;
+        return {
+            year: Number(year),
+            month: Number(month),
+            day: Number(day),
+            hour: hourOf(hours, minutes, half),
+        };
+    }
+    const last = forms.yearLast.exec(text);
+    if (last !== null) {
+        const [, first, second, year, hours, minutes, half] = last;
+        const [day, month] = order === 'day-month-year' ? [first, second] : [second, first];
+        return { ...fullYear(year), month: Number(month), day: Number(day), hour: hourOf(hours, minutes, half) };
+    }
+    const dayName = forms.dayName.exec(text);
+    if (dayName !== null) {
+        const [, day, name = '', year, hours, minutes, half] = dayName;
+        return { ...fullYear(year), month: monthOf(name), day: Number(day), hour: hourOf(hours, minutes, half) };
+    }
+    const nameDay = forms.nameDay.exec(text);
+    if (nameDay === null)
+        return undefined;
+    const [, name = '', day, year, hours, minutes, half] = nameDay;
+    return { ...fullYear(year), month: monthOf(name), day: Number(day), hour: hourOf(hours, minutes, half) };
+}
+const orders = ['day-month-year', 'month-day-year'];
+/** A reading of the dates must run on so many times closer than the other to be believed. */
+const clearly = 3;
+/** Days walked from row to row: few where the dates are read the right way round. */
+function walked(texts, order) {
+    const days = texts.flatMap((text) => {
+        const date = readDate(text, order);
+        return (date === undefined ? undefined : numberOf(date)) ?? [];
+    });
+    return days.reduce((sum, day, i) => (i === 0 ? 0 : sum + Math.abs(day - days[i - 1])), 0);
+}
+/**
+ * Tells whether 3/4 is the third of April or the fourth of March: by figures above 12, else by the order in
+ * which the rows run on day by day.
+ */
+export function dateOrder(texts) {
+    const figures = texts.flatMap((text) => (figuresOf(text) === undefined ? [] : [text]));
+    const only = (order, other) => figures.some((text) => readDate(text, order) !== undefined && readDate(text, other) === undefined);
+    const dayFirst = only('day-month-year', 'month-day-year');
+    const monthFirst = only('month-day-year', 'day-month-year');
+    if (dayFirst && monthFirst)
+        return { problem: 'some dates have the day first, others the month' };
+    if (dayFirst)
+        return { order: 'day-month-year', evidence: 'a date with a first figure above 12' };
+    if (monthFirst)
+        return { order: 'month-day-year', evidence: 'a date with a second figure above 12' };
+    if (figures.every((text) => figuresOf(text)?.[0] === figuresOf(text)?.[1]))
+        return { order: 'day-month-year', evidence: 'no date is open to doubt' };
+    const [ours, theirs] = orders.map((order) => walked(texts, order));
+    if (Math.max(ours, theirs) < clearly * Math.min(ours, theirs) || ours === theirs)
+        return { problem: 'the dates do not say whether day or month comes first' };
+    return { order: ours < theirs ? orders[0] : orders[1], evidence: 'the rows run on day by day' };
+}
+//# sourceMappingURL=dates.js.map

@@ -1,0 +1,193 @@
+import { median } from 'd3-array';
+import { stringify } from 'yaml';
+import { convert } from '../base/units.js';
+import { dimensionOf } from '../scenario/measurables.js';
+import { unitInHeader } from './header-unit.js';
+import { raggedRows, refuseRagged } from './ragged.js';
+const kinds = [
+    { reads: 'ammonia', pattern: /(?:\b(?:tan\b(?![-_ ]?\d)|nh[34])|ammoni)/i },
+    { reads: 'nitrite', pattern: /\b(?:no2|nitrite)/i },
+    { reads: 'nitrate', pattern: /\b(?:no3|nitrate)/i },
+    { reads: 'alkalinity', pattern: /\b(?:d?kh|alk|alkalinity|carbonate hardness)\b/i },
+    { reads: 'oxygen', pattern: /\b(?:d\.?o\.?|o2|oxygen)\b/i },
+    { reads: 'chloride', pattern: /\b(?:cl-?|chloride)\b/i },
+    { reads: 'temperature', pattern: /(?:\btemp|temperature|°|\bdeg ?[cf]\b)/i },
+    { reads: 'pH', pattern: /\bph\b/i },
+    { reads: 'volume', pattern: /\bvolume\b/i },
+];
+/** Unit of a column by its header, and what is open about it. */
+function unitOf(reads, header, values) {
+    const asN = /(?:-n\b|\bas n\b|\bn\)|mg ?n\/l|\btan\b)/i.test(header);
+    switch (reads) {
+        case 'ammonia':
+            if (asN)
+                return { unit: 'mg N/L', doubt: '' };
+            return { unit: 'mg N/L', doubt: 'many kits show nitrogen, some the ion: then "mg/L as NH4"' };
+        case 'nitrite':
+            return asN
+                ? { unit: 'mg N/L', doubt: '' }
+                : { unit: 'mg/L as NO2', doubt: 'many kits show the ion, some nitrogen: then "mg N/L"' };
+        case 'nitrate':
+            return asN
+                ? { unit: 'mg N/L', doubt: '' }
+                : { unit: 'mg/L as NO3', doubt: 'many kits show the ion, some nitrogen: then "mg N/L"' };
+        case 'alkalinity':
+            if (/dkh|°/i.test(header))
+                return { unit: 'dKH', doubt: '' };
+            if (/ppm|mg\/l|caco3/i.test(header))
+                return { unit: 'mg/L as CaCO3', doubt: '' };
+            return (median(values) ?? 0) > 25
+                ? { unit: 'mg/L as CaCO3', doubt: 'told by the size of the numbers' }
+                : { unit: 'dKH', doubt: 'told by the size of the numbers' };
+        case 'temperature':
+            if (/f\b/i.test(header.replace(/temperature|of/gi, '')))
+                return { unit: 'degF', doubt: '' };
+            if (/(?:°|deg ?|\()c\b|celsius/i.test(header))
+                return { unit: 'degC', doubt: '' };
+            return (median(values) ?? 0) > 45
+                ? { unit: 'degF', doubt: 'told by the size of the numbers' }
+                : { unit: 'degC', doubt: 'told by the size of the numbers' };
+        case 'oxygen':
+        case 'chloride':
+            return { unit: 'mg/L', doubt: '' };
+        case 'volume':
+            return { unit: 'L', doubt: 'the header does not say the unit' };
+        case 'pH':
+            return { unit: '', doubt: '' };
+    }
+}
+/** Units of which a kit says no more: whether nitrogen or the ion, or as what, is open. */
+const open = /^(?:mg ?\/ ?l|ppm|g\/m3)$/i;
+/**
+ * The unit of a column of readings: as its header writes it, else by what such columns are mostly in; undefined where the
+ * header writes one that is not understood of this quantity, for which no other is guessed.
+ */
+function readingUnit(reads, header, values) {
+    const usual = unitOf(reads, header, values);
+    // Of saturation, whatever stands behind it.
+    if (dimensionOf[reads] === 'concentration' && header.includes('%'))
+        return undefined;
+    const written = unitInHeader(header);
+    if (written === undefined)
+        return usual;
+    const dimension = dimensionOf[reads];
+    if (dimension === undefined)
+        return undefined;
+    const answer = convert(1, written, dimension);
+    if (!('value' in answer))
+        return open.test(written) && dimension !== 'temperature' && dimension !== 'volume' ? usual : undefined;
+    const same = convert(1, usual.unit, dimension);
+    return 'value' in same && same.value === answer.value ? usual : { unit: written, doubt: '' };
+}
+/** A column whose header writes a unit that is not understood. */
+const strangeUnit = (what, header) => ({
+    given: 'skip',
+    guess: `${what}, unit not understood`,
+    doubt: `"${unitInHeader(header) ?? '%'}" is no unit of ${what}: left out unless the map says what it is`,
+});
+/** The name whose letters and figures the header holds; longer names first. */
+function named(header, names) {
+    const plain = (text) => text.toLowerCase().replace(/[^a-z0-9]/g, '');
+    const within = plain(header);
+    return [...names].sort((a, b) => b.length - a.length).find((name) => within.includes(plain(name)));
+}
+/** Row of the header: the one of the first ten in which most cells are words that a log has. */
+function headerRow(table) {
+    const score = (cells) => cells.filter((cell) => /date|day\b|when/i.test(cell) || kinds.some(({ pattern }) => pattern.test(cell)))
+        .length;
+    const scores = table.rows.slice(0, 10).map(score);
+    return scores.indexOf(Math.max(...scores)) + 1;
+}
+function guessColumn(header, values, system) {
+    if (/note|remark|comment|observ|action/i.test(header))
+        return { given: 'notes', guess: 'words', doubt: '' };
+    if (/\bfeed|\bfed\b|food/i.test(header)) {
+        const cohort = named(header, system.cohorts) ?? 'all';
+        const written = unitInHeader(header);
+        const isMass = written !== undefined && 'value' in convert(1, written, 'mass');
+        if (written !== undefined && !isMass)
+            return strangeUnit('feed', header);
+        const guessed = /kg/i.test(header)
+            ? 'kg'
+            : /\b(?:g|gr|grams?)\b/i.test(header)
+                ? 'g'
+                : /oz/i.test(header)
+                    ? 'oz'
+                    : /cups?/i.test(header)
+                        ? 'cup'
+                        : /scoops?/i.test(header)
+                            ? 'scoop'
+                            : 'g';
+        const unit = isMass ? written : guessed;
+        const doubt = unit === 'cup' || unit === 'scoop'
+            ? `weigh one ${unit} and write it under measures`
+            : isMass || /\b(?:kg|g|gr|grams?|oz)\b/i.test(header)
+                ? ''
+                : 'the header does not say the unit';
+        return { given: { feed: cohort, unit }, guess: `feed of ${cohort}, ${unit}`, doubt };
+    }
+    const kind = kinds.find(({ pattern }) => pattern.test(header));
+    if (kind === undefined)
+        return { given: 'skip', guess: 'nothing known', doubt: 'left out unless the map says what it is' };
+    const [first] = system.vessels;
+    const own = named(header, system.vessels);
+    const vessel = own ?? first ?? 'tank';
+    const found = readingUnit(kind.reads, header, values);
+    if (found === undefined)
+        return strangeUnit(kind.reads, header);
+    const { unit, doubt } = found;
+    const where = own === undefined && system.vessels.length !== 1 ? `which vessel is not said: ${vessel} is taken` : '';
+    return {
+        given: { reads: kind.reads, in: vessel, ...(unit === '' ? {} : { unit }) },
+        guess: `${kind.reads} in ${vessel}${unit === '' ? '' : `, ${unit}`}`,
+        doubt: [doubt, where].filter((text) => text !== '').join('; '),
+    };
+}
+/**
+ * Guesses from the header (and the size of the numbers) what the columns of a log hold, as the text of a map
+ * file that a person looks over before it is used. Nothing is read by it unseen.
+ */
+export function guessLogMap(table, system) {
+    const header = headerRow(table);
+    const long = raggedRows(table, header).filter((ragged) => ragged.long);
+    refuseRagged(table, header, long);
+    const names = (table.rows[header - 1] ?? []).map((name, place) => ({ name, place }));
+    const date = names.find(({ name }) => /\bdate\b/i.test(name)) ??
+        names.find(({ name }) => /^(?:day|when)\b/i.test(name)) ??
+        names[0];
+    const columns = [];
+    const given = {};
+    for (const { name, place } of names) {
+        if (name === '' || place === date?.place)
+            continue;
+        const values = table.rows
+            .slice(header)
+            .map((cells) => Number.parseFloat((cells[place] ?? '').replace(',', '.')))
+            .filter(Number.isFinite);
+        const { given: use, guess, doubt } = guessColumn(name, values, system);
+        given[name] = use;
+        columns.push({ column: name, guess, doubt });
+    }
+    const wantsMeasure = Object.values(given).flatMap((use) => typeof use === 'object' && (use.unit === 'cup' || use.unit === 'scoop') ? [use.unit] : []);
+    const text = stringify({
+        version: 1,
+        ...(header === 1 ? {} : { header }),
+        date: { column: date?.name ?? '' },
+        columns: given,
+        ...(wantsMeasure.length === 0
+            ? {}
+            : {
+                measures: Object.fromEntries([...new Set(wantsMeasure)].map((unit) => [unit, 'WEIGH ONE, such as 110 g'])),
+            }),
+    });
+    const doubts = [
+        ...(table.oddities ?? []).map(({ problem, done }) => `${problem}: ${done}`),
+        ...(long.length === 0
+            ? []
+            : [
+                `rows with more cells than the header, which are left out: ${long.map(({ row }) => row).join(', ')}`,
+            ]),
+    ];
+    return { text, columns, doubts };
+}
+//# sourceMappingURL=guess-map.js.map

@@ -1,0 +1,2 @@
+export {};
+//# sourceMappingURL=log-map.js.map

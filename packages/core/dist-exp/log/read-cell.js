@@ -1,0 +1,100 @@
+const figure = String.raw `[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][+-]?\d+)?`;
+const forms = {
+    plain: new RegExp(String.raw `^(~|ca\.?|about|approx\.?)?\s*(${figure})\s*(\+)?\s*([^\d\s.,].*)?$`, 'i'),
+    bound: new RegExp(String.raw `^(<=?|≤|>=?|≥|less than|under|below|more than|over|above)\s*(${figure})\s*(.*)$`, 'i'),
+    range: new RegExp(String.raw `^(${figure})\s*(?:-|–|—|to|\.\.)\s*(${figure})\s*([^\d\s.,].*)?$`, 'i'),
+};
+const nothing = /^(?:-+|–|—|n\/?a|n\.a\.|none|null|nan|not (?:tested|measured|taken)|no test|\?+|x)$/i;
+const faint = /^(?:trace|traces|tr\.?|faint|barely(?: any)?)$/i;
+const zero = /^(?:nil|zero|n\.?d\.?|not detected|undetectable|nothing)$/i;
+/** What a spreadsheet writes where it found no value. */
+const sheetError = /^#(?:N\/A|NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|SPILL!|CALC!|FIELD!|GETTING_DATA|[A-Z\d/]+[!?])$/i;
+/** Whether a cell writes a number with a comma in it. */
+export const hasComma = (text) => /\d,\d/.test(text);
+/**
+ * A figure with a decimal point or comma; a comma before three figures may also part thousands, and so may a point where
+ * other numbers of the log have a comma.
+ */
+function numberOf(text, commas) {
+    if (commas && /^[+-]?[1-9]\d{0,2}\.\d{3}$/.test(text))
+        return { problem: `may be ${text} or ${text.replace('.', '')}: other numbers have a comma` };
+    if (/^[+-]?[1-9]\d{0,2},\d{3}$/.test(text)) {
+        return {
+            problem: `may be ${text.replace(',', '.')} or ${text.replace(',', '')}`,
+        };
+    }
+    const value = Number(text.replace(',', '.'));
+    return text.includes(',') ? { value, odd: 'decimal comma' } : { value };
+}
+/** Whether a cell says that there is no reading. */
+export function saysNothing(text) {
+    return text === '' || nothing.test(text);
+}
+/**
+ * Reads a cell of a hand-kept log: `0.25`, `0,25`, `~0.5`, `78 F`, `<0.25`, `0-0.25`, `>160`, `trace`, `nil`.
+ * A bound leaves the other side open; `trace` lies between nothing and `least`, the smallest that the kit shows.
+ * @param least undefined where the kit's smallest step is not known: then `trace` cannot be read
+ * @param commas whether other numbers of the log have a comma: then `1.000` may be a thousand
+ */
+export function readCell(text, least, commas = false) {
+    if (sheetError.test(text))
+        return { problem: 'an error of the spreadsheet' };
+    if (text.startsWith('='))
+        return { problem: 'a formula whose value the file does not hold' };
+    if (faint.test(text)) {
+        return least === undefined
+            ? { problem: 'a trace of unknown size: the map gives no steps and no resolution' }
+            : { low: 0, high: least, unit: '', odd: 'a trace' };
+    }
+    if (zero.test(text)) {
+        return { low: 0, high: 0, decimals: 0, unit: '', odd: 'nothing found' };
+    }
+    const bound = forms.bound.exec(text);
+    if (bound !== null) {
+        const [, sign = '', digits = '', unit = ''] = bound;
+        const number = numberOf(digits, commas);
+        if ('problem' in number)
+            return number;
+        const below = /^(?:<|≤|less|under|below)/i.test(sign);
+        return {
+            low: below ? -Infinity : number.value,
+            high: below ? number.value : Infinity,
+            unit: unit.trim(),
+            odd: below ? 'less than the kit shows' : 'more than the kit shows',
+        };
+    }
+    const range = forms.range.exec(text);
+    if (range !== null) {
+        const [, first = '', second = '', unit = ''] = range;
+        const [low, high] = [numberOf(first, commas), numberOf(second, commas)];
+        if ('problem' in low)
+            return low;
+        if ('problem' in high)
+            return high;
+        if (low.value > high.value)
+            return { problem: 'a range that runs backwards' };
+        return { low: low.value, high: high.value, unit: unit.trim(), odd: 'a range' };
+    }
+    const plain = forms.plain.exec(text);
+    if (plain === null)
+        return { problem: 'not a number' };
+    const [, about, digits = '', plus, unit = ''] = plain;
+    const number = numberOf(digits, commas);
+    if ('problem' in number)
+        return number;
+    if (!Number.isFinite(number.value))
+        return { problem: 'not a finite number' };
+    if (plus !== undefined) {
+        return { low: number.value, high: Infinity, unit: unit.trim(), odd: 'more than the kit shows' };
+    }
+    const decimals = /[.,](\d*)/.exec(digits)?.[1]?.length ?? 0;
+    const odd = about === undefined ? number.odd : 'an estimate';
+    return {
+        low: number.value,
+        high: number.value,
+        decimals,
+        unit: unit.trim(),
+        ...(odd === undefined ? {} : { odd }),
+    };
+}
+//# sourceMappingURL=read-cell.js.map

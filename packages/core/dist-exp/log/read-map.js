@@ -1,0 +1,138 @@
+import * as z from 'zod';
+import { InputError } from '../base/faults.js';
+import { readTree } from '../scenario/file/read-tree.js';
+import { Reader } from '../scenario/file/reader.js';
+import { choice, count, positive, section, word } from '../scenario/file/values.js';
+import { nearest } from '../base/nearest.js';
+import { convert } from '../base/units.js';
+import { dimensionOf, measurables } from '../scenario/measurables.js';
+const steps = z
+    .array(z.number())
+    .min(2)
+    .refine((values) => values.every((value, i) => i === 0 || value > values[i - 1]), {
+    error: 'steps must rise, such as [0, 0.25, 0.5, 1]',
+});
+const readingsSchema = section({
+    reads: choice('what the readings are of', measurables),
+    in: word('vessel whose water is tested'),
+    unit: word('unit of the numbers, such as mg N/L; not for pH').optional(),
+    steps: steps.optional(),
+    resolution: z.number().positive().optional(),
+}, 'a column of readings');
+const feedSchema = section({ feed: word('cohort that is fed, or all'), unit: word('unit of mass, or one of the measures') }, 'a column of feed');
+/** The version of the form of a map. */
+const formVersion = 1;
+const top = section({
+    version: z.literal(formVersion).optional(),
+    header: count('row of the header; default 1', 1, 1000).optional(),
+    date: section({
+        column: word('name of the column of dates'),
+        order: choice('order of dates in figures', ['day-month-year', 'month-day-year']).optional(),
+    }, 'the column of dates'),
+    columns: z.record(z.string(), z.unknown()),
+    measures: z.record(z.string(), positive('mass', 'mass of one measure of feed')).optional(),
+}, 'how the columns of a log are read');
+/** What a column of readings may be written in: '' for pH. */
+function unitFault(reads, unit) {
+    const dimension = dimensionOf[reads];
+    if (dimension === undefined) {
+        return unit === undefined || unit === '' || unit === 'pH'
+            ? undefined
+            : { problem: 'pH has no unit', got: unit };
+    }
+    if (unit === undefined)
+        return { problem: 'missing', expected: `the unit of ${reads}` };
+    const answer = convert(1, unit, dimension);
+    return 'problem' in answer ? { ...answer, got: unit } : undefined;
+}
+function columnUse(reader, name, measures) {
+    const path = ['columns', name];
+    const node = reader.tree.kind === 'map' ? reader.tree.entries.get('columns')?.node : undefined;
+    const entry = node?.kind === 'map' ? node.entries.get(name)?.node : undefined;
+    if (entry?.kind === 'scalar') {
+        if (entry.value === 'notes' || entry.value === 'skip')
+            return { kind: entry.value };
+        reader.fault(path, 'unknown word', { expected: 'notes, skip, or a map with reads or feed' });
+        return undefined;
+    }
+    if (reader.has([...path, 'feed'])) {
+        const given = reader.parse(feedSchema, path);
+        if (given === undefined)
+            return undefined;
+        const measure = measures.get(given.unit);
+        const answer = measure === undefined ? convert(1, given.unit, 'mass') : { value: measure };
+        if ('value' in answer)
+            return { kind: 'feed', cohort: given.feed, grams: answer.value };
+        const near = nearest(given.unit, measures.keys());
+        reader.fault([...path, 'unit'], answer.problem, {
+            expected: 'a unit of mass, or one of the measures of this file',
+            ...(near === undefined ? {} : { nearest: near }),
+        });
+        return undefined;
+    }
+    const given = reader.parse(readingsSchema, path);
+    if (given === undefined)
+        return undefined;
+    const wrong = unitFault(given.reads, given.unit);
+    if (wrong !== undefined) {
+        const { problem = '', ...rest } = wrong;
+        reader.fault([...path, 'unit'], problem, rest);
+        return undefined;
+    }
+    const { reads, in: vessel, unit = '', steps: card, resolution } = given;
+    return {
+        kind: 'readings',
+        reads,
+        vessel,
+        unit: dimensionOf[reads] === undefined ? '' : unit,
+        ...(card === undefined ? {} : { steps: card }),
+        ...(resolution === undefined ? {} : { resolution }),
+    };
+}
+/**
+ * Reads the small YAML file that says what the columns of a log hold, and holds it against the header of the log.
+ * @param file its name, for messages
+ * @throws InputError with every fault: unknown keys and words, units that do not fit, columns that the log lacks
+ */
+export function readLogMap(text, file, table) {
+    const { tree, faults } = readTree(text, file);
+    if (tree === undefined || faults.length > 0)
+        throw new InputError(faults);
+    const reader = new Reader(tree, undefined);
+    const version = tree.kind === 'map' ? tree.entries.get('version')?.node : undefined;
+    if (version !== undefined && !(version.kind === 'scalar' && version.value === formVersion)) {
+        reader.fault(['version'], 'a map of another version', { expected: `version ${formVersion}` });
+        throw new InputError(reader.faults);
+    }
+    const given = reader.parse(top, []);
+    if (given === undefined)
+        throw new InputError(reader.faults);
+    const measures = new Map(Object.entries(given.measures ?? {}));
+    const header = given.header ?? 1;
+    const names = (table.rows[header - 1] ?? []).filter((name) => name !== '');
+    if (names.length === 0)
+        reader.fault(['header'], `nothing in row ${header} of ${table.file}`, {
+            expected: 'the row of column names',
+        });
+    const inHeader = (name, path) => {
+        if (names.length === 0 || names.includes(name))
+            return;
+        const near = nearest(name, names);
+        reader.fault(path, `no such column in row ${header} of ${table.file}`, near === undefined
+            ? { got: name, expected: `one of ${names.slice(0, 12).join(', ')}${names.length > 12 ? ' ...' : ''}` }
+            : { got: name, nearest: near }, path[0] === 'columns');
+    };
+    inHeader(given.date.column, ['date', 'column']);
+    const columns = new Map();
+    for (const name of Object.keys(given.columns)) {
+        inHeader(name, ['columns', name]);
+        const use = columnUse(reader, name, measures);
+        if (use !== undefined)
+            columns.set(name, use);
+    }
+    if (reader.faults.length > 0)
+        throw new InputError(reader.faults);
+    const { column, order } = given.date;
+    return { header, date: column, ...(order === undefined ? {} : { order }), columns, measures };
+}
+//# sourceMappingURL=read-map.js.map

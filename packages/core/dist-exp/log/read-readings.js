@@ -1,0 +1,140 @@
+import { convert } from '../base/units.js';
+import { dimensionOf } from '../scenario/measurables.js';
+import { readCell, saysNothing } from './read-cell.js';
+/** Smallest thing a column can show, in its unit; undefined where the map does not say. */
+function leastOf(use) {
+    return use.steps?.find((step) => step > 0) ?? use.resolution;
+}
+/** Bounds of what a shown value may truly be, in the unit that it is written in. */
+function boundsOf(value, use, decimals) {
+    const { steps } = use;
+    if (steps === undefined) {
+        const half = (use.resolution ?? 10 ** -decimals) / 2;
+        return { low: value - half, high: value + half };
+    }
+    const place = steps.indexOf(value);
+    if (place >= 0) {
+        return {
+            low: place === 0 ? -Infinity : (steps[place - 1] + value) / 2,
+            high: place === steps.length - 1 ? Infinity : (steps[place + 1] + value) / 2,
+        };
+    }
+    const above = steps.findIndex((step) => step > value);
+    return {
+        low: above === 0 ? -Infinity : (steps[above < 0 ? steps.length - 1 : above - 1] ?? -Infinity),
+        high: above < 0 ? Infinity : steps[above],
+        odd: 'between the steps of the kit',
+    };
+}
+/**
+ * Reads one cell of a column of readings into an interval in internal units.
+ */
+export function readReading(text, use, { decimals, commas }, place, parameters) {
+    if (text === '')
+        return {};
+    if (saysNothing(text))
+        return { oddity: { problem: 'no reading', done: 'left out' } };
+    const cell = readCell(text, leastOf(use), commas);
+    if ('problem' in cell)
+        return { oddity: { problem: cell.problem, done: 'left out' } };
+    const dimension = dimensionOf[use.reads];
+    const own = cell.unit === '' ? undefined : unitIn(cell.unit, use);
+    if (own !== undefined && 'problem' in own) {
+        const { problem } = own;
+        const named = problem.includes(`"${cell.unit}"`) ? problem : `${problem} ("${cell.unit}")`;
+        return { oddity: { problem: named, done: 'left out' } };
+    }
+    const unit = own?.unit ?? use.unit;
+    const inner = (value) => {
+        if (!Number.isFinite(value) || dimension === undefined)
+            return value;
+        const answer = convert(Math.abs(value), unit, dimension);
+        // The unit was checked with the map: the number itself is beyond all measure.
+        if ('problem' in answer)
+            return Math.sign(value) * Infinity;
+        // Below zero only by half a step of rounding, or a temperature.
+        return dimension === 'temperature' ? signedTemperature(value, unit) : Math.sign(value) * answer.value;
+    };
+    const written = cell.low === cell.high ? cell.low : Number.isFinite(cell.low) ? cell.low : cell.high;
+    const beyond = outside(inner(written), use, parameters);
+    if (beyond !== undefined)
+        return { oddity: { problem: beyond, done: slipGuess(written, inner, use, parameters) } };
+    const plain = cell.low === cell.high;
+    // What is written in another unit was not read off the column's kit: its last place bounds it.
+    const bounds = !plain
+        ? { low: cell.low, high: cell.high }
+        : own?.differs === true
+            ? boundsOf(cell.low, {}, cell.decimals ?? 0)
+            : boundsOf(cell.low, use, decimals);
+    const low = inner(bounds.low);
+    const high = inner(bounds.high);
+    const middle = Number.isFinite(low) && Number.isFinite(high) ? (low + high) / 2 : Number.isFinite(low) ? low : high;
+    const odd = [
+        cell.odd,
+        'odd' in bounds ? bounds.odd : undefined,
+        own?.differs === true ? `another unit than the column's (${cell.unit})` : undefined,
+    ]
+        .filter((part) => part !== undefined)
+        .join(', ');
+    const reading = {
+        ...place,
+        reads: use.reads,
+        vessel: use.vessel,
+        low,
+        high,
+        value: plain ? inner(cell.low) : middle,
+        text,
+    };
+    return odd === ''
+        ? { reading }
+        : { reading, oddity: { problem: odd, done: `kept as ${interval(bounds, unit)}` } };
+}
+/**
+ * The unit written in a cell: the column's own where it says no more than that (`ppm` in a column of mg N/L); ppm of
+ * alkalinity in a column of degrees or equivalents is counted as calcium carbonate, as kits print it.
+ */
+function unitIn(written, use) {
+    const dimension = dimensionOf[use.reads];
+    if (dimension === undefined) {
+        return /^(?:ph|su)$/i.test(written) ? { unit: '', differs: false } : { problem: 'pH has no unit' };
+    }
+    if (/^(?:ppm|mg\/l)$/i.test(written) && dimension !== 'temperature' && dimension !== 'volume') {
+        if (dimension === 'alkalinity' && !/CaCO3/i.test(use.unit))
+            return { unit: 'mg/L as CaCO3', differs: true };
+        return { unit: use.unit, differs: false };
+    }
+    const answer = convert(1, written, dimension);
+    if ('problem' in answer)
+        return { problem: answer.problem };
+    const same = convert(1, use.unit, dimension);
+    return { unit: written, differs: !('value' in same) || same.value !== answer.value };
+}
+function signedTemperature(value, unit) {
+    const answer = convert(value, unit, 'temperature');
+    return 'value' in answer ? answer.value : Number.NaN;
+}
+/** Why a value cannot be, or undefined. */
+function outside(value, use, parameters) {
+    const lowest = parameters.value(`log.${use.reads}.lowest`);
+    const highest = parameters.value(`log.${use.reads}.highest`);
+    if (value < lowest)
+        return `no ${use.reads} is so low`;
+    return value > highest || Number.isNaN(value) ? `no ${use.reads} is so high` : undefined;
+}
+/** What to do about a value that cannot be: left out, with the likely slip where one place of the point mends it. */
+function slipGuess(written, inner, use, parameters) {
+    const mended = [written / 10, written / 100].find((value) => outside(inner(value), use, parameters) === undefined);
+    return mended === undefined || written < 0
+        ? 'left out'
+        : `left out; write ${Number(mended.toPrecision(12))} if that was meant`;
+}
+function interval({ low, high }, unit) {
+    const digits = (value) => String(Number(value.toPrecision(6)));
+    const of = unit === '' ? '' : ` ${unit}`;
+    if (low === -Infinity)
+        return `at most ${digits(high)}${of}`;
+    if (high === Infinity)
+        return `at least ${digits(low)}${of}`;
+    return `${digits(low)} to ${digits(high)}${of}`;
+}
+//# sourceMappingURL=read-readings.js.map

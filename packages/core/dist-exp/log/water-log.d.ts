@@ -1,0 +1,62 @@
+import type { Measurable } from '../scenario/scenario.js';
+/** One reading: what is known of a quantity is an interval, because kits have steps and strips say "more than". */
+export interface LogReading {
+    /** ISO date, yyyy-mm-dd. */
+    readonly date: string;
+    /** Part of the day at which it was taken, 0..<1; readings without a time stand at 0. */
+    readonly hour: number;
+    /** Row of the file, 1-based, and the column's name. */
+    readonly row: number;
+    readonly column: string;
+    readonly reads: Measurable;
+    readonly vessel: string;
+    /** Lower bound in the internal unit: -Infinity where the reading does not say. */
+    readonly low: number;
+    /** Upper bound: Infinity where the reading does not say. */
+    readonly high: number;
+    /** Middle of the bounds; the finite bound where the other is not finite. */
+    readonly value: number;
+    /** As written. */
+    readonly text: string;
+}
+/** Feed that was given: so many `grams` on a date; `row` of the file, 1-based. */
+export interface LogFeed {
+    readonly date: string;
+    readonly row: number;
+    readonly column: string;
+    /** Cohort, or `all`. */
+    readonly cohort: string;
+    readonly grams: number;
+}
+/** A note of the keeper, from a `row` of the file, 1-based. */
+export interface LogNote {
+    readonly date: string;
+    readonly row: number;
+    readonly text: string;
+}
+/** A value that is not as it should be, and what was done about it; `row` of the file, 1-based. */
+export interface Oddity {
+    readonly row: number;
+    readonly column: string;
+    /** As written. */
+    readonly text: string;
+    /** What is odd, one clause. */
+    readonly problem: string;
+    /** What was done, one clause. */
+    readonly done: string;
+}
+/** A water-test log as read. */
+export interface WaterLog {
+    readonly file: string;
+    /** First and last date; '' where no row has a date. */
+    readonly from: string;
+    readonly to: string;
+    /** Rows with a date. */
+    readonly days: number;
+    /** In the order of the file. */
+    readonly readings: readonly LogReading[];
+    readonly feed: readonly LogFeed[];
+    readonly notes: readonly LogNote[];
+    readonly oddities: readonly Oddity[];
+}
+//# sourceMappingURL=water-log.d.ts.map

@@ -1,0 +1,2 @@
+export {};
+//# sourceMappingURL=water-log.js.map

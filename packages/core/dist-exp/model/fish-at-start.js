@@ -1,0 +1,32 @@
+import { digestedNitrogen, growth, growthCoefficients, leanUpkeep, upkeepCoefficients, usualFat, } from '../processes/kernels/fish-energy.js';
+import { intake, STATED_MASS } from '../processes/kernels/intake.js';
+import { leanDemand } from '../processes/kernels/lean-body.js';
+import { anyConditions } from '../processes/process.js';
+import { offerOf } from './offer.js';
+import { scopeTo } from './scope.js';
+/** Water with so much oxygen, g m-3, that want of it shows nowhere. */
+const AMPLE = 1e9;
+/**
+ * A cohort on its first day; one that is stocked later as if one fish were there.
+ * @param metabolism what they make of energy, in place of what their species does
+ */
+export function fishAtStart(cohort, parameters, metabolism) {
+    const { species, feed, mass, ration } = cohort;
+    const number = cohort.number > 0 ? cohort.number : 1;
+    const values = scopeTo(parameters, { species, feed, ...(metabolism && { metabolism }) });
+    const body = number * mass;
+    const { fed, share } = offerOf(ration, body, number);
+    const temperature = values.value('species.reference-temperature');
+    const at = { ...anyConditions, temperature, fed, fedShare: share };
+    const fat = body * usualFat(values, mass / STATED_MASS);
+    const v = Float64Array.of(AMPLE, 0, 0, 0, 0, body, number, fat);
+    const places = [0, 1, 2, 3, 4, 5, 6, 7];
+    const k = growthCoefficients(values, at);
+    const grown = growth(v, places, k);
+    const lost = leanUpkeep.rate(v, [0, 5, 6, 7], upkeepCoefficients(values, at)) / leanDemand(values);
+    const gain = grown - lost;
+    const digested = digestedNitrogen(values) * intake(v, places, k);
+    const excreted = digested - gain * values.value('species.body-nitrogen');
+    return { offered: fed + share * body, gain, excreted };
+}
+//# sourceMappingURL=fish-at-start.js.map

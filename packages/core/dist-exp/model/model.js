@@ -1,0 +1,2 @@
+export {};
+//# sourceMappingURL=model.js.map

@@ -1,0 +1,108 @@
+import { anyConditions } from '../processes/process.js';
+import { waterRead } from './instance.js';
+import { waterState } from './layout.js';
+/** What a partial belongs to: a concentration, an amount, or the first of the four values of chemistry. */
+export const CONCENTRATION = 0;
+export const AMOUNT = 1;
+export const CHEMISTRY = 2;
+/** Values of chemistry that v holds for each vessel after the states: pH, ammonia, carbon dioxide, saturation, hydrogen ion. */
+export const DERIVED = 5;
+/** Calls rate and partials of one process place by place, on views of its tables cut at the first call. */
+function plainKernel({ rate, partials }) {
+    let views;
+    return {
+        rates: (all, v, r) => {
+            const places = (views ??= all.flatMap(cutSites));
+            for (const { row, at, k } of places)
+                r[row] = rate(v, at, k);
+        },
+        partials: (all, v) => {
+            const places = (views ??= all.flatMap(cutSites));
+            for (const { at, k, d } of places)
+                partials(v, at, k, d);
+        },
+    };
+}
+function cutSites({ count, row, width, size, at, k, d }) {
+    return Array.from({ length: count }, (_, i) => ({
+        row: row + i,
+        at: at.subarray(i * width, (i + 1) * width),
+        k: k.subarray(i * size, (i + 1) * size),
+        d: d.subarray(i * width, (i + 1) * width),
+    }));
+}
+/**
+ * Lays out the tables.
+ * @param plain whether every rate is called one by one, without kernels: slow, for comparison
+ */
+export function layRateTables(model, plain) {
+    const { instances } = model;
+    const reads = new Int32Array(instances.length + 1);
+    instances.forEach((instance, j) => {
+        reads[j + 1] = reads[j] + instance.reads.length;
+    });
+    const count = reads[instances.length];
+    const at = new Int32Array(count);
+    const d = new Float64Array(count);
+    const kind = new Int32Array(count);
+    const slot = new Int32Array(3 * count);
+    instances.forEach((instance, j) => {
+        placeReads(model, instance, reads[j], { at, kind, slot });
+    });
+    const coefficients = [];
+    const sitesOf = new Map();
+    for (let first = 0; first < instances.length;) {
+        const { process, row, values } = instances[first];
+        let end = first;
+        while (end < instances.length && instances[end].process === process)
+            end++;
+        const size = process.coefficients(values, anyConditions).length;
+        const k = new Float64Array(size * (end - first));
+        for (let j = first; j < end; j++) {
+            if (instances[j].row !== row + j - first)
+                throw new RangeError(`rows of ${process.id} lie apart`);
+            coefficients.push(k.subarray((j - first) * size, (j - first + 1) * size));
+        }
+        const kernel = (plain ? undefined : process.kernel) ?? plainKernel(process);
+        const sites = {
+            count: end - first,
+            row,
+            width: process.reads.length,
+            size,
+            at: at.subarray(reads[first], reads[end]),
+            k,
+            d: d.subarray(reads[first], reads[end]),
+        };
+        sitesOf.set(kernel, [...(sitesOf.get(kernel) ?? []), sites]);
+        first = end;
+    }
+    const groups = [...sitesOf].map(([kernel, sites]) => ({ kernel, sites }));
+    return { groups, coefficients, reads, at, d, kind, slot };
+}
+function placeReads(model, instance, from, { at, kind, slot }) {
+    const { start, column } = model.dependence;
+    const states = model.layout.states.length;
+    const slotOf = (state) => {
+        for (let e = start[instance.row]; e < start[instance.row + 1]; e++)
+            if (column[e] === state)
+                return e;
+        throw new RangeError(`${instance.process.id} depends on a state that was not laid out`);
+    };
+    const vessel = waterRead(instance);
+    instance.reads.forEach((reading, m) => {
+        const q = from + m;
+        if (reading.kind === 'chemistry') {
+            kind[q] = CHEMISTRY + reading.which;
+            at[q] = states + DERIVED * vessel + reading.which;
+            slot[3 * q] = slotOf(waterState(vessel, 'tan'));
+            slot[3 * q + 1] = slotOf(waterState(vessel, 'alkalinity'));
+            slot[3 * q + 2] = slotOf(waterState(vessel, 'carbon'));
+        }
+        else {
+            kind[q] = reading.kind === 'concentration' ? CONCENTRATION : AMOUNT;
+            at[q] = reading.state;
+            slot[3 * q] = slotOf(reading.state);
+        }
+    });
+}
+//# sourceMappingURL=rate-tables.js.map

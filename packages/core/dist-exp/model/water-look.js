@@ -1,0 +1,94 @@
+// Reads numbers as: chemistry of a vessel
+import { speciate, SPECIATION } from '../chemistry/acid-base.js';
+import { hydrogenNear } from '../chemistry/acid-base.js';
+import { waterComponents } from '../processes/components.js';
+import { ownInWater } from './layout.js';
+import { DERIVED } from './rate-tables.js';
+const WATER = waterComponents.length;
+const TAN = waterComponents.indexOf('tan');
+const ALKALINITY = waterComponents.indexOf('alkalinity');
+const CARBON = waterComponents.indexOf('carbon');
+/** From -log10 of mol m-3 to pH. */
+const LITRES = 1000;
+/** A predicted hydrogen ion off by more than this factor from where it is predicted from is not used. */
+const TRUSTED = 2;
+/**
+ * Opens the water of a model.
+ * @param wantsPh whether a rate reads the pH itself, and not the hydrogen ion
+ */
+export function openWaterLook(model, regime, wantsPh) {
+    const states = model.layout.states.length;
+    const vesselCount = model.layout.vessels.length;
+    const molarNitrogen = model.parameters.value('molar.nitrogen');
+    const v = new Float64Array(states + DERIVED * vesselCount);
+    const volume = new Float64Array(vesselCount);
+    const perVolume = new Float64Array(vesselCount);
+    const speciation = new Float64Array(vesselCount * SPECIATION);
+    const hydrogen = new Float64Array(vesselCount).fill(1e-4);
+    const origin = new Float64Array(4 * vesselCount).fill(Number.NaN);
+    const slope = new Float64Array(3 * vesselCount);
+    const own = ownInWater(model.layout).map(({ states }) => states);
+    /** A start for h: on the tangent from where the partials were taken, or the last root. */
+    function guessOf(vessel, tan, alkalinity, carbon) {
+        const o = 4 * vessel;
+        const s = 3 * vessel;
+        const from = origin[o + 3];
+        const guess = from +
+            slope[s] * (tan - origin[o]) +
+            slope[s + 1] * (alkalinity - origin[o + 1]) +
+            slope[s + 2] * (carbon - origin[o + 2]);
+        return guess * TRUSTED > from && guess < from * TRUSTED ? guess : hydrogen[vessel];
+    }
+    function look(t, y) {
+        const since = t - regime.time;
+        for (let s = vesselCount * WATER; s < states; s++)
+            v[s] = y[s];
+        for (let vessel = 0; vessel < vesselCount; vessel++) {
+            const size = regime.volume[vessel] + regime.slope[vessel] * since;
+            const inverse = 1 / size;
+            volume[vessel] = size;
+            perVolume[vessel] = inverse;
+            const first = vessel * WATER;
+            for (let s = first; s < first + WATER; s++)
+                v[s] = y[s] * inverse;
+            for (const state of own)
+                v[state[vessel]] = y[state[vessel]] * inverse;
+            const tan = v[first + TAN];
+            const carbon = v[first + CARBON];
+            const alkalinity = v[first + ALKALINITY];
+            const k = regime.constants[vessel];
+            const guess = guessOf(vessel, tan, alkalinity, carbon);
+            const h = hydrogenNear(alkalinity, carbon, tan / molarNitrogen, k, guess);
+            if (h > 0)
+                hydrogen[vessel] = h;
+            const o = states + DERIVED * vessel;
+            const square = h * h;
+            const sum = square + k.k1 * h + k.k1 * k.k2;
+            if (wantsPh)
+                v[o] = -Math.log10(h / LITRES);
+            v[o + 1] = (tan * k.ammonium) / (k.ammonium + h);
+            v[o + 2] = (carbon * square) / sum;
+            v[o + 3] = (carbon * k.k1 * k.k2) / (sum * k.calcite);
+            v[o + 4] = h;
+        }
+    }
+    function open() {
+        for (let vessel = 0; vessel < vesselCount; vessel++) {
+            const first = vessel * WATER;
+            const h = v[states + DERIVED * vessel + 4];
+            const o = vessel * SPECIATION;
+            const k = regime.constants[vessel];
+            speciate(v[first + TAN], v[first + CARBON], h, k, molarNitrogen, speciation, o);
+            origin[4 * vessel] = v[first + TAN];
+            origin[4 * vessel + 1] = v[first + ALKALINITY];
+            origin[4 * vessel + 2] = v[first + CARBON];
+            origin[4 * vessel + 3] = h;
+            // From partials of the pH to those of h.
+            const perPh = -Math.LN10 * h;
+            for (let m = 0; m < 3; m++)
+                slope[3 * vessel + m] = speciation[o + 4 + m] * perPh;
+        }
+    }
+    return { v, volume, perVolume, memory: { hydrogen, origin, slope }, speciation, look, open };
+}
+//# sourceMappingURL=water-look.js.map

@@ -1,0 +1,2 @@
+export { explicit as odex } from './solve/explicit.js';
+//# sourceMappingURL=odex.d.ts.map

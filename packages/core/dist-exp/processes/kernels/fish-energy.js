@@ -1,0 +1,136 @@
+import { byMass, byNumber, INTAKE_COEFFICIENTS, INTAKE_READS, intake, intakeCoefficients, intakePartials, intakeReads, relativeMass, } from './intake.js';
+import { leanDemand } from './lean-body.js';
+import { arrhenius, monod, monodSlope } from './rate-terms.js';
+/** Sharpness of the bend between what energy and what protein allow to grow. */
+const BEND = 4;
+/** Nitrogen of feed, g N per g (0.16 of protein: the 6.25 convention). */
+export function feedNitrogen(values) {
+    return values.value('feed.protein') * values.value('protein.nitrogen');
+}
+/** Body fat that is usual in a fish of a relative mass, g COD per g wet: rises with size (Lupatsch et al. 1998). */
+export function usualFat(values, relative) {
+    const stated = values.value('species.body-demand') - leanDemand(values);
+    return stated * relative ** values.value('fish.fat-exponent');
+}
+/** Energy that a gram of feed eaten adds to the body, g COD: what is digested times the share retained. */
+export function retainedDemand(values) {
+    return (values.value('feed.demand') *
+        values.value('species.energy-digestibility') *
+        values.value('species.energy-retention'));
+}
+/** Nitrogen that is digested of a gram of feed, g N. */
+export const digestedNitrogen = (values) => feedNitrogen(values) * values.value('species.protein-digestibility');
+/** What growth depends on: intake, and body fat. */
+export const growthReads = [...intakeReads, 'fish-fat'];
+const FAT = INTAKE_READS;
+const OWN = INTAKE_COEFFICIENTS;
+/**
+ * Those of intake, then [energy retained per g of feed, g COD; most growth that its protein allows, g per g; lean body,
+ * g COD per g; fat usual at 100 g, g COD per g; its exponent of size].
+ */
+export function growthCoefficients(values, at) {
+    const protein = values.value('fish.protein-retention') * digestedNitrogen(values);
+    return [
+        ...intakeCoefficients(values, at),
+        retainedDemand(values),
+        protein / values.value('species.body-nitrogen'),
+        leanDemand(values),
+        usualFat(values, 1),
+        values.value('fish.fat-exponent'),
+    ];
+}
+/**
+ * Growth per g of feed eaten, and its partials by mass, number and fat into `out`. Retained energy goes to lean body and
+ * fat in the proportion of a fish of this size, to more lean body where the fish is fat, to less where it is thin:
+ * RE F / (l F + (1 + y) f^2 B); but no faster than digested protein allows.
+ */
+function perFeed(mass, number, fat, k, out) {
+    out.fill(0);
+    if (!(mass > 0 && fat > 0))
+        return 0;
+    const [energy, most, lean, usual, exponent] = [k[OWN], k[OWN + 1], k[OWN + 2], k[OWN + 3], k[OWN + 4]];
+    const relative = relativeMass(mass, number);
+    const marginal = (1 + exponent) * (usual * relative ** exponent) ** 2;
+    const byRelative = (2 * exponent * marginal) / relative;
+    const whole = lean * fat + marginal * mass;
+    const allowed = (energy * fat) / whole;
+    const x = allowed / most;
+    const bend = (1 + x ** BEND) ** (-1 / BEND - 1);
+    out[0] = (-bend * allowed * (marginal + mass * byRelative * byMass(number))) / whole;
+    out[1] = (-bend * allowed * mass * byRelative * byNumber(relative, number)) / whole;
+    // Quotients one by one: the square of what is left of a dead group is 0 in a computer.
+    out[2] = bend * energy * (marginal / whole) * (mass / whole);
+    return allowed * (1 + x ** BEND) ** (-1 / BEND);
+}
+const parts = new Float64Array(3);
+/** Growth of a group, g wet d-1. */
+export function growth(v, at, k) {
+    return intake(v, at, k) * perFeed(v[at[5]], v[at[6]], v[at[FAT]], k, parts);
+}
+/** Fills d[0] to d[7] with the partials of growth. Returns growth, g d-1. */
+export function growthPartials(v, at, k, d) {
+    const eaten = intakePartials(v, at, k, d);
+    const each = perFeed(v[at[5]], v[at[6]], v[at[FAT]], k, parts);
+    for (let m = 0; m < INTAKE_READS; m++)
+        d[m] *= each;
+    d[5] += eaten * parts[0];
+    d[6] += eaten * parts[1];
+    d[FAT] = eaten * parts[2];
+    return eaten * each;
+}
+/** What upkeep depends on. */
+export const upkeepReads = ['oxygen', 'fish-mass', 'fish-number', 'fish-fat'];
+/**
+ * [energy burnt by fish of 100 g, g COD per g and day; how it rises with the mass of a fish; half-saturation of oxygen,
+ * g m-3; fat per body at which lean body and fat are burnt alike, g COD per g].
+ */
+export function upkeepCoefficients(values, at) {
+    return [
+        values.value('species.energy-retention') *
+            values.value('species.maintenance') *
+            arrhenius(values.value('fish.maintenance-theta'), at.temperature, values.value('species.reference-temperature')),
+        values.value('fish.maintenance-exponent'),
+        values.value('fish.k-oxygen'),
+        values.value('fish.fasting-lean'),
+    ];
+}
+/** Energy that upkeep takes from the body, g COD d-1; its partials by oxygen, mass and number into `out`. */
+function burnt(v, at, k, out) {
+    const mass = v[at[1]];
+    const number = v[at[2]];
+    const relative = relativeMass(mass, number);
+    const air = monod(v[at[0]], k[2]);
+    const exponent = k[1] - 1;
+    const each = relative > 0 ? k[0] * relative ** exponent : 0;
+    out[0] = each * mass * monodSlope(v[at[0]], k[2]);
+    out[1] = relative > 0 ? each * air * (1 + (exponent * mass * byMass(number)) / relative) : 0;
+    out[2] = relative > 0 ? (each * air * mass * exponent * byNumber(relative, number)) / relative : 0;
+    return each * mass * air;
+}
+/** Share of what is burnt that is fat: F / (F + a B); 0 where there is none. */
+const fatShare = (fat, mass, a) => fat > 0 && mass > 0 ? fat / (fat + a * mass) : 0;
+/** Upkeep as fat (`of` 1) or as lean body (0), in g COD d-1 times `scale`. */
+const upkeepOf = (fatty) => ({
+    rate: (v, at, k) => {
+        const share = fatShare(v[at[3]], v[at[1]], k[3]);
+        return burnt(v, at, k, parts) * (fatty ? share : 1 - share);
+    },
+    partials: (v, at, k, d) => {
+        const mass = v[at[1]];
+        const fat = v[at[3]];
+        const whole = burnt(v, at, k, parts);
+        const share = fatShare(fat, mass, k[3]);
+        const sum = fat + k[3] * mass;
+        const there = fat > 0 && mass > 0;
+        const sign = fatty ? 1 : -1;
+        for (let m = 0; m < 3; m++)
+            d[m] = parts[m] * (fatty ? share : 1 - share);
+        d[1] -= there ? sign * (whole / sum) * (fat / sum) * k[3] : 0;
+        d[3] = there ? sign * (whole / sum) * ((k[3] * mass) / sum) : 0;
+    },
+});
+/** Body fat burnt by upkeep, g COD d-1. */
+export const fatUpkeep = upkeepOf(true);
+/** Lean body burnt by upkeep, g COD d-1. */
+export const leanUpkeep = upkeepOf(false);
+//# sourceMappingURL=fish-energy.js.map

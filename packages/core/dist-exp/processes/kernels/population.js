@@ -1,0 +1,110 @@
+import { inhibition, inhibitionSlope, monod, monodSlope } from './rate-terms.js';
+import { reached, reachedByMost, reachedBySubstrate } from './film.js';
+import { HYDROGEN_AFTER_PH } from './kernel.js';
+import { aobReads, nobReads } from './oxidiser.js';
+/** Coefficients a place, as in oxidiser.ts. */
+const SIZE = 14;
+/** The acid term of the bell: h (mol m-3) over that at the flank of the film. */
+function acidTerm(h, flank) {
+    return h * 1e-3 * Math.exp(Math.LN10 * flank);
+}
+/**
+ * Growth and idling of one population together: the activity is worked out once, and from the hydrogen ion in
+ * place of the pH, so that the bell of rate-terms.ts, h / (h + h²/h_low + h_high), takes but one exponential. The
+ * first process handed over is growth, the second idling, at the same places.
+ * @param width variables a place
+ * @param from where among them nitrite is: 0 where it is the substrate, and does not come through still water
+ */
+function populationKernel(width, from) {
+    return {
+        rates: ([growth, idle], v, r) => {
+            const { count, at, k } = growth;
+            for (let i = 0, n = 0, o = 0; i < count; i++, n += width, o += SIZE) {
+                const h = v[at[n + 3] + HYDROGEN_AFTER_PH];
+                const living = v[at[n + 5]];
+                const free = k[o] *
+                    monod(v[at[n + 2]], k[o + 3]) *
+                    inhibition(v[at[n + 4]], k[o + 4]) *
+                    inhibition((v[at[n + from]] * h) / (h + k[o + 10]), k[o + 5]) *
+                    (h / (h + h * acidTerm(h, v[at[n + 6]]) + k[o + 9])) *
+                    living *
+                    v[at[n + 8]];
+                const used = from === 0
+                    ? reached(v[at[n + 1]], free * monod(v[at[n]], k[o + 1]), k[o + 2], k[o + 11])
+                    : reached(v[at[n]], reached(v[at[n + 1]], free, k[o + 2], k[o + 11]), k[o + 1], k[o + 12]);
+                const activity = inhibition(v[at[n + 7]], k[o + 13]) * used;
+                const full = living / k[o + 7];
+                r[growth.row + i] = activity * (1 - full);
+                r[idle.row + i] = activity * full * k[o + 8];
+            }
+        },
+        partials: ([growth, idle], v) => {
+            const { d } = growth;
+            const e = idle.d;
+            for (let i = 0, n = 0; i < growth.count; i++, n += width) {
+                const activity = activityPartialsAt(growth, i, from, v);
+                const living = v[growth.at[n + 5]];
+                const room = growth.k[i * SIZE + 7];
+                const perYield = growth.k[i * SIZE + 8];
+                const full = living / room;
+                const idling = full * perYield;
+                for (let m = n; m < n + width; m++) {
+                    e[m] = d[m] * idling;
+                    d[m] *= 1 - full;
+                }
+                d[n + 5] -= activity / room;
+                e[n + 5] += (activity * perYield) / room;
+            }
+        },
+    };
+}
+/** Fills the partials of growth with those of the activity at one place. Returns the activity. */
+function activityPartialsAt(growth, i, from, v) {
+    const { at, k, d, width } = growth;
+    const n = i * width;
+    const o = i * SIZE;
+    const h = v[at[n + 3] + HYDROGEN_AFTER_PH];
+    const nitrite = v[at[n + from]];
+    const carbon = monod(v[at[n + 2]], k[o + 3]);
+    const ammonia = inhibition(v[at[n + 4]], k[o + 4]);
+    const share = h / (h + k[o + 10]);
+    const nitrous = inhibition(nitrite * share, k[o + 5]);
+    const acid = acidTerm(h, v[at[n + 6]]);
+    const base = k[o + 9] / h;
+    const bell = 1 / (1 + acid + base);
+    const living = v[at[n + 5]];
+    const awake = v[at[n + 8]];
+    const food = from === 0 ? monod(v[at[n]], k[o + 1]) : 1;
+    const perCell = k[o] * carbon * bell * ammonia * nitrous * food;
+    const most = perCell * living * awake;
+    const supplied = reached(v[at[n + 1]], most, k[o + 2], k[o + 11]);
+    const bare = inhibition(v[at[n + 7]], k[o + 13]);
+    let used = supplied;
+    let bySupply = bare;
+    if (from !== 0) {
+        used = reached(v[at[n]], supplied, k[o + 1], k[o + 12]);
+        bySupply *= reachedByMost(v[at[n]], supplied, k[o + 1], k[o + 12], used);
+        d[n] = bare * reachedBySubstrate(v[at[n]], supplied, k[o + 1], k[o + 12], used);
+    }
+    const byMost = bySupply * reachedByMost(v[at[n + 1]], most, k[o + 2], k[o + 11], supplied);
+    const cells = byMost * k[o] * living * awake;
+    const byAcid = cells * carbon * bell * ammonia * food * inhibitionSlope(nitrite * share, k[o + 5]) * share;
+    d[n + 1] = bySupply * reachedBySubstrate(v[at[n + 1]], most, k[o + 2], k[o + 11], supplied);
+    d[n + 2] = cells * monodSlope(v[at[n + 2]], k[o + 3]) * bell * ammonia * nitrous * food;
+    d[n + 3] = Math.LN10 * ((acid - base) * bell * byMost * most - byAcid * nitrite * (1 - share));
+    d[n + 4] = cells * carbon * bell * inhibitionSlope(v[at[n + 4]], k[o + 4]) * nitrous * food;
+    d[n + 5] = byMost * perCell * awake;
+    d[n + 6] = -Math.LN10 * acid * bell * byMost * most;
+    d[n + 7] = inhibitionSlope(v[at[n + 7]], k[o + 13]) * used;
+    d[n + 8] = byMost * perCell * living;
+    if (from === 0)
+        d[n] = cells * carbon * bell * ammonia * nitrous * monodSlope(v[at[n]], k[o + 1]) + byAcid;
+    else
+        d[n + from] = byAcid;
+    return bare * used;
+}
+/** Ammonia oxidisers: nitrite is the last of their variables. */
+export const aobKernel = populationKernel(aobReads.length, 9);
+/** Nitrite oxidisers: nitrite is their substrate. */
+export const nobKernel = populationKernel(nobReads.length, 0);
+//# sourceMappingURL=population.js.map

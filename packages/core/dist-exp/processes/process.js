@@ -1,0 +1,26 @@
+/** Conditions of no place: for asking what a process reads and how many coefficients it has, which no place changes. */
+export const anyConditions = {
+    temperature: 20,
+    air: 20,
+    volume: 1,
+    surface: 1,
+    open: 1,
+    floor: 1,
+    capture: 0.5,
+    flooded: 1,
+    aeration: 1,
+    airShare: 0.04,
+    pressure: 1,
+    inflow: 1,
+    fed: 1,
+    fedShare: 0.01,
+    area: 1,
+    light: 20,
+    bearing: 0.5,
+    ionic: 0.01,
+    most: 1,
+    setPoint: 7,
+    band: 0.1,
+    sign: 1,
+};
+//# sourceMappingURL=process.js.map

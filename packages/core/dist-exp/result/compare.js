@@ -1,0 +1,155 @@
+import { INSTANT } from '../base/instant.js';
+import { fatesOf } from './fates.js';
+const valuesOf = (account, name) => account.series.find((series) => series.name === name)?.values;
+/** Largest size of any value, 0 where there are none. */
+const sizeOf = (courses) => courses
+    .flatMap((values) => Array.from(values))
+    .reduce((most, value) => (Math.abs(value) > most ? Math.abs(value) : most), 0);
+function ofRun(time, values) {
+    let top = -1;
+    time.forEach((_, i) => {
+        if (!Number.isNaN(values[i]) && (top < 0 || values[i] > values[top]))
+            top = i;
+    });
+    if (top < 0)
+        return null;
+    return { end: values[time.length - 1], highest: values[top], highestAt: time[top] };
+}
+/** The share farthest from 0; NaN where there is none. */
+const farthest = (shares) => shares.reduce((most, share) => (Number.isNaN(most) || Math.abs(share) > Math.abs(most) ? share : most), Number.NaN);
+function compared(accounts, name) {
+    const courses = accounts.map((account) => valuesOf(account, name));
+    const runs = courses.map((values, i) => (values === undefined ? null : ofRun(accounts[i].time, values)));
+    const size = sizeOf(courses.filter((values) => values !== undefined));
+    const share = (which) => {
+        const [first, ...others] = runs;
+        return farthest(others.map((other) => {
+            if (first === null || other === null)
+                return Number.NaN;
+            const apart = other[which] - first[which];
+            return apart === 0 ? 0 : apart / size;
+        }));
+    };
+    const unit = accounts.flatMap(({ series }) => series).find((series) => series.name === name)?.unit ?? '';
+    return { name, unit, runs, end: share('end'), highest: share('highest') };
+}
+/** How far apart a quantity is, at its end or its highest; what cannot be compared comes last. */
+export function apartness({ end, highest }) {
+    const sizes = [end, highest].filter((share) => !Number.isNaN(share)).map(Math.abs);
+    return sizes.length === 0 ? -1 : Math.max(...sizes);
+}
+const keysOf = (accounts) => [
+    ...new Set(accounts.flatMap(({ keys }) => keys)),
+];
+/** The key quantities of several runs side by side, the largest relative difference first. */
+function compareQuantities(accounts) {
+    return keysOf(accounts)
+        .map((name) => compared(accounts, name))
+        .sort((a, b) => apartness(b) - apartness(a));
+}
+/** Pairs of indices of the output times that two runs share. */
+function sharedTimes(a, b) {
+    return a.flatMap((time, i) => {
+        const j = b.findIndex((other) => Math.abs(other - time) <= INSTANT);
+        return j < 0 ? [] : [[i, j]];
+    });
+}
+/**
+ * The first output time at which a key quantity of two runs differs by more than a share of the largest
+ * size it reaches in either; of several at that time, the farthest apart. A value against none is
+ * apart. Only output times that both runs have are looked at; null where they never part.
+ */
+function partingOf(first, other, share) {
+    const courses = keysOf([first, other]).flatMap((name) => {
+        const a = valuesOf(first, name);
+        const b = valuesOf(other, name);
+        return a === undefined || b === undefined ? [] : [{ name, a, b, size: sizeOf([a, b]) }];
+    });
+    for (const [i, j] of sharedTimes(first.time, other.time)) {
+        const [most] = courses
+            .map(({ name, a, b, size }) => {
+            const lone = Number.isNaN(a[i]) !== Number.isNaN(b[j]);
+            return { name, a: a[i], b: b[j], apart: lone ? Infinity : Math.abs(b[j] - a[i]) / size };
+        })
+            .filter(({ apart }) => apart > share)
+            .sort((p, q) => (p.apart === q.apart ? 0 : q.apart - p.apart));
+        if (most !== undefined)
+            return { day: first.time[i], quantity: most.name, first: most.a, other: most.b };
+    }
+    return null;
+}
+function sideBySide(lists) {
+    const names = [...new Set(lists.flatMap((shares) => shares.map(({ name }) => name)))];
+    const largest = ({ runs }) => Math.max(...runs.map(({ amount }) => amount));
+    return names
+        .map((name) => ({
+        name,
+        runs: lists.map((shares) => {
+            const found = shares.find((share) => share.name === name);
+            return { amount: found?.amount ?? 0, share: found?.share ?? 0 };
+        }),
+    }))
+        .sort((a, b) => largest(b) - largest(a));
+}
+/** Budgets of one quantity of several runs as stories side by side (`fatesOf`), the largest parts first. */
+function compareFates(budgets) {
+    const fates = budgets.map(fatesOf);
+    return {
+        totals: fates.map(({ total }) => total),
+        from: sideBySide(fates.map(({ from }) => from)),
+        to: sideBySide(fates.map(({ to }) => to)),
+    };
+}
+const keyOf = ({ id, quantity, direction, whom, place }) => [id, quantity, direction, whom, place].join('|');
+function verdictOf({ judged, passed, first, total, worst, worstAt }) {
+    return {
+        judged,
+        passed,
+        total,
+        ...(first !== undefined && { first }),
+        ...(worst !== undefined && { worst }),
+        ...(worstAt !== undefined && { worstAt }),
+    };
+}
+/**
+ * The limits passed in at least one run and not in all, in the order of their first passing. A run in
+ * which a limit was not judged has not passed it.
+ */
+function compareLimits(accounts) {
+    const known = accounts.map(({ limits }) => new Map(limits.map((limit) => [keyOf(limit), limit])));
+    const passed = accounts.flatMap(({ limits }) => limits.filter((limit) => limit.passed));
+    const once = new Map(passed.map((limit) => [keyOf(limit), limit]));
+    const earliest = ({ runs }) => Math.min(...runs.map((verdict) => verdict?.first ?? Infinity));
+    return [...once]
+        .map(([key, { id, quantity, unit, direction, harm, value, averaging, whom, source, page, mark, place },]) => ({
+        ...{ id, quantity, unit, direction, harm, value, averaging, whom, source, page, mark, place },
+        runs: known.map((limits) => {
+            const found = limits.get(key);
+            return found === undefined ? null : verdictOf(found);
+        }),
+    }))
+        .filter(({ runs }) => !runs.every((verdict) => verdict?.passed === true))
+        .sort((a, b) => earliest(a) - earliest(b));
+}
+/**
+ * Puts two or more runs side by side; differences are those of the others from the first.
+ * @param apart share of the largest size of a quantity by which values must differ to be apart, 0..1
+ * @throws RangeError for fewer than two runs or a share outside 0..1
+ */
+export function compareRuns(accounts, apart) {
+    if (accounts.length < 2)
+        throw new RangeError('a comparison needs at least two runs');
+    if (!(apart >= 0 && apart <= 1))
+        throw new RangeError(`${apart} is no share from 0 to 1`);
+    const [first, ...others] = accounts;
+    return {
+        ends: accounts.map(({ time }) => time[time.length - 1]),
+        apart,
+        quantities: compareQuantities(accounts),
+        partings: others.map((other) => partingOf(first, other, apart)),
+        limits: compareLimits(accounts),
+        nitrogen: compareFates(accounts.map(({ nitrogen }) => nitrogen)),
+        water: compareFates(accounts.map(({ water }) => water)),
+    };
+}
+//# sourceMappingURL=compare.js.map

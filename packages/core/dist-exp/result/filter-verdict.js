@@ -1,0 +1,91 @@
+// Reads numbers as: filter verdict
+import { waterState } from '../model/layout.js';
+import { runningMean } from './judge.js';
+/** Days over which what the system brings is taken. */
+const WEEK = 7;
+/** g N of ammonia that came into the water up to each output time, by every row that makes it. */
+function broughtIn({ model, samples }) {
+    const rows = model.rows.flatMap(({ process, entries }, row) => process === 'transport'
+        ? []
+        : entries
+            .filter((entry) => entry.component === 'tan' && entry.state >= 0 && entry.coefficient > 0)
+            .map(({ coefficient }) => [row, coefficient]));
+    return samples.map(({ x }) => rows.reduce((total, [row, per]) => total + per * x[row], 0));
+}
+/** g N of ammonia and nitrite in all the water. */
+function standing({ model, samples }) {
+    const states = model.layout.vessels.flatMap((_, vessel) => [
+        waterState(vessel, 'tan'),
+        waterState(vessel, 'nitrite'),
+    ]);
+    return samples.map(({ y }) => states.reduce((total, state) => total + y[state], 0));
+}
+/** The largest of several courses at each time, NaN where there is none. */
+function largest(courses, count) {
+    return Float64Array.from({ length: count }, (_, i) => courses.reduce((most, values) => (values[i] > most ? values[i] : most), 0));
+}
+/** What held the oxidisers back at an output time. */
+function heldBy(run, series, at) {
+    const { parameters, scenario } = run.model;
+    const surface = scenario.vessels.reduce((most, vessel) => (vessel.surface > most.surface ? vessel : most));
+    const all = (quantity) => series.find(({ name }) => name === `${quantity}@${surface.name}`)?.values ?? new Float64Array(0);
+    const value = (quantity) => all(quantity)[at];
+    const monod = (quantity, id) => Math.max(0, value(quantity)) / (Math.max(0, value(quantity)) + parameters.value(id));
+    const film = all('aob');
+    const most = film.reduce((top, each) => Math.max(top, each), 0);
+    // A film that has been fuller is not growing in: something else made it shrink.
+    const grown = film.indexOf(most) <= at ? 1 : value('aob') / most;
+    const shares = [
+        ['young', grown],
+        ['stunned', value('awake')],
+        ['covered', 1 - monod('heterotrophs', 'heterotroph.cover')],
+        ['oxygen', monod('oxygen', 'aob.k-oxygen')],
+        ['carbon', monod('carbon', 'aob.k-carbon')],
+        ['acid', 1 / (1 + 10 ** (value('flank') - value('pH')))],
+        ['cold', Math.min(1, parameters.value('aob.growth-theta') ** (value('temperature') - 20))],
+    ];
+    const [name, least] = shares.reduce((low, each) => (each[1] < low[1] ? each : low));
+    return least < HELD ? name : 'load';
+}
+/** Share of the full rate below which something is said to hold the oxidisers back. */
+const HELD = 0.7;
+/** Whether the filter of a run kept up; undefined where the system has neither fish nor anything given to the filter. */
+export function filterVerdict(run, series) {
+    const { parameters, scenario, layout } = run.model;
+    if (layout.aob.every((state) => state < 0))
+        return undefined;
+    const times = run.samples.map(({ time }) => time);
+    const homes = [...new Set(scenario.cohorts.map(({ vessel }) => vessel))];
+    const places = homes.length > 0 ? homes : [scenario.reservoir];
+    const course = (quantity) => {
+        const all = places.flatMap((place) => series.find(({ name }) => name === `${quantity}@${place}`) ?? []);
+        const window = Math.max(1, scenario.every) === scenario.every ? 0 : 1;
+        return largest(all.map(({ values }) => runningMean(times, values, window)), times.length);
+    };
+    const [ammonia, nitrite] = [course('tan'), course('nitrite')];
+    const guides = [parameters.value('limit.tan-guide.value'), parameters.value('limit.nitrite-guide.value')];
+    const held = parameters.value('limit.filter-behind.value');
+    const brought = broughtIn(run);
+    const stands = standing(run);
+    const behind = times.map((time, i) => {
+        const since = times.findIndex((each) => each >= time - WEEK);
+        const days = time - times[since];
+        const perDay = days > 0 ? (brought[i] - brought[since]) / days : 0;
+        const over = ammonia[i] > guides[0] || nitrite[i] > guides[1];
+        return i > 0 && over && stands[i] > held * perDay;
+    });
+    const from = behind.indexOf(true);
+    const last = behind.lastIndexOf(true);
+    const until = from >= 0 && last < times.length - 1 ? times[last + 1] : undefined;
+    const most = (values) => values.reduce((top, value) => Math.max(top, value), 0);
+    const [highAmmonia, highNitrite] = [most(ammonia), most(nitrite)];
+    return {
+        state: from < 0 ? 'keeps-up' : until === undefined ? 'falls-behind' : 'caught-up',
+        by: highNitrite / guides[1] > highAmmonia / guides[0] ? 'nitrite' : 'ammonia',
+        ...(from >= 0 && { from: times[from], held: heldBy(run, series, from) }),
+        ...(until !== undefined && { until }),
+        ammonia: highAmmonia,
+        nitrite: highNitrite,
+    };
+}
+//# sourceMappingURL=filter-verdict.js.map

@@ -1,0 +1,26 @@
+import type { Run } from '../run/run.js';
+import type { Scenario } from '../scenario/scenario.js';
+/** Version of the library, the same as in its package.json. */
+export declare const version = "0.1.0";
+/** What must be the same for a run to give the same bytes. */
+export interface Manifest {
+    readonly version: string;
+    /** SHA-256 of the resolved scenario. */
+    readonly scenario: string;
+    readonly integrator: string;
+    /** Relative tolerance of the integration. */
+    readonly tolerance: number;
+    /** Seed of the random numbers; null where none are drawn. */
+    readonly seed: number | null;
+    /** Ids of the numbers of the tables that the user gave, sorted: in the scenario or in tables of the user's own. */
+    readonly given: readonly string[];
+}
+/**
+ * Hash of what a scenario says, 64 hexadecimal digits: the same for two files that say the same in
+ * other units or on other lines, another for any other number. Saved fits and ensembles carry it, so the form that is
+ * hashed has names of its own: what a timed action does stands under `deed`.
+ */
+export declare function scenarioHash(scenario: Scenario): string;
+/** The manifest of a run. Holds no time of day and no place on a disk. */
+export declare function manifestOf(run: Run): Manifest;
+//# sourceMappingURL=record.d.ts.map

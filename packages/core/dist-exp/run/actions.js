@@ -1,0 +1,324 @@
+import { sum } from '../base/sum.js';
+import { dosedTo } from '../model/dosed.js';
+import { conditionsAt } from './forcing.js';
+import { fatOf } from './stock.js';
+const cohortOf = ({ model }, name) => model.scenario.cohorts.findIndex((cohort) => cohort.name === name);
+const vesselOf = ({ model }, name) => model.layout.vessels.indexOf(name);
+const batchesOf = ({ model }, name) => model.layout.batches.flatMap((batch, index) => model.scenario.plantings[batch.planting].name === name ? [index] : []);
+const litres = (volume) => `${Number((volume * 1000).toPrecision(4))} L`;
+/** A mass in words, four digits. */
+const grams = (value) => `${Number(value.toPrecision(4))} g`;
+function waterOf({ state }, name) {
+    const water = state.operation.waters.get(name);
+    if (water === undefined)
+        throw new RangeError(`no water named ${name}`);
+    return water;
+}
+/** Share of a cohort meant by a share or a number of fish, never more than all. */
+function shareOf({ model, state }, cohort, share, number) {
+    const there = state.y[model.layout.fish[cohort].number];
+    if (number === undefined || there === 0)
+        return share;
+    return Math.min(1, number / there);
+}
+/** Two numbers of fish that are the same number of whole fish: some died since the number was planned. */
+const halfFish = 0.5;
+/** A volume that was asked for, in words, where less was there by more than rounding. */
+const litresAsked = (asked, done) => asked > done * (1 + 1e-9) ? `${litres(asked)} of water were asked for` : undefined;
+function takeFish(parts, account, action) {
+    const cohort = cohortOf(parts, action.cohort);
+    const share = shareOf(parts, cohort, action.share, action.number);
+    const { mass, number, fat } = parts.model.layout.fish[cohort];
+    const { y } = parts.state;
+    const text = `${(share * y[number]).toFixed(1)} fish, ${grams(share * y[mass])}`;
+    const less = action.number !== undefined && action.number - y[number] >= halfFish;
+    const short = less ? `${action.number} fish were asked for` : undefined;
+    parts.ledger.post(account, mass, -share * y[mass]);
+    parts.ledger.post(account, number, -share * y[number]);
+    parts.ledger.post(account, fat, -share * y[fat]);
+    return [action.cohort, text, short];
+}
+/** Takes a batch off its bed with its fruit. Returns its dry mass, g, or undefined when it was bare. */
+function clearBatch(parts, batch) {
+    const { planted } = parts.state;
+    if (Number.isNaN(planted[batch]))
+        return undefined;
+    const taken = takeCrop(parts, batch, 1) + takeFruit(parts, batch, 1);
+    planted[batch] = Number.NaN;
+    return taken;
+}
+/** Takes a share of the plants of a batch with their nitrogen, without fruit. Returns their dry mass, g. */
+function takeCrop({ model, state, ledger }, batch, share) {
+    const { mass, nitrogen } = model.layout.batches[batch];
+    const taken = share * state.y[mass];
+    ledger.post('harvested crop', mass, -taken);
+    ledger.post('harvested crop', nitrogen, -share * state.y[nitrogen]);
+    return taken;
+}
+/** Takes a share of the fruit of a batch. Returns its dry mass, g. */
+function takeFruit({ model, state, ledger }, batch, share) {
+    const { fruit } = model.layout.batches[batch];
+    if (fruit < 0)
+        return 0;
+    const taken = share * state.y[fruit];
+    ledger.post('harvested crop', fruit, -taken);
+    return taken;
+}
+/** Plants a bare batch with seedlings. */
+function plantBatch({ model, state, ledger, crops }, batch, time) {
+    const { mass, nitrogen, vessel } = model.layout.batches[batch];
+    const stand = crops.stand(batch, 0, conditionsAt(model, vessel, state.day, 0, 0, batch));
+    ledger.post('seedlings', mass, stand.mass);
+    ledger.post('seedlings', nitrogen, stand.nitrogen);
+    state.planted[batch] = time;
+}
+function clearPlanting(parts, name) {
+    const taken = batchesOf(parts, name).map((batch) => clearBatch(parts, batch) ?? 0);
+    return `${grams(sum(taken))} dry`;
+}
+const dose = (parts, { vessel, product, mass }, time) => {
+    const { parameters, layout } = parts.model;
+    for (const [state, amount] of dosedTo(layout, parameters, vessel, product, mass))
+        parts.ledger.post('dosing', state, amount);
+    parts.record.doses.push({ time, vessel, product, mass });
+    return [vessel, `${grams(mass)} ${product}`];
+};
+const changeWater = (parts, action) => {
+    const { state, ledger } = parts;
+    const vessel = vesselOf(parts, action.vessel);
+    const there = state.water.volume[vessel];
+    const wanted = action.volume ?? (action.share ?? 0) * there;
+    const volume = Math.min(there, wanted);
+    const water = waterOf(parts, action.water);
+    ledger.remove('discharge', vessel, volume / there);
+    ledger.postWater('discharge', vessel, -volume);
+    ledger.bring(water, vessel, volume);
+    ledger.postWater('source water', vessel, volume);
+    return [action.vessel, `${litres(volume)} for ${action.water}`, litresAsked(wanted, volume)];
+};
+/** What does not fit runs over and is lost. */
+const cartWater = (parts, action) => {
+    const { hydraulics, ledger, model, state } = parts;
+    const { reservoir, vessels } = model.scenario;
+    let kept;
+    if (action.into === 'rain-tank')
+        kept = hydraulics.fillRainTank(action.volume);
+    else {
+        const vessel = vesselOf(parts, reservoir);
+        const { volume } = state.water;
+        kept = Math.min(action.volume, Math.max(0, vessels[vessel].volume - volume[vessel]));
+        ledger.bring(waterOf(parts, action.water), vessel, kept);
+        ledger.postWater('source water', vessel, kept);
+        volume[vessel] += kept;
+    }
+    const lost = action.volume - kept;
+    const over = lost > 0 ? `, ${litres(lost)} ran over` : '';
+    return [
+        action.into === 'rain-tank' ? 'rain-tank' : reservoir,
+        `${litres(action.volume)} of ${action.water}${over}`,
+    ];
+};
+/** Takes a share of all that has settled in a vessel out as sludge. Returns how much that was, g dry. */
+function takeSettled({ model, state, ledger }, vessel, share) {
+    const { settled, settledRefractory } = model.layout;
+    let taken = 0;
+    for (const index of [settled[vessel], settledRefractory[vessel]]) {
+        if (index < 0)
+            continue;
+        const amount = share * state.y[index];
+        ledger.post('sludge', index, -amount);
+        taken += amount;
+    }
+    return taken;
+}
+const drainSolids = (parts, action) => {
+    const { state, ledger } = parts;
+    const vessel = vesselOf(parts, action.vessel);
+    const taken = takeSettled(parts, vessel, action.share);
+    const { volume } = state.water;
+    const there = volume[vessel];
+    const water = Math.min(action.water, there / 2);
+    if (water > 0) {
+        ledger.remove('sludge', vessel, water / there);
+        ledger.postWater('sludge', vessel, -water);
+        volume[vessel] -= water;
+    }
+    const short = litresAsked(action.water, water);
+    const text = short === undefined ? '' : `, with ${litres(water)} of water`;
+    return [action.vessel, `${grams(taken)} dry${text}`, short];
+};
+function loseBiofilm(parts, name, account, share) {
+    const { layout } = parts.model;
+    const vessel = vesselOf(parts, name);
+    for (const state of [layout.aob[vessel], layout.nob[vessel], layout.heterotrophs[vessel]]) {
+        if (state >= 0)
+            parts.ledger.post(account, state, -share * parts.state.y[state]);
+    }
+}
+/** Stuns a share of the nitrifiers of a vessel that are awake; what happened in words, where any was asked for. */
+function stunBiofilm(parts, name, account, share = 0) {
+    const state = parts.model.layout.awake[vesselOf(parts, name)];
+    if (state >= 0)
+        parts.ledger.post(account, state, -share * parts.state.y[state]);
+    return share > 0 ? `, ${share * 100} % stunned` : '';
+}
+const clean = (parts, { vessel, biofilm, solids, stuns }) => {
+    loseBiofilm(parts, vessel, 'sludge', biofilm);
+    const stunned = stunBiofilm(parts, vessel, 'sludge', stuns);
+    takeSettled(parts, vesselOf(parts, vessel), solids);
+    return [vessel, `${biofilm * 100} % of the biofilm, ${solids * 100} % of the solids${stunned}`];
+};
+const grade = (parts, action) => {
+    const { y } = parts.state;
+    const { fish } = parts.model.layout;
+    const from = fish[cohortOf(parts, action.cohort)];
+    const to = fish[cohortOf(parts, action.to)];
+    const number = action.share * y[from.number];
+    const mass = Math.min(y[from.mass], action.share * action.relativeMass * y[from.mass]);
+    const fat = y[from.mass] > 0 ? (y[from.fat] * mass) / y[from.mass] : 0;
+    for (const [group, sign] of [
+        [from, -1],
+        [to, 1],
+    ]) {
+        parts.ledger.post('graded fish', group.mass, sign * mass);
+        parts.ledger.post('graded fish', group.number, sign * number);
+        parts.ledger.post('graded fish', group.fat, sign * fat);
+    }
+    return [action.cohort, `${number.toFixed(1)} fish, ${grams(mass)}, to ${action.to}`];
+};
+const topUp = ({ model, state }, { dailyCap, weeklyCap, stopped }) => {
+    const { operation } = state;
+    if (stopped !== undefined)
+        operation.topUpStopped = stopped;
+    const capped = dailyCap !== undefined || weeklyCap !== undefined;
+    if (capped) {
+        (model.scenario.topUp?.sources ?? []).forEach((source, index) => {
+            if (source.kind !== 'mains')
+                return;
+            operation.caps[index] = dailyCap ?? Infinity;
+            operation.weeklyCaps[index] = weeklyCap ?? Infinity;
+        });
+    }
+    const cap = weeklyCap === undefined ? `${(dailyCap ?? Infinity) * 1000} L/d` : `${weeklyCap * 1000} L/week`;
+    return [model.scenario.reservoir, stopped === true ? 'stopped' : capped ? `cap ${cap}` : 'open'];
+};
+/** What an action of each kind does. Order and other properties of the kinds: `scenario/action-kinds.ts`. */
+const effects = {
+    'lose-fish': (parts, action) => takeFish(parts, 'dead fish', action),
+    'harvest-fish': (parts, action) => takeFish(parts, 'harvested fish', action),
+    grade,
+    'harvest-crop': (parts, { planting, replant }, time) => {
+        const text = clearPlanting(parts, planting);
+        if (replant)
+            for (const batch of batchesOf(parts, planting))
+                plantBatch(parts, batch, time);
+        return [planting, replant ? `${text}, replanted` : text];
+    },
+    'leave-empty': (parts, { planting }) => [
+        planting,
+        `cleared (${clearPlanting(parts, planting)}), left empty`,
+    ],
+    'drain-solids': drainSolids,
+    clean,
+    medicate: (parts, { vessel, kills, stuns }) => {
+        loseBiofilm(parts, vessel, 'treatment', kills);
+        const stunned = stunBiofilm(parts, vessel, 'treatment', stuns);
+        return [vessel, `${kills * 100} % of the biofilm killed${stunned}`];
+    },
+    'change-water': changeWater,
+    'cart-water': cartWater,
+    dose,
+    stock: (parts, action) => {
+        const cohort = cohortOf(parts, action.cohort);
+        const { mass, number, fat } = parts.model.layout.fish[cohort];
+        parts.ledger.post('stocked fish', number, action.number);
+        parts.ledger.post('stocked fish', mass, action.number * action.mass);
+        parts.ledger.post('stocked fish', fat, fatOf(parts.model, cohort, action.number, action.mass));
+        return [action.cohort, `${action.number} fish of ${grams(action.mass)}`];
+    },
+    plant: (parts, { planting }, time) => {
+        const batches = batchesOf(parts, planting);
+        const bare = batches.filter((batch) => Number.isNaN(parts.state.planted[batch]));
+        for (const batch of bare)
+            plantBatch(parts, batch, time);
+        if (bare.length === batches.length)
+            return [planting, 'planted'];
+        return [planting, `${bare.length} of ${batches.length} batches planted`, 'the others stand already'];
+    },
+    'source-water': ({ state }, { water, to }) => {
+        state.operation.waters.set(water, to);
+        return [water, 'changed'];
+    },
+    'top-up': topUp,
+    feed: (parts, { cohort: name, ration, factor, feed }) => {
+        const { operation } = parts.state;
+        const cohort = cohortOf(parts, name);
+        if (ration !== undefined)
+            operation.ration[cohort] = ration;
+        if (factor !== undefined)
+            operation.factor[cohort] = factor;
+        if (feed !== undefined)
+            operation.feed[cohort] = feed;
+        return [name, factor === undefined ? 'new ration' : `ration x ${factor}`];
+    },
+    aeration: (parts, { vessel, running }) => {
+        parts.state.operation.aerating[vesselOf(parts, vessel)] = running;
+        return [vessel, running ? 'on' : 'off'];
+    },
+    control: ({ model, state }, { vessel, running }) => {
+        (model.scenario.dosers ?? []).forEach((doser, index) => {
+            if (doser.vessel === vessel)
+                state.operation.dosing[index] = running;
+        });
+        return [vessel, running ? 'on' : 'off'];
+    },
+    pump: ({ model, state }, { pump, running }) => {
+        state.operation.pumpOn[model.scenario.pumps.findIndex(({ name }) => name === pump)] = running;
+        return [pump, running ? 'on' : 'off'];
+    },
+};
+/** Does one action at an instant, books it and logs it, with what it is part of. */
+export function perform(parts, action, time, cause) {
+    const [place, done, short] = effects[action.kind](parts, action, time);
+    const text = cause === undefined ? done : `${done}, ${cause}`;
+    if (short === undefined)
+        parts.ledger.say(time, action.kind, place, text);
+    else
+        parts.ledger.say(time, action.kind, place, `${text}; ${short}`, true);
+}
+/** Picks ripe fruit and cuts what grows again. Returns whether there was any. */
+function pickAndCut(parts, time) {
+    const { model, crops, ledger } = parts;
+    let any = false;
+    model.layout.batches.forEach(({ name }, index) => {
+        const picked = crops.picked(index, time);
+        const cut = crops.cut(index, time);
+        if (picked > 0)
+            ledger.say(time, 'pick', name, `${grams(takeFruit(parts, index, picked))} dry`);
+        if (cut > 0)
+            ledger.say(time, 'cut', name, `${grams(takeCrop(parts, index, cut))} dry`);
+        any ||= picked > 0 || cut > 0;
+    });
+    return any;
+}
+/**
+ * Harvests the batches that are ripe, and plants again where that is said; picks and cuts the others. Returns whether there
+ * was anything.
+ */
+export function harvestRipe(parts, time) {
+    const { model, crops, ledger } = parts;
+    let any = false;
+    model.layout.batches.forEach((batch, index) => {
+        if (!crops.ripe(index, time))
+            return;
+        any = true;
+        const replants = model.scenario.plantings[batch.planting].after === 'replant';
+        const taken = clearBatch(parts, index) ?? 0;
+        if (replants)
+            plantBatch(parts, index, time);
+        const text = `${grams(taken)} dry, ${replants ? 'replanted' : 'left empty'}`;
+        ledger.say(time, 'harvest', batch.name, text);
+    });
+    return pickAndCut(parts, time) || any;
+}
+//# sourceMappingURL=actions.js.map

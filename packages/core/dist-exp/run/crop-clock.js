@@ -1,0 +1,105 @@
+// Reads numbers as: age of a crop
+import { INSTANT } from '../base/instant.js';
+import { scopeTo } from '../model/scope.js';
+import { critical, cropCoefficients, grownFrom } from '../processes/kernels/crop.js';
+function bearingFrom(every, values) {
+    if (every === undefined)
+        return undefined;
+    const days = values.value('crop.fruit-days');
+    const ripe = -Math.expm1(-every / days);
+    return {
+        share: values.value('crop.fruit-share'),
+        onset: values.value('crop.fruit-onset'),
+        days,
+        every,
+        ripe,
+    };
+}
+/** Whether something done every so many days, first at 0, falls due within the day that ends at a time since. */
+function isDue(since, every) {
+    const turns = Math.floor((since + INSTANT) / every);
+    return turns >= 0 && turns > Math.floor((since - 1 + INSTANT) / every);
+}
+/**
+ * Makes the clock of all batches of a model.
+ * @param planted time of planting of each, d, kept by the caller; default: all bare
+ */
+export function openCropClock(model, planted = new Float64Array(model.layout.batches.length).fill(Number.NaN)) {
+    const { batches } = model.layout;
+    const scoped = batches.map((batch) => {
+        const planting = model.scenario.plantings[batch.planting];
+        return { planting, values: scopeTo(model.parameters, { crop: planting.crop }) };
+    });
+    const bearings = scoped.map(({ planting, values }) => bearingFrom(planting.picks, values));
+    const bearingOf = (batch) => bearings[batch];
+    return {
+        planted,
+        stand(batch, age, conditions) {
+            const { planting, values } = scoped[batch];
+            const k = cropCoefficients(values, { ...conditions, bearing: 0 });
+            const seedling = (planting.seedling ?? values.value('crop.seedling-mass')) * batches[batch].area;
+            // Free growth from the seedling, nitrogen on the critical curve.
+            const bears = bearingOf(batch);
+            if (bears === undefined || age <= bears.onset) {
+                const mass = grownFrom(seedling, age, k);
+                const nitrogen = mass * critical(mass, k, 0);
+                return { mass, nitrogen, fruit: 0, taken: nitrogen };
+            }
+            const young = grownFrom(seedling, bears.onset, k);
+            const left = 1 - bears.share;
+            const slowed = [k[0] * left, k[1] * left];
+            const plant = (since) => grownFrom(young, since, slowed);
+            const borne = (since) => ((plant(since) - young) * bears.share) / left;
+            const since = age - bears.onset;
+            // A pick that falls due at this very age is still to come.
+            let fruit = 0;
+            let last = 0;
+            for (let pick = bears.days; pick < since - INSTANT; pick += bears.every) {
+                fruit = (fruit + borne(pick) - borne(last)) * (1 - bears.ripe);
+                last = pick;
+            }
+            const mass = plant(since);
+            const nitrogen = mass * critical(mass, k, 0);
+            const inFruit = borne(since) * values.value('crop.fruit-nitrogen');
+            return { mass, nitrogen, fruit: fruit + borne(since) - borne(last), taken: nitrogen + inFruit };
+        },
+        coefficient(batch, time) {
+            const { planting, values } = scoped[batch];
+            if (Number.isNaN(planted[batch]))
+                return 0;
+            const stage = (time - planted[batch]) / planting.harvest;
+            const shaded = planting.cover ?? 1;
+            const start = values.value('crop.kc-start') * shaded;
+            const full = values.value('crop.kc-full') * shaded;
+            const rise = values.value('crop.stage-rise');
+            const cover = values.value('crop.stage-cover');
+            const late = values.value('crop.stage-late');
+            if (stage < rise)
+                return start;
+            if (stage < cover)
+                return start + ((full - start) * (stage - rise)) / (cover - rise);
+            if (stage < late)
+                return full;
+            const end = values.value('crop.kc-end') * shaded;
+            return full + ((end - full) * Math.min(stage - late, 1 - late)) / (1 - late);
+        },
+        bearing(batch, time) {
+            const bears = bearingOf(batch);
+            return bears !== undefined && time - planted[batch] >= bears.onset - INSTANT ? bears.share : 0;
+        },
+        picked(batch, time) {
+            const bears = bearingOf(batch);
+            if (bears === undefined)
+                return 0;
+            return isDue(time - planted[batch] - bears.onset - bears.days, bears.every) ? bears.ripe : 0;
+        },
+        cut(batch, time) {
+            const { cut } = scoped[batch].planting;
+            if (cut === undefined)
+                return 0;
+            return isDue(time - planted[batch] - cut.every, cut.every) ? 1 - cut.leave : 0;
+        },
+        ripe: (batch, time) => time - planted[batch] >= scoped[batch].planting.harvest - INSTANT,
+    };
+}
+//# sourceMappingURL=crop-clock.js.map

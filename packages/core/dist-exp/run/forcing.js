@@ -1,0 +1,157 @@
+// Reads numbers as: light on the crops
+import { monthOf } from '../base/calendar.js';
+import { acidBaseConstants } from '../chemistry/acid-base.js';
+import { scopeTo } from '../model/scope.js';
+import { valueInMonth } from '../scenario/value-on.js';
+import { pressureShare } from '../weather/penman-monteith.js';
+const nothing = { fed: 0, share: 0 };
+/** Where nothing is dosed by a doser. */
+const noDoser = { most: 0, setPoint: 0, band: 1, sign: 1 };
+/** A day with its weather, before anything else of it is worked out. */
+export function openDay(model, weatherOf) {
+    const { vessels, plantings, cohorts } = model.scenario;
+    const day = {
+        temperature: new Float64Array(vessels.length),
+        air: new Float64Array(vessels.length),
+        light: new Float64Array(plantings.length),
+        bearing: new Float64Array(model.layout.batches.length),
+        ionic: new Float64Array(vessels.length),
+        et0: 0,
+        rain: 0,
+        evaporation: new Float64Array(vessels.length),
+        transpiration: new Float64Array(plantings.length),
+        offered: cohorts.map(() => nothing),
+    };
+    setWeather(model, weatherOf, day);
+    return day;
+}
+/** Sets the weather of a day. */
+export function setWeather(model, day, into) {
+    const { scenario } = model;
+    const month = monthOf(scenario.startDate, day);
+    const on = (value) => valueInMonth(value, month, day);
+    const air = scenario.air === undefined ? undefined : on(scenario.air);
+    scenario.vessels.forEach((vessel, index) => {
+        into.temperature[index] = on(vessel.temperature);
+        into.air[index] = air ?? into.temperature[index];
+    });
+    const light = () => scenario.light === undefined ? model.parameters.value('light.outdoors') : on(scenario.light);
+    scenario.plantings.forEach((planting, index) => {
+        into.light[index] = planting.light === undefined ? light() : on(planting.light);
+    });
+    if (scenario.carbonDioxide !== undefined)
+        into.carbonDioxide = on(scenario.carbonDioxide);
+    into.et0 = on(scenario.et0);
+    into.rain = scenario.rainTank === undefined ? 0 : on(scenario.rainTank.rain) * scenario.rainTank.roof;
+}
+/** Sets the coefficients of a regime, but only of those instances whose conditions have changed. */
+export function openCoefficients(model, regime) {
+    const { instances } = model;
+    const dosers = model.scenario.dosers ?? [];
+    const plain = scopeTo(model.parameters, {});
+    const vesselCount = model.layout.vessels.length;
+    const last = {
+        temperature: newest(vesselCount),
+        ionic: newest(vesselCount),
+        air: newest(vesselCount),
+        carbonDioxide: newest(vesselCount),
+        aeration: newest(vesselCount),
+        inflow: newest(vesselCount),
+    };
+    const lastFed = newest(instances.length);
+    const lastShare = newest(instances.length);
+    const lastMost = newest(instances.length);
+    const lastLight = newest(instances.length);
+    const lastBearing = newest(instances.length);
+    const changed = new Uint8Array(vesselCount);
+    const salted = new Uint8Array(vesselCount);
+    const flowed = new Uint8Array(vesselCount);
+    const vesselOf = Int32Array.from(instances, ({ vessel }) => vessel);
+    const cohortOf = Int32Array.from(instances, ({ cohort }) => cohort);
+    const throughFlow = Uint8Array.from(instances, ({ process }) => (process.throughFlow ? 1 : 0));
+    return function refresh(day, aeration, inflow, offers, feeds, dosing) {
+        for (let vessel = 0; vessel < vesselCount; vessel++) {
+            changed[vessel] = take(last.temperature, vessel, day.temperature[vessel]) ? 1 : 0;
+            salted[vessel] = take(last.ionic, vessel, day.ionic[vessel]) ? 1 : 0;
+            if (salted[vessel] === 1 || changed[vessel] === 1)
+                regime.constants[vessel] = acidBaseConstants(plain, day.temperature[vessel], day.ionic[vessel]);
+            if (take(last.air, vessel, day.air[vessel]))
+                changed[vessel] = 1;
+            if (day.carbonDioxide !== undefined && take(last.carbonDioxide, vessel, day.carbonDioxide))
+                changed[vessel] = 1;
+            if (take(last.aeration, vessel, aeration[vessel]))
+                changed[vessel] = 1;
+            flowed[vessel] = take(last.inflow, vessel, inflow[vessel]) ? 1 : 0;
+        }
+        for (let j = 0; j < instances.length; j++) {
+            const vessel = vesselOf[j];
+            const cohort = cohortOf[j];
+            let stale = changed[vessel] === 1 || (flowed[vessel] === 1 && throughFlow[j] === 1);
+            let offer = nothing;
+            if (cohort >= 0) {
+                const { feed } = instances[j];
+                if (feed === undefined || feed === feeds[cohort])
+                    offer = offers[cohort];
+                if (take(lastFed, j, offer.fed))
+                    stale = true;
+                if (take(lastShare, j, offer.share))
+                    stale = true;
+            }
+            const { process, values, batch, doser = -1 } = instances[j];
+            const most = doser >= 0 && dosing[doser] ? dosers[doser].most / dosers[doser].products.length : 0;
+            if (doser >= 0 && take(lastMost, j, most))
+                stale = true;
+            if (batch >= 0 && take(lastLight, j, day.light[model.layout.batches[batch].planting]))
+                stale = true;
+            if (batch >= 0 && take(lastBearing, j, day.bearing[batch]))
+                stale = true;
+            if (batch >= 0 && salted[vessel] === 1)
+                stale = true;
+            if (!stale)
+                continue;
+            const { fed, share } = offer;
+            const conditions = conditionsAt(model, vessel, day, aeration[vessel], inflow[vessel], batch, fed, share);
+            const at = doser < 0 ? conditions : { ...conditions, ...dosers[doser], most };
+            regime.coefficients[j].set(process.coefficients(values, at));
+        }
+    };
+}
+/** Last values, none yet. */
+function newest(size) {
+    return new Float64Array(size).fill(Number.NaN);
+}
+/** Notes a value; whether it is another than before. */
+function take(last, index, value) {
+    if (last[index] === value)
+        return false;
+    last[index] = value;
+    return true;
+}
+/** Conditions at a place. */
+export function conditionsAt(model, index, day, aeration, inflow, batch, fed = 0, fedShare = 0) {
+    const { vessels, altitude = 0 } = model.scenario;
+    const vessel = vessels[index];
+    return {
+        temperature: day.temperature[index],
+        air: day.air[index],
+        volume: vessel.volume,
+        surface: vessel.surface,
+        open: vessel.open,
+        floor: vessel.floor,
+        capture: vessel.capture,
+        flooded: vessel.flooded ?? 0,
+        aeration,
+        airShare: vessel.airShare ?? 0,
+        ...(day.carbonDioxide === undefined ? {} : { carbonDioxide: day.carbonDioxide }),
+        pressure: pressureShare(model.parameters, altitude),
+        inflow,
+        fed,
+        fedShare,
+        area: batch < 0 ? 0 : model.layout.batches[batch].area,
+        bearing: batch < 0 ? 0 : day.bearing[batch],
+        ionic: day.ionic[index],
+        light: batch < 0 ? 0 : day.light[model.layout.batches[batch].planting],
+        ...noDoser,
+    };
+}
+//# sourceMappingURL=forcing.js.map

@@ -1,0 +1,2 @@
+export {};
+//# sourceMappingURL=run-state.js.map

@@ -1,0 +1,34 @@
+import { isSetting } from '../action-kinds.js';
+/** Whether a rule lets go on the other side of its level; a fault, with the level as `written`, where it does not. */
+export function checkUntil(report, path, { side, level, until }, written) {
+    if (until === undefined || (side === 'above' ? until < level : until > level))
+        return true;
+    const other = side === 'above' ? 'below' : 'above';
+    report.fault([...path, 'until'], `a rule that acts ${side} a level lets go ${other} it`, {
+        expected: `a level ${other} ${written}`,
+    });
+    return false;
+}
+/** Whether an error of a reading may be a share of it; a fault where the scale has no true zero. */
+export function checkRelative(report, path, read) {
+    if (read !== 'pH' && read !== 'temperature')
+        return true;
+    const expected = read === 'pH' ? 'an error in pH, such as 0.2' : 'an error in degrees, such as "0.5 degC"';
+    report.fault(path, `no share can be taken of ${read}`, { expected });
+    return false;
+}
+/**
+ * Whether what a rule does leaves a setting that stands. A fault where it does not and nothing bounds how often it is
+ * done: `bounded` by a wait, a number of times, a level to let go at, or something that undoes it.
+ */
+export function checkBounded(report, path, doing, bounded, what) {
+    const sets = doing.every(isSetting);
+    if (!sets && !bounded) {
+        report.fault(path, 'a rule that could fire for ever', {
+            got: `${what} at every reading`,
+            expected: 'one or more of wait, most, when.until',
+        });
+    }
+    return sets;
+}
+//# sourceMappingURL=rules.js.map

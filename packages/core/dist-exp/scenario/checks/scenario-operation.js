@@ -1,0 +1,110 @@
+import { actionOrder } from '../action-kinds.js';
+import { measurables } from '../measurables.js';
+import { checkChanges, checkMoment, checkOneWay, checkTargets } from './actions.js';
+import { actionRanges, errorRanges, kitRanges, levelRange, most, ruleRanges, waterRanges, words, } from './ranges.js';
+import { fromZero } from '../../base/bounds.js';
+import { checkBounded, checkRelative, checkUntil } from './rules.js';
+import { checkFeed, checkRation } from './scenario-stock.js';
+import { anyNumber } from './scenario-values.js';
+/** Fields of actions that may be absent, and caps that may be endless. */
+const looseFields = {
+    'harvest-fish': { optional: ['number'] },
+    'lose-fish': { optional: ['number'] },
+    clean: { optional: ['stuns'] },
+    medicate: { optional: ['stuns'] },
+    feed: { optional: ['factor'] },
+    'top-up': { optional: ['dailyCap', 'weeklyCap'], endless: ['dailyCap', 'weeklyCap'] },
+    'change-water': { optional: ['volume', 'share'] },
+};
+/** Checks what stands in an action beside names and plain numbers. */
+function checkParts(report, action, path, names) {
+    switch (action.kind) {
+        case 'feed': {
+            const { ration, feed, factor } = action;
+            checkChanges(report, path, { ration, feed, factor });
+            if (ration !== undefined)
+                checkRation(report, ration, [...path, 'ration']);
+            if (feed !== undefined)
+                checkFeed(report, feed, [...path, 'feed'], names);
+            return;
+        }
+        case 'source-water':
+            if (report.holds(action.to, [...path, 'to']))
+                report.numbers(action.to, waterRanges, [...path, 'to']);
+            return;
+        case 'change-water':
+            checkOneWay(report, path, 'how much', { volume: action.volume, share: action.share });
+            return;
+        case 'cart-water':
+            report.oneOf(action.into, words.cartedInto, [...path, 'into']);
+            if (action.water === undefined)
+                report.known(undefined, [], [...path, 'water'], 'water');
+            return;
+        default:
+    }
+}
+/** Checks one action. */
+export function checkAction(report, action, path, cast, names) {
+    if (!report.holds(action, path) || !report.oneOf(action.kind, actionOrder, [...path, 'kind']))
+        return;
+    report.numbers(action, actionRanges[action.kind], path, looseFields[action.kind]);
+    checkTargets(report, action, cast, (field) => (field === undefined ? path : [...path, field]));
+    checkParts(report, action, path, names);
+}
+/** Checks the dated actions. */
+export function checkActions(report, { actions, days }, cast, names) {
+    if (!report.checkCount(['actions'], actions.length, most.actions))
+        return;
+    actions.forEach(({ at, action }, index) => {
+        const path = ['actions', index];
+        if (report.within(at, anyNumber, [...path, 'at']))
+            checkMoment(report, [...path, 'at'], at, days);
+        checkAction(report, action, [...path, 'action'], cast, names);
+    });
+}
+function checkKit(report, { kit, read }, path) {
+    if (!report.holds(kit, path))
+        return;
+    report.numbers(kit, kitRanges, path, { optional: ['resolution'] });
+    const { error } = kit;
+    const at = [...path, 'error'];
+    if (error === undefined || !report.holds(error, at))
+        return;
+    if (!report.oneOf(error.kind, ['relative', 'absolute'], [...at, 'kind']))
+        return;
+    if (error.kind === 'relative' && !checkRelative(report, at, read))
+        return;
+    report.within(error.deviation, errorRanges[error.kind], [...at, 'deviation']);
+}
+function checkRule(report, rule, path, cast, names) {
+    const { read, side, level, until, doing, undoing, stands, wait } = rule;
+    report.known(rule.vessel, cast.vessels, [...path, 'vessel'], 'vessel');
+    const sided = report.oneOf(side, ['above', 'below'], [...path, 'side']);
+    if (report.oneOf(read, measurables, [...path, 'read'])) {
+        const range = levelRange(read);
+        const sound = report.within(level, range, [...path, 'level']);
+        const back = until === undefined || report.within(until, range, [...path, 'until']);
+        if (sided && sound && back)
+            checkUntil(report, path, { side, level, until }, String(level));
+        checkKit(report, rule, [...path, 'kit']);
+    }
+    const often = report.numbers(rule, { wait: fromZero('time'), most: ruleRanges.most }, path, {
+        endless: ['most'],
+    });
+    const lists = [report.isList(doing, [...path, 'doing']), report.isList(undoing, [...path, 'undoing'])];
+    if (!lists.every(Boolean))
+        return;
+    doing.forEach((action, index) => checkAction(report, action, [...path, 'doing', index], cast, names));
+    undoing.forEach((action, index) => checkAction(report, action, [...path, 'undoing', index], cast, names));
+    if (!often || !doing.every((action) => actionOrder.includes(action.kind)))
+        return;
+    const bounded = stands || until !== undefined || wait > 0 || rule.most < Infinity;
+    checkBounded(report, path, doing, bounded, doing.map(({ kind }) => kind).join(', '));
+}
+/** Checks the rules. */
+export function checkRules(report, { rules }, cast, names) {
+    if (!report.checkCount(['rules'], rules.length, most.rules))
+        return;
+    rules.forEach((rule, index) => checkRule(report, rule, ['rules', index], cast, names));
+}
+//# sourceMappingURL=scenario-operation.js.map

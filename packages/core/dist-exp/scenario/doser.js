@@ -1,0 +1,2 @@
+export {};
+//# sourceMappingURL=doser.js.map

@@ -1,0 +1,2 @@
+export {};
+//# sourceMappingURL=saved-state.js.map

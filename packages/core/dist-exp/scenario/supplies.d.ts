@@ -1,0 +1,39 @@
+/**
+ * Water from outside: `tan`, `nitrite`, `nitrate` in g N m-3; `alkalinity` eq m-3; `carbon` (inorganic) and `calcium`
+ * mol m-3; `oxygen` and `chloride` g m-3.
+ */
+export interface SourceWater {
+    readonly name: string;
+    readonly tan: number;
+    readonly nitrite: number;
+    readonly nitrate: number;
+    readonly alkalinity: number;
+    readonly carbon: number;
+    readonly oxygen: number;
+    readonly chloride: number;
+    readonly calcium: number;
+}
+/** A feed by name. */
+export interface Feed {
+    readonly name: string;
+    /** Protein, g per g of feed as fed. */
+    readonly protein: number;
+}
+/**
+ * Feed given per day: a mass (`gramsPerDay`), a share of body mass (`perDay`, g per g of fish and day), or a table of
+ * that share by mean fish `mass`, g.
+ */
+export type Ration = {
+    readonly kind: 'mass';
+    readonly gramsPerDay: number;
+} | {
+    readonly kind: 'share';
+    readonly perDay: number;
+} | {
+    readonly kind: 'table';
+    readonly rows: readonly {
+        readonly mass: number;
+        readonly perDay: number;
+    }[];
+};
+//# sourceMappingURL=supplies.d.ts.map

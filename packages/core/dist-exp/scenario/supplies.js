@@ -1,0 +1,2 @@
+export {};
+//# sourceMappingURL=supplies.js.map
