@@ -14,8 +14,11 @@ const transferNames = {
   D_o: number('biofilm.transfer-oxygen', 'D_{O_2}'),
 };
 const transferEquation = { q_t: 'v_t * th_t^(T - 20) * A_s' };
-const coverNames = { H_c: number('heterotroph.cover', 'h') };
-const coverEquation = { u_c: 'I(X_h, H_c * A_s)' };
+const coverNames = {
+  H_c: number('heterotroph.cover', 'h'),
+  c_m: number('heterotroph.cover-most', 'c_{most}'),
+};
+const coverEquation = { u_c: '1 - c_m * M(X_h, H_c * A_s)' };
 const filmNames = {
   ...transferNames,
   ...coverNames,

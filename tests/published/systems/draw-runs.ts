@@ -1,12 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import {
-  compileModel,
-  createParameters,
-  readScenario,
-  readScenarioFully,
-  type Parameters,
-} from '@leat/core';
+import { compileModel, createParameters, readScenario, readScenarioFully, type Parameters } from '@leat/core';
 import type { Setting } from '../../../packages/core/src/scenario/file/set-value.js';
 import { openSampling } from '../../../packages/core/src/analysis/uncertainty/sampling.js';
 import { drawnValues } from '../../../packages/core/src/analysis/uncertainty/open-runs.js';

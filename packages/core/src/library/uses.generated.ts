@@ -131,6 +131,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['filter verdict', 'aob.k-carbon'],
   ['filter verdict', 'aob.k-oxygen'],
   ['filter verdict', 'heterotroph.cover'],
+  ['filter verdict', 'heterotroph.cover-most'],
   ['filter verdict', 'limit.filter-behind.value'],
   ['filter verdict', 'limit.nitrite-guide.value'],
   ['filter verdict', 'limit.tan-guide.value'],
@@ -343,4 +344,5 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['why a size differs from handbooks', 'aob.ph-high'],
   ['why a size differs from handbooks', 'biofilm.capacity'],
   ['why a size differs from handbooks', 'heterotroph.cover'],
+  ['why a size differs from handbooks', 'heterotroph.cover-most'],
 ];

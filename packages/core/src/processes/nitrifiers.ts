@@ -1,5 +1,5 @@
 import { acclimation, acclimationCoefficients } from './kernels/acclimation.js';
-import { bareHalf } from './kernels/film-coefficients.js';
+import { covering } from './kernels/film-coefficients.js';
 import { arrhenius } from './kernels/rate-terms.js';
 import { detached } from './kernels/waste.js';
 import {
@@ -78,7 +78,7 @@ export const aobDecay: Process = {
   coefficients: (values, at) => [
     values.value('aob.decay') * arrhenius(values.value('aob.decay-theta'), at.temperature),
     values.value('aob.k-oxygen'),
-    bareHalf(values, at),
+    ...covering(values, at),
   ],
   ...bareDecay,
 };
@@ -141,7 +141,7 @@ export const nobDecay: Process = {
   coefficients: (values, at) => [
     values.value('nob.decay') * arrhenius(values.value('nob.decay-theta'), at.temperature),
     values.value('nob.k-oxygen'),
-    bareHalf(values, at),
+    ...covering(values, at),
   ],
   ...bareDecay,
 };

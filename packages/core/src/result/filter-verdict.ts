@@ -77,7 +77,7 @@ function heldBy(run: Run, series: readonly Series[], at: number): FilterHeld {
   const shares = [
     ['young', grown],
     ['stunned', value('awake')],
-    ['covered', 1 - monod('heterotrophs', 'heterotroph.cover')],
+    ['covered', 1 - parameters.value('heterotroph.cover-most') * monod('heterotrophs', 'heterotroph.cover')],
     ['oxygen', monod('oxygen', 'aob.k-oxygen')],
     ['carbon', monod('carbon', 'aob.k-carbon')],
     ['acid', 1 / (1 + 10 ** (value('flank') - value('pH')))],

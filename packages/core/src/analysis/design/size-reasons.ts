@@ -5,7 +5,7 @@ import type { Component, WaterComponent } from '../../processes/components.js';
 import { openWaterChemistry } from '../../model/water-chemistry.js';
 import { reached } from '../../processes/kernels/film.js';
 import { aobCoefficients } from '../../processes/kernels/oxidiser.js';
-import { arrhenius, bell, inhibition, monod } from '../../processes/kernels/rate-terms.js';
+import { bareShare, arrhenius, bell, inhibition, monod } from '../../processes/kernels/rate-terms.js';
 import { anyConditions } from '../../processes/process.js';
 import type { Run, Sample } from '../../run/run.js';
 import { sum } from '../../base/sum.js';
@@ -145,7 +145,7 @@ function factorsIn(run: Run, vessels: readonly number[]): SizeReasons['factors']
       name: 'organic matter, by heterotrophs that cover the film',
       value: covered,
       unit: 'g COD/m2',
-      factor: inhibition(covered, k('heterotroph.cover')),
+      factor: bareShare(covered, k('heterotroph.cover'), k('heterotroph.cover-most')),
     },
     {
       name: 'inorganic carbon',

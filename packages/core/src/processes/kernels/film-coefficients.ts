@@ -14,7 +14,10 @@ export function transferOf(values: Values, { surface, temperature }: Conditions,
   return coming === 'tan' ? ofTan : ofTan * values.value(`biofilm.transfer-${coming}`);
 }
 
-/** Heterotrophs that cover one half of a surface, g COD: half / (half + H) of it is left bare to nitrifiers. */
-export function bareHalf(values: Values, { surface }: Conditions): number {
-  return values.value('heterotroph.cover') * surface;
+/**
+ * What heterotrophs H leave bare of a surface to nitrifiers, 1 - most H / (half + H): [half (g COD), most]. Where there is
+ * much organic matter the rate of nitrifiers falls by so much and no more (Zhu & Chen 2001).
+ */
+export function covering(values: Values, { surface }: Conditions): readonly [number, number] {
+  return [values.value('heterotroph.cover') * surface, values.value('heterotroph.cover-most')];
 }

@@ -1,10 +1,12 @@
 import { hydrogenAt } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions, Process } from '../process.js';
-import { bareHalf, transferOf } from './film-coefficients.js';
+import { covering, transferOf } from './film-coefficients.js';
 import { reached, reachedByMost, reachedBySubstrate } from './film.js';
 import {
   arrhenius,
+  bareShare,
+  bareShareSlope,
   bell,
   bellByLow,
   bellSlope,
@@ -54,7 +56,7 @@ export const nobReads = [
 /**
  * [mu, K of the substrate, K_O2, K_carbon, K_I ammonia, K_I nitrous acid, pH high, room g COD, 1/yield, h at pH high,
  * dissociation constant of nitrous acid (mol m-3), transfer of oxygen and of TAN in g COD of growth that they allow
- * (m3 d-1 g COD g-1), heterotrophs that cover one half (g COD)].
+ * (m3 d-1 g COD g-1), heterotrophs that cover one half of what they cover at most (g COD), the share that they cover at most].
  */
 function coefficients(
   values: Values,
@@ -81,7 +83,7 @@ function coefficients(
     // What both populations together take of oxygen for the same nitrogen: each has its share of what comes.
     (transferOf(values, at, 'oxygen') * own('yield')) / perOxygen,
     transferOf(values, at, 'tan') * own('yield'),
-    bareHalf(values, at),
+    ...covering(values, at),
   ];
 }
 
@@ -136,14 +138,14 @@ function acidShare(pH: number, dissociation: number): number {
 export function aobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
   const nitrous = inhibition(v[at[9]] * acidShare(v[at[3]], k[10]), k[5]);
   const supplied = reached(v[at[1]], unhindered(v, at, k) * nitrous, k[2], k[11]);
-  return inhibition(v[at[7]], k[13]) * reached(v[at[0]], supplied, k[1], k[12]);
+  return bareShare(v[at[7]], k[13], k[14]) * reached(v[at[0]], supplied, k[1], k[12]);
 }
 
 /** Activity of nitrite oxidisers, g COD d-1. */
 export function nobActivity(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
   const nitrous = inhibition(v[at[0]] * acidShare(v[at[3]], k[10]), k[5]);
   const most = unhindered(v, at, k) * nitrous * monod(v[at[0]], k[1]);
-  return inhibition(v[at[7]], k[13]) * reached(v[at[1]], most, k[2], k[11]);
+  return bareShare(v[at[7]], k[13], k[14]) * reached(v[at[1]], most, k[2], k[11]);
 }
 
 /** Partials of the activity of ammonia oxidisers times `times`, by the ten variables. Returns the activity. */
@@ -161,7 +163,7 @@ export function aobActivityPartials(
   const most = free * nitrous;
   const supplied = reached(v[at[1]], most, k[2], k[11]);
   const used = reached(v[at[0]], supplied, k[1], k[12]);
-  const bare = inhibition(v[at[7]], k[13]) * times;
+  const bare = bareShare(v[at[7]], k[13], k[14]) * times;
   const bySupply = bare * reachedByMost(v[at[0]], supplied, k[1], k[12], used);
   const byMost = bySupply * reachedByMost(v[at[1]], most, k[2], k[11], supplied);
   const byAcid = byMost * free * inhibitionSlope(acid, k[5]) * share;
@@ -169,9 +171,9 @@ export function aobActivityPartials(
   d[0] = bare * reachedBySubstrate(v[at[0]], supplied, k[1], k[12], used);
   d[1] = bySupply * reachedBySubstrate(v[at[1]], most, k[2], k[11], supplied);
   d[3] -= byAcid * v[at[9]] * (1 - share) * Math.LN10;
-  d[7] = inhibitionSlope(v[at[7]], k[13]) * used * times;
+  d[7] = bareShareSlope(v[at[7]], k[13], k[14]) * used * times;
   d[9] = byAcid;
-  return inhibition(v[at[7]], k[13]) * used;
+  return bareShare(v[at[7]], k[13], k[14]) * used;
 }
 
 /** Partials of the activity of nitrite oxidisers times `times`, by the nine variables. Returns the activity. */
@@ -189,15 +191,15 @@ export function nobActivityPartials(
   const food = monod(v[at[0]], k[1]);
   const most = free * nitrous * food;
   const used = reached(v[at[1]], most, k[2], k[11]);
-  const bare = inhibition(v[at[7]], k[13]) * times;
+  const bare = bareShare(v[at[7]], k[13], k[14]) * times;
   const byMost = bare * reachedByMost(v[at[1]], most, k[2], k[11], used);
   const byAcid = byMost * free * food * inhibitionSlope(acid, k[5]) * share;
   unhinderedPartials(byMost * nitrous * food, v, at, k, d);
   d[0] = byMost * free * nitrous * monodSlope(v[at[0]], k[1]) + byAcid;
   d[1] = bare * reachedBySubstrate(v[at[1]], most, k[2], k[11], used);
   d[3] -= byAcid * v[at[0]] * (1 - share) * Math.LN10;
-  d[7] = inhibitionSlope(v[at[7]], k[13]) * used * times;
-  return inhibition(v[at[7]], k[13]) * used;
+  d[7] = bareShareSlope(v[at[7]], k[13], k[14]) * used * times;
+  return bareShare(v[at[7]], k[13], k[14]) * used;
 }
 
 type Activity = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>) => number;

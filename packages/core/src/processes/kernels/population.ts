@@ -1,10 +1,10 @@
-import { inhibition, inhibitionSlope, monod, monodSlope } from './rate-terms.js';
+import { bareShare, bareShareSlope, inhibition, inhibitionSlope, monod, monodSlope } from './rate-terms.js';
 import { reached, reachedByMost, reachedBySubstrate } from './film.js';
 import { HYDROGEN_AFTER_PH, type Kernel, type Sites } from './kernel.js';
 import { aobReads, nobReads } from './oxidiser.js';
 
 /** Coefficients a place, as in oxidiser.ts. */
-const SIZE = 14;
+const SIZE = 15;
 
 /** The acid term of the bell: h (mol m-3) over that at the flank of the film. */
 function acidTerm(h: number, flank: number): number {
@@ -37,7 +37,7 @@ function populationKernel(width: number, from: number): Kernel {
           from === 0
             ? reached(v[at[n + 1]], free * monod(v[at[n]], k[o + 1]), k[o + 2], k[o + 11])
             : reached(v[at[n]], reached(v[at[n + 1]], free, k[o + 2], k[o + 11]), k[o + 1], k[o + 12]);
-        const activity = inhibition(v[at[n + 7]], k[o + 13]) * used;
+        const activity = bareShare(v[at[n + 7]], k[o + 13], k[o + 14]) * used;
         const full = living / k[o + 7];
         r[growth.row + i] = activity * (1 - full);
         r[idle.row + i] = activity * full * k[o + 8];
@@ -84,7 +84,7 @@ function activityPartialsAt(growth: Sites, i: number, from: number, v: Float64Ar
   const perCell = k[o] * carbon * bell * ammonia * nitrous * food;
   const most = perCell * living * awake;
   const supplied = reached(v[at[n + 1]], most, k[o + 2], k[o + 11]);
-  const bare = inhibition(v[at[n + 7]], k[o + 13]);
+  const bare = bareShare(v[at[n + 7]], k[o + 13], k[o + 14]);
   let used = supplied;
   let bySupply = bare;
   if (from !== 0) {
@@ -101,7 +101,7 @@ function activityPartialsAt(growth: Sites, i: number, from: number, v: Float64Ar
   d[n + 4] = cells * carbon * bell * inhibitionSlope(v[at[n + 4]], k[o + 4]) * nitrous * food;
   d[n + 5] = byMost * perCell * awake;
   d[n + 6] = -Math.LN10 * acid * bell * byMost * most;
-  d[n + 7] = inhibitionSlope(v[at[n + 7]], k[o + 13]) * used;
+  d[n + 7] = bareShareSlope(v[at[n + 7]], k[o + 13], k[o + 14]) * used;
   d[n + 8] = byMost * perCell * living;
   if (from === 0) d[n] = cells * carbon * bell * ammonia * nitrous * monodSlope(v[at[n]], k[o + 1]) + byAcid;
   else d[n + from] = byAcid;

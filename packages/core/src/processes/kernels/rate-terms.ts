@@ -24,6 +24,16 @@ export function inhibitionSlope(s: number, k: number): number {
   return s > 0 ? -k / ((k + s) * (k + s)) : 0;
 }
 
+/** Share of a surface that others leave bare: 1 with none of them, 1 - most/2 at `half`, 1 - most with many. */
+export function bareShare(covering: number, half: number, most: number): number {
+  return covering > 0 ? 1 - (most * covering) / (half + covering) : 1;
+}
+
+/** d(bareShare)/d(covering). */
+export function bareShareSlope(covering: number, half: number, most: number): number {
+  return covering > 0 ? (-most * half) / ((half + covering) * (half + covering)) : 0;
+}
+
 /** Bell of an enzyme with two ionisations, 1/(1 + 10^(low-pH) + 10^(pH-high)). Michaelis & Davidsohn 1911. */
 export function bell(pH: number, low: number, high: number): number {
   return 1 / (1 + Math.exp(Math.LN10 * (low - pH)) + Math.exp(Math.LN10 * (pH - high)));

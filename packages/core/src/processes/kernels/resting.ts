@@ -1,37 +1,38 @@
 import type { Kernel } from './kernel.js';
-import { inhibition, inhibitionSlope, monod, monodSlope } from './rate-terms.js';
+import { bareShare, bareShareSlope, monod, monodSlope } from './rate-terms.js';
 
 const bareDecayKernel: Kernel = {
   rates: (all, v, r) => {
     for (const { count, row, at, k } of all) {
-      for (let i = 0, n = 0; i < count; i++, n += 3) {
-        r[row + i] = k[n] * monod(v[at[n]], k[n + 1]) * v[at[n + 1]] * inhibition(v[at[n + 2]], k[n + 2]);
+      for (let i = 0, n = 0, o = 0; i < count; i++, n += 3, o += 4) {
+        const bare = bareShare(v[at[n + 2]], k[o + 2], k[o + 3]);
+        r[row + i] = k[o] * monod(v[at[n]], k[o + 1]) * v[at[n + 1]] * bare;
       }
     }
   },
   partials: (all, v) => {
     for (const { count, at, k, d } of all) {
-      for (let i = 0, n = 0; i < count; i++, n += 3) {
-        const breath = k[n] * monod(v[at[n]], k[n + 1]);
-        const bare = inhibition(v[at[n + 2]], k[n + 2]);
-        d[n] = k[n] * monodSlope(v[at[n]], k[n + 1]) * v[at[n + 1]] * bare;
+      for (let i = 0, n = 0, o = 0; i < count; i++, n += 3, o += 4) {
+        const breath = k[o] * monod(v[at[n]], k[o + 1]);
+        const bare = bareShare(v[at[n + 2]], k[o + 2], k[o + 3]);
+        d[n] = k[o] * monodSlope(v[at[n]], k[o + 1]) * v[at[n + 1]] * bare;
         d[n + 1] = breath * bare;
-        d[n + 2] = breath * v[at[n + 1]] * inhibitionSlope(v[at[n + 2]], k[n + 2]);
+        d[n + 2] = breath * v[at[n + 1]] * bareShareSlope(v[at[n + 2]], k[o + 2], k[o + 3]);
       }
     }
   },
 };
 
-/** k0 M(O2; k1) X I(H; k2), of variables [O2, X, H]: cells that breathe themselves away where no heterotrophs cover them. */
+/** k0 M(O2; k1) X (1 - k3 M(H; k2)), of variables [O2, X, H]: cells that breathe themselves away where no heterotrophs cover them. */
 export const bareDecay = {
   rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
-    k[0] * monod(v[at[0]], k[1]) * v[at[1]] * inhibition(v[at[2]], k[2]),
+    k[0] * monod(v[at[0]], k[1]) * v[at[1]] * bareShare(v[at[2]], k[2], k[3]),
   partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
     const breath = k[0] * monod(v[at[0]], k[1]);
-    const bare = inhibition(v[at[2]], k[2]);
+    const bare = bareShare(v[at[2]], k[2], k[3]);
     d[0] = k[0] * monodSlope(v[at[0]], k[1]) * v[at[1]] * bare;
     d[1] = breath * bare;
-    d[2] = breath * v[at[1]] * inhibitionSlope(v[at[2]], k[2]);
+    d[2] = breath * v[at[1]] * bareShareSlope(v[at[2]], k[2], k[3]);
   },
   kernel: bareDecayKernel,
 };

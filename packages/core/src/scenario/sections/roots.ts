@@ -31,7 +31,10 @@ export function withRoots(
       const planted = rootedKinds.has(vessel.kind) ? plantedArea(plantings, name) : 0;
       const roots = planted > 0 ? planted * reader.parameters.value('crop.root-surface') : 0;
       const surface = vessel.surface + roots;
-      return [name, { ...vessel, surface: reader.fallback(path, surface, formatQuantity(surface, 'area')) }] as const;
+      return [
+        name,
+        { ...vessel, surface: reader.fallback(path, surface, formatQuantity(surface, 'area')) },
+      ] as const;
     }),
   );
 }

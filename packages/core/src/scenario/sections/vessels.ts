@@ -59,7 +59,6 @@ const aerationSchema = z.union(
   },
 );
 
-
 const media = section(
   {
     type: word('a medium of the library'),
