@@ -50,6 +50,25 @@ const others: Readonly<Record<string, string>> = {
     'Tilapia and lettuce at hydraulic rates of 1.2-3.0 m/d, Scientific Reports 2024, abstract',
   'carp-energy-1979': 'Energy and protein of carp feeds, Bull. Jap. Soc. Sci. Fish. 45:983, abstract',
   'oxygen-of-fed-fish': 'Oxygen per kg of feed of tilapia and trout, from memory of various trials',
+  'goolish-adelman-1984':
+    'Goolish & Adelman 1984, ration size and temperature and the growth of juvenile common carp, Aquaculture 36:27-35, abstract',
+  'wurtsbaugh-davis-1977':
+    'Wurtsbaugh & Davis 1977, temperature and ration level and the growth of rainbow trout, J. Fish Biol. 11:87-98, abstract',
+  'gatlin-1986':
+    'Gatlin, Poe & Wilson 1986, protein and energy of fingerling channel catfish for maintenance and maximum growth, J. Nutr., abstract; year from memory',
+  'catfish-cages':
+    'Channel catfish of 84 g in cages fed to satiety for 12 weeks on 27-42 % protein, abstract',
+  'page-andrews-1973':
+    'Page & Andrews 1973, protein and energy and channel catfish of 14 and 114 g, abstract',
+  'perch-meals-2001':
+    'Feed supply rate within a meal and the growth of juvenile perch at 18 degC, Aquac. Res. 2001, abstract',
+  'abery-de-silva-2005':
+    'Abery & De Silva 2005, Murray cod under five feeding schedules, Aquac. Res., abstract',
+  'de-silva-2000': 'De Silva and others 2000, dietary protein of juvenile Murray cod, Aquac. Res., abstract',
+  'silver-perch-cages':
+    'Silver perch of 109-115 g in cages at 12-200 a m3 for 210 days, abstract; the densities without fighting',
+  'conceicao-1998':
+    'Conceicao and others 1998, cost of growth in larval and juvenile African catfish, Aquaculture 161:95-106, abstract',
   'van-weerd-1995': 'van Weerd et al. 1995, nitrogen of fed and fasting trout, abstract',
   'feed-conversions':
     'Usual feed conversions by species, UVI unit for tilapia, else from memory of various trials',

@@ -7,6 +7,7 @@ import { evapotranspiration } from './checks/evapotranspiration.js';
 import { filterSizing } from './checks/filter-sizing.js';
 import { fishEnergy } from './checks/fish-energy.js';
 import { fishGrowth } from './checks/fish-growth.js';
+import { fishPapers } from './checks/fish-papers.js';
 import { fishWaste } from './checks/fish-waste.js';
 import { lime } from './checks/lime.js';
 import { nitrification } from './checks/nitrification.js';
@@ -27,6 +28,7 @@ export const topics: readonly Topic[] = [
   fishWaste,
   fishGrowth,
   fishEnergy,
+  fishPapers,
   nitrification,
   sludge,
   nitrifyingSurfaces,
