@@ -81,6 +81,7 @@ describe('the tables', () => {
     // A DOI added here must have been looked up, and this line changed with it.
     expect(sourceCells.filter(([, , , doi]) => doi !== 'none').map(([key]) => key)).toEqual([
       'fredricks-2018',
+      'schwartz-2019',
     ]);
   });
 

@@ -78,6 +78,7 @@ const values = givenValues({
   'heterotroph.k-oxygen': 0.2,
   'heterotroph.k-tan': 0.05,
   'heterotroph.cover': 1,
+  'heterotroph.cover-most': 0.6,
   'heterotroph.attached': 0.001,
   // From memory [W], or invented to be told apart.
   'solids.hydrolysis-suspended': 0.3,

@@ -11,8 +11,8 @@ const bell = 0.8988043;
 const nitrous = 2.67998e-5;
 // What the cells could do: 1.6/2.0 and 1.6/1.7 of it by carbon, 9.95/10 and 0.2/0.25 by free ammonia, 0.9 are awake.
 // The surface of 50 m2 has room for 15 g, by yields of 0.18 and 0.06 in parts of 11.25 and 3.75 g: 4 g and 1 g are 16/45
-// and 4/15. 10 g of heterotrophs leave 50/60 of it bare.
-const bare = 5 / 6;
+// and 4/15. 10 g of heterotrophs cover 10/60 of the 0.6 that they may: 0.9 is bare.
+const bare = 0.9;
 // Still water lets 1.2 x 1.03^5 x 50 = 69.556444 m3/d of TAN through, 1.25 times that of oxygen, 4.5688584 g of it per g N.
 const through = 69.556444;
 const perOxygen = (1.25 * through) / 4.5688584;

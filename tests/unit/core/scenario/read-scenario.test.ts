@@ -46,7 +46,7 @@ describe('readScenario', () => {
     expect(plantings).toMatchObject([{ harvest: 28, batches: 1, start: 'new', age: 0, after: 'replant' }]);
   });
 
-  it('takes surfaces from walls, media and rafts: 4 m2 a m3, 250 m2 a m3 of pumice less its pores, rafts once', () => {
+  it('takes surfaces from walls, media, rafts and roots: 4 m2 a m3, 250 m2 a m3 of pumice less its pores, rafts once, roots twice', () => {
     const text = edited([
       'area: 4 m2 }\n  sump',
       'area: 4 m2, media: { type: pumice, volume: 0.2 m3 } }\n  sump',
@@ -54,7 +54,7 @@ describe('readScenario', () => {
     // 0.2 mm of film and still water in pores of a round radius of 2 x 0.55 / 250 = 4.4 mm: 250 / (1 + 0.2 / 4.4) m2 a m3.
     const [tank, bed, sump] = small(text).vessels.map(({ surface }) => surface);
     expect([tank, sump]).toEqual([4, 2]);
-    expect(bed).toBeCloseTo(4 + 50 / (1 + 0.2 / 4.4) + 4, 9);
+    expect(bed).toBeCloseTo(4 + 50 / (1 + 0.2 / 4.4) + 4 + 2 * 4, 9);
   });
 
   it('covers beds and leaves tanks open, unless told otherwise', () => {

@@ -26,7 +26,7 @@ export function inhibitionSlope(s: number, k: number): number {
 
 /** Share of a surface that others leave bare: 1 with none of them, 1 - most/2 at `half`, 1 - most with many. */
 export function bareShare(covering: number, half: number, most: number): number {
-  return covering > 0 ? 1 - (most * covering) / (half + covering) : 1;
+  return covering > 0 ? (half + (1 - most) * covering) / (half + covering) : 1;
 }
 
 /** d(bareShare)/d(covering). */

@@ -1,3 +1,0 @@
-/** Moments closer than this are one, d (about 10 microseconds). */
-export declare const INSTANT = 1e-10;
-//# sourceMappingURL=instant.d.ts.map

@@ -1,2 +1,0 @@
-export {};
-//# sourceMappingURL=values.js.map

@@ -1,2 +1,0 @@
-export {};
-//# sourceMappingURL=log-map.js.map

@@ -1,2 +1,0 @@
-export {};
-//# sourceMappingURL=water-log.js.map

@@ -1,2 +1,0 @@
-export {};
-//# sourceMappingURL=model.js.map

@@ -1,2 +1,0 @@
-export {};
-//# sourceMappingURL=run-state.js.map

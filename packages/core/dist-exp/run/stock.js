@@ -1,9 +1,0 @@
-import { scopeTo } from '../model/scope.js';
-import { STATED_MASS } from '../processes/kernels/intake.js';
-import { usualFat } from '../processes/kernels/fish-energy.js';
-/** Body fat that is usual in so many fish of a mean mass (g) of a cohort, g COD. */
-export function fatOf({ scenario, parameters }, cohort, number, mass) {
-    const values = scopeTo(parameters, { species: scenario.cohorts[cohort].species });
-    return number * mass * usualFat(values, mass / STATED_MASS);
-}
-//# sourceMappingURL=stock.js.map

@@ -1,2 +1,0 @@
-export {};
-//# sourceMappingURL=doser.js.map

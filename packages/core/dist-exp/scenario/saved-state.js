@@ -1,2 +1,0 @@
-export {};
-//# sourceMappingURL=saved-state.js.map

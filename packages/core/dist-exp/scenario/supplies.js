@@ -1,2 +1,0 @@
-export {};
-//# sourceMappingURL=supplies.js.map
