@@ -1,7 +1,7 @@
 // Reads numbers as: acids and bases
 import type { Values } from '../library/values.js';
 import { calciteSolubility } from './calcite.js';
-import { davies } from './ions.js';
+import { openDavies } from './ions.js';
 
 /**
  * Equilibrium constants at one temperature and ionic strength, in mol m-3: `k1` and `k2` of carbonic acid, `ammonium`;
@@ -47,15 +47,36 @@ export function ammoniumPk(values: Values, temperature: number): number {
  * @param ionic ionic strength, mol L-1; 0: the constants themselves, without activities
  */
 export function acidBaseConstants(values: Values, temperature: number, ionic = 0): AcidBaseConstants {
-  const kelvin = temperature + values.value('kelvin.zero');
-  const { one, two } = davies(values, temperature, ionic);
-  return {
-    k1: (10 ** logConstant(values, 'carbonate.k1', kelvin) * LITRES) / one,
-    k2: (10 ** logConstant(values, 'carbonate.k2', kelvin) * LITRES * one) / two,
-    ammonium: 10 ** -ammoniumPk(values, temperature) * LITRES * one,
-    water: (10 ** logConstant(values, 'water.kw', kelvin) * LITRES * LITRES) / one,
-    proton: 1 / one,
-    calcite: (calciteSolubility(values, temperature) * LITRES * LITRES) / (two * two),
+  return openAcidBase(values)(temperature, ionic);
+}
+
+/** As `acidBaseConstants`, for many moments of one water: what its temperature alone decides is kept while that stays. */
+export function openAcidBase(values: Values): (temperature: number, ionic: number) => AcidBaseConstants {
+  let warmth = Number.NaN;
+  let pure: Omit<AcidBaseConstants, 'proton'>;
+  let activities: ReturnType<typeof openDavies>;
+  return (temperature, ionic) => {
+    if (temperature !== warmth) {
+      const kelvin = temperature + values.value('kelvin.zero');
+      pure = {
+        k1: 10 ** logConstant(values, 'carbonate.k1', kelvin) * LITRES,
+        k2: 10 ** logConstant(values, 'carbonate.k2', kelvin) * LITRES,
+        ammonium: 10 ** -ammoniumPk(values, temperature) * LITRES,
+        water: 10 ** logConstant(values, 'water.kw', kelvin) * LITRES * LITRES,
+        calcite: calciteSolubility(values, temperature) * LITRES * LITRES,
+      };
+      activities = openDavies(values, temperature);
+      warmth = temperature;
+    }
+    const { one, two } = activities(ionic);
+    return {
+      k1: pure.k1 / one,
+      k2: (pure.k2 * one) / two,
+      ammonium: pure.ammonium * one,
+      water: pure.water / one,
+      proton: 1 / one,
+      calcite: pure.calcite / (two * two),
+    };
   };
 }
 

@@ -49,15 +49,21 @@ const STRONGEST = 0.5;
  * @param ionic ionic strength, mol L-1
  */
 export function davies(values: Values, temperature: number, ionic: number): Activities {
+  return openDavies(values, temperature)(ionic);
+}
+
+/** As `davies`, for many waters of one temperature. */
+export function openDavies(values: Values, temperature: number): (ionic: number) => Activities {
   const kelvin = temperature + values.value('kelvin.zero');
   const permittivity =
     values.value('water.permittivity.a') / (kelvin + values.value('water.permittivity.b')) +
     values.value('water.permittivity.c');
-  const strength = Math.max(0, Math.min(ionic, STRONGEST));
-  const root = Math.sqrt(strength);
-  const perCharge =
-    values.value('davies.a') *
-    (permittivity * kelvin) ** -1.5 *
-    (root / (1 + root) - values.value('davies.linear') * strength);
-  return { one: 10 ** -perCharge, two: 10 ** (-4 * perCharge) };
+  const slope = values.value('davies.a') * (permittivity * kelvin) ** -1.5;
+  const linear = values.value('davies.linear');
+  return (ionic) => {
+    const strength = Math.max(0, Math.min(ionic, STRONGEST));
+    const root = Math.sqrt(strength);
+    const perCharge = slope * (root / (1 + root) - linear * strength);
+    return { one: 10 ** -perCharge, two: 10 ** (-4 * perCharge) };
+  };
 }

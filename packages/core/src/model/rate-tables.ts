@@ -97,6 +97,7 @@ export function layRateTables(model: Model, plain: boolean): RateTables {
     const sites: Sites = {
       count: end - first,
       row,
+      place: Int32Array.from(instances.slice(first, end), placeOf),
       width: process.reads.length,
       size,
       at: at.subarray(reads[first], reads[end]),
@@ -108,6 +109,11 @@ export function layRateTables(model: Model, plain: boolean): RateTables {
   }
   const groups = [...sitesOf].map(([kernel, sites]): Group => ({ kernel, sites }));
   return { groups, coefficients, reads, at, d, kind, slot };
+}
+
+/** Index of a place among those of its kind. */
+function placeOf({ vessel, cohort, batch, doser = -1 }: Instance): number {
+  return Math.max(cohort, batch, doser) < 0 ? vessel : Math.max(cohort, batch, doser);
 }
 
 function placeReads(

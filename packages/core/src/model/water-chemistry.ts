@@ -1,7 +1,7 @@
 // Reads numbers as: chemistry of a vessel
 import {
-  acidBaseConstants,
   hydrogenIon,
+  openAcidBase,
   speciate,
   SPECIATION,
   type AcidBaseConstants,
@@ -40,12 +40,19 @@ export function waterChemistry(values: Values, waters: Waters, vessel: number): 
 /** As `waterChemistry`, for many moments: the last constants of each vessel are kept. */
 export function openWaterChemistry(values: Values): (waters: Waters, vessel: number) => WaterChemistry {
   const molar = values.value('molar.nitrogen');
-  const kept = new Map<number, { warmth: number; ions: number; constants: AcidBaseConstants }>();
+  type Kept = {
+    warmth: number;
+    ions: number;
+    constants: AcidBaseConstants;
+    at: ReturnType<typeof openAcidBase>;
+  };
+  const kept = new Map<number, Kept>();
   const constantsAt = (vessel: number, warmth: number, ions: number): AcidBaseConstants => {
     const last = kept.get(vessel);
     if (last !== undefined && last.warmth === warmth && last.ions === ions) return last.constants;
-    const constants = acidBaseConstants(values, warmth, ions);
-    kept.set(vessel, { warmth, ions, constants });
+    const at = last?.at ?? openAcidBase(values);
+    const constants = at(warmth, ions);
+    kept.set(vessel, { warmth, ions, constants, at });
     return constants;
   };
   const out = new Float64Array(SPECIATION);

@@ -1,24 +1,19 @@
 import type { Values } from '../library/values.js';
+import { fedFishKernel, NITROGEN, OFFERED } from './kernels/fed-fish.js';
 import {
   digestedNitrogen,
   fatUpkeep,
   feedNitrogen,
   growth,
   growthCoefficients,
-  growthPartials,
+  growthPartialsAt,
   growthReads,
   leanUpkeep,
   retainedDemand,
   upkeepCoefficients,
   upkeepReads,
 } from './kernels/fish-energy.js';
-import {
-  INTAKE_COEFFICIENTS,
-  intake,
-  intakeCoefficients,
-  intakePartials,
-  intakeReads,
-} from './kernels/intake.js';
+import { intake, intakeCoefficients, intakePartialsAt, intakeReads } from './kernels/intake.js';
 import { leanDemand } from './kernels/lean-body.js';
 import { mineralised } from './kernels/mineral.js';
 import { brokenUp } from './kernels/particles.js';
@@ -57,8 +52,9 @@ export const feeding: Process = {
   coefficients: intakeCoefficients,
   rate: intake,
   partials: (v, at, k, d) => {
-    intakePartials(v, at, k, d);
+    intakePartialsAt(v, at, 0, k, 0, d, 0);
   },
+  kernel: fedFishKernel,
 };
 
 /** What becomes of digested oxygen demand: so much is kept as fat, the rest burnt. */
@@ -95,12 +91,12 @@ export const uneatenFeed: Process = {
   coefficients: (values, at) => [...intakeCoefficients(values, at), at.fed, at.fedShare],
   rate: (v, at, k) => k[OFFERED] + k[OFFERED + 1] * v[at[5]] - intake(v, at, k),
   partials: (v, at, k, d) => {
-    intakePartials(v, at, k, d);
+    intakePartialsAt(v, at, 0, k, 0, d, 0);
     for (let m = 0; m < intakeReads.length; m++) d[m] = -d[m];
     d[5] += k[OFFERED + 1];
   },
+  kernel: fedFishKernel,
 };
-const OFFERED = INTAKE_COEFFICIENTS;
 
 /** Growth of the lean body, per g wet: of nitrogen of the feed and of energy that the feed has left as fat. */
 export const growing: Process = {
@@ -119,11 +115,10 @@ export const growing: Process = {
   coefficients: growthCoefficients,
   rate: growth,
   partials: (v, at, k, d) => {
-    growthPartials(v, at, k, d);
+    growthPartialsAt(v, at, 0, k, 0, intakePartialsAt(v, at, 0, k, 0, d, 0), d, 0);
   },
+  kernel: fedFishKernel,
 };
-
-const NITROGEN = INTAKE_COEFFICIENTS + 5;
 
 /** Nitrogen that was digested and is not grown, per g N: given off as TAN, a share as urea and other organic nitrogen. */
 export const excretion: Process = {
@@ -150,12 +145,14 @@ export const excretion: Process = {
   ],
   rate: (v, at, k) => k[NITROGEN] * intake(v, at, k) - k[NITROGEN + 1] * growth(v, at, k),
   partials: (v, at, k, d) => {
-    growthPartials(v, at, k, d);
+    const byIntake = new Float64Array(intakeReads.length);
+    const eaten = intakePartialsAt(v, at, 0, k, 0, byIntake, 0);
+    for (let m = 0; m < intakeReads.length; m++) d[m] = byIntake[m];
+    growthPartialsAt(v, at, 0, k, 0, eaten, d, 0);
     for (let m = 0; m < growthReads.length; m++) d[m] *= -k[NITROGEN + 1];
-    const eaten = new Float64Array(intakeReads.length);
-    intakePartials(v, at, k, eaten);
-    for (let m = 0; m < intakeReads.length; m++) d[m] += k[NITROGEN] * eaten[m];
+    for (let m = 0; m < intakeReads.length; m++) d[m] += k[NITROGEN] * byIntake[m];
   },
+  kernel: fedFishKernel,
 };
 
 /** Body fat burnt by upkeep, per g COD. */

@@ -1,6 +1,6 @@
 // Reads numbers as: light on the crops
 import { monthOf } from '../base/calendar.js';
-import { acidBaseConstants } from '../chemistry/acid-base.js';
+import { openAcidBase } from '../chemistry/acid-base.js';
 import type { Model } from '../model/model.js';
 import type { Regime } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
@@ -84,6 +84,8 @@ export function openCoefficients(model: Model, regime: Regime) {
   const dosers = model.scenario.dosers ?? [];
   const plain = scopeTo(model.parameters, {});
   const vesselCount = model.layout.vessels.length;
+  const constantsOf = Array.from({ length: vesselCount }, () => openAcidBase(plain));
+  const pressure = pressureOver(model);
   const last = {
     temperature: newest(vesselCount),
     ionic: newest(vesselCount),
@@ -115,7 +117,7 @@ export function openCoefficients(model: Model, regime: Regime) {
       changed[vessel] = take(last.temperature, vessel, day.temperature[vessel]) ? 1 : 0;
       salted[vessel] = take(last.ionic, vessel, day.ionic[vessel]) ? 1 : 0;
       if (salted[vessel] === 1 || changed[vessel] === 1)
-        regime.constants[vessel] = acidBaseConstants(plain, day.temperature[vessel], day.ionic[vessel]);
+        regime.constants[vessel] = constantsOf[vessel](day.temperature[vessel], day.ionic[vessel]);
       if (take(last.air, vessel, day.air[vessel])) changed[vessel] = 1;
       if (day.carbonDioxide !== undefined && take(last.carbonDioxide, vessel, day.carbonDioxide))
         changed[vessel] = 1;
@@ -150,6 +152,7 @@ export function openCoefficients(model: Model, regime: Regime) {
         batch,
         fed,
         share,
+        pressure,
       );
       const at = doser < 0 ? conditions : { ...conditions, ...dosers[doser], most };
       regime.coefficients[j].set(process.coefficients(values, at));
@@ -169,6 +172,13 @@ function take(last: Float64Array, index: number, value: number): boolean {
   return true;
 }
 
+/** Pressure of the air over a system, atm. */
+function pressureOver({ parameters, scenario: { altitude = 0 } }: Model): number {
+  return pressureShare(parameters, altitude);
+}
+
+type Writable<T> = { -readonly [K in keyof T]: T[K] };
+
 /** Conditions at a place. */
 export function conditionsAt(
   model: Model,
@@ -179,10 +189,11 @@ export function conditionsAt(
   batch: number,
   fed = 0,
   fedShare = 0,
+  pressure = pressureOver(model),
 ): Conditions {
-  const { vessels, altitude = 0 } = model.scenario;
+  const { vessels } = model.scenario;
   const vessel = vessels[index];
-  return {
+  const conditions: Writable<Conditions> = {
     temperature: day.temperature[index],
     air: day.air[index],
     volume: vessel.volume,
@@ -193,8 +204,7 @@ export function conditionsAt(
     flooded: vessel.flooded ?? 0,
     aeration,
     airShare: vessel.airShare ?? 0,
-    ...(day.carbonDioxide === undefined ? {} : { carbonDioxide: day.carbonDioxide }),
-    pressure: pressureShare(model.parameters, altitude),
+    pressure,
     inflow,
     fed,
     fedShare,
@@ -204,4 +214,6 @@ export function conditionsAt(
     light: batch < 0 ? 0 : day.light[model.layout.batches[batch].planting],
     ...noDoser,
   };
+  if (day.carbonDioxide !== undefined) conditions.carbonDioxide = day.carbonDioxide;
+  return conditions;
 }

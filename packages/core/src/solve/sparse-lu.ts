@@ -38,7 +38,7 @@ function makePlan(pattern: SparsePattern): SparseLuPlan {
 
 type Places = Pick<SparseLuPlan, 'order' | 'start' | 'column' | 'diagonal'>;
 
-/** Row by row, the entries of the row in variables of their own. */
+/** Row by row: each entry is what the rows above leave of it, those left of the diagonal in variables of their own. */
 function factorLine({ start, column, diagonal }: Places): StraightLine {
   let products = 0;
   for (let i = 0; i < diagonal.length; i++) {
@@ -46,17 +46,22 @@ function factorLine({ start, column, diagonal }: Places): StraightLine {
   }
   return new StraightLine(['a', 'v'], products, (writer) => {
     for (let i = 0; i < diagonal.length; i++) {
+      const sums = new Map<number, string>();
+      for (let p = start[i]; p < start[i + 1]; p++) sums.set(column[p], `a[${p}]`);
       let text = '{';
       let count = 0;
-      for (let p = start[i]; p < start[i + 1]; p++) text += `let x${column[p]}=a[${p}];`;
       for (let p = start[i]; p < diagonal[i]; p++) {
         const k = column[p];
-        text += `x${k}*=v[${k}];a[${p}]=x${k};`;
-        for (let q = diagonal[k] + 1; q < start[k + 1]; q++) text += `x${column[q]}-=x${k}*a[${q}];`;
+        text += `let x${k}=a[${p}]=(${sums.get(k)})*v[${k}];`;
+        for (let q = diagonal[k] + 1; q < start[k + 1]; q++)
+          sums.set(column[q], `${sums.get(column[q])}-x${k}*a[${q}]`);
         count += start[k + 1] - diagonal[k];
       }
-      for (let p = diagonal[i]; p < start[i + 1]; p++) text += `a[${p}]=x${column[p]};`;
-      writer.add(`${text}v[${i}]=1/x${i};}`, count);
+      for (let p = diagonal[i] + 1; p < start[i + 1]; p++) {
+        const sum = sums.get(column[p]);
+        if (sum !== `a[${p}]`) text += `a[${p}]=${sum};`;
+      }
+      writer.add(`${text}v[${i}]=1/(a[${diagonal[i]}]=${sums.get(i)});}`, count);
     }
   });
 }

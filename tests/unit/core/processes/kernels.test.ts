@@ -52,6 +52,7 @@ function laidOut(
     return {
       count: PLACES,
       row: 2 + n * (PLACES + 1),
+      place: Int32Array.from(drawn, (_, i) => i),
       width,
       size: k.length / PLACES,
       at: Int32Array.from(at),

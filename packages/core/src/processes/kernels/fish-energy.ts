@@ -5,17 +5,14 @@ import {
   byNumber,
   INTAKE_COEFFICIENTS,
   INTAKE_READS,
-  intake,
+  intakeAt,
   intakeCoefficients,
-  intakePartials,
   intakeReads,
   relativeMass,
 } from './intake.js';
+import type { Kernel } from './kernel.js';
 import { leanDemand } from './lean-body.js';
 import { arrhenius, monod, monodSlope } from './rate-terms.js';
-
-/** Sharpness of the bend between what energy and what protein allow to grow. */
-const BEND = 4;
 
 /** Nitrogen of feed, g N per g (0.16 of protein: the 6.25 convention). */
 export function feedNitrogen(values: Values): number {
@@ -65,47 +62,73 @@ export function growthCoefficients(values: Values, at: Conditions): readonly num
 /**
  * Growth per g of feed eaten, and its partials by mass, number and fat into `out`. Retained energy goes to lean body and
  * fat in the proportion of a fish of this size, to more lean body where the fish is fat, to less where it is thin:
- * RE F / (l F + (1 + y) f^2 B); but no faster than digested protein allows.
+ * RE F / (l F + (1 + y) f^2 B); but no faster than digested protein allows. Here and below the places of variables begin
+ * at at[n], coefficients at k[o].
  */
-function perFeed(mass: number, number: number, fat: number, k: ArrayLike<number>, out: Float64Array): number {
+function perFeed(
+  mass: number,
+  number: number,
+  fat: number,
+  k: ArrayLike<number>,
+  o: number,
+  out: Float64Array,
+): number {
   out.fill(0);
   if (!(mass > 0 && fat > 0)) return 0;
-  const [energy, most, lean, usual, exponent] = [k[OWN], k[OWN + 1], k[OWN + 2], k[OWN + 3], k[OWN + 4]];
+  const most = k[o + OWN + 1];
+  const exponent = k[o + OWN + 4];
   const relative = relativeMass(mass, number);
-  const marginal = (1 + exponent) * (usual * relative ** exponent) ** 2;
+  const usual = k[o + OWN + 3] * relative ** exponent;
+  const marginal = (1 + exponent) * usual * usual;
   const byRelative = (2 * exponent * marginal) / relative;
-  const whole = lean * fat + marginal * mass;
-  const allowed = (energy * fat) / whole;
-  const x = allowed / most;
-  const bend = (1 + x ** BEND) ** (-1 / BEND - 1);
+  const whole = k[o + OWN + 2] * fat + marginal * mass;
+  const allowed = (k[o + OWN] * fat) / whole;
+  // The bend is of the fourth power: sharp enough, and two square roots undo it.
+  const square = (allowed / most) * (allowed / most);
+  const sum = 1 + square * square;
+  const root = 1 / Math.sqrt(Math.sqrt(sum));
+  const bend = root / sum;
   out[0] = (-bend * allowed * (marginal + mass * byRelative * byMass(number))) / whole;
   out[1] = (-bend * allowed * mass * byRelative * byNumber(relative, number)) / whole;
   // Quotients one by one: the square of what is left of a dead group is 0 in a computer.
-  out[2] = bend * energy * (marginal / whole) * (mass / whole);
-  return allowed * (1 + x ** BEND) ** (-1 / BEND);
+  out[2] = bend * k[o + OWN] * (marginal / whole) * (mass / whole);
+  return allowed * root;
 }
 
 const parts = new Float64Array(3);
 
 /** Growth of a group, g wet d-1. */
-export function growth(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  return intake(v, at, k) * perFeed(v[at[5]], v[at[6]], v[at[FAT]], k, parts);
-}
+export const growth = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
+  growthAt(v, at, 0, k, 0, intakeAt(v, at, 0, k, 0));
 
-/** Fills d[0] to d[7] with the partials of growth. Returns growth, g d-1. */
-export function growthPartials(
+/** The same, of what is eaten. */
+export function growthAt(
   v: Float64Array,
   at: ArrayLike<number>,
+  n: number,
   k: ArrayLike<number>,
-  d: Float64Array,
+  o: number,
+  eaten: number,
 ): number {
-  const eaten = intakePartials(v, at, k, d);
-  const each = perFeed(v[at[5]], v[at[6]], v[at[FAT]], k, parts);
-  for (let m = 0; m < INTAKE_READS; m++) d[m] *= each;
-  d[5] += eaten * parts[0];
-  d[6] += eaten * parts[1];
-  d[FAT] = eaten * parts[2];
-  return eaten * each;
+  return eaten * perFeed(v[at[n + 5]], v[at[n + 6]], v[at[n + FAT]], k, o, parts);
+}
+
+/** Turns the partials of what is `eaten` in d[m] to d[m + 6] into those of growth, d[m] to d[m + 7]. */
+export function growthPartialsAt(
+  v: Float64Array,
+  at: ArrayLike<number>,
+  n: number,
+  k: ArrayLike<number>,
+  o: number,
+  eaten: number,
+  d: Float64Array,
+  m: number,
+): void {
+  const each = perFeed(v[at[n + 5]], v[at[n + 6]], v[at[n + FAT]], k, o, parts);
+  for (let q = m; q < m + INTAKE_READS; q++) d[q] *= each;
+  d[m + 5] += eaten * parts[0];
+  d[m + 6] += eaten * parts[1];
+  d[m + FAT] = eaten * parts[2];
 }
 
 /** What upkeep depends on. */
@@ -131,14 +154,22 @@ export function upkeepCoefficients(values: Values, at: Conditions): readonly num
 }
 
 /** Energy that upkeep takes from the body, g COD d-1; its partials by oxygen, mass and number into `out`. */
-function burnt(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, out: Float64Array): number {
-  const mass = v[at[1]];
-  const number = v[at[2]];
+function burntAt(
+  v: Float64Array,
+  at: ArrayLike<number>,
+  n: number,
+  k: ArrayLike<number>,
+  o: number,
+  out: Float64Array,
+): number {
+  const oxygen = v[at[n]];
+  const mass = v[at[n + 1]];
+  const number = v[at[n + 2]];
   const relative = relativeMass(mass, number);
-  const air = monod(v[at[0]], k[2]);
-  const exponent = k[1] - 1;
-  const each = relative > 0 ? k[0] * relative ** exponent : 0;
-  out[0] = each * mass * monodSlope(v[at[0]], k[2]);
+  const air = monod(oxygen, k[o + 2]);
+  const exponent = k[o + 1] - 1;
+  const each = relative > 0 ? k[o] * relative ** exponent : 0;
+  out[0] = each * mass * monodSlope(oxygen, k[o + 2]);
   out[1] = relative > 0 ? each * air * (1 + (exponent * mass * byMass(number)) / relative) : 0;
   out[2] = relative > 0 ? (each * air * mass * exponent * byNumber(relative, number)) / relative : 0;
   return each * mass * air;
@@ -157,12 +188,12 @@ const upkeepOf = (
 } => ({
   rate: (v, at, k) => {
     const share = fatShare(v[at[3]], v[at[1]], k[3]);
-    return burnt(v, at, k, parts) * (fatty ? share : 1 - share);
+    return burntAt(v, at, 0, k, 0, parts) * (fatty ? share : 1 - share);
   },
   partials: (v, at, k, d) => {
     const mass = v[at[1]];
     const fat = v[at[3]];
-    const whole = burnt(v, at, k, parts);
+    const whole = burntAt(v, at, 0, k, 0, parts);
     const share = fatShare(fat, mass, k[3]);
     const sum = fat + k[3] * mass;
     const there = fat > 0 && mass > 0;
@@ -173,8 +204,46 @@ const upkeepOf = (
   },
 });
 
+/** Coefficients and variables of upkeep. */
+const UPKEEP = 4;
+
+/** Upkeep from fat and from lean body together, in this order: what is burnt is worked out once a group. */
+const upkeepKernel: Kernel = {
+  rates: ([fatty, lean], v, r) => {
+    const { count, at, k } = fatty;
+    for (let i = 0, n = 0; i < count; i++, n += UPKEEP) {
+      const share = fatShare(v[at[n + 3]], v[at[n + 1]], k[n + 3]);
+      const whole = burntAt(v, at, n, k, n, parts);
+      r[fatty.row + i] = whole * share;
+      r[lean.row + i] = whole * (1 - share);
+    }
+  },
+  partials: ([fatty, lean], v) => {
+    const { count, at, k, d } = fatty;
+    const e = lean.d;
+    for (let i = 0, n = 0; i < count; i++, n += UPKEEP) {
+      const mass = v[at[n + 1]];
+      const fat = v[at[n + 3]];
+      const whole = burntAt(v, at, n, k, n, parts);
+      const share = fatShare(fat, mass, k[n + 3]);
+      const sum = fat + k[n + 3] * mass;
+      const there = fat > 0 && mass > 0;
+      const byMass = there ? -(whole / sum) * (fat / sum) * k[n + 3] : 0;
+      const byFat = there ? (whole / sum) * ((k[n + 3] * mass) / sum) : 0;
+      for (let m = 0; m < 3; m++) {
+        d[n + m] = parts[m] * share;
+        e[n + m] = parts[m] * (1 - share);
+      }
+      d[n + 1] += byMass;
+      e[n + 1] -= byMass;
+      d[n + 3] = byFat;
+      e[n + 3] = -byFat;
+    }
+  },
+};
+
 /** Body fat burnt by upkeep, g COD d-1. */
-export const fatUpkeep = upkeepOf(true);
+export const fatUpkeep = { ...upkeepOf(true), kernel: upkeepKernel };
 
 /** Lean body burnt by upkeep, g COD d-1. */
-export const leanUpkeep = upkeepOf(false);
+export const leanUpkeep = { ...upkeepOf(false), kernel: upkeepKernel };

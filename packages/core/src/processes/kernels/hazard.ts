@@ -1,6 +1,7 @@
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import { guarded, guardedSlope } from './intake.js';
+import type { Kernel, Sites } from './kernel.js';
 
 /** What deaths depend on; the amount that dies comes after them. */
 export const hazardReads = ['oxygen', 'ammonia', 'nitrite', 'chloride', 'carbon-dioxide'] as const;
@@ -59,56 +60,147 @@ function ofTemperature(values: Values, temperature: number): readonly [number, n
   ];
 }
 
-/** Of a poison at c times its LC50. */
-const poisoned = (c: number, slope: number, highest: number): number =>
-  c > 0 ? bent(AT_LC50 * c ** slope, highest) : 0;
+/** Of a poison at c times its LC50, d-1, before it bends. */
+const straight = (c: number, slope: number): number => (c > 0 ? AT_LC50 * c ** slope : 0);
 
-/** d(poisoned)/dc. */
-function poisonedSlope(c: number, slope: number, highest: number): number {
+/** d(bent)/dc of a poison. */
+function bentSlope(c: number, slope: number, hazard: number, highest: number): number {
   if (!(c > 0)) return 0;
-  const hazard = AT_LC50 * c ** slope;
   const share = highest / (hazard + highest);
   return ((slope * hazard) / c) * share * share;
 }
 
-/** Of want of oxygen: the highest where there is none. */
-const stifled = (c: number, k: ArrayLike<number>): number => k[2] / ((c > 0 ? c ** k[3] : 0) + k[2] / k[1]);
+/** Oxygen to the power of its slope. */
+const breath = (c: number, slope: number): number => (c > 0 ? c ** slope : 0);
 
-/** Of each cause that the water decides, d-1: oxygen, ammonia, nitrite, carbon dioxide. */
+/** Of each cause that the water decides, d-1: oxygen (the highest where there is none), ammonia, nitrite, carbon dioxide. */
 function ofWater(
   v: Float64Array,
   at: ArrayLike<number>,
   k: ArrayLike<number>,
 ): readonly [number, number, number, number] {
   return [
-    stifled(v[at[0]], k),
-    poisoned(v[at[1]] / k[4], k[8], k[1]),
-    poisoned((v[at[2]] * guarded(v[at[3]], k[6])) / k[5], k[8], k[1]),
-    poisoned(v[at[4]] / k[7], k[8], k[1]),
+    k[2] / (breath(v[at[0]], k[3]) + k[2] / k[1]),
+    bent(straight(v[at[1]] / k[4], k[8]), k[1]),
+    bent(straight((v[at[2]] * guarded(v[at[3]], k[6])) / k[5], k[8]), k[1]),
+    bent(straight(v[at[4]] / k[7], k[8]), k[1]),
   ];
 }
 
-function hazard(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  const [oxygen, ammonia, nitrite, carbonDioxide] = ofWater(v, at, k);
-  return k[0] + oxygen + ammonia + nitrite + carbonDioxide;
+/** Hazard, d-1. Here and below the places of variables begin at at[n], coefficients at k[o]. */
+function hazardAt(
+  v: Float64Array,
+  at: ArrayLike<number>,
+  n: number,
+  k: ArrayLike<number>,
+  o: number,
+): number {
+  const highest = k[o + 1];
+  const slope = k[o + 8];
+  const nitrite = (v[at[n + 2]] * guarded(v[at[n + 3]], k[o + 6])) / k[o + 5];
+  return (
+    k[o] +
+    k[o + 2] / (breath(v[at[n]], k[o + 3]) + k[o + 2] / highest) +
+    bent(straight(v[at[n + 1]] / k[o + 4], slope), highest) +
+    bent(straight(nitrite, slope), highest) +
+    bent(straight(v[at[n + 4]] / k[o + 7], slope), highest)
+  );
+}
+
+/** Fills d[n] to d[n + 4] with the partials of the hazard. Returns the hazard. */
+function hazardPartialsAt(
+  v: Float64Array,
+  at: ArrayLike<number>,
+  n: number,
+  k: ArrayLike<number>,
+  o: number,
+  d: Float64Array,
+): number {
+  const highest = k[o + 1];
+  const slope = k[o + 8];
+  const oxygen = v[at[n]];
+  const breathing = breath(oxygen, k[o + 3]);
+  const stifling = k[o + 2] / (breathing + k[o + 2] / highest);
+  const guard = guarded(v[at[n + 3]], k[o + 6]);
+  const ammonia = v[at[n + 1]] / k[o + 4];
+  const nitrite = (v[at[n + 2]] * guard) / k[o + 5];
+  const acid = v[at[n + 4]] / k[o + 7];
+  const byAmmonia = straight(ammonia, slope);
+  const byNitrite = straight(nitrite, slope);
+  const byAcid = straight(acid, slope);
+  const perNitrite = bentSlope(nitrite, slope, byNitrite, highest) / k[o + 5];
+  d[n] = oxygen > 0 ? ((-stifling * stifling * k[o + 3]) / k[o + 2]) * (breathing / oxygen) : 0;
+  d[n + 1] = bentSlope(ammonia, slope, byAmmonia, highest) / k[o + 4];
+  d[n + 2] = perNitrite * guard;
+  d[n + 3] = perNitrite * v[at[n + 2]] * guardedSlope(v[at[n + 3]], k[o + 6]);
+  d[n + 4] = bentSlope(acid, slope, byAcid, highest) / k[o + 7];
+  return k[o] + stifling + bent(byAmmonia, highest) + bent(byNitrite, highest) + bent(byAcid, highest);
+}
+
+/** Variables of deaths, of which the last is the amount, and coefficients. */
+const AMOUNT = hazardReads.length;
+const WIDTH = AMOUNT + 1;
+const SIZE = 9;
+
+/** Those of the rows of deaths that stand for every group. */
+const ofAll = (rows: readonly Sites[]): Sites =>
+  rows.reduce((most, each) => (each.count > most.count ? each : most));
+
+/** Where among some places, from the j-th on, one of them stands. */
+function placeFrom(j: number, { place }: Sites, sought: number): number {
+  let at = j;
+  while (place[at] !== sought) at++;
+  return at;
+}
+
+/**
+ * Deaths of every amount of every group: the hazard is worked out once a group. Some rows stand for those groups only whose
+ * dead are left, or are not.
+ */
+const deathsKernel: Kernel = {
+  rates: (rows, v, r) => {
+    const all = ofAll(rows);
+    for (let i = 0; i < all.count; i++) r[all.row + i] = hazardAt(v, all.at, i * WIDTH, all.k, i * SIZE);
+    for (const { count, row, place, at } of rows) {
+      if (row === all.row) continue;
+      for (let i = 0, j = 0; i < count; i++) {
+        j = placeFrom(j, all, place[i]);
+        r[row + i] = r[all.row + j] * v[at[i * WIDTH + AMOUNT]];
+      }
+    }
+    for (let i = 0; i < all.count; i++) r[all.row + i] *= v[all.at[i * WIDTH + AMOUNT]];
+  },
+  partials: (rows, v) => {
+    const all = ofAll(rows);
+    for (let i = 0, n = 0; i < all.count; i++, n += WIDTH)
+      all.d[n + AMOUNT] = hazardPartialsAt(v, all.at, n, all.k, i * SIZE, all.d);
+    for (const some of rows) {
+      if (some === all) continue;
+      for (let i = 0, j = 0; i < some.count; i++) {
+        j = placeFrom(j, all, some.place[i]);
+        spread(some, i * WIDTH, all.d, j * WIDTH, v);
+      }
+    }
+    for (let n = 0; n < all.count * WIDTH; n += WIDTH) spread(all, n, all.d, n, v);
+  },
+};
+
+/** From the hazard and its partials, from[m] on, to the partials of the deaths of an amount, d[n] on. */
+function spread({ at, d }: Sites, n: number, from: Float64Array, m: number, v: Float64Array): void {
+  const there = v[at[n + AMOUNT]];
+  for (let q = 0; q < AMOUNT; q++) d[n + q] = from[m + q] * there;
+  d[n + AMOUNT] = from[m + AMOUNT];
 }
 
 /** Deaths of an amount, per day; variables: those of the hazard, then the amount. */
 export const deaths = {
-  rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number => hazard(v, at, k) * v[at[5]],
+  rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
+    hazardAt(v, at, 0, k, 0) * v[at[5]],
   partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
-    const there = v[at[5]];
-    const oxygen = v[at[0]];
-    const stifling = stifled(oxygen, k);
-    d[0] = oxygen > 0 ? (-there * stifling * stifling * k[3] * oxygen ** (k[3] - 1)) / k[2] : 0;
-    d[1] = (there * poisonedSlope(v[at[1]] / k[4], k[8], k[1])) / k[4];
-    const guard = guarded(v[at[3]], k[6]);
-    const byNitrite = (there * poisonedSlope((v[at[2]] * guard) / k[5], k[8], k[1])) / k[5];
-    d[2] = byNitrite * guard;
-    d[3] = byNitrite * v[at[2]] * guardedSlope(v[at[3]], k[6]);
-    d[4] = (there * poisonedSlope(v[at[4]] / k[7], k[8], k[1])) / k[7];
-    d[5] = hazard(v, at, k);
+    d[5] = hazardPartialsAt(v, at, 0, k, 0, d);
+    for (let m = 0; m < 5; m++) d[m] *= v[at[5]];
   },
+  kernel: deathsKernel,
 };
 
 /**

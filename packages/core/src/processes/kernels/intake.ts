@@ -91,74 +91,100 @@ export const guarded = (chloride: number, halving: number): number =>
 export const guardedSlope = (chloride: number, halving: number): number =>
   chloride > 0 ? -halving / ((halving + chloride) * (halving + chloride)) : 0;
 
+/** x to the power of `BEND`. */
+const steep = (x: number): number => {
+  const cube = x * x * x;
+  return cube * cube;
+};
+
 /** The smaller of two amounts, with a bend in place of the corner; 0 where one is none. */
 function lesser(a: number, b: number): number {
   if (!(a > 0 && b > 0)) return 0;
-  return a < b ? a * (1 + (a / b) ** BEND) ** (-1 / BEND) : b * (1 + (b / a) ** BEND) ** (-1 / BEND);
+  return a < b ? a * (1 + steep(a / b)) ** (-1 / BEND) : b * (1 + steep(b / a)) ** (-1 / BEND);
 }
 
-/** d(lesser)/da. */
-function lesserSlope(a: number, b: number): number {
+/** d(lesser)/da, where `least` is the lesser of the two. */
+function lesserSlope(a: number, b: number, least: number): number {
   if (!(b > 0)) return 0;
   if (!(a > 0)) return 1;
-  if (a < b) return (1 + (a / b) ** BEND) ** (-1 / BEND - 1);
-  const ratio = b / a;
-  return ratio ** (BEND + 1) * (1 + ratio ** BEND) ** (-1 / BEND - 1);
+  if (a < b) return least / a / (1 + steep(a / b));
+  const ratio = steep(b / a);
+  return ((least / a) * ratio) / (1 + ratio);
 }
 
-/** Appetite of a group in its water, g d-1. */
-function appetite(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  const mass = v[at[5]];
+/**
+ * Appetite of a group in its water, g d-1. Here and below the places of its variables begin at at[n], its coefficients at
+ * k[o].
+ */
+function appetite(
+  v: Float64Array,
+  at: ArrayLike<number>,
+  n: number,
+  k: ArrayLike<number>,
+  o: number,
+): number {
+  const mass = v[at[n + 5]];
   if (!(mass > 0)) return 0;
   return (
-    k[2] *
+    k[o + 2] *
     mass *
-    relativeMass(mass, v[at[6]]) ** -k[3] *
-    enough(v[at[0]], k[4]) *
-    free(v[at[1]], k[5]) *
-    free(v[at[2]] * guarded(v[at[3]], k[7]), k[6]) *
-    free(v[at[4]], k[8])
+    relativeMass(mass, v[at[n + 6]]) ** -k[o + 3] *
+    enough(v[at[n]], k[o + 4]) *
+    free(v[at[n + 1]], k[o + 5]) *
+    free(v[at[n + 2]] * guarded(v[at[n + 3]], k[o + 7]), k[o + 6]) *
+    free(v[at[n + 4]], k[o + 8])
   );
 }
 
 /** Feed eaten by a group, g d-1: what is offered or what it wants, whichever is less. */
-export function intake(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number {
-  return lesser(k[0] + k[1] * v[at[5]], appetite(v, at, k));
-}
+export const intake = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
+  intakeAt(v, at, 0, k, 0);
 
-/** Fills d[0] to d[6] with the partials of feed eaten. Returns feed eaten, g d-1. */
-export function intakePartials(
+/** The same. */
+export function intakeAt(
   v: Float64Array,
   at: ArrayLike<number>,
+  n: number,
   k: ArrayLike<number>,
-  d: Float64Array,
+  o: number,
 ): number {
-  const mass = v[at[5]];
-  const number = v[at[6]];
-  const offered = k[0] + k[1] * mass;
-  const wanted = appetite(v, at, k);
-  const byOffered = lesserSlope(offered, wanted);
-  const byWanted = lesserSlope(wanted, offered);
+  return lesser(k[o] + k[o + 1] * v[at[n + 5]], appetite(v, at, n, k, o));
+}
+
+/** Fills d[m] to d[m + 6] with the partials of feed eaten. Returns feed eaten, g d-1. */
+export function intakePartialsAt(
+  v: Float64Array,
+  at: ArrayLike<number>,
+  n: number,
+  k: ArrayLike<number>,
+  o: number,
+  d: Float64Array,
+  m: number,
+): number {
+  const mass = v[at[n + 5]];
+  const number = v[at[n + 6]];
   const relative = relativeMass(mass, number);
-  const size = mass > 0 ? k[2] * relative ** -k[3] : 0;
-  const nitrite = v[at[2]];
-  const guard = guarded(v[at[3]], k[7]);
-  const factors = [
-    enough(v[at[0]], k[4]),
-    free(v[at[1]], k[5]),
-    free(nitrite * guard, k[6]),
-    free(v[at[4]], k[8]),
-  ];
-  const [oxygen, ammonia, brown, acid] = factors;
-  const base = size * mass * byWanted;
-  d[0] = base * enoughSlope(v[at[0]], k[4]) * ammonia * brown * acid;
-  d[1] = base * oxygen * freeSlope(v[at[1]], k[5]) * brown * acid;
-  const byNitrite = base * oxygen * ammonia * freeSlope(nitrite * guard, k[6]) * acid;
-  d[2] = byNitrite * guard;
-  d[3] = byNitrite * nitrite * guardedSlope(v[at[3]], k[7]);
-  d[4] = base * oxygen * ammonia * brown * freeSlope(v[at[4]], k[8]);
+  const size = mass > 0 ? k[o + 2] * relative ** -k[o + 3] : 0;
+  const nitrite = v[at[n + 2]];
+  const guard = guarded(v[at[n + 3]], k[o + 7]);
+  const oxygen = enough(v[at[n]], k[o + 4]);
+  const ammonia = free(v[at[n + 1]], k[o + 5]);
+  const brown = free(nitrite * guard, k[o + 6]);
+  const acid = free(v[at[n + 4]], k[o + 8]);
   const well = size * oxygen * ammonia * brown * acid;
-  d[5] = byOffered * k[1] + byWanted * well * (1 - (k[3] * mass * byMass(number)) / relative);
-  d[6] = byWanted * well * mass * ((-k[3] / relative) * byNumber(relative, number));
-  return lesser(offered, wanted);
+  const offered = k[o] + k[o + 1] * mass;
+  const wanted = well * mass;
+  const eaten = lesser(offered, wanted);
+  const byOffered = lesserSlope(offered, wanted, eaten);
+  const byWanted = lesserSlope(wanted, offered, eaten);
+  const base = size * mass * byWanted;
+  d[m] = base * enoughSlope(v[at[n]], k[o + 4]) * ammonia * brown * acid;
+  d[m + 1] = base * oxygen * freeSlope(v[at[n + 1]], k[o + 5]) * brown * acid;
+  const byNitrite = base * oxygen * ammonia * freeSlope(nitrite * guard, k[o + 6]) * acid;
+  d[m + 2] = byNitrite * guard;
+  d[m + 3] = byNitrite * nitrite * guardedSlope(v[at[n + 3]], k[o + 7]);
+  d[m + 4] = base * oxygen * ammonia * brown * freeSlope(v[at[n + 4]], k[o + 8]);
+  d[m + 5] = byOffered * k[o + 1] + byWanted * well * (1 - (k[o + 3] * mass * byMass(number)) / relative);
+  d[m + 6] = byWanted * well * mass * ((-k[o + 3] / relative) * byNumber(relative, number));
+  return eaten;
 }

@@ -1,10 +1,12 @@
 /**
  * All places at which one process works (`count` of them), as tables for one loop: place i reads v[`at`[`width` i + m]], has
- * coefficients `k`[`size` i + n], rate r[`row` + i], and its partials go to `d`[width i + m].
+ * coefficients `k`[`size` i + n], rate r[`row` + i], and its partials go to `d`[width i + m]. `place`[i] is its index among all
+ * places of its kind, ascending: processes that work at some of the same places tell by it which these are.
  */
 export interface Sites {
   readonly count: number;
   readonly row: number;
+  readonly place: Int32Array;
   readonly width: number;
   readonly size: number;
   readonly at: Int32Array;
