@@ -90,7 +90,8 @@ export const vesselSchema = section(
     media: media.optional(),
     surface: bounded(
       vesselRanges.surface,
-      'wetted surface for biofilm; default: walls and media, and the underside of rafts, as reckoned',
+      'wetted surface for biofilm; default: walls and media, the underside of rafts, and roots in the water of rafts and channels ' +
+        'that are planted at the start, as reckoned',
     ).optional(),
     floor: bounded(
       vesselRanges.floor,
