@@ -69,6 +69,8 @@ const others: Readonly<Record<string, string>> = {
     'Silver perch of 109-115 g in cages at 12-200 a m3 for 210 days, abstract; the densities without fighting',
   'conceicao-1998':
     'Conceicao and others 1998, cost of growth in larval and juvenile African catfish, Aquaculture 161:95-106, abstract',
+  'kinyage-2019':
+    'Kinyage, Pedersen & Pedersen 2019, effects of abrupt salinity increase on nitrification in a freshwater moving bed biofilter, Aquac. Eng., abstract',
   'van-weerd-1995': 'van Weerd et al. 1995, nitrogen of fed and fasting trout, abstract',
   'feed-conversions':
     'Usual feed conversions by species, UVI unit for tilapia, else from memory of various trials',

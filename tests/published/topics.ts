@@ -13,6 +13,7 @@ import { lime } from './checks/lime.js';
 import { nitrification } from './checks/nitrification.js';
 import { nitrifyingSurfaces } from './checks/nitrifying-surfaces.js';
 import { oxygen } from './checks/oxygen.js';
+import { salt } from './checks/salt.js';
 import { sludge } from './checks/sludge.js';
 import { startUp } from './checks/start-up.js';
 import { unIonisedAmmonia } from './checks/un-ionised-ammonia.js';
@@ -33,6 +34,7 @@ export const topics: readonly Topic[] = [
   sludge,
   nitrifyingSurfaces,
   acidFilms,
+  salt,
   filterSizing,
   startUp,
   crops,

@@ -45,13 +45,16 @@ const aobNames = {
   K_ai: number('aob.ki-ammonia', 'K_{A,NH_3}'),
   K_ah: number('aob.ki-nitrous', 'K_{A,HNO_2}'),
   high_a: number('aob.ph-high', 'p_{A,high}'),
+  K_as: number('aob.k-salt', 'K_{A,s}'),
+  n_as: number('aob.salt-power', 'n_A'),
 };
 const aobEquations = {
   ...filmEquations,
   f_a: 'X_a / (x * A_s * Y_a / (Y_a + Y_n))',
   b_a: '1 / (1 + 10^(p - pH) + 10^(pH - high_a))',
   i_a: 'I(C_nh3, K_ai) * I(C_hno2, K_ah)',
-  g_a: 'mu_a * th_a^(T - 20) * M(C_c, K_ac) * b_a * i_a * X_a * w_f',
+  s_a: '1 / (1 + (m_I / K_as)^n_as)',
+  g_a: 'mu_a * th_a^(T - 20) * M(C_c, K_ac) * b_a * i_a * s_a * X_a * w_f',
   o_a: 'J(C_o2, g_a, K_ao, D_o * q_t * Y_a * m_n / (2 * m_o))',
   a_a: 'u_c * J(C_tan, o_a, K_a, q_t * Y_a)',
 };
@@ -65,13 +68,16 @@ const nobNames = {
   K_ni: number('nob.ki-ammonia', 'K_{N,NH_3}'),
   K_nh: number('nob.ki-nitrous', 'K_{N,HNO_2}'),
   high_n: number('nob.ph-high', 'p_{N,high}'),
+  K_ns: number('nob.k-salt', 'K_{N,s}'),
+  n_ns: number('nob.salt-power', 'n_N'),
 };
 const nobEquations = {
   ...filmEquations,
   f_n: 'X_n / (x * A_s * Y_n / (Y_a + Y_n))',
   b_n: '1 / (1 + 10^(p - pH) + 10^(pH - high_n))',
   i_n: 'I(C_nh3, K_ni) * I(C_hno2, K_nh)',
-  g_n: 'mu_n * th_n^(T - 20) * M(C_no2, K_n) * M(C_c, K_nc) * b_n * i_n * X_n * w_f',
+  s_n: '1 / (1 + (m_I / K_ns)^n_ns)',
+  g_n: 'mu_n * th_n^(T - 20) * M(C_no2, K_n) * M(C_c, K_nc) * b_n * i_n * s_n * X_n * w_f',
   a_n: 'u_c * J(C_o2, g_n, K_no, D_o * q_t * Y_n * m_n / (2 * m_o))',
 };
 
@@ -85,6 +91,8 @@ const cropNames = {
   d_e: number('crop.salt-dilution', 'd_e'),
   E_t: number('crop.salt-threshold', 'E_t'),
   E_s: number('crop.salt-slope', 'E_s'),
+  p_c: number('crop.ph-high', 'p_c'),
+  s_c: number('crop.ph-slope', 's_c'),
   a: number('crop.nitrogen-a', 'a'),
   b: number('crop.nitrogen-b', 'b'),
   p: number('crop.nitrogen-plateau', 'p'),
@@ -98,7 +106,8 @@ const growthEquations = {
   W_c: 'l * A * (K_I + I) / (g * (T_opt - T_b))',
   f_e: 'max(0, 1 - E_s * max(0, m_I / (i_e * d_e) - E_t))',
   c: 'f_e * l * I * A * max(0, min(T_air, T_opt) - T_b) / (T_opt - T_b)',
-  G: 'c * (1 - exp(-W / W_c)) * max(0, 1 - n_l * N_c * W / N) / (1 - n_l)',
+  f_p: '1 / (1 + s_c * B(pH - p_c, 0.1))',
+  G: 'f_p * c * (1 - exp(-W / W_c)) * max(0, 1 - n_l * N_c * W / N) / (1 - n_l)',
 };
 const cropEquations = {
   ...growthEquations,

@@ -42,9 +42,9 @@ const roomOf = (population: 'aob' | 'nob'): number =>
   (room * parameters.value(`${population}.yield`)) / yields;
 /** Lower flank of the bell of the film, pH: it has grown in the water of the start, which keeps its pH. */
 const flankOf = (run: Run): number => run.samples[0].y[run.model.layout.acclimation[0]];
-/** No inhibition by what is plentiful here. */
+/** No inhibition by what is plentiful here, nor by its salt. */
 const bearsAll = (population: 'aob' | 'nob', ...by: readonly string[]): Override[] =>
-  by.map((what) => ({ id: `${population}.ki-${what}`, value: 1e12 }));
+  [...by.map((what) => `ki-${what}`), 'k-salt'].map((id) => ({ id: `${population}.${id}`, value: 1e12 }));
 
 describe('biofilm alone in a vessel', () => {
   it('nitrite oxidisers without nitrite decay first order (exact solution)', () => {

@@ -58,6 +58,7 @@ describe('the steady state of a single cell', () => {
       { id: 'nitrifier.flank-lowest', value: 1e-3 },
       { id: 'nitrifier.flank-distance', value: 100 },
       { id: 'aob.ph-high', value: 24 },
+      { id: 'aob.k-salt', value: 1e12 },
       { id: 'biofilm.capacity', value: 1e9 },
       { id: 'biofilm.transfer', value: 1e9 },
     ];

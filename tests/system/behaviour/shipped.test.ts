@@ -31,8 +31,9 @@ function comparable(run: Run): readonly (readonly [name: string, values: Float64
 describe.each(['glasshouse', 'start-up'])('the shipped system %s, at its full length', (name) => {
   const file = `${folder}/${name}.yaml`;
   const model = compileModel(readScenario(load(file), { file, load }), createParameters());
-  const run = simulate(model, { tolerance: 1e-6 });
-  const explicit = simulate(model, { integrator: integrators.odex, tolerance: 1e-6 });
+  // As much closer as two integrators need to agree to 1e-4.
+  const run = simulate(model, { tolerance: 3e-7 });
+  const explicit = simulate(model, { integrator: integrators.odex, tolerance: 3e-7 });
 
   it('is near enough at the default tolerance: every series within a thousandth and a millionth of its largest value', () => {
     const others = new Map(comparable(simulate(model)));

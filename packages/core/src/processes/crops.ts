@@ -17,16 +17,17 @@ export const cropGrowing: Process = {
   place: 'batch',
   unit: 'g dry',
   basis: 'whole',
-  reads: ['crop-mass', 'crop-nitrogen'],
+  reads: ['crop-mass', 'crop-nitrogen', 'pH'],
   stoichiometry: () => [
     { component: 'crop-mass', coefficient: 1 },
     { component: 'carbon-dioxide-gas', coefficient: { closes: 'carbon' }, outside: 'air' },
     { component: 'oxygen-gas', coefficient: { closes: 'oxygen-demand' }, outside: 'air' },
   ],
+  salted: true,
   coefficients: cropCoefficients,
-  rate: (v, at, k) => (1 - fruitShare(k)) * cropGrowth(v[at[0]], v[at[1]], k),
+  rate: (v, at, k) => (1 - fruitShare(k)) * cropGrowth(v[at[0]], v[at[1]], v[at[2]], k),
   partials: (v, at, k, d) => {
-    sharePartials(1 - fruitShare(k), v[at[0]], v[at[1]], k, d);
+    sharePartials(1 - fruitShare(k), v[at[0]], v[at[1]], v[at[2]], k, d);
   },
   kernel: cropKernel,
 };
@@ -39,17 +40,18 @@ export const fruitGrowing: Process = {
   bears: true,
   unit: 'g dry',
   basis: 'whole',
-  reads: ['crop-mass', 'crop-nitrogen'],
+  reads: ['crop-mass', 'crop-nitrogen', 'pH'],
   stoichiometry: () => [
     { component: 'fruit-mass', coefficient: 1 },
     { component: 'crop-nitrogen', coefficient: { closes: 'nitrogen' } },
     { component: 'carbon-dioxide-gas', coefficient: { closes: 'carbon' }, outside: 'air' },
     { component: 'oxygen-gas', coefficient: { closes: 'oxygen-demand' }, outside: 'air' },
   ],
+  salted: true,
   coefficients: cropCoefficients,
-  rate: (v, at, k) => fruitShare(k) * cropGrowth(v[at[0]], v[at[1]], k),
+  rate: (v, at, k) => fruitShare(k) * cropGrowth(v[at[0]], v[at[1]], v[at[2]], k),
   partials: (v, at, k, d) => {
-    sharePartials(fruitShare(k), v[at[0]], v[at[1]], k, d);
+    sharePartials(fruitShare(k), v[at[0]], v[at[1]], v[at[2]], k, d);
   },
 };
 
@@ -64,13 +66,14 @@ export const nitrateUptake: Process = {
   place: 'batch',
   unit: 'g N',
   basis: 'whole',
-  reads: ['crop-mass', 'crop-nitrogen', 'nitrate', 'tan'],
+  reads: ['crop-mass', 'crop-nitrogen', 'pH', 'nitrate', 'tan'],
   stoichiometry: () => [
     { component: 'nitrate', coefficient: -1 },
     { component: 'crop-nitrogen', coefficient: 1 },
     { component: 'alkalinity', coefficient: { closes: 'charge' } },
     { component: 'oxygen-gas', coefficient: { closes: 'oxygen-demand' }, outside: 'air' },
   ],
+  salted: true,
   coefficients: (values, at) => [
     ...cropCoefficients(values, at),
     values.value('crop.k-nitrate'),
@@ -78,15 +81,16 @@ export const nitrateUptake: Process = {
     values.value('crop.tan-share'),
   ],
   rate: (v, at, k) =>
-    cropDemand(v[at[0]], v[at[1]], k) * monod(v[at[2]], k[10]) * (1 - k[12] * monod(v[at[3]], k[11])),
+    cropDemand(v[at[0]], v[at[1]], v[at[2]], k) *
+    monod(v[at[3]], k[12]) *
+    (1 - k[14] * monod(v[at[4]], k[13])),
   partials: (v, at, k, d) => {
-    const demand = cropDemandPartials(v[at[0]], v[at[1]], k, d);
-    const nitrate = monod(v[at[2]], k[10]);
-    const left = 1 - k[12] * monod(v[at[3]], k[11]);
-    d[0] *= nitrate * left;
-    d[1] *= nitrate * left;
-    d[2] = demand * monodSlope(v[at[2]], k[10]) * left;
-    d[3] = -demand * nitrate * k[12] * monodSlope(v[at[3]], k[11]);
+    const demand = cropDemandPartials(v[at[0]], v[at[1]], v[at[2]], k, d);
+    const nitrate = monod(v[at[3]], k[12]);
+    const left = 1 - k[14] * monod(v[at[4]], k[13]);
+    for (let m = 0; m < 3; m++) d[m] *= nitrate * left;
+    d[3] = demand * monodSlope(v[at[3]], k[12]) * left;
+    d[4] = -demand * nitrate * k[14] * monodSlope(v[at[4]], k[13]);
   },
   kernel: cropKernel,
 };
@@ -101,24 +105,24 @@ export const tanUptake: Process = {
   place: 'batch',
   unit: 'g N',
   basis: 'whole',
-  reads: ['crop-mass', 'crop-nitrogen', 'tan'],
+  reads: ['crop-mass', 'crop-nitrogen', 'pH', 'tan'],
   stoichiometry: () => [
     { component: 'tan', coefficient: -1 },
     { component: 'crop-nitrogen', coefficient: 1 },
     { component: 'alkalinity', coefficient: { closes: 'charge' } },
   ],
+  salted: true,
   coefficients: (values, at) => [
     ...cropCoefficients(values, at),
     values.value('crop.k-tan'),
     values.value('crop.tan-share'),
   ],
-  rate: (v, at, k) => cropDemand(v[at[0]], v[at[1]], k) * k[11] * monod(v[at[2]], k[10]),
+  rate: (v, at, k) => cropDemand(v[at[0]], v[at[1]], v[at[2]], k) * k[13] * monod(v[at[3]], k[12]),
   partials: (v, at, k, d) => {
-    const demand = cropDemandPartials(v[at[0]], v[at[1]], k, d);
-    const share = k[11] * monod(v[at[2]], k[10]);
-    d[0] *= share;
-    d[1] *= share;
-    d[2] = demand * k[11] * monodSlope(v[at[2]], k[10]);
+    const demand = cropDemandPartials(v[at[0]], v[at[1]], v[at[2]], k, d);
+    const share = k[13] * monod(v[at[3]], k[12]);
+    for (let m = 0; m < 3; m++) d[m] *= share;
+    d[3] = demand * k[13] * monodSlope(v[at[3]], k[12]);
   },
   kernel: cropKernel,
 };
@@ -133,11 +137,12 @@ export const calciumUptake: Process = {
   place: 'batch',
   unit: 'mol',
   basis: 'whole',
-  reads: ['crop-mass', 'crop-nitrogen', 'nitrate', 'tan', 'calcium'],
+  reads: ['crop-mass', 'crop-nitrogen', 'pH', 'nitrate', 'tan', 'calcium'],
   stoichiometry: () => [
     { component: 'calcium', coefficient: -1 },
     { component: 'crop-calcium', coefficient: 1, outside: 'harvested crop' },
   ],
+  salted: true,
   coefficients: (values, at) => [
     ...cropCoefficients(values, at),
     values.value('crop.k-nitrate'),
@@ -147,21 +152,20 @@ export const calciumUptake: Process = {
     values.value('crop.k-calcium'),
   ],
   rate: (v, at, k) => {
-    const ammonium = k[12] * monod(v[at[3]], k[11]);
-    const share = monod(v[at[2]], k[10]) * (1 - ammonium) + ammonium;
-    return k[13] * cropDemand(v[at[0]], v[at[1]], k) * share * monod(v[at[4]], k[14]);
+    const ammonium = k[14] * monod(v[at[4]], k[13]);
+    const share = monod(v[at[3]], k[12]) * (1 - ammonium) + ammonium;
+    return k[15] * cropDemand(v[at[0]], v[at[1]], v[at[2]], k) * share * monod(v[at[5]], k[16]);
   },
   partials: (v, at, k, d) => {
-    const demand = cropDemandPartials(v[at[0]], v[at[1]], k, d);
-    const nitrate = monod(v[at[2]], k[10]);
-    const ammonium = k[12] * monod(v[at[3]], k[11]);
+    const demand = cropDemandPartials(v[at[0]], v[at[1]], v[at[2]], k, d);
+    const nitrate = monod(v[at[3]], k[12]);
+    const ammonium = k[14] * monod(v[at[4]], k[13]);
     const share = nitrate * (1 - ammonium) + ammonium;
-    const calcium = k[13] * monod(v[at[4]], k[14]);
-    d[0] *= share * calcium;
-    d[1] *= share * calcium;
-    d[2] = demand * monodSlope(v[at[2]], k[10]) * (1 - ammonium) * calcium;
-    d[3] = demand * k[12] * monodSlope(v[at[3]], k[11]) * (1 - nitrate) * calcium;
-    d[4] = demand * share * k[13] * monodSlope(v[at[4]], k[14]);
+    const calcium = k[15] * monod(v[at[5]], k[16]);
+    for (let m = 0; m < 3; m++) d[m] *= share * calcium;
+    d[3] = demand * monodSlope(v[at[3]], k[12]) * (1 - ammonium) * calcium;
+    d[4] = demand * k[14] * monodSlope(v[at[4]], k[13]) * (1 - nitrate) * calcium;
+    d[5] = demand * share * k[15] * monodSlope(v[at[5]], k[16]);
   },
   kernel: cropKernel,
 };

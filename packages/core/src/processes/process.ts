@@ -124,6 +124,8 @@ export interface Process {
   readonly basis: 'volume' | 'whole';
   /** Whether its coefficients depend on the water that flows through; they are then found anew when flows change. */
   readonly throughFlow?: true;
+  /** Whether its coefficients depend on the ionic strength of the water; they are then found anew when that changes. */
+  readonly salted?: true;
   readonly reads: readonly Variable[];
   /** What one unit of extent makes and uses. */
   readonly stoichiometry: (values: Values) => readonly Term[];

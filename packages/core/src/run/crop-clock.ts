@@ -2,7 +2,7 @@
 import { INSTANT } from '../base/instant.js';
 import type { Model } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
-import { critical, cropCoefficients, grownFrom } from '../processes/kernels/crop.js';
+import { critical, cropCoefficients, grownFrom, leftByPh } from '../processes/kernels/crop.js';
 import type { Values } from '../library/values.js';
 import type { Conditions } from '../processes/process.js';
 
@@ -19,8 +19,8 @@ export interface CropStand {
 export interface CropClock {
   /** Time of planting, d; NaN while bare. */
   readonly planted: Float64Array;
-  /** What stands after growing undisturbed for so many days under fixed conditions. */
-  stand(batch: number, age: number, conditions: Conditions): CropStand;
+  /** What stands after growing undisturbed for so many days under fixed conditions, in water of a pH; absent: of one that is good. */
+  stand(batch: number, age: number, conditions: Conditions, pH?: number): CropStand;
   /** Crop coefficient of a batch at a time, times its cover; 0 while bare. FAO-56: flat, rising, flat, falling. */
   coefficient(batch: number, time: number): number;
   /** Share of the growth of a batch that goes to fruit at a time. */
@@ -81,9 +81,11 @@ export function openCropClock(
   const bearingOf = (batch: number): Bearing | undefined => bearings[batch];
   return {
     planted,
-    stand(batch, age, conditions) {
+    stand(batch, age, conditions, pH) {
       const { planting, values } = scoped[batch];
-      const k = cropCoefficients(values, { ...conditions, bearing: 0 });
+      const full = cropCoefficients(values, { ...conditions, bearing: 0 });
+      const share = pH === undefined ? 1 : leftByPh(pH, full, 0);
+      const k = [full[0] * share, full[1] * share, ...full.slice(2)];
       const seedling = (planting.seedling ?? values.value('crop.seedling-mass')) * batches[batch].area;
       // Free growth from the seedling, nitrogen on the critical curve.
       const bears = bearingOf(batch);

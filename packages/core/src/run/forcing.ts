@@ -140,7 +140,7 @@ export function openCoefficients(model: Model, regime: Regime) {
       if (doser >= 0 && take(lastMost, j, most)) stale = true;
       if (batch >= 0 && take(lastLight, j, day.light[model.layout.batches[batch].planting])) stale = true;
       if (batch >= 0 && take(lastBearing, j, day.bearing[batch])) stale = true;
-      if (batch >= 0 && salted[vessel] === 1) stale = true;
+      if (process.salted && salted[vessel] === 1) stale = true;
       if (!stale) continue;
       const { fed, share } = offer;
       const conditions = conditionsAt(

@@ -122,7 +122,10 @@ function startAmounts(
     const order = layout.batches.slice(0, index).filter((other) => other.planting === batch.planting).length;
     const apart = planting.start === 'staggered' ? (order * planting.harvest) / planting.batches : 0;
     const age = planting.age - apart + (planting.age < apart ? planting.harvest : 0);
-    const stand = crops.stand(index, age, conditionsAt(model, batch.vessel, { ...day, ionic }, 0, 0, index));
+    const waters = { y, volume, temperature: day.temperature, ionic };
+    const { pH } = waterChemistry(parameters, waters, batch.vessel);
+    const conditions = conditionsAt(model, batch.vessel, { ...day, ionic }, 0, 0, index);
+    const stand = crops.stand(index, age, conditions, pH);
     y[batch.mass] = stand.mass;
     y[batch.nitrogen] = stand.nitrogen;
     if (batch.fruit >= 0) y[batch.fruit] = stand.fruit;

@@ -16,7 +16,7 @@ describe('the tables', () => {
   it('use known units', () => {
     const known =
       '1 g/g g/m3 g/m2 g/mol g/(m2 d) g/(m3 d) 1/d d degC pH m m/d m2/m3 1/m2 t/ha eq/m3 mol/m3 eq/mol mol/mol mol/eq eq/g mol/g m2/g mol/MJ mol/(m2 d) L/mol atm 1/K K K2 K3 K4 ' +
-      '1/(degC d) dS/m m/dS kPa K/m 1/degC 1/m m/s s/m rad MJ/m2/min MJ/K4/m2/d kPa^-0.5 degC^-0.5 degC^-1.5 m3 m2/d';
+      '1/(degC d) dS/m m/dS kPa K/m 1/degC 1/m m/s s/m rad MJ/m2/min MJ/K4/m2/d kPa^-0.5 degC^-0.5 degC^-1.5 m3 m2/d mol/L 1/pH';
     const long = [
       'L atm/(mol K)',
       '1/atm',

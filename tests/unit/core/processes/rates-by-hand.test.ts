@@ -21,9 +21,10 @@ function flux(s: number, a: number, K: number, k: number): number {
   const b = k * (s - K) - a;
   return k * s - (b + Math.sqrt(b * b + 4 * k * k * K * s)) / 2;
 }
-const aobMost = 0.9 * warm.aob * 0.8 * bell * 0.995 * (0.2 / (0.2 + nitrous)) * 4 * 0.9;
+// Salt: 0.01 mol/L is half of what halves the one by its square, and halves the other: 0.8 and 0.5.
+const aobMost = 0.8 * 0.9 * warm.aob * 0.8 * bell * 0.995 * (0.2 / (0.2 + nitrous)) * 4 * 0.9;
 const aob = bare * flux(1.5, flux(6.3, aobMost, 0.5, 0.18 * perOxygen), 0.5, 0.18 * through);
-const nobMost = warm.nob * (0.6 / 0.8) * (16 / 17) * bell * 0.8 * (0.05 / (0.05 + nitrous)) * 0.9;
+const nobMost = 0.5 * warm.nob * (0.6 / 0.8) * (16 / 17) * bell * 0.8 * (0.05 / (0.05 + nitrous)) * 0.9;
 const nob = bare * flux(6.3, nobMost, 0.9, 0.06 * perOxygen);
 // Heterotrophs: 1.07^5 as solids; 0.05 g that the water brings; 0.33 g O2 and 1 g COD for 0.67 g of cells.
 const heteroMost = 6 * warm.solids * (1.5 / 1.55) * 10.05;
@@ -40,8 +41,8 @@ const half = 0.5 + (airless * 0.4 * 1.2 * 14.007) / (1.25 * 31.998) / (0.4 * 4);
 // The crop: 500 g on 5 m2 are 1 t/ha, where curve and plateau meet: Nc = 0.0365 x 2^(-0.115/4) = 0.035780.
 const critical = 0.0365 * 2 ** (-0.115 / 4);
 // 14 of 18 degrees above its base: 0.14 a day, two thirds of it in this light, and 0.55 x 10 x 5 x 14/18 = 21.38889 g/d by light; held back by
-// (1 - 0.5 Nc x 500/15) / (1 - 0.5).
-const grown = 21.388889 * (1 - Math.exp(-140 / 3 / 21.388889)) * ((1 - (critical * 250) / 15) / 0.5);
+// (1 - 0.5 Nc x 500/15) / (1 - 0.5). pH 7.6 is 2 above what is good: 1 / 1.25.
+const grown = 0.8 * 21.388889 * (1 - Math.exp(-140 / 3 / 21.388889)) * ((1 - (critical * 250) / 15) / 0.5);
 // The curve falls by b/2 there; half of the arrears a day.
 const demand = (0.6 * (1 - 0.0575) * critical + 0.4 * 0.025) * grown + (critical * 500 - 15) / 2;
 

@@ -145,7 +145,7 @@ export function enter(regime: Regime, segment: CycleSegment): void {
 }
 
 /**
- * Sets the ionic strength of a cycle, and with it the constants of acids and bases and the growth of crops, by a state at its start. Returns the
+ * Sets the ionic strength of a cycle, and with it the constants of acids and bases, and what salt does to crops and nitrifiers, by a state at its start. Returns the
  * largest share by which one moved.
  */
 export function setIons(
@@ -162,7 +162,7 @@ export function setIons(
     regime.constants[vessel] = acidBaseConstants(model.parameters, temperature[vessel], now);
   });
   model.instances.forEach(({ process, values, vessel, batch }, j) => {
-    if (batch < 0) return;
+    if (!process.salted) return;
     const conditions = conditionsAt(model, vessel, { ...day, ionic }, 0, 0, batch);
     const coefficients = process.coefficients(values, conditions);
     regime.coefficients[j].set(coefficients);

@@ -1,18 +1,5 @@
 import type { Values } from '../../library/values.js';
-
-/** Width, in pH, over which the flank bends into its ends: a join without a corner. */
-const BEND = 0.1;
-
-/** x where it is well above 0, 0 where it is well below, without a corner between: BEND ln(1 + e^(x / BEND)). */
-function above(x: number): number {
-  const steep = BEND * Math.log(1 + Math.exp(-Math.abs(x) / BEND));
-  return x > 0 ? x + steep : steep;
-}
-
-/** d(above)/dx. */
-function aboveSlope(x: number): number {
-  return 1 / (1 + Math.exp(-x / BEND));
-}
+import { above, aboveSlope } from './rate-terms.js';
 
 /**
  * Flank of a film that has long grown in water of a pH: `distance` below it, but not above that of a fresh film and not

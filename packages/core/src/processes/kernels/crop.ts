@@ -1,7 +1,7 @@
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import type { Kernel, Sites } from './kernel.js';
-import { monod, monodSlope } from './rate-terms.js';
+import { above, aboveSlope, monod, monodSlope } from './rate-terms.js';
 
 /**
  * Growth and nitrogen demand of one batch of a crop.
@@ -9,6 +9,7 @@ import { monod, monodSlope } from './rate-terms.js';
  * it, c (Goudriaan & Monteith 1990). r and c rise with warmth above the base temperature up to the optimum; r rises with
  * light as Bruggink (1987) found, half of it at one light for all crops.
  * Salt takes a share of both, s in all, beyond a threshold of conductivity (Maas & Hoffman 1977).
+ * Above a pH growth falls, by 1 / (1 + s (pH - p)), as less iron and phosphorus is to be had (Anderson et al. 2017).
  * f = (1 - n Nc W/N) / (1 - n) slows growth as crop nitrogen falls from the critical curve to a share n of it (Droop form).
  * Critical nitrogen Nc = a w^-b with w in t/ha, flat below a plateau p (Justes et al. 1994), the two
  * joined without a corner: a (w^4 + p^4)^(-b/4). A corner would cost the integrator a dozen steps a
@@ -29,7 +30,10 @@ function leftBySalt(values: Values, ionic: number): number {
   return Math.max(0, 1 - values.value('crop.salt-slope') * over);
 }
 
-/** [r 1/d at T, c g/d at T and light, a g/g, b, plateau g, n, g per t/ha, 1/recovery, b, fruit g N/g]. */
+/**
+ * [r 1/d at T, c g/d at T and light, a g/g, b, plateau g, n, g per t/ha, 1/recovery, b, fruit g N/g, pH up to which growth is
+ * full, what each further pH takes].
+ */
 export function cropCoefficients(values: Values, at: Conditions): readonly number[] {
   const base = values.value('crop.base-temperature');
   const best = values.value('crop.optimum-temperature');
@@ -47,6 +51,8 @@ export function cropCoefficients(values: Values, at: Conditions): readonly numbe
     1 / values.value('crop.recovery-time'),
     at.bearing,
     values.value('crop.fruit-nitrogen'),
+    values.value('crop.ph-high'),
+    values.value('crop.ph-slope'),
   ];
 }
 
@@ -64,8 +70,18 @@ function fall(mass: number, k: ArrayLike<number>, o: number): number {
 }
 
 /** Growth of plant and fruit, g dry d-1. 0 for a bare batch. */
-export function cropGrowth(mass: number, nitrogen: number, k: ArrayLike<number>): number {
-  return mass > 0 ? growthAt(critical(mass, k, 0), mass, nitrogen, k, 0) : 0;
+export function cropGrowth(mass: number, nitrogen: number, pH: number, k: ArrayLike<number>): number {
+  return mass > 0 ? leftByPh(pH, k, 0) * growthAt(critical(mass, k, 0), mass, nitrogen, k, 0) : 0;
+}
+
+/** Share of growth that the pH of the water leaves. */
+export function leftByPh(pH: number, k: ArrayLike<number>, o: number): number {
+  return 1 / (1 + k[o + 11] * above(pH - k[o + 10]));
+}
+
+/** d(leftByPh)/d(pH), where `left` is leftByPh. */
+function leftByPhSlope(pH: number, k: ArrayLike<number>, o: number, left: number): number {
+  return -k[o + 11] * aboveSlope(pH - k[o + 10]) * left * left;
 }
 
 /** Share of growth that goes to fruit. */
@@ -73,17 +89,17 @@ export function fruitShare(k: ArrayLike<number>): number {
   return k[8];
 }
 
-/** Partials of a share of growth by mass and nitrogen into d[0], d[1]. */
+/** Partials of a share of growth by mass, nitrogen and pH into d[0], d[1], d[2]. */
 export function sharePartials(
   share: number,
   mass: number,
   nitrogen: number,
+  pH: number,
   k: ArrayLike<number>,
   d: Float64Array,
 ): void {
-  cropGrowthPartials(mass, nitrogen, k, d);
-  d[0] *= share;
-  d[1] *= share;
+  cropGrowthPartials(mass, nitrogen, pH, k, d);
+  for (let m = 0; m < 3; m++) d[m] *= share;
 }
 
 /** Growth with nitrogen to spare, g dry d-1: 0 in the dark and in the cold. */
@@ -110,10 +126,11 @@ function growthAt(wanted: number, mass: number, nitrogen: number, k: ArrayLike<n
 }
 
 /** Demand, g N d-1. 0 for a bare batch. */
-export function cropDemand(mass: number, nitrogen: number, k: ArrayLike<number>): number {
+export function cropDemand(mass: number, nitrogen: number, pH: number, k: ArrayLike<number>): number {
   if (!(mass > 0)) return 0;
   const wanted = critical(mass, k, 0);
-  return demandAt(wanted, growthAt(wanted, mass, nitrogen, k, 0), mass, nitrogen, k, 0);
+  const growth = leftByPh(pH, k, 0) * growthAt(wanted, mass, nitrogen, k, 0);
+  return demandAt(wanted, growth, mass, nitrogen, k, 0);
 }
 
 /** Demand with critical nitrogen and growth already known. */
@@ -130,11 +147,16 @@ function demandAt(
   return demand > 0 ? demand : 0;
 }
 
-/** Partials of growth by mass and nitrogen into d[0], d[1]. Returns growth. */
-function cropGrowthPartials(mass: number, nitrogen: number, k: ArrayLike<number>, d: Float64Array): number {
-  if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, k, 0, d);
-  d[0] = 0;
-  d[1] = 0;
+/** Partials of growth by mass, nitrogen and pH into d[0], d[1], d[2]. Returns growth. */
+function cropGrowthPartials(
+  mass: number,
+  nitrogen: number,
+  pH: number,
+  k: ArrayLike<number>,
+  d: Float64Array,
+): number {
+  if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, pH, k, 0, d);
+  d.fill(0, 0, 3);
   return 0;
 }
 
@@ -143,33 +165,36 @@ function growthPartialsAt(
   wanted: number,
   mass: number,
   nitrogen: number,
+  pH: number,
   k: ArrayLike<number>,
   o: number,
   d: Float64Array,
 ): number {
   const least = k[o + 5] * wanted;
   if (!(nitrogen > least * mass)) {
-    d[0] = 0;
-    d[1] = 0;
+    d.fill(0, 0, 3);
     return 0;
   }
+  const left = leftByPh(pH, k, o);
   const full = 1 - k[o + 5];
   const free = freeGrowth(mass, k, o);
   const freeSlope = k[o + 1] > 0 ? k[o] * Math.exp((-k[o] * mass) / k[o + 1]) : 0;
   const status = (1 - (least * mass) / nitrogen) / full;
-  d[0] = freeSlope * status - (free * least * (1 - fall(mass, k, o))) / (nitrogen * full);
-  d[1] = (free * least * mass) / (nitrogen * nitrogen * full);
-  return free * status;
+  d[0] = left * (freeSlope * status - (free * least * (1 - fall(mass, k, o))) / (nitrogen * full));
+  d[1] = (left * free * least * mass) / (nitrogen * nitrogen * full);
+  d[2] = leftByPhSlope(pH, k, o, left) * free * status;
+  return left * free * status;
 }
 
-/** Partials of demand by mass and nitrogen into d[0], d[1]. Returns demand. */
+/** Partials of demand by mass, nitrogen and pH into d[0], d[1], d[2]. Returns demand. */
 export function cropDemandPartials(
   mass: number,
   nitrogen: number,
+  pH: number,
   k: ArrayLike<number>,
   d: Float64Array,
 ): number {
-  const growth = cropGrowthPartials(mass, nitrogen, k, d);
+  const growth = cropGrowthPartials(mass, nitrogen, pH, k, d);
   return mass > 0 ? demandPartialsAt(critical(mass, k, 0), growth, mass, nitrogen, k, 0, d) : 0;
 }
 
@@ -192,8 +217,7 @@ function demandPartialsAt(
   const perGrowth = plant * slope * wanted + k[o + 8] * k[o + 9];
   const demand = perGrowth * growth + (wanted * mass - nitrogen) * k[o + 7];
   if (!(demand > 0)) {
-    d[0] = 0;
-    d[1] = 0;
+    d.fill(0, 0, 3);
     return 0;
   }
   d[0] =
@@ -201,6 +225,7 @@ function demandPartialsAt(
     plant * (slope * wantedSlope + slopeSlope * wanted) * growth +
     (wantedSlope * mass + wanted) * k[o + 7];
   d[1] = perGrowth * d[1] - k[o + 7];
+  d[2] *= perGrowth;
   return demand;
 }
 
@@ -214,7 +239,7 @@ export const cropKernel: Kernel = {
     const kt = tan.k;
     const kc = calcium.k;
     for (let i = 0; i < growth.count; i++) {
-      const n = 4 * i;
+      const n = 5 * i;
       const mass = v[nitrate.at[n]];
       if (!(mass > 0)) {
         r[growth.row + i] = 0;
@@ -226,52 +251,50 @@ export const cropKernel: Kernel = {
       const nitrogen = v[nitrate.at[n + 1]];
       const g = i * growth.size;
       const wanted = critical(mass, growth.k, g);
-      const grown = growthAt(wanted, mass, nitrogen, growth.k, g);
+      const left = leftByPh(v[nitrate.at[n + 2]], growth.k, g);
+      const grown = left * growthAt(wanted, mass, nitrogen, growth.k, g);
       const demand = demandAt(wanted, grown, mass, nitrogen, growth.k, g);
-      const ammonium = v[nitrate.at[n + 3]];
+      const ammonium = v[nitrate.at[n + 4]];
       const o = i * nitrate.size;
       const p = i * tan.size;
       r[growth.row + i] = (1 - growth.k[g + 8]) * grown;
       const q = i * calcium.size;
       const ofNitrate =
-        demand * monod(v[nitrate.at[n + 2]], kn[o + 10]) * (1 - kn[o + 12] * monod(ammonium, kn[o + 11]));
-      const ofTan = demand * kt[p + 11] * monod(ammonium, kt[p + 10]);
+        demand * monod(v[nitrate.at[n + 3]], kn[o + 12]) * (1 - kn[o + 14] * monod(ammonium, kn[o + 13]));
+      const ofTan = demand * kt[p + 13] * monod(ammonium, kt[p + 12]);
       r[nitrate.row + i] = ofNitrate;
       r[tan.row + i] = ofTan;
-      r[calcium.row + i] = kc[q + 13] * (ofNitrate + ofTan) * monod(v[calcium.at[5 * i + 4]], kc[q + 14]);
+      r[calcium.row + i] = kc[q + 15] * (ofNitrate + ofTan) * monod(v[calcium.at[6 * i + 5]], kc[q + 16]);
     }
   },
   partials: ([growth, nitrate, tan, calcium], v) => {
-    const pair = new Float64Array(2);
+    const three = new Float64Array(3);
     const kn = nitrate.k;
     const kt = tan.k;
     for (let i = 0; i < growth.count; i++) {
-      const n = 4 * i;
+      const n = 5 * i;
       const mass = v[nitrate.at[n]];
       const nitrogen = v[nitrate.at[n + 1]];
       const g = i * growth.size;
       let demand = 0;
-      pair.fill(0);
+      three.fill(0);
       if (mass > 0) {
         const wanted = critical(mass, growth.k, g);
-        const grown = growthPartialsAt(wanted, mass, nitrogen, growth.k, g, pair);
-        growth.d[2 * i] = (1 - growth.k[g + 8]) * pair[0];
-        growth.d[2 * i + 1] = (1 - growth.k[g + 8]) * pair[1];
-        demand = demandPartialsAt(wanted, grown, mass, nitrogen, growth.k, g, pair);
-      } else growth.d.set(pair, 2 * i);
-      const ammonium = v[nitrate.at[n + 3]];
+        const grown = growthPartialsAt(wanted, mass, nitrogen, v[nitrate.at[n + 2]], growth.k, g, three);
+        for (let m = 0; m < 3; m++) growth.d[3 * i + m] = (1 - growth.k[g + 8]) * three[m];
+        demand = demandPartialsAt(wanted, grown, mass, nitrogen, growth.k, g, three);
+      } else growth.d.set(three, 3 * i);
+      const ammonium = v[nitrate.at[n + 4]];
       const o = i * nitrate.size;
-      const taken = monod(v[nitrate.at[n + 2]], kn[o + 10]);
-      const left = 1 - kn[o + 12] * monod(ammonium, kn[o + 11]);
-      nitrate.d[n] = pair[0] * taken * left;
-      nitrate.d[n + 1] = pair[1] * taken * left;
-      nitrate.d[n + 2] = demand * monodSlope(v[nitrate.at[n + 2]], kn[o + 10]) * left;
-      nitrate.d[n + 3] = -demand * taken * kn[o + 12] * monodSlope(ammonium, kn[o + 11]);
+      const taken = monod(v[nitrate.at[n + 3]], kn[o + 12]);
+      const left = 1 - kn[o + 14] * monod(ammonium, kn[o + 13]);
+      for (let m = 0; m < 3; m++) nitrate.d[n + m] = three[m] * taken * left;
+      nitrate.d[n + 3] = demand * monodSlope(v[nitrate.at[n + 3]], kn[o + 12]) * left;
+      nitrate.d[n + 4] = -demand * taken * kn[o + 14] * monodSlope(ammonium, kn[o + 13]);
       const p = i * tan.size;
-      const share = kt[p + 11] * monod(ammonium, kt[p + 10]);
-      tan.d[3 * i] = pair[0] * share;
-      tan.d[3 * i + 1] = pair[1] * share;
-      tan.d[3 * i + 2] = demand * kt[p + 11] * monodSlope(ammonium, kt[p + 10]);
+      const share = kt[p + 13] * monod(ammonium, kt[p + 12]);
+      for (let m = 0; m < 3; m++) tan.d[4 * i + m] = three[m] * share;
+      tan.d[4 * i + 3] = demand * kt[p + 13] * monodSlope(ammonium, kt[p + 12]);
       calciumPartialsAt(calcium, i, v, nitrate.d, tan.d, demand * (taken * left + share));
     }
   },
@@ -286,14 +309,13 @@ function calciumPartialsAt(
   tan: Float64Array,
   taken: number,
 ): void {
-  const m = 5 * i;
-  const n = 4 * i;
-  const t = 3 * i;
+  const m = 6 * i;
+  const n = 5 * i;
+  const t = 4 * i;
   const o = i * size;
-  const share = k[o + 13] * monod(v[at[m + 4]], k[o + 14]);
-  d[m] = (nitrate[n] + tan[t]) * share;
-  d[m + 1] = (nitrate[n + 1] + tan[t + 1]) * share;
-  d[m + 2] = nitrate[n + 2] * share;
-  d[m + 3] = (nitrate[n + 3] + tan[t + 2]) * share;
-  d[m + 4] = taken * k[o + 13] * monodSlope(v[at[m + 4]], k[o + 14]);
+  const share = k[o + 15] * monod(v[at[m + 5]], k[o + 16]);
+  for (let j = 0; j < 3; j++) d[m + j] = (nitrate[n + j] + tan[t + j]) * share;
+  d[m + 3] = nitrate[n + 3] * share;
+  d[m + 4] = (nitrate[n + 4] + tan[t + 3]) * share;
+  d[m + 5] = taken * k[o + 15] * monodSlope(v[at[m + 5]], k[o + 16]);
 }

@@ -21,6 +21,7 @@ import {
  * could do, mu(T) M(inorganic carbon) bell(pH) I(NH3) I(HNO2) X, is limited by the oxygen and then by the TAN that come
  * to the film through still water (film.ts); nitrite is made in the film itself, and limits its oxidisers as M(nitrite).
  * What heterotrophs cover of the surface rests (heterotroph.ts).
+ * Salt takes a share of mu: 1 / (1 + (I/K)^n), I being the ionic strength of the water that morning (Moussa et al. 2006).
  * Each population has a room of its own on a surface, its share of the capacity by yield: what both oxidise of the same
  * nitrogen makes cells in that ratio.
  * Growth, not activity, is limited by room: a share 1 - X/room of the activity makes cells, the rest runs on
@@ -67,9 +68,10 @@ function coefficients(
   const own = (name: string): number => values.value(`${population}.${name}`);
   const high = own('ph-high');
   const yields = values.value('aob.yield') + values.value('nob.yield');
+  const salt = (at.ionic / own('k-salt')) ** own('salt-power');
   const perOxygen = (2 * values.value('molar.oxygen-gas')) / values.value('molar.nitrogen');
   return [
-    own('growth') * arrhenius(own('growth-theta'), at.temperature),
+    (own('growth') * arrhenius(own('growth-theta'), at.temperature)) / (1 + salt),
     own(substrate),
     own('k-oxygen'),
     own('k-carbon'),

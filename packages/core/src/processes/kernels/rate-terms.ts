@@ -58,3 +58,17 @@ export function bellByLow(pH: number, low: number, high: number): number {
 export function arrhenius(theta: number, temperature: number, reference = 20): number {
   return theta ** (temperature - reference);
 }
+
+/** Width, in pH, over which a line bends into its end: a join without a corner. */
+const BEND = 0.1;
+
+/** x where it is well above 0, 0 where it is well below, without a corner between: BEND ln(1 + e^(x / BEND)). x in pH. */
+export function above(x: number): number {
+  const steep = BEND * Math.log(1 + Math.exp(-Math.abs(x) / BEND));
+  return x > 0 ? x + steep : steep;
+}
+
+/** d(above)/dx. */
+export function aboveSlope(x: number): number {
+  return 1 / (1 + Math.exp(-x / BEND));
+}
