@@ -3,6 +3,7 @@ import type { AddCommand } from './commands/shared/options.js';
 import { exit, type ExitCode } from './terminal/exit.js';
 import type { Streams } from './terminal/streams.js';
 import { examples } from './help/examples.js';
+import { addAdvise } from './commands/advise/options.js';
 import { addCheck } from './commands/check/options.js';
 import { addCompare } from './commands/compare/options.js';
 import { addCompletion } from './commands/completion/options.js';
@@ -32,6 +33,7 @@ const commands: readonly AddCommand[] = [
   addCheck,
   addCompare,
   addWhy,
+  addAdvise,
   addReport,
   addPlot,
   addSteady,

@@ -81,3 +81,24 @@ export { sweepGrid, sweepValues } from './analysis/design/sweep.js';
 export type { Spread as RowSpread } from './analysis/uncertainty/one-at-a-time.js';
 export type { RunsOptions } from './analysis/uncertainty/open-runs.js';
 export type { SizeRange } from './analysis/design/size.js';
+export { overlayOf, overlayText, type FileLines, type PlainFile } from './analysis/advice/file-edit.js';
+export {
+  adviceOf,
+  openChanges,
+  pairsOf,
+  tryChange,
+  tryPair,
+  type AdviceSearch,
+  type Proposal,
+  type ProposedChange,
+} from './analysis/advice/advise.js';
+export { changeNames, type Change, type ChangeName, type Effort } from './analysis/advice/change.js';
+export {
+  adviceOutcome,
+  aimOf,
+  compareHarm,
+  type AdviceAim,
+  type AdviceOutcome,
+  type RunHarm,
+} from './analysis/advice/run-harm.js';
+export { situationOf, type Situation } from './analysis/advice/situation.js';

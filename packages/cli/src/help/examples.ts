@@ -14,6 +14,14 @@ export const examples: Readonly<Record<string, readonly (readonly [args: string,
     ['why before.yaml after.yaml --of nitrate@sump --at 60d', 'what made the difference'],
     ['why system.yaml --of nitrate@sump --from 10d --to 60d', 'what made the change'],
   ],
+  advise: [
+    ['advise system.yaml', 'what to do about a run that goes wrong'],
+    [
+      'advise system.yaml --change feed --from 14d --keep "highest nitrate@sump below 40 mg N/L"',
+      'empty beds: how far must feed be cut?',
+    ],
+    ['advise system.yaml --save advised.yaml', 'the first proposal as a scenario that runs'],
+  ],
   report: [['report system.yaml --out report.html', 'a page with pictures']],
   plot: [
     ['plot system.yaml --of tan@tank-1 nitrite@tank-1 --limits --out peak.svg', 'a picture for a slide'],
