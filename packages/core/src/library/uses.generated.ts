@@ -52,6 +52,8 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['activities of ions', 'water.permittivity.a'],
   ['activities of ions', 'water.permittivity.b'],
   ['activities of ions', 'water.permittivity.c'],
+  ['advice', 'dose.*.alkalinity'],
+  ['advice', 'dose.*.chloride'],
   ['age of a crop', 'crop.*.fruit-days'],
   ['age of a crop', 'crop.*.fruit-onset'],
   ['age of a crop', 'crop.*.fruit-share'],

@@ -14,6 +14,7 @@ import { readFlows } from './sections/flows.js';
 import { readOverrides } from './sections/parameters.js';
 import { completePumps, parsePumps } from './sections/pumps.js';
 import { readRules } from './sections/rules.js';
+import { readPrices } from './sections/prices.js';
 import { readRun } from './sections/run.js';
 import { readStart } from './sections/start.js';
 import { readSeasons } from './sections/seasons.js';
@@ -148,6 +149,7 @@ function readSections(
   const seasons = readSeasons(reader, frame, plantings);
   const actions = [...readActions(reader, frame, cast), ...seasons].sort((a, b) => a.at - b.at);
   const rules = readRules(reader, cast);
+  const prices = readPrices(reader, [...plantings.values()]);
   const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
     [...named.values()].filter((entry) => entry !== undefined);
   const { title, note, days, every, startDate, seed, et0, light, air, carbonDioxide, altitude } = frame;
@@ -167,6 +169,7 @@ function readSections(
     ...compact({ saved }),
     actions,
     ...(dosers.length === 0 ? {} : { dosers }),
+    ...compact({ prices }),
     ...{ rules, seed },
     overrides,
   };

@@ -140,7 +140,8 @@ export async function adviseCommand(
     if (save === undefined) return exit.done;
     const chosen = found.proposals.at(options.take - 1);
     if (chosen === undefined) {
-      streams.note(linesText([`${save.path}: not written: there is no proposal ${options.take}`]));
+      const why = aim === 'nothing' ? 'nothing need be done' : `there is no proposal ${options.take}`;
+      streams.note(linesText([`${save.path}: not written: ${why}`]));
       return aim === 'nothing' ? exit.done : exit.badInput;
     }
     save.write(

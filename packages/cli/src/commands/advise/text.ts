@@ -50,7 +50,8 @@ function headLines(advice: Advice, style: Style): readonly string[] {
   const name = dayNames(startDate);
   const [first] = verdictLines(before.verdict, startDate);
   const asked = keep.length === 0 ? '' : ` It does not keep ${listed(keep.map((text) => `"${text}"`))}.`;
-  const wanted = aim === 'unease' ? 'what is not as it should be' : 'what harms fish, water or crops';
+  const kept = keep.length === 0 ? '' : ' and keeps what was asked';
+  const wanted = `${aim === 'unease' ? 'what is not as it should be' : 'what harms fish, water or crops'}${kept}`;
   return [
     ...wrap(title, width).map((line) => style.strong(line)),
     '',
@@ -79,7 +80,9 @@ function endLines(advice: Advice): readonly string[] {
     ...(anyEnough && helped.length > 0
       ? wrap(`helps, but is not enough alone: ${helped.join('; ')}.`, width, '  ')
       : []),
-    ...(vain.length > 0 ? wrap(`does not help alone: ${vain.join(', ')}.`, width, '  ') : []),
+    ...(advice.asked.length !== 1 && vain.length > 0
+      ? wrap(`does not help alone: ${vain.join(', ')}.`, width, '  ')
+      : []),
     ...wrap(
       `${runs} runs were tried, each change alone and the best in pairs. What lies between them was not: ` +
         'a smaller change may do too. Before: ' +
@@ -111,7 +114,9 @@ function findingOf({ proposals, asked, startDate }: Advice, told: readonly Propo
   if (first === undefined) return 'No change that is known here fits this system.';
   if (asked.length === 1) {
     const answer = changePhrase(first.parts[0], dayNames(startDate));
-    return enough > 0 ? `Answer: ${answer}.` : `Not enough, even so far: ${answer}.`;
+    return enough > 0
+      ? `Answer: ${answer}.`
+      : `Not enough, however much: ${changeWord(first.parts[0])}. The best of it leaves:`;
   }
   if (enough === 0)
     return 'None of the changes known here is enough, alone or in pairs. The best of them leave:';
