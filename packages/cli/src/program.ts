@@ -14,6 +14,7 @@ import { addLog } from './commands/log/options.js';
 import { addEnsemble } from './commands/ensemble/options.js';
 import { addMerge } from './commands/merge/options.js';
 import { addNew } from './commands/new/options.js';
+import { addPlan } from './commands/plan/options.js';
 import { addPlot } from './commands/plot/options.js';
 import { addReport } from './commands/report/options.js';
 import { addRun } from './commands/run/options.js';
@@ -38,6 +39,7 @@ const commands: readonly AddCommand[] = [
   addPlot,
   addSteady,
   addSize,
+  addPlan,
   addSweep,
   addEnsemble,
   addMerge,

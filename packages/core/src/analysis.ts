@@ -102,3 +102,23 @@ export {
   type RunHarm,
 } from './analysis/advice/run-harm.js';
 export { situationOf, type Situation } from './analysis/advice/situation.js';
+export {
+  searchPlan,
+  compareTrials,
+  planValue,
+  type PlanFound,
+  type PlanRange,
+  type PlanTrial,
+} from './analysis/plan/plan-search.js';
+export { planQuantity, usualQuantities, type PlanQuantity } from './analysis/plan/plan-quantity.js';
+export { noTrial, planAim, planTrial, type PlanAim } from './analysis/plan/plan-aim.js';
+export {
+  dosersPerWeek,
+  planStart,
+  planWeeks,
+  type PlanStart,
+  type PlanWeek,
+  type WeekOfCrop,
+  type WeekOfHarvest,
+} from './analysis/plan/plan-calendar.js';
+export { withRation } from './analysis/plan/ration.js';

@@ -9,6 +9,7 @@ const documentVersions = {
   'leat-comparison': 1,
   'leat-difference': 1,
   'leat-steady': 1,
+  'leat-plan': 1,
   'leat-size': 1,
   'leat-sweep': 1,
   'leat-ensemble': 1,

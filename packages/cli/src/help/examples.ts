@@ -33,6 +33,13 @@ export const examples: Readonly<Record<string, readonly (readonly [args: string,
       'the smallest filter that will do',
     ],
   ],
+  plan: [
+    ['plan system.yaml --ration "160 L/d"', 'how many m2 and how many fish on so much water'],
+    [
+      'plan system.yaml --aim "most fish" --vary "fish=10:60" --save planned.yaml',
+      'most fish on the beds there are, as a scenario that runs',
+    ],
+  ],
   sweep: [
     [
       'sweep system.yaml --vary "fish.tilapia.ration=100 g/d:400 g/d:4" --of "highest tan@tank-1"',
