@@ -24,13 +24,19 @@ function toldOf({ proposals }: Advice): readonly Proposal[] {
   return enough.length > 0 ? enough : proposals.slice(0, most.short);
 }
 
+/** What becomes of a run: the worst first, and of the fish, whatever else is worse. */
+function thenText([first, ...others]: readonly string[]): string {
+  const fish = others.find((line) => line.startsWith('Fish: '));
+  return fish === undefined ? first : `${fish} ${first}`;
+}
+
 /** A proposal: what, what then becomes of the run, and the lines that say it in the file. */
 function proposalLines(advice: Advice, proposal: Proposal, number: number, style: Style): readonly string[] {
   const { startDate, before } = advice;
   const name = dayNames(startDate);
   const { parts, outcome, lines } = proposal;
   const what = parts.map((part) => changePhrase(part, name)).join(', together with ');
-  const [then] = verdictLines(outcome.verdict, startDate);
+  const then = thenText(verdictLines(outcome.verdict, startDate));
   return [
     ...wrap(`${number}. ${what}`, width, '   ').map((line) => style.strong(line)),
     ...wrap(`   then: ${then}`, width, '     '),

@@ -57,6 +57,8 @@ export interface Plan {
   /** How much of the aim there is. */
   readonly amount: number;
   readonly start: ReturnType<typeof planStart>;
+  /** Fish at the start. */
+  readonly fish: readonly { readonly cohort: string; readonly number: number; readonly mass: number }[];
   readonly weeks: ReturnType<typeof planWeeks>;
   readonly dosers: ReturnType<typeof dosersPerWeek>;
   /** Of each draw whose numbers make a system what it came to. */
@@ -154,6 +156,7 @@ export async function planCommand(file: string, options: PlanOptions, streams: S
       ...{ aim, keep: options.keep, holds: best.holds, outcome, amount: aim.of(run, outcome) },
       ...(options.ration !== undefined && { ration: options.ration }),
       quantities: plan.quantities.map((quantity, i) => ({ ...quantity, value: planValue(quantity, at[i]) })),
+      fish: run.model.scenario.cohorts.map(({ name, number, mass }) => ({ cohort: name, number, mass })),
       ...{ start: planStart(run), weeks: planWeeks(run), dosers: dosersPerWeek(run) },
       drawn: drawn.filter((each) => each.outcome !== undefined),
       ...{ members: options.members, seed: options.seed },

@@ -109,24 +109,24 @@ function spans(
     if (last?.text === text(week)) last.to = week;
     else told.push({ from: week, to: week, text: text(week) });
   }
-  if (told.every((each) => each.text === '')) return [];
-  const rows = told.map(({ from, to, text: what }) => {
+  const some = told.filter((each) => each.text !== '');
+  if (some.length === 0) return [];
+  const rows = some.map(({ from, to, text: what }) => {
     const [number, date] = weekCells(from, startDate);
-    return [
-      from === to ? `week ${number}` : `weeks ${number} to ${to.week}`,
-      date,
-      what === '' ? 'none' : what,
-    ];
+    return [from === to ? `week ${number}` : `weeks ${number} to ${to.week}`, date, what];
   });
   return [title, ...columns(rows, ['left', 'left', 'left']).flatMap((line) => wrap(line, width, '    ')), ''];
 }
 
 function calendarLines(plan: Plan): readonly string[] {
-  const { start, dosers } = plan;
+  const { start, dosers, fish } = plan;
+  const stock = fish.filter(({ number }) => number > 0);
+  const kept = stock.map(({ cohort, number, mass }) => `${cohort} ${number} of ${shown(mass)} g`);
   const plants = ({ plants: count, area }: { readonly plants?: number; readonly area: number }): string =>
     count === undefined ? `${shown(area)} m2` : String(count);
   const there = start.map((each) => `${each.planting} ${shown(each.area)} m2 (${plants(each)} plants)`);
   return [
+    ...(kept.length === 0 ? [] : [...wrap(`fish at the start: ${kept.join(', ')}`, width, '  '), '']),
     ...(there.length === 0
       ? []
       : [...wrap(`on the beds at the start: ${there.join(', ')}`, width, '  '), '']),

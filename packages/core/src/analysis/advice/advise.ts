@@ -199,12 +199,16 @@ function isWorth({ parts }: Proposal, alone: readonly Proposal[]): boolean {
 /** Most changes that are tried in pairs, of those that are enough alone and of those that are not. */
 const PAIRED = { enough: 3, short: 4 };
 
+/** Two ways of the same: fish that never came cannot be taken out. */
+const removes: ReadonlySet<ChangeName> = new Set(['fewer', 'harvest-fish']);
+
 /** The changes worth trying in pairs by what each did alone: the best few that were enough, and that helped but were not. */
 export function pairsOf(alone: readonly Proposal[], before: RunHarm): readonly (readonly ProposedChange[])[] {
   const ranked = rankProposals(alone);
   const choose = (list: readonly Proposal[], most: number): readonly (readonly ProposedChange[])[] => {
     const parts = list.slice(0, most).flatMap((each) => each.parts);
-    return parts.flatMap((a, i) => parts.slice(i + 1).map((b) => [a, b]));
+    const pairs = parts.flatMap((a, i) => parts.slice(i + 1).map((b) => [a, b]));
+    return pairs.filter((pair) => !pair.every(({ name }) => removes.has(name)));
   };
   const enough = ranked.filter((each) => each.enough);
   const helped = ranked.filter((each) => !each.enough && compareHarm(each.outcome.harm, before) < 0);

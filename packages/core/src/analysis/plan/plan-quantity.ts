@@ -41,7 +41,7 @@ function fishOf({ cohorts }: Scenario, from: number, to: number): PlanQuantity {
   const fish = total(cohorts.map(({ number }) => number));
   const whole = (number: number, times: number): number => Math.max(1, Math.round(number * times));
   return {
-    ...{ name: 'fish', unit: '', from, to, steps: Math.min(to - from, 2 * STEPS) },
+    ...{ name: 'fish', unit: '', from, to, whole: true, steps: Math.min(to - from, 2 * STEPS) },
     apply: (file, value) => {
       const times = value / fish;
       const stocked = cohorts.reduce((so, { name, number, ration }) => {
@@ -101,14 +101,13 @@ function pathOf(path: string, file: PlainFile, from: string, to: string): PlanQu
     Number.isInteger(range.from) &&
     Number.isInteger(range.to);
   return {
-    ...{ name: path, unit: range.unit, from: range.from, to: range.to },
+    ...{ name: path, unit: range.unit, from: range.from, to: range.to, whole },
     steps: whole ? Math.min(range.to - range.from, 2 * STEPS) : STEPS,
     apply: (before, value) => {
-      const amount = whole ? Math.round(value) : value;
       return withPath(
         before,
         stepsOf(path),
-        range.unit === '' ? amount : `${amount} ${range.unit}`,
+        range.unit === '' ? value : `${value} ${range.unit}`,
       ) as PlainFile;
     },
   };

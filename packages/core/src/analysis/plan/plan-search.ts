@@ -5,6 +5,8 @@ export interface PlanRange {
   readonly from: number;
   readonly to: number;
   readonly steps: number;
+  /** Whether only whole numbers make sense. */
+  readonly whole?: boolean;
 }
 
 /** What one choice of all quantities came to. Plain data. */
@@ -28,11 +30,12 @@ export interface PlanFound<Trial extends PlanTrial> {
   readonly trials: readonly Trial[];
 }
 
-/** The value of a quantity at one of its steps, to six digits. */
-export function planValue({ from, to, steps }: PlanRange, step: number): number {
+/** The value of a quantity at one of its steps, to six digits or, where only those make sense, a whole number. */
+export function planValue({ from, to, steps, whole = false }: PlanRange, step: number): number {
   if (step === 0) return from;
   if (step === steps) return to;
-  return Number((from + ((to - from) * step) / steps).toPrecision(6));
+  const value = from + ((to - from) * step) / steps;
+  return whole ? Math.round(value) : Number(value.toPrecision(6));
 }
 
 /** Share below which two aims are alike. */
