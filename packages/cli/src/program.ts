@@ -3,6 +3,7 @@ import type { AddCommand } from './commands/shared/options.js';
 import { exit, type ExitCode } from './terminal/exit.js';
 import type { Streams } from './terminal/streams.js';
 import { examples } from './help/examples.js';
+import { addAdvise } from './commands/advise/options.js';
 import { addCheck } from './commands/check/options.js';
 import { addCompare } from './commands/compare/options.js';
 import { addCompletion } from './commands/completion/options.js';
@@ -13,6 +14,7 @@ import { addLog } from './commands/log/options.js';
 import { addEnsemble } from './commands/ensemble/options.js';
 import { addMerge } from './commands/merge/options.js';
 import { addNew } from './commands/new/options.js';
+import { addPlan } from './commands/plan/options.js';
 import { addPlot } from './commands/plot/options.js';
 import { addReport } from './commands/report/options.js';
 import { addRun } from './commands/run/options.js';
@@ -32,10 +34,12 @@ const commands: readonly AddCommand[] = [
   addCheck,
   addCompare,
   addWhy,
+  addAdvise,
   addReport,
   addPlot,
   addSteady,
   addSize,
+  addPlan,
   addSweep,
   addEnsemble,
   addMerge,

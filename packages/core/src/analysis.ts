@@ -81,3 +81,44 @@ export { sweepGrid, sweepValues } from './analysis/design/sweep.js';
 export type { Spread as RowSpread } from './analysis/uncertainty/one-at-a-time.js';
 export type { RunsOptions } from './analysis/uncertainty/open-runs.js';
 export type { SizeRange } from './analysis/design/size.js';
+export { overlayOf, overlayText, type FileLines, type PlainFile } from './analysis/advice/file-edit.js';
+export {
+  adviceOf,
+  openChanges,
+  pairsOf,
+  tryChange,
+  tryPair,
+  type AdviceSearch,
+  type Proposal,
+  type ProposedChange,
+} from './analysis/advice/advise.js';
+export { changeNames, type Change, type ChangeName, type Effort } from './analysis/advice/change.js';
+export {
+  adviceOutcome,
+  aimOf,
+  compareHarm,
+  type AdviceAim,
+  type AdviceOutcome,
+  type RunHarm,
+} from './analysis/advice/run-harm.js';
+export { situationOf, type Situation } from './analysis/advice/situation.js';
+export {
+  searchPlan,
+  compareTrials,
+  planValue,
+  type PlanFound,
+  type PlanRange,
+  type PlanTrial,
+} from './analysis/plan/plan-search.js';
+export { planQuantity, usualQuantities, type PlanQuantity } from './analysis/plan/plan-quantity.js';
+export { noTrial, planAim, planTrial, type PlanAim } from './analysis/plan/plan-aim.js';
+export {
+  dosersPerWeek,
+  planStart,
+  planWeeks,
+  type PlanStart,
+  type PlanWeek,
+  type WeekOfCrop,
+  type WeekOfHarvest,
+} from './analysis/plan/plan-calendar.js';
+export { withRation } from './analysis/plan/ration.js';

@@ -216,6 +216,7 @@ function blocks(text) {
     'drain-solids',
     'start',
     'rules',
+    'prices',
   ];
   const untold = Object.keys(sections).filter(
     (key) => ![...heads, ...named, 'actions', 'parameters'].includes(key),

@@ -5,9 +5,11 @@ import { FileError } from './read.js';
 /** The forms of the documents that `--json` prints; each has its own version, which changes with its form. */
 const documentVersions = {
   'leat-run': 1,
+  'leat-advice': 1,
   'leat-comparison': 1,
   'leat-difference': 1,
   'leat-steady': 1,
+  'leat-plan': 1,
   'leat-size': 1,
   'leat-sweep': 1,
   'leat-ensemble': 1,

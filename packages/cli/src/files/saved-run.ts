@@ -2,6 +2,7 @@ import {
   type BibliographyEntry,
   type Budget,
   type Component,
+  type Costs,
   conserved,
   type Manifest,
   type Outcome,
@@ -44,6 +45,11 @@ const budgetSchema = z.object({
 
 const budgetsSchema = z.record(z.enum(conserved), budgetSchema);
 
+const costsSchema = z.object({
+  ...{ currency: z.string(), spent: z.number(), earned: z.number() },
+  rows: z.array(z.object({ name: z.string(), kind: z.enum(['spent', 'earned']), amount: z.number() })),
+}) satisfies z.ZodType<Costs>;
+
 const ascending = (times: readonly number[]): boolean =>
   times.every((time, i) => i === 0 || time > times[i - 1]);
 
@@ -55,6 +61,7 @@ const runSchema = z
     budget: budgetsSchema,
     vessels: z.record(z.string(), budgetsSchema),
     ...{ title: z.string(), startDate: z.string(), verdict: verdictSchema },
+    costs: costsSchema.exactOptional(),
     outcome: z.object({
       ...{ kind: savedName<Outcome['kind']>(), time: z.number() },
       ...{ worst: z.string().exactOptional(), advice: z.string().exactOptional() },
@@ -107,7 +114,7 @@ export function savedRun(file: string, source: string): SavedRun | undefined {
   const held = wholeDocument(file, 'leat run --json', runSchema, document);
   const changed = sealFault(file, document);
   if (changed !== undefined) throw changed;
-  const { title, startDate, verdict, outcome, time, keys, limits, events, manifest, sources } = held;
+  const { title, startDate, verdict, costs, outcome, time, keys, limits, events, manifest, sources } = held;
   const series = Object.entries(held.series).map(([name, { unit, values }]) => ({ name, unit, values }));
   const system = placed(held.budget, 'system');
   const vessels = Object.entries(held.vessels).flatMap(([place, budgets]) => placed(budgets, place));
@@ -115,6 +122,7 @@ export function savedRun(file: string, source: string): SavedRun | undefined {
   return {
     account: {
       ...{ title, startDate, verdict, outcome, time, series, keys, limits },
+      ...(costs && { costs }),
       nitrogen: { quantity: 'nitrogen', place: 'system', ...nitrogen },
       water: { quantity: 'water', place: 'system', ...water },
     },

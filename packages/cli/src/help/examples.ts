@@ -14,6 +14,14 @@ export const examples: Readonly<Record<string, readonly (readonly [args: string,
     ['why before.yaml after.yaml --of nitrate@sump --at 60d', 'what made the difference'],
     ['why system.yaml --of nitrate@sump --from 10d --to 60d', 'what made the change'],
   ],
+  advise: [
+    ['advise system.yaml', 'what to do about a run that goes wrong'],
+    [
+      'advise system.yaml --change feed --from 14d --keep "highest nitrate@sump below 40 mg N/L"',
+      'empty beds: how far must feed be cut?',
+    ],
+    ['advise system.yaml --save advised.yaml', 'the first proposal as a scenario that runs'],
+  ],
   report: [['report system.yaml --out report.html', 'a page with pictures']],
   plot: [
     ['plot system.yaml --of tan@tank-1 nitrite@tank-1 --limits --out peak.svg', 'a picture for a slide'],
@@ -23,6 +31,13 @@ export const examples: Readonly<Record<string, readonly (readonly [args: string,
     [
       'size system.yaml --vary vessels.biofilter.media.volume --from "20 L" --to "2 m3" --keep "keeps limits"',
       'the smallest filter that will do',
+    ],
+  ],
+  plan: [
+    ['plan system.yaml --ration "160 L/d"', 'how many m2 and how many fish on so much water'],
+    [
+      'plan system.yaml --aim "most fish" --vary "fish=10:60" --save planned.yaml',
+      'most fish on the beds there are, as a scenario that runs',
     ],
   ],
   sweep: [

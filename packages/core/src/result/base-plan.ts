@@ -46,6 +46,25 @@ function byDosers({ model, samples }: Run): readonly Given[] {
   });
 }
 
+/** g of every product that went into a vessel over a run, by actions, plans, rules and dosers together. */
+export function productsGiven(
+  run: Run,
+): readonly { readonly product: string; readonly vessel: string; readonly mass: number }[] {
+  return givenIn(run).map(([vessel, product, mass]) => ({ vessel, product, mass }));
+}
+
+/** All that was given, one by one. */
+function givenIn(run: Run): readonly Given[] {
+  const { samples, doses } = run;
+  const last = samples[samples.length - 1];
+  return [
+    ...doses
+      .filter(({ time }) => time >= samples[0].time && time <= last.time)
+      .map(({ vessel, product, mass }): Given => [vessel, product, mass]),
+    ...byDosers(run),
+  ];
+}
+
 /** eq of alkalinity in one g of a product. */
 function strength(parameters: Parameters, product: string): number {
   return parameters.value(`dose.${product}.alkalinity`);
@@ -56,15 +75,10 @@ function strength(parameters: Parameters, product: string): number {
  * What has none (salt, citric acid) is left out.
  */
 export function basePlan(run: Run): BasePlan {
-  const { model, samples, doses } = run;
+  const { model, samples } = run;
   const { parameters } = model;
   const last = samples[samples.length - 1];
-  const given: readonly Given[] = [
-    ...doses
-      .filter(({ time }) => time >= samples[0].time && time <= last.time)
-      .map(({ vessel, product, mass }): Given => [vessel, product, mass]),
-    ...byDosers(run),
-  ];
+  const given = givenIn(run);
   const masses = new Map<string, { vessel: string; product: string; mass: number[] }>();
   for (const [vessel, product, mass] of given) {
     const key = `${vessel} ${product}`;

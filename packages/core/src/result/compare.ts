@@ -1,6 +1,7 @@
 import { INSTANT } from '../base/instant.js';
 import type { Outcome } from '../run/run.js';
 import type { Budget } from './budget.js';
+import type { Costs } from './costs.js';
 import { fatesOf, type Share } from './fates.js';
 import type { Verdict } from './judge.js';
 import type { PlacedLimit } from './limit-check.js';
@@ -19,6 +20,8 @@ export interface RunAccount {
   readonly keys: readonly string[];
   readonly limits: readonly LimitResult[];
   readonly verdict: RunVerdict;
+  /** By the prices of the scenario; absent: it has none. */
+  readonly costs?: Costs;
   /** Date of day 0, `yyyy-mm-dd`. */
   readonly startDate: string;
   /** Of the whole system. */

@@ -3,6 +3,7 @@ import { isDate } from '../base/calendar.js';
 import { type Fault, InputError } from '../base/faults.js';
 import { createParameters, type Parameters } from '../library/parameters.js';
 import { checkDosers } from './checks/dosers.js';
+import { checkPrices } from './checks/prices.js';
 import { checkNetwork } from './checks/network.js';
 import { climateRanges, dailyRanges, runRanges } from './checks/ranges.js';
 import { checkKept, checkOutputs } from './checks/run.js';
@@ -107,6 +108,7 @@ function checkSections(report: ScenarioReport, scenario: Scenario, names: Librar
   const cast = { vessels, waters, pumps, cohorts, plantings, products, dosers, ...supply };
   checkActions(report, scenario, cast, names);
   checkRules(report, scenario, cast, names);
+  checkPrices(report, scenario, products);
 }
 
 /**

@@ -15,6 +15,7 @@ import { readOverrides } from './sections/parameters.js';
 import { completePumps, parsePumps } from './sections/pumps.js';
 import { withRoots } from './sections/roots.js';
 import { readRules } from './sections/rules.js';
+import { readPrices } from './sections/prices.js';
 import { readRun } from './sections/run.js';
 import { readStart } from './sections/start.js';
 import { readSeasons } from './sections/seasons.js';
@@ -150,6 +151,7 @@ function readSections(
   const seasons = readSeasons(reader, frame, plantings);
   const actions = [...readActions(reader, frame, cast), ...seasons].sort((a, b) => a.at - b.at);
   const rules = readRules(reader, cast);
+  const prices = readPrices(reader, [...plantings.values()]);
   const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
     [...named.values()].filter((entry) => entry !== undefined);
   const { title, note, days, every, startDate, seed, et0, light, air, carbonDioxide, altitude } = frame;
@@ -169,6 +171,7 @@ function readSections(
     ...compact({ saved }),
     actions,
     ...(dosers.length === 0 ? {} : { dosers }),
+    ...compact({ prices }),
     ...{ rules, seed },
     overrides,
   };

@@ -8,8 +8,9 @@ import type { Override } from '../library/override.js';
 import type { SavedState } from './saved-state.js';
 import type { Feed, Ration, SourceWater } from './supplies.js';
 import type { Doser } from './doser.js';
+import type { Prices } from './prices.js';
 
-export type { Doser };
+export type { Doser, Prices };
 
 export type { Feed, Ration, SourceWater } from './supplies.js';
 
@@ -377,6 +378,8 @@ export interface Scenario {
   readonly rules: readonly Rule[];
   /** Dosers that hold pH or alkalinity; absent: none. */
   readonly dosers?: readonly Doser[];
+  /** What things cost and fetch: no part of the run; absent: no account is given. */
+  readonly prices?: Prices;
   /** Seed of whatever is drawn in the run. */
   readonly seed: number;
   readonly overrides: readonly Override[];

@@ -1,5 +1,7 @@
 // Numbers, names and what is said of a run, in words for a person.
+export { changePhrase, changeWord, yieldPhrase } from './advice.js';
 export { actionPhrase } from './actions.js';
+export { costLines, moneyText } from './costs.js';
 export { cautions } from './cautions.js';
 export { boundLabel, boundLine, boundPhrase, boundSign, boundUnit, type Bound } from './limits.js';
 export { andMore, listed, placeOf, plain, quantityOf, quantityPhrase, seriesPhrase, short } from './names.js';

@@ -60,12 +60,13 @@ export async function compareCommand(
   const saved: Pick<SavedRun, 'account' | 'budgets'>[] = [];
   for (const file of files) saved.push(await accountFrom(file, options, streams));
   const accounts = saved.map(({ account }) => account);
-  const runs = accounts.map(({ title, outcome, verdict, startDate }, i) => ({
+  const runs = accounts.map(({ title, outcome, verdict, costs, startDate }, i) => ({
     name: String.fromCharCode(65 + i),
     file: files[i],
     title,
     outcome,
     verdict,
+    ...(costs && { costs }),
     startDate,
   }));
   const comparison = compareRuns(accounts, options.apart / 100);

@@ -4,6 +4,7 @@ import {
   type ComparedLimit,
   type ComparedQuantity,
   type Comparison,
+  type Costs,
   type Outcome,
   type RunVerdict,
 } from '@leat/core';
@@ -13,6 +14,8 @@ import {
   boundLine,
   cautions,
   day,
+  moneyText,
+  plain,
   percent,
   short,
   shown,
@@ -74,6 +77,8 @@ export interface NamedRun {
   readonly title: string;
   readonly outcome: Outcome;
   readonly verdict: RunVerdict;
+  /** By the prices of its scenario; absent: it has none. */
+  readonly costs?: Costs;
   /** Date of day 0. */
   readonly startDate: string;
 }
@@ -124,6 +129,34 @@ function quantityLines(
   return [
     ...(apart.length === 0 ? [] : columns([head, ...apart.flatMap((each) => quantityRows(each, at))], sides)),
     ...wrap(same.length === 0 ? '' : `alike within ${alike * 100} %: ${same.join(', ')}`, width, '  '),
+  ];
+}
+
+/** What the runs cost and fetched, where their files give prices: a row for each thing that has one, and what is left over. */
+function costTable(runs: readonly NamedRun[]): readonly string[] {
+  const priced = runs.filter(({ costs }) => costs !== undefined);
+  if (priced.length === 0) return [];
+  const all = priced.flatMap(({ costs }) => costs?.rows ?? []);
+  const rows = [...new Set(all.map(({ kind, name }) => `${kind} ${name}`))];
+  const cell = (costs: Costs | undefined, row: string): string => {
+    const found = costs?.rows.find(({ kind, name }) => `${kind} ${name}` === row);
+    return found === undefined ? '-' : moneyText(found.amount);
+  };
+  const currencies = [...new Set(priced.map(({ costs }) => costs?.currency ?? ''))].filter(
+    (word) => word !== '',
+  );
+  const money = currencies.length === 0 ? '' : ` (${currencies.join(', ')})`;
+  return [
+    '',
+    ...columns(
+      [
+        [`cost${money}`, ...runs.map(({ name }) => name)],
+        ...rows.map((row) => [`  ${plain(row)}`, ...runs.map(({ costs }) => cell(costs, row))]),
+        ['  left over', ...runs.map(({ costs }) => (costs ? moneyText(costs.earned - costs.spent) : '-'))],
+      ],
+      ['left', ...runs.map(() => 'right' as const)],
+    ),
+    ...(currencies.length > 1 ? ['  not of one currency: not to be held against each other'] : []),
   ];
 }
 
@@ -217,6 +250,7 @@ export function comparisonText(comparison: Comparison, runs: readonly NamedRun[]
       ),
     ),
     ...wrap(betterLine(runs), width, '  ').map((line) => style.strong(line)),
+    ...costTable(runs),
     '',
     ...plain(partingLines(comparison, names)),
     '',

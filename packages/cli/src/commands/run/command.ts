@@ -3,6 +3,7 @@ import {
   basePlan,
   bibliography,
   budgetsOf,
+  costsOf,
   endStateOf,
   harvestOf,
   limitsOf,
@@ -67,11 +68,13 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
   const { run, used } = await simulated(reading, options, streams);
   const series = allSeries(run);
   const limits = limitsOf(run, series);
+  const costs = costsOf(run);
   const results: RunResults = {
     run,
     series,
     verdict: verdictOf(run, limits, series),
     harvest: harvestOf(run),
+    ...(costs && { costs }),
     budgets: budgetsOf(run),
     base: basePlan(run),
     limits,

@@ -2,6 +2,7 @@ import type {
   BasePlan,
   BibliographyEntry,
   Budget,
+  Costs,
   Harvest,
   LimitResult,
   Manifest,
@@ -22,6 +23,8 @@ export interface RunResults {
   readonly base: BasePlan;
   readonly verdict: RunVerdict;
   readonly harvest: Harvest;
+  /** By the prices of the scenario; absent: it has none. */
+  readonly costs?: Costs;
   readonly limits: readonly LimitResult[];
   readonly manifest: Manifest;
   readonly sources: readonly BibliographyEntry[];
@@ -57,7 +60,7 @@ function heldOf({ model: { layout, contents }, samples }: Run): readonly object[
 
 /** The run as one JSON document. Numbers that JSON lacks (no fish, so no mean mass) are null. */
 export function jsonDocument(results: RunResults): string {
-  const { run, series, budgets, base, verdict, harvest, limits, manifest, sources } = results;
+  const { run, series, budgets, base, verdict, harvest, costs, limits, manifest, sources } = results;
   const places = [...new Set(budgets.map(({ place }) => place))].filter((place) => place !== 'system');
   const at = (place: string): Budget[] => budgets.filter((budget) => budget.place === place);
   const document = {
@@ -76,6 +79,7 @@ export function jsonDocument(results: RunResults): string {
     vessels: Object.fromEntries(places.map((place) => [place, byQuantity(at(place))])),
     base,
     harvest,
+    ...(costs && { costs }),
     limits,
     events: run.events,
     work: run.work,

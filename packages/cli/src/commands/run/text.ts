@@ -14,6 +14,7 @@ import {
   andMore,
   boundSign,
   cautions,
+  costLines,
   day,
   harvestLines,
   percent,
@@ -209,6 +210,9 @@ export function summary(results: RunResults, style: Style): string {
     ),
     '',
     ...harvestLines(harvest).map((line) => short(line, width)),
+    ...(results.costs === undefined ? [] : costLines(results.costs)).flatMap((line) =>
+      wrap(line, width, '  '),
+    ),
     '',
     ...keyQuantities(run, series).map((line) => short(line, width)),
     '',

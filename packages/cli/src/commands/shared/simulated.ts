@@ -1,6 +1,7 @@
 import {
   allSeries,
   budgetOf,
+  costsOf,
   limitsOf,
   openModel,
   relativeResidual,
@@ -60,12 +61,14 @@ export function accountOf(run: Run): RunAccount {
   const series = allSeries(run);
   const limits = limitsOf(run, series);
   const { title, startDate } = run.model.scenario;
+  const costs = costsOf(run);
   return {
     ...{ title, startDate, series, limits },
     outcome: run.outcome,
     time: run.samples.map(({ time }) => time),
     keys: keySeries(run),
     verdict: verdictOf(run, limits, series),
+    ...(costs && { costs }),
     nitrogen: budgetOf(run, 'nitrogen', 'system'),
     water: budgetOf(run, 'water', 'system'),
   };

@@ -6,6 +6,7 @@ import { ruleSchema } from './rules.js';
 import { goingOnSchema, parameterSchema, startVesselSchema } from './start.js';
 import { cohortSchema, plantingSchema } from './stock.js';
 import { flowSchema } from './flows.js';
+import { pricesSchema } from './prices.js';
 import { pumpSchema } from './pumps.js';
 import { vesselSchema } from './vessels.js';
 import { tablesSchema } from './parameters.js';
@@ -42,6 +43,7 @@ export const fileSchema = section(
     start: startWithVessels,
     actions: z.array(timedActionSchema).optional(),
     rules: z.array(ruleSchema).optional(),
+    prices: pricesSchema.optional(),
     tables: tablesSchema,
     parameters: named(formByKey('like', likenessSchema, parameterSchema)).optional(),
   },

@@ -1,0 +1,159 @@
+import {
+  adviceOf,
+  adviceOutcome,
+  aimOf,
+  conditionOf,
+  dayOn,
+  openModel,
+  pairsOf,
+  situationOf,
+  type AdviceAim,
+  type AdviceOutcome,
+  type ChangeName,
+  type Proposal,
+  type Situation,
+} from '@leat/core';
+import { openOutputs } from '../../files/outputs.js';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import { linesText } from '../../terminal/columns.js';
+import { openRunsProgress } from '../../terminal/progress.js';
+import type { Streams } from '../../terminal/streams.js';
+import { styleFor } from '../../terminal/style.js';
+import { InterruptedError, interruptible } from '../../workers/interruptible.js';
+import { runJobs } from '../../workers/pool.js';
+import { changedText, includeName } from '../shared/changed-file.js';
+import {
+  openTexts,
+  readTexts,
+  type ReferencedFiles,
+  type ScenarioOptions,
+} from '../shared/referenced-files.js';
+import { simulated } from '../shared/simulated.js';
+import { readAll } from '../shared/vary.js';
+import { adviceDocument, adviceText } from './text.js';
+import { changesThere, job, type AdviseInput, type AdviseShared } from './job.js';
+
+/** What `leat advise` was asked. */
+export interface AdviseOptions extends ScenarioOptions {
+  readonly from?: string;
+  readonly change: readonly ChangeName[];
+  readonly keep: readonly string[];
+  readonly save?: string;
+  /** Which proposal is saved, from 1. */
+  readonly take: number;
+  readonly workers?: number;
+  readonly force?: boolean;
+  readonly json?: boolean;
+}
+
+/** What was found for a run. */
+export interface Advice {
+  readonly title: string;
+  readonly startDate: string;
+  readonly situation: Situation;
+  readonly aim: AdviceAim;
+  readonly before: AdviceOutcome;
+  /** Conditions that were asked for. */
+  readonly keep: readonly string[];
+  /** Changes that were asked for; none: all that fit. */
+  readonly asked: readonly ChangeName[];
+  /** The best first. */
+  readonly proposals: readonly Proposal[];
+  /** Runs that the search took. */
+  readonly runs: number;
+}
+
+/** Every single change, and then the best of them in pairs, on the workers. */
+async function search(
+  shared: AdviseShared,
+  workers: number | undefined,
+): Promise<{ readonly proposals: readonly Proposal[]; readonly runs: number }> {
+  const names = changesThere(shared);
+  const done = async (what: string, inputs: readonly AdviseInput[]): Promise<readonly Proposal[]> => {
+    const progress = await openRunsProgress(what, inputs.length, 0);
+    let count = 0;
+    try {
+      const found = await interruptible((signal) =>
+        runJobs(job, shared, inputs, {
+          signal,
+          ...(workers !== undefined && { workers }),
+          onDone: () => {
+            progress.day(++count);
+          },
+        }),
+      );
+      return found.filter((each) => each !== null);
+    } finally {
+      progress.end();
+    }
+  };
+  const alone = await done(
+    'changes tried',
+    names.map((name) => [{ name, steps: 0 }]),
+  );
+  const paired = await done('pairs tried', pairsOf(alone, shared.before));
+  const all = [...alone, ...paired];
+  return { proposals: adviceOf(alone, paired), runs: all.reduce((total, { runs }) => total + runs, 0) };
+}
+
+/** The scenario and its run as it is; throws where a condition cannot be read. */
+async function opened(texts: ReferencedFiles, options: AdviseOptions, streams: Streams) {
+  const { reading } = openTexts(texts);
+  const { run } = await simulated(reading, {}, streams);
+  const { model } = openModel(reading, { closureDraws: 0 });
+  const conditions = readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
+  return { run, before: adviceOutcome(run, conditions) };
+}
+
+/**
+ * `leat advise FILE`: the smallest changes, alone and in pairs, with which a run that goes wrong goes well, and the
+ * lines to put into the file. A run that goes well is told that nothing need be done.
+ */
+export async function adviseCommand(
+  file: string,
+  options: AdviseOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const texts = readTexts(file, options);
+  if (options.save !== undefined) includeName(file, options.save);
+  const { save } = openOutputs<'save'>(
+    { ...(options.save !== undefined && { save: options.save }) },
+    { save: 'own' },
+    options,
+  );
+  const { run, before } = await opened(texts, options, streams);
+  const { title, startDate } = run.model.scenario;
+  const from = options.from === undefined ? undefined : dayOn(options.from, run.model.scenario, '--from');
+  const situation = situationOf(run, before.verdict, from);
+  const aim = aimOf(before.harm);
+  const shared: AdviseShared = {
+    ...{ texts, situation, before: before.harm, aim, keep: options.keep, only: options.change },
+  };
+  try {
+    const found = aim === 'nothing' ? { proposals: [], runs: 0 } : await search(shared, options.workers);
+    const advice: Advice = {
+      ...{ title, startDate, situation, aim, before, keep: options.keep, asked: options.change },
+      ...found,
+    };
+    const style = styleFor(process.stdout.isTTY, process.env);
+    streams.result(options.json === true ? adviceDocument(advice) : adviceText(advice, style));
+    if (save === undefined) return exit.done;
+    const chosen = found.proposals.at(options.take - 1);
+    if (chosen === undefined) {
+      const why = aim === 'nothing' ? 'nothing need be done' : `there is no proposal ${options.take}`;
+      streams.note(linesText([`${save.path}: not written: ${why}`]));
+      return aim === 'nothing' ? exit.done : exit.badInput;
+    }
+    save.write(
+      changedText(texts, { ...chosen.file, title: `${title}, as advised` }, save.path, [
+        'Made by leat advise: a proposal laid over the file below. Change it as you like.',
+      ]),
+    );
+    streams.note(linesText([`${save.path}: proposal ${options.take}, to be run by leat run ${save.path}`]));
+    return exit.done;
+  } catch (error) {
+    if (!(error instanceof InterruptedError)) throw error;
+    streams.note('stopped: nothing is told of a search that is not whole\n');
+    return error.code;
+  }
+}

@@ -1,0 +1,158 @@
+import { compareHarm, type Proposal } from '@leat/core';
+import {
+  cautions,
+  changePhrase,
+  changeWord,
+  dayNames,
+  listed,
+  verdictLines,
+  yieldPhrase,
+} from '@leat/view/text';
+import { savedDocument } from '../../files/saved-document.js';
+import { linesText, wrap } from '../../terminal/columns.js';
+import type { Style } from '../../terminal/style.js';
+import type { Advice } from './command.js';
+
+const width = 80;
+
+/** Proposals that are told: of those that are enough, and of those that are not where few are. */
+const most = { enough: 6, short: 3 };
+
+/** Which proposals are told, in their order: those that are enough, or the best where none is. */
+function toldOf({ proposals }: Advice): readonly Proposal[] {
+  const enough = proposals.filter((each) => each.enough).slice(0, most.enough);
+  return enough.length > 0 ? enough : proposals.slice(0, most.short);
+}
+
+/** What becomes of a run: the worst first, and of the fish, whatever else is worse. */
+function thenText([first, ...others]: readonly string[]): string {
+  const fish = others.find((line) => line.startsWith('Fish: '));
+  return fish === undefined ? first : `${fish} ${first}`;
+}
+
+/** A proposal: what, what then becomes of the run, and the lines that say it in the file. */
+function proposalLines(advice: Advice, proposal: Proposal, number: number, style: Style): readonly string[] {
+  const { startDate, before } = advice;
+  const name = dayNames(startDate);
+  const { parts, outcome, lines } = proposal;
+  const what = parts.map((part) => changePhrase(part, name)).join(', together with ');
+  const then = thenText(verdictLines(outcome.verdict, startDate));
+  return [
+    ...wrap(`${number}. ${what}`, width, '   ').map((line) => style.strong(line)),
+    ...wrap(`   then: ${then}`, width, '     '),
+    ...wrap(`   gives: ${yieldPhrase(outcome, before)}`, width, '     '),
+    ...(lines.out.length === 0
+      ? []
+      : ['   take out of the file', ...lines.out.map((line) => `     ${line}`)]),
+    '   put into the file',
+    ...lines.put.map((line) => `     ${line}`),
+    '',
+  ];
+}
+
+/** What stands before the proposals: how the run goes, and what was looked for. */
+function headLines(advice: Advice, style: Style): readonly string[] {
+  const { title, startDate, before, aim, situation, keep } = advice;
+  const name = dayNames(startDate);
+  const [first] = verdictLines(before.verdict, startDate);
+  const asked = keep.length === 0 ? '' : ` It does not keep ${listed(keep.map((text) => `"${text}"`))}.`;
+  const kept = keep.length === 0 ? '' : ' and keeps what was asked';
+  const wanted = `${aim === 'unease' ? 'what is not as it should be' : 'what harms fish, water or crops'}${kept}`;
+  return [
+    ...wrap(title, width).map((line) => style.strong(line)),
+    '',
+    ...wrap(`as it is: ${first}${before.harm.broken > 0 ? asked : ''}`, width, '  '),
+    ...(aim === 'nothing'
+      ? []
+      : wrap(
+          `looked for: the least change from ${name(situation.from)} on that ends ${wanted} (--from takes another day)`,
+          width,
+          '  ',
+        )),
+    '',
+  ];
+}
+
+/** What is said of the search: how far it goes, and what did not help. */
+function endLines(advice: Advice): readonly string[] {
+  const { proposals, before, runs, startDate } = advice;
+  const name = dayNames(startDate);
+  const missed = proposals.filter(({ parts, enough }) => parts.length === 1 && !enough);
+  const helps = ({ outcome }: Proposal): boolean => compareHarm(outcome.harm, before.harm) < 0;
+  const helped = missed.filter(helps).map(({ parts }) => changePhrase(parts[0], name));
+  const vain = missed.filter((each) => !helps(each)).map(({ parts }) => changeWord(parts[0]));
+  const anyEnough = proposals.some(({ enough }) => enough);
+  return [
+    ...(anyEnough && helped.length > 0
+      ? wrap(`helps, but is not enough alone: ${helped.join('; ')}.`, width, '  ')
+      : []),
+    ...(advice.asked.length !== 1 && vain.length > 0
+      ? wrap(`does not help alone: ${vain.join(', ')}.`, width, '  ')
+      : []),
+    ...wrap(
+      `${runs} runs were tried, each change alone and the best in pairs. What lies between them was not: ` +
+        'a smaller change may do too. Before: ' +
+        yieldPhrase(before, before) +
+        '.',
+      width,
+      '  ',
+    ),
+  ];
+}
+
+/** Cautions of changes that can hurt, each told where such a change is proposed. */
+function changeCautions(told: readonly Proposal[]): readonly string[] {
+  const names = new Set(told.flatMap(({ parts }) => parts.map(({ name }) => name)));
+  const all = [
+    ['feed', 'Fish that are fed little for long grow thin and fall ill: watch them.'],
+    ['change-water', 'Fresh water must be as warm as the tank, and free of chlorine.'],
+    ['air', 'Air and heat need power near water: licensed practice, and a way to go on in a power cut.'],
+    ['heat', 'Heat fish slowly, and by licensed electrical work.'],
+    ['salt', 'Salt stays in the water: crops stand little of it.'],
+  ] as const;
+  return all.flatMap(([name, text]) => (names.has(name) ? [text] : []));
+}
+
+/** What the search found, in a sentence; where one change was asked for, how much of it. */
+function findingOf({ proposals, asked, startDate }: Advice, told: readonly Proposal[]): string {
+  const enough = proposals.filter((each) => each.enough).length;
+  const [first] = told as readonly (Proposal | undefined)[];
+  if (first === undefined) return 'No change that is known here fits this system.';
+  if (asked.length === 1) {
+    const answer = changePhrase(first.parts[0], dayNames(startDate));
+    return enough > 0
+      ? `Answer: ${answer}.`
+      : `Not enough, however much: ${changeWord(first.parts[0])}. The best of it leaves:`;
+  }
+  if (enough === 0)
+    return 'None of the changes known here is enough, alone or in pairs. The best of them leave:';
+  return enough === 1 ? 'One way is enough:' : `${enough} ways are enough. The least trouble first:`;
+}
+
+/** Advice for reading, 80 columns wide. */
+export function adviceText(advice: Advice, style: Style): string {
+  const { aim } = advice;
+  const head = headLines(advice, style);
+  const faint = (lines: readonly string[]): readonly string[] =>
+    lines.flatMap((line) => wrap(line, width, '  ')).map((line) => style.faint(line));
+  if (aim === 'nothing')
+    return linesText([...head, style.strong('Nothing need be done.'), '', ...faint(cautions)]);
+  const told = toldOf(advice);
+  const finding = findingOf(advice, told);
+  return linesText([
+    ...head,
+    ...wrap(finding, width, '  ').map((line) => style.strong(line)),
+    '',
+    ...told.flatMap((proposal, i) => proposalLines(advice, proposal, i + 1, style)),
+    ...endLines(advice),
+    '',
+    ...faint([...changeCautions(told), ...cautions]),
+  ]);
+}
+
+/** Advice as one JSON document: the lines of each proposal as they are put into the file. */
+export function adviceDocument(advice: Advice): string {
+  const { proposals, ...rest } = advice;
+  const told = proposals.map(({ file: _file, ...proposal }) => proposal);
+  return savedDocument('leat-advice', { ...rest, proposals: told, cautions });
+}

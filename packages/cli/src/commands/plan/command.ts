@@ -1,0 +1,185 @@
+import {
+  adviceOutcome,
+  conditionOf,
+  dosersPerWeek,
+  openModel,
+  planAim,
+  planStart,
+  planValue,
+  planWeeks,
+  searchPlan,
+  simulate,
+  type AdviceOutcome,
+  type PlanAim,
+  type PlanFound,
+  type PlanQuantity,
+  type Run,
+} from '@leat/core';
+import { openOutputs } from '../../files/outputs.js';
+import { linesText } from '../../terminal/columns.js';
+import { exit, type ExitCode } from '../../terminal/exit.js';
+import { openRunsProgress } from '../../terminal/progress.js';
+import type { Streams } from '../../terminal/streams.js';
+import { styleFor } from '../../terminal/style.js';
+import { InterruptedError, interruptible } from '../../workers/interruptible.js';
+import { runJobs } from '../../workers/pool.js';
+import { changedText, includeName } from '../shared/changed-file.js';
+import { openTexts, readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
+import { readAll } from '../shared/vary.js';
+import { job, openPlan, type OpenPlan, type PlanInput, type PlanOutput, type PlanShared } from './job.js';
+import { planDocument, planText } from './text.js';
+
+/** What `leat plan` was asked. */
+export interface PlanOptions extends ScenarioOptions {
+  readonly vary: readonly string[];
+  readonly aim: string;
+  readonly keep: readonly string[];
+  readonly ration?: string;
+  readonly members: number;
+  readonly seed: number;
+  readonly save?: string;
+  readonly workers?: number;
+  readonly force?: boolean;
+  readonly json?: boolean;
+}
+
+/** A plan: what was chosen of each quantity, what is to be done week by week, and what it gives. */
+export interface Plan {
+  readonly title: string;
+  readonly startDate: string;
+  readonly aim: PlanAim;
+  readonly keep: readonly string[];
+  readonly ration?: string;
+  readonly quantities: readonly (PlanQuantity & { readonly value: number })[];
+  /** Whether every condition holds. */
+  readonly holds: boolean;
+  readonly outcome: AdviceOutcome;
+  /** How much of the aim there is. */
+  readonly amount: number;
+  readonly start: ReturnType<typeof planStart>;
+  /** Fish at the start. */
+  readonly fish: readonly { readonly cohort: string; readonly number: number; readonly mass: number }[];
+  readonly weeks: ReturnType<typeof planWeeks>;
+  readonly dosers: ReturnType<typeof dosersPerWeek>;
+  /** Of each draw whose numbers make a system what it came to. */
+  readonly drawn: readonly PlanOutput[];
+  readonly members: number;
+  readonly seed: number;
+  /** Choices that were run, and those of them that held. */
+  readonly tried: number;
+  readonly held: number;
+}
+
+/** The best choice, by the workers. */
+async function search(
+  shared: PlanShared,
+  { quantities }: OpenPlan,
+  workers: number | undefined,
+): Promise<PlanFound<PlanOutput>> {
+  const points = searchPlan<PlanOutput>(quantities);
+  let step = points.next();
+  while (step.done !== true) {
+    const inputs = step.value.map((at) => ({ at }));
+    step = points.next(await jobs(shared, inputs, 'choices', workers));
+  }
+  return step.value;
+}
+
+/** Does the jobs, with progress. */
+async function jobs(
+  shared: PlanShared,
+  inputs: readonly PlanInput[],
+  what: string,
+  workers: number | undefined,
+): Promise<readonly PlanOutput[]> {
+  const progress = await openRunsProgress(what, inputs.length, 0);
+  let done = 0;
+  try {
+    return await interruptible((signal) =>
+      runJobs(job, shared, inputs, {
+        signal,
+        ...(workers !== undefined && { workers }),
+        onDone: () => {
+          progress.day(++done);
+        },
+      }),
+    );
+  } finally {
+    progress.end();
+  }
+}
+
+/** The run of the choice, which has been run before: it makes a system. */
+function runOf(plan: OpenPlan, at: readonly number[]): Run {
+  return simulate(openModel(openTexts(plan.textsOf(at)).reading, { closureDraws: 0 }).model);
+}
+
+function shareOf(file: string, options: PlanOptions): PlanShared {
+  const { vary, aim, keep, ration, members, seed } = options;
+  return {
+    texts: readTexts(file, options),
+    ...{ vary, aim, keep, members, seed },
+    ...(ration !== undefined && { ration }),
+  };
+}
+
+/**
+ * `leat plan FILE`: how much of several things there may be at once for most (or least) of an aim, with the fish safe and
+ * the water within its ration; and what is then to be sown, fed and dosed week by week.
+ */
+export async function planCommand(file: string, options: PlanOptions, streams: Streams): Promise<ExitCode> {
+  const shared = shareOf(file, options);
+  if (options.save !== undefined) includeName(file, options.save);
+  const named = options.save === undefined ? {} : { save: options.save };
+  const { save } = openOutputs<'save'>(named, { save: 'own' }, options);
+  const { reading } = openTexts(shared.texts);
+  const { model } = openModel(reading, { closureDraws: 0 });
+  const aim = planAim(options.aim, model);
+  readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
+  const plan = openPlan(shared);
+  // What the ration says is read as the file is.
+  openTexts(plan.textsOf(plan.quantities.map(({ steps }) => steps)));
+  streams.note(linesText(reading.notes));
+  try {
+    const { best, trials } = await search(shared, plan, options.workers);
+    const { at } = best;
+    const run = runOf(plan, at);
+    const outcome = adviceOutcome(
+      run,
+      options.keep.map((text) => conditionOf(text, run.model, '--keep')),
+    );
+    const draws = Array.from({ length: options.members }, (_, member) => ({ at, member }));
+    const drawn = await jobs(shared, draws, 'draws', options.workers);
+    const found: Plan = {
+      title: plan.scenario.title,
+      startDate: plan.scenario.startDate,
+      ...{ aim, keep: options.keep, holds: best.holds, outcome, amount: aim.of(run, outcome) },
+      ...(options.ration !== undefined && { ration: options.ration }),
+      quantities: plan.quantities.map((quantity, i) => ({ ...quantity, value: planValue(quantity, at[i]) })),
+      fish: run.model.scenario.cohorts.map(({ name, number, mass }) => ({ cohort: name, number, mass })),
+      ...{ start: planStart(run), weeks: planWeeks(run), dosers: dosersPerWeek(run) },
+      drawn: drawn.filter((each) => each.outcome !== undefined),
+      ...{ members: options.members, seed: options.seed },
+      ...{ tried: trials.length, held: trials.filter(({ holds }) => holds).length },
+    };
+    const style = styleFor(process.stdout.isTTY, process.env);
+    streams.result(options.json === true ? planDocument(found) : planText(found, style));
+    if (!best.holds) {
+      streams.note(
+        linesText([
+          `--vary: no choice between the ends keeps every condition; expected ends in which one does`,
+        ]),
+      );
+      return exit.badInput;
+    }
+    const remark = ['Made by leat plan: a plan laid over the file below. Change it as you like.'];
+    const after = { ...plan.fileOf(at), title: `${found.title}, as planned` };
+    save?.write(changedText(shared.texts, after, save.path, remark));
+    if (save !== undefined) streams.note(linesText([`${save.path}: to be run by leat run ${save.path}`]));
+    return exit.done;
+  } catch (error) {
+    if (!(error instanceof InterruptedError)) throw error;
+    streams.note('stopped: nothing is told of a search that is not whole\n');
+    return error.code;
+  }
+}

@@ -1,0 +1,63 @@
+import type { CauseOfDeath } from '../../processes/kernels/hazard.js';
+import { limitsOf } from '../../result/limits.js';
+import { seriesOf } from '../../result/series.js';
+import type { RunVerdict } from '../../result/verdict.js';
+import type { FilterHeld } from '../../result/filter-verdict.js';
+import type { Run } from '../../run/run.js';
+
+/** Where a system stands when something is to be changed: what is wrong, and what there is to change. Plain data. */
+export interface Situation {
+  /** d: from when on something may be changed. */
+  readonly from: number;
+  /** d: end of the run. */
+  readonly days: number;
+  readonly startDate: string;
+  /** What was passed that hurts or troubles fish, such as `oxygen below`. */
+  readonly passed: readonly string[];
+  readonly causes: readonly CauseOfDeath[];
+  /** Whether water was short. */
+  readonly short: boolean;
+  /** Whether a crop suffered from salt. */
+  readonly salt: boolean;
+  /** Whether the filter fell behind. */
+  readonly behind: boolean;
+  /** What held it back. */
+  readonly held?: FilterHeld;
+  /** Fish of each cohort on day `from`. */
+  readonly fish: readonly { readonly cohort: string; readonly number: number }[];
+  /** What the system evaporates on its thirstiest day, m3/d. */
+  readonly thirst: number;
+}
+
+/** The whole day on which trouble began, or on which that was done which led to it. */
+function beginningOf({ beginning, fish, crops, water }: RunVerdict): number {
+  const lesser = [fish?.from, crops?.salt?.first, water.lowFirst].filter((time) => time !== undefined);
+  return Math.floor(beginning?.after?.time ?? beginning?.time ?? Math.min(...lesser, Infinity));
+}
+
+/**
+ * Where a system stands by its run as it is.
+ * @param from d: from when on something may be changed; absent: the day on which trouble began, or on which that was
+ * done which led to it
+ */
+export function situationOf(run: Run, verdict: RunVerdict, from?: number): Situation {
+  const { samples, model } = run;
+  const { scenario, layout } = model;
+  const start = samples[0].time;
+  const began = beginningOf(verdict);
+  const day = Math.max(start, from ?? (Number.isFinite(began) ? began : start));
+  const at = samples.filter(({ time }) => time <= day).at(-1) ?? samples[0];
+  const hurting = new Set(['domain', 'lethal', 'harmful', 'uncomfortable']);
+  const passed = limitsOf(run).filter((limit) => limit.passed && hurting.has(limit.harm));
+  return {
+    ...{ from: day, days: scenario.days, startDate: scenario.startDate },
+    passed: [...new Set(passed.map(({ quantity, direction }) => `${quantity} ${direction}`))],
+    causes: [...new Set((verdict.fish?.deaths ?? []).map(({ cause }) => cause))],
+    short: verdict.water.state !== 'enough',
+    salt: verdict.crops?.salt !== undefined,
+    behind: verdict.filter !== undefined && verdict.filter.state !== 'keeps-up',
+    ...(verdict.filter?.held !== undefined && { held: verdict.filter.held }),
+    fish: scenario.cohorts.map(({ name }, i) => ({ cohort: name, number: at.y[layout.fish[i].number] })),
+    thirst: seriesOf(run, 'evapotranspiration@system').values.reduce((most, each) => Math.max(most, each), 0),
+  };
+}
