@@ -6,7 +6,7 @@
  */
 const coreFloors = [
   ['base'],
-  ['library', 'solve'],
+  ['library', 'solve', 'workers'],
   ['chemistry', 'weather'],
   ['processes', 'scenario'],
   ['model', 'log'],
@@ -116,7 +116,7 @@ module.exports = {
       from: { path: '^packages/(view|cli)/' },
       to: {
         path: '^packages/core/',
-        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration)\\.',
+        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration|workers)\\.',
       },
     },
     {

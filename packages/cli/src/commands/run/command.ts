@@ -13,6 +13,7 @@ import {
 } from '@leat/core';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { extensionNote, loadExtension } from '../shared/extension.js';
 import { openScenario } from '../shared/referenced-files.js';
 import { csv, longCsv } from '../../files/csv.js';
 import { jsonDocument, type RunResults } from './document.js';
@@ -58,7 +59,11 @@ async function writeCourses(
  * A run that broke off, or whose balance does not close, is still printed in full.
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
-  const reading = openScenario(file, options);
+  const read = openScenario(file, options);
+  const own = options.extend === undefined ? undefined : await loadExtension(options.extend);
+  const reading = own === undefined ? read : { ...read, extension: own };
+  if (own !== undefined && options.quiet !== true)
+    streams.note(linesText([extensionNote(options.extend ?? '', own)]));
   const outputs = openOutputs<'csv' | 'parquet' | 'save'>(
     options,
     { csv: 'course', parquet: 'parquet', save: 'state' },

@@ -5,6 +5,7 @@ import {
   allowPathOption,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   setOption,
@@ -24,6 +25,7 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .addOption(new Option('--integrator <name>', 'how to integrate').choices(['rosenbrock', 'odex']))
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .option('--json', 'print one JSON document instead of the summary')
