@@ -41,7 +41,7 @@ export type * from './scenario/scenario.js';
 export type { GivenRow, Override } from './library/override.js';
 
 // A model, compiled and checked.
-export { compileModel } from './model/compile.js';
+export { compileModel, compileUnchecked } from './model/compile.js';
 export { extension } from './model/extend.js';
 export { checkScenario } from './scenario/check-scenario.js';
 export { extendedBy, openModel, type OpenModel } from './model/open-model.js';

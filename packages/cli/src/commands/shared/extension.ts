@@ -16,11 +16,18 @@ export async function loadExtension(path: string): Promise<Extension> {
       `${path}: could not be run: ${error instanceof Error ? error.message : String(error)}`,
     );
   }
+  const own = inFile(path, () => extension(loaded.default as Parameters<typeof extension>[0]));
+  return { ...own, check: (scenario, given) => inFile(path, () => own.check(scenario, given)) };
+}
+
+/** What a check of an extension gives; its faults, and a row that does not close, are told of the file. */
+function inFile<T>(file: string, check: () => T): T {
   try {
-    return extension(loaded.default as Parameters<typeof extension>[0]);
+    return check();
   } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    throw new InputError(error.faults.map((fault) => ({ file: path, ...fault })));
+    if (error instanceof InputError) throw new InputError(error.faults.map((fault) => ({ file, ...fault })));
+    if (error instanceof RangeError) throw new InputError([{ file, problem: error.message }]);
+    throw error;
   }
 }
 
