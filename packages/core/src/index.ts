@@ -7,6 +7,7 @@ export { nearest } from './base/nearest.js';
 // The numbers of the science and where they are from.
 export { createParameters, drawParameters, parametersAt, type Parameters } from './library/parameters.js';
 export { bibliography, type BibliographyEntry } from './library/sources.js';
+export { bibtex } from './library/bibtex.js';
 export { names } from './library/names.js';
 export { lookUp, tableNames, type Found, type TableName } from './library/look-up.js';
 export { conditionsOf, wholeRow } from './library/conditions.js';
@@ -38,7 +39,7 @@ export { readOwnTables } from './scenario/sections/parameters.js';
 export type { Load } from './scenario/file/include-tree.js';
 export type * from './scenario/saved-state.js';
 export type * from './scenario/scenario.js';
-export type { GivenRow, Override } from './library/override.js';
+export type { GivenRow, Override } from './library/own-row.js';
 
 // A model, compiled and checked.
 export { compileModel, compileUnchecked } from './model/compile.js';

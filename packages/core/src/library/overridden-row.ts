@@ -1,4 +1,4 @@
-import type { Override } from './override.js';
+import type { Override } from './own-row.js';
 import { formOf, isOpenGroup, type PropertyForm } from './properties.js';
 import { tableOf, type TableRow } from './table-row.js';
 

@@ -2,31 +2,8 @@ import type { Fault } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
 import { formFor, overriddenRow } from './overridden-row.js';
 import { isOpenGroup, type OpenGroup, properties, type PropertyForm } from './properties.js';
+import type { Override } from './own-row.js';
 import type { TableRow } from './table-row.js';
-
-/** What a table of the user says of a number beside the number and its range. */
-export interface GivenRow {
-  readonly unit: string;
-  readonly distribution: TableRow['distribution'];
-  readonly conditions: string;
-  readonly source: string;
-  readonly page: string;
-  readonly mark: TableRow['mark'];
-}
-
-/**
- * A number of the tables given anew by the user, or a new one: `value` and its range `low` to `high` in the unit of
- * the row.
- */
-export interface Override {
-  readonly id: string;
-  readonly value: number;
-  readonly low?: number;
-  readonly high?: number;
-  /** The rest of the row, where it stood in a table of the user; it may then be a number we have not. */
-  readonly row?: GivenRow;
-  readonly where?: string;
-}
 
 /** A row as the user wants it, its faults (then it must not be used), and what is unusual about it. */
 export interface OverriddenRow {

@@ -1,5 +1,5 @@
 import { type Fault, InputError } from '../base/faults.js';
-import type { Override } from './override.js';
+import type { Override } from './own-row.js';
 import { nearest } from '../base/nearest.js';
 import { draw } from './distributions.js';
 import { names, type SubjectGroup } from './names.js';

@@ -173,6 +173,7 @@ class Pool<Input> {
  * @param shared what all inputs share, in plain data
  * @param done called for each output with the place of its input, `index`, from 0
  */
+// eslint-disable-next-line @typescript-eslint/no-unnecessary-type-parameters -- what crosses between threads, the caller says
 export async function eachJob<Input, Output>(
   start: () => JobWorker,
   shared: unknown,
@@ -210,6 +211,7 @@ export async function eachJob<Input, Output>(
  *
  * @param options of `eachJob`, and what is told of each output as it comes, with the place of its input, `index`, from 0
  */
+// eslint-disable-next-line @typescript-eslint/no-unnecessary-type-parameters -- what crosses between threads, the caller says
 export async function runJobs<Input, Output>(
   start: () => JobWorker,
   shared: unknown,

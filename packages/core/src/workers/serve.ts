@@ -19,6 +19,7 @@ function sent(error: unknown): SentError {
  * @param port `parentPort` of `node:worker_threads`, or `self` of a worker of a page
  * @param open makes what does the jobs from what they share
  */
+// eslint-disable-next-line @typescript-eslint/no-unnecessary-type-parameters -- what crosses between threads, the caller says
 export function serveJobs<Shared, Input, Output>(
   port: JobPort,
   open: (shared: Shared) => DoJob<Input, Output> | Promise<DoJob<Input, Output>>,

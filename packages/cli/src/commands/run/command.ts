@@ -2,6 +2,7 @@ import {
   allSeries,
   basePlan,
   bibliography,
+  bibtex,
   budgetsOf,
   endStateOf,
   harvestOf,
@@ -35,7 +36,8 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
   readonly long?: boolean;
   readonly save?: string;
   readonly force?: boolean;
-  readonly sources?: boolean;
+  /** Sources of the numbers used: behind the summary, or as BibTeX in its place. */
+  readonly sources?: 'text' | 'bibtex';
   /** Series to draw in the terminal; true for the usual ones. */
   readonly plot?: true | readonly string[];
 }
@@ -87,6 +89,8 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
   outputs.save?.write(`${JSON.stringify(sealed(endStateOf(run)), null, 2)}\n`);
   if (options.json === true) {
     streams.result(jsonDocument(results));
+  } else if (options.sources === 'bibtex') {
+    streams.result(bibtex(results.sources));
   } else if (options.quiet !== true) {
     streams.result(summary(results, styleFor(process.stdout.isTTY, process.env)));
   }
@@ -94,7 +98,7 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     const { terminalCharts } = await import('../plot/text.js');
     streams.result(terminalCharts(run, options.plot));
   }
-  if (options.sources === true && options.json !== true)
+  if (options.sources === 'text' && options.json !== true)
     streams.result(`\n${linesText(sourceLines(results.sources))}`);
   const { code, text } = endingOf(run, worstResidual(results.budgets).budget);
   if (text !== '') streams.note(linesText([text]));

@@ -35,7 +35,14 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .option('--save <file>', 'write the end state, for another run to start from')
     .addOption(forceOption())
     .option('--plot [series...]', 'draw courses in the terminal (default: TAN, nitrite, nitrate and pH)')
-    .option('--sources', 'print where the numbers that were used come from')
+    .addOption(
+      new Option(
+        '--sources [form]',
+        'print where the numbers that were used come from; as BibTeX, that alone is printed',
+      )
+        .choices(['text', 'bibtex'])
+        .preset('text'),
+    )
     .option('--quiet', 'print no summary, no progress and no notes')
     .action(async (file: string, options: RunOptions) => {
       const { runCommand } = await import('./command.js');
