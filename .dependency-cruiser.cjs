@@ -6,7 +6,7 @@
  */
 const coreFloors = [
   ['base'],
-  ['library', 'solve'],
+  ['library', 'solve', 'workers'],
   ['chemistry', 'weather'],
   ['processes', 'scenario'],
   ['model', 'log'],
@@ -113,17 +113,17 @@ module.exports = {
       name: 'by-name',
       comment: 'The command, and words and pictures, use the public face of what they are built on only.',
       severity: 'error',
-      from: { path: '^packages/(view|cli)/' },
+      from: { path: '^packages/(view|cli|examples)/' },
       to: {
         path: '^packages/core/',
-        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration)\\.',
+        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration|workers)\\.',
       },
     },
     {
       name: 'view-by-name',
       comment: 'The command and the lessons use the public face of words and pictures only.',
       severity: 'error',
-      from: { path: '^(packages/cli|notebooks)/' },
+      from: { path: '^(packages/(cli|examples)|notebooks)/' },
       to: { path: '^packages/view/', pathNot: '^packages/view/dist/(text|pictures)/index' },
     },
     {

@@ -1,5 +1,5 @@
 import { createParameters } from '../../packages/core/src/library/parameters.js';
-import type { Override } from '../../packages/core/src/library/override.js';
+import type { Override } from '../../packages/core/src/library/own-row.js';
 import type { Run, Sample } from '../../packages/core/src/run/run.js';
 import { amountOf, doneRun, lastOf } from './run-of.js';
 import { constant, scenarioOf, startOf, stillWater, vessel } from './scenario-builder.js';

@@ -7,6 +7,7 @@ export { nearest } from './base/nearest.js';
 // The numbers of the science and where they are from.
 export { createParameters, drawParameters, parametersAt, type Parameters } from './library/parameters.js';
 export { bibliography, type BibliographyEntry } from './library/sources.js';
+export { bibtex } from './library/bibtex.js';
 export { names } from './library/names.js';
 export { lookUp, tableNames, type Found, type TableName } from './library/look-up.js';
 export { conditionsOf, wholeRow } from './library/conditions.js';
@@ -38,13 +39,14 @@ export { readOwnTables } from './scenario/sections/parameters.js';
 export type { Load } from './scenario/file/include-tree.js';
 export type * from './scenario/saved-state.js';
 export type * from './scenario/scenario.js';
-export type { GivenRow, Override } from './library/override.js';
+export type { GivenRow, Override } from './library/own-row.js';
 
 // A model, compiled and checked.
-export { compileModel } from './model/compile.js';
+export { compileModel, compileUnchecked } from './model/compile.js';
 export { extension } from './model/extend.js';
 export { checkScenario } from './scenario/check-scenario.js';
-export { openModel, type OpenModel } from './model/open-model.js';
+export { extendedBy, openModel, type OpenModel } from './model/open-model.js';
+export type { ExtendedReading, ExtendedScenario } from './model/open-model.js';
 export type { Model, Row } from './model/model.js';
 export { openRates, type Rates } from './model/rates.js';
 export { conserved, type Conserved } from './processes/components.js';

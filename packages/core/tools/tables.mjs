@@ -34,7 +34,9 @@ function readTable(file, header) {
 }
 
 const quote = (cell) =>
-  typeof cell === 'number' ? String(cell) : `'${cell.replace(/\\/g, '\\\\').replace(/'/g, "\\'")}'`;
+  typeof cell === 'number' || cell === null
+    ? String(cell)
+    : `'${cell.replace(/\\/g, '\\\\').replace(/'/g, "\\'")}'`;
 const literal = (cells) => `  [${cells.map(quote).join(', ')}],`;
 
 const tableFiles = () =>
@@ -66,6 +68,28 @@ const shortened = (rows) =>
     return index > 0 && rows[index - 1][0].replace(/[^.]*$/, '') === id.slice(0, end)
       ? [id.slice(end - 1), ...rest]
       : [id, ...rest];
+  });
+
+/** Columns in which a word that stands in the row before too is left blank. */
+const repeating = new Set(['table', 'distribution', 'source', 'page', 'mark']);
+
+/** The words of a column, file by file, blank where they are those of the row before. */
+function withoutRepeats(files) {
+  let before;
+  return files.map((cells) =>
+    cells.map((cell) => {
+      const same = cell === before;
+      before = cell;
+      return same ? '' : cell;
+    }),
+  );
+}
+
+/** Value, low and high of each row, null where low or high is the value. */
+const numbersOf = (rows) =>
+  rows.flatMap((cells) => {
+    const [value, low, high] = ['value', 'low', 'high'].map((name) => cells[columns.indexOf(name)]);
+    return [value, low === value ? null : low, high === value ? null : high];
   });
 
 /** One column of the tables, a line for each file. */
@@ -109,18 +133,17 @@ export function tablesModule() {
     '',
     '/** The numbers by column: like beside like takes a tenth less to send, ids that go on from the one before them a fifth. */',
     'export const tableColumns: TableColumns = {',
-    ...column(
-      'table',
-      files.map(({ table, rows }) => rows.map(() => table)),
-    ),
-    ...columns.flatMap((name, at) =>
-      name === 'conditions'
-        ? []
-        : column(
-            name,
-            files.map(({ rows }) => (name === 'id' ? shortened(rows) : rows).map((cells) => cells[at])),
-          ),
-    ),
+    ...column('table', withoutRepeats(files.map(({ table, rows }) => rows.map(() => table)))),
+    ...columns.flatMap((name, at) => {
+      if (['conditions', 'low', 'high'].includes(name)) return [];
+      if (name === 'value')
+        return column(
+          'numbers',
+          files.map(({ rows }) => numbersOf(rows)),
+        );
+      const cells = files.map(({ rows }) => (name === 'id' ? shortened(rows) : rows).map((row) => row[at]));
+      return column(name, repeating.has(name) ? withoutRepeats(cells) : cells);
+    }),
     '};',
     '',
     `/** One row a source: ${sourceColumns.join(', ')}. */`,

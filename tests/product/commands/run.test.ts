@@ -135,6 +135,15 @@ describe('leat run', () => {
     expect(readdirSync(place).sort()).toEqual(['end.json', 'out.csv', 'small.yaml']);
   });
 
+  it('prints them as BibTeX in place of the summary', async () => {
+    const { code, out } = await leat(['run', 'small.yaml', '--days', '3', '--sources', 'bibtex'], folder);
+    expect([code, out.split('{')[0]]).toEqual([0, '@misc']);
+    expect(out.match(/^@misc\{/gm)?.length).toBeGreaterThan(10);
+    const wrong = await leat(['run', 'small.yaml', '--sources', 'bib'], folder);
+    expect([wrong.code, wrong.out]).toEqual([5, '']);
+    expect(wrong.err).toContain('Allowed choices are text, bibtex');
+  });
+
   it('prints the sources of what was used when asked', async () => {
     const { out } = await leat(['run', 'small.yaml', '--quiet', '--sources'], folder);
     expect(out).toContain('Sources of the numbers that were used');

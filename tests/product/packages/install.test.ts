@@ -1,20 +1,11 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { call, emptyFolder, packed } from './packed.js';
+import { installed, quiet } from './installed.js';
+import { call, emptyFolder } from './packed.js';
 
 const required = process.env['LEAT_CI_TOOLS'] === '1';
-const quiet = ['--no-audit', '--no-fund', '--loglevel', 'error'];
-/** What npm says where the registry cannot be reached. */
-const noNetwork = /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ENETUNREACH|ENOTCACHED/;
-
-const folder = emptyFolder();
-const tarballs = ['core', 'view', 'cli'].map((name) => packed(name, folder));
-const place = emptyFolder();
-const install = call('npm', ['install', '--prefer-offline', ...quiet, ...tarballs], place);
-const said = `${install.stdout}${install.stderr}`;
-const offline = install.status !== 0 && noNetwork.test(said);
-const why = offline ? ' (skipped: the registry cannot be reached)' : '';
+const { folder: place, status, said, offline, why } = installed(['core', 'view', 'cli']);
 
 const demo = ['run', 'node_modules/@leat/cli/scenarios/glasshouse.yaml', '--days', '20', '--json'];
 
@@ -36,7 +27,7 @@ const furthest = (one: Document, other: Document): number =>
 
 describe('all packages in an empty folder', () => {
   it(`are installed by npm from their tarballs${why}`, () => {
-    expect(offline && !required ? 0 : install.status, said).toBe(0);
+    expect(offline && !required ? 0 : status, said).toBe(0);
   });
 
   it.skipIf(offline)('run the demo by npx', () => {

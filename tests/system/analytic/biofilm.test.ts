@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createParameters } from '../../../packages/core/src/library/parameters.js';
 import { bell } from '../../../packages/core/src/processes/kernels/rate-terms.js';
 import { waterChemistry } from '../../../packages/core/src/model/water-chemistry.js';
-import type { Override } from '../../../packages/core/src/library/override.js';
+import type { Override } from '../../../packages/core/src/library/own-row.js';
 import type { StartVessel, StartWater } from '../../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import { relativeDeviation } from '../../support/deviation.js';

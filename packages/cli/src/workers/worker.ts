@@ -1,22 +1,22 @@
-import { parentPort, workerData } from 'node:worker_threads';
-import type { Job, WorkerAnswer, WorkerStart, WorkerTask } from './job.js';
+import { parentPort } from 'node:worker_threads';
+import { serveJobs } from '@leat/core/workers';
+import type { Job, WorkerStart } from './job.js';
 
-const port = parentPort;
-if (port === null) throw new Error('a worker is started by the pool');
-const { module, shared } = workerData as WorkerStart;
-const runner = (import(module) as Promise<{ readonly job: Job<unknown, unknown, unknown> }>).then(({ job }) =>
-  job.open(shared),
-);
+if (parentPort === null) throw new Error('a worker is started by the pool');
 
-async function answer({ index, input }: WorkerTask): Promise<void> {
-  try {
-    const opened = await runner;
-    const output = opened.run(input);
-    port?.postMessage({ index, output } satisfies WorkerAnswer);
-  } catch (error) {
-    const { name, message, stack = '' } = error instanceof Error ? error : new Error(String(error));
-    port?.postMessage({ index, error: { name, message, stack } } satisfies WorkerAnswer);
-  }
+/** A call at most once a second: jobs tell every day that they simulate. */
+function seldom(call: () => void): () => void {
+  let last = performance.now();
+  return () => {
+    const now = performance.now();
+    if (now - last < 1000) return;
+    last = now;
+    call();
+  };
 }
 
-port.on('message', (task: WorkerTask) => void answer(task));
+serveJobs(parentPort, async ({ module, shared }: WorkerStart) => {
+  const { job } = (await import(module)) as { readonly job: Job<unknown, unknown, unknown> };
+  const runner = await job.open(shared);
+  return (input, alive) => runner.run(input, seldom(alive));
+});

@@ -1,3 +1,4 @@
+import { degreeOfHardness } from './hardness.js';
 import { nearest } from './nearest.js';
 
 /** What a quantity measures, and so what it may be written in. */
@@ -96,9 +97,8 @@ const gallon = 0.003785411784;
 
 /** Molar masses, g/mol: sums of IUPAC conventional atomic weights (H 1.008, C 12.011, N 14.007, O 15.999). */
 const molar = { N: 14.007, NH3: 17.031, NH4: 18.039, NO2: 46.005, NO3: 62.004, HCO3: 61.016 };
-/** Grams per equivalent: CaCO3 100.086 / 2; one German degree is 10 mg/L of CaO (56.077 / 2). */
+/** Grams per equivalent: CaCO3 100.086 / 2. */
 const calciteEquivalent = 50.043;
-const limeEquivalent = 28.0385;
 /** Molar mass of calcium, g/mol. */
 const calcium = 40.078;
 
@@ -176,7 +176,7 @@ const unitsByDimension = (): Readonly<Record<Dimension, ReadonlyMap<string, Unit
       'ppm as CaCO3': 1 / calciteEquivalent,
       'g/m3 as CaCO3': 1 / calciteEquivalent,
       'mg/L as HCO3': 1 / molar.HCO3,
-      dKH: 10 / limeEquivalent,
+      dKH: degreeOfHardness,
     }),
   ),
   radiation: new Map(
@@ -194,7 +194,7 @@ const unitsByDimension = (): Readonly<Record<Dimension, ReadonlyMap<string, Unit
       'mg/L as Ca': 1 / calcium,
       'mg/L as CaCO3': 0.5 / calciteEquivalent,
       'ppm as CaCO3': 0.5 / calciteEquivalent,
-      dGH: 5 / limeEquivalent,
+      dGH: degreeOfHardness / 2,
     }),
   ),
 });

@@ -1,5 +1,5 @@
 import type { ScenarioReading } from '../scenario/read-scenario.js';
-import type { Override } from '../library/override.js';
+import type { Override } from '../library/own-row.js';
 import type { Scenario } from '../scenario/scenario.js';
 import type { Setting } from '../scenario/file/set-value.js';
 import type { Free } from './free-parameter.js';

@@ -1,31 +1,9 @@
 import type { Fault } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
-import { formOf, isOpenGroup, type OpenGroup, properties, type PropertyForm } from './properties.js';
-import { tableOf, type TableRow } from './table-row.js';
-
-/** What a table of the user says of a number beside the number and its range. */
-export interface GivenRow {
-  readonly unit: string;
-  readonly distribution: TableRow['distribution'];
-  readonly conditions: string;
-  readonly source: string;
-  readonly page: string;
-  readonly mark: TableRow['mark'];
-}
-
-/**
- * A number of the tables given anew by the user, or a new one: `value` and its range `low` to `high` in the unit of
- * the row.
- */
-export interface Override {
-  readonly id: string;
-  readonly value: number;
-  readonly low?: number;
-  readonly high?: number;
-  /** The rest of the row, where it stood in a table of the user; it may then be a number we have not. */
-  readonly row?: GivenRow;
-  readonly where?: string;
-}
+import { formFor, overriddenRow } from './overridden-row.js';
+import { isOpenGroup, type OpenGroup, properties, type PropertyForm } from './properties.js';
+import type { Override } from './own-row.js';
+import type { TableRow } from './table-row.js';
 
 /** A row as the user wants it, its faults (then it must not be used), and what is unusual about it. */
 export interface OverriddenRow {
@@ -103,15 +81,6 @@ export function idFault(id: string, rows: ReadonlyMap<string, TableRow>): Fault 
   };
 }
 
-/** The row that stands for an id: that of the tables, or for a new subject the form of its property. */
-function formFor(id: string, rows: ReadonlyMap<string, TableRow>): PropertyForm & { readonly table: string } {
-  const base = rows.get(id);
-  if (base !== undefined) return base;
-  const [group, , property] = id.split('.');
-  if (!isOpenGroup(group)) throw new RangeError(`no number "${id}" in the tables`);
-  return { ...formOf(group, property), table: tableOf[group] };
-}
-
 /** Puts a number given by the user in place of one of the rows, or beside them. */
 export function overrideRow(override: Override, rows: ReadonlyMap<string, TableRow>): OverriddenRow {
   const { id, value, row: given } = override;
@@ -143,21 +112,7 @@ export function overrideRow(override: Override, rows: ReadonlyMap<string, TableR
   const warnings = outside
     ? [`${id} is ${value} ${base.unit}, outside its published range ${base.low} .. ${base.high}`]
     : [];
-  if (given !== undefined) {
-    const { table, unit } = form;
-    const row = { ...given, table, id, unit, value, low, high, given: override.where ?? 'a table' };
-    return { row, faults, warnings };
-  }
-  if (base === undefined) throw new RangeError(`no number "${id}" in the tables`);
-  const ranged = low < high;
-  const distribution = ranged ? (base.distribution === 'fixed' ? 'uniform' : base.distribution) : 'fixed';
-  const stated = { conditions: 'given by the scenario', source: 'scenario', page: '-', mark: 'U' } as const;
-  const from = override.where ?? 'the scenario';
-  return {
-    row: { ...base, value, low, high, distribution, ...stated, given: from },
-    faults,
-    warnings,
-  };
+  return { row: overriddenRow(override, rows), faults, warnings };
 }
 
 function* spreadFaults(

@@ -1,8 +1,9 @@
 import { type Fault, InputError } from '../base/faults.js';
-import type { Override } from './override.js';
+import type { Override } from './own-row.js';
 import { nearest } from '../base/nearest.js';
 import { draw } from './distributions.js';
 import { names, type SubjectGroup } from './names.js';
+import { overriddenRow } from './overridden-row.js';
 import { overrideRow } from './override.js';
 import { subjectFaults } from './subject-faults.js';
 import { tableRows } from './table-rows.js';
@@ -35,6 +36,13 @@ export interface Parameters {
 export function createParameters(overrides: readonly Override[] = []): Parameters {
   const { rows, warnings } = applyOverrides(overrides);
   return parametersOf(rows, warnings);
+}
+
+/** The numbers of the tables with those of a scenario that was checked in their place or beside them; nothing is checked again. */
+export function givenParameters(overrides: readonly Override[]): Parameters {
+  const rows = new Map(tableRows);
+  for (const override of overrides) rows.set(override.id, overriddenRow(override, rows));
+  return parametersOf(rows);
 }
 
 /**

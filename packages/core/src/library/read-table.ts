@@ -1,7 +1,7 @@
 import type { Fault } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
 import { convert, describeDimension, type Dimension } from '../base/units.js';
-import type { Override } from './override.js';
+import type { Override } from './own-row.js';
 import { type Cell, cutTable, type Line } from './cut-table.js';
 import { idFault, overrideRow } from './override.js';
 import { formOf, isOpenGroup } from './properties.js';

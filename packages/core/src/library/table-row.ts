@@ -41,9 +41,16 @@ export interface TableRow {
   readonly given?: string;
 }
 
-/** Every row of our tables, column by column. */
+/**
+ * Every row of our tables, column by column, as they take least to send: ids go on from the one before them, a blank word is
+ * that of the row before, and `numbers` holds value, low and high of each row, null where low or high is the value.
+ */
 export type TableColumns = {
-  readonly [Name in Exclude<keyof TableRow, 'given' | 'conditions'>]: readonly TableRow[Name][];
+  readonly [Name in 'table' | 'distribution' | 'source' | 'page' | 'mark']: readonly (TableRow[Name] | '')[];
+} & {
+  readonly id: readonly string[];
+  readonly unit: readonly string[];
+  readonly numbers: readonly (number | null)[];
 };
 
 /** The cells of a source: key, citation, year, DOI or `none`, note. */

@@ -1,22 +1,6 @@
 import { tableColumns } from './tables.generated.js';
 import type { TableRow } from './table-row.js';
 
-function rowAt(id: string, index: number): TableRow {
-  const { table, value, unit, low, high, distribution, source, page, mark } = tableColumns;
-  return {
-    table: table[index],
-    id,
-    value: value[index],
-    unit: unit[index],
-    low: low[index],
-    high: high[index],
-    distribution: distribution[index],
-    source: source[index],
-    page: page[index],
-    mark: mark[index],
-  };
-}
-
 /** Ids of the tables in their order: `.growth` goes on from the words of the one before it. */
 function idsOf(short: readonly string[]): readonly string[] {
   let words = '';
@@ -27,7 +11,32 @@ function idsOf(short: readonly string[]): readonly string[] {
   });
 }
 
+/** The rows that the columns hold. */
+function rowsOf(): ReadonlyMap<string, TableRow> {
+  const { unit, numbers, ...columns } = tableColumns;
+  const { table, distribution, source, page, mark } = columns;
+  const rows = new Map<string, TableRow>();
+  let before: Pick<TableRow, 'table' | 'distribution' | 'source' | 'page' | 'mark'> = {
+    ...{ table: '', distribution: 'fixed', source: '', page: '', mark: 'U' },
+  };
+  idsOf(columns.id).forEach((id, index) => {
+    const [value, low, high] = numbers.slice(3 * index, 3 * index + 3);
+    if (value === null) throw new RangeError(`${id} has no value in the tables`);
+    before = {
+      table: table[index] || before.table,
+      distribution: distribution[index] || before.distribution,
+      source: source[index] || before.source,
+      page: page[index] || before.page,
+      mark: mark[index] || before.mark,
+    };
+    const words = { source: before.source, page: before.page, mark: before.mark };
+    rows.set(id, {
+      ...{ table: before.table, id, value, unit: unit[index], low: low ?? value, high: high ?? value },
+      ...{ distribution: before.distribution, ...words },
+    });
+  });
+  return rows;
+}
+
 /** Every number of the science by its id, in the order of the tables. */
-export const tableRows: ReadonlyMap<string, TableRow> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ idsOf(tableColumns.id).map((id, index) => [id, rowAt(id, index)]),
-);
+export const tableRows: ReadonlyMap<string, TableRow> = /* @__PURE__ */ rowsOf();

@@ -1,4 +1,4 @@
-import type { Parameters } from '../library/parameters.js';
+import { givenParameters, type Parameters } from '../library/parameters.js';
 import { processes } from '../processes/index.js';
 import { checkScenario } from '../scenario/check-scenario.js';
 import type { Scenario } from '../scenario/scenario.js';
@@ -128,7 +128,41 @@ export function compileModel(
  */
 export function compileChecked(scenario: Scenario, given: Parameters, options: CompileOptions = {}): Model {
   const { closureDraws = 20, extension } = options;
-  const { components, numbers } = extension ?? { components: [], numbers: [] };
+  return assembled(scenario, given, extension, {
+    ours: checkAtDraws(closureDraws, scenario.overrides),
+    own: (content) =>
+      checkAtDraws(closureDraws, scenario.overrides, { content, numbers: extension?.numbers ?? [] }),
+  });
+}
+
+/** Checks of rows at random draws: of ours, and of a user's own by what their components hold. */
+interface DrawChecks {
+  readonly ours: CheckRow;
+  readonly own: (content: ContentIn) => CheckRow;
+}
+
+type CheckRow = ReturnType<typeof checkAtDraws>;
+
+/** No check at random draws. */
+const noDraws: DrawChecks = { ours: () => undefined, own: () => () => undefined };
+
+/**
+ * The model of a scenario that was checked before: by `checkScenario`, by a reader, or by the tests of a program that holds it. It is
+ * `compileModel` with the numbers that the scenario gives and without its checks, for a program that is to be small. What a
+ * check would have found goes on unseen: a pump that is not there pumps nothing, a species that is not there is a bare RangeError.
+ */
+export function compileUnchecked(scenario: Scenario): Model {
+  return assembled(scenario, givenParameters(scenario.overrides), undefined, noDraws);
+}
+
+/** A model made of a scenario as it stands; rows are checked to close at the given numbers, and as `checks` says. */
+function assembled(
+  scenario: Scenario,
+  given: Parameters,
+  extension: Extension | undefined,
+  checks: DrawChecks,
+): Model {
+  const components = extension?.components ?? [];
   checkSavedComponents(scenario, components);
   const parameters = extension?.check(scenario, given) ?? given;
   const layout = layOut(scenario, parameters, components);
@@ -148,10 +182,9 @@ export function compileChecked(scenario: Scenario, given: Parameters, options: C
     stateIn: (vessel) => states[vessel],
   }));
   const streamRow = addTransport(work, ours, ({ carries }) => carries);
-  const atDraws = checkAtDraws(closureDraws, scenario.overrides);
   for (const process of processes)
-    addProcess(work, process, sitesOf(process, scenario, layout, metabolisms), atDraws);
-  const ownAtDraws = checkAtDraws(closureDraws, scenario.overrides, { content, numbers });
+    addProcess(work, process, sitesOf(process, scenario, layout, metabolisms), checks.ours);
+  const ownAtDraws = checks.own(content);
   for (const process of ownProcesses(extension ?? {}))
     addProcess(work, process, sitesWithOwn(process, scenario, layout, plain, metabolisms), ownAtDraws);
   const ownStreamRow = addTransport(work, own, ({ carries, from }) => carries && from >= 0);

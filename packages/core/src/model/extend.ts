@@ -8,6 +8,7 @@ import { processes as ours } from '../processes/index.js';
 import type { Process } from '../processes/process.js';
 import type { Scenario } from '../scenario/scenario.js';
 import { rateFaults } from './check-rates.js';
+import { formFaults } from './own-form.js';
 import { withNumbers } from './own-numbers.js';
 import {
   type Additions,
@@ -177,8 +178,12 @@ const outsideOnly = new Set<string>([
  * Components, processes and numbers of a user's own, for `compileModel(scenario, parameters, { extension })`. They are checked
  * there, against the scenario and its numbers: names and places, partials against differences, rates that stop where
  * what they use up ends, rows that close.
+ * @throws InputError where a part has not the form that its type says
  */
-export function extension({ components = [], processes = [], numbers = [] }: Additions): Extension {
+export function extension(additions: Additions): Extension {
+  const faults = formFaults(additions);
+  if (faults.length > 0) throw new InputError(faults);
+  const { components = [], processes = [], numbers = [] } = additions;
   const added = { components, processes, numbers };
   return { ...added, check: (scenario, given) => checked(scenario, given, added) };
 }

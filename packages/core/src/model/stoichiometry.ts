@@ -9,7 +9,7 @@ import {
   contentOf,
 } from '../processes/components.js';
 import type { Process, Term } from '../processes/process.js';
-import type { Override } from '../library/override.js';
+import type { Override } from '../library/own-row.js';
 import { sparseLu } from '../solve/sparse-lu.js';
 import { packPattern } from '../solve/sparse-rows.js';
 import type { OwnNumber } from './own.js';

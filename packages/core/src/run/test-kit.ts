@@ -1,3 +1,4 @@
+import { degreeOfHardness } from '../base/hardness.js';
 import { normalQuantile } from '../base/normal.js';
 import type { WaterComponent } from '../processes/components.js';
 import { waterState } from '../model/layout.js';
@@ -5,7 +6,6 @@ import type { Model } from '../model/model.js';
 import { waterChemistry } from '../model/water-chemistry.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { Measurable, TestKit } from '../scenario/scenario.js';
-import { convert } from '../base/units.js';
 
 /** The water of a system at a moment. */
 export interface Waters {
@@ -76,6 +76,5 @@ export function describeReading(read: Measurable, value: number): string {
   const digits = (number: number): string => String(Number(number.toPrecision(4)));
   const unit = unitOfMeasurable[read];
   const text = unit === '' ? digits(value) : `${digits(value)} ${unit}`;
-  const degree = read === 'alkalinity' ? convert(1, 'dKH', 'alkalinity') : undefined;
-  return degree !== undefined && 'value' in degree ? `${text} (${digits(value / degree.value)} dKH)` : text;
+  return read === 'alkalinity' ? `${text} (${digits(value / degreeOfHardness)} dKH)` : text;
 }

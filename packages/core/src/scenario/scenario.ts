@@ -4,7 +4,7 @@
  * Units inside Leat: day, m, m2, m3, g, mol, eq, degC; concentrations g m-3 (= mg/L), nitrogen
  * species as g N, alkalinity eq m-3 (= meq/L), inorganic carbon mol m-3 (= mmol/L); shares 0..1.
  */
-import type { Override } from '../library/override.js';
+import type { Override } from '../library/own-row.js';
 import type { SavedState } from './saved-state.js';
 import type { Feed, Ration, SourceWater } from './supplies.js';
 import type { Doser } from './doser.js';

@@ -3,7 +3,7 @@ import { InputError, type Fault } from '../../../../packages/core/src/base/fault
 import { createParameters, drawParameters } from '../../../../packages/core/src/library/parameters.js';
 import { createRandom } from '../../../../packages/core/src/base/random.js';
 import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
-import type { Override } from '../../../../packages/core/src/library/override.js';
+import type { Override } from '../../../../packages/core/src/library/own-row.js';
 
 function faultsOf(overrides: readonly Override[]): readonly Fault[] {
   try {

@@ -38,7 +38,9 @@ describe('the tables', () => {
   });
 
   it('have every column as long as the others', () => {
-    for (const [name, cells] of Object.entries(tableColumns)) expect(cells.length, name).toBe(tableRows.size);
+    const { numbers, ...words } = tableColumns;
+    for (const [name, cells] of Object.entries(words)) expect(cells.length, name).toBe(tableRows.size);
+    expect(numbers).toHaveLength(3 * tableRows.size);
     expect(conditionCells).toHaveLength(tableRows.size);
   });
 

@@ -10,9 +10,10 @@ import { FileError } from '../../files/read.js';
 import { job as outlineJob } from '../shared/outline-job.js';
 import { job, type MemberShared } from './job.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { extensionNote, loadExtension } from '../shared/extension.js';
 import { readTexts, type ReferencedFiles } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
-import { eachJob, runJobs } from '../../workers/pool.js';
+import { eachJob, noteReplaced, runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
 import { linesText } from '../../terminal/columns.js';
@@ -65,6 +66,8 @@ function resume(path: string, accumulator: Accumulator, now: EnsemblePart): void
 }
 
 async function openWork(texts: ReferencedFiles, options: EnsembleOptions, streams: Streams): Promise<Work> {
+  if (texts.extend !== undefined)
+    streams.note(linesText([extensionNote(texts.extend, await loadExtension(texts.extend))]));
   const sampling = samplingOf(options, texts.fitted?.fit);
   const questions = { measures: options.of, conditions: options.keep };
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
@@ -121,7 +124,7 @@ export async function ensembleCommand(
           progress.day(accumulator.size());
           saver.maybe();
         },
-        { signal, ...(workers === undefined ? {} : { workers }) },
+        { signal, ...(workers === undefined ? {} : { workers }), ...noteReplaced(streams) },
       ),
     );
   } catch (error) {

@@ -1,6 +1,7 @@
 import { openMembers, type MemberOutcome, type Questions, type Sampling, type TableRow } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { openTexts, type ReferencedFiles } from '../shared/referenced-files.js';
+import { openExtended } from '../shared/extension.js';
+import type { ReferencedFiles } from '../shared/referenced-files.js';
 import { askedOf } from '../shared/outline-job.js';
 
 /** What all members of an ensemble share. */
@@ -31,14 +32,19 @@ function byTurns(): (size: number) => Float64Array {
 /** Runs members of an ensemble by their number. The series of an outcome hold until the worker has been given two more. */
 export const job: Job<MemberShared, number, MemberOutcome> = {
   module: import.meta.url,
-  open({ texts, rows, sampling, questions, tolerance }) {
+  async open({ texts, rows, sampling, questions, tolerance }) {
     const options = tolerance === undefined ? {} : { tolerance };
-    const opened = openTexts(texts);
+    const opened = await openExtended(texts);
+    let onDay = (): void => undefined;
+    const member = openMembers(opened, { rows, ...askedOf(opened, questions) }, sampling, {
+      ...options,
+      ...{ allocate: byTurns(), onDay: () => onDay() },
+    });
     return {
-      run: openMembers(opened, { rows, ...askedOf(opened, questions) }, sampling, {
-        ...options,
-        allocate: byTurns(),
-      }),
+      run: (input, alive) => {
+        onDay = alive;
+        return member(input);
+      },
     };
   },
 };

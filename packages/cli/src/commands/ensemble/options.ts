@@ -6,6 +6,7 @@ import {
   another,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   membersOption,
@@ -48,6 +49,7 @@ export const addEnsemble: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .addOption(workersOption())
     .addOption(outOption())

@@ -2,6 +2,7 @@ import {
   allSeries,
   basePlan,
   bibliography,
+  bibtex,
   budgetsOf,
   costsOf,
   endStateOf,
@@ -14,6 +15,7 @@ import {
 } from '@leat/core';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { extensionNote, loadExtension } from '../shared/extension.js';
 import { openScenario } from '../shared/referenced-files.js';
 import { csv, longCsv } from '../../files/csv.js';
 import { jsonDocument, type RunResults } from './document.js';
@@ -35,7 +37,8 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
   readonly long?: boolean;
   readonly save?: string;
   readonly force?: boolean;
-  readonly sources?: boolean;
+  /** Sources of the numbers used: behind the summary, or as BibTeX in its place. */
+  readonly sources?: 'text' | 'bibtex';
   /** Series to draw in the terminal; true for the usual ones. */
   readonly plot?: true | readonly string[];
 }
@@ -59,7 +62,11 @@ async function writeCourses(
  * A run that broke off, or whose balance does not close, is still printed in full.
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
-  const reading = openScenario(file, options);
+  const read = openScenario(file, options);
+  const own = options.extend === undefined ? undefined : await loadExtension(options.extend);
+  const reading = own === undefined ? read : { ...read, extension: own };
+  if (own !== undefined && options.quiet !== true)
+    streams.note(linesText([extensionNote(options.extend ?? '', own)]));
   const outputs = openOutputs<'csv' | 'parquet' | 'save'>(
     options,
     { csv: 'course', parquet: 'parquet', save: 'state' },
@@ -85,6 +92,8 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
   outputs.save?.write(`${JSON.stringify(sealed(endStateOf(run)), null, 2)}\n`);
   if (options.json === true) {
     streams.result(jsonDocument(results));
+  } else if (options.sources === 'bibtex') {
+    streams.result(bibtex(results.sources));
   } else if (options.quiet !== true) {
     streams.result(summary(results, styleFor(process.stdout.isTTY, process.env)));
   }
@@ -92,7 +101,7 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     const { terminalCharts } = await import('../plot/text.js');
     streams.result(terminalCharts(run, options.plot));
   }
-  if (options.sources === true && options.json !== true)
+  if (options.sources === 'text' && options.json !== true)
     streams.result(`\n${linesText(sourceLines(results.sources))}`);
   const { code, text } = endingOf(run, worstResidual(results.budgets).budget);
   if (text !== '') streams.note(linesText([text]));

@@ -5,6 +5,7 @@ import {
   allowPathOption,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   setOption,
@@ -24,6 +25,7 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .addOption(new Option('--integrator <name>', 'how to integrate').choices(['rosenbrock', 'odex']))
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .option('--json', 'print one JSON document instead of the summary')
@@ -33,7 +35,14 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .option('--save <file>', 'write the end state, for another run to start from')
     .addOption(forceOption())
     .option('--plot [series...]', 'draw courses in the terminal (default: TAN, nitrite, nitrate and pH)')
-    .option('--sources', 'print where the numbers that were used come from')
+    .addOption(
+      new Option(
+        '--sources [form]',
+        'print where the numbers that were used come from; as BibTeX, that alone is printed',
+      )
+        .choices(['text', 'bibtex'])
+        .preset('text'),
+    )
     .option('--quiet', 'print no summary, no progress and no notes')
     .action(async (file: string, options: RunOptions) => {
       const { runCommand } = await import('./command.js');

@@ -24,7 +24,8 @@ import type { Streams } from '../../terminal/streams.js';
 import { styleFor } from '../../terminal/style.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
-import { runJobs } from '../../workers/pool.js';
+import { noteReplaced, runJobs } from '../../workers/pool.js';
+import { extensionNote, loadExtension } from '../shared/extension.js';
 import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job as outlineJob } from '../shared/outline-job.js';
 import { job } from './job.js';
@@ -174,9 +175,14 @@ async function look(
   begun: (checkpoint: Checkpoint<Answer>) => void,
 ): Promise<SensitivityResult> {
   const texts = readTexts(file, options);
+  if (texts.extend !== undefined)
+    streams.note(linesText([extensionNote(texts.extend, await loadExtension(texts.extend))]));
   const { kept } = openKept(options, 'sensitivity');
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
-  const jobs = { signal, ...(options.workers === undefined ? {} : { workers: options.workers }) };
+  const jobs = {
+    ...{ signal, ...noteReplaced(streams) },
+    ...(options.workers === undefined ? {} : { workers: options.workers }),
+  };
   const questions = { measures: [options.of], conditions: [] };
   const [{ outline, notes }] = await runJobs(outlineJob, { texts, ...simulation }, [questions], { signal });
   streams.note(linesText(notes));

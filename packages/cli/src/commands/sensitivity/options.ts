@@ -5,6 +5,7 @@ import {
   allowPathOption,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   membersOption,
@@ -43,6 +44,7 @@ export const addSensitivity: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .option('--tolerance <number>', 'relative tolerance (default: 1e-5)', tolerance)
     .addOption(workersOption())
     .addOption(outOption())

@@ -104,6 +104,10 @@ export const resumeOption = (): Option =>
 export const workersOption = (): Option =>
   new Option('--workers <number>', 'runs at the same time (default: one for each core)').argParser(count);
 
+/** `--extend FILE`. */
+export const extendOption = (): Option =>
+  new Option('--extend <file>', 'run code of your own: a module of components and processes (see extend.md)');
+
 /** `--fit FILE`. */
 export const fitOption = (): Option =>
   new Option('--fit <file>', 'numbers as `leat fit` found them, in place of those of the file');

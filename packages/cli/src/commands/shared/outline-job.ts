@@ -5,13 +5,14 @@ import {
   openModel,
   outlineOf,
   type Basis,
-  type OpenScenario,
+  type ExtendedScenario,
   type Outline,
   type Questions,
 } from '@leat/core';
 import type { Job } from '../../workers/job.js';
 import { keySeries } from './key-quantities.js';
-import { openTexts, type ReferencedFiles } from './referenced-files.js';
+import { openExtended } from './extension.js';
+import type { ReferencedFiles } from './referenced-files.js';
 
 /** What draws are made around, in plain data. */
 export interface OutlineAnswer {
@@ -32,8 +33,8 @@ export const job: Job<
   OutlineAnswer
 > = {
   module: import.meta.url,
-  open({ texts, tolerance }) {
-    const opened = openTexts(texts);
+  async open({ texts, tolerance }) {
+    const opened = await openExtended(texts);
     return {
       run: (questions) => {
         const where = { measures: '--of', conditions: '--keep' };
@@ -52,7 +53,7 @@ export const job: Job<
 
 /** What is asked of every run, for a system whose outline is known: its rows were checked, its questions read, there. */
 export function askedOf(
-  { reading }: OpenScenario,
+  { reading }: ExtendedScenario,
   questions: Questions,
 ): Pick<Basis, 'measures' | 'conditions'> {
   const { model } = openModel(reading, { closureDraws: 0 });

@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import {
   fittedSettings,
   fittedTable,
@@ -24,6 +25,8 @@ export interface ScenarioOptions {
   readonly every?: string;
   /** Fit whose numbers stand in place of the file's and of the tables'; `--set` wins over it. */
   readonly fit?: string;
+  /** Module that exports components and processes of the user's own. */
+  readonly extend?: string;
 }
 
 function setting(text: string): { readonly path: string; readonly value: string } {
@@ -46,6 +49,8 @@ export interface ReferencedFiles {
   readonly beside: ReadonlyMap<string, string>;
   /** The numbers found by `leat fit` that stand in it, and the file they were read from. */
   readonly fitted?: { readonly file: string; readonly fit: SavedFit };
+  /** Module of components and processes of the user's own, as an absolute path. */
+  readonly extend?: string;
   readonly options: ScenarioOptions;
 }
 
@@ -108,7 +113,7 @@ export function openTexts(texts: ReferencedFiles): OpenScenario {
  */
 function openFile(
   file: string,
-  { fit, allowPath, ...options }: ScenarioOptions,
+  { fit, allowPath, extend, ...options }: ScenarioOptions,
 ): { readonly texts: ReferencedFiles; readonly opened: OpenScenario } {
   const beside = new Map<string, string>();
   const openNext = openBeside([file], allowPath);
@@ -117,6 +122,7 @@ function openFile(
   const texts = {
     ...{ file, text: textOf(file), beside },
     ...fitted,
+    ...(extend !== undefined && { extend: resolve(extend) }),
     options: {
       set,
       ...(tables === undefined ? {} : { tables }),

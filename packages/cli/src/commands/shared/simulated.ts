@@ -8,11 +8,11 @@ import {
   simulate,
   verdictOf,
   type Budget,
+  type ExtendedReading,
   type OpenModel,
   type ResumableRun,
   type Run,
   type RunAccount,
-  type ScenarioReading,
 } from '@leat/core';
 import { odex } from '@leat/core/odex';
 import { exit, type ExitCode } from '../../terminal/exit.js';
@@ -35,7 +35,7 @@ export interface SimulatedRun extends Pick<OpenModel, 'notes' | 'used'> {
 
 /** Compiles and simulates what was read, with what was assumed, warnings and progress on the notes. */
 export async function simulated(
-  reading: ScenarioReading,
+  reading: ExtendedReading,
   options: SimulatedOptions,
   streams: Streams,
 ): Promise<SimulatedRun> {

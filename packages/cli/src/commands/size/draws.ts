@@ -11,6 +11,7 @@ import { valueText } from '@leat/view/text';
 import { withFitted } from '../shared/correlations.js';
 import { job, type SizeShared } from './job.js';
 import type { ExitCode } from '../../terminal/exit.js';
+import { noteReplaced } from '../../workers/pool.js';
 import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
 import { openCheckpoint, type Checkpoint, keptNote, plainName } from '../../files/checkpoint.js';
 import type { KeptOptions, Output } from '../../files/outputs.js';
@@ -109,7 +110,7 @@ export async function sizeDraws(
         draws,
         checkpoint,
         { part, shown: part },
-        { signal, ...(workers && { workers }) },
+        { signal, ...(workers && { workers }), ...noteReplaced(streams) },
       ),
     );
     checkpoint.finish();

@@ -5,7 +5,7 @@ import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { openTexts, readTexts, type ReferencedFiles } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
-import { runJobs } from '../../workers/pool.js';
+import { noteReplaced, runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
 import { styleFor } from '../../terminal/style.js';
 import { sweepCsv, sweepDocument } from './text.js';
@@ -49,6 +49,7 @@ async function sweep(texts: ReferencedFiles, options: SweepOptions, streams: Str
       runJobs(job, shared, grid, {
         signal,
         ...(options.workers === undefined ? {} : { workers: options.workers }),
+        ...noteReplaced(streams),
         onDone: () => {
           progress.day(++done);
         },

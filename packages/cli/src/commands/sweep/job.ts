@@ -23,7 +23,7 @@ export interface SweepShared {
 export const job: Job<SweepShared, readonly number[], SweepPoint> = {
   module: import.meta.url,
   open: ({ texts, varied, of, keep }) => ({
-    run(values) {
+    run(values, alive) {
       try {
         const { reading } = openAt(
           texts,
@@ -32,7 +32,7 @@ export const job: Job<SweepShared, readonly number[], SweepPoint> = {
         const { model } = openModel(reading, { closureDraws: 0 });
         const measures = of.map((text) => measureOf(text, model, '--of'));
         const conditions = keep.map((text) => conditionOf(text, model, '--keep'));
-        return sweepPoint(simulate(model), measures, conditions);
+        return sweepPoint(simulate(model, { onDay: alive }), measures, conditions);
       } catch (error) {
         if (!(error instanceof InputError)) throw error;
         const none = Number.NaN;

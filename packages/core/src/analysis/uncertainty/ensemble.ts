@@ -1,7 +1,7 @@
 import { InputError } from '../../base/faults.js';
 import type { TableRow } from '../../library/table-row.js';
 import type { PlacedLimit } from '../../result/limit-check.js';
-import type { OpenScenario } from '../../scenario/read-scenario.js';
+import type { ExtendedScenario } from '../../model/open-model.js';
 import { type MemberNote, openAccumulator, type Accumulator } from './accumulator.js';
 import {
   type Basis,
@@ -11,7 +11,7 @@ import {
   type Outline,
   type Questions,
 } from './members.js';
-import { openRuns } from './open-runs.js';
+import { openRuns, type RunsOptions } from './open-runs.js';
 import { type Bands, bandsOf, type Summary, summaryOf } from './quantiles.js';
 import { openSampling, type Sampling } from './sampling.js';
 
@@ -134,17 +134,17 @@ export function ensembleResult(
  * @param open the system, read
  * @param basis what is drawn, and the measures and conditions of each member, as `basisOf` gives it
  * @param sampling how members are drawn
- * @param options relative `tolerance` of the integration (default as for `simulate`), and `allocate`, which gives the array
+ * @param options relative `tolerance` of the integration and `onDay` as for `simulate`, and `allocate`, which gives the array
  *   for so many numbers of the series of a member (default: a new one each)
  */
 export function openMembers(
-  open: OpenScenario,
+  open: ExtendedScenario,
   { rows, measures, conditions }: Pick<Basis, 'rows' | 'measures' | 'conditions'>,
   sampling: Sampling,
   {
     allocate,
     ...options
-  }: { readonly tolerance?: number; readonly allocate?: (size: number) => Float64Array } = {},
+  }: Omit<RunsOptions, 'reuse'> & { readonly allocate?: (size: number) => Float64Array } = {},
 ): (member: number) => MemberOutcome {
   const runAt = openRuns(open, rows, { ...options, reuse: true });
   const draw = openSampling(
@@ -168,7 +168,7 @@ export function openMembers(
  * Throws InputError for a sampling, measures or conditions that cannot be.
  */
 export function ensembleOf(
-  open: OpenScenario,
+  open: ExtendedScenario,
   sampling: Sampling,
   questions: Questions = { measures: [], conditions: [] },
   options: { readonly tolerance?: number } = {},

@@ -1,5 +1,6 @@
 import type { TableRow } from '../../library/table-row.js';
-import { openModel } from '../../model/open-model.js';
+import { type ExtendedScenario, openModel } from '../../model/open-model.js';
+import type { Extension } from '../../model/own.js';
 import type { PlacedLimit } from '../../result/limit-check.js';
 import { limitNames, limitsOf } from '../../result/limits.js';
 import { contentHash } from '../../base/content-hash.js';
@@ -9,7 +10,6 @@ import { wholeRow } from '../../library/conditions.js';
 import { simulate } from '../../run/stepping.js';
 import type { Run } from '../../run/run.js';
 import { outputTimes } from '../../run/sample-buffer.js';
-import type { OpenScenario } from '../../scenario/read-scenario.js';
 import { type Condition, conditionOf } from '../measures/condition.js';
 import { type Measure, measureOf } from '../measures/measure.js';
 import { NoAnswerError } from '../measures/phrase.js';
@@ -74,6 +74,13 @@ function evaluateAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' 
   }
 }
 
+/** What tells one extension from another, as plain data: names and numbers. */
+const namesOf = ({ components, processes, numbers }: Extension): object => ({
+  components: components.map(({ id }) => id),
+  processes: processes.map(({ id }) => id),
+  numbers,
+});
+
 /**
  * Runs a system once with the numbers as they stand, to see which of them it uses and what can be measured of it.
  * A number that only other draws would use (a process that never works here) is not drawn.
@@ -82,11 +89,11 @@ function evaluateAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' 
  * @param options relative `tolerance` of the integration, and where they were written, for messages
  */
 export function basisOf(
-  open: OpenScenario,
+  open: ExtendedScenario,
   questions: Questions,
   options: { readonly tolerance?: number; readonly where?: { measures?: string; conditions?: string } } = {},
 ): Basis {
-  const { scenario, resolved } = open.reading;
+  const { scenario, resolved, extension } = open.reading;
   const { model, notes, used } = openModel(open.reading);
   const { where = {}, ...simulation } = options;
   const measures = questions.measures.map((text) => measureOf(text, model, where.measures));
@@ -110,7 +117,10 @@ export function basisOf(
     limits: limitNames(model),
     times: outputTimes(scenario.days, scenario.every, scenario.saved?.time),
     scenario: scenarioHash(scenario),
-    hash: contentHash({ version, scenario, plain: resolved.plain, rows, tolerance: run.tolerance }),
+    hash: contentHash({
+      ...{ version, scenario, plain: resolved.plain, rows, tolerance: run.tolerance },
+      ...(extension && { own: namesOf(extension) }),
+    }),
   };
 }
 

@@ -6,7 +6,9 @@ import { compileChecked } from '../../model/compile.js';
 import { simulate } from '../../run/stepping.js';
 import type { Run } from '../../run/run.js';
 import { reusedBuffer } from '../../run/sample-buffer.js';
-import type { OpenScenario } from '../../scenario/read-scenario.js';
+import type { ExtendedScenario } from '../../model/open-model.js';
+import type { Extension } from '../../model/own.js';
+import { withNumbers } from '../../model/own-numbers.js';
 
 /** Most tries at a legal draw. */
 const mostTries = 1000;
@@ -36,26 +38,46 @@ export interface RunsOptions {
   readonly tolerance?: number;
   /** Whether each run is read out before the next is asked for: its samples then make way for those of the next. */
   readonly reuse?: boolean;
+  /** Called at each day boundary of each run with the number of the `day`, from 0. */
+  readonly onDay?: (day: number) => void;
+}
+
+/** An extension that was checked, with values of its own numbers as they were drawn. */
+function drawnExtension(extension: Extension, values: ReadonlyMap<string, number>): Extension {
+  const own = extension.numbers.flatMap(({ id }) => {
+    const value = values.get(id);
+    return value === undefined ? [] : [[id, value] as const];
+  });
+  const check: Extension['check'] = (_, given) =>
+    parametersAt(new Map(own), withNumbers(given, extension.numbers));
+  return { ...extension, check };
 }
 
 /**
  * Runs of one system with numbers of the tables drawn from their ranges. Reading, compiling and running are
- * all done anew with the drawn numbers; only the text is parsed, and closure checked at random draws, once.
+ * all done anew with the drawn numbers; only the text is parsed, and closure checked at random draws, once. Components and
+ * processes of a user's own go with each, their numbers drawn as ours are.
  * @param rows what is drawn
  * @returns the run at uniform numbers (0..1), one for each row. It throws InputError where the drawn numbers make no system.
  */
 export function openRuns(
-  open: OpenScenario,
+  open: ExtendedScenario,
   rows: readonly TableRow[],
   { reuse = false, ...options }: RunsOptions = {},
 ): (u: ArrayLike<number>) => Run {
+  const { extension } = open.reading;
   const given = createParameters(open.reading.scenario.overrides);
   const buffer = reuse ? reusedBuffer() : undefined;
   const simulation = { ...options, ...(buffer && { buffer }) };
   return (u) => {
     buffer?.clear();
     const values = drawnValues(rows, u);
-    const scenario = open.again(parametersAt(values, given));
-    return simulate(compileChecked(scenario, parametersAt(values, given), { closureDraws: 0 }), simulation);
+    const ours = new Map([...values].filter(([id]) => given.has(id)));
+    const scenario = open.again(parametersAt(ours, given));
+    const options = {
+      closureDraws: 0,
+      ...(extension && { extension: drawnExtension(extension, values) }),
+    };
+    return simulate(compileChecked(scenario, parametersAt(ours, given), options), simulation);
   };
 }

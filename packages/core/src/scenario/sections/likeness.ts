@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import { names } from '../../library/names.js';
 import { nearestSubject } from '../../library/other-names.js';
-import { idFault, type Override, overrideRow } from '../../library/override.js';
+import { idFault, overrideRow } from '../../library/override.js';
+import type { Override } from '../../library/own-row.js';
 import { isOpenGroup } from '../../library/properties.js';
 import type { TableRow } from '../../library/table-row.js';
 import { compact, type Reader } from '../file/reader.js';

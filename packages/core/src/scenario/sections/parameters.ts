@@ -12,7 +12,7 @@ import { type Load, loadText, resolvePath } from '../file/include-tree.js';
 import { compact, Reader } from '../file/reader.js';
 import { nodeAt, originAt, type Path, type Tree } from '../file/tree.js';
 import { word } from '../file/values.js';
-import type { Override } from '../../library/override.js';
+import type { Override } from '../../library/own-row.js';
 import { readLikeness } from './likeness.js';
 import { parameterSchema } from './start.js';
 
