@@ -73,6 +73,7 @@ export { deathsOf, type CohortDeaths, type DeathsOfDay } from './result/deaths.j
 export type { CauseOfDeath } from './processes/kernels/hazard.js';
 export { domainAtStart } from './analysis/design/domain-at-start.js';
 export { limitsOf, marginOf, worstFirst, type LimitResult } from './result/limits.js';
+export { afterEvents, type AfterEvent, type PassedAfter } from './result/after-events.js';
 export { verdictOf, type RunVerdict, type Trouble } from './result/verdict.js';
 export type { Beginning, CropsVerdict, FishVerdict, HoldsUntil, ToldDeaths } from './result/verdict.js';
 export type { FilterHeld, FilterVerdict } from './result/filter-verdict.js';

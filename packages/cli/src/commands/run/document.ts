@@ -1,4 +1,5 @@
 import type {
+  AfterEvent,
   BasePlan,
   BibliographyEntry,
   Budget,
@@ -23,6 +24,7 @@ export interface RunResults {
   readonly verdict: RunVerdict;
   readonly harvest: Harvest;
   readonly limits: readonly LimitResult[];
+  readonly after: readonly AfterEvent[];
   readonly manifest: Manifest;
   readonly sources: readonly BibliographyEntry[];
 }
@@ -57,7 +59,7 @@ function heldOf({ model: { layout, contents }, samples }: Run): readonly object[
 
 /** The run as one JSON document. Numbers that JSON lacks (no fish, so no mean mass) are null. */
 export function jsonDocument(results: RunResults): string {
-  const { run, series, budgets, base, verdict, harvest, limits, manifest, sources } = results;
+  const { run, series, budgets, base, verdict, harvest, limits, after, manifest, sources } = results;
   const places = [...new Set(budgets.map(({ place }) => place))].filter((place) => place !== 'system');
   const at = (place: string): Budget[] => budgets.filter((budget) => budget.place === place);
   const document = {
@@ -77,6 +79,7 @@ export function jsonDocument(results: RunResults): string {
     base,
     harvest,
     limits,
+    after,
     events: run.events,
     work: run.work,
     manifest,
