@@ -81,3 +81,5 @@ export { sweepGrid, sweepValues } from './analysis/design/sweep.js';
 export type { Spread as RowSpread } from './analysis/uncertainty/one-at-a-time.js';
 export type { RunsOptions } from './analysis/uncertainty/open-runs.js';
 export type { SizeRange } from './analysis/design/size.js';
+export { planChanges, type ChangePlan } from './analysis/design/split-changes.js';
+export { shapley, type ChangeShare } from './analysis/design/shapley.js';

@@ -73,6 +73,7 @@ export { deathsOf, type CohortDeaths, type DeathsOfDay } from './result/deaths.j
 export type { CauseOfDeath } from './processes/kernels/hazard.js';
 export { domainAtStart } from './analysis/design/domain-at-start.js';
 export { limitsOf, marginOf, worstFirst, type LimitResult } from './result/limits.js';
+export { groupParts, type PartGroup } from './result/why-groups.js';
 export { afterEvents, type AfterEvent, type PassedAfter } from './result/after-events.js';
 export { verdictOf, type RunVerdict, type Trouble } from './result/verdict.js';
 export type { Beginning, CropsVerdict, FishVerdict, HoldsUntil, ToldDeaths } from './result/verdict.js';
@@ -95,7 +96,14 @@ export type { ComparedFates, ComparedShare } from './result/compare.js';
 export type { ComparedLimit } from './result/compare.js';
 export { apartness, type ComparedQuantity } from './result/compare.js';
 export type { RunAccount } from './result/compare.js';
-export { why, type Difference, type DifferencePart, type Moment, type WhyOptions } from './result/why.js';
+export {
+  why,
+  valueOn,
+  type Difference,
+  type DifferencePart,
+  type Moment,
+  type WhyOptions,
+} from './result/why.js';
 
 // A water-test log.
 export { unitOfMeasurable } from './scenario/measurables.js';
@@ -173,3 +181,4 @@ export type { waterComponents } from './processes/components.js';
 export * from './units.js';
 export * from './analysis.js';
 export * from './calibration.js';
+export type { Change, Piece } from './scenario/file/tree-changes.js';

@@ -12,6 +12,7 @@ export const examples: Readonly<Record<string, readonly (readonly [args: string,
   compare: [['compare before.yaml after.yaml --days 60', 'two systems side by side']],
   why: [
     ['why before.yaml after.yaml --of nitrate@sump --at 60d', 'what made the difference'],
+    ['why before.yaml after.yaml --of nitrate@sump --by change', 'which of the changes made it'],
     ['why system.yaml --of nitrate@sump --from 10d --to 60d', 'what made the change'],
   ],
   report: [['report system.yaml --out report.html', 'a page with pictures']],

@@ -1,6 +1,7 @@
 // Numbers, names and what is said of a run, in words for a person.
 export { actionPhrase } from './actions.js';
 export { afterLines, afterTexts, type AfterText } from './after-events.js';
+export { changeWords } from './changes.js';
 export { cautions } from './cautions.js';
 export { boundLabel, boundLine, boundPhrase, boundSign, boundUnit, type Bound } from './limits.js';
 export { andMore, listed, placeOf, plain, quantityOf, quantityPhrase, seriesPhrase, short } from './names.js';
