@@ -181,4 +181,5 @@ export type { waterComponents } from './processes/components.js';
 export * from './units.js';
 export * from './analysis.js';
 export * from './calibration.js';
+export { valuesLike, type ValueAtPath } from './scenario/file/paths-like.js';
 export type { Change, Piece } from './scenario/file/tree-changes.js';

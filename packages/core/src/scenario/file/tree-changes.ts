@@ -35,16 +35,19 @@ const howKeys = new Set(['at', 'every', 'until', 'from', 'for', 'times', 'on', '
 /** Keys that name what an item is about, the first of them that it has. */
 const aboutKeys = ['cohort', 'planting', 'vessel', 'into', 'in', 'pump', 'water', 'read'];
 
+/** A value that stands as text. */
+const textIn = (value: Plain): string => (typeof value === 'string' ? value : JSON.stringify(value));
+
 /** What an item of a list is about: the bed, cohort or vessel that it names, else the first text in it. */
 function aboutOf(item: Box): string {
   if (typeof item['from'] === 'string' && 'to' in item) return item['from'];
   for (const [key, value] of Object.entries(item)) {
     if (howKeys.has(key)) continue;
     if (typeof value === 'string')
-      return aboutKeys.includes(key) && 'product' in item ? String(item['product']) : value;
+      return aboutKeys.includes(key) && 'product' in item ? textIn(item['product']) : value;
     if (!isBox(value)) continue;
     const named = aboutKeys.find((each) => typeof value[each] === 'string');
-    return named === undefined ? key : String(value[named]);
+    return named === undefined ? key : textIn(value[named]);
   }
   return Object.keys(item)[0] ?? '';
 }
