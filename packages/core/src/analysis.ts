@@ -75,7 +75,7 @@ export { openSizeMembers, type SizeDraws, type SizeMember } from './analysis/des
 export { sizeReasons, type SizeReasons } from './analysis/design/size-reasons.js';
 export { sizeSpread, type SizeSpread } from './analysis/design/size-spread.js';
 export type { Trial } from './analysis/design/trial.js';
-export { valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/design/value-range.js';
+export { partsOf, valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/design/value-range.js';
 export { sweepPoint, type SweepPoint } from './analysis/design/sweep.js';
 export { sweepGrid, sweepValues } from './analysis/design/sweep.js';
 export type { Spread as RowSpread } from './analysis/uncertainty/one-at-a-time.js';
@@ -122,3 +122,6 @@ export {
   type WeekOfHarvest,
 } from './analysis/plan/plan-calendar.js';
 export { withRation } from './analysis/plan/ration.js';
+export { planChanges, type ChangePlan } from './analysis/design/split-changes.js';
+export { shapley, type ChangeShare } from './analysis/design/shapley.js';
+export { offBy, ownValues, type OwnValue, type StatedError } from './analysis/design/own-values.js';

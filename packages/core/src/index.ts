@@ -76,6 +76,8 @@ export { deathsOf, type CohortDeaths, type DeathsOfDay } from './result/deaths.j
 export type { CauseOfDeath } from './processes/kernels/hazard.js';
 export { domainAtStart } from './analysis/design/domain-at-start.js';
 export { limitsOf, marginOf, worstFirst, type LimitResult } from './result/limits.js';
+export { groupParts, type PartGroup } from './result/why-groups.js';
+export { afterEvents, type AfterEvent, type PassedAfter } from './result/after-events.js';
 export { verdictOf, type RunVerdict, type Trouble } from './result/verdict.js';
 export type { Beginning, CropsVerdict, FishVerdict, HoldsUntil, ToldDeaths } from './result/verdict.js';
 export type { FilterHeld, FilterVerdict } from './result/filter-verdict.js';
@@ -97,7 +99,14 @@ export type { ComparedFates, ComparedShare } from './result/compare.js';
 export type { ComparedLimit } from './result/compare.js';
 export { apartness, type ComparedQuantity } from './result/compare.js';
 export type { RunAccount } from './result/compare.js';
-export { why, type Difference, type DifferencePart, type Moment, type WhyOptions } from './result/why.js';
+export {
+  why,
+  valueOn,
+  type Difference,
+  type DifferencePart,
+  type Moment,
+  type WhyOptions,
+} from './result/why.js';
 
 // A water-test log.
 export { unitOfMeasurable } from './scenario/measurables.js';
@@ -175,3 +184,5 @@ export type { waterComponents } from './processes/components.js';
 export * from './units.js';
 export * from './analysis.js';
 export * from './calibration.js';
+export { valuesLike, type ValueAtPath } from './scenario/file/paths-like.js';
+export type { Change, Piece } from './scenario/file/tree-changes.js';

@@ -21,6 +21,33 @@ const size = (...args: string[]) => leat(['size', 'small.yaml', ...args, ...shor
 const widest = (text: string): number => Math.max(...text.split('\n').map((line) => Array.from(line).length));
 
 describe('leat size', () => {
+  it('varies several values at once by one factor, and says what each becomes', async () => {
+    const args = [
+      'size',
+      'small.yaml',
+      '--days',
+      '10',
+      '--vary',
+      'fish.*.ration',
+      '--vary',
+      'fish.tilapia.number',
+    ];
+    const range = ['--from', '0.5', '--to', '8', '--largest', '--keep', 'highest tan@tank below 1.5 mg N/L'];
+    const { code, out } = await leat([...args, ...range], folder);
+    expect(code).toBe(0);
+    expect(out.replaceAll(/\n +/g, ' ')).toMatch(
+      /^a factor on what the file says: fish\.tilapia\.ration [\d.]+ %\/d, fish\.tilapia\.number \d+$/m,
+    );
+    expect(out.replaceAll(/\n +/g, ' ')).toMatch(
+      /^answer: [\d.]+ times what the file says: fish\.tilapia\.ration [\d.]+ %\/d/m,
+    );
+    const none = await leat([...args.slice(0, 4), '--vary', 'fish.*.rations', ...range], folder);
+    expect([none.code, none.err.includes('nothing is written there')]).toEqual([2, true]);
+    const unit = ['--from', '1 g/d', '--to', '2 g/d', '--keep', 'highest tan@tank below 1 mg N/L'];
+    const bad = await leat([...args, ...unit], folder);
+    expect([bad.code, bad.err.includes('bare factors')]).toEqual([2, true]);
+  });
+
   it('is in the help, with its options', async () => {
     const { out } = await leat(['size', '--help'], folder);
     for (const option of ['vary', 'from', 'to', 'keep', 'largest', 'within', 'members', 'seed', 'chosen'])

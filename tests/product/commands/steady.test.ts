@@ -27,14 +27,32 @@ describe('leat steady', () => {
   it('tells the water, time constants, what is held and the limits passed', async () => {
     const { code, out, err } = await steady('small.yaml', '--hold', 'nitrate');
     expect([code, err]).toEqual([0, '']);
-    expect(out).toMatch(/^a constant state, under the weather of day 0; small changes die away/m);
+    expect(out).toMatch(
+      /^a state that stays as it is, under the weather of day 0 \(1 Mar\); small changes die away/m,
+    );
     expect(out).toMatch(/^tank +[\d.]+ +[\d.]+ +[\d.]+/m);
-    expect(out).toMatch(/^time constant +95 % back in +made by$/m);
-    expect(out).toMatch(/^95 % back, the slowest that each takes part in: /m);
+    expect(out).toMatch(
+      /^after a disturbance 95 % back in: settled solids that hardly break down \d+ months; /m,
+    );
+    expect(out).not.toMatch(/time constant|Newton/);
     expect(out).toMatch(/^held: fish: fish grow and die until they are taken out$/m);
     expect(out).toMatch(/^held: nitrate in sump: held as asked; the system would lose [\d.]+ g N\/d of it$/m);
     expect(out).toContain('limits passed');
     expect(widest(out)).toBeLessThanOrEqual(100);
+  });
+
+  it('holds what would take decades to settle, and says so; a longer patience lets it settle', async () => {
+    const slow = ['small.yaml', '--set', 'vessels.sump.exchange=0.2 L/d'];
+    const { out } = await steady(...slow, '--patience', '400 d', '--detail');
+    expect(out).toMatch(
+      /^held: chloride in sump: too slow to settle, so it stands as it does\s+at the start \(it would take \d+\s+years\)/m,
+    );
+    expect(out).toMatch(/^time constant +95 % back in +made by$/m);
+    expect(out).toMatch(/^found by \d+ d of simulation and \d+ Newton steps/m);
+    const long = await steady(...slow, '--patience', '400000 d');
+    expect(long.out).not.toContain('too slow to settle');
+    const bad = await steady('small.yaml', '--patience', '3');
+    expect([bad.code, bad.err.includes('--patience: a number without a unit')]).toEqual([2, true]);
   });
 
   it('says so when the state repeats each day, and shows from where to where it goes', async () => {

@@ -13,6 +13,8 @@ interface WhyDocument {
 
 const documentOf = (text: string): WhyDocument => JSON.parse(text) as WhyDocument;
 const folder = folderWith({
+  'two.yaml':
+    'include: small.yaml\nplantings: { lettuce: { area: 1 m2 } }\nfish: { tilapia: { number: 25 } }\n',
   'fewer.yaml': 'include: small.yaml\ntitle: Fewer crops\nplantings: { lettuce: { area: 1 m2 } }\n',
   'broken.yaml': 'include: small.yaml\nparameters: { oxygen.saturation.a: 1000 }\n',
 });
@@ -36,10 +38,13 @@ describe('leat why', () => {
   it('says in a sentence and a table that less uptake raised nitrate, with cautions', async () => {
     const { code, out, err } = await leat([...two, ...nitrate, '--at', '30d'], folder);
     expect([code, err]).toEqual([0, '']);
-    expect(out).toMatch(/^nitrate@sump on day 30: [\d.]+ mg N\/L in A, [\d.]+ mg N\/L in B$/m);
-    expect(out).toMatch(/^\+[\d.]+ mg N\/L = .*\+[\d.]+ less nitrate uptake by/m);
+    expect(out).toMatch(
+      /^nitrate in sump on day 30 is [\d.]+ mg N\/L higher in B \([\d.]+\) than in A \([\d.]+ mg N\/L\): /,
+    );
+    expect(out.replaceAll('\n', ' ')).toMatch(/: \+[\d.]+ by less +nitrate uptake by crops/);
     expect(out).toMatch(/^less nitrate uptake by crops +\+[\d.]+ +[\d.]+ %$/m);
-    expect(out).toMatch(/^difference +\+[\d.]+ +100\.0 %$/m);
+    expect(out).toMatch(/^difference +\+[\d.]+$/m);
+    for (const [, share] of out.matchAll(/([\d.]+) %$/gm)) expect(Number(share)).toBeLessThanOrEqual(100);
     expect(out).toContain('Fish welfare');
     expect(widest(out)).toBeLessThanOrEqual(100);
     expect(out).not.toContain('\u001b');
@@ -86,7 +91,9 @@ describe('leat why', () => {
     const args = ['why', 'small.yaml', '--of', 'nitrate@system', '--from', '10d', '--to', '30d'];
     const { code, out } = await leat(args, folder);
     expect(code).toBe(0);
-    expect(out).toMatch(/^nitrate@system: [\d.]+ mg N\/L on day 10, [\d.]+ mg N\/L on day 30$/m);
+    expect(out).toMatch(
+      /^nitrate in the whole system is [\d.]+ mg N\/L (lower|higher) on day 30 \([\d.]+\) than on day 10 \([\d.]+ mg N\/L\)/,
+    );
     expect(out).not.toMatch(/\b(less|more) nitr/);
     const found = documentOf((await leat([...args, '--json'], folder)).out);
     expect([found.from.day, found.to.day]).toEqual([10, 30]);
@@ -98,7 +105,48 @@ describe('leat why', () => {
   it('says so when nothing differs', async () => {
     const { code, out } = await leat(['why', 'small.yaml', 'small.yaml', ...nitrate, '--at', '5d'], folder);
     expect(code).toBe(0);
-    expect(out).toContain('no difference, and nothing that made one');
+    expect(out).toMatch(/^nitrate in sump on day 5 is the same .*: nothing made a difference$/m);
+  });
+
+  it('writes a table whose rounded parts sum to the rounded difference, netted and in detail', async () => {
+    for (const detail of [[], ['--detail']]) {
+      const { out } = await leat([...two, ...nitrate, '--at', '30d', ...detail], folder);
+      const [, , ...lines] = out.slice(out.indexOf('of all that moved it')).split('\n\n')[0].split('\n');
+      const values = out
+        .split('\n')
+        .flatMap((line) => /^(?!difference)\S.* {2,}([-+]?[\d.]+) +[\d.]+ %$/.exec(line)?.[1] ?? [])
+        .map(Number);
+      const difference = Number(/^difference +(\S+)/m.exec(out)?.[1]);
+      expect(lines.length).toBeGreaterThan(2);
+      expect(values.reduce((sum, value) => sum + value, 0)).toBeCloseTo(difference, 9);
+      expect(out.includes('--detail shows all')).toBe(detail.length === 0);
+    }
+  });
+
+  it('splits by what was changed, each alone and together, and sums', async () => {
+    const args = ['why', 'small.yaml', 'two.yaml', ...nitrate, '--at', '30d', '--by', 'change'];
+    const { code, out } = await leat(args, folder);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^nitrate in sump on day 30 is [\d.]+ mg N\/L higher/);
+    expect(out).toMatch(/because of plantings\.lettuce\.area: 1 m2 instead of/);
+    expect(out).toContain('4 runs, one for each set of 2 changes');
+    expect(out).toContain('through what: nitrate in sump');
+    expect(widest(out)).toBeLessThanOrEqual(100);
+    const document = JSON.parse((await leat([...args, '--json'], folder)).out) as {
+      difference: number;
+      changes: { name: string; value: number; alone: number }[];
+    };
+    expect(document.changes.map(({ name }) => name).sort()).toEqual(['fish.tilapia', 'plantings.lettuce']);
+    const total = document.changes.reduce((sum, { value }) => sum + value, 0);
+    expect(Math.abs(total - document.difference)).toBeLessThan(1e-9);
+  });
+
+  it('splits pH too, which no process sums to', async () => {
+    const args = ['why', 'small.yaml', 'fewer.yaml', '--of', 'pH@sump', '--at', '30d', '--by', 'change'];
+    const { code, out } = await leat(args, folder);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^pH in sump on day 30 is /);
+    expect(out).not.toContain('through what');
   });
 
   it('puts --set over both', async () => {
@@ -145,6 +193,8 @@ describe('exit codes of leat why', () => {
     [['why', 'small.yaml', ...nitrate, '--to', '3d']],
     [['why', 'small.yaml', 'fewer.yaml', ...nitrate, '--from', '3d', '--to', '5d']],
     [['why', 'small.yaml', 'fewer.yaml', ...nitrate, '--around', 'tank']],
+    [['why', 'small.yaml', ...nitrate, '--from', '3d', '--by', 'change']],
+    [['why', 'small.yaml', 'fewer.yaml', ...nitrate, '--by', 'change', '--most', '9']],
   ])('5 for %j', async (args) => {
     const { code, out, err } = await leat(args, folder);
     expect([code, out]).toEqual([5, '']);

@@ -12,6 +12,7 @@ export const examples: Readonly<Record<string, readonly (readonly [args: string,
   compare: [['compare before.yaml after.yaml --days 60', 'two systems side by side']],
   why: [
     ['why before.yaml after.yaml --of nitrate@sump --at 60d', 'what made the difference'],
+    ['why before.yaml after.yaml --of nitrate@sump --by change', 'which of the changes made it'],
     ['why system.yaml --of nitrate@sump --from 10d --to 60d', 'what made the change'],
   ],
   advise: [
@@ -28,6 +29,10 @@ export const examples: Readonly<Record<string, readonly (readonly [args: string,
   ],
   steady: [['steady system.yaml --hold nitrate', 'what it settles to']],
   size: [
+    [
+      'size system.yaml --vary "fish.*.ration" --from 0.2 --to 2 --largest --keep "highest tan@tank below 1 mg N/L"',
+      'how far may all rations go?',
+    ],
     [
       'size system.yaml --vary vessels.biofilter.media.volume --from "20 L" --to "2 m3" --keep "keeps limits"',
       'the smallest filter that will do',
@@ -51,7 +56,10 @@ export const examples: Readonly<Record<string, readonly (readonly [args: string,
     ['ensemble system.yaml --members 1000 --shard 3/8 --out part-3.ens', 'one part of eight'],
   ],
   merge: [['merge part-1.ens part-2.ens --out whole.ens', 'the parts put together']],
-  sensitivity: [['sensitivity system.yaml --of "highest tan@tank-1" --method local', 'which numbers matter']],
+  sensitivity: [
+    ['sensitivity system.yaml --of "highest tan@tank-1" --method local', 'which numbers matter'],
+    ['sensitivity system.yaml --of "highest tan@tank-1" --over mine', 'what should I measure better?'],
+  ],
   log: [
     ['log tests.csv --write-map tests.map', 'guess what the columns hold'],
     ['log tests.csv --map tests.map --system system.yaml', 'read it, beside the system it is of'],

@@ -1,6 +1,7 @@
 import { type Maker, newMaker } from '@leat/view/pictures';
 import { newDocument } from '../files/new-document.js';
 import type { RunSummary } from './run-summary.js';
+import { afterSection, isDisturbed } from './after-section.js';
 import { askedHeader } from './asked-section.js';
 import { baseSection, usedBase } from './base-section.js';
 import { basisSection } from './basis-section.js';
@@ -47,6 +48,7 @@ export function reportPage(runs: readonly RunSummary[]): string {
     ...(runs.some(hasHarvest) ? [harvestSection] : []),
     waterSection,
     limitsSection,
+    ...(runs.some(isDisturbed) ? [afterSection] : []),
     coursesSection,
     systemSection,
     nitrogenSection,

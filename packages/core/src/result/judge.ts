@@ -40,6 +40,28 @@ export function runningMean(
   return means;
 }
 
+/**
+ * The means that a limit judges: over its averaging time, or, where samples are farther apart than that, the values as they
+ * are.
+ * @param times ascending, d
+ * @param averaging d; 0: the values themselves
+ * @param every output step, d; a mean over no less than it is taken everywhere
+ */
+export function meansOf(
+  times: readonly number[],
+  values: ArrayLike<number>,
+  averaging: number,
+  every: number,
+): Float64Array {
+  const means = runningMean(times, values, averaging);
+  if (averaging >= every) return means;
+  for (let i = 0; i < means.length; i++) {
+    const resolved = i > 0 && times[i] - times[i - 1] <= averaging * (1 + 1e-9);
+    if (!resolved) means[i] = values[i];
+  }
+  return means;
+}
+
 /** Which way a limit is passed. */
 export type Direction = 'above' | 'below';
 
@@ -78,10 +100,23 @@ export function judge(
   values: ArrayLike<number>,
   limit: { readonly value: number; readonly direction: Direction },
   averaging: number,
+  matters?: (index: number) => boolean,
+): Verdict {
+  return judgeMeans(times, runningMean(times, values, averaging), limit, matters);
+}
+
+/**
+ * Compares means at some times with a limit, as `judge` does.
+ * @param times d, ascending
+ * @param matters whether anyone the limit is for was there at each time
+ */
+export function judgeMeans(
+  times: readonly number[],
+  means: Float64Array,
+  limit: { readonly value: number; readonly direction: Direction },
   matters: (index: number) => boolean = () => true,
 ): Verdict {
   const sign = limit.direction === 'above' ? 1 : -1;
-  const means = runningMean(times, values, averaging);
   const excess = (i: number): number => sign * (means[i] - limit.value);
   let worst = -1;
   let first: number | undefined;

@@ -1,6 +1,7 @@
 import type { Model } from '../model/model.js';
 import type { SampledRun, Run } from '../run/run.js';
-import { judge, type Verdict } from './judge.js';
+import { closeRun } from './close-run.js';
+import { judgeMeans, meansOf, type Verdict } from './judge.js';
 import { harms, limitReader, type LimitCheck, type PlacedLimit } from './limit-check.js';
 import { allSeries, type Series } from './series.js';
 import { limitsForCrops } from './limits-for-crops.js';
@@ -14,7 +15,7 @@ import { limitsForSystem } from './limits-for-system.js';
  * `unit`, `averaging`, for `whom`, by which source), where, and the verdict (first when, how long, how far).
  */
 export interface LimitResult extends PlacedLimit, Verdict {
-  /** Whether the averaging time is as long as the output step: a shorter one cannot be resolved, the values at the output times are compared as they are. */
+  /** Whether the averaging time is as long as the output step: a shorter one is resolved after events alone, elsewhere the values at the output times are compared as they are. */
   readonly resolved: boolean;
 }
 
@@ -54,21 +55,36 @@ export function limitNames(model: Model): readonly PlacedLimit[] {
 
 /**
  * Holds a run against every limit of the tables for its species, crops and water. Values between output
- * times are not seen: an averaging time shorter than the output step is marked as not resolved, and a run
- * shorter than an averaging time is not judged by it. A design aid: fish welfare, food safety and
- * discharge stay with local codes and licensed practice.
- * @param series all series of the run, where they are at hand
+ * times are seen for three days after events (`between` of the run): elsewhere an averaging time shorter than the output
+ * step is not resolved. A run shorter than an averaging time is not judged by it. A design aid: fish welfare, food safety
+ * and discharge stay with local codes and licensed practice.
+ * @param series all series of the run at its output times, where they are at hand
  */
-export function limitsOf(run: Run, series: readonly Series[] = allSeries(run)): readonly LimitResult[] {
-  const times = run.samples.map(({ time }) => time);
+export function limitsOf(run: Run, series?: readonly Series[]): readonly LimitResult[] {
   const step = run.model.scenario.every;
-  return checksOf(run, series).map(({ limit, place, values, matters }) => {
-    const resolved = limit.averaging === 0 || limit.averaging >= step;
-    return {
-      ...limit,
-      place,
-      resolved,
-      ...judge(times, values, limit, resolved ? limit.averaging : 0, matters),
-    };
-  });
+  return limitCourses(run, series).map(({ limit, place, times, means, matters }) => ({
+    ...limit,
+    place,
+    resolved: limit.averaging === 0 || limit.averaging >= step,
+    ...judgeMeans(times, means, limit, matters),
+  }));
+}
+
+/** What is held against a limit: the means that it judges at each time that the run was looked at. */
+export interface LimitCourse extends Omit<LimitCheck, 'values'> {
+  /** d. */
+  readonly times: readonly number[];
+  /** Means over its averaging time, or the values as they are where samples are too far apart for it. */
+  readonly means: Float64Array;
+}
+
+/** The courses that `limitsOf` judges, in its order. */
+export function limitCourses(run: Run, series?: readonly Series[]): readonly LimitCourse[] {
+  const close = closeRun(run);
+  const times = close.samples.map(({ time }) => time);
+  const all = close === run && series !== undefined ? series : allSeries(close);
+  return checksOf(close, all).map(({ limit, place, values, matters }) => ({
+    ...{ limit, place, times, matters },
+    means: meansOf(times, values, limit.averaging, run.model.scenario.every),
+  }));
 }

@@ -18,13 +18,27 @@ export interface PlainRun extends Omit<ResumableRun, 'model'> {
 
 /** A run without its model, which holds functions; `openPlainRun` makes it a run again, on the other side. */
 export function plainRun(run: ResumableRun): PlainRun {
-  const { model, outcome, samples, postings, events, doses, ages, work, integrator, tolerance, state } = run;
+  const {
+    model,
+    outcome,
+    samples,
+    between,
+    postings,
+    events,
+    doses,
+    ages,
+    work,
+    integrator,
+    tolerance,
+    state,
+  } = run;
   const own = createParameters(model.scenario.overrides);
   const numbers = Array.from(model.parameters.rows()).flatMap(({ id, value }) =>
     own.has(id) && own.row(id).value !== value ? [[id, value] as const] : [],
   );
   return {
     ...{ schema: 'leat-plain-run', scenario: model.scenario, numbers, used: model.parameters.used() },
+    ...(between && { between }),
     ...{ outcome, samples, postings, events, doses, ages, work, integrator, tolerance, state },
     extended: model.extension !== undefined,
   };
@@ -39,12 +53,16 @@ export function openPlainRun(plain: PlainRun, extension?: Extension): ResumableR
   if (plain.extended && extension === undefined)
     throw new RangeError('this run had components or processes of its own: give the extension again');
   const { scenario, numbers, used } = plain;
-  const { outcome, samples, postings, events, doses, ages, work, integrator, tolerance, state } = plain;
+  const { outcome, samples, between, postings, events, doses, ages, work, integrator, tolerance, state } =
+    plain;
   const parameters = parametersAt(new Map(numbers), createParameters(scenario.overrides));
   const model = compileChecked(scenario, parameters, {
     closureDraws: 0,
     ...(extension && { extension }),
   });
   for (const id of used) model.parameters.value(id);
-  return { model, outcome, samples, postings, events, doses, ages, work, integrator, tolerance, state };
+  return {
+    ...{ model, outcome, samples, postings, events, doses, ages, work, integrator, tolerance, state },
+    ...(between && { between }),
+  };
 }

@@ -1,12 +1,15 @@
 // Reads numbers as: verdict
 import { sum } from '../base/sum.js';
+import { disturbing } from '../run/close-look.js';
 import type { Run, RunEvent } from '../run/run.js';
+import { closeRun } from './close-run.js';
 import type { CauseOfDeath } from '../processes/kernels/hazard.js';
 import { deathsOf, sharesDead } from './deaths.js';
 import { filterVerdict, type FilterVerdict } from './filter-verdict.js';
 import { harvestOf } from './harvest.js';
 import { cropNitrogenShare } from './crop-nitrogen.js';
 import { limitsOf, type LimitResult } from './limits.js';
+import { isRoutine } from './routine.js';
 import { allSeries, type Series } from './series.js';
 import { waterVerdict, type WaterVerdict } from './water-verdict.js';
 import type { Harm } from './limit-check.js';
@@ -55,8 +58,8 @@ export interface ToldDeaths {
 
 /** Deaths of every cohort that ever had fish, the most first. */
 function toldDeaths(run: Run): readonly ToldDeaths[] {
-  const shares = sharesDead(run);
-  const all = deathsOf(run).flatMap(({ cohort, stocked, causes, wipedOut }, i): ToldDeaths[] =>
+  const shares = sharesDead(closeRun(run));
+  const all = deathsOf(closeRun(run)).flatMap(({ cohort, stocked, causes, wipedOut }, i): ToldDeaths[] =>
     stocked > 0
       ? [
           {
@@ -200,22 +203,8 @@ function cropsVerdict(run: Run, limits: readonly LimitResult[]): CropsVerdict | 
   };
 }
 
-/** Kinds of events that disturb a system, whatever they were meant for. */
-const disturbing = new Set([
-  ...['pump', 'aeration', 'control', 'stock', 'lose-fish', 'medicate', 'clean', 'change-water', 'cart-water'],
-  ...['top-up', 'source-water', 'dose', 'feed', 'leave-empty', 'drain-solids', 'pump-trip', 'dry'],
-]);
-
-/** Kinds that are routine where they come again and again alike, and begin nothing. */
-const routine = new Set(['stock', 'feed', 'dose', 'drain-solids', 'change-water', 'cart-water']);
-
 /** Days within which what was done is named beside what went wrong. */
 const BEFORE = 3;
-
-/** Whether the like of it was done more than four times in a run. */
-const isRoutine = (run: Run, { kind, place, text }: RunEvent): boolean =>
-  routine.has(kind) &&
-  run.events.filter((each) => each.kind === kind && each.place === place && each.text === text).length > 4;
 
 function beginningOf(
   run: Run,

@@ -2,7 +2,7 @@ import { InputError } from '../base/faults.js';
 import type { Run, Sample } from '../run/run.js';
 import { nearest } from '../base/nearest.js';
 import { sum } from '../base/sum.js';
-import { seriesNames } from './series.js';
+import { seriesNames, seriesOf, seriesUnits } from './series.js';
 import { heldBy, historyOf, START, type History } from './why-history.js';
 import { quantitiesOf, type WhyQuantity, type Store } from './why-quantities.js';
 
@@ -83,6 +83,22 @@ function sampleAt({ run, day }: Moment): Sample {
       ...(Number.isFinite(day) && { nearest: `${close} d` }),
     },
   ]);
+}
+
+/**
+ * What a quantity is at a moment, and its unit: any that `why` splits, or any series, such as `pH@tank`.
+ * @throws InputError with the nearest name, and for a day that is no output time
+ */
+export function valueOn(quantity: string, moment: Moment): { readonly value: number; readonly unit: string } {
+  const { run } = moment;
+  const sample = sampleAt(moment);
+  const found = quantitiesOf(run).find(({ name }) => name === quantity);
+  if (found !== undefined) {
+    const { amount, per, unit } = found;
+    return { value: heldBy(sample, amount) / (per === undefined ? 1 : heldBy(sample, per)), unit };
+  }
+  const { values } = seriesOf(run, quantity);
+  return { value: values[run.samples.indexOf(sample)], unit: seriesUnits(run.model).get(quantity) ?? '' };
 }
 
 /** Both moments of a measure: what is held and how it came there. */

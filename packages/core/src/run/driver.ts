@@ -5,6 +5,7 @@ import { byKind } from '../scenario/action-kinds.js';
 import type { Action, TimedAction } from '../scenario/scenario.js';
 import type { Ending, Integrator, IntegratorFactory, Tolerance } from '../solve/contract.js';
 import { rosenbrock } from '../solve/rosenbrock.js';
+import { closeTimes, disturbing, lookAt } from './close-look.js';
 import { harvestRipe, perform } from './actions.js';
 import { openControls } from './controls.js';
 import { openFishWatch } from './fish-watch.js';
@@ -143,6 +144,7 @@ export class Driver {
    */
   begin(atMark: boolean, morning = false): void {
     const { state, segments } = this;
+    const told = this.record.events.length;
     const boundary = Math.abs(state.time - Math.round(state.time)) <= INSTANT;
     const jumped = boundary && this.beginDay();
     const { time } = state;
@@ -150,6 +152,7 @@ export class Driver {
     if (boundary || acted || morning) segments.morning(Math.floor(time + INSTANT), time, state.y);
     // After a true jump the old step is far too long: begin again with a small one.
     if (this.settle(time) || acted || jumped) this.integrator.restart();
+    this.lookAtEvents(told);
     if (atMark && ++state.marks > CHATTER) {
       state.outcome = { kind: 'chattering', time, advice: adviceFor('chattering') };
     }
@@ -174,7 +177,7 @@ export class Driver {
   /** The run up to where it stands. */
   finish(): ResumableRun {
     const { model, state, integrator, tolerance } = this;
-    const { samples, postings, events, doses } = this.record;
+    const { samples, between, postings, events, doses } = this.record;
     // What was reached when a run breaks off or is left is told, whatever time it was.
     if (samples[samples.length - 1].time < state.time) {
       this.sampler.take(state.time, state.y, state.x, 0);
@@ -183,6 +186,7 @@ export class Driver {
       model,
       outcome: state.outcome ?? { kind: 'done', time: this.isOver() ? model.scenario.days : state.time },
       samples,
+      ...(between.length > 0 && { between }),
       postings,
       events,
       doses,
@@ -222,16 +226,20 @@ export class Driver {
     const { model, state, outputs, sampler, tolerance } = this;
     const { hydraulics } = this.parts;
     const from = state.time;
-    const times: number[] = [];
+    const due: number[] = [];
     for (let next = state.nextOutput; next < outputs.length && outputs[next] < to - INSTANT; next++) {
-      times.push(outputs[next]);
+      due.push(outputs[next]);
     }
+    const isDue = (at: number): boolean => due.some((each) => Math.abs(each - at) <= INSTANT);
+    const close = closeTimes(state.look, from, to).filter((at) => !isDue(at));
+    const times = close.length === 0 ? due : [...due, ...close].sort((a, b) => a - b);
+    const between = new Set(close);
     const take = (at: number, y: Float64Array, x: Float64Array): void => {
-      sampler.take(at, y, x, at - from);
+      sampler.take(at, y, x, at - from, between.has(at) ? 'between' : 'samples');
     };
     const ending: Ending =
       to > from ? this.integrator.advance(from, to, state.y, state.x, { times, take }) : { kind: 'done' };
-    state.nextOutput += times.length;
+    state.nextOutput += due.length;
     if (ending.kind !== 'done') {
       hydraulics.advance(ending.time - from);
       state.time = ending.time;
@@ -264,11 +272,38 @@ export class Driver {
   private act(time: number): boolean {
     const { parts, state, actions } = this;
     const from = state.nextAction;
+    this.lookBefore(time);
     while (state.nextAction < actions.length && actions[state.nextAction].at <= time + INSTANT) {
       const { action, cause } = actions[state.nextAction++];
       perform(parts, action, time, cause);
     }
     return state.nextAction > from;
+  }
+
+  /** Takes a sample before actions that will be looked at closely, unless the last is of the same time. */
+  private lookBefore(time: number): void {
+    const { state, actions } = this;
+    for (let next = state.nextAction; next < actions.length && actions[next].at <= time + INSTANT; next++) {
+      const { action } = actions[next];
+      if (!disturbing.has(action.kind) || this.isSampled(time)) continue;
+      this.sampler.take(time, state.y, state.x, 0, 'between');
+    }
+  }
+
+  /** Looks closely at what happened since so many events; what no action did is sampled where it happened. */
+  private lookAtEvents(told: number): void {
+    const { state, record } = this;
+    let close = false;
+    for (const event of record.events.slice(told)) close = lookAt(state.look, event) || close;
+    if (close && !this.isSampled(state.time)) this.sampler.take(state.time, state.y, state.x, 0, 'between');
+  }
+
+  /** Whether there is a sample of a time, or will be: the first of a run is taken after what is done there. */
+  private isSampled(time: number): boolean {
+    const { record, state, outputs } = this;
+    const due = state.nextOutput < outputs.length ? outputs[state.nextOutput] : Infinity;
+    const last = [record.samples.at(-1)?.time, record.between.at(-1)?.time, due];
+    return last.some((at) => at !== undefined && Math.abs(at - time) <= INSTANT);
   }
 
   /** Sets the regime of the segment that starts at a time; true when the water did something. */

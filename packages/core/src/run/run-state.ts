@@ -2,6 +2,7 @@ import type { RandomState } from '../base/random.js';
 import type { Model } from '../model/model.js';
 import type { PhMemory } from '../model/water-look.js';
 import type { StepMemory } from '../solve/contract.js';
+import type { CloseLook } from './close-look.js';
 import type { CropClock } from './crop-clock.js';
 import type { Day } from './forcing.js';
 import type { Hydraulics, WaterState } from './hydraulics.js';
@@ -49,6 +50,8 @@ export interface RunState {
   nextOutput: number;
   /** How often the water came to a mark on this day. */
   marks: number;
+  /** After which event samples are taken between the output times. */
+  readonly look: CloseLook;
   /** What the numerical methods go on from; it decides the last places of results. */
   readonly memory: { readonly steps?: StepMemory; readonly pH: PhMemory };
   /** How the run ended, where it broke off. */
@@ -58,6 +61,7 @@ export interface RunState {
 /** What a run has left behind; nothing of its future depends on it. */
 export interface RunRecord {
   readonly samples: Sample[];
+  readonly between: Sample[];
   readonly postings: Posting[];
   readonly events: RunEvent[];
   readonly doses: Dose[];

@@ -90,6 +90,12 @@ export interface Run {
    * after them).
    */
   readonly samples: readonly Sample[];
+  /**
+   * Samples between the output times, ascending: for three days after something that disturbed the system (see
+   * `disturbing`), the first four of a kind and place, so that a fright of hours is seen at daily output too. Absent: none
+   * were taken.
+   */
+  readonly between?: readonly Sample[];
   readonly postings: readonly Posting[];
   readonly events: readonly RunEvent[];
   /** What was dosed by actions, plans and rules, in order of time. */

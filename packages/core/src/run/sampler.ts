@@ -17,13 +17,19 @@ export class Sampler {
   }
 
   /**
-   * Takes a sample within a segment.
+   * Takes a sample within a segment, for the series or, between the output times, for a close look at what happens.
    * @param y states at the time
    * @param x extents at the time
    * @param since d since the water was last moved, along whose straight lines volumes are read
    */
-  take(time: number, y: Float64Array, x: Float64Array, since: number): void {
-    this.parts.record.samples.push(this.look(time, y, x, since));
+  take(
+    time: number,
+    y: Float64Array,
+    x: Float64Array,
+    since: number,
+    into: 'samples' | 'between' = 'samples',
+  ): void {
+    this.parts.record[into].push(this.look(time, y, x, since));
   }
 
   /** The sample that `take` takes, kept nowhere. */

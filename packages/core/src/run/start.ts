@@ -7,6 +7,7 @@ import type { Model } from '../model/model.js';
 import { INSTANT } from '../base/instant.js';
 import { openVesselIons, waterChemistry, type Waters } from '../model/water-chemistry.js';
 import type { StartVessel } from '../scenario/scenario.js';
+import { openLook } from './close-look.js';
 import { startControls } from './controls.js';
 import { type CropClock, openCropClock } from './crop-clock.js';
 import { conditionsAt, type Day, openDay } from './forcing.js';
@@ -39,6 +40,7 @@ export function startState(model: Model, weatherOf?: number): Omit<RunState, 'me
     nextAction: 0,
     nextOutput: 0,
     marks: 0,
+    look: openLook(),
   };
   if (saved !== undefined) goOn(model, saved, state);
   if (savedMorning(model) === undefined) findIons(model, state);
@@ -53,7 +55,7 @@ function findIons({ parameters, layout }: Model, { y, water, day }: Omit<RunStat
 
 /** Opens the parts of a run over its state, with nothing left behind yet. */
 export function openParts(model: Model, state: RunState): RunParts {
-  const record: RunRecord = { samples: [], postings: [], events: [], doses: [] };
+  const record: RunRecord = { samples: [], between: [], postings: [], events: [], doses: [] };
   return {
     model,
     state,

@@ -16,7 +16,8 @@ export function quantityPhrase(quantity: string): string {
 
 /** A series in words, such as `TAN in tank-1`. */
 export function seriesPhrase(series: string): string {
-  return `${quantityPhrase(quantityOf(series))} in ${placeOf(series)}`;
+  const place = placeOf(series);
+  return `${quantityPhrase(quantityOf(series))} in ${place === 'system' ? 'the whole system' : place}`;
 }
 
 /** The place of a series: what stands after `@`. */

@@ -15,6 +15,17 @@ export function day(time: number | undefined): string {
   return time.toFixed(1).replace(/\.0$/, '');
 }
 
+/** A long or short time in the words people use: minutes, hours, days, weeks, months, years. */
+export function longSpan(days: number): string {
+  const size = Math.abs(days);
+  if (size < 1 / 24) return `${Math.max(1, Math.round(size * 1440))} min`;
+  if (size < 2) return `${String(Number((size * 24).toPrecision(2)))} h`;
+  if (size < 21) return `${String(Number(size.toPrecision(2)))} days`;
+  if (size < 90) return `${Math.round(size / 7)} weeks`;
+  if (size < 730) return `${Math.round(size / 30.44)} months`;
+  return `${String(Number((size / 365.25).toPrecision(2)))} years`;
+}
+
 /** A share in percent, one decimal. */
 export function percent(share: number): string {
   return `${(share * 100).toFixed(1)} %`;

@@ -30,7 +30,7 @@ const places = (trouble: Trouble): string =>
   );
 
 /** What was passed, in words: `nitrite above 1 mg N/L`. */
-function passedPhrase(trouble: Trouble): string {
+export function passedPhrase(trouble: Pick<Trouble, 'quantity' | 'direction' | 'value' | 'unit'>): string {
   const { quantity, direction, value } = trouble;
   if (quantity === 'chloride-shortage') return 'too little chloride against nitrite';
   return `${quantityPhrase(quantity)} ${direction} ${shown(value)}${boundUnit(trouble)}`;
@@ -164,7 +164,7 @@ function whatBegan({ what }: Beginning): string {
 }
 
 /** Something that happened, in a sentence. */
-function eventPhrase({ kind, place, text }: NonNullable<Beginning['after']>): string {
+export function eventPhrase({ kind, place, text }: NonNullable<Beginning['after']>): string {
   if (text.endsWith('power cut')) return 'a power cut';
   if (kind === 'pump' && text === 'off') return `the stop of pump ${place}`;
   if (kind === 'top-up' && text === 'stopped') return 'the stop of top-up';
@@ -172,7 +172,7 @@ function eventPhrase({ kind, place, text }: NonNullable<Beginning['after']>): st
   if (kind === 'cap-reached') return `the cap of ${place} reached`;
   if (kind === 'pump-trip') return `pump ${place} sucking air`;
   if (kind === 'dry') return `${place} dry`;
-  return `${plain(kind)} of ${place} (${text})`;
+  return `${plain(kind)} of ${place}${text === '' ? '' : ` (${text})`}`;
 }
 
 /** Where trouble began, unless the first line says it: what was amiss, and what had been done before. */

@@ -1,4 +1,5 @@
 import {
+  afterEvents,
   allSeries,
   basePlan,
   bibliography,
@@ -85,6 +86,7 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     budgets: budgetsOf(run),
     base: basePlan(run),
     limits,
+    after: afterEvents(run),
     manifest: manifestOf(run),
     sources: bibliography(used(), run.model.parameters),
   };

@@ -1,4 +1,5 @@
 import type {
+  AfterEvent,
   BasePlan,
   BibliographyEntry,
   Budget,
@@ -26,6 +27,7 @@ export interface RunResults {
   /** By the prices of the scenario; absent: it has none. */
   readonly costs?: Costs;
   readonly limits: readonly LimitResult[];
+  readonly after: readonly AfterEvent[];
   readonly manifest: Manifest;
   readonly sources: readonly BibliographyEntry[];
 }
@@ -60,7 +62,7 @@ function heldOf({ model: { layout, contents }, samples }: Run): readonly object[
 
 /** The run as one JSON document. Numbers that JSON lacks (no fish, so no mean mass) are null. */
 export function jsonDocument(results: RunResults): string {
-  const { run, series, budgets, base, verdict, harvest, costs, limits, manifest, sources } = results;
+  const { run, series, budgets, base, verdict, harvest, costs, limits, after, manifest, sources } = results;
   const places = [...new Set(budgets.map(({ place }) => place))].filter((place) => place !== 'system');
   const at = (place: string): Budget[] => budgets.filter((budget) => budget.place === place);
   const document = {
@@ -81,6 +83,7 @@ export function jsonDocument(results: RunResults): string {
     harvest,
     ...(costs && { costs }),
     limits,
+    after,
     events: run.events,
     work: run.work,
     manifest,

@@ -11,6 +11,7 @@ import {
   worstResidual,
 } from '@leat/core';
 import {
+  afterLines,
   andMore,
   boundSign,
   cautions,
@@ -126,7 +127,7 @@ export function limitLines(limits: readonly LimitResult[], every: number): reado
   const left = groups.length > most ? [`${groups.length - most} more: see --json`] : [];
   const short = unjudged > 0 ? [`${unjudged} not judged: run shorter than their mean, or nobody there`] : [];
   const blind = limits.some(({ judged, resolved }) => judged && !resolved)
-    ? [`means over less than the output step (${shown(every)} d) cannot be resolved`]
+    ? [`means over less than the output step (${shown(every)} d) are resolved for a day after events alone`]
     : [];
   const notes = [...left, ...short, ...blind].join('; ');
   const legend = sources.map((source, index) => `[${index + 1}] ${source}`).join('  ');
@@ -190,9 +191,19 @@ function systemFates(budgets: readonly Budget[], quantity: 'nitrogen' | 'water')
   return fatesOf(budget);
 }
 
+/** Lines each wrapped under its own start, and an empty one behind them; nothing of nothing. */
+function paragraph(lines: readonly string[]): readonly string[] {
+  if (lines.length === 0) return [];
+  const wrapped = lines.flatMap((line) => {
+    const indent = /^ */.exec(line)?.[0] ?? '';
+    return wrap(line.trim(), width - indent.length, '  ').map((each) => indent + each);
+  });
+  return [...wrapped, ''];
+}
+
 /** The summary of a run, one screen: 100 columns and about fifty lines. */
 export function summary(results: RunResults, style: Style): string {
-  const { run, series, budgets, limits, verdict, harvest } = results;
+  const { run, series, budgets, limits, verdict, harvest, after } = results;
   const [nitrogen, water] = [systemFates(budgets, 'nitrogen'), systemFates(budgets, 'water')];
   const [title, what] = head(results);
   const { outcome } = run;
@@ -214,6 +225,7 @@ export function summary(results: RunResults, style: Style): string {
       wrap(line, width, '  '),
     ),
     '',
+    ...paragraph(afterLines(after, run.model.scenario.startDate)),
     ...keyQuantities(run, series).map((line) => short(line, width)),
     '',
     ...limitLines(limits, run.model.scenario.every).map((line) => short(line, width)),

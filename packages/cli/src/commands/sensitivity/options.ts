@@ -3,6 +3,7 @@ import type { AddCommand } from '../shared/options.js';
 import type { SensitivityOptions } from './command.js';
 import {
   allowPathOption,
+  another,
   daysOption,
   everyOption,
   extendOption,
@@ -34,6 +35,20 @@ export const addSensitivity: AddCommand = (root, streams, leave) => {
         .default('screened'),
     )
     .addOption(
+      new Option(
+        '--over <what>',
+        'numbers of the tables, or those of your own file and how far off they may be',
+      )
+        .choices(['tables', 'mine'])
+        .default('tables'),
+    )
+    .option(
+      '--error <path=percent>',
+      'with --over mine: how far off your numbers may be, such as "fish.*.ration=5 %" (repeatable)',
+      another,
+      [],
+    )
+    .addOption(
       membersOption(64, 'base points of the Sobol indices; a tenth of them, at least 4, are trajectories'),
     )
     .addOption(seedOption())
@@ -51,8 +66,18 @@ export const addSensitivity: AddCommand = (root, streams, leave) => {
     .addOption(resumeOption())
     .addOption(forceOption())
     .option('--json', 'print one JSON document instead of the summary')
-    .action(async (file: string, options: SensitivityOptions) => {
-      const { sensitivityCommand } = await import('./command.js');
-      leave(await sensitivityCommand(file, options, streams));
-    });
+    .action(
+      async (
+        file: string,
+        options: SensitivityOptions & { readonly over: string; readonly error: readonly string[] },
+      ) => {
+        if (options.over === 'mine') {
+          const { ownSensitivity } = await import('./own.js');
+          leave(await ownSensitivity(file, options, streams));
+          return;
+        }
+        const { sensitivityCommand } = await import('./command.js');
+        leave(await sensitivityCommand(file, options, streams));
+      },
+    );
 };

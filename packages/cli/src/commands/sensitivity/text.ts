@@ -1,6 +1,6 @@
 import type { ElementaryEffects, Estimate, LocalEffect, SobolIndices, Summary, TableRow } from '@leat/core';
 import { cautions, percent, shown } from '@leat/view/text';
-import { columns, linesText } from '../../terminal/columns.js';
+import { columns, linesText, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** What was found of one number of the tables. */
@@ -121,9 +121,18 @@ function localLines({ findings, unit }: SensitivityResult): readonly string[] {
   return table('near the values as they stand:', head, rows, known.length - most);
 }
 
+/** Whether nothing that was varied moved the outcome at all. */
+function isConstant({ findings }: SensitivityResult): boolean {
+  return findings.every(
+    ({ local, morris, sobol }) =>
+      (local?.overRange ?? 0) === 0 && (morris?.muStar ?? 0) === 0 && (sobol?.total.value ?? 0) === 0,
+  );
+}
+
 /** What an outcome depends on, for reading: the few numbers that matter, each with its source and mark. */
 export function sensitivityText(result: SensitivityResult, style: Style): string {
   const { title, measure, unit, outcome, runs, failed, reason, findings, spread, method, seed } = result;
+  const constant = failed < runs && isConstant(result);
   const nothing =
     spread === undefined && (method === 'screened' || method === 'all') && failed < runs
       ? ['none of the numbers moves it']
@@ -134,11 +143,18 @@ export function sensitivityText(result: SensitivityResult, style: Style): string
     `${findings.length} numbers looked at in ${runs} runs (${method}, seed ${seed})`,
     ...(failed === 0 ? [] : [style.warn(`${failed} runs have no outcome, the first: ${reason ?? ''}`)]),
     '',
-    ...nothing,
-    ...sobolLines(result),
-    ...(spread === undefined ? [] : ['']),
-    ...morrisLines(result),
-    ...localLines(result),
+    ...(constant
+      ? wrap(
+          `it is ${shown(outcome)}${unitText(unit)} whatever the numbers are: none of the ${findings.length} that were varied moves it`,
+          100,
+        )
+      : [
+          ...nothing,
+          ...sobolLines(result),
+          ...(spread === undefined ? [] : ['']),
+          ...morrisLines(result),
+          ...localLines(result),
+        ]),
     'A number matters here as far as its range in the tables reaches; the model itself is not in question.',
     ...cautions.map((caution) => style.faint(caution)),
   ];

@@ -1,4 +1,12 @@
-import { type EndNames, InputError, type OpenScenario, valueRange, type ValueRange } from '@leat/core';
+import {
+  type EndNames,
+  InputError,
+  type OpenScenario,
+  partsOf,
+  valueRange,
+  type ValueRange,
+  valuesLike,
+} from '@leat/core';
 import { valueText } from '@leat/view/text';
 import { openTexts, type ReferencedFiles } from './referenced-files.js';
 
@@ -23,18 +31,33 @@ export interface Varied extends ValueRange {
   readonly path: string;
   /** Whether the file takes only whole numbers there. */
   readonly whole: boolean;
+  /** Where several values are varied by one factor: each as it stands in the file. The range is then one of factors. */
+  readonly each?: readonly { readonly path: string; readonly value: number; readonly unit: string }[];
 }
 
 /** A value of one quantity that is varied. */
 export interface VariedValue {
-  readonly varied: Pick<Varied, 'path' | 'unit'>;
+  readonly varied: Pick<Varied, 'path' | 'unit' | 'each'>;
   readonly value: number;
+}
+
+/** A value times a factor; a bare whole number (of fish, of batches) stays whole. */
+export function timesFactor(
+  { value, unit }: { readonly value: number; readonly unit: string },
+  factor: number,
+): number {
+  const product = value * factor;
+  return unit === '' && Number.isInteger(value) ? Math.round(product) : Number(product.toPrecision(12));
 }
 
 /** The scenario with values at their paths. Throws InputError where it takes no such value. */
 export function openAt(texts: ReferencedFiles, values: readonly VariedValue[]): OpenScenario {
   const { options } = texts;
-  const set = values.map(({ varied, value }) => `${varied.path}=${valueText(varied, value)}`);
+  const set = values.flatMap(({ varied, value }) =>
+    varied.each === undefined
+      ? [`${varied.path}=${valueText(varied, value)}`]
+      : varied.each.map((each) => `${each.path}=${valueText(each, timesFactor(each, value))}`),
+  );
   return openTexts({ ...texts, options: { ...options, set: [...options.set, ...set] } });
 }
 
@@ -81,4 +104,56 @@ export function openVaried(
   tryAt(texts, { varied, value: range.from }, names.from);
   tryAt(texts, { varied, value: range.to }, names.to);
   return { ...range, path, whole: takesWhole(texts, range, path, names) };
+}
+
+/** Values of the file at some paths, `*` for any step, that one factor is to vary; all faults at once. */
+function eachAt(texts: ReferencedFiles, patterns: readonly string[]): NonNullable<Varied['each']> {
+  const { written } = openTexts(texts).reading.resolved;
+  return readAll(patterns, (pattern) => {
+    const found = valuesLike(written, pattern).map(({ path, value }) => {
+      const parts = partsOf(String(value), path);
+      return 'value' in parts ? { path, ...parts } : { ...parts, file: '--vary', key: path };
+    });
+    const faults = found.filter((each) => 'problem' in each);
+    if (faults.length > 0) throw new InputError(faults);
+    if (found.length === 0)
+      throw new InputError([
+        {
+          file: '--vary',
+          got: pattern,
+          problem: 'nothing is written there',
+          expected: 'a path of the file; * stands for any one step, as in fish.*.ration',
+        },
+      ]);
+    return found.filter((each) => 'value' in each);
+  }).flat();
+}
+
+/**
+ * Reads what is varied where it may be several values by one factor: one path without `*` as `openVaried` does; else
+ * the ends are factors on what the file says.
+ */
+export function openFactor(
+  texts: ReferencedFiles,
+  { paths, from, to }: { readonly paths: readonly string[]; readonly from: string; readonly to: string },
+  names: EndNames,
+): Varied {
+  if (paths.length === 1 && !paths[0].includes('*'))
+    return openVaried(texts, { path: paths[0], from, to }, names);
+  const each = eachAt(texts, paths);
+  const range = valueRange(from, to, names);
+  if (!('unit' in range)) throw new InputError(range);
+  if (range.unit !== '')
+    throw new InputError([
+      {
+        file: names.from,
+        got: JSON.stringify(from),
+        problem: 'a unit, where several values are varied by one factor',
+        expected: 'bare factors on what the file says, such as 0.5 and 2',
+      },
+    ]);
+  const varied = { path: paths.join(', '), unit: '', each };
+  tryAt(texts, { varied, value: range.from }, names.from);
+  tryAt(texts, { varied, value: range.to }, names.to);
+  return { ...range, ...varied, whole: false };
 }

@@ -24,12 +24,12 @@ import { styleFor } from '../../terminal/style.js';
 import { openKept } from '../../files/outputs.js';
 import { sizeDraws, type DrawsOptions } from './draws.js';
 import type { Streams } from '../../terminal/streams.js';
-import { openAt, openVaried, type Varied } from '../shared/vary.js';
+import { openAt, openFactor, type Varied } from '../shared/vary.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat size` was asked. */
 export interface SizeCommandOptions extends ScenarioOptions, DrawsOptions {
-  readonly vary: string;
+  readonly vary: readonly string[];
   readonly from: string;
   readonly to: string;
   readonly keep: readonly string[];
@@ -64,13 +64,19 @@ function besideOf(
   varied: Varied,
   ends: { readonly atFrom: Model; readonly atTo: Model },
   at: { readonly value: number; readonly run: Run },
-): Pick<SizeSummary, 'handbook' | 'reasons' | 'at'> {
+): Pick<SizeSummary, 'handbook' | 'reasons' | 'at' | 'sized'> {
   const sizeEnds = { ...ends, from: varied.from, to: varied.to };
   const cells = surfacesVaried(sizeEnds);
   const handbook = handbookOf(sizeEnds, at.run);
   return {
     ...(handbook === undefined ? {} : { handbook }),
-    ...(cells.length === 0 ? {} : { reasons: sizeReasons(at.run, cells), at: at.value }),
+    ...(cells.length === 0
+      ? {}
+      : {
+          reasons: sizeReasons(at.run, cells),
+          at: at.value,
+          sized: cells.map((vessel) => at.run.model.layout.vessels[vessel]),
+        }),
   };
 }
 
@@ -86,8 +92,8 @@ export async function sizeCommand(
   const texts = readTexts(file, options);
   const { kept } = openKept(options, 'size');
   const { notes } = openTexts(texts).reading;
-  const asked = { path: options.vary, from: options.from, to: options.to };
-  const varied = openVaried(texts, asked, { from: '--from', to: '--to' });
+  const asked = { paths: options.vary, from: options.from, to: options.to };
+  const varied = openFactor(texts, asked, { from: '--from', to: '--to' });
   const ends = { atFrom: modelAt(texts, varied, varied.from), atTo: modelAt(texts, varied, varied.to) };
   const conditions = readAll(options.keep, (text) => conditionOf(text, ends.atFrom, '--keep'));
   const { warnings } = ends.atFrom.parameters;

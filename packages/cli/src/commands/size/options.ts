@@ -32,7 +32,11 @@ export const addSize: AddCommand = (root, streams, leave) => {
     .command('size')
     .description('find the smallest or largest size at which every condition holds over the whole run')
     .argument('<file>', 'scenario file (YAML)')
-    .requiredOption('--vary <path>', 'what is sized, by its path as --set takes it')
+    .requiredOption(
+      '--vary <path>',
+      'what is sized, by its path as --set takes it; several, or one with *, by one factor (repeatable)',
+      (text: string, before: readonly string[] | undefined) => another(text, before ?? []),
+    )
     .requiredOption('--from <value>', 'smallest value, with its unit, such as "50 L"')
     .requiredOption('--to <value>', 'largest value')
     .requiredOption(

@@ -1,9 +1,9 @@
 import type { Condition, Handbook, SizeAnswer, SizeReasons } from '@leat/core';
-import { cautions, percent, short, shown, valueText } from '@leat/view/text';
+import { cautions, listed, percent, short, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
-import type { Varied } from '../shared/vary.js';
+import { timesFactor, type Varied } from '../shared/vary.js';
 import type { SizeDrawn } from './draws.js';
 
 /** What a search for a size found, and what is said beside it. */
@@ -17,6 +17,8 @@ export interface SizeSummary {
   /** Why the model differs, by the run at one value. */
   readonly reasons?: SizeReasons;
   readonly at?: number;
+  /** Vessels whose surface is sized. */
+  readonly sized?: readonly string[];
   /** How the size spreads over draws. */
   readonly drawn?: SizeDrawn;
 }
@@ -25,6 +27,16 @@ const width = 100;
 
 const bindingText = ({ conditions, answer }: SizeSummary): string =>
   answer.binding.map((i) => conditions[i].text).join('; ');
+
+/** What a factor makes of each value that it varies. */
+function eachText({ each }: Varied, factor: number | undefined): string {
+  if (each === undefined || factor === undefined) return '';
+  const made = each.map(
+    ({ path, value, unit }) =>
+      `${path} ${valueText({ unit }, Number(timesFactor({ value, unit }, factor).toPrecision(3)))}`,
+  );
+  return ` times what the file says: ${made.join(', ')}`;
+}
 
 function verdict(summary: SizeSummary): readonly string[] {
   const { varied, want, answer } = summary;
@@ -40,14 +52,17 @@ function verdict(summary: SizeSummary): readonly string[] {
   switch (answer.kind) {
     case 'found':
       return [
-        `answer: ${value}`,
+        `answer: ${value}${eachText(varied, answer.value)}`,
         `  ${fails} fails: ${bindingText(summary)}`,
         ...(answer.failsAgain === undefined
           ? []
           : [`  further on ${valueText(varied, answer.failsAgain)} fails again: it holds ${where}`]),
       ];
     case 'holds-everywhere':
-      return [`every condition holds at every value tried: the ${want} is ${value}, the end of the range`];
+      return [
+        `answer: ${value}, the ${want} that was tried, and every other value does too`,
+        `  nothing fails from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)}: what is sized here does not decide. Look beyond ${value}, or at what does`,
+      ];
     case 'at-the-end':
       return [
         `answer: ${value}, the end of the range: every condition holds there, and fails at ${fails}`,
@@ -113,6 +128,26 @@ function handbookLines({ handbook, varied }: SizeSummary): readonly string[] {
       '  ',
     ),
   ];
+}
+
+/** Whether what is sized carries the load, or others do: handbooks size a filter that stands alone. */
+function aloneLines({ reasons, sized }: SizeSummary): readonly string[] {
+  if (reasons === undefined || sized === undefined) return [];
+  const oxidised = reasons.went.flatMap(({ to, share }) => {
+    const vessel = /^oxidised in (.*)$/.exec(to)?.[1];
+    return vessel === undefined ? [] : [{ vessel, share }];
+  });
+  const whole = oxidised.reduce((sum, { share }) => sum + share, 0);
+  const others = oxidised.filter(({ vessel }) => !sized.includes(vessel) && whole > 0);
+  const carried = others.reduce((sum, { share }) => sum + share, 0) / whole;
+  if (!(carried > 0.1)) return [];
+  const named = listed(others.slice(0, 3).map(({ vessel, share }) => `${vessel} ${percent(share / whole)}`));
+  return wrap(
+    `${listed(sized)} alone oxidises ${percent(1 - carried)} of the ammonia that is oxidised; other surfaces carry ` +
+      `${percent(carried)} (${named}${others.length > 3 ? ' and more' : ''}). The handbook sizes it as if it stood alone`,
+    width,
+    '  ',
+  );
 }
 
 function reasonLines({ reasons, at, varied, handbook }: SizeSummary): readonly string[] {
@@ -189,9 +224,17 @@ export function sizeText(summary: SizeSummary, style: Style): string {
       width,
       '  ',
     ),
+    ...(varied.each === undefined
+      ? []
+      : wrap(
+          `a factor on what the file says: ${varied.each.map((each) => `${each.path} ${valueText(each, each.value)}`).join(', ')}`,
+          width,
+          '  ',
+        )),
     '',
     ...verdict(summary).flatMap((line, i) => wrap(i === 0 ? style.strong(line) : line, width, '  ')),
     '',
+    ...aloneLines(summary),
     ...trialTable(summary),
     '',
     ...drawnLines(summary),

@@ -1,10 +1,12 @@
 import {
   allSeries,
   dayOn,
+  InputError,
   limitsOf,
   manifestOf,
   NoSteadyStateError,
   openModel,
+  parseQuantity,
   steadyState,
 } from '@leat/core';
 import { cautions } from '@leat/view/text';
@@ -22,6 +24,9 @@ export interface SteadyCommandOptions extends ScenarioOptions {
   readonly on?: string;
   readonly crops: 'mean' | 'as-at-start';
   readonly hold: readonly string[];
+  /** As `1095 d`. */
+  readonly patience: string;
+  readonly detail?: boolean;
   readonly json?: boolean;
 }
 
@@ -30,12 +35,21 @@ export function steadyCommand(file: string, options: SteadyCommandOptions, strea
   const reading = openScenario(file, options);
   const { scenario } = reading;
   const day = options.on === undefined ? 0 : dayOn(options.on, scenario, '--on');
+  const patience = parseQuantity(options.patience, 'time');
+  if ('problem' in patience)
+    throw new InputError([{ file: '--patience', got: JSON.stringify(options.patience), ...patience }]);
   const { model, notes } = openModel(reading);
   streams.note(linesText(notes));
   try {
-    const state = steadyState(model, { day, crops: options.crops, hold: options.hold });
+    const state = steadyState(model, {
+      day,
+      crops: options.crops,
+      hold: options.hold,
+      patience: patience.value,
+    });
     const series = allSeries(state.course);
     const limits = limitsOf(state.course);
+    const style = styleFor(process.stdout.isTTY, process.env);
     if (options.json === true) {
       const { course, ...rest } = state;
       const document = {
@@ -53,7 +67,7 @@ export function steadyCommand(file: string, options: SteadyCommandOptions, strea
       };
       streams.result(savedDocument('leat-steady', document));
     } else {
-      streams.result(steadyText({ state, series, limits }, styleFor(process.stdout.isTTY, process.env)));
+      streams.result(steadyText({ state, series, limits }, options.detail === true, style));
     }
     return exit.done;
   } catch (error) {

@@ -20,6 +20,12 @@ export const addSteady: AddCommand = (root, streams, leave) => {
         .argParser((text: string, before: readonly string[]) => [...before, text])
         .default([], 'none'),
     )
+    .option(
+      '--patience <time>',
+      'what takes longer than this to settle is held at its start and said',
+      '1095 d',
+    )
+    .option('--detail', 'time constants, and how the state was found')
     .addOption(daysOption())
     .addOption(setOption())
     .addOption(allowPathOption())

@@ -1,5 +1,24 @@
-import type { Held, LimitResult, Mode, Series, SteadyState } from '@leat/core';
-import { actionPhrase, boundSign, cautions, percent, quantityPhrase, short, shown } from '@leat/view/text';
+import {
+  worstFirst,
+  type Held,
+  type LimitResult,
+  type Mode,
+  type Series,
+  type SteadyState,
+} from '@leat/core';
+import {
+  actionPhrase,
+  boundSign,
+  cautions,
+  dayNames,
+  listed,
+  longSpan,
+  percent,
+  plain,
+  quantityPhrase,
+  short,
+  shown,
+} from '@leat/view/text';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
@@ -44,18 +63,35 @@ function waterTable({ state, series }: SteadySummary): readonly string[] {
   );
 }
 
-/** A time in d, or in h below a day. */
-function span(days: number): string {
-  return Math.abs(days) < 1 ? `${shown(days * 24)} h` : `${shown(days)} d`;
+/** Components of the model in the words of who runs a system. */
+const words: Readonly<Record<string, string>> = {
+  aob: 'ammonia oxidisers',
+  nob: 'nitrite oxidisers',
+  acclimation: 'what pH the film is used to',
+  awake: 'stunned nitrifiers',
+  settled: 'settled solids',
+  'settled-refractory': 'settled solids that hardly break down',
+  solids: 'suspended solids',
+  refractory: 'suspended solids that hardly break down',
+  dissolved: 'dissolved organic matter',
+  carbon: 'inorganic carbon',
+  calcite: 'lime',
+};
+
+const inWords = (component: string): string => words[component] ?? quantityPhrase(component);
+
+/** What is disturbed, in words: `nitrate everywhere`. */
+function partsText({ parts, swing }: Mode): string {
+  const largest = parts
+    .slice(0, 3)
+    .map(({ component, place, share }) =>
+      share > 0.995 ? `${inWords(component)} ${place}` : `${inWords(component)} ${place} ${percent(share)}`,
+    );
+  return [...largest, ...(swing === undefined ? [] : [`swings in ${longSpan(swing)}`])].join(', ');
 }
 
+/** Time constants by the numbers, for who wants them. */
 function modeTable(modes: readonly Mode[]): readonly string[] {
-  const parts = ({ parts, swing }: Mode): string => {
-    const largest = parts
-      .slice(0, 3)
-      .map(({ component, place, share }) => `${component} ${place} ${percent(share)}`);
-    return [...largest, ...(swing === undefined ? [] : [`swings in ${span(swing)}`])].join(', ');
-  };
   return columns(
     [
       ['time constant', '95 % back in', 'made by'],
@@ -63,8 +99,8 @@ function modeTable(modes: readonly Mode[]): readonly string[] {
         .slice(0, most)
         .map((mode) =>
           mode.time > 0
-            ? [span(mode.time), span(mode.recovery), short(parts(mode), 68)]
-            : [`grows, ${span(-mode.time)}`, 'never', short(parts(mode), 68)],
+            ? [`${shown(mode.time)} d`, longSpan(mode.recovery), partsText(mode)]
+            : [`grows, ${shown(-mode.time)} d`, 'never', partsText(mode)],
         ),
     ],
     ['right', 'right', 'left'],
@@ -72,23 +108,28 @@ function modeTable(modes: readonly Mode[]): readonly string[] {
 }
 
 /** For each thing that can be disturbed, how long its slowest part takes to be 95 % back. */
-function recoveries(modes: readonly Mode[]): string {
+function recoveries(modes: readonly Mode[]): readonly string[] {
   const slowest = new Map<string, number>();
   for (const { parts, time, recovery } of modes)
     for (const { component } of parts)
       if (!slowest.has(component)) slowest.set(component, time > 0 ? recovery : Infinity);
-  return [...slowest]
-    .map(([component, days]) => `${component} ${days === Infinity ? 'never' : span(days)}`)
-    .join(', ');
+  const bySpan = new Map<string, string[]>();
+  for (const [component, days] of slowest) {
+    const span = days === Infinity ? 'never' : longSpan(days);
+    bySpan.set(span, [...(bySpan.get(span) ?? []), inWords(component)]);
+  }
+  const told = [...bySpan].map(([span, names]) => `${listed(names)} ${span}`);
+  return wrap(`after a disturbance 95 % back in: ${told.join('; ')}`, width, '  ');
 }
 
-function heldLine({ component, place, reason, drift, unit = '' }: Held): string {
+function heldLine({ component, place, reason, settles, drift, unit = '' }: Held): string {
   const at = place === 'everywhere' ? '' : ` in ${place}`;
   const would =
     drift === undefined || drift === 0
       ? ''
       : `; the system would ${drift > 0 ? 'gain' : 'lose'} ${shown(Math.abs(drift))} ${unit} of it`;
-  return `held: ${component}${at}: ${reason}${would}`;
+  const long = settles === undefined ? '' : ` (it would take ${longSpan(settles)})`;
+  return `held: ${inWords(component)}${at}: ${reason}${long}${would}`;
 }
 
 /** A state that a run is too short to come to. */
@@ -98,36 +139,41 @@ function longer({ modes, course }: SteadyState): readonly string[] {
   return slow === 0
     ? []
     : wrap(
-        `${slow} of these take longer than the ${shown(days)} d of the run: it ends elsewhere (--hold keeps one as it is at the start)`,
+        `${slow === 1 ? 'one of these takes' : `${slow} of these take`} longer than the ${shown(days)} days of the run: it ends elsewhere (--hold keeps one as it is at the start, --patience holds what is slower)`,
         width,
         '  ',
       );
 }
 
-function headline({ kind, period, day, marched, steps, passes, residual, stable }: SteadyState): string {
+function headline({ kind, period, day, stable, course }: SteadyState): string {
   const what =
     kind === 'constant'
-      ? 'a constant state'
+      ? 'a state that stays as it is'
       : period === 1
         ? 'a state that repeats each day'
-        : `a state that repeats every ${period} d`;
-  const by = `${marched} d of march, ${steps} Newton steps${passes === 0 ? '' : `, ${passes} passes over the cycle`}`;
+        : `a state that repeats every ${period} days`;
   const firm = stable ? 'small changes die away' : 'NOT STABLE: a small change would grow';
-  return `${what}, under the weather of day ${day}; ${firm} (${by}; it moves by ${residual.toExponential(0)} of itself)`;
+  return `${what}, under the weather of ${dayNames(course.model.scenario.startDate)(day)}; ${firm}`;
+}
+
+/** How the state was found, in numbers. */
+function workLine({ marched, steps, passes, residual }: SteadyState): string {
+  const cycle = passes === 0 ? '' : `, ${passes} passes over the cycle`;
+  return `found by ${marched} d of simulation and ${steps} Newton steps${cycle}; moves by ${residual.toExponential(0)} of itself`;
 }
 
 function limitTable(limits: readonly LimitResult[]): readonly string[] {
-  const passed = limits.filter((limit) => limit.passed);
+  const passed = limits.filter((limit) => limit.passed).sort(worstFirst);
   if (passed.length === 0) return ['limits passed: none'];
   return columns(
     [
       ['limits passed', 'limit', 'here', 'where', 'for whom'],
       ...passed.map((limit) => [
-        limit.quantity,
+        quantityPhrase(limit.quantity),
         boundSign(limit),
         shown(limit.worst),
         limit.place,
-        limit.whom,
+        plain(limit.whom),
       ]),
     ],
     ['left', 'left', 'right', 'left', 'left'],
@@ -135,7 +181,7 @@ function limitTable(limits: readonly LimitResult[]): readonly string[] {
 }
 
 /** A steady state on one screen, 100 columns wide. */
-export function steadyText(summary: SteadySummary, style: Style): string {
+export function steadyText(summary: SteadySummary, detail: boolean, style: Style): string {
   const { state, limits } = summary;
   const { scenario } = state.course.model;
   const lines = [
@@ -144,8 +190,7 @@ export function steadyText(summary: SteadySummary, style: Style): string {
     '',
     ...waterTable(summary),
     '',
-    ...modeTable(state.modes),
-    ...wrap(`95 % back, the slowest that each takes part in: ${recoveries(state.modes)}`, width, '  '),
+    ...recoveries(state.modes),
     ...longer(state),
     '',
     ...state.held.flatMap((held) => wrap(heldLine(held), width, '  ')),
@@ -161,6 +206,7 @@ export function steadyText(summary: SteadySummary, style: Style): string {
     '',
     ...limitTable(limits).map((line) => short(line, width)),
     '',
+    ...(detail ? [...modeTable(state.modes), ...wrap(workLine(state), width, '  '), ''] : []),
     ...cautions.map((line) => style.faint(short(line, width))),
   ];
   return linesText(lines);

@@ -1,11 +1,24 @@
-import { budgetsOf, InputError, parseQuantity, why, worstResidual, type Moment, type Run } from '@leat/core';
+import {
+  budgetsOf,
+  groupParts,
+  InputError,
+  parseQuantity,
+  valueOn,
+  why,
+  worstResidual,
+  type Difference,
+  type Moment,
+  type Run,
+} from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { openScenario } from '../shared/referenced-files.js';
-import { differenceText, type NamedMoment } from './text.js';
+import { byChange, type ByChange } from './by-change.js';
+import { changesText, differenceText, type NamedMoment } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import type { Streams } from '../../terminal/streams.js';
+import { InterruptedError } from '../../workers/interruptible.js';
 import { endingOf } from '../shared/simulated.js';
 import { simulated } from '../shared/simulated.js';
 import { savedDocument } from '../../files/saved-document.js';
@@ -18,6 +31,11 @@ export interface WhyCommandOptions extends ScenarioOptions {
   readonly from?: string;
   readonly to?: string;
   readonly around: 'place' | 'system';
+  readonly by: 'process' | 'change';
+  /** Changes told apart. */
+  readonly most: number;
+  readonly workers?: number;
+  readonly detail?: boolean;
   readonly json?: boolean;
 }
 
@@ -70,26 +88,83 @@ export async function whyCommand(
   );
   const missed = [from, to].some(({ run, day }) => run.outcome.kind !== 'done' && day > lastOf(run));
   if (missed) return code;
-  const difference = why(options.of, from, to, { around: options.around });
   const moments = [named(files[0], from), named(files[files.length - 1], to)] as const;
-  if (options.json === true) {
-    const { quantity, unit, parts, residual } = difference;
-    const [first, second] = moments;
-    const document = {
-      quantity,
-      unit,
-      difference: difference.difference,
-      parts,
-      residual,
-      around: options.around,
-      from: { ...first, value: difference.from },
-      to: { ...second, value: difference.to },
-      cautions,
-    };
-    streams.result(savedDocument('leat-difference', document));
-  } else {
+  let changed: ByChange | undefined;
+  try {
+    if (options.by === 'change')
+      changed = await byChange([files[0], files[1]], { ...options, day: to.day }, options);
+  } catch (error) {
+    if (!(error instanceof InterruptedError)) throw error;
+    streams.note('stopped: nothing is told of a split that is not whole\n');
+    return error.code;
+  }
+  const difference = processes(options, from, to, changed !== undefined);
+  const told = { from: valueOn(options.of, from), to: valueOn(options.of, to) };
+  if (options.json === true)
+    streams.result(savedDocument('leat-difference', documentOf(told, moments, difference, changed, options)));
+  else {
     const style = styleFor(process.stdout.isTTY, process.env);
-    streams.result(differenceText(difference, moments, files.length === 1, style));
+    const oneRun = files.length === 1;
+    const words = [
+      ...(changed === undefined ? [] : [changesText(options.of, told, changed, moments, style)]),
+      ...(difference === undefined
+        ? []
+        : [
+            differenceText(
+              difference,
+              moments,
+              { oneRun, detail: options.detail === true, head: changed === undefined },
+              style,
+            ),
+          ]),
+    ];
+    streams.result(words.join('\n'));
   }
   return code;
+}
+
+/** The split by processes; undefined where the changes answer and the quantity is no sum of what processes did. */
+function processes(
+  { of, around }: WhyCommandOptions,
+  from: Moment,
+  to: Moment,
+  answered: boolean,
+): Difference | undefined {
+  try {
+    return why(of, from, to, { around });
+  } catch (error) {
+    if (answered && error instanceof InputError) return undefined;
+    throw error;
+  }
+}
+
+type Told = Readonly<Record<'from' | 'to', { readonly value: number; readonly unit: string }>>;
+
+/** The answer as plain data. */
+function documentOf(
+  told: Told,
+  [first, second]: readonly [NamedMoment, NamedMoment],
+  difference: Difference | undefined,
+  changed: ByChange | undefined,
+  { of, around }: WhyCommandOptions,
+): object {
+  return {
+    quantity: of,
+    unit: told.to.unit,
+    difference: told.to.value - told.from.value,
+    ...(difference && {
+      groups: groupParts(difference.parts),
+      parts: difference.parts,
+      residual: difference.residual,
+    }),
+    ...(changed && {
+      changes: changed.parts.map(({ change, value, alone }) => ({ name: change.name, value, alone })),
+      runs: changed.runs,
+      grouped: changed.grouped,
+    }),
+    around,
+    from: { ...first, value: told.from.value },
+    to: { ...second, value: told.to.value },
+    cautions,
+  };
 }

@@ -8,10 +8,13 @@ import {
   fitOption,
   setOption,
   tablesOption,
+  whole,
+  workersOption,
 } from '../shared/options.js';
 
 /** What is wrong with the days of `leat why`, if anything. */
-function daysProblem(other: string | undefined, { at, from, to }: WhyCommandOptions): string | undefined {
+function daysProblem(other: string | undefined, { at, from, to, by }: WhyCommandOptions): string | undefined {
+  if (other === undefined && by === 'change') return '--by change compares two files';
   if (other !== undefined)
     return from === undefined && to === undefined ? undefined : 'two files are compared at one day: --at';
   return from !== undefined && at === undefined
@@ -35,6 +38,19 @@ export const addWhy: AddCommand = (root, streams, leave) => {
         .choices(['system', 'place'])
         .default('system'),
     )
+    .addOption(
+      new Option('--by <what>', 'what processes did, or before it what was changed between two files')
+        .choices(['process', 'change'])
+        .default('process'),
+    )
+    .option(
+      '--most <number>',
+      'changes told apart with --by change: each one doubles the runs',
+      whole(1, 8),
+      5,
+    )
+    .option('--detail', 'every process by itself, nothing netted')
+    .addOption(workersOption())
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())

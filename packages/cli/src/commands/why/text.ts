@@ -1,7 +1,8 @@
-import type { Difference, DifferencePart } from '@leat/core';
-import { cautions, day, percent, short, shown } from '@leat/view/text';
+import { groupParts, type Difference, type DifferencePart } from '@leat/core';
+import { cautions, changeWords, day, listed, percent, seriesPhrase, short, shown } from '@leat/view/text';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
+import type { ByChange } from './by-change.js';
 
 /** A moment that was asked about. */
 export interface NamedMoment {
@@ -14,81 +15,226 @@ export interface NamedMoment {
 const width = 100;
 
 /** Most causes in the sentence, and the share of the largest below which a cause is left to the table. */
-const most = 6;
+const most = 4;
 const least = 0.02;
 
-/** Writes numbers with one sign and one count of decimals: three digits of the largest. */
-function writer(values: readonly number[]): (value: number) => string {
-  const largest = Math.max(...values.map(Math.abs));
-  const decimals = largest > 0 ? Math.min(12, Math.max(0, 2 - Math.floor(Math.log10(largest)))) : 0;
-  return (value) => {
-    const size = Math.abs(value).toFixed(decimals);
-    if (Number(size) === 0) return size;
-    return `${value < 0 ? '-' : '+'}${size}`;
-  };
+/** Decimals that give three digits of the largest of some values, and two of their sum. */
+function decimalsOf(values: readonly number[], total: number): number {
+  const of = (value: number, digits: number): number =>
+    value === 0 ? 0 : digits - 1 - Math.floor(Math.log10(Math.abs(value)));
+  const largest = Math.max(...values.map(Math.abs), Math.abs(total));
+  return Math.min(12, Math.max(0, of(largest, 3), of(total, 2)));
+}
+
+/** A number with its sign. */
+function signed(value: number, decimals: number): string {
+  const size = Math.abs(value).toFixed(decimals);
+  if (Number(size) === 0) return size;
+  return `${value < 0 ? '-' : '+'}${size}`;
+}
+
+/**
+ * Values rounded so that they sum to the rounded total: what is left of rounding goes to those that were rounded farthest
+ * the other way.
+ */
+export function roundedToSum(values: readonly number[], total: number, decimals: number): readonly number[] {
+  const unit = 10 ** -decimals;
+  const rounded = values.map((value) => Math.round(value / unit));
+  let left = Math.round(total / unit) - rounded.reduce((sum, value) => sum + value, 0);
+  const step = Math.sign(left);
+  const order = values
+    .map((value, i) => ({ i, error: step * (value / unit - rounded[i]) }))
+    .sort((p, q) => q.error - p.error);
+  for (const { i } of order) {
+    if (left === 0) break;
+    rounded[i] += step;
+    left -= step;
+  }
+  return rounded.map((value) => value * unit);
 }
 
 /** What a cause did. Between two days of one run everything went on, so neither more nor less is said. */
-function cause({ name, did }: DifferencePart, oneRun: boolean): string {
+function cause({ name, did }: Pick<DifferencePart, 'name' | 'did'>, oneRun: boolean): string {
   return oneRun || did === undefined ? name : `${did} ${name}`;
 }
 
-function sentence({ difference, unit, parts }: Difference, oneRun: boolean): string {
-  const write = writer([difference, ...parts.map(({ value }) => value)]);
-  const bound = least * Math.abs(parts[0]?.value ?? 0);
-  const listed = parts.filter(({ value }) => Math.abs(value) >= bound).slice(0, most);
-  const others = parts.slice(listed.length);
-  const rest = others.reduce((total, { value }) => total + value, 0);
-  const terms = [
-    ...listed.map((part) => `${write(part.value)} ${cause(part, oneRun)}`),
-    ...(others.length === 0 ? [] : [`${write(rest)} from ${others.length} smaller`]),
-  ];
-  return `${write(difference)} ${unit} = ${terms.join(' ')}`;
+/** What is told of one cause. */
+interface Term {
+  readonly name: string;
+  readonly value: number;
 }
 
-function table({ difference, unit, parts }: Difference, oneRun: boolean): readonly string[] {
-  const write = writer([difference, ...parts.map(({ value }) => value)]);
-  const share = (value: number): string => (difference === 0 ? '' : percent(value / difference));
-  const listed = parts.filter(({ value }) => Number(write(value)) !== 0);
-  const lines = columns(
+/** The causes in a sentence, the largest first; small ones together. */
+function sentence(terms: readonly Term[], total: number): string {
+  const decimals = decimalsOf(
+    terms.map(({ value }) => value),
+    total,
+  );
+  const bound = least * Math.abs(terms[0]?.value ?? 0);
+  const told = terms.filter(({ value }) => Math.abs(value) >= bound).slice(0, most);
+  const others = terms.slice(told.length);
+  const rest = others.reduce((sum, { value }) => sum + value, 0);
+  const all = [...told, ...(others.length === 0 ? [] : [{ name: `${others.length} smaller`, value: rest }])];
+  const values = roundedToSum(
+    all.map(({ value }) => value),
+    total,
+    decimals,
+  );
+  return listed(all.map(({ name }, i) => `${signed(values[i], decimals)} by ${name}`));
+}
+
+/** How much more or less in the second than in the first. */
+function answer(
+  quantity: string,
+  unit: string,
+  told: { readonly from: number; readonly to: number },
+  [from, to]: readonly [NamedMoment, NamedMoment],
+  oneRun: boolean,
+): string {
+  const change = told.to - told.from;
+  const second = `${oneRun ? `on day ${day(to.day)}` : 'in B'} (${shown(told.to)})`;
+  const first = `${oneRun ? `on day ${day(from.day)}` : 'in A'} (${shown(told.from)} ${unit})`;
+  const when = oneRun || from.day !== to.day ? '' : ` on day ${day(to.day)}`;
+  const name = `${seriesPhrase(quantity)}${when}`;
+  if (change === 0) return `${name} is the same ${second} as ${first}`;
+  const by = `${shown(Math.abs(change))} ${unit}`;
+  return `${name} is ${by} ${change > 0 ? 'higher' : 'lower'} ${second} than ${first}`;
+}
+
+/** A row for each term, what is left of rounding spread, and the sum. */
+function table(
+  rows: readonly (Term & { readonly of?: readonly Term[] })[],
+  unit: string,
+  total: number,
+): readonly string[] {
+  const moved = rows.reduce((sum, { value }) => sum + Math.abs(value), 0);
+  const decimals = decimalsOf(
+    rows.map(({ value }) => value),
+    total,
+  );
+  const half = 0.5 * 10 ** -decimals;
+  const listedRows = rows.filter(({ value }) => Math.abs(value) >= half);
+  const small = rows.filter((row) => !listedRows.includes(row));
+  const rest = small.reduce((sum, { value }) => sum + value, 0);
+  const all = [
+    ...listedRows,
+    ...(small.length === 0
+      ? []
+      : [{ name: `${small.length} more, each under half a last digit`, value: rest }]),
+  ];
+  const values = roundedToSum(
+    all.map(({ value }) => value),
+    total,
+    decimals,
+  );
+  return columns(
     [
-      ['', unit, 'of it'],
-      ...listed.map((part) => [cause(part, oneRun), write(part.value), share(part.value)]),
-      ['difference', write(difference), share(difference)],
+      ['', unit, 'of all that moved it'],
+      ...all.map(({ name, value }, i) => [
+        name,
+        signed(values[i], decimals),
+        moved === 0 ? '' : percent(Math.abs(value) / moved),
+      ]),
+      ['difference', signed(total, decimals), ''],
     ],
     ['left', 'right', 'right'],
   );
-  const left = parts.length - listed.length;
-  return left === 0 ? lines : [...lines, `${left} more round to 0: see --json`];
 }
 
-/** What differs, in one sentence and in a table; 100 columns wide. */
-export function differenceText(
-  difference: Difference,
-  [from, to]: readonly [NamedMoment, NamedMoment],
+function headLines(
+  moments: readonly [NamedMoment, NamedMoment],
   oneRun: boolean,
   style: Style,
-): string {
-  const { quantity, unit, parts } = difference;
+): readonly string[] {
+  const [from, to] = moments;
   const runs = oneRun
     ? ([['', from]] as const)
     : ([
         ['A ', from],
         ['B ', to],
       ] as const);
-  const value = (amount: number): string => `${shown(amount)} ${unit}`;
-  const first = oneRun ? `on day ${day(from.day)}` : 'in A';
-  const second = oneRun ? `on day ${day(to.day)}` : 'in B';
-  const when = oneRun || from.day !== to.day ? '' : ` on day ${day(to.day)}`;
+  return runs.map(([name, { file, title }]) => style.faint(short(`${name}${file}  ${title}`, width)));
+}
+
+/** How a difference is written. */
+export interface DifferenceWords {
+  readonly oneRun: boolean;
+  /** Every process by itself, nothing netted. */
+  readonly detail: boolean;
+  /** Whether the files stand under the answer. */
+  readonly head: boolean;
+}
+
+/** What differs, the answer first, and through what: in one sentence and in a table; 100 columns wide. */
+export function differenceText(
+  difference: Difference,
+  moments: readonly [NamedMoment, NamedMoment],
+  { oneRun, detail, head }: DifferenceWords,
+  style: Style,
+): string {
+  const { quantity, unit, parts, from, to } = difference;
+  const groups = detail ? parts : groupParts(parts);
+  const terms = groups.map((part) => ({ name: cause(part, oneRun), value: part.value }));
+  const netted = parts.length - groups.length;
+  const first = head
+    ? answer(quantity, unit, { from, to }, moments, oneRun)
+    : `through what: ${seriesPhrase(quantity)}`;
   const lines = [
-    ...runs.map(([name, { file, title }]) => style.strong(short(`${name}${file}  ${title}`, width))),
-    '',
-    `${quantity}${when}: ${value(difference.from)} ${first}, ${value(difference.to)} ${second}`,
     ...(parts.length === 0
-      ? ['no difference, and nothing that made one']
-      : [...wrap(sentence(difference, oneRun), width, '  '), '', ...table(difference, oneRun)]),
+      ? [style.strong(`${first}: nothing made a difference`)]
+      : wrap(`${first}: ${sentence(terms, difference.difference)}`, width, '  ').map((line) =>
+          style.strong(line),
+        )),
+    ...(head ? headLines(moments, oneRun, style) : []),
+    ...(parts.length === 0 ? [] : ['', ...table(terms, unit, difference.difference)]),
+    ...(netted > 0
+      ? [`opposite terms are netted and parts of one thing are one: --detail shows all ${parts.length}`]
+      : []),
     '',
     ...cautions.map((line) => style.faint(short(line, width))),
+  ];
+  return linesText(lines);
+}
+
+/** What differs by what was changed between two files, the answer first. */
+export function changesText(
+  quantity: string,
+  told: Readonly<Record<'from' | 'to', { readonly value: number; readonly unit: string }>>,
+  { parts, runs, grouped }: ByChange,
+  moments: readonly [NamedMoment, NamedMoment],
+  style: Style,
+): string {
+  const { unit } = told.to;
+  const total = told.to.value - told.from.value;
+  const terms = parts.map(({ change, value }) => ({ name: changeWords(change), value }));
+  const decimals = decimalsOf(
+    parts.map(({ value }) => value),
+    total,
+  );
+  const values = roundedToSum(
+    parts.map(({ value }) => value),
+    total,
+    decimals,
+  );
+  const first = answer(quantity, unit, { from: told.from.value, to: told.to.value }, moments, false);
+  const lines = [
+    ...wrap(`${first}:`, width, '  ').map((line) => style.strong(line)),
+    ...parts.flatMap(({ alone }, i) => {
+      const mixed = Math.abs(alone - parts[i].value) >= 0.5 * 10 ** -decimals;
+      const note = mixed && parts.length > 1 ? ` (alone ${signed(alone, decimals)})` : '';
+      return wrap(
+        `${signed(values[i], decimals)} ${unit} because of ${terms[i].name}${note}`,
+        width - 2,
+        '    ',
+      ).map((line) => `  ${line}`);
+    }),
+    ...headLines(moments, false, style),
+    ...wrap(
+      `${runs} runs, one for each set of ${parts.length} changes; what they do together is shared evenly` +
+        (grouped.length === 0 ? '' : `. Taken together: ${grouped.join('; ')}`),
+      width,
+      '  ',
+    ),
   ];
   return linesText(lines);
 }

@@ -2,7 +2,7 @@ import { InputError } from '../../base/faults.js';
 import { nearest } from '../../base/nearest.js';
 import { unitIn, waterState } from '../../model/layout.js';
 import type { Model } from '../../model/model.js';
-import { type Component, unitOf, waterComponents } from '../../processes/components.js';
+import { type Component, unitOf, type WaterComponent, waterComponents } from '../../processes/components.js';
 import type { RateSystem, SparseRows } from '../../solve/contract.js';
 import { packPattern, packRows } from '../../solve/sparse-rows.js';
 import type { EvenTerm } from './spread-actions.js';
@@ -13,6 +13,8 @@ export interface Held {
   /** Where it is held: a vessel, cohort or batch; `everywhere` for all of the kind. */
   readonly place: string;
   readonly reason: string;
+  /** d until 95 % of a disturbance would be gone, where it is held because that is too long. */
+  readonly settles?: number;
   /** What all of it in the system would gain per day were it not held, and the unit of that. */
   readonly drift?: number;
   readonly unit?: string;
@@ -28,7 +30,7 @@ export function livingHeld(model: Model): readonly Held[] {
   return [
     ...of(
       'fish',
-      fish.flatMap(({ mass, number }) => [mass, number]),
+      fish.flatMap(({ mass, number, fat }) => [mass, number, fat]),
       'fish grow and die until they are taken out',
     ),
     ...of(
@@ -57,6 +59,21 @@ export function limeHeld(model: Model, even: readonly EvenTerm[]): readonly Held
   return [
     { component: 'calcite', place: 'everywhere', reason: 'lime dissolves and falls over years', states },
   ];
+}
+
+/**
+ * Holds at the start components of the water that would take longer to settle than who runs the system will wait.
+ * @param slow component, and d until 95 % of a disturbance is gone
+ */
+export function holdSlow(model: Model, slow: ReadonlyMap<WaterComponent, number>): readonly Held[] {
+  return [...slow].map(([component, days]) => ({
+    component,
+    reason: 'too slow to settle, so it stands as it does at the start',
+    settles: days,
+    drift: 0,
+    unit: `${unitOf[component]}/d`,
+    ...heldAt(model, component, -1),
+  }));
 }
 
 /** All states of one component, over all places. */

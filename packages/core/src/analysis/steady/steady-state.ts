@@ -7,7 +7,8 @@ import type { Run } from '../../run/run.js';
 import type { Action, Scenario } from '../../scenario/scenario.js';
 import { constantState, NoSteadyStateError } from './constant-state.js';
 import { type Cycle, enter, openCycle, setIons } from './cycle.js';
-import { type Held, heldSystem, holdRequested, limeHeld, livingHeld } from './held.js';
+import { type WaterComponent, waterComponents } from '../../processes/components.js';
+import { type Held, heldSystem, holdRequested, holdSlow, limeHeld, livingHeld } from './held.js';
 import type { Mode } from './modes.js';
 import { periodicState } from './periodic-state.js';
 import {
@@ -27,6 +28,8 @@ export interface SteadyOptions {
   readonly crops?: 'mean' | 'as-at-start';
   /** Components of the water held in the reservoir at their value at the start. */
   readonly hold?: readonly string[];
+  /** d: a component of the water that takes longer to settle (95 % back) is held at its start; default: all settle. */
+  readonly patience?: number;
 }
 
 /** A state that lasts, or a cycle that repeats, under the forcing of one day. */
@@ -137,6 +140,40 @@ function withHeld(start: Float64Array, found: Float64Array, held: ReadonlySet<nu
   return found.map((value, state) => (held.has(state) ? start[state] : value));
 }
 
+/** Components of the water whose slowest mode takes longer to die away than is waited for, and how long, d. */
+function tooSlow(
+  modes: readonly Mode[],
+  held: readonly Held[],
+  patience: number,
+): Map<WaterComponent, number> {
+  const slow = new Map<WaterComponent, number>();
+  for (const { parts, time, recovery } of modes) {
+    const component = waterComponents.find((each) => each === parts.at(0)?.component);
+    if (component === undefined || !(time > 0 && recovery > patience)) continue;
+    if (!held.some((each) => each.component === component))
+      slow.set(component, Math.max(recovery, slow.get(component) ?? 0));
+  }
+  return slow;
+}
+
+/** As `settled`, with what would settle too slowly held, and found anew until the rest settles in time. */
+function settledWithin(
+  sought: Omit<Sought, 'given'>,
+  given: readonly Held[],
+  patience: number,
+): ReturnType<typeof settled> {
+  const start = Float64Array.from(sought.cycle.start);
+  let held = given;
+  for (;;) {
+    const found = settled({ ...sought, given: held });
+    const slow = tooSlow(found.constant.modes, held, patience);
+    if (slow.size === 0) return found;
+    held = [...held, ...holdSlow(sought.model, slow)];
+    sought.cycle.start.set(start);
+    setIons(sought.model, sought.cycle, start);
+  }
+}
+
 /**
  * The state that a system comes to, and keeps, under the weather of one day, with fish and crops held as they are
  * at the start. Doses, drainings and changes of water that repeat are spread evenly; other actions and rules are left
@@ -158,7 +195,8 @@ export function steadyState(model: Model, options: SteadyOptions = {}): SteadySt
     ...limeHeld(frozen, even),
     ...holdRequested(frozen, options.hold ?? []),
   ];
-  const { constant, repeated, system, y } = settled({ model: frozen, even, cycle, given });
+  const sought = { model: frozen, even, cycle };
+  const { constant, repeated, system, y } = settledWithin(sought, given, options.patience ?? Infinity);
   return {
     kind: cycle.constant ? 'constant' : 'periodic',
     period: cycle.period,

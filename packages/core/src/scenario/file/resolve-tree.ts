@@ -15,6 +15,8 @@ export interface ResolvedValue {
 export interface ResolvedTree {
   /** As plain values: written as YAML or JSON it reads to the same scenario. */
   readonly plain: Readonly<Record<string, Plain>>;
+  /** The same without the defaults: what was written, in the file and those it includes, and set beside it. */
+  readonly written: Readonly<Record<string, Plain>>;
   /** Every single value in order with where it came from. */
   readonly values: readonly ResolvedValue[];
 }
@@ -76,7 +78,7 @@ export function resolveTree(
     const same = !found.has(key) || JSON.stringify(found.get(key)?.value) === JSON.stringify(used.value);
     found.set(key, same ? used : undefined);
   }
-  const whole = plainOf(tree);
+  const [whole, written] = [plainOf(tree), plainOf(tree)];
   const plain = isBox(whole) ? whole : {};
   for (const used of found.values()) if (used !== undefined) put(plain, used.path, used.value);
   const origins = new Map<string, string>();
@@ -85,5 +87,5 @@ export function resolveTree(
     put(plain, ['days'], over.days);
     origins.set('days', '--days');
   }
-  return { plain, values: valuesOf(plain, [], origins) };
+  return { plain, written: isBox(written) ? written : {}, values: valuesOf(plain, [], origins) };
 }
