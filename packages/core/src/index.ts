@@ -185,4 +185,4 @@ export * from './units.js';
 export * from './analysis.js';
 export * from './calibration.js';
 export { valuesLike, type ValueAtPath } from './scenario/file/paths-like.js';
-export type { Change, Piece } from './scenario/file/tree-changes.js';
+export type { FileChange, Piece } from './scenario/file/tree-changes.js';

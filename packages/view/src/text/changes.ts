@@ -1,4 +1,4 @@
-import type { Change, Piece, Plain } from '@leat/core';
+import type { FileChange, Piece, Plain } from '@leat/core';
 import { listed, short } from './names.js';
 
 /** A value of a file in words: keys and values one after another. */
@@ -30,7 +30,7 @@ const most = 4;
 const letters = 140;
 
 /** What was changed, in words: `no dosing: into sump product potassium-bicarbonate mass 120 g every 7 d`. */
-export function changeWords({ pieces }: Change): string {
+export function changeWords({ pieces }: FileChange): string {
   const told = pieces.slice(0, most).map((piece) => short(pieceWords(piece), letters));
   const left = pieces.length - told.length;
   return listed(left > 0 ? [...told, `${left} more of it`] : told);

@@ -1,4 +1,4 @@
-import { planChanges, shapley, type Change, type ChangePlan, type ChangeShare } from '@leat/core';
+import { planChanges, shapley, type FileChange, type ChangePlan, type ChangeShare } from '@leat/core';
 import { openRunsProgress } from '../../terminal/progress.js';
 import { FileError } from '../../files/read.js';
 import { interruptible } from '../../workers/interruptible.js';
@@ -13,7 +13,7 @@ import { job, withText } from './job.js';
 
 /** A change and its part of the difference. */
 export interface ChangePart extends ChangeShare {
-  readonly change: Change;
+  readonly change: FileChange;
 }
 
 /** A difference split by what was changed. */

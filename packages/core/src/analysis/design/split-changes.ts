@@ -1,19 +1,19 @@
 import { InputError } from '../../base/faults.js';
-import { type Change, changesBetween, withChanges } from '../../scenario/file/tree-changes.js';
+import { type FileChange, changesBetween, withChanges } from '../../scenario/file/tree-changes.js';
 import type { Plain } from '../../scenario/file/tree.js';
 
 type Box = Readonly<Record<string, Plain>>;
 
 /** Every combination of the changes between two files: what to run. */
 export interface ChangePlan {
-  readonly changes: readonly Change[];
+  readonly changes: readonly FileChange[];
   /** The file of each set of changes, by the bits of its number, as JSON, which the reader takes for YAML. */
   readonly texts: readonly string[];
   /** Groups that had to be made: changes that only stand together, or that were too many. */
   readonly grouped: readonly string[];
 }
 
-const merge = (changes: readonly Change[]): Change =>
+const merge = (changes: readonly FileChange[]): FileChange =>
   changes.length === 1
     ? changes[0]
     : {
@@ -21,10 +21,10 @@ const merge = (changes: readonly Change[]): Change =>
         pieces: changes.flatMap(({ pieces }) => pieces),
       };
 
-const sectionOf = ({ name }: Change): string => /^[^.:]*/.exec(name)?.[0] ?? name;
+const sectionOf = ({ name }: FileChange): string => /^[^.:]*/.exec(name)?.[0] ?? name;
 
 /** No more than so many changes: those of a section together first, then the last of the file together. */
-function atMost(changes: readonly Change[], most: number): readonly Change[] {
+function atMost(changes: readonly FileChange[], most: number): readonly FileChange[] {
   if (changes.length <= most) return changes;
   const sections = [...new Set(changes.map(sectionOf))];
   const bySection = sections.map((section) => merge(changes.filter((each) => sectionOf(each) === section)));
@@ -32,12 +32,12 @@ function atMost(changes: readonly Change[], most: number): readonly Change[] {
   return [...bySection.slice(0, most - 1), merge(bySection.slice(most - 1))];
 }
 
-const madeIn = (changes: readonly Change[], set: number): readonly Change[] =>
+const madeIn = (changes: readonly FileChange[], set: number): readonly FileChange[] =>
   changes.filter((_, i) => (set & (1 << i)) !== 0);
 
 /** The first set of changes, the smallest first, that makes no system; undefined: all do. */
 function badSet(
-  changes: readonly Change[],
+  changes: readonly FileChange[],
   textOf: (set: number) => string,
   stands: (text: string) => boolean,
 ): number | undefined {

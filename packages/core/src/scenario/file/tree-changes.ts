@@ -15,7 +15,7 @@ export type Piece =
     };
 
 /** Pieces that are changed together: of one section and one thing in it. */
-export interface Change {
+export interface FileChange {
   /** Such as `fish.growers`, or `actions: lettuce`. */
   readonly name: string;
   readonly pieces: readonly Piece[];
@@ -96,7 +96,7 @@ const silent = new Set(['title', 'note', 'days', 'every', 'seed']);
  * lists by what they are about. Titles, notes, length and output step are no difference.
  * @param a and b as written (`written` of `ResolvedTree`)
  */
-export function changesBetween(a: Box, b: Box): readonly Change[] {
+export function changesBetween(a: Box, b: Box): readonly FileChange[] {
   const groups = new Map<string, Piece[]>();
   for (const piece of piecesOf(a, b, [])) {
     if (silent.has(String(piece.path[0]))) continue;
@@ -126,7 +126,7 @@ function laid(
  * A file with some changes made: of `a`, so that with all changes between `a` and `b` it says what `b` does, in the same
  * order of lists.
  */
-export function withChanges(a: Box, b: Box, changes: readonly Change[]): Box {
+export function withChanges(a: Box, b: Box, changes: readonly FileChange[]): Box {
   const all = changesBetween(a, b).flatMap(({ pieces }) => pieces);
   const made = changes.flatMap(({ pieces }) => pieces);
   const texts = new Set(made.map((piece) => JSON.stringify(piece)));
