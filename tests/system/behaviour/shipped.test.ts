@@ -88,7 +88,7 @@ describe.each(['glasshouse', 'start-up'])('the shipped system %s, at its full le
 
   it('gives the same bytes when run again', () => {
     const again = simulate(compileModel(readScenario(load(file), { file, load }), createParameters()), {
-      tolerance: 1e-6,
+      tolerance: 3e-7,
     });
     again.samples.forEach(({ y, x }, i) => {
       expect(Buffer.from(y.buffer).equals(Buffer.from(run.samples[i].y.buffer))).toBe(true);
