@@ -60,7 +60,7 @@ export function arrhenius(theta: number, temperature: number, reference = 20): n
 }
 
 /** Width, in pH, over which a line bends into its end: a join without a corner. */
-const BEND = 0.1;
+export const BEND = 0.1;
 
 /** x where it is well above 0, 0 where it is well below, without a corner between: BEND ln(1 + e^(x / BEND)). x in pH. */
 export function above(x: number): number {
