@@ -40,6 +40,10 @@ const names: Readonly<Record<string, string>> = { beds: 'planted area', fish: 'f
 const amountOf = ({ unit }: { readonly unit: string }, value: number): string =>
   valueText({ unit }, Number(value.toPrecision(4)));
 
+/** Where a choice lies at an end of what was looked at: that what lies beyond was not. */
+const endText = ({ value, from, to }: Plan['quantities'][number]): string =>
+  value === to ? ': the end of it, more may do' : value === from ? ': the end of it, less may do' : '';
+
 function answerLines(plan: Plan, style: Style): readonly string[] {
   const { quantities, aim, amount, holds, outcome, startDate } = plan;
   const head = holds
@@ -48,7 +52,7 @@ function answerLines(plan: Plan, style: Style): readonly string[] {
   const rows = quantities.map((quantity) => [
     `  ${names[quantity.name] ?? quantity.name}`,
     amountOf(quantity, quantity.value),
-    `looked at from ${amountOf(quantity, quantity.from)} to ${amountOf(quantity, quantity.to)}`,
+    `looked at from ${amountOf(quantity, quantity.from)} to ${amountOf(quantity, quantity.to)}${endText(quantity)}`,
   ]);
   return [
     style.strong(head),
