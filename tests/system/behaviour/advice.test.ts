@@ -33,7 +33,7 @@ interface Advised {
   readonly before: AdviceOutcome;
   readonly proposals: readonly Proposal[];
   /** Runs a proposal anew, from the lines that would be kept. */
-  again(file: PlainFile): AdviceOutcome;
+  readonly again: (file: PlainFile) => AdviceOutcome;
 }
 
 /** Advice for a story: of some changes alone, or at full length of all that fit, and of pairs. */

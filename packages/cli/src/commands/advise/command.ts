@@ -7,11 +7,8 @@ import {
   openModel,
   pairsOf,
   situationOf,
-  type AdviceAim,
-  type AdviceOutcome,
   type ChangeName,
   type Proposal,
-  type Situation,
 } from '@leat/core';
 import { openOutputs } from '../../files/outputs.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
@@ -30,7 +27,7 @@ import {
 } from '../shared/referenced-files.js';
 import { simulated } from '../shared/simulated.js';
 import { readAll } from '../shared/vary.js';
-import { adviceDocument, adviceText } from './text.js';
+import { adviceDocument, adviceText, type Advice } from './text.js';
 import { changesThere, job, type AdviseInput, type AdviseShared } from './job.js';
 
 /** What `leat advise` was asked. */
@@ -44,23 +41,6 @@ export interface AdviseOptions extends ScenarioOptions {
   readonly workers?: number;
   readonly force?: boolean;
   readonly json?: boolean;
-}
-
-/** What was found for a run. */
-export interface Advice {
-  readonly title: string;
-  readonly startDate: string;
-  readonly situation: Situation;
-  readonly aim: AdviceAim;
-  readonly before: AdviceOutcome;
-  /** Conditions that were asked for. */
-  readonly keep: readonly string[];
-  /** Changes that were asked for; none: all that fit. */
-  readonly asked: readonly ChangeName[];
-  /** The best first. */
-  readonly proposals: readonly Proposal[];
-  /** Runs that the search took. */
-  readonly runs: number;
 }
 
 /** Every single change, and then the best of them in pairs, on the workers. */

@@ -1,4 +1,11 @@
-import { compareHarm, type Proposal } from '@leat/core';
+import {
+  compareHarm,
+  type AdviceAim,
+  type AdviceOutcome,
+  type ChangeName,
+  type Proposal,
+  type Situation,
+} from '@leat/core';
 import {
   cautions,
   changePhrase,
@@ -11,7 +18,23 @@ import {
 import { savedDocument } from '../../files/saved-document.js';
 import { linesText, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
-import type { Advice } from './command.js';
+
+/** What was found for a run. */
+export interface Advice {
+  readonly title: string;
+  readonly startDate: string;
+  readonly situation: Situation;
+  readonly aim: AdviceAim;
+  readonly before: AdviceOutcome;
+  /** Conditions that were asked for. */
+  readonly keep: readonly string[];
+  /** Changes that were asked for; none: all that fit. */
+  readonly asked: readonly ChangeName[];
+  /** The best first. */
+  readonly proposals: readonly Proposal[];
+  /** Runs that the search took. */
+  readonly runs: number;
+}
 
 const width = 80;
 
@@ -153,6 +176,12 @@ export function adviceText(advice: Advice, style: Style): string {
 /** Advice as one JSON document: the lines of each proposal as they are put into the file. */
 export function adviceDocument(advice: Advice): string {
   const { proposals, ...rest } = advice;
-  const told = proposals.map(({ file: _file, ...proposal }) => proposal);
+  const told = proposals.map(({ parts, outcome, enough, runs, lines }) => ({
+    parts,
+    outcome,
+    enough,
+    runs,
+    lines,
+  }));
   return savedDocument('leat-advice', { ...rest, proposals: told, cautions });
 }

@@ -9,10 +9,7 @@ import {
   planWeeks,
   searchPlan,
   simulate,
-  type AdviceOutcome,
-  type PlanAim,
   type PlanFound,
-  type PlanQuantity,
   type Run,
 } from '@leat/core';
 import { openOutputs } from '../../files/outputs.js';
@@ -27,7 +24,7 @@ import { changedText, includeName } from '../shared/changed-file.js';
 import { openTexts, readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { readAll } from '../shared/vary.js';
 import { job, openPlan, type OpenPlan, type PlanInput, type PlanOutput, type PlanShared } from './job.js';
-import { planDocument, planText } from './text.js';
+import { planDocument, planText, type Plan } from './text.js';
 
 /** What `leat plan` was asked. */
 export interface PlanOptions extends ScenarioOptions {
@@ -41,33 +38,6 @@ export interface PlanOptions extends ScenarioOptions {
   readonly workers?: number;
   readonly force?: boolean;
   readonly json?: boolean;
-}
-
-/** A plan: what was chosen of each quantity, what is to be done week by week, and what it gives. */
-export interface Plan {
-  readonly title: string;
-  readonly startDate: string;
-  readonly aim: PlanAim;
-  readonly keep: readonly string[];
-  readonly ration?: string;
-  readonly quantities: readonly (PlanQuantity & { readonly value: number })[];
-  /** Whether every condition holds. */
-  readonly holds: boolean;
-  readonly outcome: AdviceOutcome;
-  /** How much of the aim there is. */
-  readonly amount: number;
-  readonly start: ReturnType<typeof planStart>;
-  /** Fish at the start. */
-  readonly fish: readonly { readonly cohort: string; readonly number: number; readonly mass: number }[];
-  readonly weeks: ReturnType<typeof planWeeks>;
-  readonly dosers: ReturnType<typeof dosersPerWeek>;
-  /** Of each draw whose numbers make a system what it came to. */
-  readonly drawn: readonly PlanOutput[];
-  readonly members: number;
-  readonly seed: number;
-  /** Choices that were run, and those of them that held. */
-  readonly tried: number;
-  readonly held: number;
 }
 
 /** The best choice, by the workers. */

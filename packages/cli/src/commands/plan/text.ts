@@ -1,9 +1,36 @@
-import type { AdviceOutcome, PlanWeek } from '@leat/core';
+import type { AdviceOutcome, dosersPerWeek, PlanAim, PlanQuantity, planStart, PlanWeek } from '@leat/core';
 import { cautions, dayNames, listed, percent, plain, shown, valueText, verdictLines } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { columns, linesText, wrap } from '../../terminal/columns.js';
+import type { PlanOutput } from './job.js';
 import type { Style } from '../../terminal/style.js';
-import type { Plan } from './command.js';
+
+/** A plan: what was chosen of each quantity, what is to be done week by week, and what it gives. */
+export interface Plan {
+  readonly title: string;
+  readonly startDate: string;
+  readonly aim: PlanAim;
+  readonly keep: readonly string[];
+  readonly ration?: string;
+  readonly quantities: readonly (PlanQuantity & { readonly value: number })[];
+  /** Whether every condition holds. */
+  readonly holds: boolean;
+  readonly outcome: AdviceOutcome;
+  /** How much of the aim there is. */
+  readonly amount: number;
+  readonly start: ReturnType<typeof planStart>;
+  /** Fish at the start. */
+  readonly fish: readonly { readonly cohort: string; readonly number: number; readonly mass: number }[];
+  readonly weeks: readonly PlanWeek[];
+  readonly dosers: ReturnType<typeof dosersPerWeek>;
+  /** Of each draw whose numbers make a system what it came to. */
+  readonly drawn: readonly PlanOutput[];
+  readonly members: number;
+  readonly seed: number;
+  /** Choices that were run, and those of them that held. */
+  readonly tried: number;
+  readonly held: number;
+}
 
 const width = 80;
 
@@ -13,6 +40,10 @@ const names: Readonly<Record<string, string>> = { beds: 'planted area', fish: 'f
 const amountOf = ({ unit }: { readonly unit: string }, value: number): string =>
   valueText({ unit }, Number(value.toPrecision(4)));
 
+/** Where a choice lies at an end of what was looked at: that what lies beyond was not. */
+const endText = ({ value, from, to }: Plan['quantities'][number]): string =>
+  value === to ? ': the end of it, more may do' : value === from ? ': the end of it, less may do' : '';
+
 function answerLines(plan: Plan, style: Style): readonly string[] {
   const { quantities, aim, amount, holds, outcome, startDate } = plan;
   const head = holds
@@ -21,7 +52,7 @@ function answerLines(plan: Plan, style: Style): readonly string[] {
   const rows = quantities.map((quantity) => [
     `  ${names[quantity.name] ?? quantity.name}`,
     amountOf(quantity, quantity.value),
-    `looked at from ${amountOf(quantity, quantity.from)} to ${amountOf(quantity, quantity.to)}`,
+    `looked at from ${amountOf(quantity, quantity.from)} to ${amountOf(quantity, quantity.to)}${endText(quantity)}`,
   ]);
   return [
     style.strong(head),

@@ -3,9 +3,14 @@ import { dirname, relative, resolve, sep } from 'node:path';
 import { FileError } from '../../files/read.js';
 import { openTexts, type ReferencedFiles } from './referenced-files.js';
 
+/** The options that change no value of the file: its tables. */
+function bareOptions({ options: { tables } }: ReferencedFiles): ReferencedFiles['options'] {
+  return { set: [], ...(tables !== undefined && { tables }) };
+}
+
 /** What the file itself says, without what options lay over it. */
 function writtenFile(texts: ReferencedFiles): PlainFile {
-  return openTexts({ ...texts, options: { ...texts.options, set: [] } }).reading.resolved.plain;
+  return openTexts({ ...texts, options: bareOptions(texts) }).reading.resolved.plain;
 }
 
 /** The name of a file as one that lies in the folder of another would name it. */
@@ -13,15 +18,14 @@ const besideName = (file: string): string => file.slice(file.lastIndexOf('/') + 
 
 /** Makes texts of a scenario in which the file says something else: a file that includes it and lies over it. */
 export function openChanged(texts: ReferencedFiles): (after: PlainFile) => ReferencedFiles {
-  const { days: _days, every: _every, ...options } = texts.options;
-  const before = writtenFile({ ...texts, options });
+  const before = writtenFile(texts);
   const beside = new Map(texts.beside).set(texts.file, texts.text);
   return (after) => ({
     ...texts,
     file: `${texts.file}.changed`,
     text: `include: ${JSON.stringify(besideName(texts.file))}\n${overlayText(overlayOf(before, after))}`,
     beside,
-    options: { ...options, set: [] },
+    options: bareOptions(texts),
   });
 }
 
@@ -37,8 +41,7 @@ export function changedText(
   remark: readonly string[],
 ): string {
   const include = includeName(texts.file, path);
-  const { days: _days, every: _every, ...options } = texts.options;
-  const overlay = overlayOf(writtenFile({ ...texts, options }), after);
+  const overlay = overlayOf(writtenFile(texts), after);
   return `${remark.map((line) => `# ${line}\n`).join('')}include: ${JSON.stringify(include)}\n\n${overlayText(overlay)}`;
 }
 

@@ -14,7 +14,7 @@ export function isBox(value: Plain | undefined): value is Box {
 }
 
 /** Whether two plain values say the same. */
-export function isSame(a: Plain | undefined, b: Plain | undefined): boolean {
+function isSame(a: Plain | undefined, b: Plain | undefined): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
@@ -45,6 +45,15 @@ export function withActions(file: PlainFile, change: (entry: Box) => readonly Bo
 export function withAction(file: PlainFile, entry: Box): PlainFile {
   return { ...file, actions: [...entriesOf(file, 'actions'), entry] };
 }
+
+/** An entry without the keys that say when. */
+export function withoutTimes(entry: Box): Box {
+  const times = ['at', 'from', 'until', 'for', 'every'];
+  return Object.fromEntries(Object.entries(entry).filter(([key]) => !times.includes(key)));
+}
+
+/** The text of a plain value that is one; empty where it is none. */
+export const textOf = (value: Plain | undefined): string => (typeof value === 'string' ? value : '');
 
 /** Days since the start of a moment as it is written, `30 d` or a date; undefined where none is. */
 export function momentAt(text: Plain | undefined, startDate: string): number | undefined {

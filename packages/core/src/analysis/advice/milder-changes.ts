@@ -8,7 +8,9 @@ import {
   type PlainFile,
   tidy,
   timesOf,
+  textOf,
   withActions,
+  withoutTimes,
 } from './file-edit.js';
 
 /** Keys of actions that stop something for a time. */
@@ -40,7 +42,8 @@ export const sooner: OpenChange = ({ file, situation }) => {
       withActions(before, (entry) => {
         const { at, end = days } = timesOf(entry, startDate);
         if (!isStop(entry) || !meant.some((each) => each.at === at)) return [entry];
-        const { from: _from, until: _until, for: _for, at: _at, every, ...rest } = entry;
+        const { every } = entry;
+        const rest = withoutTimes(entry);
         const hours = tidy(left(steps, Math.min(end, days) - at) * 24);
         const when = { at: entry['at'] ?? entry['from'] ?? daysText(at) };
         const again =
@@ -79,7 +82,7 @@ export const gentler: OpenChange = ({ file, situation }) => {
     return rough(entry) !== undefined && at >= from - 1 && at < days;
   });
   if (meant.length === 0) return undefined;
-  const at = meant.map((entry) => String(rough(entry)?.[1]['vessel']));
+  const at = meant.map((entry) => textOf(rough(entry)?.[1]['vessel']));
   return {
     ...{ name: 'gentler', effort: 1, most: GENTLER, ends: false, unit: '%', at: [...new Set(at)] },
     amount: (steps) => (steps * 100) / GENTLER,

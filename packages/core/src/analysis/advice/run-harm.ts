@@ -78,7 +78,7 @@ function harmOf(
 }
 
 /** kg of fish gained: at the end and taken out, less those of the start and those put in; what died is lost. */
-export function fishGained(run: Run): number {
+function fishGained(run: Run): number {
   const { samples, postings, model } = run;
   const { fish } = model.layout;
   const last = samples[samples.length - 1];

@@ -5,6 +5,7 @@ import {
   entriesOf,
   isBox,
   type PlainFile,
+  textOf,
   tidy,
   timesOf,
   valueAt,
@@ -36,14 +37,13 @@ export const staggeredStock: OpenChange = ({ file, situation }) => {
   const most = Math.min(MOST_APART, Math.ceil((days - latest) / (PARTS - 1)) - 1);
   if (most < 1) return undefined;
   const parts = Array.from({ length: PARTS }, (_, i) => i);
-  const { from: _none, ...span } = { from, startDate };
   return {
     ...{ name: 'stagger', effort: 1, most, ends: false, unit: 'd' },
     at: [...new Set(stocked.map(({ cohort }) => cohort))],
     amount: (steps) => steps,
     apply: (before, steps) =>
       withActions(before, (entry) => {
-        const { at } = timesOf(entry, span.startDate);
+        const { at } = timesOf(entry, startDate);
         const when = (part: number): string => daysText(at + part * steps);
         const stock = entry['stock'];
         if (isBox(stock) && stocked.some((each) => each.at === at && each.cohort === stock['cohort'])) {
@@ -80,7 +80,7 @@ export const fewerFish: OpenChange = ({ file, situation, scenario }) => {
     const { at } = timesOf(entry, startDate);
     return isBox(stock) && at >= from - 1 && at < days ? stock : undefined;
   };
-  const stocked = entriesOf(file, 'actions').flatMap((entry) => String(meant(entry)?.['cohort'] ?? ''));
+  const stocked = entriesOf(file, 'actions').flatMap((entry) => textOf(meant(entry)?.['cohort']));
   const begun = from <= EARLY ? scenario.cohorts.filter(({ number }) => number > 1) : [];
   const at = [...new Set([...begun.map(({ name }) => name), ...stocked])].filter((name) => name !== '');
   if (at.length === 0) return undefined;

@@ -10,6 +10,7 @@ import {
   valueAt,
   withAction,
   withActions,
+  withoutTimes,
   withValue,
 } from './file-edit.js';
 
@@ -97,7 +98,7 @@ export const moreTopUp: OpenChange = ({ scenario, situation, asked, file }) => {
         }
         if (what !== 'stopped') return [entry];
         if (at >= from - 1e-6) return [{ ...entry, 'top-up': cap }];
-        const { at: _at, from: _from, until: _until, for: _for, ...rest } = entry;
+        const rest = withoutTimes(entry);
         return [
           { from: daysText(at), until: daysText(from), ...rest },
           { at: daysText(from), 'top-up': cap },

@@ -72,7 +72,7 @@ function withPath(tree: Plain | undefined, [step, ...rest]: readonly string[], v
   if (Array.isArray(tree))
     return (tree as readonly Plain[]).map((item, i) => (String(i) === step ? inner(item) : item));
   const map = isBox(tree) ? tree : {};
-  return { ...map, [step]: inner(map[step] as Plain | undefined) };
+  return { ...map, [step]: inner(map[step]) };
 }
 
 /** What must stand at the end of a path already. */

@@ -6,7 +6,7 @@ import type { Scenario } from '../scenario.js';
 import type { ScenarioReport } from './scenario-report.js';
 
 /** A price, and power in W: any number from 0. */
-export const priceRange = numberFrom(0, 1e9);
+const priceRange = numberFrom(0, 1e9);
 
 /** Whether a product or a crop with a price is known; a crop must be planted. A fault where it is not. */
 export function checkPriced(
