@@ -36,6 +36,8 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
   readonly save?: string;
   readonly force?: boolean;
   readonly sources?: boolean;
+  /** How it was integrated and how balances close. */
+  readonly detail?: boolean;
   /** Series to draw in the terminal; true for the usual ones. */
   readonly plot?: true | readonly string[];
 }
@@ -85,7 +87,7 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
   if (options.json === true) {
     streams.result(jsonDocument(results));
   } else if (options.quiet !== true) {
-    streams.result(summary(results, styleFor(process.stdout.isTTY, process.env)));
+    streams.result(summary(results, styleFor(process.stdout.isTTY, process.env), options.detail));
   }
   if (options.plot !== undefined && options.json !== true) {
     const { terminalCharts } = await import('../plot/text.js');

@@ -34,6 +34,7 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .addOption(forceOption())
     .option('--plot [series...]', 'draw courses in the terminal (default: TAN, nitrite, nitrate and pH)')
     .option('--sources', 'print where the numbers that were used come from')
+    .option('--detail', 'also how it was integrated and how well the balances close')
     .option('--quiet', 'print no summary, no progress and no notes')
     .action(async (file: string, options: RunOptions) => {
       const { runCommand } = await import('./command.js');
