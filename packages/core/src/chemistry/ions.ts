@@ -1,4 +1,5 @@
 // Reads numbers as: activities of ions
+import { pow, pow10 } from '../base/elementary.js';
 import type { Values } from '../library/values.js';
 
 const LITRES = 1000;
@@ -57,7 +58,7 @@ export function davies(values: Values, temperature: number, ionic: number): Acti
   const root = Math.sqrt(strength);
   const perCharge =
     values.value('davies.a') *
-    (permittivity * kelvin) ** -1.5 *
+    pow(permittivity * kelvin, -1.5) *
     (root / (1 + root) - values.value('davies.linear') * strength);
-  return { one: 10 ** -perCharge, two: 10 ** (-4 * perCharge) };
+  return { one: pow10(-perCharge), two: pow10(-4 * perCharge) };
 }

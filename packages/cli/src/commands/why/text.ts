@@ -1,5 +1,5 @@
 import type { Difference, DifferencePart } from '@leat/core';
-import { cautions, day, percent, short, shown } from '@leat/view/text';
+import { cautions, day, decadeOf, percent, short, shown } from '@leat/view/text';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
@@ -20,7 +20,7 @@ const least = 0.02;
 /** Writes numbers with one sign and one count of decimals: three digits of the largest. */
 function writer(values: readonly number[]): (value: number) => string {
   const largest = Math.max(...values.map(Math.abs));
-  const decimals = largest > 0 ? Math.min(12, Math.max(0, 2 - Math.floor(Math.log10(largest)))) : 0;
+  const decimals = largest > 0 ? Math.min(12, Math.max(0, 2 - decadeOf(largest))) : 0;
   return (value) => {
     const size = Math.abs(value).toFixed(decimals);
     if (Number(size) === 0) return size;

@@ -1,3 +1,4 @@
+import { exp, log } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 
 /** Width, in pH, over which the flank bends into its ends: a join without a corner. */
@@ -5,13 +6,13 @@ const BEND = 0.1;
 
 /** x where it is well above 0, 0 where it is well below, without a corner between: BEND ln(1 + e^(x / BEND)). */
 function above(x: number): number {
-  const steep = BEND * Math.log(1 + Math.exp(-Math.abs(x) / BEND));
+  const steep = BEND * log(1 + exp(-Math.abs(x) / BEND));
   return x > 0 ? x + steep : steep;
 }
 
 /** d(above)/dx. */
 function aboveSlope(x: number): number {
-  return 1 / (1 + Math.exp(-x / BEND));
+  return 1 / (1 + exp(-x / BEND));
 }
 
 /**

@@ -1,3 +1,4 @@
+import { pow, wholePower } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import {
@@ -25,7 +26,7 @@ export function feedNitrogen(values: Values): number {
 /** Body fat that is usual in a fish of a relative mass, g COD per g wet: rises with size (Lupatsch et al. 1998). */
 export function usualFat(values: Values, relative: number): number {
   const stated = values.value('species.body-demand') - leanDemand(values);
-  return stated * relative ** values.value('fish.fat-exponent');
+  return stated * pow(relative, values.value('fish.fat-exponent'));
 }
 
 /** Energy that a gram of feed eaten adds to the body, g COD: what is digested times the share retained. */
@@ -72,17 +73,17 @@ function perFeed(mass: number, number: number, fat: number, k: ArrayLike<number>
   if (!(mass > 0 && fat > 0)) return 0;
   const [energy, most, lean, usual, exponent] = [k[OWN], k[OWN + 1], k[OWN + 2], k[OWN + 3], k[OWN + 4]];
   const relative = relativeMass(mass, number);
-  const marginal = (1 + exponent) * (usual * relative ** exponent) ** 2;
+  const marginal = (1 + exponent) * wholePower(usual * pow(relative, exponent), 2);
   const byRelative = (2 * exponent * marginal) / relative;
   const whole = lean * fat + marginal * mass;
   const allowed = (energy * fat) / whole;
   const x = allowed / most;
-  const bend = (1 + x ** BEND) ** (-1 / BEND - 1);
+  const bend = pow(1 + pow(x, BEND), -1 / BEND - 1);
   out[0] = (-bend * allowed * (marginal + mass * byRelative * byMass(number))) / whole;
   out[1] = (-bend * allowed * mass * byRelative * byNumber(relative, number)) / whole;
   // Quotients one by one: the square of what is left of a dead group is 0 in a computer.
   out[2] = bend * energy * (marginal / whole) * (mass / whole);
-  return allowed * (1 + x ** BEND) ** (-1 / BEND);
+  return allowed * pow(1 + pow(x, BEND), -1 / BEND);
 }
 
 const parts = new Float64Array(3);
@@ -137,7 +138,7 @@ function burnt(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, out
   const relative = relativeMass(mass, number);
   const air = monod(v[at[0]], k[2]);
   const exponent = k[1] - 1;
-  const each = relative > 0 ? k[0] * relative ** exponent : 0;
+  const each = relative > 0 ? k[0] * pow(relative, exponent) : 0;
   out[0] = each * mass * monodSlope(v[at[0]], k[2]);
   out[1] = relative > 0 ? each * air * (1 + (exponent * mass * byMass(number)) / relative) : 0;
   out[2] = relative > 0 ? (each * air * mass * exponent * byNumber(relative, number)) / relative : 0;

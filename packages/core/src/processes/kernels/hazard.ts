@@ -1,3 +1,4 @@
+import { exp, pow } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import { guarded, guardedSlope } from './intake.js';
@@ -37,7 +38,7 @@ export function hazardCoefficients(values: Values, at: Conditions): readonly num
   return [
     other + cold + heat,
     values.value('fish.hazard-highest'),
-    values.value('fish.hazard-oxygen') * values.value('species.lethal-oxygen') ** slope,
+    values.value('fish.hazard-oxygen') * pow(values.value('species.lethal-oxygen'), slope),
     slope,
     values.value('species.lethal-ammonia'),
     values.value('species.lethal-nitrite'),
@@ -51,7 +52,7 @@ export function hazardCoefficients(values: Values, at: Conditions): readonly num
 function ofTemperature(values: Values, temperature: number): readonly [number, number, number] {
   const highest = values.value('fish.hazard-highest');
   const per = values.value('fish.hazard-temperature');
-  const beyond = (degrees: number): number => bent(AT_LC50 * Math.exp(Math.min(degrees / per, 50)), highest);
+  const beyond = (degrees: number): number => bent(AT_LC50 * exp(Math.min(degrees / per, 50)), highest);
   return [
     values.value('species.mortality'),
     beyond(values.value('species.lethal-temperature-low') - temperature),
@@ -61,18 +62,19 @@ function ofTemperature(values: Values, temperature: number): readonly [number, n
 
 /** Of a poison at c times its LC50. */
 const poisoned = (c: number, slope: number, highest: number): number =>
-  c > 0 ? bent(AT_LC50 * c ** slope, highest) : 0;
+  c > 0 ? bent(AT_LC50 * pow(c, slope), highest) : 0;
 
 /** d(poisoned)/dc. */
 function poisonedSlope(c: number, slope: number, highest: number): number {
   if (!(c > 0)) return 0;
-  const hazard = AT_LC50 * c ** slope;
+  const hazard = AT_LC50 * pow(c, slope);
   const share = highest / (hazard + highest);
   return ((slope * hazard) / c) * share * share;
 }
 
 /** Of want of oxygen: the highest where there is none. */
-const stifled = (c: number, k: ArrayLike<number>): number => k[2] / ((c > 0 ? c ** k[3] : 0) + k[2] / k[1]);
+const stifled = (c: number, k: ArrayLike<number>): number =>
+  k[2] / ((c > 0 ? pow(c, k[3]) : 0) + k[2] / k[1]);
 
 /** Of each cause that the water decides, d-1: oxygen, ammonia, nitrite, carbon dioxide. */
 function ofWater(
@@ -100,7 +102,7 @@ export const deaths = {
     const there = v[at[5]];
     const oxygen = v[at[0]];
     const stifling = stifled(oxygen, k);
-    d[0] = oxygen > 0 ? (-there * stifling * stifling * k[3] * oxygen ** (k[3] - 1)) / k[2] : 0;
+    d[0] = oxygen > 0 ? (-there * stifling * stifling * k[3] * pow(oxygen, k[3] - 1)) / k[2] : 0;
     d[1] = (there * poisonedSlope(v[at[1]] / k[4], k[8], k[1])) / k[4];
     const guard = guarded(v[at[3]], k[6]);
     const byNitrite = (there * poisonedSlope((v[at[2]] * guard) / k[5], k[8], k[1])) / k[5];

@@ -1,3 +1,5 @@
+import { pow, wholePower } from '../../base/elementary.js';
+import { sin } from '../../base/trigonometry.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 
@@ -45,7 +47,7 @@ export function temperatureShare(values: Values, temperature: number): number {
   const high = values.value('species.temperature-high');
   const rising = (temperature - low) / (values.value('species.temperature-optimum-low') - low);
   const falling = (high - temperature) / (high - values.value('species.temperature-optimum-high'));
-  return Math.sin((Math.PI / 2) * Math.max(0, Math.min(1, rising, falling)));
+  return sin((Math.PI / 2) * Math.max(0, Math.min(1, rising, falling)));
 }
 
 /**
@@ -77,7 +79,7 @@ const enoughSlope = (c: number, k: number): number =>
   c > 0 ? (2 * c * k * k) / ((c * c + k * k) * (c * c + k * k)) : 0;
 
 /** 1 / (1 + (c / K)^2); 1 below zero. */
-const free = (c: number, k: number): number => (c > 0 ? 1 / (1 + (c / k) ** 2) : 1);
+const free = (c: number, k: number): number => (c > 0 ? 1 / (1 + wholePower(c / k, 2)) : 1);
 const freeSlope = (c: number, k: number): number => {
   const share = free(c, k);
   return c > 0 ? (-2 * c * share * share) / (k * k) : 0;
@@ -94,16 +96,16 @@ export const guardedSlope = (chloride: number, halving: number): number =>
 /** The smaller of two amounts, with a bend in place of the corner; 0 where one is none. */
 function lesser(a: number, b: number): number {
   if (!(a > 0 && b > 0)) return 0;
-  return a < b ? a * (1 + (a / b) ** BEND) ** (-1 / BEND) : b * (1 + (b / a) ** BEND) ** (-1 / BEND);
+  return a < b ? a * pow(1 + pow(a / b, BEND), -1 / BEND) : b * pow(1 + pow(b / a, BEND), -1 / BEND);
 }
 
 /** d(lesser)/da. */
 function lesserSlope(a: number, b: number): number {
   if (!(b > 0)) return 0;
   if (!(a > 0)) return 1;
-  if (a < b) return (1 + (a / b) ** BEND) ** (-1 / BEND - 1);
+  if (a < b) return pow(1 + pow(a / b, BEND), -1 / BEND - 1);
   const ratio = b / a;
-  return ratio ** (BEND + 1) * (1 + ratio ** BEND) ** (-1 / BEND - 1);
+  return pow(ratio, BEND + 1) * pow(1 + pow(ratio, BEND), -1 / BEND - 1);
 }
 
 /** Appetite of a group in its water, g d-1. */
@@ -113,7 +115,7 @@ function appetite(v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>):
   return (
     k[2] *
     mass *
-    relativeMass(mass, v[at[6]]) ** -k[3] *
+    pow(relativeMass(mass, v[at[6]]), -k[3]) *
     enough(v[at[0]], k[4]) *
     free(v[at[1]], k[5]) *
     free(v[at[2]] * guarded(v[at[3]], k[7]), k[6]) *
@@ -140,7 +142,7 @@ export function intakePartials(
   const byOffered = lesserSlope(offered, wanted);
   const byWanted = lesserSlope(wanted, offered);
   const relative = relativeMass(mass, number);
-  const size = mass > 0 ? k[2] * relative ** -k[3] : 0;
+  const size = mass > 0 ? k[2] * pow(relative, -k[3]) : 0;
   const nitrite = v[at[2]];
   const guard = guarded(v[at[3]], k[7]);
   const factors = [
