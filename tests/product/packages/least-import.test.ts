@@ -7,7 +7,7 @@ import { emptyFolder, root } from './packed.js';
 import { written } from './written.js';
 
 /** What is promised, bytes as they are sent (minified, gzip -9). */
-const promised = 77_500;
+const promised = 79_000;
 /** What a run has no need of: reading YAML, checking what was read, and what is only done with many runs. */
 const needless =
   /node_modules\/(?:yaml|zod|d3-dsv|d3-array|odex)\/|core\/dist\/(?:scenario\/(?:schema|read)|fit|forecast|analysis|log)|core\/dist\/(?:model\/extend|library\/conditions)/;
@@ -31,7 +31,7 @@ describe('a program that builds its systems itself, runs them and reads a series
     least = await bundled(join(root, 'tests/product/packages/least-run.ts'));
   });
 
-  it('is sent in under 77.5 kB, the library with it', () => {
+  it('is sent in under 79 kB, the library with it', () => {
     expect(bundle().sent).toBeLessThan(promised);
     expect(bundle().modules.filter((path) => path.includes('core/dist/run/')).length).toBeGreaterThan(5);
     expect(bundle().imports).toEqual([]);

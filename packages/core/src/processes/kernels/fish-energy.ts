@@ -78,12 +78,14 @@ function perFeed(mass: number, number: number, fat: number, k: ArrayLike<number>
   const whole = lean * fat + marginal * mass;
   const allowed = (energy * fat) / whole;
   const x = allowed / most;
-  const bend = pow(1 + pow(x, BEND), -1 / BEND - 1);
+  const sum = 1 + wholePower(x, BEND);
+  const root = pow(sum, -1 / BEND);
+  const bend = root / sum;
   out[0] = (-bend * allowed * (marginal + mass * byRelative * byMass(number))) / whole;
   out[1] = (-bend * allowed * mass * byRelative * byNumber(relative, number)) / whole;
   // Quotients one by one: the square of what is left of a dead group is 0 in a computer.
   out[2] = bend * energy * (marginal / whole) * (mass / whole);
-  return allowed * pow(1 + pow(x, BEND), -1 / BEND);
+  return allowed * root;
 }
 
 const parts = new Float64Array(3);

@@ -96,16 +96,17 @@ export const guardedSlope = (chloride: number, halving: number): number =>
 /** The smaller of two amounts, with a bend in place of the corner; 0 where one is none. */
 function lesser(a: number, b: number): number {
   if (!(a > 0 && b > 0)) return 0;
-  return a < b ? a * pow(1 + pow(a / b, BEND), -1 / BEND) : b * pow(1 + pow(b / a, BEND), -1 / BEND);
+  const [less, more] = a < b ? [a, b] : [b, a];
+  return less * pow(1 + wholePower(less / more, BEND), -1 / BEND);
 }
 
 /** d(lesser)/da. */
 function lesserSlope(a: number, b: number): number {
   if (!(b > 0)) return 0;
   if (!(a > 0)) return 1;
-  if (a < b) return pow(1 + pow(a / b, BEND), -1 / BEND - 1);
+  if (a < b) return pow(1 + wholePower(a / b, BEND), -1 / BEND - 1);
   const ratio = b / a;
-  return pow(ratio, BEND + 1) * pow(1 + pow(ratio, BEND), -1 / BEND - 1);
+  return wholePower(ratio, BEND + 1) * pow(1 + wholePower(ratio, BEND), -1 / BEND - 1);
 }
 
 /** Appetite of a group in its water, g d-1. */
