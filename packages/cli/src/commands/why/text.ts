@@ -1,5 +1,5 @@
 import { groupParts, type Difference, type DifferencePart } from '@leat/core';
-import { changeWords, day, listed, percent, seriesPhrase, short, shown } from '@leat/view/text';
+import { decadeOf, changeWords, day, listed, percent, seriesPhrase, short, shown } from '@leat/view/text';
 import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
 import { screenWidth } from '../../terminal/width.js';
@@ -20,8 +20,7 @@ const least = 0.02;
 
 /** Decimals that give three digits of the largest of some values, and two of their sum. */
 function decimalsOf(values: readonly number[], total: number): number {
-  const of = (value: number, digits: number): number =>
-    value === 0 ? 0 : digits - 1 - Math.floor(Math.log10(Math.abs(value)));
+  const of = (value: number, digits: number): number => (value === 0 ? 0 : digits - 1 - decadeOf(value));
   const largest = Math.max(...values.map(Math.abs), Math.abs(total));
   return Math.min(12, Math.max(0, of(largest, 3), of(total, 2)));
 }
@@ -38,7 +37,7 @@ function signed(value: number, decimals: number): string {
  * the other way.
  */
 export function roundedToSum(values: readonly number[], total: number, decimals: number): readonly number[] {
-  const unit = 10 ** -decimals;
+  const unit = Number(`1e-${decimals}`);
   const rounded = values.map((value) => Math.round(value / unit));
   let left = Math.round(total / unit) - rounded.reduce((sum, value) => sum + value, 0);
   const step = Math.sign(left);
@@ -112,7 +111,7 @@ function table(
     rows.map(({ value }) => value),
     total,
   );
-  const half = 0.5 * 10 ** -decimals;
+  const half = 0.5 * Number(`1e-${decimals}`);
   const listedRows = rows.filter(({ value }) => Math.abs(value) >= half);
   const small = rows.filter((row) => !listedRows.includes(row));
   const rest = small.reduce((sum, { value }) => sum + value, 0);
@@ -220,7 +219,7 @@ export function changesText(
   const lines = [
     ...wrap(`${first}:`, screenWidth(), '  ').map((line) => style.strong(line)),
     ...parts.flatMap(({ alone }, i) => {
-      const mixed = Math.abs(alone - parts[i].value) >= 0.5 * 10 ** -decimals;
+      const mixed = Math.abs(alone - parts[i].value) >= 0.5 * Number(`1e-${decimals}`);
       const note = mixed && parts.length > 1 ? ` (alone ${signed(alone, decimals)})` : '';
       return wrap(
         `${signed(values[i], decimals)} ${unit} because of ${terms[i].name}${note}`,

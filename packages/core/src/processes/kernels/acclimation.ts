@@ -1,3 +1,4 @@
+import { exp, log } from '../../base/elementary.js';
 import { pHOf } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
 import { HYDROGEN_AFTER_PH, type Kernel } from './kernel.js';
@@ -5,10 +6,10 @@ import { BEND } from './rate-terms.js';
 
 /** Share of the way from its lowest to a fresh film, 0..1, that water of a pH lets the flank be: half at fresh + distance. */
 const freed = (pH: number, fresh: number, distance: number): number =>
-  1 / (1 + Math.exp((fresh + distance - pH) / BEND));
+  1 / (1 + exp((fresh + distance - pH) / BEND));
 
 /** What the lowest flank leaves in the same measure. */
-const least = (fresh: number, lowest: number): number => Math.exp((lowest - fresh) / BEND);
+const least = (fresh: number, lowest: number): number => exp((lowest - fresh) / BEND);
 
 /**
  * Flank of a film that has long grown in water of a pH: `distance` below it, but not above that of a fresh film and not
@@ -16,7 +17,7 @@ const least = (fresh: number, lowest: number): number => Math.exp((lowest - fres
  * All in pH.
  */
 function flankAt(pH: number, fresh: number, distance: number, lowest: number): number {
-  return fresh + BEND * Math.log(least(fresh, lowest) + freed(pH, fresh, distance));
+  return fresh + BEND * log(least(fresh, lowest) + freed(pH, fresh, distance));
 }
 
 /** Flank of a film that has long grown in water of a pH. */
