@@ -5,6 +5,17 @@ import tseslint from 'typescript-eslint';
 /** Files that belong to a TypeScript project, so that rules may ask for types. */
 const typed = ['packages/*/src/**/*.ts', 'packages/*/types/**/*.ts', 'notebooks/**/*.ts', 'tests/**/*.ts'];
 
+/** Functions of Math that need not be the same on two engines, and what is there in their place. */
+const elementary = [
+  ...['acosh', 'asinh', 'atan', 'atan2', 'atanh', 'cbrt', 'cosh', 'log1p', 'log2', 'sinh', 'tan', 'tanh'],
+  ...['acos', 'asin', 'cos', 'exp', 'expm1', 'hypot', 'log', 'log10', 'pow', 'sin'],
+].map((property) => ({
+  object: 'Math',
+  property,
+  message:
+    'Engines differ in its last digit: take it from base/elementary or base/trigonometry, or add it there.',
+}));
+
 export default defineConfig(
   { ignores: ['**/dist/', 'dist-notebooks/', '.reports/', '.api/', 'coverage/'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
@@ -56,15 +67,29 @@ export default defineConfig(
         'error',
         { object: 'Math', property: 'random', message: 'Draw from a seeded generator.' },
         { object: 'Date', property: 'now', message: 'The library reads no clock.' },
+        ...elementary,
       ],
       'no-restricted-syntax': [
         'error',
+        {
+          selector: 'BinaryExpression[operator="**"]:not([left.value=2][right.type="Literal"])',
+          message: 'Engines differ in powers: take pow, pow10, powerOfTwo or wholePower of base/elementary.',
+        },
+        {
+          selector: 'CallExpression[callee.property.name=/^(localeCompare|toLocale.*)$/]',
+          message: 'Engines differ in what they know of languages: compare code units.',
+        },
         {
           selector: 'NewExpression[callee.name="Date"][arguments.length=0]',
           message: 'The library reads no clock.',
         },
       ],
     },
+  },
+  {
+    // Words, pictures and documents are the same on every engine too.
+    files: ['packages/view/src/**/*.ts', 'packages/cli/src/**/*.ts'],
+    rules: { 'no-restricted-properties': ['error', ...elementary] },
   },
   {
     files: ['**/*.{js,mjs,cjs}', '.tools/**'],

@@ -1,3 +1,5 @@
+import { pow } from './elementary.js';
+
 /**
  * Mixes 32 bits: the integer finaliser of MurmurHash3 (A. Appleby, public domain).
  */
@@ -33,7 +35,7 @@ function rootBits(root: (prime: number) => number, count: number): Uint32Array {
   return bits;
 }
 
-const constants = rootBits(Math.cbrt, 64);
+const constants = rootBits((prime) => pow(prime, 1 / 3), 64);
 const initial = rootBits(Math.sqrt, 8);
 
 const turn = (x: number, n: number): number => (x >>> n) | (x << (32 - n));

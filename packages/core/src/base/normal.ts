@@ -1,3 +1,4 @@
+import { exp, log } from './elementary.js';
 /** A quotient of two polynomials at x, both with the coefficient of the highest power first. */
 function ratio([top, bottom]: readonly [readonly number[], readonly number[]], x: number): number {
   let above = 0;
@@ -38,7 +39,7 @@ const probability = {
 /** exp(-x²/2) of x from 0: the square is parted, so that what is lost of it does not show in the tails. */
 function bell(x: number): number {
   const rough = Math.trunc(x * 16) / 16;
-  return Math.exp((-rough * rough) / 2) * Math.exp((-(x - rough) * (x + rough)) / 2);
+  return exp((-rough * rough) / 2) * exp((-(x - rough) * (x + rough)) / 2);
 }
 
 /**
@@ -100,7 +101,7 @@ export function normalQuantile(u: number): number {
   if (u >= 1) return Infinity;
   const q = u - 0.5;
   if (Math.abs(q) <= 0.425) return q * ratio(quantiles.centre, 0.180625 - q * q);
-  const r = Math.sqrt(-Math.log(q < 0 ? u : 1 - u));
+  const r = Math.sqrt(-log(q < 0 ? u : 1 - u));
   const size = r <= 5 ? ratio(quantiles.near, r - 1.6) : ratio(quantiles.far, r - 5);
   return q < 0 ? -size : size;
 }

@@ -1,3 +1,4 @@
+import { wholePower } from './elementary.js';
 import { degreeOfHardness } from './hardness.js';
 import { nearest } from './nearest.js';
 
@@ -103,7 +104,7 @@ const calciteEquivalent = 50.043;
 const calcium = 40.078;
 
 const lengths = { m: 1, cm: 0.01, mm: 0.001, in: inch, ft: foot };
-const volumes = { m3: 1, L: 1e-3, mL: 1e-6, gal: gallon, ft3: foot ** 3 };
+const volumes = { m3: 1, L: 1e-3, mL: 1e-6, gal: gallon, ft3: wholePower(foot, 3) };
 const masses = { g: 1, kg: 1000, mg: 1e-3, t: 1e6, lb: pound, oz: pound / 16 };
 const times = { d: 1, h: 1 / 24, min: 1 / 1440, s: 1 / 86400, week: 7 };
 const longTimes = { day: 1, days: 1, hour: 1 / 24, hours: 1 / 24, weeks: 7, minutes: 1 / 1440 };
@@ -146,7 +147,7 @@ function nitrogenUnits(ions: readonly (keyof typeof molar)[]): [string, Unit][] 
 /** The units of each dimension, by name. */
 const unitsByDimension = (): Readonly<Record<Dimension, ReadonlyMap<string, Unit>>> => ({
   length: new Map(plainUnits(lengths)),
-  area: new Map(plainUnits({ m2: 1, cm2: 1e-4, ft2: foot ** 2 })),
+  area: new Map(plainUnits({ m2: 1, cm2: 1e-4, ft2: wholePower(foot, 2) })),
   volume: new Map(plainUnits({ ...volumes, litre: 1e-3, litres: 1e-3, liter: 1e-3, liters: 1e-3 })),
   mass: new Map(plainUnits(masses)),
   time: new Map(plainUnits({ ...times, ...longTimes })),

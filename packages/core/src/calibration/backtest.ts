@@ -1,4 +1,4 @@
-import { mean } from 'd3-array';
+import { ascending, mean } from 'd3-array';
 import { dateAfter } from '../base/calendar.js';
 import { openFitProblem, type FitRequest } from './fit-problem.js';
 import { minimise } from './search.js';
@@ -111,9 +111,7 @@ function scored(cases: readonly Case[], nameOf: (vessel: number) => string): rea
         in90: own.filter(({ in90 }) => in90).length / own.length,
       };
     })
-    .sort(
-      (a, b) => a.reads.localeCompare(b.reads) || a.vessel.localeCompare(b.vessel) || a.horizon - b.horizon,
-    );
+    .sort((a, b) => ascending(a.reads, b.reads) || ascending(a.vessel, b.vessel) || a.horizon - b.horizon);
 }
 
 /**

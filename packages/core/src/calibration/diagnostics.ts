@@ -1,3 +1,5 @@
+import { log, wholePower } from '../base/elementary.js';
+import { hypot } from '../base/trigonometry.js';
 import { group, median } from 'd3-array';
 import { EigenvalueDecomposition, inverse, Matrix } from 'ml-matrix';
 import { dateAfter } from '../base/calendar.js';
@@ -92,7 +94,7 @@ function worthOf(
     reads,
     vessel,
     date: dateOf(time),
-    bits: Math.log2(1 + spread / variance) / 2,
+    bits: log(1 + spread / variance) / (2 * Math.LN2),
     narrows: { name: names[best], share: shares[best] },
   };
 }
@@ -178,7 +180,7 @@ function residualOf({ reading }: Observation, predicted: number, problem: FitPro
   const { low, high, reads } = reading;
   if (!Number.isFinite(low) || !Number.isFinite(high)) return undefined;
   const kit = problem.errorOf(reads).deviation(predicted);
-  return ((low + high) / 2 - predicted) / Math.hypot(kit, (high - low) / Math.sqrt(12));
+  return ((low + high) / 2 - predicted) / hypot(kit, (high - low) / Math.sqrt(12));
 }
 
 function coursesOf(problem: FitProblem, predicted: Float64Array): readonly FittedCourse[] {
@@ -237,7 +239,7 @@ function nextTests(
       reads,
       vessel: problem.scenario.vessels[vessel].name,
       time,
-      variance: kit ** 2 + (steps.get(reads) ?? 0) ** 2 / 12,
+      variance: wholePower(kit, 2) + wholePower(steps.get(reads) ?? 0, 2) / 12,
       row: jacobian.getRow(first + i),
     };
     return worthOf(candidate, covariance, names, dateOf);

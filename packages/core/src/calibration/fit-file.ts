@@ -1,3 +1,4 @@
+import { asin } from '../base/trigonometry.js';
 import * as z from 'zod';
 import type { RankCorrelation } from '../library/correlations.js';
 import { InputError } from '../base/faults.js';
@@ -201,7 +202,7 @@ export function fittedCorrelations({ numbers, covariance }: SavedFit): readonly 
     numbers.slice(0, i).flatMap((b, j): RankCorrelation[] => {
       if (a.kind !== 'number' || b.kind !== 'number') return [];
       const r = covariance[i][j] / Math.sqrt(covariance[i][i] * covariance[j][j]);
-      return [{ a: b.name, b: a.name, rank: (6 / Math.PI) * Math.asin(r / 2), whereDrawn: true }];
+      return [{ a: b.name, b: a.name, rank: (6 / Math.PI) * asin(r / 2), whereDrawn: true }];
     }),
   );
 }

@@ -1,3 +1,4 @@
+import { pow } from '../base/elementary.js';
 import { deviate95, normalCdf } from '../base/normal.js';
 import { quantile } from '../library/distributions.js';
 import type { TableRow } from '../library/table-row.js';
@@ -17,7 +18,7 @@ export function valueAt(prior: Prior, deviate: number): number {
     case 'normal':
       return prior.value + turns * (side - prior.value);
     case 'lognormal':
-      return prior.value * (side / prior.value) ** turns;
+      return prior.value * pow(side / prior.value, turns);
     default:
       return quantile(prior, normalCdf(deviate));
   }

@@ -1,4 +1,6 @@
 // Reads numbers as: errors of readings
+import { log } from '../base/elementary.js';
+import { hypot } from '../base/trigonometry.js';
 import { normalCdf } from '../base/normal.js';
 import type { Parameters } from '../library/parameters.js';
 import type { Measurable } from '../scenario/scenario.js';
@@ -52,7 +54,7 @@ function readingLoss(low: number, high: number, predicted: number, error: Readin
   const { outlierShare: share, outlierSpread: spread } = error;
   const sound = between(normalCdf, a, b);
   const spoilt = between(studentCdf, a / spread, b / spread);
-  return -Math.log((1 - share) * sound + share * spoilt);
+  return -log((1 - share) * sound + share * spoilt);
 }
 
 /**
@@ -81,7 +83,7 @@ export function readingError(parameters: Parameters, reads: Measurable): Reading
   const relative = parameters.has(relativeId) ? parameters.value(relativeId) : 0;
   const absolute = parameters.value(`log.${reads}.error-absolute`);
   return {
-    deviation: (value) => Math.hypot(absolute, relative * value),
+    deviation: (value) => hypot(absolute, relative * value),
     outlierShare: parameters.value('log.outlier-share'),
     outlierSpread: parameters.value('log.outlier-spread'),
   };

@@ -1,3 +1,4 @@
+import { wholePower } from '../base/elementary.js';
 import { Matrix, QrDecomposition } from 'ml-matrix';
 import { normalQuantile } from '../base/normal.js';
 import { createRandom } from '../base/random.js';
@@ -160,7 +161,7 @@ export function minimise(problem: Problem, start: Float64Array, options: Minimis
       const sum = sumAt(problem, next, there);
       if (there !== undefined && sum < value) {
         const ratio = (value - sum) / promised;
-        damping *= Math.max(1 / 3, 1 - (2 * ratio - 1) ** 3);
+        damping *= Math.max(1 / 3, 1 - wholePower(2 * ratio - 1, 3));
         growth = 2;
         const carry = options.carryOn === true && ratio > goodStep;
         if (carry) jacobian = carriedOn(jacobian, step, predicted, there);

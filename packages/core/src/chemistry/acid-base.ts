@@ -1,4 +1,5 @@
 // Reads numbers as: acids and bases
+import { exp, log10, pow10 } from '../base/elementary.js';
 import type { Values } from '../library/values.js';
 import { calciteSolubility } from './calcite.js';
 import { openDavies } from './ions.js';
@@ -22,7 +23,7 @@ const LITRES = 1000;
 
 /** Activity of the hydrogen ion, mol m-3, at a pH. */
 export function hydrogenAt(pH: number): number {
-  return 10 ** -pH * LITRES;
+  return pow10(-pH) * LITRES;
 }
 
 /** log10 K = A + B T + C/T + D log10 T + E/T2, T in kelvin. Plummer & Busenberg 1982. */
@@ -32,7 +33,7 @@ function logConstant(values: Values, id: string, kelvin: number): number {
     term('a') +
     term('b') * kelvin +
     term('c') / kelvin +
-    term('d') * Math.log10(kelvin) +
+    term('d') * log10(kelvin) +
     term('e') / (kelvin * kelvin)
   );
 }
@@ -59,10 +60,10 @@ export function openAcidBase(values: Values): (temperature: number, ionic: numbe
     if (temperature !== warmth) {
       const kelvin = temperature + values.value('kelvin.zero');
       pure = {
-        k1: 10 ** logConstant(values, 'carbonate.k1', kelvin) * LITRES,
-        k2: 10 ** logConstant(values, 'carbonate.k2', kelvin) * LITRES,
-        ammonium: 10 ** -ammoniumPk(values, temperature) * LITRES,
-        water: 10 ** logConstant(values, 'water.kw', kelvin) * LITRES * LITRES,
+        k1: pow10(logConstant(values, 'carbonate.k1', kelvin)) * LITRES,
+        k2: pow10(logConstant(values, 'carbonate.k2', kelvin)) * LITRES,
+        ammonium: pow10(-ammoniumPk(values, temperature)) * LITRES,
+        water: pow10(logConstant(values, 'water.kw', kelvin)) * LITRES * LITRES,
         calcite: calciteSolubility(values, temperature) * LITRES * LITRES,
       };
       activities = openDavies(values, temperature);
@@ -82,7 +83,7 @@ export function openAcidBase(values: Values): (temperature: number, ionic: numbe
 
 /** Dissolved CO2 under 1 atm of it, mol L-1, at degC. Plummer & Busenberg 1982 (Henry). */
 function henry(values: Values, temperature: number): number {
-  return 10 ** logConstant(values, 'carbonate.kh', temperature + values.value('kelvin.zero'));
+  return pow10(logConstant(values, 'carbonate.kh', temperature + values.value('kelvin.zero')));
 }
 
 /**
@@ -141,7 +142,7 @@ export function hydrogenIon(
     const slope = alkalinitySlope(h, carbon, ammonia, k);
     const step = -excess / (slope * h);
     // In ln h far from the root, where it is safe; plain near it, where it is the same and cheaper.
-    let next = Math.abs(step) < 0.01 ? h + h * step : h * Math.exp(step);
+    let next = Math.abs(step) < 0.01 ? h + h * step : h * exp(step);
     // Newton is quadratic: after a relative step below 1e-8 the next root is exact to rounding. Asked
     // before the bracket, whose ends are by then as near as rounding.
     if (Math.abs(step) < 1e-8) return next;
@@ -199,7 +200,7 @@ export function speciate(
   const freeByH = (-tan * k.ammonium) / (base * base);
   const dissolvedByH = (carbon * h * (k.k1 * h + 2 * carbonate)) / (sum * sum);
   const saturatedByH = (-carbon * saturated * (2 * h + k.k1)) / sum;
-  out[o] = -Math.log10(h / LITRES);
+  out[o] = -log10(h / LITRES);
   out[o + 1] = tan * free;
   out[o + 2] = carbon * dissolved;
   out[o + 3] = carbon * saturated;

@@ -1,11 +1,12 @@
 // Reads numbers as: solubility of lime
+import { log10, pow10 } from '../base/elementary.js';
 import type { Values } from '../library/values.js';
 
 /** Solubility product of calcite, mol2 L-2, without activities, at degC. Plummer & Busenberg 1982. */
 export function calciteSolubility(values: Values, temperature: number): number {
   const kelvin = temperature + values.value('kelvin.zero');
   const term = (name: string): number => values.value(`calcite.ks.${name}`);
-  return 10 ** (term('a') + term('b') * kelvin + term('c') / kelvin + term('d') * Math.log10(kelvin));
+  return pow10(term('a') + term('b') * kelvin + term('c') / kelvin + term('d') * log10(kelvin));
 }
 
 /** cm s-1 as m d-1, and mmol cm-2 s-1 as mol m-2 d-1. */
@@ -25,7 +26,7 @@ export interface CalciteAttack {
 export function calciteAttack(values: Values, temperature: number): CalciteAttack {
   const kelvin = temperature + values.value('kelvin.zero');
   const k = (a: string, b: string): number =>
-    10 ** (values.value(`calcite.rate.${a}`) + values.value(`calcite.rate.${b}`) / kelvin);
+    pow10(values.value(`calcite.rate.${a}`) + values.value(`calcite.rate.${b}`) / kelvin);
   return {
     hydrogen: VELOCITY * k('k1.a', 'k1.b'),
     carbonDioxide: VELOCITY * k('k2.a', 'k2.b'),

@@ -1,4 +1,5 @@
 // Reads numbers as: saturation of gases
+import { exp, expm1, wholePower } from '../base/elementary.js';
 import type { Values } from '../library/values.js';
 
 /**
@@ -8,16 +9,16 @@ import type { Values } from '../library/values.js';
 export function oxygenSaturation(values: Values, temperature: number, pressure = 1): number {
   const kelvin = temperature + values.value('kelvin.zero');
   const term = (name: string): number => values.value(`oxygen.saturation.${name}`);
-  const atSea = Math.exp(
+  const atSea = exp(
     term('a') +
       term('b') / kelvin +
-      term('c') / kelvin ** 2 +
-      term('d') / kelvin ** 3 +
-      term('e') / kelvin ** 4,
+      term('c') / wholePower(kelvin, 2) +
+      term('d') / wholePower(kelvin, 3) +
+      term('e') / wholePower(kelvin, 4),
   );
   const under = (name: string): number => values.value(`oxygen.pressure.${name}`);
-  const vapour = Math.exp(under('a') + under('b') / kelvin + under('c') / kelvin ** 2);
-  const second = under('d') + under('e') * temperature + under('f') * temperature ** 2;
+  const vapour = exp(under('a') + under('b') / kelvin + under('c') / wholePower(kelvin, 2));
+  const second = under('d') + under('e') * temperature + under('f') * wholePower(temperature, 2);
   const part = (atm: number): number => (1 - vapour / atm) * (1 - second * atm);
   return (atSea * pressure * part(pressure)) / part(1);
 }
@@ -31,5 +32,5 @@ const SMALL = 1e-6;
  * @param n transfer over what the air can carry away: units of transfer
  */
 export function carriedShare(n: number): number {
-  return n < SMALL ? 1 - n / 2 : -Math.expm1(-n) / n;
+  return n < SMALL ? 1 - n / 2 : -expm1(-n) / n;
 }

@@ -1,4 +1,5 @@
 // Reads numbers as: activities of ions
+import { pow, pow10 } from '../base/elementary.js';
 import type { Values } from '../library/values.js';
 
 const LITRES = 1000;
@@ -58,12 +59,12 @@ export function openDavies(values: Values, temperature: number): (ionic: number)
   const permittivity =
     values.value('water.permittivity.a') / (kelvin + values.value('water.permittivity.b')) +
     values.value('water.permittivity.c');
-  const slope = values.value('davies.a') * (permittivity * kelvin) ** -1.5;
+  const slope = values.value('davies.a') * pow(permittivity * kelvin, -1.5);
   const linear = values.value('davies.linear');
   return (ionic) => {
     const strength = Math.max(0, Math.min(ionic, STRONGEST));
     const root = Math.sqrt(strength);
     const perCharge = slope * (root / (1 + root) - linear * strength);
-    return { one: 10 ** -perCharge, two: 10 ** (-4 * perCharge) };
+    return { one: pow10(-perCharge), two: pow10(-4 * perCharge) };
   };
 }

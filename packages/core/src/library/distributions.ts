@@ -1,3 +1,4 @@
+import { pow } from '../base/elementary.js';
 import { deviate95, normalQuantile } from '../base/normal.js';
 import type { TableRow } from './table-row.js';
 
@@ -23,7 +24,7 @@ export function quantile(row: Spread, u: number): number {
     }
     case 'lognormal': {
       const z = normalQuantile(u) / deviate95;
-      return row.value * (z < 0 ? row.value / row.low : row.high / row.value) ** z;
+      return row.value * pow(z < 0 ? row.value / row.low : row.high / row.value, z);
     }
   }
 }

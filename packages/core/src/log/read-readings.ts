@@ -1,4 +1,5 @@
 // Reads numbers as: reading of a log
+import { pow10 } from '../base/elementary.js';
 import type { Parameters } from '../library/parameters.js';
 import { convert, type QuantityAnswer } from '../base/units.js';
 import type { ColumnUse } from './log-map.js';
@@ -43,7 +44,7 @@ function boundsOf(
 ): { low: number; high: number; odd?: string } {
   const { steps } = use;
   if (steps === undefined) {
-    const half = (use.resolution ?? 10 ** -decimals) / 2;
+    const half = (use.resolution ?? pow10(-decimals)) / 2;
     return { low: value - half, high: value + half };
   }
   const place = steps.indexOf(value);

@@ -1,3 +1,4 @@
+import { pow } from '../base/elementary.js';
 import type { Fault } from '../base/faults.js';
 import { createRandom } from '../base/random.js';
 import type { Values } from '../library/values.js';
@@ -13,7 +14,7 @@ const GAP = 1e-5;
 /** What is 0 in water without a component. */
 const goesWith: Readonly<Record<string, string>> = { tan: 'ammonia', carbon: 'carbon-dioxide' };
 
-const log = (random: () => number, low: number, high: number): number => low * (high / low) ** random();
+const log = (random: () => number, low: number, high: number): number => low * pow(high / low, random());
 
 /** Values of what a process reads: pH and flank as they are in water, all else over five powers of ten. */
 function pointOf({ reads }: Process, random: () => number): Float64Array {

@@ -1,4 +1,5 @@
 // Reads numbers as: chemistry of a vessel
+import { log10 } from '../base/elementary.js';
 import {
   hydrogenIon,
   openAcidBase,
@@ -65,7 +66,7 @@ export function openWaterChemistry(values: Values): (waters: Waters, vessel: num
     const h = hydrogenIon(per('alkalinity'), carbon, tan / molar, k, Number.NaN);
     speciate(tan, carbon, h, k, molar, out, 0);
     const saturation = out[3] * per('calcium');
-    const saturationIndex = saturation > 0 ? Math.log10(saturation) : Number.NaN;
+    const saturationIndex = saturation > 0 ? log10(saturation) : Number.NaN;
     return { pH: out[0], ammonia: out[1], carbonDioxide: out[2], saturationIndex };
   };
 }

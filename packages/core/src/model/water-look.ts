@@ -1,4 +1,5 @@
 // Reads numbers as: chemistry of a vessel
+import { log10 } from '../base/elementary.js';
 import { speciate, SPECIATION } from '../chemistry/acid-base.js';
 import { hydrogenNear } from '../chemistry/acid-base.js';
 import { waterComponents } from '../processes/components.js';
@@ -92,7 +93,7 @@ export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): W
       const o = states + DERIVED * vessel;
       const square = h * h;
       const sum = square + k.k1 * h + k.k1 * k.k2;
-      if (wantsPh) v[o] = -Math.log10(h / LITRES);
+      if (wantsPh) v[o] = -log10(h / LITRES);
       v[o + 1] = (tan * k.ammonium) / (k.ammonium + h);
       v[o + 2] = (carbon * square) / sum;
       v[o + 3] = (carbon * k.k1 * k.k2) / (sum * k.calcite);

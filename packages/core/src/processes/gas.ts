@@ -1,3 +1,4 @@
+import { exp } from '../base/elementary.js';
 import { carbonDioxideInAir, carbonDioxideSaturation } from '../chemistry/acid-base.js';
 import { carriedShare, oxygenSaturation } from '../chemistry/gases.js';
 import type { Values } from '../library/values.js';
@@ -115,7 +116,7 @@ export const ammoniaLoss: Process = {
   ],
   coefficients: (values, at) => [
     values.value('gas.ammonia-velocity') *
-      Math.exp(values.value('gas.ammonia-exponent') * (at.temperature - 20)) *
+      exp(values.value('gas.ammonia-exponent') * (at.temperature - 20)) *
       at.open,
   ],
   ...proportional,

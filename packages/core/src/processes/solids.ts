@@ -1,3 +1,4 @@
+import { wholePower } from '../base/elementary.js';
 import type { Values } from '../library/values.js';
 import { proportional } from './kernels/first-order.js';
 import {
@@ -168,7 +169,7 @@ export const settling: Process = {
   ],
   coefficients: (values, at) => [
     (values.value('solids.settling-velocity') * at.floor) /
-      (1 + ((at.aeration * at.volume) / (at.floor * values.value('solids.stirring'))) ** 3),
+      (1 + wholePower((at.aeration * at.volume) / (at.floor * values.value('solids.stirring')), 3)),
   ],
   ...proportional,
 };

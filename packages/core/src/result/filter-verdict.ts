@@ -1,4 +1,5 @@
 // Reads numbers as: filter verdict
+import { pow, pow10 } from '../base/elementary.js';
 import { waterState } from '../model/layout.js';
 import type { Run } from '../run/run.js';
 import { runningMean } from './judge.js';
@@ -80,8 +81,8 @@ function heldBy(run: Run, series: readonly Series[], at: number): FilterHeld {
     ['covered', 1 - parameters.value('heterotroph.cover-most') * monod('heterotrophs', 'heterotroph.cover')],
     ['oxygen', monod('oxygen', 'aob.k-oxygen')],
     ['carbon', monod('carbon', 'aob.k-carbon')],
-    ['acid', 1 / (1 + 10 ** (value('flank') - value('pH')))],
-    ['cold', Math.min(1, parameters.value('aob.growth-theta') ** (value('temperature') - 20))],
+    ['acid', 1 / (1 + pow10(value('flank') - value('pH')))],
+    ['cold', Math.min(1, pow(parameters.value('aob.growth-theta'), value('temperature') - 20))],
   ] as const;
   const [name, least] = shares.reduce((low, each) => (each[1] < low[1] ? each : low));
   return least < HELD ? name : 'load';

@@ -1,10 +1,11 @@
 // Reads numbers as: limits for release
+import { pow10 } from '../base/elementary.js';
 import type { Values } from '../library/values.js';
 import { type LimitCheck, limitFrom, type LimitReader } from './limit-check.js';
 
 /** left/(1+10^(pivot-pH)) + right/(1+10^(pH-pivot)): how the criteria fall as pH rises. */
 function byAcidity(pH: number, pivot: number, left: number, right: number): number {
-  return left / (1 + 10 ** (pivot - pH)) + right / (1 + 10 ** (pH - pivot));
+  return left / (1 + pow10(pivot - pH)) + right / (1 + pow10(pH - pivot));
 }
 
 /** A criterion, g TAN-N m-3, at a pH and a temperature, degC. */
@@ -23,7 +24,7 @@ function openAcuteCriterion(values: Values, trout: boolean): Criterion {
   const term = (name: string): number => values.value(`epa.acute.${name}`);
   const [mussel, slope, reference] = [term('mussel'), term('slope'), term('reference')];
   const shapeAt = acidityFactor(values, 'acute');
-  const warmthAt = (temperature: number): number => mussel * 10 ** (slope * (reference - temperature));
+  const warmthAt = (temperature: number): number => mussel * pow10(slope * (reference - temperature));
   if (!trout) {
     const cap = term('cap');
     return (pH, temperature) => shapeAt(pH) * Math.min(cap, warmthAt(temperature));
@@ -40,7 +41,7 @@ function openChronicCriterion(values: Values): Criterion {
   const shapeAt = acidityFactor(values, 'chronic');
   return (pH, temperature) => {
     const warmth = reference - Math.max(temperature, floor);
-    return shapeAt(pH) * mussel * 10 ** (slope * warmth);
+    return shapeAt(pH) * mussel * pow10(slope * warmth);
   };
 }
 

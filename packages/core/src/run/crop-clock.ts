@@ -1,4 +1,5 @@
 // Reads numbers as: age of a crop
+import { expm1 } from '../base/elementary.js';
 import { INSTANT } from '../base/instant.js';
 import type { Model } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
@@ -48,7 +49,7 @@ interface Bearing {
 function bearingFrom(every: number | undefined, values: Values): Bearing | undefined {
   if (every === undefined) return undefined;
   const days = values.value('crop.fruit-days');
-  const ripe = -Math.expm1(-every / days);
+  const ripe = -expm1(-every / days);
   return {
     share: values.value('crop.fruit-share'),
     onset: values.value('crop.fruit-onset'),

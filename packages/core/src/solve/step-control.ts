@@ -12,6 +12,9 @@ const LEAST_ERROR = 1e-2;
 /** The last step of a segment may be longer than the natural one by this factor. */
 const LAST_SEGMENT = 1.05;
 
+/** By roots, which are rounded alike on every engine: powers are not. */
+const fourthRoot = (x: number): number => Math.sqrt(Math.sqrt(x));
+
 /**
  * Step sizes by the predictive controller of Gustafsson for a method whose error estimate is of order 4
  * in h. Source [R]: Hairer & Wanner, Solving ODEs II, section IV.8; constants as there.
@@ -59,9 +62,9 @@ export class StepControl {
 
   /** Takes note of an accepted step. One cut short by the end never shrinks the natural step. */
   accept(step: number, error: number): void {
-    let factor = Math.pow(error, 0.25) / SAFETY;
+    let factor = fourthRoot(error) / SAFETY;
     if (this.lastStep > 0) {
-      const trend = ((this.lastStep / step) * Math.pow((error * error) / this.lastError, 0.25)) / SAFETY;
+      const trend = ((this.lastStep / step) * fourthRoot((error * error) / this.lastError)) / SAFETY;
       factor = Math.max(factor, trend);
     }
     let next = step / Math.min(MOST_SHRINK, Math.max(1 / MOST_GROWTH, factor));
@@ -85,7 +88,7 @@ export class StepControl {
 
   /** Takes note of a step refused for its error, above 1. */
   reject(step: number, error: number): void {
-    const factor = Math.max(1 / SAFETY, Math.pow(error, 0.25) / SAFETY);
+    const factor = Math.max(1 / SAFETY, fourthRoot(error) / SAFETY);
     this.shrink(step / Math.min(MOST_SHRINK, factor));
   }
 
@@ -175,7 +178,7 @@ export function firstStep(
   let step = span;
   if (turn > 0) {
     const scale = speed / turn;
-    step = speed > 0 ? scale * Math.pow(AIM / (speed * scale), 0.25) : Math.sqrt((2 * AIM) / turn);
+    step = speed > 0 ? scale * fourthRoot(AIM / (speed * scale)) : Math.sqrt((2 * AIM) / turn);
   }
   if (size > 1 && speed > 0) step = Math.min(step, size / speed);
   return Math.min(step, span);

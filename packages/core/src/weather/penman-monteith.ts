@@ -1,4 +1,5 @@
 // Reads numbers as: Penman-Monteith
+import { log, pow } from '../base/elementary.js';
 import { InputError } from '../base/faults.js';
 import type { Values } from '../library/values.js';
 import {
@@ -17,7 +18,7 @@ import { type WeatherDay, weatherFaults, type WeatherSite } from './weather-day.
 export function airPressure(values: Values, elevation: number): number {
   const standard = values.value('weather.temperature-standard');
   const ratio = (standard - values.value('weather.lapse') * elevation) / standard;
-  return values.value('weather.pressure-sea') * ratio ** values.value('weather.pressure-exponent');
+  return values.value('weather.pressure-sea') * pow(ratio, values.value('weather.pressure-exponent'));
 }
 
 /** Pressure of the air as a share of that at the sea (atm), at a height above it, m. FAO-56 eq. 7. */
@@ -39,7 +40,7 @@ export function windAtTwoMetres(values: Values, wind: number | undefined, height
   }
   if (height === reference) return { value: wind };
   const inner = values.value('weather.wind-height') * height - values.value('weather.wind-displacement');
-  return { value: (wind * values.value('weather.wind-profile')) / Math.log(inner) };
+  return { value: (wind * values.value('weather.wind-profile')) / log(inner) };
 }
 
 /**

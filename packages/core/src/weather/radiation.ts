@@ -1,4 +1,6 @@
 // Reads numbers as: radiation
+import { wholePower } from '../base/elementary.js';
+import { acos, cos, sin } from '../base/trigonometry.js';
 import type { Values } from '../library/values.js';
 import type { Estimate } from './vapour-pressure.js';
 import type { WeatherDay, WeatherSite } from './weather-day.js';
@@ -20,11 +22,12 @@ export interface SunPosition {
 export function sunPosition(values: Values, degrees: number, dayOfYear: number): SunPosition {
   const latitude = (degrees * Math.PI) / 180;
   const season = (2 * Math.PI * dayOfYear) / 365;
-  const nearness = 1 + values.value('weather.sun-distance') * Math.cos(season);
+  const nearness = 1 + values.value('weather.sun-distance') * cos(season);
   const phase = values.value('weather.sun-declination-phase');
-  const declination = values.value('weather.sun-declination') * Math.sin(season - phase);
-  const cosine = -Math.tan(latitude) * Math.tan(declination);
-  const sunset = cosine <= -1 ? Math.PI : cosine >= 1 ? 0 : Math.acos(cosine);
+  const declination = values.value('weather.sun-declination') * sin(season - phase);
+  // -tan(latitude)·tan(declination), eq. 25.
+  const cosine = (-sin(latitude) * sin(declination)) / (cos(latitude) * cos(declination));
+  const sunset = cosine <= -1 ? Math.PI : cosine >= 1 ? 0 : acos(cosine);
   return { latitude, declination, sunset, nearness };
 }
 
@@ -38,8 +41,8 @@ const minutesPerDay = 24 * 60;
 /** Solar radiation above the atmosphere, MJ m-2 d-1. FAO-56 eq. 21. */
 export function extraterrestrialRadiation(values: Values, sun: SunPosition): number {
   const { latitude, declination, sunset, nearness } = sun;
-  const high = sunset * Math.sin(latitude) * Math.sin(declination);
-  const round = Math.cos(latitude) * Math.cos(declination) * Math.sin(sunset);
+  const high = sunset * sin(latitude) * sin(declination);
+  const round = cos(latitude) * cos(declination) * sin(sunset);
   return (minutesPerDay / Math.PI) * values.value('weather.solar-constant') * nearness * (high + round);
 }
 
@@ -95,7 +98,7 @@ export function netLongWave(
   clearSky: number,
 ): number {
   const k = (name: string): number => values.value(`weather.${name}`);
-  const fourth = (temperature: number): number => (temperature + k('kelvin')) ** 4;
+  const fourth = (temperature: number): number => wholePower(temperature + k('kelvin'), 4);
   const black = (k('stefan-boltzmann') * (fourth(high) + fourth(low))) / 2;
   const emissivity = k('long-wave-dry') - k('long-wave-vapour') * Math.sqrt(vapour);
   const cloud = k('long-wave-clear') * Math.min(1, radiation / clearSky) - k('long-wave-cloud');

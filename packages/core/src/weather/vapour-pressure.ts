@@ -1,4 +1,5 @@
 // Reads numbers as: vapour pressure
+import { exp } from '../base/elementary.js';
 import type { Values } from '../library/values.js';
 import type { WeatherDay } from './weather-day.js';
 
@@ -6,7 +7,7 @@ import type { WeatherDay } from './weather-day.js';
 export function saturationPressure(values: Values, temperature: number): number {
   const offset = values.value('weather.vapour-offset');
   const exponent = (values.value('weather.vapour-factor') * temperature) / (temperature + offset);
-  return values.value('weather.vapour-scale') * Math.exp(exponent);
+  return values.value('weather.vapour-scale') * exp(exponent);
 }
 
 /** Slope of the saturation vapour pressure, kPa/degC, at degC. FAO-56 eq. 13. */

@@ -40,3 +40,8 @@ export function valueText({ unit }: { readonly unit: string }, value: number): s
 export function volumeText(volume: number): string {
   return volume < 1 ? `${shown(volume * 1000)} L` : `${shown(volume)} m³`;
 }
+
+/** The power of ten of the first digit of a number that is not 0: 3 of 1,234, -2 of 0.05. */
+export function decadeOf(value: number): number {
+  return Number(value.toExponential().split('e')[1]);
+}

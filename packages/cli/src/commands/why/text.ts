@@ -1,5 +1,15 @@
 import { groupParts, type Difference, type DifferencePart } from '@leat/core';
-import { cautions, changeWords, day, listed, percent, seriesPhrase, short, shown } from '@leat/view/text';
+import {
+  cautions,
+  changeWords,
+  day,
+  listed,
+  percent,
+  seriesPhrase,
+  short,
+  shown,
+  decadeOf,
+} from '@leat/view/text';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 import type { ByChange } from './by-change.js';
@@ -20,8 +30,7 @@ const least = 0.02;
 
 /** Decimals that give three digits of the largest of some values, and two of their sum. */
 function decimalsOf(values: readonly number[], total: number): number {
-  const of = (value: number, digits: number): number =>
-    value === 0 ? 0 : digits - 1 - Math.floor(Math.log10(Math.abs(value)));
+  const of = (value: number, digits: number): number => (value === 0 ? 0 : digits - 1 - decadeOf(value));
   const largest = Math.max(...values.map(Math.abs), Math.abs(total));
   return Math.min(12, Math.max(0, of(largest, 3), of(total, 2)));
 }

@@ -1,3 +1,4 @@
+import { floorLog2, powerOfTwo } from '../../base/elementary.js';
 import { sum } from '../../base/sum.js';
 
 /** What one change has made of a difference. */
@@ -16,8 +17,8 @@ export interface ChangeShare {
  * @throws RangeError where the values are not 2^n
  */
 export function shapley(values: readonly number[]): readonly ChangeShare[] {
-  const count = Math.round(Math.log2(values.length));
-  if (2 ** count !== values.length)
+  const count = floorLog2(values.length);
+  if (powerOfTwo(count) !== values.length)
     throw new RangeError(`${values.length} values are not those of every set of changes`);
   const sizeOf = (set: number): number => set.toString(2).replaceAll('0', '').length;
   const factorial = (n: number): number => (n < 2 ? 1 : n * factorial(n - 1));

@@ -1,3 +1,4 @@
+import { log10, pow } from '../../base/elementary.js';
 import type { Trial } from './trial.js';
 
 /** Values of a scan. */
@@ -15,7 +16,7 @@ function scanValues(from: number, to: number, whole = false): readonly number[] 
     if (i === 0) return from;
     if (i === COUNT - 1) return to;
     const share = i / (COUNT - 1);
-    const value = geometric ? from * (to / from) ** share : from + (to - from) * share;
+    const value = geometric ? from * pow(to / from, share) : from + (to - from) * share;
     return whole ? Math.round(value) : value;
   });
   return [...new Set(values)];
@@ -136,7 +137,7 @@ export function findSize(search: SizeSearch): SizeAnswer {
   if (!(from < to)) throw new RangeError(`from ${from} is not below to ${to}`);
   if (!(within > 0 && within < 1))
     throw new RangeError(`within is ${within}; expected a share between 0 and 1`);
-  const digits = Math.max(4, Math.ceil(-Math.log10(within)) + 2);
+  const digits = Math.max(4, Math.ceil(-log10(within)) + 2);
   const tidy = (value: number): number => {
     if (value <= from) return from;
     if (value >= to) return to;

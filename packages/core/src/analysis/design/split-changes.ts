@@ -1,3 +1,4 @@
+import { powerOfTwo } from '../../base/elementary.js';
 import { InputError } from '../../base/faults.js';
 import { type FileChange, changesBetween, withChanges } from '../../scenario/file/tree-changes.js';
 import type { Plain } from '../../scenario/file/tree.js';
@@ -42,7 +43,9 @@ function badSet(
   stands: (text: string) => boolean,
 ): number | undefined {
   const size = (set: number): number => madeIn(changes, set).length;
-  const sets = Array.from({ length: 2 ** changes.length }, (_, set) => set).sort((p, q) => size(p) - size(q));
+  const sets = Array.from({ length: powerOfTwo(changes.length) }, (_, set) => set).sort(
+    (p, q) => size(p) - size(q),
+  );
   return sets.find((set) => !stands(textOf(set)));
 }
 
@@ -80,7 +83,7 @@ export function planChanges(a: Box, b: Box, most: number, read: (text: string) =
   }
   return {
     changes,
-    texts: Array.from({ length: 2 ** changes.length }, (_, set) => textOf(set)),
+    texts: Array.from({ length: powerOfTwo(changes.length) }, (_, set) => textOf(set)),
     grouped: changes.filter((each) => !found.includes(each)).map(({ name }) => name),
   };
 }

@@ -1,3 +1,4 @@
+import { log } from '../../base/elementary.js';
 import type { Matrix } from 'ml-matrix';
 import { EigenvalueDecomposition, inverse } from 'ml-matrix';
 import type { Component } from '../../processes/components.js';
@@ -81,7 +82,7 @@ export function modesOf(
     const time = -1 / real[j];
     modes.push({
       time,
-      recovery: Math.log(20) * time,
+      recovery: log(20) * time,
       ...(imaginary[j] === 0 ? {} : { swing: (2 * Math.PI) / Math.abs(imaginary[j]) }),
       parts: partsOf(weights, states),
     });

@@ -1,3 +1,4 @@
+import { powerOfTwo } from '../../base/elementary.js';
 import { inverse, Matrix } from 'ml-matrix';
 import type { Model } from '../../model/model.js';
 import { absoluteTolerances } from '../../run/tolerances.js';
@@ -43,7 +44,7 @@ function openPass(model: Model, cycle: Cycle, system: RateSystem): (y: Float64Ar
 /** exp(J t) by backward Euler steps, which the slow and the infinitely fast both stand. */
 function exponential(jacobian: Matrix, time: number): Matrix {
   const size = jacobian.rows;
-  let result = inverse(Matrix.eye(size).sub(jacobian.clone().mul(time / 2 ** HALVINGS)));
+  let result = inverse(Matrix.eye(size).sub(jacobian.clone().mul(time / powerOfTwo(HALVINGS))));
   for (let i = 0; i < HALVINGS; i++) result = result.mmul(result);
   return result;
 }

@@ -1,3 +1,4 @@
+import { sin } from '../../base/trigonometry.js';
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { InputError, type Fault } from '../../base/faults.js';
 import { nearest } from '../../base/nearest.js';
@@ -46,7 +47,7 @@ export function correlate(
   for (const { a, b, rank } of correlations) {
     const i = named.indexOf(ids.indexOf(a));
     const j = named.indexOf(ids.indexOf(b));
-    const normal = 2 * Math.sin((Math.PI * rank) / 6);
+    const normal = 2 * sin((Math.PI * rank) / 6);
     matrix.set(i, j, normal);
     matrix.set(j, i, normal);
   }

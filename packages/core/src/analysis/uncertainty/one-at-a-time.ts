@@ -1,3 +1,4 @@
+import { log, wholePower } from '../../base/elementary.js';
 import { deviation, mean } from 'd3-array';
 import { deviate95, normalCdf } from '../../base/normal.js';
 import { createRandom } from '../../base/random.js';
@@ -103,8 +104,8 @@ function triangular({ value, low, high }: Spread, x: number): number {
   if (x <= low) return 0;
   if (x >= high) return 1;
   return x < value
-    ? (x - low) ** 2 / ((high - low) * (value - low))
-    : 1 - (high - x) ** 2 / ((high - low) * (high - value));
+    ? wholePower(x - low, 2) / ((high - low) * (value - low))
+    : 1 - wholePower(high - x, 2) / ((high - low) * (high - value));
 }
 
 /**
@@ -122,7 +123,7 @@ export function shareBelow(row: Spread, x: number): number {
     case 'normal':
       return normalCdf(((x - value) / (x < value ? value - low : high - value)) * deviate95);
     case 'lognormal':
-      return normalCdf((Math.log(x / value) / Math.log(x < value ? value / low : high / value)) * deviate95);
+      return normalCdf((log(x / value) / log(x < value ? value / low : high / value)) * deviate95);
   }
 }
 

@@ -1,3 +1,4 @@
+import { floorLog2, powerOfTwo } from '../../base/elementary.js';
 import { InputError } from '../../base/faults.js';
 import { keyOf, mix, uniformAt } from '../../base/hashes.js';
 import { type RankCorrelation, withTableCorrelations } from '../../library/correlations.js';
@@ -13,8 +14,8 @@ const rounds = 6;
  * @param n 1 to 2^32
  */
 export function placeOf(i: number, n: number, key: number): number {
-  const half = Math.max(1, Math.ceil(Math.log2(n) / 2));
-  const size = 2 ** half;
+  const half = Math.max(1, n > 1 ? Math.ceil((floorLog2(n - 1) + 1) / 2) : 0);
+  const size = powerOfTwo(half);
   let place = i;
   do {
     let left = Math.floor(place / size);

@@ -1,3 +1,4 @@
+import { wholePower } from '../../base/elementary.js';
 import { mean } from 'd3-array';
 import { createRandom } from '../../base/random.js';
 import { quantilesOf } from './quantiles.js';
@@ -55,9 +56,9 @@ interface Sums {
 function indicesOver(rows: readonly ArrayLike<number>[], input: number): Sums {
   const all = rows.flatMap((row) => [row[0], row[1]]);
   const centre = mean(all) ?? Number.NaN;
-  const variance = mean(all, (value) => (value - centre) ** 2) ?? Number.NaN;
+  const variance = mean(all, (value) => wholePower(value - centre, 2)) ?? Number.NaN;
   const first = mean(rows, (row) => (row[1] - centre) * (row[input + 2] - row[0])) ?? Number.NaN;
-  const total = mean(rows, (row) => (row[0] - row[input + 2]) ** 2 / 2) ?? Number.NaN;
+  const total = mean(rows, (row) => wholePower(row[0] - row[input + 2], 2) / 2) ?? Number.NaN;
   return { first: first / variance, total: total / variance };
 }
 

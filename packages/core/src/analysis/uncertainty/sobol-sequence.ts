@@ -1,3 +1,4 @@
+import { powerOfTwo } from '../../base/elementary.js';
 import { joeKuo } from './joe-kuo.generated.js';
 
 const bits = 32;
@@ -9,12 +10,12 @@ export const sobolDimensions = published.length + 1;
 /** The 32 direction numbers of a dimension (0-based), as whole numbers over 2^32. */
 function directionsOf(dimension: number): Uint32Array {
   const directions = new Uint32Array(bits);
-  if (dimension === 0) return directions.map((_, k) => 2 ** (bits - 1 - k));
+  if (dimension === 0) return directions.map((_, k) => powerOfTwo(bits - 1 - k));
   const [a, ...m] = published[dimension - 1].split(' ').map(Number);
   const degree = m.length;
   for (let k = 0; k < bits; k++) {
     if (k < degree) {
-      directions[k] = m[k] * 2 ** (bits - 1 - k);
+      directions[k] = m[k] * powerOfTwo(bits - 1 - k);
       continue;
     }
     let v = directions[k - degree] ^ (directions[k - degree] >>> degree);

@@ -1,3 +1,4 @@
+import { floorLog2, powerOfTwo } from '../../base/elementary.js';
 import { quantileSorted } from 'd3-array';
 
 /** How many values of a cell are kept as they are; more than so many members are counted in bins. */
@@ -71,7 +72,7 @@ const digits = 44;
 const single = -32768;
 
 /** Number of the bin of a value where bins are 2^exponent wide and the edges are whole multiples of that. */
-const binOf = (value: number, exponent: number): number => binIn(value, 2 ** exponent);
+const binOf = (value: number, exponent: number): number => binIn(value, powerOfTwo(exponent));
 
 /** The same with the width given. */
 function binIn(value: number, width: number): number {
@@ -85,8 +86,8 @@ const slotOf = (bin: number): number => bin - Math.floor(bin / bins) * bins;
 
 /** The least exponent with which everything from one value to another falls into the bins. */
 function exponentFor(low: number, high: number): number {
-  const least = Math.max(finest, Math.floor(Math.log2(Math.max(Math.abs(low), Math.abs(high)))) - digits);
-  let exponent = Math.max(least, Math.floor(Math.log2(high - low)) - Math.log2(bins));
+  const least = Math.max(finest, floorLog2(Math.max(Math.abs(low), Math.abs(high))) - digits);
+  let exponent = Math.max(least, floorLog2(high - low) - floorLog2(bins));
   while (binOf(high, exponent) - binOf(low, exponent) >= bins) exponent++;
   while (exponent > least && binOf(high, exponent - 1) - binOf(low, exponent - 1) < bins) exponent--;
   return exponent;
@@ -124,7 +125,7 @@ function openSpan({ counts, lows, highs, exponents, widths }: Bins) {
     const to = exponentFor(lows[cell], highs[cell]);
     if (to === from) return;
     exponents[cell] = to;
-    widths[cell] = 2 ** to;
+    widths[cell] = powerOfTwo(to);
     if (oldLow === Infinity) return;
     const mine = counts.subarray(cell * bins, (cell + 1) * bins);
     scratch.fill(0);
@@ -132,7 +133,7 @@ function openSpan({ counts, lows, highs, exponents, widths }: Bins) {
     else {
       const first = binOf(oldLow, from);
       for (let i = 0; i < bins; i++)
-        scratch[slotOf(Math.floor((first + i) / 2 ** (to - from)))] += mine[slotOf(first + i)];
+        scratch[slotOf(Math.floor((first + i) / powerOfTwo(to - from)))] += mine[slotOf(first + i)];
     }
     mine.set(scratch);
   };
@@ -154,8 +155,8 @@ function ranked({ counts, lows, highs, exponents }: Bins, cell: number, rank: nu
   for (let bin = first; ; bin++) {
     const here = counts[cell * bins + slotOf(bin)];
     if (rank < before + here) {
-      const low = Math.max(lows[cell], bin * 2 ** exponent);
-      const high = Math.min(highs[cell], (bin + 1) * 2 ** exponent);
+      const low = Math.max(lows[cell], bin * powerOfTwo(exponent));
+      const high = Math.min(highs[cell], (bin + 1) * powerOfTwo(exponent));
       return low + ((rank - before + 0.5) / here) * (high - low);
     }
     before += here;
@@ -206,7 +207,7 @@ export function binnedSpreads(cells: number, members: number): Spreads {
       const first = binOf(otherLows[cell], exponent);
       for (let i = 0; i < bins; i++) {
         const times = otherCounts[cell * bins + slotOf(first + i)];
-        const bin = Math.floor((first + i) / 2 ** (exponents[cell] - exponent));
+        const bin = Math.floor((first + i) / powerOfTwo(exponents[cell] - exponent));
         if (times > 0) counts[cell * bins + slotOf(bin)] += times;
       }
     }
@@ -222,7 +223,7 @@ export function binnedSpreads(cells: number, members: number): Spreads {
     },
     count: (cell) => countOf(known, cell),
     quantile: (cell, p) => quantileOf(known, cell, p),
-    width: (cell) => (exponents[cell] === single ? 0 : 2 ** exponents[cell]),
+    width: (cell) => (exponents[cell] === single ? 0 : powerOfTwo(exponents[cell])),
     merge,
     state: () => ({ kind: 'binned', arrays: [counts, lows, highs, exponents] }),
   };

@@ -1,9 +1,10 @@
+import { exp } from '../../base/elementary.js';
 /** Width, as a share of saturation, over which dissolution bends to nothing at saturation: a join without a corner. */
 const BEND = 0.01;
 
 /** Hydrogen ion, mol m-3, at a pH. */
 function hydrogen(pH: number): number {
-  return 1000 * Math.exp(-Math.LN10 * pH);
+  return 1000 * exp(-Math.LN10 * pH);
 }
 
 /** What is wanting of saturation: near 1 - saturation, 1 in water without calcium, 0 from saturation on. */

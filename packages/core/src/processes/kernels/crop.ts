@@ -1,3 +1,4 @@
+import { exp, expm1, log } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import type { Kernel, Sites } from './kernel.js';
@@ -60,7 +61,7 @@ export function cropCoefficients(values: Values, at: Conditions): readonly numbe
 export function critical(mass: number, k: ArrayLike<number>, o: number): number {
   const w = mass / k[o + 6];
   const p = k[o + 4] / k[o + 6];
-  return k[o + 2] * Math.exp(-0.25 * k[o + 3] * Math.log(w * w * w * w + p * p * p * p));
+  return k[o + 2] * exp(-0.25 * k[o + 3] * log(w * w * w * w + p * p * p * p));
 }
 
 /** -d ln Nc / d ln W: 0 far below the plateau, b far above. */
@@ -104,7 +105,7 @@ export function sharePartials(
 
 /** Growth with nitrogen to spare, g dry d-1: 0 in the dark and in the cold. */
 function freeGrowth(mass: number, k: ArrayLike<number>, o: number): number {
-  return k[o + 1] > 0 ? -k[o + 1] * Math.expm1((-k[o] * mass) / k[o + 1]) : 0;
+  return k[o + 1] > 0 ? -k[o + 1] * expm1((-k[o] * mass) / k[o + 1]) : 0;
 }
 
 /**
@@ -116,7 +117,7 @@ export function grownFrom(mass: number, days: number, k: ArrayLike<number>): num
   // ln(1 + (e^x - 1) e^y) with x = r W / c, y = r t, without overflow.
   const x = (r * mass) / c;
   const late = r * days;
-  return (c / r) * (x + late + Math.log(Math.exp(-x - late) - Math.expm1(-x)));
+  return (c / r) * (x + late + log(exp(-x - late) - expm1(-x)));
 }
 
 /** Growth with the critical nitrogen at this mass already known; none at or below the least nitrogen. */
@@ -178,7 +179,7 @@ function growthPartialsAt(
   const left = leftByPh(pH, k, o);
   const full = 1 - k[o + 5];
   const free = freeGrowth(mass, k, o);
-  const freeSlope = k[o + 1] > 0 ? k[o] * Math.exp((-k[o] * mass) / k[o + 1]) : 0;
+  const freeSlope = k[o + 1] > 0 ? k[o] * exp((-k[o] * mass) / k[o + 1]) : 0;
   const status = (1 - (least * mass) / nitrogen) / full;
   d[0] = left * (freeSlope * status - (free * least * (1 - fall(mass, k, o))) / (nitrogen * full));
   d[1] = (left * free * least * mass) / (nitrogen * nitrogen * full);

@@ -1,3 +1,4 @@
+import { pow } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import {
@@ -22,7 +23,7 @@ export function feedNitrogen(values: Values): number {
 /** Body fat that is usual in a fish of a relative mass, g COD per g wet: rises with size (Lupatsch et al. 1998). */
 export function usualFat(values: Values, relative: number): number {
   const stated = values.value('species.body-demand') - leanDemand(values);
-  return stated * relative ** values.value('fish.fat-exponent');
+  return stated * pow(relative, values.value('fish.fat-exponent'));
 }
 
 /** Energy that a gram of feed eaten adds to the body, g COD: what is digested times the share retained. */
@@ -78,7 +79,7 @@ function perFeed(
   const most = k[o + OWN + 1];
   const exponent = k[o + OWN + 4];
   const relative = relativeMass(mass, number);
-  const usual = k[o + OWN + 3] * relative ** exponent;
+  const usual = k[o + OWN + 3] * pow(relative, exponent);
   const marginal = (1 + exponent) * usual * usual;
   const byRelative = (2 * exponent * marginal) / relative;
   const whole = k[o + OWN + 2] * fat + marginal * mass;
@@ -168,7 +169,7 @@ function burntAt(
   const relative = relativeMass(mass, number);
   const air = monod(oxygen, k[o + 2]);
   const exponent = k[o + 1] - 1;
-  const each = relative > 0 ? k[o] * relative ** exponent : 0;
+  const each = relative > 0 ? k[o] * pow(relative, exponent) : 0;
   out[0] = each * mass * monodSlope(oxygen, k[o + 2]);
   out[1] = relative > 0 ? each * air * (1 + (exponent * mass * byMass(number)) / relative) : 0;
   out[2] = relative > 0 ? (each * air * mass * exponent * byNumber(relative, number)) / relative : 0;

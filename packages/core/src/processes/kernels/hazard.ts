@@ -1,3 +1,4 @@
+import { exp, pow } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import { guarded, guardedSlope } from './intake.js';
@@ -38,7 +39,7 @@ export function hazardCoefficients(values: Values, at: Conditions): readonly num
   return [
     other + cold + heat,
     values.value('fish.hazard-highest'),
-    values.value('fish.hazard-oxygen') * values.value('species.lethal-oxygen') ** slope,
+    values.value('fish.hazard-oxygen') * pow(values.value('species.lethal-oxygen'), slope),
     slope,
     values.value('species.lethal-ammonia'),
     values.value('species.lethal-nitrite'),
@@ -52,7 +53,7 @@ export function hazardCoefficients(values: Values, at: Conditions): readonly num
 function ofTemperature(values: Values, temperature: number): readonly [number, number, number] {
   const highest = values.value('fish.hazard-highest');
   const per = values.value('fish.hazard-temperature');
-  const beyond = (degrees: number): number => bent(AT_LC50 * Math.exp(Math.min(degrees / per, 50)), highest);
+  const beyond = (degrees: number): number => bent(AT_LC50 * exp(Math.min(degrees / per, 50)), highest);
   return [
     values.value('species.mortality'),
     beyond(values.value('species.lethal-temperature-low') - temperature),
@@ -61,7 +62,7 @@ function ofTemperature(values: Values, temperature: number): readonly [number, n
 }
 
 /** Of a poison at c times its LC50, d-1, before it bends. */
-const straight = (c: number, slope: number): number => (c > 0 ? AT_LC50 * c ** slope : 0);
+const straight = (c: number, slope: number): number => (c > 0 ? AT_LC50 * pow(c, slope) : 0);
 
 /** d(bent)/dc of a poison. */
 function bentSlope(c: number, slope: number, hazard: number, highest: number): number {
@@ -71,7 +72,7 @@ function bentSlope(c: number, slope: number, hazard: number, highest: number): n
 }
 
 /** Oxygen to the power of its slope. */
-const breath = (c: number, slope: number): number => (c > 0 ? c ** slope : 0);
+const breath = (c: number, slope: number): number => (c > 0 ? pow(c, slope) : 0);
 
 /** Of each cause that the water decides, d-1: oxygen (the highest where there is none), ammonia, nitrite, carbon dioxide. */
 function ofWater(

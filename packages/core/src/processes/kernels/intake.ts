@@ -1,3 +1,5 @@
+import { pow, wholePower } from '../../base/elementary.js';
+import { sin } from '../../base/trigonometry.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 
@@ -45,7 +47,7 @@ export function temperatureShare(values: Values, temperature: number): number {
   const high = values.value('species.temperature-high');
   const rising = (temperature - low) / (values.value('species.temperature-optimum-low') - low);
   const falling = (high - temperature) / (high - values.value('species.temperature-optimum-high'));
-  return Math.sin((Math.PI / 2) * Math.max(0, Math.min(1, rising, falling)));
+  return sin((Math.PI / 2) * Math.max(0, Math.min(1, rising, falling)));
 }
 
 /**
@@ -77,7 +79,7 @@ const enoughSlope = (c: number, k: number): number =>
   c > 0 ? (2 * c * k * k) / ((c * c + k * k) * (c * c + k * k)) : 0;
 
 /** 1 / (1 + (c / K)^2); 1 below zero. */
-const free = (c: number, k: number): number => (c > 0 ? 1 / (1 + (c / k) ** 2) : 1);
+const free = (c: number, k: number): number => (c > 0 ? 1 / (1 + wholePower(c / k, 2)) : 1);
 const freeSlope = (c: number, k: number): number => {
   const share = free(c, k);
   return c > 0 ? (-2 * c * share * share) / (k * k) : 0;
@@ -100,7 +102,7 @@ const steep = (x: number): number => {
 /** The smaller of two amounts, with a bend in place of the corner; 0 where one is none. */
 function lesser(a: number, b: number): number {
   if (!(a > 0 && b > 0)) return 0;
-  return a < b ? a * (1 + steep(a / b)) ** (-1 / BEND) : b * (1 + steep(b / a)) ** (-1 / BEND);
+  return a < b ? a * pow(1 + steep(a / b), -1 / BEND) : b * pow(1 + steep(b / a), -1 / BEND);
 }
 
 /** d(lesser)/da, where `least` is the lesser of the two. */
@@ -128,7 +130,7 @@ function appetite(
   return (
     k[o + 2] *
     mass *
-    relativeMass(mass, v[at[n + 6]]) ** -k[o + 3] *
+    pow(relativeMass(mass, v[at[n + 6]]), -k[o + 3]) *
     enough(v[at[n]], k[o + 4]) *
     free(v[at[n + 1]], k[o + 5]) *
     free(v[at[n + 2]] * guarded(v[at[n + 3]], k[o + 7]), k[o + 6]) *
@@ -164,7 +166,7 @@ export function intakePartialsAt(
   const mass = v[at[n + 5]];
   const number = v[at[n + 6]];
   const relative = relativeMass(mass, number);
-  const size = mass > 0 ? k[o + 2] * relative ** -k[o + 3] : 0;
+  const size = mass > 0 ? k[o + 2] * pow(relative, -k[o + 3]) : 0;
   const nitrite = v[at[n + 2]];
   const guard = guarded(v[at[n + 3]], k[o + 7]);
   const oxygen = enough(v[at[n]], k[o + 4]);

@@ -1,3 +1,4 @@
+import { pow } from '../../base/elementary.js';
 import { hydrogenAt } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions, Process } from '../process.js';
@@ -68,7 +69,7 @@ function coefficients(
   const own = (name: string): number => values.value(`${population}.${name}`);
   const high = own('ph-high');
   const yields = values.value('aob.yield') + values.value('nob.yield');
-  const salt = (at.ionic / own('k-salt')) ** own('salt-power');
+  const salt = pow(at.ionic / own('k-salt'), own('salt-power'));
   const perOxygen = (2 * values.value('molar.oxygen-gas')) / values.value('molar.nitrogen');
   return [
     (own('growth') * arrhenius(own('growth-theta'), at.temperature)) / (1 + salt),

@@ -1,3 +1,4 @@
+import { exp } from '../../base/elementary.js';
 import { bareShare, bareShareSlope, inhibition, inhibitionSlope, monod, monodSlope } from './rate-terms.js';
 import { reached, reachedByMost, reachedBySubstrate } from './film.js';
 import { HYDROGEN_AFTER_PH, type Kernel, type Sites } from './kernel.js';
@@ -8,7 +9,7 @@ const SIZE = 15;
 
 /** The acid term of the bell: h (mol m-3) over that at the flank of the film. */
 function acidTerm(h: number, flank: number): number {
-  return h * 1e-3 * Math.exp(Math.LN10 * flank);
+  return h * 1e-3 * exp(Math.LN10 * flank);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { exp, log, pow } from '../../base/elementary.js';
 /**
  * Rate laws shared by processes: pure functions and their derivatives.
  * Below zero a Monod term goes on as the straight line s/K: a value that rounding has put below
@@ -36,27 +37,27 @@ export function bareShareSlope(covering: number, half: number, most: number): nu
 
 /** Bell of an enzyme with two ionisations, 1/(1 + 10^(low-pH) + 10^(pH-high)). Michaelis & Davidsohn 1911. */
 export function bell(pH: number, low: number, high: number): number {
-  return 1 / (1 + Math.exp(Math.LN10 * (low - pH)) + Math.exp(Math.LN10 * (pH - high)));
+  return 1 / (1 + exp(Math.LN10 * (low - pH)) + exp(Math.LN10 * (pH - high)));
 }
 
 /** d(bell)/dpH. */
 export function bellSlope(pH: number, low: number, high: number): number {
-  const acid = Math.exp(Math.LN10 * (low - pH));
-  const base = Math.exp(Math.LN10 * (pH - high));
+  const acid = exp(Math.LN10 * (low - pH));
+  const base = exp(Math.LN10 * (pH - high));
   const sum = 1 + acid + base;
   return (Math.LN10 * (acid - base)) / (sum * sum);
 }
 
 /** d(bell)/d(low). */
 export function bellByLow(pH: number, low: number, high: number): number {
-  const acid = Math.exp(Math.LN10 * (low - pH));
-  const sum = 1 + acid + Math.exp(Math.LN10 * (pH - high));
+  const acid = exp(Math.LN10 * (low - pH));
+  const sum = 1 + acid + exp(Math.LN10 * (pH - high));
   return (-Math.LN10 * acid) / (sum * sum);
 }
 
 /** Temperature factor theta^(T-20). Arrhenius in the form of sanitary engineering. */
 export function arrhenius(theta: number, temperature: number, reference = 20): number {
-  return theta ** (temperature - reference);
+  return pow(theta, temperature - reference);
 }
 
 /** Width, in pH, over which a line bends into its end: a join without a corner. */
@@ -64,11 +65,11 @@ const BEND = 0.1;
 
 /** x where it is well above 0, 0 where it is well below, without a corner between: BEND ln(1 + e^(x / BEND)). x in pH. */
 export function above(x: number): number {
-  const steep = BEND * Math.log(1 + Math.exp(-Math.abs(x) / BEND));
+  const steep = BEND * log(1 + exp(-Math.abs(x) / BEND));
   return x > 0 ? x + steep : steep;
 }
 
 /** d(above)/dx. */
 export function aboveSlope(x: number): number {
-  return 1 / (1 + Math.exp(-x / BEND));
+  return 1 / (1 + exp(-x / BEND));
 }

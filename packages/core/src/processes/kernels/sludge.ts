@@ -1,3 +1,4 @@
+import { exp } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
 import type { Kernel } from './kernel.js';
@@ -21,12 +22,12 @@ function loadAt(q: number, o: number, s: number, r: number): number {
 
 /** Share of a layer of load x = m/L that oxygen reaches, (1 - e^-x) / x: all of a thin one, L of a thick one. */
 function reached(x: number): number {
-  return x > 1e-3 ? (1 - Math.exp(-x)) / x : 1 - x / 2 + (x * x) / 6 - (x * x * x) / 24;
+  return x > 1e-3 ? (1 - exp(-x)) / x : 1 - x / 2 + (x * x) / 6 - (x * x * x) / 24;
 }
 
 /** x d(reached)/dx. */
 function reachedSlope(x: number): number {
-  return x > 1e-3 ? Math.exp(-x) - reached(x) : -x / 2 + (x * x) / 3 - (x * x * x) / 8;
+  return x > 1e-3 ? exp(-x) - reached(x) : -x / 2 + (x * x) / 3 - (x * x * x) / 8;
 }
 
 /** Share of settled solids that breathe oxygen; k: 1 reach (q), 2 half-saturation. None without oxygen. */

@@ -1,4 +1,5 @@
 // Reads numbers as: vessels in a file
+import { expm1 } from '../../base/elementary.js';
 import * as z from 'zod';
 import type { Parameters } from '../../library/parameters.js';
 import { type Dimension, formatQuantity } from '../../base/units.js';
@@ -240,7 +241,7 @@ function readAeration(
     device === undefined || reader.known(device, reader.names('aerator'), [...path, 'device'], 'device');
   if (!known) return { aeration: rate };
   const perMetre = reader.parameters.value(`aerator.${device ?? usual}.oxygen-share`);
-  return { aeration: rate, airShare: -Math.expm1(-perMetre * depth) };
+  return { aeration: rate, airShare: -expm1(-perMetre * depth) };
 }
 
 function readVessel(reader: ScenarioReader, path: Path, name: string, frame: RunFrame): Vessel | undefined {

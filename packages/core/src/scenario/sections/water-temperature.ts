@@ -1,3 +1,4 @@
+import { exp } from '../../base/elementary.js';
 import { formatQuantity, internalUnit } from '../../base/units.js';
 import type { Reader } from '../file/reader.js';
 import type { Path } from '../file/tree.js';
@@ -43,7 +44,7 @@ export interface Air {
  * air + (T - air) (lag / 1 d) (1 - exp(-1 d / lag)), T at its start.
  */
 export function followAir(air: readonly number[], lag: number, start: number): readonly number[] {
-  const left = Math.exp(-1 / lag);
+  const left = exp(-1 / lag);
   let temperature = start;
   return air.map((outside) => {
     const apart = temperature - outside;
