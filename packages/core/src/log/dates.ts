@@ -9,8 +9,11 @@ export interface WrittenDate {
   readonly hour: number;
 }
 
-const monthNames = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
-const clock = String.raw`(?:[ T,]+(\d{1,2})[:.h](\d{2})(?::\d{2}(?:\.\d+)?)?\s*(am|pm)?(?:Z)?)?`;
+const monthNames = [
+  ...['january', 'february', 'march', 'april', 'may', 'june'],
+  ...['july', 'august', 'september', 'october', 'november', 'december'],
+];
+const clock = String.raw`(?:[ T,]+(\d{1,2})[:.h]([0-5]\d)(?::[0-5]\d(?:\.\d+)?)?\s*(am|pm)?(?:Z)?)?`;
 const weekday = String.raw`(?:(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?,?\s+)?`;
 const forms = {
   yearFirst: new RegExp(`^(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})${clock}$`, 'i'),
@@ -36,14 +39,17 @@ const fullYear = (text: string | undefined): { year?: number } => {
   return { year: text.length === 2 ? 2000 + year : year };
 };
 
+/** The part of a day, or NaN for an hour that no clock of two halves shows. */
 function hourOf(hours: string | undefined, minutes: string | undefined, half: string | undefined): number {
   if (hours === undefined) return 0;
+  if (half !== undefined && !(Number(hours) >= 1 && Number(hours) <= 12)) return Number.NaN;
   const twelve = half === undefined ? Number(hours) : (Number(hours) % 12) + (/pm/i.test(half) ? 12 : 0);
   return (twelve + Number(minutes) / 60) / 24;
 }
 
+/** The month of an English name or of the beginning of one, from three letters on; 0 of any other word. */
 function monthOf(name: string): number {
-  return monthNames.indexOf(name.slice(0, 3).toLowerCase()) + 1;
+  return monthNames.findIndex((month) => name.length >= 3 && month.startsWith(name.toLowerCase())) + 1;
 }
 
 /** The two figures of a date whose order is not plain, such as the 3 and 4 of 3/4/2026; undefined for other forms. */

@@ -51,6 +51,17 @@ function numberOf(text: string, commas: boolean): { value: number; odd?: string 
   return text.includes(',') ? { value, odd: 'decimal comma' } : { value };
 }
 
+/** Most figures that a person writes: a spreadsheet that worked a number out keeps 17, the last of them noise. */
+const mostFigures = 12;
+
+/** Places behind the point to which a number is written: 3 of 2.5e-2, 1 of 0.30000000000000004. */
+function decimalsOf(digits: string, value: number): number {
+  const clean =
+    digits.replace(/\D/g, '').length > mostFigures ? String(Number(value.toPrecision(mostFigures))) : digits;
+  const [, behind = '', power = '0'] = /^[^.,e]*(?:[.,](\d*))?(?:e([+-]?\d+))?$/i.exec(clean) ?? [];
+  return Math.max(0, behind.length - Number(power));
+}
+
 /** Whether a cell says that there is no reading. */
 export function saysNothing(text: string): boolean {
   return text === '' || nothing.test(text);
@@ -104,7 +115,7 @@ export function readCell(text: string, least: number | undefined, commas = false
   if (plus !== undefined) {
     return { low: number.value, high: Infinity, unit: unit.trim(), odd: 'more than the kit shows' };
   }
-  const decimals = /[.,](\d*)/.exec(digits)?.[1]?.length ?? 0;
+  const decimals = decimalsOf(digits, number.value);
   const odd = about === undefined ? number.odd : 'an estimate';
   return {
     low: number.value,

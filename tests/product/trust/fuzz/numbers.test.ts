@@ -7,11 +7,12 @@ import { budgetsOf, relativeResidual, type Budget } from '../../../../packages/c
 import { adviceFor } from '../../../../packages/core/src/run/run.js';
 import { simulate } from '../../../../packages/core/src/run/stepping.js';
 import { full } from '../../../support/length.js';
+import { naiveBalance } from '../naive/naive-balance.js';
 import { wideNetworks } from '../../../support/random-system.js';
 
 /** Designs that are run, a fifth of them in the short form; `npm run fuzz` asks for a tenth as many as it asks of texts and keeps the table. */
 const asked = process.env['FUZZ'];
-const designs = asked === undefined ? (full ? 150 : 30) : Math.ceil(Number(asked) / 10);
+const designs = asked === undefined ? (full ? 150 : 20) : Math.ceil(Number(asked) / 10);
 /** s of processor time, dozens of times what the slowest takes: only what grows without bound comes here. */
 const endless = 60;
 
@@ -22,8 +23,9 @@ const endless = 60;
 const lastPlace = ({ stores, throughput }: Budget): number =>
   16 * Number.EPSILON * stores.reduce((sum, { amount }) => sum + Math.abs(amount), throughput);
 
-it('any design runs to its end or ends by a name, and its budgets close either way', () => {
+it('any design runs to its end or ends by a name, and its budgets close either way, kept twice', () => {
   const ends = new Map<string, number>();
+  const early: string[] = [];
   let [slowest, farthest, time, inLastPlace] = [0, 0, 0, 0];
   fc.assert(
     fc.property(wideNetworks, (scenario) => {
@@ -35,6 +37,11 @@ it('any design runs to its end or ends by a name, and its budgets close either w
       const { kind } = run.outcome;
       expect(kind === 'done' || adviceFor(kind) !== '', kind).toBe(true);
       for (const budget of budgetsOf(run)) {
+        const naive = naiveBalance(run, budget);
+        const said = `${budget.quantity} of ${budget.place}, by the second bookkeeping`;
+        const alike = 1e-9 * budget.throughput + 1e-12 * naive.size;
+        expect(Math.abs(naive.gained - (budget.in - budget.out)), said).toBeLessThanOrEqual(alike);
+        expect(Math.abs(naive.stored - budget.stored), said).toBeLessThanOrEqual(alike);
         const share = relativeResidual(budget);
         if (share < 1e-9) farthest = Math.max(farthest, share);
         else {
@@ -45,6 +52,8 @@ it('any design runs to its end or ends by a name, and its budgets close either w
       }
       expect(seconds).toBeLessThan(endless);
       ends.set(kind, (ends.get(kind) ?? 0) + 1);
+      if (kind !== 'done')
+        early.push(`| ${kind} | ${run.outcome.time.toPrecision(3)} | ${run.outcome.worst ?? ''} |`);
       [slowest, time] = [Math.max(slowest, seconds), time + seconds];
     }),
     { seed: 20252, numRuns: designs },
@@ -65,6 +74,9 @@ it('any design runs to its end or ends by a name, and its budgets close either w
     '| end | designs |',
     '| --- | --- |',
     ...[...ends].sort().map(([kind, count]) => `| ${kind} | ${count} |`),
+    ...(early.length === 0
+      ? []
+      : ['', '| ended early | day | where |', '| --- | --- | --- |', ...early.sort()]),
   ];
   writeFileSync(new URL('../FUZZ-NUMBERS.md', import.meta.url), `${lines.join('\n')}\n`);
 });
