@@ -1,4 +1,5 @@
 import {
+  chmodSync,
   existsSync,
   lstatSync,
   readdirSync,
@@ -104,4 +105,131 @@ describe('a file that is written', () => {
     expect(err).toMatch(/^\.: cannot be written: /);
     expect(readdirSync(there).sort()).toEqual(['out.csv', 'small.yaml']);
   });
+});
+
+describe('standard output that is closed', () => {
+  it.each(talkers)('is an error to leat %s, which says so where that can be seen', (_name, words) => {
+    const { code, err } = shell(`$LEAT ${words} >&-`, folder);
+    expect({ code, err }).toEqual({
+      code: 2,
+      err: 'the result cannot be written: standard output is closed (where no output is wanted: > /dev/null)\n',
+    });
+    expect(shell(`$LEAT ${words} >&- 2>&-`, folder).code).toBe(2);
+  });
+
+  it('is none where nothing is to be written there, or where nobody wants it', () => {
+    const there = folderWith();
+    expect(shell('$LEAT run small.yaml --quiet --csv out.csv >&-', there)).toMatchObject({
+      code: 0,
+      err: '',
+    });
+    expect(readFileSync(join(there, 'out.csv'), 'utf8')).toMatch(/^time/);
+    expect(shell('$LEAT run small.yaml >/dev/null', there).code).toBe(0);
+  });
+});
+
+describe('a file that may not grow so large', () => {
+  it('is named, and the old one stays', () => {
+    const there = folderWith({ 'out.csv': 'time [d],old\n' });
+    const { code, err } = shell('ulimit -f 4; $LEAT run small.yaml --quiet --csv out.csv --force', there);
+    expect({ code, err }).toEqual({
+      code: 2,
+      err: 'out.csv: cannot be written: it would be larger than files may be here\n',
+    });
+    expect(readFileSync(join(there, 'out.csv'), 'utf8')).toBe('time [d],old\n');
+    expect(readdirSync(there).sort()).toEqual(['out.csv', 'small.yaml']);
+  });
+
+  it('may be that of the result', () => {
+    const { code, err } = shell('ulimit -f 4; $LEAT run small.yaml --json > big.json', folderWith());
+    expect(code).toBe(2);
+    expect(err).toContain('the result cannot be written: it would be larger than files may be here');
+  });
+});
+
+describe('names of files that no disk has', () => {
+  const long = 'a'.repeat(300);
+
+  it('are said to be too long', async () => {
+    const written = await leat(['run', 'small.yaml', '--quiet', '--csv', `${long}.csv`], folder);
+    expect(written).toMatchObject({ code: 2, err: `${long}.csv: cannot be written: the name is too long\n` });
+    const deep = `${'a/'.repeat(3000)}x.yaml`;
+    expect(await leat(['run', deep], folder)).toMatchObject({
+      code: 2,
+      err: `${deep}: cannot be read: the name is too long\n`,
+    });
+  });
+
+  it('are said to hold a NUL, and where in the file', async () => {
+    const there = folderWith({ 'nul.yaml': 'include: "a\\0b.yaml"\n' });
+    const { code, err } = await leat(['check', 'nul.yaml'], there);
+    expect(code).toBe(2);
+    expect(err).toBe(
+      'nul.yaml:1:10: include: cannot be read: the name holds a NUL, which no name of a file can; got "a\\u0000b.yaml"\n',
+    );
+  });
+});
+
+/** Folders in which nobody, or not this user, may write. */
+describe('a folder in which nothing may be written', () => {
+  const asNobody = process.getuid?.() === 0 ? 'setpriv --reuid=65534 --regid=65534 --clear-groups ' : '';
+
+  it.runIf(existsSync('/sys/kernel'))('is named, the file system being of the kernel', async () => {
+    const { code, err } = await leat(
+      ['run', 'small.yaml', '--quiet', '--csv', '/sys/kernel/leat.csv'],
+      folder,
+    );
+    expect(code).toBe(2);
+    expect(err).toMatch(
+      /^\/sys\/kernel\/leat\.csv: cannot be written: (?:no permission|the disk is read-only)\n$/,
+    );
+  });
+
+  it('is named, the folder being read-only to who runs it', (context) => {
+    const there = folderWith({ 'shut/small.yaml': readFileSync(join(folder, 'small.yaml')) });
+    chmodSync(there, 0o755);
+    chmodSync(join(there, 'shut'), 0o555);
+    // Another user must be able to read the command at all.
+    const able = shell(`${asNobody}$LEAT --version`, there);
+    if (able.code !== 0) context.skip(`nobody else can run the command here: ${able.err.split('\n')[0]}`);
+    for (const option of ['--csv out.csv', '--save end.json', '--parquet out.parquet']) {
+      const { code, err } = shell(`cd shut && ${asNobody}$LEAT run small.yaml --quiet ${option}`, there);
+      expect({ code, err }).toEqual({
+        code: 2,
+        err: `${option.split(' ')[1]}: cannot be written: no permission\n`,
+      });
+    }
+    expect(readdirSync(join(there, 'shut'))).toEqual(['small.yaml']);
+    chmodSync(join(there, 'shut'), 0o755);
+  });
+});
+
+describe('a terminal', () => {
+  const inTerminal = (words: string, there: string): string =>
+    shell(`script -qec "$LEAT ${words}" typed >/dev/null </dev/null; cat typed`, there).out;
+
+  it.runIf(shell('command -v script', folder).code === 0)(
+    'has colour and a bar of progress, and the same words as a pipe',
+    () => {
+      const there = folderWith();
+      const seen = inTerminal('run small.yaml', there);
+      const escape = new RegExp(String.raw`\u001b\[[0-9;?]*[A-Za-z]`, 'g');
+      expect(seen).toMatch(escape);
+      const words = (text: string): string[] =>
+        text
+          .replace(escape, '')
+          .replaceAll('\r', '')
+          .split('\n')
+          .filter((line) => /^[A-Z]/.test(line) && !line.startsWith('Script'));
+      const plain = shell('$LEAT run small.yaml', there).out;
+      expect(plain).not.toMatch(escape);
+      expect(words(plain).length).toBeGreaterThan(3);
+      for (const line of words(plain)) expect(words(seen)).toContain(line);
+      expect(inTerminal('run small.yaml', folderWith()).includes('NaN')).toBe(false);
+      expect(
+        shell('NO_COLOR=1 script -qec "$LEAT run small.yaml" typed >/dev/null </dev/null; cat typed', there)
+          .out,
+      ).not.toMatch(new RegExp(String.raw`\u001b\[[0-9;]*m`));
+    },
+  );
 });

@@ -16,6 +16,7 @@ const reasons: Readonly<Record<string, string>> = {
   ENOTEMPTY: 'it is a folder',
   EBUSY: 'it is in use, or a folder',
   ENOTDIR: 'part of the path is not a folder',
+  EFBIG: 'it would be larger than files may be here',
   ENAMETOOLONG: 'the name is too long',
   ELOOP: 'its links go round in a circle',
   EPERM: 'no permission',
@@ -27,6 +28,8 @@ const reasons: Readonly<Record<string, string>> = {
 export function reasonOf(error: unknown): string {
   if (!(error instanceof Error)) return String(error);
   const code = 'code' in error && typeof error.code === 'string' ? error.code : '';
+  if (code === 'ERR_INVALID_ARG_VALUE' && error.message.includes('null bytes'))
+    return 'the name holds a NUL, which no name of a file can';
   return reasons[code] ?? error.message;
 }
 

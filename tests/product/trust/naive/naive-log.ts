@@ -55,7 +55,9 @@ export function naiveDate(text: string, dayFirst: boolean): { day: number; hour:
   const [dateText, timeText] = [text.slice(0, cut).trim(), text.slice(cut).trim()];
   let parts = dateText.split(/[-/. ]/).filter((part) => part !== '');
   const named = parts.findIndex((part) => months.includes(part.slice(0, 3).toLowerCase()));
-  let [year, month, day] = [0, 0, 0];
+  let year: number;
+  let month: number;
+  let day: number;
   if (named >= 0) {
     month = months.indexOf(parts[named].slice(0, 3).toLowerCase()) + 1;
     parts = parts.filter((_, i) => i !== named);

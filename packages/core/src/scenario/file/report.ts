@@ -5,6 +5,9 @@ import type { Path } from './tree.js';
 /** Names are words that may stand in a series name such as `nitrate@sump`. */
 const namePattern = /^[A-Za-z][A-Za-z0-9_-]{0,63}$/;
 
+/** The place of series and budgets that are of no part but of the whole. */
+const ofTheWhole = 'system';
+
 /** Where a field of something stands; without a field the thing itself. */
 export type FieldPath = (field?: string) => Path;
 
@@ -37,6 +40,11 @@ export abstract class Report {
 
   /** Checks a name that is given to something, at the path where it stands. */
   checkName(name: string, path: Path, aboutKey = false): void {
+    if (ofTheWhole === name) {
+      const expected = 'another name: series of the whole, such as volume@system, bear this one';
+      this.fault(path, 'a name that is taken', { got: name, expected }, aboutKey);
+      return;
+    }
     if (namePattern.test(name)) return;
     const expected = 'a letter, then letters, digits, - and _, at most 64';
     this.fault(path, 'not a name', { got: JSON.stringify(name.slice(0, 70)), expected }, aboutKey);
