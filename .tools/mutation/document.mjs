@@ -1,4 +1,4 @@
-const titles = ['processes', 'solve'];
+const titles = ['processes', 'solve', 'log', 'result', 'base'];
 const percent = (part, whole) => (whole === 0 ? '-' : `${((100 * part) / whole).toFixed(1)} %`);
 const cell = (text) => text.replaceAll('|', '\\|');
 

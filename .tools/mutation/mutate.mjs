@@ -1,5 +1,5 @@
 /**
- * Mutation testing of the processes and the integrators: changes one place of a file, and asks whether a test fails.
+ * Mutation testing of processes, integrators, readers of logs, results and the ground floor: changes one place of a file, and asks whether a test fails.
  *
  *   node .tools/mutation/mutate.mjs [--per-file 60] [--seed 1] [--workers 2] [--go-on] [--keep] [NAME ...]
  *
@@ -57,6 +57,24 @@ const rooms = [
     folders: ['packages/core/src/solve'],
     tests: [...inFolder('tests/numerics/order'), ...inFolder('tests/unit/core/solve')],
   },
+  {
+    folders: ['packages/core/src/log'],
+    tests: [
+      ...inFolder('tests/unit/core/log'),
+      'tests/product/logs/oddities.test.js',
+      'tests/product/logs/poor-logs.test.js',
+      'tests/product/logs/several-tanks.test.js',
+      'tests/product/trust/naive/logs.test.js',
+    ],
+  },
+  {
+    folders: ['packages/core/src/result'],
+    tests: inFolder('tests/unit/core/result'),
+  },
+  {
+    folders: ['packages/core/src/base'],
+    tests: inFolder('tests/unit/core/base'),
+  },
 ];
 /** Files of declarations and lists: there is nothing to change, or what is there belongs to no number. */
 const none = new Set([
@@ -109,6 +127,8 @@ const folders = [
   'tests/unit',
   'tests/numerics/order',
   'tests/system/analytic',
+  'tests/product/logs',
+  'tests/product/trust/naive',
   'tests/support',
 ];
 const trees = Array.from({ length: Number(options.workers) }, (_, n) =>
@@ -218,7 +238,7 @@ const text = mutationDocument(tasks, { seed: options.seed, perFile: options['per
 console.log(text);
 console.log(`${tasks.length} changes in ${Math.round((performance.now() - began) / 1000)} s`);
 if (options.keep) writeFileSync(join(root, 'tests/product/trust/MUTATION.md'), text);
-const low = [0, 1].filter((room) => {
+const low = [...rooms.keys()].filter((room) => {
   const of = tasks.filter((task) => task.room === room && !task.equal);
   return of.length > 0 && of.filter(({ killed }) => killed).length / of.length <= 0.85;
 });

@@ -137,7 +137,10 @@ const same: readonly (readonly [name: string, text: string])[] = [
   [
     'a source of water that nobody draws from',
     edited(base, [
-      ['waters:\n', 'waters:\n  sea: { nitrate: 0 mg N/L, alkalinity: 2.3 meq/L, pH: 8.1, chloride: 19000 mg/L }\n'],
+      [
+        'waters:\n',
+        'waters:\n  sea: { nitrate: 0 mg N/L, alkalinity: 2.3 meq/L, pH: 8.1, chloride: 19000 mg/L }\n',
+      ],
     ]),
   ],
   [
