@@ -7,7 +7,7 @@ import { full } from '../../../support/length.js';
 import { naiveDate, naiveReadings, type NaiveColumn } from './naive-log.js';
 
 /** Logs that are made and read by both readers; `npm run fuzz` and the full run make 10,000. */
-const logs = full || process.env['FUZZ'] !== undefined ? 10_000 : 400;
+const logs = full || process.env['FUZZ'] !== undefined ? 10_000 : 200;
 
 interface Kit extends NaiveColumn {
   readonly map: string;
