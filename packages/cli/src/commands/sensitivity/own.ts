@@ -121,7 +121,7 @@ export function ownText(
   style: Style,
 ): string {
   const moving = effects.filter(({ moves }) => moves > 1e-9 * Math.abs(outcome));
-  const together = Math.hypot(...effects.map(({ moves }) => moves));
+  const together = Math.sqrt(effects.reduce((sum, { moves }) => sum + moves * moves, 0));
   const [first] = moving as readonly (OwnEffect | undefined)[];
   const answer =
     first === undefined
