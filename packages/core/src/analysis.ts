@@ -8,7 +8,6 @@ export { NoAnswerError } from './analysis/measures/phrase.js';
 export type { Judgement } from './analysis/measures/scale.js';
 export type { RankCorrelation } from './library/correlations.js';
 export { openSampling, type Sampling } from './analysis/uncertainty/sampling.js';
-export { sobolDimensions, sobolSequence } from './analysis/uncertainty/sobol-sequence.js';
 export { openRuns } from './analysis/uncertainty/open-runs.js';
 export {
   basisOf,
@@ -35,7 +34,6 @@ export {
   type Accumulator,
   type AccumulatorState,
 } from './analysis/uncertainty/accumulator.js';
-export { shareBelow } from './analysis/uncertainty/one-at-a-time.js';
 export { fewOf } from './analysis/uncertainty/one-at-a-time.js';
 export {
   localDesign,

@@ -60,7 +60,6 @@ export { openRun, type SteppedRun } from './result/open-run.js';
 export { simulate } from './run/stepping.js';
 export type { SimulateOptions } from './run/driver.js';
 export { endStateOf, type EndState } from './run/saved.js';
-export { actionOrder } from './scenario/action-kinds.js';
 export type { Dose, Outcome, Run, RunEvent, Sample } from './run/run.js';
 export type { ResumableRun } from './run/run-state.js';
 
@@ -75,7 +74,7 @@ export { nitrogenPaths, type NitrogenPaths } from './result/nitrogen-paths.js';
 export { deathsOf, type CohortDeaths, type DeathsOfDay } from './result/deaths.js';
 export type { CauseOfDeath } from './processes/kernels/hazard.js';
 export { domainAtStart } from './analysis/design/domain-at-start.js';
-export { limitsOf, marginOf, worstFirst, type LimitResult } from './result/limits.js';
+export { limitsOf, worstFirst, type LimitResult } from './result/limits.js';
 export { groupParts, type PartGroup } from './result/why-groups.js';
 export { afterEvents, type AfterEvent, type PassedAfter } from './result/after-events.js';
 export { verdictOf, type RunVerdict, type Trouble } from './result/verdict.js';
@@ -112,10 +111,9 @@ export {
 export { unitOfMeasurable } from './scenario/measurables.js';
 
 // Evapotranspiration from weather.
-export { dateAfter, dateAt, dayOfYear, daysBetween, isDate } from './base/calendar.js';
+export { dateAfter, daysBetween } from './base/calendar.js';
 export { hargreaves } from './weather/evapotranspiration.js';
 export { penmanMonteith, type ReferenceDay } from './weather/penman-monteith.js';
-export { referenceEvapotranspiration, type Et0Method } from './weather/evapotranspiration.js';
 export type { WeatherDay, WeatherSite } from './weather/weather-day.js';
 
 // Types that those above are made of.

@@ -2,9 +2,15 @@
 export { eachJob, runJobs, WorkerDiedError, WorkerHungError, type JobsOptions } from './workers/pool.js';
 export { serveJobs, type DoJob } from './workers/serve.js';
 export type {
+  AliveMessage,
+  DoMessage,
+  DoneMessage,
+  FailedMessage,
   FromWorker,
   JobPort,
   JobWorker,
+  OfInput,
+  OpenMessage,
   PagePort,
   PageWorker,
   SentError,

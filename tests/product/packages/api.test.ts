@@ -1,8 +1,8 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { dirname, join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { root } from './packed.js';
 
 const ours = join(root, '.tools/typedoc.json');
@@ -25,9 +25,60 @@ function checkedText(text: string): { code: number | null; said: string } {
   writeFileSync(join(folder, 'index.ts'), text);
   write('package.json', { name: 'made-up', version: '0.0.0' });
   write('tsconfig.json', { compilerOptions: { strict: true, types: [] }, files: ['index.ts'] });
-  write('typedoc.json', { extends: [ours], entryPoints: ['index.ts'], tsconfig: 'tsconfig.json' });
+  write('typedoc.json', {
+    ...{ extends: [ours], entryPoints: ['index.ts'], tsconfig: 'tsconfig.json' },
+    ...{ projectDocuments: [], readme: 'none' },
+  });
   return checked(join(folder, 'typedoc.json'));
 }
+
+/** Every page of a folder, by its path. */
+const pagesIn = (folder: string): readonly string[] =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.html'));
+
+describe('the site of guides and reference', () => {
+  const site = mkdtempSync(join(tmpdir(), 'leat-site-'));
+  const read = (path: string): string => readFileSync(join(site, path), 'utf8');
+
+  beforeAll(() => {
+    const { status, stdout, stderr } = spawnSync(
+      process.execPath,
+      [join(root, 'node_modules/typedoc/bin/typedoc'), '--options', ours, '--out', site],
+      { cwd: root, encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } },
+    );
+    expect([status, `${stdout}${stderr}`.match(/\[(?:warning|error)\].*/g)]).toEqual([0, null]);
+  });
+
+  it('has a guide for each of seven questions, with programs that the tests run', () => {
+    const titles = [
+      ...['A first program', 'A run told how far to go', 'Components and processes of your own'],
+      ...['How sure is it?', 'A fit to a log', 'In a page', 'In Python'],
+    ];
+    const guides = pagesIn(join(site, 'documents')).map((path) => read(join('documents', path)));
+    for (const title of titles) {
+      const guide = guides.find((text) => text.includes(`<h1>${title}</h1>`) || text.includes(`>${title}<a`));
+      expect(guide, title).toBeDefined();
+      expect(guide, title).toMatch(/<pre><code class="(?:typescript|ts|html|python)">/);
+    }
+  });
+
+  it('stands in any folder: every link of a page leads to a file of it, and nothing is loaded from elsewhere', () => {
+    const pages = pagesIn(site);
+    expect(pages.length).toBeGreaterThan(200);
+    const lost = pages.flatMap((page) => {
+      const text = read(page);
+      const loaded = [...text.matchAll(/<(?:script|img|link)[^>]+(?:src|href)="([^"]+)"/g)].map(
+        ([, to]) => to,
+      );
+      const linked = [...text.matchAll(/<a [^>]*href="([^"#]+)[^"]*"/g)].map(([, to]) => to);
+      const outside = loaded.filter((to) => /^(?:[a-z]+:)?\/\//.test(to));
+      const within = [...loaded, ...linked].filter((to) => !/^(?:[a-z]+:|\/\/|data:)/.test(to));
+      const missing = within.filter((to) => !existsSync(join(site, dirname(page), decodeURI(to))));
+      return [...outside, ...missing].map((to) => `${page}: ${to}`);
+    });
+    expect([...new Set(lost)]).toEqual([]);
+  });
+});
 
 describe('the API reference', () => {
   it('has a word for every export of @leat/core, and for every number in it', () => {

@@ -12,7 +12,7 @@ import { call, root } from './packed.js';
 
 const required = process.env['LEAT_CI_TOOLS'] === '1';
 const examples = join(root, 'packages/examples');
-const names = readdirSync(examples);
+const names = readdirSync(examples).filter((name) => name !== 'README.md');
 const { folder: place, status, said, offline, why } = installed(['core', 'view']);
 
 /** Most lines of a program of a newcomer. */
@@ -40,11 +40,11 @@ const ran = (program: string, ...args: readonly string[]): string => {
 const written = (name: string): string => readFileSync(join(place, name), 'utf8');
 
 describe('examples', () => {
-  it('are eight programs of under thirty lines, each named by the page that shows them', () => {
+  it('are ten programs of under thirty lines, each named by the page that shows them', () => {
     const page = readFileSync(join(examples, 'README.md'), 'utf8');
     const rows = page.split('\n').filter((line) => /^\| \[/.test(line));
-    expect(rows).toHaveLength(8);
-    for (const name of names.filter((each) => !['README.md', 'tank.ts', 'course.ts'].includes(each))) {
+    expect(rows).toHaveLength(10);
+    for (const name of names.filter((each) => each !== 'guides')) {
       expect(page, name).toContain(`](${name})`);
       const lines = readFileSync(join(examples, name), 'utf8').trimEnd().split('\n');
       expect(lines.length, name).toBeLessThanOrEqual(mostLines);
@@ -111,6 +111,20 @@ describe.skipIf(offline)(`examples, with the packed packages${why}`, () => {
       /^day 30 to 60: (\S+) mg N\/L, unbroken (\S+)\n$/.exec(ran('resumed-season.js')) ?? [];
     expect(resumed).toBe(unbroken);
     expect(Number(resumed)).toBeGreaterThan(5);
+  });
+
+  it('bands of draws', () => {
+    const [first, ...others] = ran('bands.js', 'system.yaml').trim().split('\n');
+    expect(first).toMatch(/^50 members, \d+ broke off$/);
+    expect(others[0]).toMatch(/^tan@\S+: \S+ \(\S+ to \S+\) mg N\/L$/);
+  });
+
+  it('a fit to a log', () => {
+    for (const name of ['backyard.yaml', 'backyard.csv', 'backyard.map'])
+      cpSync(join(root, 'packages/cli/scenarios', name), join(place, name));
+    expect(ran('fit-a-log.js', 'backyard.yaml', 'backyard.csv', 'backyard.map')).toMatch(
+      /^aob\.growth (?:stays|narrowed|moved): \S+ \(\S+ to \S+\) 1\/d, by \d+ readings\n$/,
+    );
   });
 
   it("a page of a course of one's own", () => {

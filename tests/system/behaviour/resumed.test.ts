@@ -1,5 +1,4 @@
 import {
-  actionOrder,
   compileModel,
   createParameters,
   endStateOf,
@@ -10,6 +9,7 @@ import {
   type ResumableRun,
   simulate,
 } from '@leat/core';
+import { actionOrder } from '../../../packages/core/src/scenario/action-kinds.js';
 import { describe, expect, it } from 'vitest';
 
 /** An invented system in which everything that a saved state holds has work to do. */

@@ -5,7 +5,7 @@ import { sourceList, type Source } from './sources.js';
 import type { TableRow } from './table-row.js';
 
 /** The tables by the names under which they are listed. */
-export const tableNames = [
+export const tableNames = /* @__PURE__ */ Object.freeze([
   'fish',
   'crops',
   'media',
@@ -19,7 +19,7 @@ export const tableNames = [
   'parameters',
   'weather',
   'log',
-] as const;
+] as const);
 
 /** Name of a table of the library. */
 export type TableName = (typeof tableNames)[number];

@@ -13,16 +13,11 @@ export interface Source {
   readonly note: string;
 }
 
-const toSource = ([key, citation, year, doi, note]: SourceCells): Source => ({
-  key,
-  citation,
-  year,
-  doi,
-  note,
-});
+const toSource = ([key, citation, year, doi, note]: SourceCells): Source =>
+  Object.freeze({ key, citation, year, doi, note });
 
 /** Every source that our tables cite, sorted by key. */
-export const sourceList: readonly Source[] = sourceCells.map(toSource);
+export const sourceList: readonly Source[] = /* @__PURE__ */ Object.freeze(sourceCells.map(toSource));
 
 const byKey: ReadonlyMap<string, Source> = new Map(sourceList.map((source) => [source.key, source]));
 

@@ -5,7 +5,7 @@ export const distributions = ['fixed', 'uniform', 'triangular', 'normal', 'logno
 export type Distribution = (typeof distributions)[number];
 
 /** How a number came here, each mark in words; U is never in a table of ours. */
-export const marks = {
+export const marks = /* @__PURE__ */ Object.freeze({
   R: 'read in the publication',
   S: 'second-hand: read in another work that cites it',
   C: 'computed from it',
@@ -13,7 +13,7 @@ export const marks = {
   W: 'from memory, digits uncertain',
   P: 'common practice',
   U: 'given by the user',
-} as const;
+} as const);
 
 /** One of `marks`. */
 export type Mark = keyof typeof marks;

@@ -30,10 +30,12 @@ function rowsOf(): ReadonlyMap<string, TableRow> {
       mark: mark[index] || before.mark,
     };
     const words = { source: before.source, page: before.page, mark: before.mark };
-    rows.set(id, {
+    // Frozen: every model reads the same row.
+    const row = {
       ...{ table: before.table, id, value, unit: unit[index], low: low ?? value, high: high ?? value },
       ...{ distribution: before.distribution, ...words },
-    });
+    };
+    rows.set(id, Object.freeze(row));
   });
   return rows;
 }

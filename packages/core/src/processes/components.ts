@@ -3,7 +3,7 @@ import type { Values } from '../library/values.js';
 import { leanDemand } from './kernels/lean-body.js';
 
 /** What is dissolved or suspended in the water of a vessel, in the order of its states. */
-export const waterComponents = [
+export const waterComponents = /* @__PURE__ */ Object.freeze([
   'tan',
   'nitrite',
   'nitrate',
@@ -16,7 +16,7 @@ export const waterComponents = [
   'oxygen',
   'chloride',
   'calcium',
-] as const;
+] as const);
 
 /**
  * What is dissolved or suspended in water: `tan`, `nitrite`, `nitrate` g N, `solids` (suspended, of
@@ -137,7 +137,7 @@ export const unitOf: Readonly<Record<Component, string>> = {
 };
 
 /** Quantities that nothing in the model may make or destroy. */
-export const conserved = [
+export const conserved = /* @__PURE__ */ Object.freeze([
   'nitrogen',
   'oxygen-demand',
   'charge',
@@ -145,7 +145,7 @@ export const conserved = [
   'carbon',
   'calcium',
   'water',
-] as const;
+] as const);
 
 /** What no process makes or loses: see {@link Content} for units. */
 export type Conserved = (typeof conserved)[number];

@@ -10,7 +10,15 @@ import type { Direction } from './judge.js';
  * `uncomfortable` they eat and grow less or are ill at ease; `crop` advice for a crop, `design` a guide of design,
  * `release` a criterion for water that is let out.
  */
-export const harms = ['domain', 'lethal', 'harmful', 'uncomfortable', 'crop', 'design', 'release'] as const;
+export const harms = /* @__PURE__ */ Object.freeze([
+  'domain',
+  'lethal',
+  'harmful',
+  'uncomfortable',
+  'crop',
+  'design',
+  'release',
+] as const);
 
 /** What it means to pass a limit: one of `harms`. */
 export type Harm = (typeof harms)[number];

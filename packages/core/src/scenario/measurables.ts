@@ -28,7 +28,7 @@ export const dimensionOf: Readonly<Record<Measurable, Dimension | undefined>> = 
 };
 
 /** The unit that each is told in; '' for pH. */
-export const unitOfMeasurable: Readonly<Record<Measurable, string>> = {
+export const unitOfMeasurable: Readonly<Record<Measurable, string>> = /* @__PURE__ */ Object.freeze({
   ammonia: 'mg N/L',
   nitrite: 'mg N/L',
   nitrate: 'mg N/L',
@@ -38,4 +38,4 @@ export const unitOfMeasurable: Readonly<Record<Measurable, string>> = {
   temperature: 'degC',
   chloride: 'mg/L',
   volume: 'm3',
-};
+});

@@ -7,11 +7,11 @@ import {
   localEffects,
   middleOf,
   morrisDesign,
-  shareBelow,
   sobolDesign,
   sobolIndices,
   type SobolAnswer,
 } from '@leat/core';
+import { shareBelow } from '../../../../../packages/core/src/analysis/uncertainty/one-at-a-time.js';
 import { drawnValues } from '../../../../../packages/core/src/analysis/uncertainty/open-runs.js';
 import { quantile } from '../../../../../packages/core/src/library/distributions.js';
 import { tableRows } from '../../../../../packages/core/src/library/table-rows.js';

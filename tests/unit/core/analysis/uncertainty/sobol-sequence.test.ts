@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { sobolDimensions, sobolSequence } from '@leat/core';
+import {
+  sobolDimensions,
+  sobolSequence,
+} from '../../../../../packages/core/src/analysis/uncertainty/sobol-sequence.js';
 
 /** Dimension (from 0) and coordinate. */
 const SCIPY: readonly (readonly [number, number])[] = [

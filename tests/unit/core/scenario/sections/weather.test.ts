@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import {
   createParameters,
-  dayOfYear,
   hargreaves,
   penmanMonteith,
   readScenarioFully,
   type ScenarioReading,
 } from '@leat/core';
+import { dayOfYear } from '../../../../../packages/core/src/base/calendar.js';
 import { edited, messagesOf } from '../../../../product/faults/small-system.js';
 
 const values = createParameters();
