@@ -66,9 +66,9 @@ describe.each(names)('the packed package %s', (name) => {
     const files = filesOf(name);
     for (const path of ['LICENSE', 'README.md', 'package.json']) expect(files).toContain(path);
     const allowed = {
-      core: /^(?:LICENSE|README\.md|package\.json|docs\/[\w-]+\.md|src\/library\/data\/[a-z]+\.tsv|(?:dist|src)\/.+\.(?:ts|js|map))$/,
-      view: /^(?:LICENSE|README\.md|package\.json|(?:dist|src)\/.+\.(?:ts|js|map))$/,
-      cli: /^(?:LICENSE|README\.md|package\.json|docs\/[\w-]+\.md|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js|map)|src\/.+\.(?:ts|html))$/,
+      core: /^(?:LICENSE|README\.md|package\.json|docs\/[\w-]+\.md|src\/library\/data\/[a-z]+\.tsv|(?:dist|src)\/.+\.(?:ts|js))$/,
+      view: /^(?:LICENSE|README\.md|package\.json|(?:dist|src)\/.+\.(?:ts|js))$/,
+      cli: /^(?:LICENSE|README\.md|package\.json|docs\/[\w-]+\.md|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js)|src\/.+\.(?:ts|html))$/,
     };
     expect(files.filter((path) => !allowed[name].test(path))).toEqual([]);
     const built = files.filter((path) => /^dist\/.*\.js$/.test(path));
