@@ -15,6 +15,8 @@ const config: KnipConfig = {
         // Run by path in the mutation check.
         '.tools/mutation/{checks,vitest-shim}.mjs',
         'tests/**/*.test.ts',
+        // Bundled by path, for a page of the browser.
+        'tests/product/packages/page-*.ts',
         'tests/bench/**/*.bench.ts',
         'tests/bench/*.config.ts',
         'tests/bench/**/*.make.ts',
