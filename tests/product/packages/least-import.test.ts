@@ -11,7 +11,7 @@ const promised = 60_000;
 const promisedChecked = 75_000;
 /** What a run has no need of: reading YAML, and what is only done with many runs. */
 const needless =
-  /node_modules\/(?:yaml|zod|d3-dsv|d3-array|odex)\/|core\/dist\/(?:scenario\/(?:file\/read|sections|read)|calibration|analysis|log\/|workers)|core\/dist\/(?:model\/extend|library\/conditions)/;
+  /node_modules\/(?:yaml|zod|d3-dsv|d3-array|odex)\/|core\/dist\/(?:scenario\/(?:file\/read|sections|read)|calibration|analysis|log\/|jobs)|core\/dist\/(?:model\/extend|library\/conditions)/;
 /** What a checked system has no need of either. */
 const checks = /core\/dist\/(?:scenario\/check|library\/(?:override|subject-faults)\.|base\/units)/;
 
