@@ -6,7 +6,7 @@
  */
 const coreFloors = [
   ['base'],
-  ['library', 'solve', 'workers'],
+  ['library', 'solve', 'jobs'],
   ['chemistry', 'weather'],
   ['processes', 'scenario'],
   ['model', 'log'],

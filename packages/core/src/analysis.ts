@@ -73,7 +73,13 @@ export { openSizeMembers, type SizeDraws, type SizeMember } from './analysis/des
 export { sizeReasons, type SizeReasons } from './analysis/design/size-reasons.js';
 export { sizeSpread, type SizeSpread } from './analysis/design/size-spread.js';
 export type { Trial } from './analysis/design/trial.js';
-export { partsOf, valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/design/value-range.js';
+export {
+  partsOf,
+  valueInUnit,
+  valueRange,
+  type EndNames,
+  type ValueRange,
+} from './analysis/design/value-range.js';
 export { sweepPoint, type SweepPoint } from './analysis/design/sweep.js';
 export { sweepGrid, sweepValues } from './analysis/design/sweep.js';
 export type { Spread as RowSpread } from './analysis/uncertainty/one-at-a-time.js';
@@ -90,7 +96,7 @@ export {
   type Proposal,
   type ProposedChange,
 } from './analysis/advice/advise.js';
-export { changeNames, type Change, type ChangeName, type Effort } from './analysis/advice/change.js';
+export type { changeNames, Change, ChangeName, Effort } from './analysis/advice/change.js';
 export {
   adviceOutcome,
   aimOf,
@@ -102,7 +108,6 @@ export {
 export { situationOf, type Situation } from './analysis/advice/situation.js';
 export {
   searchPlan,
-  compareTrials,
   planValue,
   type PlanFound,
   type PlanRange,

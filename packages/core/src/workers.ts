@@ -1,6 +1,6 @@
 // Many jobs at once, on workers of Node or of a page. The worker is handed in: nothing here is of Node.
-export { eachJob, runJobs, WorkerDiedError, WorkerHungError, type JobsOptions } from './workers/pool.js';
-export { serveJobs, type DoJob } from './workers/serve.js';
+export { eachJob, runJobs, WorkerDiedError, WorkerHungError, type JobsOptions } from './jobs/pool.js';
+export { serveJobs, type DoJob } from './jobs/serve.js';
 export type {
   AliveMessage,
   DoMessage,
@@ -18,4 +18,4 @@ export type {
   ThreadPort,
   ThreadWorker,
   ToWorker,
-} from './workers/protocol.js';
+} from './jobs/protocol.js';

@@ -1,4 +1,3 @@
-import { powerOfTwo } from '../../base/elementary.js';
 import { InputError } from '../../base/faults.js';
 import { type FileChange, changesBetween, withChanges } from '../../scenario/file/tree-changes.js';
 import type { Plain } from '../../scenario/file/tree.js';
