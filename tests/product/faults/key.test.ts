@@ -12,7 +12,7 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
     name: 'an unknown key that resembles none',
     edits: [['days: 30', 'days: 30\nzzz: 1']],
     messages: [
-      'small.yaml:3:1: zzz: unknown key; expected one of include, version, title, note, days, every, start-date, reservoir, seed, climate, waters, vessels, pumps, flows, top-up, rain-tank, fish, plantings, dosing, control, drain-solids, start, actions, rules, tables, parameters',
+      'small.yaml:3:1: zzz: unknown key; expected one of include, version, title, note, days, every, start-date, reservoir, seed, climate, waters, vessels, pumps, flows, top-up, rain-tank, fish, plantings, dosing, control, drain-solids, start, actions, rules, prices, tables, parameters',
     ],
   },
   {

@@ -17,6 +17,8 @@ const documents: readonly (readonly [schema: string, args: readonly string[]])[]
     'leat-steady',
     ['steady', 'small.yaml', '--hold', 'nitrate', '--hold', 'chloride', '--hold', 'alkalinity'],
   ],
+  ['leat-advice', ['advise', 'small.yaml', ...short, '--change', 'heat']],
+  ['leat-plan', ['plan', 'small.yaml', ...short, '--vary', 'fish=20:22', '--members', '1']],
   [
     'leat-size',
     ['size', 'small.yaml', '--vary', 'fish.tilapia.ration', '--from', '1 g/d', '--to', '2 g/d'].concat([

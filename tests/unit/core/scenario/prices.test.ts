@@ -1,4 +1,4 @@
-import { checkScenario, costsOf, openModel, openScenarioText, simulate, type Scenario } from '@leat/core';
+import { checkScenario, costsOf, openModel, openScenarioText, simulate } from '@leat/core';
 import { describe, expect, it } from 'vitest';
 import { messageOf } from '../../../support/message-of.js';
 import { smallSystem } from '../../../support/small-text.js';
@@ -89,7 +89,7 @@ describe('prices', () => {
             products: [{ name: 'sand', price: 1, per: 'kg' }],
             crops: [{ name: 'basil', price: Number.NaN, per: 'kg' }],
           },
-        } as Scenario);
+        });
       }),
     ).toMatch(/prices\.feed[\s\S]*prices\.power: missing[\s\S]*unknown product[\s\S]*unknown crop/);
     expect(() => {
