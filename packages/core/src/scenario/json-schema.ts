@@ -24,6 +24,11 @@ function removable(schema: Json): Json {
   return { ...schema, additionalProperties: { anyOf: [schema['additionalProperties'], { type: 'null' }] } };
 }
 
+/** A list may be added to: its items under its key with `+` behind it. */
+function added(key: string, schema: Json): [string, Json][] {
+  return isBox(schema) && schema['type'] === 'array' ? [[`${key}+`, schema]] : [];
+}
+
 /**
  * JSON Schema (draft 2020-12) of a system file, for editors, made from the definitions that read it.
  * A file that includes another is held to the same keys and kinds, but need not be complete.
@@ -32,7 +37,10 @@ export function scenarioJsonSchema(): Record<string, unknown> {
   const made = z.toJSONSchema(fileSchema, { io: 'input', target: 'draft-2020-12' });
   const { $schema, ...whole } = JSON.parse(JSON.stringify(made)) as Box;
   const over = loosened(whole) as Box;
-  const sections = Object.entries(over['properties'] as Box).map(([key, schema]) => [key, removable(schema)]);
+  const sections = Object.entries(over['properties'] as Box).flatMap(([key, schema]) => [
+    [key, removable(schema)],
+    ...added(key, schema),
+  ]);
   return {
     $schema,
     title: 'Leat system file',

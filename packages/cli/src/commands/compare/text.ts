@@ -12,7 +12,6 @@ import {
   andMore,
   betterLine,
   boundLine,
-  cautions,
   day,
   moneyText,
   plain,
@@ -21,7 +20,9 @@ import {
   shown,
   verdictLines,
 } from '@leat/view/text';
+import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
+import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
 
 /** Most kinds of limits that are listed. */
@@ -83,11 +84,6 @@ export interface NamedRun {
   readonly startDate: string;
 }
 
-const width = 100;
-
-/** Most other runs beside the first in one table. */
-const beside = 2;
-
 /** Below this share two runs are alike: the tables show no difference. */
 const alike = 5e-4;
 
@@ -104,7 +100,7 @@ function quantityRows(
     [
       '',
       '',
-      'highest',
+      screenWidth() < 100 ? 'most' : 'highest',
       ...at.flatMap((i) => [shown(runs[i]?.highest), runs[i] === null ? '' : `d ${day(runs[i].highestAt)}`]),
       signed(highest),
     ],
@@ -128,7 +124,11 @@ function quantityLines(
   const sides = ['left', 'left', 'left', ...at.flatMap(() => ['right', 'left'] as const), 'right'] as const;
   return [
     ...(apart.length === 0 ? [] : columns([head, ...apart.flatMap((each) => quantityRows(each, at))], sides)),
-    ...wrap(same.length === 0 ? '' : `alike within ${alike * 100} %: ${same.join(', ')}`, width, '  '),
+    ...wrap(
+      same.length === 0 ? '' : `alike within ${alike * 100} %: ${same.join(', ')}`,
+      screenWidth(),
+      '  ',
+    ),
   ];
 }
 
@@ -203,7 +203,7 @@ function partingLines(
     return wrap(
       `${others[i]} parts from ${first} on day ${day(parting.day)}: ${parting.quantity} is ` +
         `${shown(parting.other)} against ${shown(parting.first)} ${unit}, more than ${share} of its highest apart`,
-      width,
+      screenWidth(),
       '  ',
     );
   });
@@ -217,7 +217,7 @@ function headLines(runs: readonly NamedRun[], ends: readonly number[], style: St
   const broken = runs.filter(({ outcome }) => outcome.kind !== 'done');
   const uneven = ends.some((end) => end !== ends[0]);
   return [
-    ...lines.map((line) => style.strong(short(line, width))),
+    ...lines.map((line) => style.strong(short(line, screenWidth()))),
     ...broken.map(({ name, outcome }) =>
       style.warn(`${name} BROKE OFF on day ${shown(outcome.time)}: ${outcome.kind}. Its end is there.`),
     ),
@@ -225,8 +225,9 @@ function headLines(runs: readonly NamedRun[], ends: readonly number[], style: St
   ];
 }
 
-/** The first run with each few of the others. */
+/** The first run with each few of the others: as many as a narrow screen has room for. */
 function tables(count: number): readonly (readonly number[])[] {
+  const beside = screenWidth() < 100 ? 1 : 2;
   const starts = Array.from({ length: Math.ceil((count - 1) / beside) }, (_, table) => 1 + table * beside);
   return starts.map((start) => [
     0,
@@ -234,22 +235,23 @@ function tables(count: number): readonly (readonly number[])[] {
   ]);
 }
 
-/** Runs side by side for reading, 100 columns wide. */
+/** Runs side by side for reading, as wide as the screen. */
 export function comparisonText(comparison: Comparison, runs: readonly NamedRun[], style: Style): string {
   const { quantities, limits, nitrogen, water, ends } = comparison;
   const names = runs.map(({ name }) => name);
   const each = (lines: (at: readonly number[]) => readonly string[]): readonly string[] =>
     tables(names.length).flatMap((at) => ['', ...lines(at)]);
-  const plain = (lines: readonly string[]): readonly string[] => lines.map((line) => short(line, width));
+  const plain = (lines: readonly string[]): readonly string[] =>
+    lines.map((line) => short(line, screenWidth()));
   const lines = [
     ...headLines(runs, ends, style),
     '',
     ...runs.flatMap(({ name, verdict, startDate }) =>
       verdictLines(verdict, startDate).flatMap((line, i) =>
-        wrap(`${i === 0 ? name : ' '.repeat(name.length)} ${line}`, width, '    '),
+        wrap(`${i === 0 ? name : ' '.repeat(name.length)} ${line}`, screenWidth(), '    '),
       ),
     ),
-    ...wrap(betterLine(runs), width, '  ').map((line) => style.strong(line)),
+    ...wrap(betterLine(runs), screenWidth(), '  ').map((line) => style.strong(line)),
     ...costTable(runs),
     '',
     ...plain(partingLines(comparison, names)),
@@ -261,7 +263,7 @@ export function comparisonText(comparison: Comparison, runs: readonly NamedRun[]
     ...plain(each((at) => fateLines('nitrogen', 'g', nitrogen, names, at))),
     ...plain(each((at) => fateLines('water', 'm3', water, names, at))),
     '',
-    ...plain(cautions).map((line) => style.faint(line)),
+    ...cautionLines(style),
   ];
   return linesText(lines);
 }

@@ -1,5 +1,6 @@
 import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
-import { boundSign, cautions, day, percent, plain, short, shown } from '@leat/view/text';
+import { boundSign, day, percent, plain, short, shown } from '@leat/view/text';
+import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
@@ -101,7 +102,7 @@ export function ensembleText(
     '',
     ...resolution,
     'The bands hold what the numbers of the tables leave open, not what the model leaves out.',
-    ...cautions.map((caution) => style.faint(caution)),
+    ...cautionLines(style),
   ];
   return linesText(lines);
 }

@@ -40,6 +40,8 @@ export interface RunOptions extends ScenarioOptions, SimulatedOptions {
   readonly force?: boolean;
   /** Sources of the numbers used: behind the summary, or as BibTeX in its place. */
   readonly sources?: 'text' | 'bibtex';
+  /** How it was integrated and how balances close. */
+  readonly detail?: boolean;
   /** Series to draw in the terminal; true for the usual ones. */
   readonly plot?: true | readonly string[];
 }
@@ -97,7 +99,7 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
   } else if (options.sources === 'bibtex') {
     streams.result(bibtex(results.sources));
   } else if (options.quiet !== true) {
-    streams.result(summary(results, styleFor(process.stdout.isTTY, process.env)));
+    streams.result(summary(results, styleFor(process.stdout.isTTY, process.env), options.detail));
   }
   if (options.plot !== undefined && options.json !== true) {
     const { terminalCharts } = await import('../plot/text.js');

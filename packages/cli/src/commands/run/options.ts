@@ -43,6 +43,7 @@ export const addRun: AddCommand = (root, streams, leave) => {
         .choices(['text', 'bibtex'])
         .preset('text'),
     )
+    .option('--detail', 'also how it was integrated and how well the balances close')
     .option('--quiet', 'print no summary, no progress and no notes')
     .action(async (file: string, options: RunOptions) => {
       const { runCommand } = await import('./command.js');

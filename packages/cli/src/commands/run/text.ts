@@ -14,17 +14,17 @@ import {
   afterLines,
   andMore,
   boundSign,
-  cautions,
   costLines,
   day,
   harvestLines,
   percent,
   plain,
-  short,
   shown,
   verdictLines,
 } from '@leat/view/text';
+import { cautionLines } from '../shared/caution-lines.js';
 import { beside, columns, wrap, linesText } from '../../terminal/columns.js';
+import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
 import { baseLines } from '../shared/base-lines.js';
 import { keyQuantities } from '../shared/key-quantities.js';
@@ -83,12 +83,32 @@ function merged(passed: readonly LimitResult[]): readonly (readonly LimitResult[
 const longest = (group: readonly LimitResult[]): LimitResult =>
   group.reduce((most, limit) => (limit.total > most.total ? limit : most));
 
-/** Most letters of a name in the table of limits. */
+/** Most letters of a name in the table of limits where whole names do not fit the screen. */
 const nameLetters = 15;
 
 const sourceOf = ({ source, mark }: LimitResult): string => `${source} ${mark}`;
 
-function row(group: readonly LimitResult[], sources: readonly string[]): readonly string[] {
+/** Columns of the table of limits, and those that it may do without on a narrow screen, in that order. */
+const limitHead = ['limits passed', 'limit', 'worst', 'where', 'first', 'for', 'for whom', ''];
+const spare = [[], ['for whom'], ['for whom', 'first']] as const;
+
+/** The table of limits with the columns that fit the screen: whole names if they can stand. */
+function fitting(rowsOf: (letters: number) => readonly (readonly string[])[]): readonly string[] {
+  const tables = spare.flatMap((without) =>
+    [Infinity, nameLetters].map((letters) => {
+      const kept = limitHead.flatMap((name, i) => ((without as readonly string[]).includes(name) ? [] : [i]));
+      return columns(
+        [limitHead, ...rowsOf(letters)].map((cells) => kept.map((i) => cells[i])),
+        kept.map(() => 'left' as const),
+      );
+    }),
+  );
+  const fits = (lines: readonly string[]): boolean =>
+    lines.every((line) => Array.from(line).length <= screenWidth());
+  return tables.find(fits) ?? tables[tables.length - 1];
+}
+
+function row(group: readonly LimitResult[], sources: readonly string[], letters: number): readonly string[] {
   const [worst] = group;
   const first = Math.min(...group.map((limit) => limit.first ?? Infinity));
   const longest = Math.max(...group.map(({ total }) => total));
@@ -98,13 +118,13 @@ function row(group: readonly LimitResult[], sources: readonly string[]): readonl
     `${shown(worst.worst)} d ${day(worst.worstAt)}`,
     andMore(
       group.map(({ place }) => place),
-      nameLetters,
+      letters,
     ),
     `d ${day(first)}`,
     `${shown(longest)} d`,
     andMore(
-      group.map(({ whom }) => whom),
-      nameLetters,
+      group.map(({ whom }) => plain(whom)),
+      letters,
     ),
     `[${sources.indexOf(sourceOf(worst)) + 1}]`,
   ];
@@ -114,16 +134,12 @@ function row(group: readonly LimitResult[], sources: readonly string[]): readonl
 export function limitLines(limits: readonly LimitResult[], every: number): readonly string[] {
   const groups = merged(limits.filter(({ passed }) => passed));
   const unjudged = limits.filter(({ judged }) => !judged).length;
-  const head = ['limits passed', 'limit', 'worst', 'where', 'first', 'for', 'for whom', ''];
   const listed = groups.slice(0, most);
   const sources = [...new Set(listed.map(([worst]) => sourceOf(worst)))];
   const table =
     groups.length === 0
       ? ['limits passed: none of those that could be judged']
-      : columns(
-          [head, ...listed.map((group) => row(group, sources))],
-          new Array<'left'>(head.length).fill('left'),
-        );
+      : fitting((letters) => listed.map((group) => row(group, sources, letters)));
   const left = groups.length > most ? [`${groups.length - most} more: see --json`] : [];
   const short = unjudged > 0 ? [`${unjudged} not judged: run shorter than their mean, or nobody there`] : [];
   const blind = limits.some(({ judged, resolved }) => judged && !resolved)
@@ -131,10 +147,8 @@ export function limitLines(limits: readonly LimitResult[], every: number): reado
     : [];
   const notes = [...left, ...short, ...blind].join('; ');
   const legend = sources.map((source, index) => `[${index + 1}] ${source}`).join('  ');
-  return [...table, ...wrap(legend, 100), ...(notes === '' ? [] : [notes])];
+  return [...table, ...wrap(legend, screenWidth()), ...wrap(notes, screenWidth(), '  ')];
 }
-
-const width = 100;
 
 function head({ run, manifest }: RunResults): readonly string[] {
   const { scenario } = run.model;
@@ -191,18 +205,27 @@ function systemFates(budgets: readonly Budget[], quantity: 'nitrogen' | 'water')
   return fatesOf(budget);
 }
 
+/** Two blocks side by side where the screen is wide enough, else one under the other. */
+function besideOrUnder(left: readonly string[], right: readonly string[]): readonly string[] {
+  const at = Math.floor(screenWidth() / 2);
+  const widest = (lines: readonly string[]): number =>
+    Math.max(...lines.map((line) => Array.from(line).length));
+  const fits = widest(left) < at && at + widest(right) <= screenWidth();
+  return fits ? beside(left, right, at) : [...left, '', ...right];
+}
+
 /** Lines each wrapped under its own start, and an empty one behind them; nothing of nothing. */
 function paragraph(lines: readonly string[]): readonly string[] {
   if (lines.length === 0) return [];
   const wrapped = lines.flatMap((line) => {
     const indent = /^ */.exec(line)?.[0] ?? '';
-    return wrap(line.trim(), width - indent.length, '  ').map((each) => indent + each);
+    return wrap(line.trim(), screenWidth() - indent.length, '  ').map((each) => indent + each);
   });
   return [...wrapped, ''];
 }
 
-/** The summary of a run, one screen: 100 columns and about fifty lines. */
-export function summary(results: RunResults, style: Style): string {
+/** The summary of a run, one screen: as wide as the screen and about fifty lines. */
+export function summary(results: RunResults, style: Style, detail = false): string {
   const { run, series, budgets, limits, verdict, harvest, after } = results;
   const [nitrogen, water] = [systemFates(budgets, 'nitrogen'), systemFates(budgets, 'water')];
   const [title, what] = head(results);
@@ -212,25 +235,21 @@ export function summary(results: RunResults, style: Style): string {
       ? []
       : [style.warn(`BROKEN OFF on day ${shown(outcome.time)}: ${outcome.kind}. What follows ends there.`)];
   const lines = [
-    style.strong(short(title, width)),
-    short(what, width),
+    ...wrap(title, screenWidth(), '  ').map((line) => style.strong(line)),
+    ...wrap(what, screenWidth(), '  '),
     ...ended,
     '',
     ...verdictLines(verdict, run.model.scenario.startDate).flatMap((line, i) =>
-      wrap(line, width, '  ').map((each) => (i === 0 ? style.strong(each) : each)),
+      wrap(line, screenWidth(), '  ').map((each) => (i === 0 ? style.strong(each) : each)),
     ),
     '',
-    ...harvestLines(harvest).map((line) => short(line, width)),
-    ...(results.costs === undefined ? [] : costLines(results.costs)).flatMap((line) =>
-      wrap(line, width, '  '),
-    ),
-    '',
+    ...paragraph([...harvestLines(harvest), ...(results.costs === undefined ? [] : costLines(results.costs))]),
     ...paragraph(afterLines(after, run.model.scenario.startDate)),
-    ...keyQuantities(run, series).map((line) => short(line, width)),
+    ...keyQuantities(run, series, screenWidth()),
     '',
-    ...limitLines(limits, run.model.scenario.every).map((line) => short(line, width)),
+    ...limitLines(limits, run.model.scenario.every),
     '',
-    ...beside(
+    ...besideOrUnder(
       [
         ...block('nitrogen came from', nitrogen.from, 'g'),
         '',
@@ -238,16 +257,15 @@ export function summary(results: RunResults, style: Style): string {
         ...block('water went to', water.to, 'm3'),
       ],
       block('nitrogen went to', nitrogen.to, 'g'),
-      width / 2,
     ),
     '',
     ...[
       ...baseLines(results.base),
       ...eventLine(run.events),
       ...shortLines(run.events),
-      ...workLine(results),
-    ].map((line) => short(line, width)),
-    ...cautions.map((line) => style.faint(short(line, width))),
+      ...(detail ? workLine(results) : []),
+    ].flatMap((line) => wrap(line, screenWidth(), '  ')),
+    ...cautionLines(style),
   ];
   return linesText(lines);
 }

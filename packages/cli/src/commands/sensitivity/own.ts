@@ -9,6 +9,8 @@ import {
 } from '@leat/core';
 import { cautions, percent, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
+import { cautionLines } from '../shared/caution-lines.js';
+import { screenWidth } from '../../terminal/width.js';
 import { columns, linesText, wrap } from '../../terminal/columns.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { openRunsProgress } from '../../terminal/progress.js';
@@ -109,7 +111,6 @@ async function look(file: string, options: OwnOptions, streams: Streams): Promis
   }
 }
 
-const width = 100;
 /** Most numbers listed. */
 const most = 10;
 
@@ -138,13 +139,13 @@ export function ownText(
     ]);
   const still = effects.length - moving.length;
   const lines = [
-    ...wrap(answer, width, '  ').map((line) => style.strong(line)),
+    ...wrap(answer, screenWidth(), '  ').map((line) => style.strong(line)),
     title,
     ...(failed === 0
       ? []
       : wrap(
           `${failed} of ${runs} runs make no system or have no outcome, so the other side counts; the first: ${(reason ?? '').split('\n')[0]}`,
-          width,
+          screenWidth(),
           '  ',
         ).map((line) => style.warn(line))),
     ...(rows.length === 0
@@ -163,15 +164,15 @@ export function ownText(
     ...moving
       .slice(0, 3)
       .flatMap(({ path, measure: by }, i) =>
-        wrap(`${i === 0 ? 'measure first' : 'then'}: ${path}: ${by}`, width, '  '),
+        wrap(`${i === 0 ? 'measure first' : 'then'}: ${path}: ${by}`, screenWidth(), '  '),
       ),
     ...(still > 0 && moving.length > 0 ? [`${still} others do not move it`] : []),
     '',
     ...wrap(
       'Errors are usual ones by common practice, the estimate of the authors, unless you state them (--error "fish.*.ration=5 %"). One number is moved at a time; their doubts are taken as independent.',
-      width,
+      screenWidth(),
     ),
-    ...cautions.map((caution) => style.faint(caution)),
+    ...cautionLines(style),
   ];
   return linesText(lines);
 }

@@ -1,5 +1,6 @@
 import type { ElementaryEffects, Estimate, LocalEffect, SobolIndices, Summary, TableRow } from '@leat/core';
-import { cautions, percent, shown } from '@leat/view/text';
+import { percent, shown } from '@leat/view/text';
+import { cautionLines } from '../shared/caution-lines.js';
 import { columns, linesText, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
@@ -156,7 +157,7 @@ export function sensitivityText(result: SensitivityResult, style: Style): string
           ...localLines(result),
         ]),
     'A number matters here as far as its range in the tables reaches; the model itself is not in question.',
-    ...cautions.map((caution) => style.faint(caution)),
+    ...cautionLines(style),
   ];
   return linesText(lines);
 }

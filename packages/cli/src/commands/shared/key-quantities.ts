@@ -81,8 +81,16 @@ export function extreme(values: readonly number[], better: (a: number, b: number
   return best;
 }
 
-/** The table of key quantities: start, end, lowest and highest with their days, and the course. */
-export function keyQuantities(run: Run, series: readonly Series[]): readonly string[] {
+/** Letters of a course on a screen of 100, and the narrowest that says anything. */
+const courseLetters = 16;
+const leastLetters = 6;
+
+/**
+ * The table of key quantities: start, end, lowest and highest with their days, and the course as far as the screen has
+ * room for one.
+ * @param wide letters of a line
+ */
+export function keyQuantities(run: Run, series: readonly Series[], wide: number): readonly string[] {
   const times = run.samples.map(({ time }) => time);
   const known = new Map(series.map((each) => [each.name, each]));
   const rows = keysOf(run, most).flatMap(({ label, series: name, unit, factor = 1 }) => {
@@ -101,13 +109,17 @@ export function keyQuantities(run: Run, series: readonly Series[]): readonly str
         shown(values[values.length - 1]),
         ...at(low),
         ...at(high),
-        sparkline(values, 16),
+        values,
       ],
-    ];
+    ] as const;
   });
-  const head = ['', 'where', 'unit', 'start', 'end', 'lowest', '', 'highest', '', 'course'];
-  return columns(
-    [head, ...rows],
-    ['left', 'left', 'left', 'right', 'right', 'right', 'left', 'right', 'left', 'left'],
-  );
+  const head = ['', 'where', 'unit', 'start', 'end', 'lowest', '', 'highest', ''];
+  const cells = rows.map((row) => row.slice(0, -1) as readonly string[]);
+  const sides = ['left', 'left', 'left', 'right', 'right', 'right', 'left', 'right', 'left'] as const;
+  const table = columns([head, ...cells], sides);
+  const used = Math.max(...table.map((line) => Array.from(line).length)) + 2;
+  const room = Math.min(wide - used, wide <= 100 ? courseLetters : 2 * courseLetters);
+  if (room < leastLetters) return table;
+  const courses = rows.map((row) => sparkline(row[row.length - 1] as readonly number[], room));
+  return columns([[...head, 'course'], ...cells.map((row, i) => [...row, courses[i]])], [...sides, 'left']);
 }

@@ -1,7 +1,9 @@
 import type { Condition, Handbook, SizeAnswer, SizeReasons } from '@leat/core';
 import { cautions, listed, percent, short, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
+import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
+import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
 import { timesFactor, type Varied } from '../shared/vary.js';
 import type { SizeDrawn } from './draws.js';
@@ -22,8 +24,6 @@ export interface SizeSummary {
   /** How the size spreads over draws. */
   readonly drawn?: SizeDrawn;
 }
-
-const width = 100;
 
 const bindingText = ({ conditions, answer }: SizeSummary): string =>
   answer.binding.map((i) => conditions[i].text).join('; ');
@@ -98,7 +98,11 @@ function trialTable({ varied, conditions, answer }: SizeSummary): readonly strin
       ['right', 'left', ...numbers.map(() => 'right' as const), 'left'],
     ),
     ...conditions.flatMap(({ text, unit }, i) =>
-      wrap(`[${i + 1}] ${text}: margin in ${unit === '1' ? 'shares of the limit' : unit}`, width, '    '),
+      wrap(
+        `[${i + 1}] ${text}: margin in ${unit === '1' ? 'shares of the limit' : unit}`,
+        screenWidth(),
+        '    ',
+      ),
     ),
   ];
 }
@@ -121,10 +125,10 @@ function handbookLines({ handbook, varied }: SizeSummary): readonly string[] {
   ]);
   return [
     `by the handbook: ${rules[handbook.rule]}; ${shown(temperature)} degC here`,
-    ...columns(rows, ['right', 'left', 'left', 'left', 'left']).map((line) => short(line, width)),
+    ...columns(rows, ['right', 'left', 'left', 'left', 'left']).map((line) => short(line, screenWidth())),
     ...wrap(
       `${shown(feed)} g of feed makes ${shown(tanByProtein)} g TAN by 0.092 x protein, ${shown(tanByFeed)} g by 3 % of feed`,
-      width,
+      screenWidth(),
       '  ',
     ),
   ];
@@ -145,7 +149,7 @@ function aloneLines({ reasons, sized }: SizeSummary): readonly string[] {
   return wrap(
     `${listed(sized)} alone oxidises ${percent(1 - carried)} of the ammonia that is oxidised; other surfaces carry ` +
       `${percent(carried)} (${named}${others.length > 3 ? ' and more' : ''}). The handbook sizes it as if it stood alone`,
-    width,
+    screenWidth(),
     '  ',
   );
 }
@@ -169,7 +173,7 @@ function reasonLines({ reasons, at, varied, handbook }: SizeSummary): readonly s
   ];
   return [
     `why they differ (the run at ${valueText(varied, at)})`,
-    ...lines.flatMap((line) => wrap(`- ${line}`, width, '  ')),
+    ...lines.flatMap((line) => wrap(`- ${line}`, screenWidth(), '  ')),
   ];
 }
 
@@ -209,30 +213,30 @@ function drawnLines(summary: SizeSummary): readonly string[] {
   ];
   return [
     `over ${members} draws of the uncertain numbers (seed ${seed})`,
-    ...lines.flatMap((line) => wrap(`- ${line}`, width, '  ')),
+    ...lines.flatMap((line) => wrap(`- ${line}`, screenWidth(), '  ')),
     '',
   ];
 }
 
-/** A search for a size on one screen, 100 columns wide. */
+/** A search for a size on one screen, as wide as the screen. */
 export function sizeText(summary: SizeSummary, style: Style): string {
   const { title, varied, want } = summary;
   const lines = [
-    style.strong(short(title, width)),
+    style.strong(short(title, screenWidth())),
     ...wrap(
       `${varied.path}: the ${want} from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)} at which every condition holds over the whole run`,
-      width,
+      screenWidth(),
       '  ',
     ),
     ...(varied.each === undefined
       ? []
       : wrap(
           `a factor on what the file says: ${varied.each.map((each) => `${each.path} ${valueText(each, each.value)}`).join(', ')}`,
-          width,
+          screenWidth(),
           '  ',
         )),
     '',
-    ...verdict(summary).flatMap((line, i) => wrap(i === 0 ? style.strong(line) : line, width, '  ')),
+    ...verdict(summary).flatMap((line, i) => wrap(i === 0 ? style.strong(line) : line, screenWidth(), '  ')),
     '',
     ...aloneLines(summary),
     ...trialTable(summary),
@@ -242,7 +246,7 @@ export function sizeText(summary: SizeSummary, style: Style): string {
     '',
     ...reasonLines(summary),
     ...(summary.reasons === undefined ? [] : ['']),
-    ...cautions.map((line) => style.faint(short(line, width))),
+    ...cautionLines(style),
   ];
   return linesText(lines);
 }

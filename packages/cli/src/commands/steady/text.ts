@@ -9,7 +9,6 @@ import {
 import {
   actionPhrase,
   boundSign,
-  cautions,
   dayNames,
   listed,
   longSpan,
@@ -19,7 +18,9 @@ import {
   short,
   shown,
 } from '@leat/view/text';
+import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
+import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
 
 /** A steady state with what is said of it. */
@@ -29,7 +30,6 @@ export interface SteadySummary {
   readonly limits: readonly LimitResult[];
 }
 
-const width = 100;
 /** Most modes in the table. */
 const most = 8;
 /** A quantity that moves by less than this share within a cycle is shown as one number. */
@@ -119,7 +119,7 @@ function recoveries(modes: readonly Mode[]): readonly string[] {
     bySpan.set(span, [...(bySpan.get(span) ?? []), inWords(component)]);
   }
   const told = [...bySpan].map(([span, names]) => `${listed(names)} ${span}`);
-  return wrap(`after a disturbance 95 % back in: ${told.join('; ')}`, width, '  ');
+  return wrap(`after a disturbance 95 % back in: ${told.join('; ')}`, screenWidth(), '  ');
 }
 
 function heldLine({ component, place, reason, settles, drift, unit = '' }: Held): string {
@@ -140,7 +140,7 @@ function longer({ modes, course }: SteadyState): readonly string[] {
     ? []
     : wrap(
         `${slow === 1 ? 'one of these takes' : `${slow} of these take`} longer than the ${shown(days)} days of the run: it ends elsewhere (--hold keeps one as it is at the start, --patience holds what is slower)`,
-        width,
+        screenWidth(),
         '  ',
       );
 }
@@ -180,34 +180,34 @@ function limitTable(limits: readonly LimitResult[]): readonly string[] {
   );
 }
 
-/** A steady state on one screen, 100 columns wide. */
+/** A steady state on one screen, as wide as the screen. */
 export function steadyText(summary: SteadySummary, detail: boolean, style: Style): string {
   const { state, limits } = summary;
   const { scenario } = state.course.model;
   const lines = [
-    style.strong(short(scenario.title, width)),
-    ...wrap(headline(state), width, '  '),
+    style.strong(short(scenario.title, screenWidth())),
+    ...wrap(headline(state), screenWidth(), '  '),
     '',
     ...waterTable(summary),
     '',
     ...recoveries(state.modes),
     ...longer(state),
     '',
-    ...state.held.flatMap((held) => wrap(heldLine(held), width, '  ')),
-    ...state.spread.flatMap((action) => wrap(`spread evenly: ${actionPhrase(action)}`, width, '  ')),
+    ...state.held.flatMap((held) => wrap(heldLine(held), screenWidth(), '  ')),
+    ...state.spread.flatMap((action) => wrap(`spread evenly: ${actionPhrase(action)}`, screenWidth(), '  ')),
     ...(state.leftOut.length === 0
       ? []
       : wrap(
           `left out, for they happen once, stop, or change stock or settings: ${state.leftOut.join(', ')}`,
-          width,
+          screenWidth(),
           '  ',
         )),
     ...state.water.map(({ kind, place }) => `on the way: ${kind} ${place}`),
     '',
-    ...limitTable(limits).map((line) => short(line, width)),
+    ...limitTable(limits).map((line) => short(line, screenWidth())),
     '',
-    ...(detail ? [...modeTable(state.modes), ...wrap(workLine(state), width, '  '), ''] : []),
-    ...cautions.map((line) => style.faint(short(line, width))),
+    ...(detail ? [...modeTable(state.modes), ...wrap(workLine(state), screenWidth(), '  '), ''] : []),
+    ...cautionLines(style),
   ];
   return linesText(lines);
 }

@@ -2,10 +2,10 @@ import type { SweepPoint } from '@leat/core';
 import { askedInSweep, cautions, short, shown, type Sweep, valueText } from '@leat/view/text';
 import { csvText } from '../../files/csv.js';
 import { savedDocument } from '../../files/saved-document.js';
+import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
+import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
-
-const width = 100;
 
 /** A point that fails a condition, or broke off, is marked. */
 const mark = ({ conditions }: Sweep, { holds, broke }: SweepPoint): string =>
@@ -26,7 +26,7 @@ function table(swept: Sweep): readonly string[] {
       ],
       ['right', ...asked.map(() => 'right' as const), 'left'],
     ),
-    ...asked.flatMap(({ text }, i) => wrap(`[${i + 1}] ${text}`, width, '    ')),
+    ...asked.flatMap(({ text }, i) => wrap(`[${i + 1}] ${text}`, screenWidth(), '    ')),
   ];
 }
 
@@ -46,10 +46,10 @@ function maps(swept: Sweep): readonly string[] {
       [head, ...rows],
       head.map(() => 'right' as const),
     );
-    const wide = whole.some((line) => line.length > width);
+    const wide = whole.some((line) => line.length > screenWidth());
     return [
-      ...wrap(text, width, '  '),
-      ...whole.map((line) => short(line, width)),
+      ...wrap(text, screenWidth(), '  '),
+      ...whole.map((line) => short(line, screenWidth())),
       ...(wide ? ['(wider than the screen: see --csv)'] : []),
       '',
     ];
@@ -64,10 +64,12 @@ function broken({ points, lists }: Sweep): readonly string[] {
     const at = values.map((value, i) => valueText(lists[i].varied, value)).join(' and ');
     reasons.set(broke, [...(reasons.get(broke) ?? []), at]);
   }
-  return [...reasons].flatMap(([reason, at]) => wrap(`? at ${at.join(', ')}: ${reason}`, width, '  '));
+  return [...reasons].flatMap(([reason, at]) =>
+    wrap(`? at ${at.join(', ')}: ${reason}`, screenWidth(), '  '),
+  );
 }
 
-/** A sweep on one screen, 100 columns wide: a table over one quantity, a map over two. */
+/** A sweep on one screen, as wide as the screen: a table over one quantity, a map over two. */
 export function sweepText(swept: Sweep, style: Style): string {
   const { title, lists, conditions, points } = swept;
   const ranges = lists.map(
@@ -77,13 +79,15 @@ export function sweepText(swept: Sweep, style: Style): string {
   const two = lists.length === 2;
   const failing = points.some(({ holds, broke }) => !holds && broke === undefined);
   const lines = [
-    style.strong(short(title, width)),
-    ...ranges.flatMap((line, i) => wrap(two ? `${i === 0 ? 'down' : 'across'}: ${line}` : line, width, '  ')),
+    style.strong(short(title, screenWidth())),
+    ...ranges.flatMap((line, i) =>
+      wrap(two ? `${i === 0 ? 'down' : 'across'}: ${line}` : line, screenWidth(), '  '),
+    ),
     '',
     ...(two ? maps(swept) : [...table(swept), '']),
     ...(conditions.length > 0 && failing ? ['! fails a condition'] : []),
     ...broken(swept),
-    ...cautions.map((line) => style.faint(short(line, width))),
+    ...cautionLines(style),
   ];
   return linesText(lines);
 }

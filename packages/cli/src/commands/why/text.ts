@@ -1,6 +1,8 @@
 import { groupParts, type Difference, type DifferencePart } from '@leat/core';
-import { cautions, changeWords, day, listed, percent, seriesPhrase, short, shown } from '@leat/view/text';
+import { changeWords, day, listed, percent, seriesPhrase, short, shown } from '@leat/view/text';
+import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
+import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
 import type { ByChange } from './by-change.js';
 
@@ -11,8 +13,6 @@ export interface NamedMoment {
   /** d. */
   readonly day: number;
 }
-
-const width = 100;
 
 /** Most causes in the sentence, and the share of the largest below which a cause is left to the table. */
 const most = 4;
@@ -153,7 +153,7 @@ function headLines(
         ['A ', from],
         ['B ', to],
       ] as const);
-  return runs.map(([name, { file, title }]) => style.faint(short(`${name}${file}  ${title}`, width)));
+  return runs.map(([name, { file, title }]) => style.faint(short(`${name}${file}  ${title}`, screenWidth())));
 }
 
 /** How a difference is written. */
@@ -165,7 +165,7 @@ export interface DifferenceWords {
   readonly head: boolean;
 }
 
-/** What differs, the answer first, and through what: in one sentence and in a table; 100 columns wide. */
+/** What differs, the answer first, and through what: in one sentence and in a table; as wide as the screen. */
 export function differenceText(
   difference: Difference,
   moments: readonly [NamedMoment, NamedMoment],
@@ -182,7 +182,7 @@ export function differenceText(
   const lines = [
     ...(parts.length === 0
       ? [style.strong(`${first}: nothing made a difference`)]
-      : wrap(`${first}: ${sentence(terms, difference.difference)}`, width, '  ').map((line) =>
+      : wrap(`${first}: ${sentence(terms, difference.difference)}`, screenWidth(), '  ').map((line) =>
           style.strong(line),
         )),
     ...(head ? headLines(moments, oneRun, style) : []),
@@ -191,7 +191,7 @@ export function differenceText(
       ? [`opposite terms are netted and parts of one thing are one: --detail shows all ${parts.length}`]
       : []),
     '',
-    ...cautions.map((line) => style.faint(short(line, width))),
+    ...cautionLines(style),
   ];
   return linesText(lines);
 }
@@ -218,13 +218,13 @@ export function changesText(
   );
   const first = answer(quantity, unit, { from: told.from.value, to: told.to.value }, moments, false);
   const lines = [
-    ...wrap(`${first}:`, width, '  ').map((line) => style.strong(line)),
+    ...wrap(`${first}:`, screenWidth(), '  ').map((line) => style.strong(line)),
     ...parts.flatMap(({ alone }, i) => {
       const mixed = Math.abs(alone - parts[i].value) >= 0.5 * 10 ** -decimals;
       const note = mixed && parts.length > 1 ? ` (alone ${signed(alone, decimals)})` : '';
       return wrap(
         `${signed(values[i], decimals)} ${unit} because of ${terms[i].name}${note}`,
-        width - 2,
+        screenWidth() - 2,
         '    ',
       ).map((line) => `  ${line}`);
     }),
@@ -232,7 +232,7 @@ export function changesText(
     ...wrap(
       `${runs} runs, one for each set of ${parts.length} changes; what they do together is shared evenly` +
         (grouped.length === 0 ? '' : `. Taken together: ${grouped.join('; ')}`),
-      width,
+      screenWidth(),
       '  ',
     ),
   ];

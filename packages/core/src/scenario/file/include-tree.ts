@@ -4,13 +4,21 @@ import { describeTree, type Entry, type Origin, type Tree } from './tree.js';
 
 /**
  * Lays one tree over another: maps merge key by key, anything else (lists too) is replaced. A key
- * set to null in `over` takes the key of `under` away. Every value keeps where it was written.
+ * set to null in `over` takes the key of `under` away; the items of a list under a key with `+` behind it (`actions+`)
+ * are added to those of `under`. Every value keeps where it was written.
  */
 function mergeTree(under: Tree, over: Tree): Tree {
   if (under.kind !== 'map' || over.kind !== 'map') return over;
   const entries = new Map<string, Entry>(under.entries);
-  for (const [key, entry] of over.entries) {
-    const below = under.entries.get(key);
+  for (const [written, entry] of over.entries) {
+    const more = written.endsWith('+') && entry.node.kind === 'list' ? entry.node : undefined;
+    const key = more === undefined ? written : written.slice(0, -1);
+    const below = entries.get(key);
+    if (more !== undefined && (below === undefined || below.node.kind === 'list')) {
+      const before = below?.node.kind === 'list' ? below.node.items : [];
+      entries.set(key, { origin: entry.origin, node: { ...more, items: [...before, ...more.items] } });
+      continue;
+    }
     const node = below === undefined ? entry.node : mergeTree(below.node, entry.node);
     entries.set(key, { origin: entry.origin, node });
   }
@@ -120,7 +128,7 @@ export function includeTree(
       }
     }
     const own = withoutInclude(tree);
-    return under === undefined ? own : mergeTree(under, own);
+    return mergeTree(under ?? { kind: 'map', origin: own.origin, entries: new Map() }, own);
   };
 
   const tree = open(text, file, []);

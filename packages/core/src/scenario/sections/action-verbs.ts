@@ -58,6 +58,24 @@ function readTake(
   return checkOneWay(reader, path, 'how many', { share, number }) ? { doing: [action] } : undefined;
 }
 
+/** The name that stands for every cohort, unless one is called so. */
+const ALL = 'all';
+
+/** Reads a verb about one cohort for all of them where it says `cohort: all`. */
+function forAll<Given extends { readonly cohort: string }>(
+  read: (given: Given, reader: ScenarioReader, path: Path, cast: Cast) => ActionPair | undefined,
+): typeof read {
+  return (given, reader, path, cast) => {
+    if (given.cohort !== ALL || cast.cohorts.has(ALL) || cast.cohorts.size === 0)
+      return read(given, reader, path, cast);
+    const pairs = [...cast.cohorts.keys()].map((cohort) => read({ ...given, cohort }, reader, path, cast));
+    const found = pairs.filter((pair) => pair !== undefined);
+    if (found.length < pairs.length) return undefined;
+    const undoing = found.flatMap((pair) => pair.undoing ?? []);
+    return { doing: found.flatMap(({ doing }) => doing), ...(undoing.length > 0 && { undoing }) };
+  };
+}
+
 /** What is switched on or off: for good when on, until the end of an interval when off. */
 const readSwitch =
   (switched: (name: string, running: boolean) => Action, running: boolean) =>
@@ -199,8 +217,8 @@ export const verbReaders: {
     checkTargets(reader, action, cast, under(path));
     return { doing: [action] };
   },
-  'harvest-fish': (given, ...rest) => readTake('harvest-fish', given, ...rest),
-  'lose-fish': (given, ...rest) => readTake('lose-fish', given, ...rest),
+  'harvest-fish': forAll((given, ...rest) => readTake('harvest-fish', given, ...rest)),
+  'lose-fish': forAll((given, ...rest) => readTake('lose-fish', given, ...rest)),
   grade: (given, reader, path, cast) => {
     const { cohort, to, share } = given;
     const relativeMass = given['relative-mass'] ?? reader.fallback([...path, 'relative-mass'], 1, 1);
@@ -219,7 +237,7 @@ export const verbReaders: {
     );
   },
   'leave-empty': (planting, ...rest) => readPlanting({ kind: 'leave-empty', planting }, ...rest),
-  feed: readFeedChange,
+  feed: forAll(readFeedChange),
   'top-up': readTopUpChange,
   'source-water': readSourceWater,
   'change-water': readChangeWater,

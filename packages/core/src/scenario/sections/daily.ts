@@ -22,6 +22,20 @@ const listed = z.array(
   { error: ({ input }) => kindComplaint(input, 'a list of values') },
 );
 
+/** Days of each month; February in the mean of years. */
+const monthDays = [31, 28.2425, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
+/** Depth a month as weather services give it, `45 mm/month`, as depth a day and its unit; undefined where it is none. */
+function aDay(
+  value: string | number,
+  unit: string | undefined,
+  month: number,
+): readonly [value: number, unit: string] | undefined {
+  const written = typeof value === 'number' ? `${value} ${unit ?? ''}` : value;
+  const match = /^\s*(\d+\.?\d*|\.\d+)\s*(mm|cm|in)\s*\/\s*month\s*$/.exec(written);
+  return match === null ? undefined : [Number(match[1]) / monthDays[month], `${match[2]}/d`];
+}
+
 /**
  * A value for each day of the run: a quantity, `{monthly: [12 values]}`, `{daily: [...]}`, or
  * `{csv: file, column: name, unit: unit}`. With `unit` the values of a list may be plain numbers.
@@ -69,14 +83,18 @@ export function daily(dimension: Dimension, description: string): Reads<DailyGiv
     const written = monthly ?? days ?? [];
     const short = listProblem(key, written.length);
     if (short !== undefined) return complainAt([key], short.problem, short);
-    const values = written.map((value, index) => {
-      if (typeof value === 'number' && unit === undefined) {
+    const values = written.map((text, index) => {
+      const ofMonth = key === 'monthly' && dimension === 'depth-rate' ? aDay(text, unit, index) : undefined;
+      const [value, itsUnit] = ofMonth ?? [text, unit];
+      if (typeof value === 'number' && itsUnit === undefined) {
         return complainAt([key, index], 'a number without a unit', {
           expected: `${describeDimension(dimension)}, or \`unit\` beside the list`,
         });
       }
       const answer =
-        typeof value === 'number' ? convert(value, unit ?? '', dimension) : parseQuantity(value, dimension);
+        typeof value === 'number'
+          ? convert(value, itsUnit ?? '', dimension)
+          : parseQuantity(value, dimension);
       return 'value' in answer ? answer.value : complainAt([key, index], answer.problem, answer);
     });
     return { kind: key, values };

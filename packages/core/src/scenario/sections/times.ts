@@ -3,7 +3,7 @@ import { calendarDays } from '../../base/calendar.js';
 import { parseQuantity } from '../../base/units.js';
 import { complain } from '../file/complaint.js';
 import type { Reader } from '../file/reader.js';
-import type { Path } from '../file/tree.js';
+import { describePath, type Path } from '../file/tree.js';
 import { quantity, quantityComplaint, type Reads } from '../file/values.js';
 import { checkMoment } from '../checks/actions.js';
 import { most } from '../checks/ranges.js';
@@ -82,6 +82,15 @@ function repeat(
   });
 }
 
+/** Whether a moment is of the run: one past its end is left out with a note, one before its start is a fault. */
+function isInRun(reader: Reader, path: Path, key: string, day: number, { lastDay }: RunFrame): boolean {
+  if (day < lastDay) return checkMoment(reader, [...path, key], day, lastDay);
+  reader.notes.push(
+    `${reader.where(path)}: ${describePath(path)} is left out: day ${Number(day.toPrecision(8))} is past the end of the run, day ${lastDay}`,
+  );
+  return false;
+}
+
 /**
  * Writes out when something happens. `at` is one moment; `every` repeats it up to, and not at, `until` or
  * the end of the run; `for`, or `from` with `until`, makes an interval, half open: at its end it is undone.
@@ -113,11 +122,11 @@ export function expandTimes(
     const stop = end ?? (length === undefined ? undefined : start + length);
     if (stop === undefined) return refuse('until', 'missing', 'until or for, to end what starts at from');
     if (stop <= start) return refuse('until', 'not after from', 'a later moment');
-    return checkMoment(reader, [...path, 'from'], start, frame.lastDay) ? [{ at: start, end: stop }] : [];
+    return isInRun(reader, path, 'from', start, frame) ? [{ at: start, end: stop }] : [];
   }
   const first = at === undefined ? usual : dayOf(at, frame);
   if (first === undefined) return refuse('at', 'missing', 'at, or from and until');
-  if (at !== undefined && !checkMoment(reader, [...path, 'at'], first, frame.lastDay)) return [];
+  if (at !== undefined && !isInRun(reader, path, 'at', first, frame)) return [];
   if (every === undefined) {
     if (end !== undefined)
       return refuse('until', 'until without every', 'every to repeat, or from and until for an interval');
