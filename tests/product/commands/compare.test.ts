@@ -42,7 +42,7 @@ describe('leat compare', () => {
     expect([code, err]).toEqual([0, '']);
     for (const part of [
       'A  40 d  small.yaml  Small system (invented)',
-      'B parts from A on day 0: feed@system',
+      'B first differs from A on day 0: feed@system',
       'nitrate@tank',
       'limits passed in some and not in all',
       'nitrogen came from',
@@ -93,7 +93,7 @@ describe('leat compare', () => {
     );
     expect(code).toBe(0);
     expect(widest(out)).toBeLessThanOrEqual(100);
-    expect(out).toContain('D never parts from A by more than 1 %');
+    expect(out).toContain('D never differs from A by more than 1 %');
     expect(out.match(/nitrogen came from/g)).toHaveLength(2);
   });
 

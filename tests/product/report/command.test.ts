@@ -213,7 +213,7 @@ describe('leat plot', () => {
     expect(readFileSync(inFolder('b.svg'), 'utf8')).toBe(svg);
     expect(svg).toContain('xmlns="http://www.w3.org/2000/svg"');
     expect(svg).not.toMatch(/var\(|NaN|undefined/);
-    expect(svg).toContain('nitrite, most for nile tilapia: 1');
+    expect(svg).toContain('nitrite, nile tilapia at most: 1');
     expect(svg).toContain('Small system (invented)');
   });
 

@@ -29,7 +29,19 @@ describe('a report of one run', () => {
   it('has every section', () => {
     const ids = [...read(one).querySelectorAll('section')].map(({ id }) => id);
     expect(ids).toEqual([
-      ...['asked', 'harvest', 'water', 'limits', 'courses', 'system', 'nitrogen', 'base', 'events', 'basis'],
+      ...[
+        'asked',
+        'harvest',
+        'water',
+        'limits',
+        'after',
+        'courses',
+        'system',
+        'nitrogen',
+        'base',
+        'events',
+        'basis',
+      ],
     ]);
   });
 
@@ -69,8 +81,8 @@ describe('a report of one run', () => {
       ).toBe(true);
     const text = textIn(document, '#courses');
     for (const name of [
-      'most for nile tilapia: 0.05',
-      'least for nile tilapia: 3',
+      'nile tilapia at most: 0.05',
+      'nile tilapia at least: 3',
       'pump main sucks air: 0.25',
     ])
       expect(text).toContain(name);

@@ -36,7 +36,7 @@ export function baseSection(maker: Maker, runs: readonly RunSummary[]): HTMLElem
       ),
     ];
   });
-  return section(maker, 'base', 'Base and acid', ...parts);
+  return section(maker, 'base', 'Base and acid: what holds pH', ...parts);
 }
 
 /** Whether a run used any base or acid. */

@@ -147,10 +147,10 @@ function partingText(
     const other = summaries[i + 1].letter;
     const share = `${apart * 100} %`;
     if (parting === null)
-      return `${other} never parts from ${letter} by more than ${share} of the highest of a quantity.`;
+      return `${other} never differs from ${letter} by more than ${share} of the highest of a quantity.`;
     const unit = quantities.find(({ name }) => name === parting.quantity)?.unit ?? '';
     return (
-      `${other} parts from ${letter} on day ${day(parting.day)}: ${seriesPhrase(parting.quantity)} is ` +
+      `${other} first differs from ${letter} on day ${day(parting.day)}: ${seriesPhrase(parting.quantity)} is ` +
       `${shown(parting.other)} against ${shown(parting.first)} ${unit}.`
     );
   });

@@ -50,7 +50,7 @@ function tables(maker: Maker, { vessels, flows }: SystemSummary): HTMLElement {
       flows.map(({ from, to, kind, rate }) => [end(from), end(to), kind, shown(rate)]),
     ),
   );
-  return folded(maker, 'Vessels and ways of water in figures', both);
+  return folded(maker, 'Vessels and flows of water in figures', both);
 }
 
 /** Room of a picture on a narrow screen, px. */
@@ -95,7 +95,7 @@ export function systemSection(maker: Maker, runs: readonly RunSummary[]): HTMLEl
       svg.setAttribute('class', kind);
       svg.setAttribute('style', `max-width:${mostEnlarged * Number(svg.getAttribute('width'))}px`);
       return finished(maker, svg, {
-        title: 'The system: vessels and ways of water',
+        title: 'The system: vessels and flows of water',
         description: described(system),
       });
     };

@@ -51,7 +51,7 @@ export const ammoniaOxidation: Process = {
  */
 export const ammoniaOxidationIdle: Process = {
   id: 'ammonia-oxidation-idle',
-  title: 'ammonia oxidation without growth',
+  title: 'ammonia oxidation by a full film',
   place: 'surface',
   unit: 'g N',
   basis: 'whole',
@@ -117,7 +117,7 @@ export const nitriteOxidation: Process = {
 /** Nitrite oxidised without growth where their room is full, per g N: NO2- + 1/2 O2 -> NO3- (1.14 g O2). */
 export const nitriteOxidationIdle: Process = {
   id: 'nitrite-oxidation-idle',
-  title: 'nitrite oxidation without growth',
+  title: 'nitrite oxidation by a full film',
   place: 'surface',
   unit: 'g N',
   basis: 'whole',

@@ -198,10 +198,10 @@ function partingLines(
   const share = `${shown(apart * 100)} %`;
   return partings.flatMap((parting, i) => {
     if (parting === null)
-      return [`${others[i]} never parts from ${first} by more than ${share} of the highest of a quantity`];
+      return [`${others[i]} never differs from ${first} by more than ${share} of the highest of a quantity`];
     const unit = quantities.find(({ name }) => name === parting.quantity)?.unit ?? '';
     return wrap(
-      `${others[i]} parts from ${first} on day ${day(parting.day)}: ${parting.quantity} is ` +
+      `${others[i]} first differs from ${first} on day ${day(parting.day)}: ${parting.quantity} is ` +
         `${shown(parting.other)} against ${shown(parting.first)} ${unit}, more than ${share} of its highest apart`,
       screenWidth(),
       '  ',

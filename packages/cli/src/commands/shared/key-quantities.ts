@@ -121,5 +121,8 @@ export function keyQuantities(run: Run, series: readonly Series[], wide: number)
   const room = Math.min(wide - used, wide <= 100 ? courseLetters : 2 * courseLetters);
   if (room < leastLetters) return table;
   const courses = rows.map((row) => sparkline(row[row.length - 1] as readonly number[], room));
-  return columns([[...head, 'course'], ...cells.map((row, i) => [...row, courses[i]])], [...sides, 'left']);
+  return columns(
+    [[...head, 'over time'], ...cells.map((row, i) => [...row, courses[i]])],
+    [...sides, 'left'],
+  );
 }

@@ -99,7 +99,7 @@ function trialTable({ varied, conditions, answer }: SizeSummary): readonly strin
     ),
     ...conditions.flatMap(({ text, unit }, i) =>
       wrap(
-        `[${i + 1}] ${text}: margin in ${unit === '1' ? 'shares of the limit' : unit}`,
+        `[${i + 1}] ${text}: margin ${unit === '1' ? 'as a share of the limit' : `in ${unit}`}`,
         screenWidth(),
         '    ',
       ),

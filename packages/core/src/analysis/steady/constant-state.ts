@@ -226,7 +226,7 @@ export function constantState(task: Task, start: Float64Array, given: readonly H
     }
     const worst = worstDrift(task, early, states) ?? anyValue(task, y, states);
     if (worst === undefined) {
-      throw new NoSteadyStateError(`no state that lasts was found in a march of ${marched} days`);
+      throw new NoSteadyStateError(`no state that lasts was found in ${marched} days of simulation`);
     }
     held.push(holdDrifting(task.model, worst.component, worst.state, worst.drift));
     from = worst.drift === 0 ? y : start;
