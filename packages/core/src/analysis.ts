@@ -75,7 +75,13 @@ export { openSizeMembers, type SizeDraws, type SizeMember } from './analysis/des
 export { sizeReasons, type SizeReasons } from './analysis/design/size-reasons.js';
 export { sizeSpread, type SizeSpread } from './analysis/design/size-spread.js';
 export type { Trial } from './analysis/design/trial.js';
-export { partsOf, valueInUnit, valueRange, type EndNames, type ValueRange } from './analysis/design/value-range.js';
+export {
+  partsOf,
+  valueInUnit,
+  valueRange,
+  type EndNames,
+  type ValueRange,
+} from './analysis/design/value-range.js';
 export { sweepPoint, type SweepPoint } from './analysis/design/sweep.js';
 export { sweepGrid, sweepValues } from './analysis/design/sweep.js';
 export type { Spread as RowSpread } from './analysis/uncertainty/one-at-a-time.js';
