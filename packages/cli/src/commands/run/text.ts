@@ -243,8 +243,10 @@ export function summary(results: RunResults, style: Style, detail = false): stri
       wrap(line, screenWidth(), '  ').map((each) => (i === 0 ? style.strong(each) : each)),
     ),
     '',
-    ...paragraph(harvestLines(harvest)),
-    ...paragraph(results.costs === undefined ? [] : costLines(results.costs)),
+    ...paragraph([
+      ...harvestLines(harvest),
+      ...(results.costs === undefined ? [] : costLines(results.costs)),
+    ]),
     ...paragraph(afterLines(after, run.model.scenario.startDate)),
     ...keyQuantities(run, series, screenWidth()),
     '',
