@@ -25,6 +25,11 @@ export function hydrogenAt(pH: number): number {
   return 10 ** -pH * LITRES;
 }
 
+/** pH of an activity of the hydrogen ion, mol m-3. */
+export function pHOf(hydrogen: number): number {
+  return -Math.log10(hydrogen / LITRES);
+}
+
 /** log10 K = A + B T + C/T + D log10 T + E/T2, T in kelvin. Plummer & Busenberg 1982. */
 function logConstant(values: Values, id: string, kelvin: number): number {
   const term = (name: string): number => values.value(`${id}.${name}`);
@@ -199,7 +204,7 @@ export function speciate(
   const freeByH = (-tan * k.ammonium) / (base * base);
   const dissolvedByH = (carbon * h * (k.k1 * h + 2 * carbonate)) / (sum * sum);
   const saturatedByH = (-carbon * saturated * (2 * h + k.k1)) / sum;
-  out[o] = -Math.log10(h / LITRES);
+  out[o] = pHOf(h);
   out[o + 1] = tan * free;
   out[o + 2] = carbon * dissolved;
   out[o + 3] = carbon * saturated;

@@ -47,12 +47,13 @@ interface Products {
 
 /** Which products make the partials by states and by time. */
 function layProducts(
-  { instances }: Model,
+  { instances, layout }: Model,
   { reads, at, kind, slot }: RateTables,
   { drifts, own }: { readonly drifts: Drifts; readonly own: readonly (readonly number[])[] },
-): { readonly state: Products; readonly time: Products } {
-  const state: Products = { to: [], partial: [], factor: [] };
-  const time: Products = { to: [], partial: [], factor: [] };
+): { readonly state: Products; readonly time: readonly Products[] } {
+  const none = (): Products => ({ to: [], partial: [], factor: [] });
+  const state = none();
+  const times = layout.vessels.map(none);
   const add = (list: Products, to: number, partial: number, factor: number): void => {
     list.to.push(to);
     list.partial.push(partial);
@@ -64,6 +65,7 @@ function layProducts(
     const m = process.basis === 'volume' ? 1 : 0;
     const s = vessel * PER_STATE;
     const t = vessel * 2 * drifts.one;
+    const time = times[vessel];
     const componentOf = (state: number): number => {
       const extra = own.findIndex((states) => states[vessel] === state);
       return extra < 0 ? state - vessel * WATER : WATER + extra;
@@ -82,7 +84,7 @@ function layProducts(
       }
     }
   });
-  return { state, time };
+  return { state, time: times };
 }
 
 /** Lays the chain rule of a model out as sums of products of partials and factors. */
@@ -101,10 +103,6 @@ export function openRateChain(
   const { state, time } = layProducts(model, tables, { drifts: { components, one }, own });
   const entries = dependence.column.length;
   const toStates = new SumsOfProducts(groupProducts(state.to, state.partial, state.factor, entries), 'set');
-  const toTime = new SumsOfProducts(
-    groupProducts(time.to, time.partial, time.factor, model.rows.length),
-    'set',
-  );
   const perState = new Float64Array(PER_STATE * vesselCount);
   const perTime = new Float64Array(2 * one * vesselCount);
 
@@ -127,31 +125,37 @@ export function openRateChain(
       toStates.apply(d, perState, dr);
     },
     byTime(rt) {
+      rt.fill(0);
       for (let vessel = 0; vessel < vesselCount; vessel++) {
-        const t = vessel * 2 * one;
-        const first = vessel * WATER;
         const spread = -regime.slope[vessel];
-        for (let c = 0; c < WATER; c++) {
-          const drift = spread * v[first + c];
-          perTime[t + c] = drift * perVolume[vessel];
-          perTime[t + one + c] = drift;
-        }
-        for (let c = 0; c < own.length; c++) {
-          const drift = spread * v[own[c][vessel]];
-          perTime[t + WATER + c] = drift * perVolume[vessel];
-          perTime[t + one + WATER + c] = drift;
-        }
-        for (let value = 0; value < VALUES; value++) {
-          const o = vessel * SPECIATION + VALUES + value * ACIDS.length;
-          let drift = 0;
-          for (let acid = 0; acid < ACIDS.length; acid++)
-            drift += speciation[o + acid] * v[first + ACIDS[acid]];
-          drift *= spread;
-          perTime[t + components + value] = drift * perVolume[vessel];
-          perTime[t + one + components + value] = drift;
-        }
+        if (spread !== 0) ofVessel(vessel, spread, rt);
       }
-      toTime.apply(d, perTime, rt);
     },
   };
+
+  /** Adds what a vessel whose volume moves makes of the partials by time. */
+  function ofVessel(vessel: number, spread: number, rt: Float64Array): void {
+    const t = vessel * 2 * one;
+    const first = vessel * WATER;
+    for (let c = 0; c < WATER; c++) {
+      const drift = spread * v[first + c];
+      perTime[t + c] = drift * perVolume[vessel];
+      perTime[t + one + c] = drift;
+    }
+    for (let c = 0; c < own.length; c++) {
+      const drift = spread * v[own[c][vessel]];
+      perTime[t + WATER + c] = drift * perVolume[vessel];
+      perTime[t + one + WATER + c] = drift;
+    }
+    for (let value = 0; value < VALUES; value++) {
+      const o = vessel * SPECIATION + VALUES + value * ACIDS.length;
+      let drift = 0;
+      for (let acid = 0; acid < ACIDS.length; acid++) drift += speciation[o + acid] * v[first + ACIDS[acid]];
+      drift *= spread;
+      perTime[t + components + value] = drift * perVolume[vessel];
+      perTime[t + one + components + value] = drift;
+    }
+    const { to, partial, factor } = time[vessel];
+    for (let e = 0; e < to.length; e++) rt[to[e]] += d[partial[e]] * perTime[factor[e]];
+  }
 }

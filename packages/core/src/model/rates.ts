@@ -91,7 +91,7 @@ function openTransport(
     byTime(rt) {
       for (let s = 0; s < streamOf.length; s++) {
         const from = fromOf[s];
-        if (from < 0) continue;
+        if (from < 0 || regime.slope[from] === 0) continue;
         const perDay = -regime.flow[streamOf[s]] * perVolume[from] * regime.slope[from];
         for (let c = 0; c < WATER; c++) rt[firstRow[s] + c] = perDay * v[from * WATER + c];
       }
@@ -166,6 +166,7 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
     chain.byTime(rt);
     for (let i = 0; i < scaled.length; i++) {
       const vessel = vesselOf[scaled[i]];
+      if (regime.slope[vessel] === 0) continue;
       const row = rowOf[scaled[i]];
       rt[row] += regime.slope[vessel] * r[row] * perVolume[vessel];
     }

@@ -1,5 +1,5 @@
 // Reads numbers as: chemistry of a vessel
-import { speciate, SPECIATION } from '../chemistry/acid-base.js';
+import { pHOf, speciate, SPECIATION } from '../chemistry/acid-base.js';
 import { hydrogenNear } from '../chemistry/acid-base.js';
 import { waterComponents } from '../processes/components.js';
 import { ownInWater } from './layout.js';
@@ -11,8 +11,6 @@ const WATER = waterComponents.length;
 const TAN = waterComponents.indexOf('tan');
 const ALKALINITY = waterComponents.indexOf('alkalinity');
 const CARBON = waterComponents.indexOf('carbon');
-/** From -log10 of mol m-3 to pH. */
-const LITRES = 1000;
 /** A predicted hydrogen ion off by more than this factor from where it is predicted from is not used. */
 const TRUSTED = 2;
 
@@ -92,7 +90,7 @@ export function openWaterLook(model: Model, regime: Regime, wantsPh: boolean): W
       const o = states + DERIVED * vessel;
       const square = h * h;
       const sum = square + k.k1 * h + k.k1 * k.k2;
-      if (wantsPh) v[o] = -Math.log10(h / LITRES);
+      if (wantsPh) v[o] = pHOf(h);
       v[o + 1] = (tan * k.ammonium) / (k.ammonium + h);
       v[o + 2] = (carbon * square) / sum;
       v[o + 3] = (carbon * k.k1 * k.k2) / (sum * k.calcite);

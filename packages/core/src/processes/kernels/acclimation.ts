@@ -1,12 +1,24 @@
+import { pHOf } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
-import { above, aboveSlope } from './rate-terms.js';
+import { HYDROGEN_AFTER_PH, type Kernel } from './kernel.js';
+
+/** Width, in pH, over which the flank bends into its ends: a join without a corner. */
+const BEND = 0.1;
+
+/** Share of the way from its lowest to a fresh film, 0..1, that water of a pH lets the flank be: half at fresh + distance. */
+const freed = (pH: number, fresh: number, distance: number): number =>
+  1 / (1 + Math.exp((fresh + distance - pH) / BEND));
+
+/** What the lowest flank leaves in the same measure. */
+const least = (fresh: number, lowest: number): number => Math.exp((lowest - fresh) / BEND);
 
 /**
  * Flank of a film that has long grown in water of a pH: `distance` below it, but not above that of a fresh film and not
- * below the lowest; the two bends are smooth. All in pH.
+ * below the lowest; the two bends are smooth: two joins of BEND ln(1 + e^(x / BEND)), one in the other, are one logarithm.
+ * All in pH.
  */
 function flankAt(pH: number, fresh: number, distance: number, lowest: number): number {
-  return lowest + above(fresh - lowest - above(fresh + distance - pH));
+  return fresh + BEND * Math.log(least(fresh, lowest) + freed(pH, fresh, distance));
 }
 
 /** Flank of a film that has long grown in water of a pH. */
@@ -25,13 +37,34 @@ export function acclimationCoefficients(values: Values): readonly number[] {
   ];
 }
 
+/** Coefficients of acclimation. */
+const SIZE = 4;
+
+const acclimationKernel: Kernel = {
+  rates: ([{ count, row, at, k }], v, r) => {
+    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += SIZE) {
+      const pH = pHOf(v[at[n] + HYDROGEN_AFTER_PH]);
+      r[row + i] = k[o] * (flankAt(pH, k[o + 1], k[o + 2], k[o + 3]) - v[at[n + 1]]);
+    }
+  },
+  partials: ([{ count, at, k, d }], v) => {
+    for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += SIZE) {
+      const pH = pHOf(v[at[n] + HYDROGEN_AFTER_PH]);
+      const free = freed(pH, k[o + 1], k[o + 2]);
+      d[n] = (k[o] * (free * (1 - free))) / (least(k[o + 1], k[o + 3]) + free);
+      d[n + 1] = -k[o];
+    }
+  },
+};
+
 /** How fast the flank of a film moves towards that of its water, pH d-1. Variables: pH, flank. */
 export const acclimation = {
   rate: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>): number =>
     k[0] * (flankAt(v[at[0]], k[1], k[2], k[3]) - v[at[1]]),
   partials: (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
-    const lack = k[1] + k[2] - v[at[0]];
-    d[0] = k[0] * aboveSlope(k[1] - k[3] - above(lack)) * aboveSlope(lack);
+    const free = freed(v[at[0]], k[1], k[2]);
+    d[0] = (k[0] * (free * (1 - free))) / (least(k[1], k[3]) + free);
     d[1] = -k[0];
   },
+  kernel: acclimationKernel,
 };

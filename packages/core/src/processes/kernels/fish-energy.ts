@@ -125,7 +125,7 @@ export function growthPartialsAt(
   m: number,
 ): void {
   const each = perFeed(v[at[n + 5]], v[at[n + 6]], v[at[n + FAT]], k, o, parts);
-  for (let q = m; q < m + INTAKE_READS; q++) d[q] *= each;
+  for (let q = 0; q < INTAKE_READS; q++) d[m + q] *= each;
   d[m + 5] += eaten * parts[0];
   d[m + 6] += eaten * parts[1];
   d[m + FAT] = eaten * parts[2];

@@ -29,6 +29,11 @@ function reachedSlope(x: number): number {
   return x > 1e-3 ? Math.exp(-x) - reached(x) : -x / 2 + (x * x) / 3 - (x * x * x) / 8;
 }
 
+/** The same, where `share` is reached: e^-x is 1 - x share. */
+function slopeAt(x: number, share: number): number {
+  return x > 1e-3 ? 1 - x * share - share : reachedSlope(x);
+}
+
 /** Share of settled solids that breathe oxygen; k: 1 reach (q), 2 half-saturation. None without oxygen. */
 function oxicShare(o: number, s: number, r: number, k: ArrayLike<number>, at: number): number {
   return o > 0 ? monod(o, k[at + 2]) * reached(loadAt(k[at + 1], o, s, r)) : 0;
@@ -198,10 +203,15 @@ export const sludgeKernel: Kernel = {
       const nitrate = v[at[n + 1]];
       const s = v[at[n + 2]];
       const r = v[at[n + 3]];
-      const share = oxicShare(oxygen, s, r, k, o);
-      const byOxygen = oxicByOxygen(oxygen, s, r, k, o) * s;
-      const bySettled = share + oxicBySettled(oxygen, s, r, k, o);
-      const byRefractory = oxicByRefractory(oxygen, s, r, k, o);
+      const aired = oxygen > 0 ? monod(oxygen, k[o + 2]) : 0;
+      const x = oxygen > 0 ? loadAt(k[o + 1], oxygen, s, r) : 0;
+      const deep = reached(x);
+      const slope = aired * slopeAt(x, deep);
+      const share = aired * deep;
+      // As oxicByOxygen, oxicBySettled and oxicByRefractory, of one load.
+      const byOxygen = oxygen > 0 ? (monodSlope(oxygen, k[o + 2]) * deep - slope / (2 * oxygen)) * s : 0;
+      const bySettled = share + (x > 0 ? slope * (0.5 + (0.5 * s) / (s + r)) : 0);
+      const byRefractory = x > 0 ? (slope * 0.5 * s) / (s + r) : 0;
       a[m] = k[o] * byOxygen;
       a[m + 1] = k[o] * bySettled;
       a[m + 2] = k[o] * byRefractory;
