@@ -1,8 +1,8 @@
 /**
- * Products worked by loops before code of its own pays: some years of a small system. New code is slow until it has
+ * Products worked by loops before code of its own pays: a year or two of a small system. New code is slow until it has
  * been compiled well, which costs more than a single run would gain.
  */
-const HOT = 12_000_000;
+const HOT = 40_000_000;
 /** Then it is called every so many calls, this often, while it is compiled beside the loops; and then always. */
 const SELDOM = 32;
 const WARMING = 64;

@@ -6,7 +6,7 @@ import { createRandom } from '../../../../packages/core/src/base/random.js';
 import type { SparsePattern } from '../../../../packages/core/src/solve/contract.js';
 
 /** More often than it takes for code of a few hundred products to be made and always used. */
-const OFTEN = 32_000;
+const OFTEN = 60_000;
 
 /** A pattern of so many rows with a few entries in each, different for each seed. */
 function patternOf(seed: number, size: number): SparsePattern {
@@ -86,12 +86,12 @@ describe('code written out for a shape', () => {
     expect([...a]).toEqual([123]);
   });
 
-  it('keeps its schedule: loops for 12 million products, then every 32nd of 2,048 calls, then always', () => {
-    const line = new StraightLine(['a'], 1200, (writer) => {
-      writer.add('a[0]=1;', 1200);
+  it('keeps its schedule: loops for 40 million products, then every 32nd of 2,048 calls, then always', () => {
+    const line = new StraightLine(['a'], 1000, (writer) => {
+      writer.add('a[0]=1;', 1000);
     });
-    const used = Array.from({ length: 13_000 }, () => line.code() !== undefined);
-    const first = 12_000_000 / 1200 - 1;
+    const used = Array.from({ length: 43_000 }, () => line.code() !== undefined);
+    const first = 40_000_000 / 1000 - 1;
     const wanted = used.map((_, call) => {
       const warm = call - first + 1;
       return warm >= 2048 || (warm > 0 && warm % 32 === 0);
@@ -109,7 +109,7 @@ describe('code written out for a shape', () => {
     const line = new StraightLine(['a'], 40_000, (writer) => {
       for (const count of products) writer.add('a[0]++;', count);
     });
-    for (let call = 0; call < 2400; call++) line.code();
+    for (let call = 0; call < 3100; call++) line.code();
     const a = new Float64Array(1);
     for (const piece of line.code() ?? []) piece(a);
     expect(line.code()).toHaveLength(pieces);
@@ -123,7 +123,7 @@ describe('code written out for a shape', () => {
     const line = new StraightLine([], products, (writer) => {
       writer.add('', products);
     });
-    for (let call = 0; call < 2400; call++) line.code();
+    for (let call = 0; call < 3100; call++) line.code();
     expect(line.code() !== undefined).toBe(made);
   });
 

@@ -67,8 +67,8 @@ describe('SumsOfProducts', () => {
     const wanted = Array.from({ length: 12 }, () => 0.5);
     for (const q of products) wanted[Math.floor(q / 50)] += a[q % 7] * b[q % 11];
     const out = new Float64Array(12);
-    // 24,000 calls of 500 products are the 12 million after which code is made, 2,048 more until it is always used.
-    for (let call = 0; call < 26_100; call++) {
+    // 80,000 calls of 500 products are the 40 million after which code is made, 2,048 more until it is always used.
+    for (let call = 0; call < 82_100; call++) {
       out.fill(0.5);
       sums.apply(a, b, out);
     }
