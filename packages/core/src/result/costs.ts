@@ -3,14 +3,14 @@ import type { Run } from '../run/run.js';
 import { harvestOf } from './harvest.js';
 import { productsGiven } from './base-plan.js';
 
-/** One row of an account: what it is of, and how much it cost (`spent`) or fetched (`earned`) over the run. */
+/** One row of an account: what it is of, and the `amount` that it cost (`spent`) or fetched (`earned`) over the run. */
 export interface CostRow {
   readonly name: string;
   readonly kind: 'spent' | 'earned';
   readonly amount: number;
 }
 
-/** What a run cost and what it fetched, by the prices of its scenario. */
+/** What a run cost (`spent`) and what it fetched (`earned`) in all, by the prices of its scenario. */
 export interface Costs {
   /** Word of the currency; empty where none was written. */
   readonly currency: string;

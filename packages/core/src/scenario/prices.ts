@@ -1,4 +1,4 @@
-/** A price of something by name: of a crop, or of a product that is dosed. */
+/** A `price` of something by name: of a crop, or of a product that is dosed. */
 export interface NamedPrice<Per extends string> {
   readonly name: string;
   readonly price: number;
@@ -21,6 +21,6 @@ export interface Prices {
   readonly products: readonly NamedPrice<'kg'>[];
   /** What crops fetch, fresh. */
   readonly crops: readonly NamedPrice<'kg' | 'plant'>[];
-  /** What fish that are taken out alive fetch. */
+  /** What fish that are taken out alive fetch: `price` for each kg or fish. */
   readonly fish?: { readonly price: number; readonly per: 'kg' | 'fish' };
 }

@@ -38,6 +38,7 @@ export function openChanges(
 
 /** One change of a proposal: what, to what, how much, from when and until when. Plain data. */
 export interface ProposedChange extends Pick<Change, 'name' | 'effort' | 'most' | 'unit' | 'at' | 'from'> {
+  /** Whole steps of the change, from 1. */
   readonly steps: number;
   /** In `unit`. */
   readonly amount: number;

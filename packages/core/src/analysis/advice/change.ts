@@ -27,6 +27,7 @@ export type Effort = 1 | 2 | 3 | 4;
 export interface Change {
   readonly name: ChangeName;
   readonly effort: Effort;
+  /** Most steps that are tried. */
   readonly most: number;
   /** Whether it may end before the run does. */
   readonly ends: boolean;
@@ -36,10 +37,10 @@ export interface Change {
   readonly unit: string;
   /** What it is done to: vessels, cohorts, plantings, a product. */
   readonly at: readonly string[];
-  /** The amount of so many steps, in `unit`. */
+  /** The amount of so many `steps`, in `unit`. */
   amount(steps: number): number;
   /**
-   * The file with the change made.
+   * The file with so many `steps` of the change made.
    * @param until d: when it ends, where it ends before the run does
    */
   apply(file: PlainFile, steps: number, until?: number): PlainFile;

@@ -23,7 +23,7 @@ export interface Situation {
   readonly behind: boolean;
   /** What held it back. */
   readonly held?: FilterHeld;
-  /** Fish of each cohort on day `from`. */
+  /** Fish of each cohort on day `from`: their `number`. */
   readonly fish: readonly { readonly cohort: string; readonly number: number }[];
   /** What the system evaporates on its thirstiest day, m3/d. */
   readonly thirst: number;

@@ -3,7 +3,7 @@ import { sum } from '../../base/sum.js';
 import { productsGiven } from '../../result/base-plan.js';
 import type { Run, Sample } from '../../run/run.js';
 
-/** Plants set out or taken off in a week: of a crop whose tables say how many stand on a square metre, how many. */
+/** Plants set out in a week: their `area`, and of a crop whose tables say how many stand on a square metre how many `plants`. */
 export interface WeekOfCrop {
   readonly planting: string;
   /** m2. */
@@ -26,17 +26,17 @@ export interface PlanWeek {
   readonly from: number;
   readonly setOut: readonly WeekOfCrop[];
   readonly gives: readonly WeekOfHarvest[];
-  /** Feed, mean g/d, by cohort. */
+  /** Feed by cohort: `perDay` g in the mean. */
   readonly feed: readonly { readonly cohort: string; readonly perDay: number }[];
-  /** Products dosed by actions, plans and rules, g. */
+  /** Products dosed by actions, plans and rules: `mass`, g. */
   readonly doses: readonly { readonly product: string; readonly vessel: string; readonly mass: number }[];
-  /** Fish taken out alive. */
+  /** Fish taken out alive: their `number` and `mass`, g. */
   readonly fishOut: readonly { readonly cohort: string; readonly number: number; readonly mass: number }[];
-  /** Fish put in. */
+  /** Fish put in: their `number`. */
   readonly fishIn: readonly { readonly cohort: string; readonly number: number }[];
 }
 
-/** What stands at the start: seedlings to be had for it, and batches that stand already. */
+/** What stands at the start, planted that day or before: its `area`, m2, and how many `plants` where the tables say it. */
 export interface PlanStart {
   readonly planting: string;
   readonly area: number;
@@ -159,7 +159,7 @@ export function planStart(run: Run): readonly PlanStart[] {
   );
 }
 
-/** What dosers that hold pH or alkalinity gave besides what is dosed by plan: mean g a week, by product. */
+/** What dosers that hold pH or alkalinity gave besides what is dosed by plan: `mass`, mean g a week, by product. */
 export function dosersPerWeek(run: Run): readonly { readonly product: string; readonly mass: number }[] {
   const { samples, doses } = run;
   const weeks = (samples[samples.length - 1].time - samples[0].time) / WEEK;

@@ -11,7 +11,7 @@ export interface PlanQuantity extends PlanRange {
   readonly name: string;
   /** Of the ends; empty for a count or a bare number. */
   readonly unit: string;
-  /** The file with so much of it. */
+  /** The file with so much of it: `value` in its unit. */
   apply(file: PlainFile, value: number): PlainFile;
 }
 

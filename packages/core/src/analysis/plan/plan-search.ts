@@ -1,5 +1,5 @@
 /**
- * One quantity that is planned, between two ends, on so many even `steps`: what lies between two of them is not looked at.
+ * One quantity that is planned, `from` one end `to` the other, on so many even `steps`: what lies between two of them is not looked at.
  */
 export interface PlanRange {
   readonly from: number;
@@ -30,7 +30,7 @@ export interface PlanFound<Trial extends PlanTrial> {
   readonly trials: readonly Trial[];
 }
 
-/** The value of a quantity at one of its steps, to six digits or, where only those make sense, a whole number. */
+/** The value of a quantity at one `step` of its steps, to six digits or, where only those make sense, a whole number. */
 export function planValue({ from, to, steps, whole = false }: PlanRange, step: number): number {
   if (step === 0) return from;
   if (step === steps) return to;
