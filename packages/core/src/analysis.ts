@@ -96,7 +96,7 @@ export {
   type Proposal,
   type ProposedChange,
 } from './analysis/advice/advise.js';
-export type { changeNames, Change, ChangeName, Effort } from './analysis/advice/change.js';
+export type { changeNames, Change, ChangeContext, ChangeName, Effort } from './analysis/advice/change.js';
 export {
   adviceOutcome,
   aimOf,

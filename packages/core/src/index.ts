@@ -66,6 +66,7 @@ export type { ResumableRun } from './run/run-state.js';
 // What a run says.
 export { allSeries, seriesNames, seriesOf, type Series } from './result/series.js';
 export { costsOf, type CostRow, type Costs } from './result/costs.js';
+export type { NamedPrice } from './scenario/prices.js';
 export { basePlan, type BasePlan, type BaseUse } from './result/base-plan.js';
 export { budgetOf, budgetsOf, relativeResidual, worstResidual, type Budget } from './result/budget.js';
 export { fatesOf, type Fates, type Share } from './result/fates.js';

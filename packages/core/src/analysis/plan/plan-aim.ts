@@ -66,7 +66,7 @@ const kinds: readonly (keyof RunHarm)[] = [
 ];
 
 /**
- * Holds a run against an aim: it holds where nothing harms fish, water or crops, the reservoir is never low, and every
+ * Holds a run of a choice (`at` the step of each quantity) against an aim: it holds where nothing harms fish, water or crops, the reservoir is never low, and every
  * condition of one's own is kept. Of aims that are alike the one with more crops and fish is better.
  */
 export function planTrial(at: readonly number[], run: Run, outcome: AdviceOutcome, aim: PlanAim): PlanTrial {
@@ -82,7 +82,7 @@ export function planTrial(at: readonly number[], run: Run, outcome: AdviceOutcom
   };
 }
 
-/** The trial of a choice that makes no system at all: worse than any that does. */
+/** The trial of a choice (`at` the step of each quantity) that makes no system at all: worse than any that does. */
 export function noTrial(at: readonly number[]): PlanTrial {
   return { at, holds: false, aim: 0, beside: 0, harm: [...kinds.map(() => Infinity), Infinity] };
 }

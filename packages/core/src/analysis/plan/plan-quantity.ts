@@ -5,7 +5,7 @@ import { amountLess, isBox, type PlainFile, valueAt, withActions, withValue } fr
 import { valueRange } from '../design/value-range.js';
 import type { PlanRange } from './plan-search.js';
 
-/** A quantity that is planned: between which ends, in which unit, and what it does to a file. */
+/** A quantity that is planned, `from` one end `to` the other in so many `steps`, in which unit, and what it does to a file. */
 export interface PlanQuantity extends PlanRange {
   /** What it is called: `beds`, `fish`, or the path of a value in the file. */
   readonly name: string;
