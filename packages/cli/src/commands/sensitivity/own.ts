@@ -31,7 +31,7 @@ export interface OwnOptions extends ScenarioOptions {
 }
 
 /** What one of the user's own numbers does to an outcome. */
-export interface OwnEffect extends OwnValue {
+interface OwnEffect extends OwnValue {
   /** The outcome where the number is its error too low and too high; NaN: no outcome. */
   readonly low: number;
   readonly high: number;
@@ -117,7 +117,7 @@ const most = 10;
 const unitText = (unit: string): string => (unit === '1' ? '' : ` ${unit}`);
 
 /** Which of the user's own numbers to measure better, and with what. */
-export function ownText(
+function ownText(
   { title, measure, unit, outcome, runs, failed, reason, effects }: OwnResult,
   style: Style,
 ): string {

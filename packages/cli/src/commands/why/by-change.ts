@@ -12,7 +12,7 @@ import {
 import { job, withText } from './job.js';
 
 /** A change and its part of the difference. */
-export interface ChangePart extends ChangeShare {
+interface ChangePart extends ChangeShare {
   readonly change: FileChange;
 }
 

@@ -37,7 +37,7 @@ function signed(value: number, decimals: number): string {
  * Values rounded so that they sum to the rounded total: what is left of rounding goes to those that were rounded farthest
  * the other way.
  */
-export function roundedToSum(values: readonly number[], total: number, decimals: number): readonly number[] {
+function roundedToSum(values: readonly number[], total: number, decimals: number): readonly number[] {
   const unit = 10 ** -decimals;
   const rounded = values.map((value) => Math.round(value / unit));
   let left = Math.round(total / unit) - rounded.reduce((sum, value) => sum + value, 0);
