@@ -11,8 +11,7 @@ export function valuesLike(plain: Plain, pattern: string): readonly ValueAtPath[
   const steps = pattern.replace(/\[(\d+|\*)\]/g, '.$1').split('.');
   const walk = (at: Plain | undefined, done: number, path: string): readonly ValueAtPath[] => {
     if (at === undefined || at === null) return [];
-    if (done === steps.length)
-      return typeof at === 'object' ? [] : [{ path, value: at }];
+    if (done === steps.length) return typeof at === 'object' ? [] : [{ path, value: at }];
     if (typeof at !== 'object') return [];
     const isList = Array.isArray(at);
     return Object.entries(at as Readonly<Record<string, Plain>>)
