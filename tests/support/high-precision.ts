@@ -53,8 +53,8 @@ function arc(n: bigint, sign: bigint): bigint {
   return sum;
 }
 
-export const LN2 = 2n * arc(3n, 1n);
-export const LN10 = 3n * LN2 + 2n * arc(9n, 1n);
+const LN2 = 2n * arc(3n, 1n);
+const LN10 = 3n * LN2 + 2n * arc(9n, 1n);
 export const PI = 16n * arc(5n, -1n) - 4n * arc(239n, -1n);
 
 export function exp(x: bigint): bigint {

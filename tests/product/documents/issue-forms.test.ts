@@ -6,11 +6,11 @@ import { describe, expect, it } from 'vitest';
 import { root } from '../packages/packed.js';
 
 // The reader of YAML that core depends on: tests have none of their own.
-const { parse } = createRequire(join(root, 'packages/core/package.json'))('yaml') as {
-  parse(text: string): unknown;
+const yaml = createRequire(join(root, 'packages/core/package.json'))('yaml') as {
+  readonly parse: (text: string) => unknown;
 };
 const folder = join(root, '.github/ISSUE_TEMPLATE');
-const read = (name: string): unknown => parse(readFileSync(join(folder, name), 'utf8'));
+const read = (name: string): unknown => yaml.parse(readFileSync(join(folder, name), 'utf8'));
 
 interface Field {
   readonly type: string;

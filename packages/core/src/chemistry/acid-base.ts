@@ -31,11 +31,6 @@ export function pHOf(hydrogen: number): number {
   return -log10(hydrogen / LITRES);
 }
 
-/** pH of an activity of the hydrogen ion, mol m-3. */
-export function pHOf(hydrogen: number): number {
-  return -Math.log10(hydrogen / LITRES);
-}
-
 /** log10 K = A + B T + C/T + D log10 T + E/T2, T in kelvin. Plummer & Busenberg 1982. */
 function logConstant(values: Values, id: string, kelvin: number): number {
   const term = (name: string): number => values.value(`${id}.${name}`);

@@ -12,7 +12,7 @@ export interface RankCorrelation {
 }
 
 /** A correlation of the tables with all that is known of it. */
-export interface CorrelationRow extends RankCorrelation {
+interface CorrelationRow extends RankCorrelation {
   readonly conditions: string;
   /** Key in the table of sources. */
   readonly source: string;
@@ -24,7 +24,7 @@ export interface CorrelationRow extends RankCorrelation {
  * Numbers of the tables that vary together, because one publication gives both or one measurement holds both: drawn apart
  * they make films that nobody has seen. They hold where both are drawn and neither is named by a correlation of the user.
  */
-export const tableCorrelations: readonly CorrelationRow[] = correlationCells.map(
+const tableCorrelations: readonly CorrelationRow[] = correlationCells.map(
   ([a, b, rank, conditions, source, page, mark]) => ({ a, b, rank, conditions, source, page, mark }),
 );
 

@@ -23,7 +23,7 @@ export interface NaiveReading {
 }
 
 /** Rows of a text of CSV, letter by letter. */
-export function naiveRows(text: string): string[][] {
+function naiveRows(text: string): string[][] {
   const rows: string[][] = [[]];
   let cell = '';
   let quoted = false;
@@ -88,13 +88,13 @@ const number = (text: string): number => {
 };
 
 /** Places behind the point that a number was read to. */
-export function naivePlaces(text: string): number {
+function naivePlaces(text: string): number {
   const [figures, power = '0'] = text.toLowerCase().replace(',', '.').split('e');
   return Math.max(0, (figures.split('.')[1] ?? '').length - Number(power));
 }
 
 /** What is between quotes of one cell, in the unit written; undefined where nothing is said. */
-export function naiveCell(
+function naiveCell(
   text: string,
   { steps, resolution }: NaiveColumn,
   places: number,

@@ -35,11 +35,6 @@ function slopeAt(x: number, share: number): number {
   return x > 1e-3 ? 1 - x * share - share : reachedSlope(x);
 }
 
-/** The same, where `share` is reached: e^-x is 1 - x share. */
-function slopeAt(x: number, share: number): number {
-  return x > 1e-3 ? 1 - x * share - share : reachedSlope(x);
-}
-
 /** Share of settled solids that breathe oxygen; k: 1 reach (q), 2 half-saturation. None without oxygen. */
 function oxicShare(o: number, s: number, r: number, k: ArrayLike<number>, at: number): number {
   return o > 0 ? monod(o, k[at + 2]) * reached(loadAt(k[at + 1], o, s, r)) : 0;
