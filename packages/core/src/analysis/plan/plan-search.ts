@@ -44,7 +44,7 @@ const ALIKE = 1e-3;
 const apart = (a: number, b: number): boolean => Math.abs(a - b) > ALIKE * Math.max(Math.abs(a), Math.abs(b));
 
 /** Order of two trials, the better first: what holds, then the aim, then what stands beside it; else the least harm. */
-function compareTrials(a: PlanTrial, b: PlanTrial): number {
+export function compareTrials(a: PlanTrial, b: PlanTrial): number {
   if (a.holds !== b.holds) return a.holds ? -1 : 1;
   if (a.holds) {
     if (apart(a.aim, b.aim)) return b.aim - a.aim;

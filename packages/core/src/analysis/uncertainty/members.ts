@@ -1,3 +1,4 @@
+import { withTableCorrelations } from '../../library/correlations.js';
 import type { TableRow } from '../../library/table-row.js';
 import { type ExtendedScenario, openModel } from '../../model/open-model.js';
 import type { Extension } from '../../model/own.js';
@@ -119,6 +120,7 @@ export function basisOf(
     scenario: scenarioHash(scenario),
     hash: contentHash({
       ...{ version, scenario, plain: resolved.plain, rows, tolerance: run.tolerance },
+      correlations: withTableCorrelations([]),
       ...(extension && { own: namesOf(extension) }),
     }),
   };

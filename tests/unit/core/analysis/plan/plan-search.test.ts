@@ -1,6 +1,5 @@
 import {
   adviceOutcome,
-  compareTrials,
   openModel,
   openScenarioText,
   overlayOf,
@@ -16,6 +15,7 @@ import {
   type PlanRange,
   type PlanTrial,
 } from '@leat/core';
+import { compareTrials } from '../../../../../packages/core/src/analysis/plan/plan-search.js';
 import { describe, expect, it } from 'vitest';
 import { smallSystem } from '../../../../support/small-text.js';
 
