@@ -52,10 +52,6 @@ export const quillere1995: SystemCase = {
   publication: 'Quillere et al. 1995, Agric. Ecosyst. Environ. 53:19-30',
   file: 'quillere-1995',
   draws: 61,
-  fails:
-    'Fingerlings, 7.4 kg of them at 3 % a day, treble within 50 days, and their feed with them. The filter that is assumed falls behind, ' +
-    'TAN runs up at pH 8, which hard mains and denitrification hold, and un-ionised ammonia or nitrite kills them: with the numbers of ' +
-    'the tables about day 55, and in seven draws of ten at some time. Adults at 1.5 % a day work in every draw.',
   runs: {
     adults: [],
     fingerlings: [
@@ -107,9 +103,6 @@ export const quillere1995: SystemCase = {
       where: 'fingerlings',
       mark: 'S',
       value: ({ fingerlings }) => feedMass(fingerlings) / gain(fingerlings),
-      vague:
-        'From draws in which the fingerlings live, at 1.3 to 2.0 and 1.45 in the middle, to the many in which they die, so that their ' +
-        'gain is below nothing.',
     },
     {
       what: 'renewal of water',
@@ -127,6 +120,9 @@ export const quillere1995: SystemCase = {
       where: 'eight cultivars',
       mark: 'S',
       value: ({ adults }) => head(adults),
+      miss:
+        'Hard mains hold pH 8 here, where growth is a sixth less by the law of pH, and 5.4 mol of light a day are assumed under glass. ' +
+        'Neither is published.',
     },
   ],
 };

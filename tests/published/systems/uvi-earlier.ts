@@ -24,9 +24,6 @@ export const uviEarlier: SystemCase = {
   file: 'uvi-earlier',
   draws: 41,
   window: 168,
-  fails:
-    'Ammonia oxidisers do not keep up in one draw of fourteen: those with slow growth, much decay or little room, as in the current ' +
-    'unit, on less feed. Roots are not counted as surface, and that of the netting is not published.',
   runs: { unit: [] },
   quantities: [
     {

@@ -31,10 +31,6 @@ const share = (pH: string): ((runs: Runs) => number) => {
   return (runs) => used(late(runs, pH));
 };
 
-const nothingElse =
-  'Fish eat the same at every pH here, and plants take what they need of nitrate and TAN, of which there is enough at each. That ' +
-  'less of iron and phosphorus is to be had at a high pH is not in the model, and the published differences are small.';
-
 /** Media beds at three values of pH. */
 export const zou2016: SystemCase = {
   name: 'Media beds held at pH 6.0, 7.5 and 9.0',
@@ -42,9 +38,6 @@ export const zou2016: SystemCase = {
   file: 'zou-2016',
   draws: 41,
   window: 30,
-  fails:
-    'At pH 6 aerated water holds 0.03 mmol/L of inorganic carbon, a third of the half-saturation of ammonia oxidisers here, and ' +
-    'in one draw of ten the film then does not keep up. The published beds did; what carbon they had is not known.',
   runs: { 'pH 6': held(6), 'pH 7.5': held(7.5), 'pH 9': held(9) },
   quantities: [
     {
@@ -55,8 +48,8 @@ export const zou2016: SystemCase = {
       mark: 'R',
       value: (runs) => meanOf(late(runs, '6'), 'tan@tank'),
       vague:
-        'From films that keep up at 0.2 mg N/L to those that do not: inorganic carbon is short at pH 6, and whether it is too ' +
-        'short is within the range of its half-saturation.',
+        'From films that keep up at 0.4 mg N/L to those that hardly do at 6: inorganic carbon is short at pH 6, and how short is within ' +
+        'the range of its half-saturation.',
       chosen: 'one-sided: any low value hits; what may not come is counted above',
     },
     {
@@ -75,7 +68,6 @@ export const zou2016: SystemCase = {
       where: 'abstract, 50.9 and 47.3 %',
       mark: 'R',
       value: (runs) => share('6')(runs) / share('7.5')(runs),
-      miss: nothingElse,
     },
     {
       what: 'nitrogen used at pH 9.0 over that at 7.5',
@@ -84,7 +76,6 @@ export const zou2016: SystemCase = {
       where: 'abstract, 44.7 and 47.3 %',
       mark: 'R',
       value: (runs) => share('9')(runs) / share('7.5')(runs),
-      miss: nothingElse,
     },
   ],
 };
