@@ -8,7 +8,7 @@ import { rosenbrock } from '../solve/rosenbrock.js';
 import { closeTimes, disturbing, lookAt } from './close-look.js';
 import { harvestRipe, perform } from './actions.js';
 import { openControls } from './controls.js';
-import { openFishWatch } from './fish-watch.js';
+import { openFishWatch, type FishWatch } from './fish-watch.js';
 import type { WaterEvent } from './hydraulics.js';
 import { watchDosers } from './dosers.js';
 import { adviceFor, type Outcome, type Sample } from './run.js';
@@ -58,7 +58,7 @@ export class Driver {
   private readonly segments: Segments;
   private readonly sampler: Sampler;
   private readonly followControls: (time: number) => boolean;
-  private readonly watchFish: (time: number) => boolean;
+  private readonly fishWatch: FishWatch;
   private readonly integrator: Integrator;
   private readonly tolerance: Tolerance;
   /** Actions in the order of the run. */
@@ -87,7 +87,7 @@ export class Driver {
     this.segments = new Segments({ model, regime: rates.regime, operation, crops, hydraulics, day });
     this.sampler = new Sampler(this.parts, buffer);
     this.followControls = openControls(this.parts);
-    this.watchFish = openFishWatch(this.parts);
+    this.fishWatch = openFishWatch(this.parts);
     this.actions = [...scenario.actions].sort((a, b) => a.at - b.at || byKind(a.action, b.action));
     this.outputs = outputTimes(scenario.days, scenario.every, scenario.saved?.time);
     if (from !== undefined) this.segments.enter(state.time);
@@ -149,6 +149,7 @@ export class Driver {
     const jumped = boundary && this.beginDay();
     const { time } = state;
     const acted = this.act(time);
+    if (boundary || acted) this.fishWatch.noted();
     if (boundary || acted || morning) segments.morning(Math.floor(time + INSTANT), time, state.y);
     // After a true jump the old step is far too long: begin again with a small one.
     if (this.settle(time) || acted || jumped) this.integrator.restart();
@@ -264,7 +265,7 @@ export class Driver {
     this.options.onDay?.(state.time);
     const harvested = harvestRipe(parts, state.time);
     watchDosers(parts, state.time);
-    const cleared = this.watchFish(state.time);
+    const cleared = this.fishWatch.told(state.time);
     return this.followControls(state.time) || harvested || cleared;
   }
 
@@ -272,6 +273,8 @@ export class Driver {
   private act(time: number): boolean {
     const { parts, state, actions } = this;
     const from = state.nextAction;
+    const due = from < actions.length && actions[from].at <= time + INSTANT;
+    if (due) this.fishWatch.told(time);
     this.lookBefore(time);
     while (state.nextAction < actions.length && actions[state.nextAction].at <= time + INSTANT) {
       const { action, cause } = actions[state.nextAction++];

@@ -1,4 +1,4 @@
-import { hazardsIn, rowsOfDeaths } from '../model/hazards.js';
+import { hazardsIn } from '../model/hazards.js';
 import type { RunParts } from './run-state.js';
 
 /** Fewer than half a fish: none is left. */
@@ -18,24 +18,27 @@ function clear({ model, state, ledger }: RunParts, cohort: number): void {
   }
 }
 
-/**
- * Opens the watch over the fish: at each day boundary it is said of a cohort whose last fish has died since the boundary
- * before, with what killed most at that moment, and the part of a fish that is left is booked as dead. Fish that were taken
- * out are no deaths. Answers whether anything was booked.
- */
-export function openFishWatch(parts: RunParts): (time: number) => boolean {
+/** The watch over the fish of a run. */
+export interface FishWatch {
+  /**
+   * To be asked at each day boundary, and before actions: says of a cohort whose last fish has died since `noted` what killed
+   * most at that moment, and books the part of a fish that is left as dead. Answers whether anything was booked.
+   */
+  readonly told: (time: number) => boolean;
+  /** To be called after actions: what was stocked or graded in is there from now on, what was taken out is no death. */
+  readonly noted: () => void;
+}
+
+/** Opens the watch over the fish as they stand. */
+export function openFishWatch(parts: RunParts): FishWatch {
   const { model, state, ledger } = parts;
   const { fish } = model.layout;
-  const rows = rowsOfDeaths(model);
-  const before = fish.map(({ number }, cohort) => ({ alive: state.y[number], died: state.x[rows[cohort]] }));
-  return (time) => {
-    let cleared = false;
-    fish.forEach(({ number }, cohort) => {
-      const alive = state.y[number];
-      const died = state.x[rows[cohort]];
-      const was = before[cohort];
-      const deaths = died - was.died;
-      if (was.alive >= NONE && alive < NONE && deaths >= (was.alive - alive) / 2) {
+  const before = fish.map(({ number }) => state.y[number]);
+  return {
+    told: (time) => {
+      let cleared = false;
+      fish.forEach(({ number }, cohort) => {
+        if (before[cohort] < NONE || state.y[number] >= NONE) return;
         const [{ cause }] = hazardsIn(model, cohort, {
           y: state.y,
           volume: state.water.volume,
@@ -45,10 +48,15 @@ export function openFishWatch(parts: RunParts): (time: number) => boolean {
         const { name } = model.scenario.cohorts[cohort];
         ledger.say(time, 'fish-death', name, `all fish of ${name} are dead; leading cause: ${cause}`);
         clear(parts, cohort);
+        before[cohort] = state.y[number];
         cleared = true;
-      }
-      before[cohort] = { alive: state.y[number], died };
-    });
-    return cleared;
+      });
+      return cleared;
+    },
+    noted: () => {
+      fish.forEach(({ number }, cohort) => {
+        before[cohort] = state.y[number];
+      });
+    },
   };
 }

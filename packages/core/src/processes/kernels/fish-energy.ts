@@ -60,6 +60,9 @@ export function growthCoefficients(values: Values, at: Conditions): readonly num
   ];
 }
 
+/** Less than this of a body, g, is no atom of one: what is left of a dead group; its inverse still is a number. */
+const GONE = 1e-200;
+
 /**
  * Growth per g of feed eaten, and its partials by mass, number and fat into `out`. Retained energy goes to lean body and
  * fat in the proportion of a fish of this size, to more lean body where the fish is fat, to less where it is thin:
@@ -75,7 +78,7 @@ function perFeed(
   out: Float64Array,
 ): number {
   out.fill(0);
-  if (!(mass > 0 && fat > 0)) return 0;
+  if (!(mass > GONE && fat > GONE)) return 0;
   const most = k[o + OWN + 1];
   const exponent = k[o + OWN + 4];
   const relative = relativeMass(mass, number);
