@@ -63,7 +63,6 @@ const rooms = [
       ...inFolder('tests/unit/core/log'),
       'tests/product/logs/oddities.test.js',
       'tests/product/logs/poor-logs.test.js',
-      'tests/product/logs/several-tanks.test.js',
       'tests/product/trust/naive/logs.test.js',
     ],
   },

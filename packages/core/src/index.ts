@@ -176,7 +176,7 @@ export type { Batch, FishStates, OwnStates, State } from './model/layout.js';
 export type { Sites } from './processes/kernels/kernel.js';
 export type { Coefficient } from './processes/process.js';
 export type { ResolvedValue } from './scenario/file/resolve-tree.js';
-export type { Plain } from './scenario/file/tree.js';
+export type { Path, Plain } from './scenario/file/tree.js';
 export type { waterComponents } from './processes/components.js';
 
 // What has an entry of its own too: `@leat/core/units`, `@leat/core/analysis`, `@leat/core/calibration`.

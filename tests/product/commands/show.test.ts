@@ -68,7 +68,7 @@ describe('leat show', () => {
     ['lime', 'shell', 4],
     ['limits', 'epa.acute.pivot', 82],
     ['constants', 'emerson.a', 66],
-    ['parameters', 'biofilm.capacity', 139],
+    ['parameters', 'biofilm.capacity', 158],
     ['weather', 'weather.albedo', 39],
     ['log', 'log.pH.lowest', 39],
   ])('lists %s', async (table, one, most) => {
@@ -152,7 +152,7 @@ describe('leat show with numbers of the user', () => {
       'my.tsv',
     );
     expect(row.given).toMatch(/^my\.tsv:\d+$/);
-    expect(source?.key).toBe('memory');
+    expect(source?.key).toBe('fish-upkeep');
     expect(uses.map(({ name }) => name)).toContain('feeding');
     expect(await show('fish', '--tables', 'my.tsv')).toContain('estuary-perch');
     expect((await leat(['show', 'estuary-perch'], folder)).code).toBe(2);

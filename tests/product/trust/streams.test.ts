@@ -206,7 +206,7 @@ describe('a folder in which nothing may be written', () => {
 
 describe('a terminal', () => {
   const inTerminal = (words: string, there: string): string =>
-    shell(`script -qec "$LEAT ${words}" typed >/dev/null </dev/null; cat typed`, there).out;
+    shell(`LEAT_WIDTH=100 script -qec "$LEAT ${words}" typed >/dev/null </dev/null; cat typed`, there).out;
 
   it.runIf(shell('command -v script', folder).code === 0)(
     'has colour and a bar of progress, and the same words as a pipe',
@@ -221,7 +221,7 @@ describe('a terminal', () => {
           .replaceAll('\r', '')
           .split('\n')
           .filter((line) => /^[A-Z]/.test(line) && !line.startsWith('Script'));
-      const plain = shell('$LEAT run small.yaml', there).out;
+      const plain = shell('LEAT_WIDTH=100 $LEAT run small.yaml', there).out;
       expect(plain).not.toMatch(escape);
       expect(words(plain).length).toBeGreaterThan(3);
       for (const line of words(plain)) expect(words(seen)).toContain(line);

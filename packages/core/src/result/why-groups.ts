@@ -1,7 +1,7 @@
 import { sum } from '../base/sum.js';
 import type { DifferencePart } from './why.js';
 
-/** Parts of a difference that are one thing to who runs a system, netted. */
+/** Parts of a difference that are one thing to who runs a system; `value` is their sum, in the unit of the difference. */
 export interface PartGroup extends DifferencePart {
   /** What it is made of, the largest first; one part: it stands for itself. */
   readonly parts: readonly DifferencePart[];

@@ -86,7 +86,7 @@ function sampleAt({ run, day }: Moment): Sample {
 }
 
 /**
- * What a quantity is at a moment, and its unit: any that `why` splits, or any series, such as `pH@tank`.
+ * What a quantity is at a moment, its `value` in its `unit`: any that `why` splits, or any series, such as `pH@tank`.
  * @throws InputError with the nearest name, and for a day that is no output time
  */
 export function valueOn(quantity: string, moment: Moment): { readonly value: number; readonly unit: string } {

@@ -28,7 +28,11 @@ export function combined<const Given extends readonly DailyValue[]>(
   };
 }
 
-/** Value on a day of the run; a daily list goes on with its last value. */
+/**
+ * Value on a day of the run, in the unit of the list; a daily list goes on with its last value.
+ * @param value daily values, in any unit
+ * @param day days since the start
+ */
 export function valueOn(value: DailyValue, startDate: string, day: number): number {
   return valueInMonth(value, value.kind === 'monthly' ? monthOf(startDate, day) : 0, day);
 }

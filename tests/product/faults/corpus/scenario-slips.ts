@@ -138,7 +138,6 @@ const names: readonly Slip[] = [
     'start:\n',
     'actions:\n  - { at: 3 d, feed-off: tilapia }\nstart:\n',
   ),
-  slip('an action after the end', 'start:\n', 'actions:\n  - { at: 99 d, pump-off: main }\nstart:\n'),
   slip(
     'an action before the start',
     'start:\n',

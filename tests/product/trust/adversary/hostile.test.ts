@@ -74,8 +74,6 @@ const groups: Readonly<Record<string, readonly Attack[]>> = {
     ...(
       [
         ['-1 d', /negative/],
-        ['40 d', /not before the end/],
-        ['41 d', /not before the end/],
         ['2025-02-28', /before the start/],
         ['2025-04-31', /no such date/],
         ['2026-02-29', /no such date/],
@@ -254,7 +252,7 @@ describe('a setting', () => {
 
 describe('what is asked for and cannot be had', () => {
   it.each([
-    ['lose-fish: { cohort: tilapia, number: 600 }', '60.0 fish, 7265 g; 600 fish were asked for'],
+    ['lose-fish: { cohort: tilapia, number: 600 }', '60.0 fish, 7277 g; 600 fish were asked for'],
     ['harvest-fish: { cohort: tilapia, number: 600 }', '600 fish were asked for'],
   ])('is told where it is done as far as it goes: %s', async (line, said) => {
     const folder = folderWith({ 'small.yaml': act(`at: 1 d, ${line}`) });
@@ -262,4 +260,24 @@ describe('what is asked for and cannot be had', () => {
     expect(code).toBe(0);
     expect(out).toContain(said);
   });
+
+  it.each(['40 d', '41 d', '9999 d'])(
+    'is told by name where it lies past the end of the run: %s',
+    async (at) => {
+      const folder = folderWith({ 'small.yaml': act(`at: ${at}, ${dose}`) });
+      const { code, err } = await leat(['run', 'small.yaml'], folder);
+      expect(code).toBe(0);
+      expect(err).toMatch(
+        new RegExp(
+          String.raw`^small\.yaml:\d+: actions\[0\] is left out: day ${at.slice(0, -2)} is past the end of the run, day 40\n$`,
+        ),
+      );
+      const without = folderWith({ 'small.yaml': smallSystem });
+      const [left, none] = [folder, without].map((there) => leat(['run', 'small.yaml', '--json'], there));
+      const finals = (await Promise.all([left, none])).map(
+        ({ out }) => (JSON.parse(out) as { series: unknown }).series,
+      );
+      expect(finals[0]).toEqual(finals[1]);
+    },
+  );
 });

@@ -34,7 +34,7 @@ describe('limitLines', () => {
       'tank-1',
       'd 12.3',
       '8.5 d',
-      'nile-tilapia',
+      'nile tilapia',
       '[1]',
     ]);
     expect(source).toBe('[1] timmons-ebeling M');
@@ -57,7 +57,8 @@ describe('limitLines', () => {
     );
     expect(lines).toEqual([
       'limits passed: none of those that could be judged',
-      '1 not judged: run shorter than their mean, or nobody there; means over less than the output step (1 d) cannot be resolved',
+      '1 not judged: run shorter than their mean, or nobody there; means over less than the output step (1',
+      '  d) are resolved for a day after events alone',
     ]);
   });
 });

@@ -34,7 +34,7 @@ describe('what reads a number', () => {
     expect(readers('weather.albedo')).toEqual(['radiation']);
     expect(readers('dose.potassium-hydroxide.alkalinity')).toEqual([
       ...['dosing-by-ph', 'dosing-by-alkalinity'],
-      ...['base plan', 'check of a scenario', 'control in a file', 'what a product brings'],
+      ...['advice', 'base plan', 'check of a scenario', 'control in a file', 'what a product brings'],
     ]);
   });
 

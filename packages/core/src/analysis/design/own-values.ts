@@ -7,6 +7,7 @@ import { partsOf } from './value-range.js';
 /** A number of the user's own in a system file, how far off it usually is, and what would tell it better. */
 export interface OwnValue {
   readonly path: string;
+  /** The number as it is written, in `unit`. */
   readonly value: number;
   /** Empty: a bare number. */
   readonly unit: string;
@@ -23,6 +24,7 @@ export interface OwnValue {
 /** An error that a user states of values at a pattern of paths: a share. */
 export interface StatedError {
   readonly pattern: string;
+  /** Share of the value. */
   readonly error: number;
 }
 
@@ -114,7 +116,10 @@ export function ownValues(
   );
 }
 
-/** A value off by a share, as it is written in a file; a whole number of fish moves by one at least. */
+/**
+ * A value off by a share, as it is written in a file; a whole number of fish moves by one at least.
+ * @param share of the value, such as 0.1
+ */
 export function offBy({ value, unit, whole }: OwnValue, share: number): string {
   const moved = value * (1 + share);
   const rounded = whole

@@ -2,8 +2,6 @@ import { InputError } from '../../base/faults.js';
 import { type FileChange, changesBetween, withChanges } from '../../scenario/file/tree-changes.js';
 import type { Plain } from '../../scenario/file/tree.js';
 
-type Box = Readonly<Record<string, Plain>>;
-
 /** Every combination of the changes between two files: what to run. */
 export interface ChangePlan {
   readonly changes: readonly FileChange[];
@@ -50,10 +48,16 @@ function badSet(
  * Finds the changes between two files and every combination of them. Changes that make no system without each other (a
  * new tank, and the pipe that leads to it) are taken together; so are those beyond the most.
  * @param a and b as written (`written` of a resolved file)
+ * @param most changes at the most: there are 2^most files
  * @param read throws InputError where a text makes no system
  * @throws InputError where the files say the same
  */
-export function planChanges(a: Box, b: Box, most: number, read: (text: string) => void): ChangePlan {
+export function planChanges(
+  a: Readonly<Record<string, Plain>>,
+  b: Readonly<Record<string, Plain>>,
+  most: number,
+  read: (text: string) => void,
+): ChangePlan {
   const found = changesBetween(a, b);
   if (found.length === 0)
     throw new InputError([

@@ -17,7 +17,7 @@ export interface EndNames {
 
 const written = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*([^\d\s].*)?$/;
 
-/** The number and the unit (empty: none) of a quantity as it is written in a file, or what is wrong. */
+/** The number (`value`) and the `unit` (empty: none) of a quantity as it is written in a file, or what is wrong. */
 export function partsOf(text: string, file: string): { value: number; unit: string } | Fault {
   const match = written.exec(text);
   if (match === null) {

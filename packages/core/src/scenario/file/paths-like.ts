@@ -3,6 +3,7 @@ import type { Plain } from './tree.js';
 /** A single value of a file at its path, as `--set` takes it. */
 export interface ValueAtPath {
   readonly path: string;
+  /** As it is written: a quantity with its unit is a text, a number stands in the unit of its key. */
   readonly value: string | number | boolean;
 }
 
