@@ -2,7 +2,7 @@ import type { RunEvent } from '@leat/core';
 import { eventsPicture, finished, type Maker, pageColours } from '@leat/view/pictures';
 import { day, listed, plain } from '@leat/view/text';
 import type { RunSummary } from './run-summary.js';
-import { daysOf } from './courses-section.js';
+import { daysOf } from './course-figures.js';
 import { figure, runTitle, section } from './elements.js';
 import { folded, table } from './elements.js';
 
@@ -20,7 +20,7 @@ function oneRun(maker: Maker, run: RunSummary, days: readonly [number, number], 
   const title = many ? [runTitle(maker, letter, account.title)] : [];
   if (events.length === 0)
     return maker.html('p', { class: 'note' }, ...title, ' Nothing happened but the days themselves.');
-  const svg = finished(maker, eventsPicture(maker, events, days, pageColours), {
+  const svg = finished(maker, eventsPicture(maker, events, days, account.startDate, pageColours), {
     title: `What happened when${many ? `, ${letter}` : ''}`,
     description: `${counted(events)}, by day.`,
   });

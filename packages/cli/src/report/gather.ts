@@ -10,7 +10,7 @@ import {
   type Scenario,
   type Vessel,
 } from '@leat/core';
-import type { DrawnFlow, DrawnVessel, LevelMark } from '@leat/view/pictures';
+import type { DrawnFlow, DrawnVessel, LevelMark, Stand } from '@leat/view/pictures';
 import { day, plain, shown, volumeText } from '@leat/view/text';
 import { accountOf } from '../commands/shared/simulated.js';
 import { openScenario, type ScenarioOptions } from '../commands/shared/referenced-files.js';
@@ -87,6 +87,17 @@ function levelsOf({ vessels, reservoir, topUp, pumps, flows }: Scenario): LevelM
   ];
 }
 
+/** What stands of every planting, batch by batch. */
+function standsOf({ model, samples }: Run): Stand[] {
+  const { scenario, layout } = model;
+  return scenario.plantings.map(({ name }, index) => ({
+    planting: name,
+    batches: layout.batches
+      .filter(({ planting }) => planting === index)
+      .map(({ mass }) => samples.map(({ y }) => y[mass])),
+  }));
+}
+
 function factsOf({ days, startDate, vessels, cohorts, plantings, actions, rules }: Scenario): string[] {
   const total = (amounts: readonly number[]): number => amounts.reduce((sum, amount) => sum + amount, 0);
   const fish = total(cohorts.map(({ number }) => number));
@@ -121,6 +132,7 @@ function systemSummary(
     vessels: vessels.map((vessel) => drawnVessel(scenario, vessel)),
     flows: drawnFlows(run),
     levels: levelsOf(scenario),
+    stands: standsOf(run),
     nitrogen: fatesOver(run, 'nitrogen', timesDrawn),
     paths: nitrogenPaths(run),
     assumed: notes,

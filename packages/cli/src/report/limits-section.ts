@@ -1,6 +1,7 @@
 import { type LimitResult, worstFirst } from '@leat/core';
 import type { Child, Maker } from '@leat/view/pictures';
 import { boundPhrase, boundUnit, day, plain, shown } from '@leat/view/text';
+import { worstCharts } from './courses-section.js';
 import type { RunSummary } from './run-summary.js';
 import { runTitle, section } from './elements.js';
 import { scrolling, table, type Column } from './elements.js';
@@ -98,8 +99,8 @@ function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): r
   ];
 }
 
-/** The limits that each run passed: what, where, for whom, when, for how long, how far and by which source. */
+/** The limits that each run passed: what, where, for whom, when, for how long, how far and by which source; and their charts. */
 export function limitsSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
   const parts = runs.flatMap((run) => oneRun(maker, run, runs.length > 1));
-  return section(maker, 'limits', 'Limits passed', ...parts);
+  return section(maker, 'limits', 'Limits passed', ...parts, ...worstCharts(maker, runs));
 }

@@ -11,7 +11,7 @@ import {
   perGramFor,
 } from '@leat/view/pictures';
 import { day, listed, percent, shown } from '@leat/view/text';
-import { daysOf } from './courses-section.js';
+import { daysOf } from './course-figures.js';
 import { bar, figure, folded, runTitle, section, table } from './elements.js';
 import type { RunSummary, SystemSummary } from './run-summary.js';
 
@@ -160,7 +160,7 @@ export function nitrogenSection(maker: Maker, runs: readonly RunSummary[]): HTML
   const fates = runs.map(({ account }) => fatesOf(account.nitrogen));
   const most = Math.max(...fates.flatMap(({ from, to }) => [...from, ...to].map(({ amount }) => amount)));
   const order = [...new Set(systems.flatMap(({ nitrogen }) => nitrogen.parts.map(({ name }) => name)))];
-  const scale: FatesScale = {
+  const scale: Omit<FatesScale, 'startDate'> = {
     most: 1.04 * Math.max(...fates.map(({ total }) => total)),
     days: daysOf(runs),
     order,
@@ -177,7 +177,9 @@ export function nitrogenSection(maker: Maker, runs: readonly RunSummary[]): HTML
       : note(run, 'No nitrogen moved: there is no flow to draw.');
   });
   const areas = runs.flatMap((run) =>
-    run.system === undefined || !moves(run.system) ? [] : [areaFigure(maker, run.system, scale, title(run))],
+    run.system === undefined || !moves(run.system)
+      ? []
+      : [areaFigure(maker, run.system, { ...scale, startDate: run.account.startDate }, title(run))],
   );
   const balances = runs.map((run, i) => {
     const { from, to, residual, total } = fates[i];

@@ -18,10 +18,29 @@ import { waterSection } from './water-section.js';
 
 type Section = (maker: Maker, runs: readonly RunSummary[]) => HTMLElement;
 
+/** Id of what a folded section holds: a link to it opens the section. */
+const insideOf = (id: string): string => `${id}-inside`;
+
+/** A section that shows its heading alone until it is opened; on paper it is open. */
+function foldedSection(maker: Maker, whole: HTMLElement): HTMLElement {
+  const [title, ...others] = [...whole.childNodes];
+  whole.setAttribute('class', 'folded');
+  whole.append(
+    maker.html(
+      'details',
+      { class: 'fold' },
+      maker.html('summary', {}, title),
+      maker.html('div', { id: insideOf(whole.id) }, ...others),
+    ),
+  );
+  return whole;
+}
+
 function contents(maker: Maker, sections: readonly HTMLElement[]): HTMLElement {
   const links = sections.map((each) => {
     const title = each.querySelector('h2')?.textContent ?? '';
-    return maker.html('li', {}, maker.html('a', { href: `#${each.id}` }, title));
+    const inside = each.querySelector(`#${insideOf(each.id)}`);
+    return maker.html('li', {}, maker.html('a', { href: `#${inside?.id ?? each.id}` }, title));
   });
   return maker.html('nav', { 'aria-label': 'Contents' }, maker.html('ul', {}, ...links));
 }
@@ -43,21 +62,26 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; 
 export function reportPage(runs: readonly RunSummary[]): string {
   const document = newDocument();
   const maker = newMaker(document);
-  const makers: readonly Section[] = [
-    ...(runs.length > 1 ? [differencesSection] : []),
+  const open: readonly Section[] = [
     ...(runs.some(hasHarvest) ? [harvestSection] : []),
     waterSection,
     limitsSection,
+    systemSection,
+  ];
+  const folded: readonly Section[] = [
+    ...(runs.length > 1 ? [differencesSection] : []),
     ...(runs.some(isDisturbed) ? [afterSection] : []),
     coursesSection,
-    systemSection,
     nitrogenSection,
     ...(runs.some(usedBase) ? [baseSection] : []),
     ...(runs.some(({ ensemble }) => ensemble !== undefined) ? [chancesSection] : []),
     eventsSection,
     basisSection,
   ];
-  const sections = makers.map((make) => make(maker, runs));
+  const sections = [
+    ...open.map((make) => make(maker, runs)),
+    ...folded.map((make) => foldedSection(maker, make(maker, runs))),
+  ];
   const style = maker.html('style');
   style.textContent = pageStyle;
   document.head.append(

@@ -8,7 +8,7 @@ import type {
   RunAccount,
   RunEvent,
 } from '@leat/core';
-import type { DrawnFlow, DrawnVessel, LevelMark } from '@leat/view/pictures';
+import type { DrawnFlow, DrawnVessel, LevelMark, Stand } from '@leat/view/pictures';
 import type { SavedEnsemble } from '../files/saved-ensemble.js';
 
 /** What only a scenario file tells, and a saved document does not. */
@@ -23,6 +23,7 @@ export interface SystemSummary {
   readonly vessels: readonly DrawnVessel[];
   readonly flows: readonly DrawnFlow[];
   readonly levels: readonly LevelMark[];
+  readonly stands: readonly Stand[];
   readonly nitrogen: FatesOver;
   readonly paths: NitrogenPaths;
   /** What was assumed for want of data, and warnings. */

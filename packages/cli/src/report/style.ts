@@ -37,6 +37,8 @@ svg{display:block;width:100%;height:auto;max-width:100%;overflow:visible}
 svg text{white-space:pre}
 .grid{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(20rem,100%),1fr));gap:2rem 1.8rem}
 .grid>figure>svg,.runs>figure>svg,.pair>figure>svg{max-width:29rem}
+.panels{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(15rem,100%),1fr));gap:1.2rem 1.8rem;margin:.6rem 0}
+.panels>figure>svg{max-width:22rem}
 .set{margin:0 0 2.2rem;break-inside:avoid}
 .runs{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(min(20rem,100%),1fr));gap:1rem 1.8rem;margin:.2rem 0}
 .letter{display:inline-block;min-width:1.5em;padding:0 .3em;text-align:center;font-weight:700;color:var(--paper);background:var(--water);border-radius:2px;margin-right:.45em;line-height:1.5}
@@ -44,6 +46,12 @@ svg text{white-space:pre}
 .system>svg{max-width:64rem}
 .flow>svg{max-width:62rem}
 details{margin:.2rem 0 0;font-size:.9rem}
+section.folded{margin-top:1.1rem}
+.fold{font-size:1rem}
+.fold>summary{width:auto;padding:.35rem 0}
+.fold>summary h2{display:inline;border:0;padding:0;margin:0;font-size:1.25rem;color:var(--ink)}
+.fold[open]>summary{margin-bottom:.6rem}
+.trouble{color:var(--limit);font-size:.92rem;font-weight:600;line-height:1.35;margin:.15rem 0 .3rem;border-left:3px solid var(--limit);padding-left:.5rem}
 summary{cursor:pointer;color:var(--water);padding:.2rem 0;width:max-content;max-width:100%}
 .scroll{overflow-x:auto;max-width:100%}
 .scroll:focus-visible,a:focus-visible,summary:focus-visible{outline:2px solid var(--water);outline-offset:2px}
@@ -91,7 +99,9 @@ footer{padding-top:2rem;padding-bottom:3rem}
   .grid,.runs{grid-template-columns:repeat(2,1fr);gap:.9rem 1.4rem}
   .grid>figure>svg,.runs>figure>svg{max-width:22rem}
   details:not([open]){display:none}
-  .sources details:not([open]){display:block}
+  .sources details:not([open]),.fold:not([open]){display:block}
+  .fold::details-content{display:block;content-visibility:visible}
+  .fold>summary{list-style:none}
   tr,li,p,.bars{break-inside:avoid}
   .bars.odds{break-inside:auto}
   caption,thead{break-after:avoid}

@@ -4,6 +4,7 @@ import { shown } from '../text/numbers.js';
 import type { CourseDrawing, Domain } from './courses.js';
 import type { Maker } from './document.js';
 import { type Frame, plotFrame } from './frame.js';
+import { dateAxis } from './time-axis.js';
 import { spreadLabels } from './labels.js';
 import { limitMarks } from './limit-marks.js';
 import type { Colours } from './palette.js';
@@ -40,6 +41,9 @@ export const smallFrame: Frame = {
   bottom: 24,
   letters: 12,
 };
+
+/** The frame of the small panels that stand of crops is drawn in. */
+export const panelFrame: Frame = { ...smallFrame, width: 290, height: 140, left: 38, right: 74 };
 
 /** Most points of a line. */
 const mostPoints = 400;
@@ -81,12 +85,16 @@ const area = (strip: readonly Strip[], fill: string): Plot.Markish =>
 function endLabels({ course, vertical, horizontal, colours, frame }: CourseDrawing): Plot.Markish {
   const [low, high] = vertical;
   const perPixel = (high - low) / (frame.height - frame.top - frame.bottom);
-  const ends = course.lines.map(({ name, values }, i) => {
-    const known = values.filter((value) => !Number.isNaN(value));
-    return { name, value: known.at(-1) ?? low, colour: lineColour(colours, i) };
-  });
+  const lastOf = (values: readonly number[]): number =>
+    values.filter((value) => !Number.isNaN(value)).at(-1) ?? low;
+  const ends =
+    course.batches === true
+      ? [batchesEnd(course.lines, lastOf, colours)]
+      : course.lines.map(({ name, values }, i) => ({
+          ...{ name, value: lastOf(values), at: lastOf(values), colour: lineColour(colours, i) },
+        }));
   const places = spreadLabels(
-    ends.map(({ value }) => value),
+    ends.map(({ at }) => at),
     (frame.letters + 2) * perPixel,
     [low, high],
   );
@@ -103,6 +111,17 @@ function endLabels({ course, vertical, horizontal, colours, frame }: CourseDrawi
     ...{ x: 'x', y: 'y', text: 'text', fill: (d: { colour: string }) => d.colour },
     ...{ textAnchor: 'start', dx: 6, fontWeight: 600, fontSize: frame.letters, lineHeight: 1.15 },
   });
+}
+
+/** One label for all batches of a crop: how many they are, and what stands of them at the end, at their mean. */
+function batchesEnd(
+  lines: CourseDrawing['course']['lines'],
+  lastOf: (values: readonly number[]) => number,
+  colours: Colours,
+): { name: string; value: number; at: number; colour: string } {
+  const value = lines.reduce((total, { values }) => total + lastOf(values), 0);
+  const name = lines.length === 1 ? '1 batch' : `${lines.length} batches`;
+  return { name, value, at: value / Math.max(1, lines.length), colour: colours.crop };
 }
 
 /** Colour of a line by its place in the list. */
@@ -134,8 +153,10 @@ export function coursePicture(maker: Maker, drawing: CourseDrawing): Element {
   );
   const lines = course.lines.map(({ values }, i) =>
     Plot.lineY(pointsOf(course.time, values), {
-      ...{ x: 't', y: 'v', stroke: lineColour(colours, i), strokeWidth: 2 },
-      ...(i > 0 && { strokeDasharray: dashes[i % dashes.length] }),
+      ...{ x: 't', y: 'v' },
+      stroke: course.batches === true ? colours.crop : lineColour(colours, i),
+      strokeWidth: course.batches === true ? 1.1 : 2,
+      ...(i > 0 && course.batches !== true && { strokeDasharray: dashes[i % dashes.length] }),
     }),
   );
   return Plot.plot({
@@ -146,7 +167,7 @@ export function coursePicture(maker: Maker, drawing: CourseDrawing): Element {
       ...behind,
       Plot.gridY({ stroke: colours.grid, strokeOpacity: 1, ticks: 4 }),
       Plot.axisY({ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters }),
-      Plot.axisX({ ticks: 5, tickSize: 4, label: null, fontSize: frame.letters, stroke: colours.soft }),
+      dateAxis(drawing.startDate, horizontal, { fontSize: frame.letters, stroke: colours.soft }),
       Plot.ruleY([vertical[0]], { stroke: colours.soft, strokeWidth: 1 }),
       ...faint,
       ...lines,

@@ -1,14 +1,17 @@
 import type { LimitResult, RunAccount, SeriesBands } from '@leat/core';
 import { boundLabel } from '../text/limits.js';
-import { placeOf, quantityOf } from '../text/names.js';
-import type { LevelMark } from './drawn-system.js';
+import { placeOf, plain, quantityOf } from '../text/names.js';
+import type { LevelMark, Stand } from './drawn-system.js';
 import type { Frame } from './frame.js';
 import type { Colours } from './palette.js';
 
-/** A run whose courses are drawn, and the levels of its reservoir at which something happens where they are known. */
+/**
+ * A run whose courses are drawn, and where they are known the levels of its reservoir at which something happens and
+ * what stands of its crops, batch by batch.
+ */
 export interface CourseRun {
   readonly account: RunAccount;
-  readonly system?: { readonly levels: readonly LevelMark[] };
+  readonly system?: { readonly levels: readonly LevelMark[]; readonly stands: readonly Stand[] };
 }
 
 /** A line of a course. */
@@ -32,6 +35,8 @@ export interface Course {
   /** Lowest and highest of all vessels, where it is drawn for one of several. */
   readonly range?: { readonly low: readonly number[]; readonly high: readonly number[] };
   readonly limits: readonly CourseLimit[];
+  /** Its lines are the batches of one crop: thin, of one colour, and labelled together. */
+  readonly batches?: boolean;
   /** Name of the one series that is drawn, where it is one: bands of an ensemble go by it. */
   readonly series?: string;
 }
@@ -39,9 +44,13 @@ export interface Course {
 /** One quantity of all runs. */
 export interface CourseSet {
   readonly title: string;
+  /** Such as `nitrite`, as limits name it. */
+  readonly quantity: string;
   readonly unit: string;
   /** Whether the axis starts at 0. */
   readonly fromZero: boolean;
+  /** Drawn as one small panel of many: what stands of one crop. */
+  readonly panel?: boolean;
   /** One for each run; undefined where a run has none. */
   readonly runs: readonly (Course | undefined)[];
 }
@@ -168,6 +177,33 @@ function stockCourse({ account }: CourseRun, quantity: string): Course | undefin
   return { time: account.time, lines: [...ordered.slice(0, mostLines - 1), others], limits: [] };
 }
 
+/** What stands of one crop, kg dry: a line a batch, or all of it where batches are not known (a saved document). */
+function standCourse({ account, system }: CourseRun, planting: string): Course | undefined {
+  const { time } = account;
+  const stand = system?.stands.find((each) => each.planting === planting);
+  const kilograms = (values: readonly number[]): readonly number[] => values.map((value) => value / 1000);
+  if (stand !== undefined) {
+    const lines = stand.batches.map((values, i) => ({ name: `batch ${i + 1}`, values: kilograms(values) }));
+    return { time, lines, limits: [], batches: true };
+  }
+  const values = valuesOf(account, `crop-mass@${planting}`);
+  return values === undefined
+    ? undefined
+    : { time, lines: [{ name: 'all of it', values: kilograms(values) }], limits: [] };
+}
+
+/** A small panel for each crop of any run, in the order in which they come. */
+function standSets(runs: readonly CourseRun[]): readonly CourseSet[] {
+  const plantings = runs.flatMap(({ account }) =>
+    account.keys.filter((name) => quantityOf(name) === 'crop-mass').map(placeOf),
+  );
+  return [...new Set(plantings)].map((planting) => ({
+    title: `Crops: ${plain(planting)}`,
+    ...{ quantity: 'crop-mass', unit: 'kg dry', fromZero: true, panel: true },
+    runs: runs.map((run) => standCourse(run, planting)),
+  }));
+}
+
 function feedCourse({ account }: CourseRun): Course | undefined {
   const values = account.keys.includes('feed@system') ? valuesOf(account, 'feed@system') : undefined;
   if (values === undefined) return undefined;
@@ -181,23 +217,26 @@ export function courseSets(runs: readonly CourseRun[]): readonly CourseSet[] {
     const unit = unitOf(runs[0].account, series[0]);
     return {
       title,
+      quantity,
       unit: unit === quantity ? '' : unit,
       fromZero,
       runs: runs.map((run) => waterCourse(run, quantity)),
     };
   });
   const others: readonly CourseSet[] = [
-    { title: 'Water level', unit: 'm³', fromZero: true, runs: runs.map(levelCourse) },
-    { title: 'Feed given', unit: 'g/d', fromZero: true, runs: runs.map(feedCourse) },
-    { title: 'Fish', unit: 'kg', fromZero: true, runs: runs.map((run) => stockCourse(run, 'fish-mass')) },
+    { title: 'Water level', quantity: 'volume', unit: 'm³', fromZero: true, runs: runs.map(levelCourse) },
+    { title: 'Feed given', quantity: 'feed', unit: 'g/d', fromZero: true, runs: runs.map(feedCourse) },
     {
-      title: 'Crops',
-      unit: 'kg dry',
+      title: 'Fish',
+      quantity: 'fish-mass',
+      unit: 'kg',
       fromZero: true,
-      runs: runs.map((run) => stockCourse(run, 'crop-mass')),
+      runs: runs.map((run) => stockCourse(run, 'fish-mass')),
     },
   ];
-  return [...water, ...others].filter((set) => set.runs.some((course) => course !== undefined));
+  return [...water, ...others, ...standSets(runs)].filter((set) =>
+    set.runs.some((course) => course !== undefined),
+  );
 }
 
 /** What is drawn and on which scales. */
@@ -209,6 +248,8 @@ export interface CourseDrawing {
   readonly vertical: Domain;
   /** Days. */
   readonly horizontal: Domain;
+  /** Date of day 0, `yyyy-mm-dd`: the axis has dates; without it, days. */
+  readonly startDate?: string;
   readonly colours: Colours;
   readonly frame: Frame;
 }
@@ -251,7 +292,7 @@ function widened([low, high]: Domain, far: readonly number[], fromZero: boolean)
  * @param far values that are taken in as far as they leave the others half of the axis, such as the outer band
  */
 export function domainOf(
-  { runs, fromZero }: CourseSet,
+  { runs, fromZero }: Pick<CourseSet, 'runs' | 'fromZero'>,
   more: readonly number[] = [],
   far: readonly number[] = [],
 ): Domain {

@@ -24,3 +24,9 @@ export interface LevelMark {
   readonly value: number;
   readonly text: string;
 }
+
+/** What stands of one planting: the dry mass of each batch at each output time, g. */
+export interface Stand {
+  readonly planting: string;
+  readonly batches: readonly (readonly number[])[];
+}

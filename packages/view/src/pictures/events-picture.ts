@@ -3,12 +3,14 @@ import * as Plot from '@observablehq/plot';
 import { plain, short } from '../text/names.js';
 import type { Colours } from './palette.js';
 import type { Maker } from './document.js';
+import { dateAxis } from './time-axis.js';
 
 /** What happened when: one row for each kind, one mark for each time. */
 export function eventsPicture(
   maker: Maker,
   events: readonly RunEvent[],
   days: readonly [number, number],
+  startDate: string,
   colours: Colours,
 ): Element {
   const kinds = [...new Set(events.map(({ kind }) => kind))];
@@ -32,7 +34,7 @@ export function eventsPicture(
         fontSize: 12,
         tickFormat: (kind: string) => short(plain(kind), 16),
       }),
-      Plot.axisX({ ticks: 5, tickSize: 4, label: null, fontSize: 12 }),
+      dateAxis(startDate, days, { fontSize: 12 }),
       Plot.tickX([...marks.values()], {
         ...{ x: 'time', y: 'kind', stroke: colours.water, strokeWidth: 2, insetTop: 4, insetBottom: 4 },
       }),

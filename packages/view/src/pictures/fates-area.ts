@@ -6,6 +6,7 @@ import type { Colours } from './palette.js';
 import type { Maker } from './document.js';
 import { fateColour } from './palette.js';
 import { plotFrame, type Frame } from './frame.js';
+import { dateAxis } from './time-axis.js';
 import { spreadLabels } from './labels.js';
 
 /** Parts below this share of the whole at the end have an area but no name of their own. */
@@ -16,6 +17,8 @@ export interface FatesScale {
   /** g, at the top. */
   readonly most: number;
   readonly days: readonly [number, number];
+  /** Date of day 0, `yyyy-mm-dd`. */
+  readonly startDate: string;
   /** Names of the layers, from the bottom. */
   readonly order: readonly string[];
 }
@@ -24,7 +27,7 @@ export interface FatesScale {
 export function fatesArea(
   maker: Maker,
   fates: FatesOver,
-  { most, days, order }: FatesScale,
+  { most, days, startDate, order }: FatesScale,
   frame: Frame,
   colours: Colours,
 ): Element {
@@ -59,7 +62,7 @@ export function fatesArea(
     marks: [
       Plot.gridY({ stroke: colours.grid, strokeOpacity: 1, ticks: 4 }),
       Plot.axisY({ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters }),
-      Plot.axisX({ ticks: 5, tickSize: 4, label: null, fontSize: frame.letters }),
+      dateAxis(startDate, days, { fontSize: frame.letters }),
       ...layers.map(({ name, points }) =>
         Plot.areaY(points, {
           ...{ x: 't', y1: 'low', y2: 'high', fill: colours[fateColour(name)] },

@@ -1,5 +1,5 @@
 // Pictures of a run, built in a document that is handed in: that of a browser, or one that stands for it.
-export { coursePicture, smallFrame } from './course-picture.js';
+export { coursePicture, panelFrame, smallFrame } from './course-picture.js';
 export {
   courseSets,
   domainOf,
@@ -12,9 +12,10 @@ export {
   type Domain,
 } from './courses.js';
 export { newMaker, type Child, type Maker } from './document.js';
-export type { DrawnFlow, DrawnVessel, LevelMark } from './drawn-system.js';
+export type { DrawnFlow, DrawnVessel, LevelMark, Stand } from './drawn-system.js';
 export { eventsPicture } from './events-picture.js';
 export { fatesArea, type FatesScale } from './fates-area.js';
+export { harvestBars, type HarvestBars } from './harvest-bars.js';
 export { finished, type Frame, type Telling } from './frame.js';
 export { spreadLabels } from './labels.js';
 export { nitrogenFlow, outerPaths, perGramFor, type FlowFrame } from './nitrogen-flow.js';

@@ -1,5 +1,5 @@
 import type { LimitResult } from '@leat/core';
-import type { CourseLimit, CourseSet } from './courses.js';
+import type { CourseLimit } from './courses.js';
 import { boundLabel } from '../text/limits.js';
 import { placeOf, quantityOf, quantityPhrase, seriesPhrase } from '../text/names.js';
 import { shown } from '../text/numbers.js';
@@ -84,7 +84,6 @@ function panelPicture(
   const course = { time, lines, limits: limitsOn(panel, limits) };
   const [{ unit, name }] = panel;
   const fromZero = unit !== 'pH' && unit !== 'degC';
-  const set: CourseSet = { title: unit, unit, fromZero, runs: [course] };
   const frame: Frame = {
     width: width - 2 * margin,
     height: box.height - 24,
@@ -92,7 +91,7 @@ function panelPicture(
   };
   const svg = coursePicture(maker, {
     course,
-    vertical: domainOf(set),
+    vertical: domainOf({ fromZero, runs: [course] }),
     horizontal: [time[0], time[time.length - 1]],
     colours,
     frame,

@@ -3,7 +3,8 @@ import { boundUnit } from './limits.js';
 import { listed, plain, quantityPhrase } from './names.js';
 import { day, shown } from './numbers.js';
 
-const monthNames = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
+/** Months as they are written beside days and on axes, January at the head. */
+export const monthNames = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 
 /** Names days of a run: `day 40 (9 Nov)`. */
 export type DayName = (time: number) => string;
