@@ -107,6 +107,20 @@ describe('a file that is written', () => {
   });
 });
 
+describe('standard output that is a pipe', () => {
+  it('is asked about in a way that leaves the packages findable which a command loads later', () => {
+    const { code, out, err } = shell(
+      '$LEAT report small.yaml --out piped.html | cat; exit ${PIPESTATUS[0]}',
+      folder,
+    );
+    expect({ code, err }).toEqual({
+      code: 0,
+      err: expect.not.stringMatching(/Cannot find package/) as string,
+    });
+    expect(out).toContain('piped.html written');
+  });
+});
+
 describe('standard output that is closed', () => {
   it.each(talkers)('is an error to leat %s, which says so where that can be seen', (_name, words) => {
     const { code, err } = shell(`$LEAT ${words} >&-`, folder);

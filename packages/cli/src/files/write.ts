@@ -60,7 +60,7 @@ export function placeOf(path: string): Place {
 
 /** Writes to a stream of this process: to a file behind it at the place where the stream is. */
 function writeStream(stream: 1 | 2, target: string, data: string | Uint8Array): void {
-  writeFileSync(fstatSync(stream).isFile() ? stream : target, data);
+  writeFileSync(fstatSync(stream, { bigint: true }).isFile() ? stream : target, data);
 }
 
 /**

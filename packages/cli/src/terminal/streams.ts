@@ -1,4 +1,4 @@
-import { fstatSync, readSync, statSync, writeSync } from 'node:fs';
+import { type BigIntStats, fstatSync, readSync, statSync, writeSync } from 'node:fs';
 import { exit } from './exit.js';
 import { FileError, reasonOf } from '../files/read.js';
 
@@ -8,6 +8,12 @@ export interface Streams {
   note(text: string): void;
 }
 
+/**
+ * What standard output is. In big integers: the realpath of Node 20, by which it finds packages, reads what the last call in
+ * plain numbers left behind, and takes a pipe asked about here for the end of a path.
+ */
+const outputStats = (): BigIntStats => fstatSync(1, { bigint: true });
+
 const closedByReader = (error: NodeJS.ErrnoException): boolean => error.code === 'EPIPE';
 
 /**
@@ -16,7 +22,9 @@ const closedByReader = (error: NodeJS.ErrnoException): boolean => error.code ===
  */
 function closedFromTheStart(): boolean {
   try {
-    if (fstatSync(1).rdev !== statSync('/dev/null').rdev || !fstatSync(1).isCharacterDevice()) return false;
+    const stats = outputStats();
+    if (stats.rdev !== statSync('/dev/null', { bigint: true }).rdev || !stats.isCharacterDevice())
+      return false;
     readSync(1, new Uint8Array(1));
     return true;
   } catch {
@@ -26,7 +34,7 @@ function closedFromTheStart(): boolean {
 
 function goesToFile(): boolean {
   try {
-    return fstatSync(1).isFile();
+    return outputStats().isFile();
   } catch {
     return false;
   }
