@@ -55,7 +55,7 @@ export const told = {
   },
   overfeeding: {
     scenario: 'glasshouse',
-    set: { 'fish.growers.ration': '1600 g/d', 'fish.juveniles.ration': '1200 g/d' },
+    set: { 'fish.growers.ration': '2400 g/d', 'fish.juveniles.ration': '1800 g/d' },
     days: 60,
   },
   startUp: { scenario: 'start-up' },

@@ -38,7 +38,7 @@ describe('leat sweep', () => {
       ...surface,
       ...tan,
       '--keep',
-      'highest tan@tank averaged 1 d below 0.35',
+      'highest tan@tank averaged 1 d below 0.31',
     );
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^surface +\[1\] +\[2\]$/m);

@@ -54,7 +54,7 @@ plantings:
   lettuce: { in: bed, crop: lettuce-butterhead, area: 3 m2, batches: 2, age: 26 d }
   basil: { in: bed, crop: basil, area: 1 m2, start: empty }
 control:
-  - { hold: pH, in: sump, at: 7.6, with: potassium-hydroxide, most: 1 g/d }
+  - { hold: pH, in: sump, at: 7.6, with: potassium-hydroxide, most: 10 g/d }
 start:
   biofilm: 60 %
   water: { like: mains, pH: 7.4, ammonia: 0.5 mg N/L, nitrate: 20 mg N/L }

@@ -32,7 +32,7 @@ describe('half the beds unplanted for ten weeks without dosing', () => {
   it('falls to about a third of its alkalinity in four weeks, because nitrification eats more than mains bring', () => {
     const alkalinity = timedCourse(bare, 'alkalinity');
     expect(alkalinity.at(28)).toBeLessThan(0.37 * alkalinity.at(0));
-    expect(acidity(bare, 28)).toBeLessThan(7.5);
+    expect(acidity(bare, 28)).toBeLessThan(7.52);
     expect(partsOf(bare, 0, bare, 28).part('growth of ammonia oxidisers')).toBeLessThan(-2);
   });
 
@@ -45,8 +45,8 @@ describe('half the beds unplanted for ten weeks without dosing', () => {
     expect(part('denitrification in settled solids')).toBeGreaterThan(4 * difference);
   });
 
-  it('keeps pH over 7.3 and TAN at half a milligram at most, because base never runs out', () => {
-    expect(Math.min(...bare.samples.slice(7).map((_, day) => acidity(bare, day + 7)))).toBeGreaterThan(7.3);
+  it('keeps pH over 7.45 and TAN at half a milligram at most, because base never runs out', () => {
+    expect(Math.min(...bare.samples.slice(7).map((_, day) => acidity(bare, day + 7)))).toBeGreaterThan(7.45);
     expect(timedCourse(bare, 'tan').peak(0).value).toBeLessThan(0.51);
   });
 
@@ -62,8 +62,8 @@ describe('half the beds unplanted for ten weeks without dosing', () => {
 });
 
 describe('the same beds with the dose of the glasshouse', () => {
-  it('keep pH over 7.5 and TAN under half a milligram, because the doses bridge the weeks until solids give base back', () => {
-    expect(Math.min(...dosed.samples.slice(7).map((_, day) => acidity(dosed, day + 7)))).toBeGreaterThan(7.5);
+  it('keep pH over 7.6 and TAN under half a milligram, because the doses bridge the weeks until solids give base back', () => {
+    expect(Math.min(...dosed.samples.slice(7).map((_, day) => acidity(dosed, day + 7)))).toBeGreaterThan(7.6);
     expect(timedCourse(dosed, 'tan').peak(cleared).value).toBeLessThan(0.5);
   });
 

@@ -100,14 +100,22 @@ export interface SizeEnds {
 const COOL = 20;
 const WARM = 25;
 
+const plantedIn = (model: Model, vessel: number): number =>
+  sum(
+    model.scenario.plantings
+      .filter((planting) => planting.vessel === model.layout.vessels[vessel])
+      .map(({ area }) => area),
+  );
+
 /**
  * Vessels whose surface for biofilm depends on what is varied, as indices: media, not the walls that come with a
- * larger vessel.
+ * larger vessel, nor the roots of a larger planted area.
  */
 export function surfacesVaried({ atFrom, atTo }: Pick<SizeEnds, 'atFrom' | 'atTo'>): readonly number[] {
   return atFrom.scenario.vessels.flatMap(({ surface, volume }, vessel) => {
     const other = atTo.scenario.vessels[vessel];
-    return other.surface === surface || other.volume !== volume ? [] : [vessel];
+    const roots = plantedIn(atFrom, vessel) !== plantedIn(atTo, vessel);
+    return other.surface === surface || other.volume !== volume || roots ? [] : [vessel];
   });
 }
 
