@@ -128,6 +128,7 @@ const folders = [
   'tests/numerics/order',
   'tests/system/analytic',
   'tests/product/logs',
+  'tests/product/faults',
   'tests/product/trust/naive',
   'tests/support',
 ];
