@@ -185,6 +185,8 @@ export async function openSheet(file: string): Promise<LogTable> {
     });
   } catch (error) {
     if (error instanceof Error && error.name === 'InputError') throw error;
-    throw new FileError(`${file}: cannot be read as a spreadsheet: ${reasonOf(error)}`);
+    // What the reader of cells says of a sheet that is none is of its own insides.
+    const reason = error instanceof TypeError ? 'its first sheet is no sheet of cells' : reasonOf(error);
+    throw new FileError(`${file}: cannot be read as a spreadsheet: ${reason}`);
   }
 }
