@@ -46,13 +46,19 @@ const cellOf = (text: string, row: number, column: number): string =>
     ? text
     : `<c r="${String.fromCharCode(65 + column)}${row + 1}" t="inlineStr"><is><t>${text}</t></is></c>`;
 
-/** A spreadsheet with sheets of these rows, by name: for cells that no writer of spreadsheets writes. */
-export function xlsx(sheets: Readonly<Record<string, readonly (readonly string[])[]>>): Uint8Array {
+/**
+ * A spreadsheet with sheets of these rows, by name: for cells that no writer of spreadsheets writes.
+ * @param head what stands in the workbook before its sheets; `more`: parts beside or in place of the usual
+ */
+export function xlsx(
+  sheets: Readonly<Record<string, readonly (readonly string[])[]>>,
+  { head = '', more = {} }: { readonly head?: string; readonly more?: Readonly<Record<string, string>> } = {},
+): Uint8Array {
   const names = Object.keys(sheets);
   const parts: Record<string, string> = {
     '[Content_Types].xml': `<Types xmlns="${space}/package/2006/content-types"/>`,
     '_rels/.rels': `<Relationships xmlns="${space}/package/2006/relationships">${listed('officeDocument', 1, 'xl/workbook.xml')}</Relationships>`,
-    'xl/workbook.xml': `<workbook ${main} xmlns:r="${relations}"><sheets>${names
+    'xl/workbook.xml': `<workbook ${main} xmlns:r="${relations}">${head}<sheets>${names
       .map((name, i) => `<sheet name="${name}" sheetId="${i + 1}" r:id="rId${i + 1}"/>`)
       .join('')}</sheets></workbook>`,
     'xl/_rels/workbook.xml.rels': `<Relationships xmlns="${space}/package/2006/relationships">${names
@@ -68,5 +74,5 @@ export function xlsx(sheets: Readonly<Record<string, readonly (readonly string[]
     parts[`xl/worksheets/sheet${i + 1}.xml`] =
       `<worksheet ${main}><sheetData>${data}</sheetData></worksheet>`;
   });
-  return zip(parts);
+  return zip({ ...parts, ...more });
 }

@@ -67,10 +67,14 @@ const attribute = (tag: string, name: string): string | undefined => {
   return text === undefined ? undefined : plainXml(text);
 };
 
-/** The names of all sheets, and the XML of the first. */
+/** Day 0 of dates in a workbook that counts from 1904, and how much later it is than in others, d. */
+const of1904 = { start: '1904-01-01', later: 1462 };
+
+/** The names of all sheets, the XML of the first, and how the workbook says that its dates count from 1904. */
 function sheetsOf(parts: ReadonlyMap<string, string>): {
   readonly names: readonly string[];
   readonly first: string;
+  readonly date1904: string;
 } {
   const tags = (part: string, tag: string): readonly string[] =>
     [...(parts.get(part) ?? '').matchAll(new RegExp(`<(?:\\w+:)?${tag}\\s[^>]*>`, 'g'))].map(
@@ -85,7 +89,8 @@ function sheetsOf(parts: ReadonlyMap<string, string>): {
   const target = attribute(relation ?? '', 'Target') ?? '';
   const first = parts.get(target.startsWith('/') ? target.slice(1) : `xl/${target}`);
   if (first === undefined) throw new FileError('its first sheet is not where it should be');
-  return { names, first };
+  const dates = tags('xl/workbook.xml', 'workbookPr').map((tag) => attribute(tag, 'date1904') ?? '');
+  return { names, first, date1904: dates.find((each) => each !== '') ?? '' };
 }
 
 /** Place of a cell by its name, `B3` being row 2 and column 1. */
@@ -120,10 +125,11 @@ function blindCells(xml: string): readonly BlindCell[] {
   );
 }
 
-/** A cell of a spreadsheet as text: dates in ISO form, the time of day only where there is one. */
-function cellText(cell: unknown): string {
+/** A cell of a spreadsheet as text: dates in ISO form, so many days later, the time of day only where there is one. */
+function cellText(cell: unknown, later: number): string {
   if (cell === null || cell === undefined) return '';
-  if (cell instanceof Date) return cell.toISOString().replace(/T00:00:00\.000Z$/, '');
+  if (cell instanceof Date)
+    return new Date(cell.getTime() + later * 86_400_000).toISOString().replace(/T00:00:00\.000Z$/, '');
   return typeof cell === 'string' || typeof cell === 'number' || typeof cell === 'boolean'
     ? String(cell).trim()
     : JSON.stringify(cell);
@@ -153,7 +159,7 @@ export async function openSheet(file: string): Promise<LogTable> {
   const { readSheet } = await import('read-excel-file/node');
   try {
     const bytes = readBytes(file, most.packed);
-    const { names, first } = sheetsOf(partsOf(bytes, most.unpacked));
+    const { names, first, date1904 } = sheetsOf(partsOf(bytes, most.unpacked));
     const blind = blindCells(first);
     const fatal = blind.find((cell) => cell.fatal);
     if (fatal !== undefined)
@@ -161,7 +167,9 @@ export async function openSheet(file: string): Promise<LogTable> {
         `cell ${fatal.name} holds a formula whose value the file does not hold: open it in a spreadsheet program and save it`,
       );
     const sheet: readonly (readonly unknown[])[] = await readSheet(bytes);
-    const rows = sheet.map((cells) => cells.map(cellText));
+    // The reader of cells knows `1`, and not `true`, which says the same.
+    const later = date1904 === 'true' ? of1904.later : 0;
+    const rows = sheet.map((cells) => cells.map((cell) => cellText(cell, later)));
     withBlind(rows, blind);
     const others = names.slice(1);
     const oddity: Oddity = {
@@ -171,9 +179,14 @@ export async function openSheet(file: string): Promise<LogTable> {
       problem: `${others.length} more ${others.length === 1 ? 'sheet' : 'sheets'}`,
       done: `only the first, "${names[0]}", is read`,
     };
-    return logTable(rows, file, others.length === 0 ? [] : [oddity]);
+    return logTable(rows, file, {
+      ...(['1', 'true'].includes(date1904) && { serialStart: of1904.start }),
+      ...(others.length > 0 && { oddities: [oddity] }),
+    });
   } catch (error) {
     if (error instanceof Error && error.name === 'InputError') throw error;
-    throw new FileError(`${file}: cannot be read as a spreadsheet: ${reasonOf(error)}`);
+    // What the reader of cells says of a sheet that is none is of its own insides.
+    const reason = error instanceof TypeError ? 'its first sheet is no sheet of cells' : reasonOf(error);
+    throw new FileError(`${file}: cannot be read as a spreadsheet: ${reason}`);
   }
 }

@@ -29,7 +29,7 @@ const forms = {
   serial: /^(\d{5})(\.\d+)?$/,
 };
 
-/** Day 0 of the serial numbers of spreadsheets. */
+/** Day 0 of the serial numbers of spreadsheets, ISO; a workbook may count from another, of 1904. */
 const serialStart = '1899-12-30';
 
 /** A year of two figures is of this century. */
@@ -69,11 +69,12 @@ const numberOf = (date: Omit<WrittenDate, 'hour'>): number | undefined => dayNum
 /**
  * Reads a date as people write it: `2026-03-05`, `5/3/2026`, `5.3.26`, `5 Mar 2026`, `March 5`, `Thu 5 March`, a
  * spreadsheet's serial number, each with or without a time of day. undefined where it is none.
+ * @param since day 0 of serial numbers, ISO
  */
-export function readDate(text: string, order: DateOrder): WrittenDate | undefined {
+export function readDate(text: string, order: DateOrder, since = serialStart): WrittenDate | undefined {
   const serial = forms.serial.exec(text);
   if (serial !== null) {
-    const number = (calendarDays(serialStart) ?? Number.NaN) + Number(serial[1]);
+    const number = (calendarDays(since) ?? Number.NaN) + Number(serial[1]);
     return { ...calendarDay(number), hour: Number(`0${serial[2] ?? ''}`) };
   }
   const date = plainDate(text, order);

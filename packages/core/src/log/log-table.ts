@@ -8,6 +8,8 @@ export interface LogTable {
   readonly file: string;
   /** Cells of every row, the first row first: row 1 of the file is `rows[0]`. */
   readonly rows: readonly (readonly string[])[];
+  /** Day 0 of the serial numbers of its dates, ISO, where it is not that of most spreadsheets (1899-12-30). */
+  readonly serialStart?: string;
   /** What is odd about the file as a whole, such as sheets that are not read. */
   readonly oddities?: readonly Oddity[];
 }
@@ -45,14 +47,15 @@ export function csvTable(text: string, file: string): LogTable {
 
 /**
  * A table of cells that were read elsewhere, such as from a spreadsheet.
+ * @param more what the file says beside its cells
  * @throws InputError where it is empty or beyond all size
  */
 export function logTable(
   rows: readonly (readonly string[])[],
   file: string,
-  oddities: readonly Oddity[] = [],
+  more: Omit<LogTable, 'file' | 'rows'> = {},
 ): LogTable {
   const flaw = tableFlaw(rows, most);
   if (flaw !== undefined) throw faultOf(flaw, file);
-  return { file, rows, oddities };
+  return { ...more, file, rows };
 }

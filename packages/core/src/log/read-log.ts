@@ -110,7 +110,7 @@ function datedRows(table: LogTable, map: LogMap, place: number, oddities: Oddity
     const report = (problem: string, done: string): void => {
       oddities.push({ row, column: map.date, text, problem, done });
     };
-    const date = readDate(text, order);
+    const date = readDate(text, order, table.serialStart);
     if (date === undefined) {
       report(text === '' ? 'no date' : 'not a date', 'the whole row is left out');
       continue;

@@ -15,7 +15,7 @@ export interface LogReading {
   readonly low: number;
   /** Upper bound: Infinity where the reading does not say. */
   readonly high: number;
-  /** Middle of the bounds; the finite bound where the other is not finite. */
+  /** The figure where one was written; else the middle of the bounds, or the finite one. */
   readonly value: number;
   /** As written. */
   readonly text: string;

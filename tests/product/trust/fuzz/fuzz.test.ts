@@ -73,7 +73,7 @@ describe('any input is read or refused by name', () => {
     const head = [
       '# Fuzzing',
       '',
-      'Made by `npm run fuzz`: mutations of valid texts (three in four) and raw bytes, read as the commands read them,',
+      `Made by \`FUZZ=${asked} npm run fuzz\`: mutations of valid texts (three in four) and raw bytes, read as the commands read them,`,
       'before anything is simulated. Seconds are of processor time. Memory is the heap in use, sampled every 50 cases.',
       '',
       '| input | cases | s | slowest, ms | largest heap, MB | exit codes |',

@@ -70,7 +70,7 @@ it(
     const lines = [
       '# Fuzzing of numbers',
       '',
-      'Made by `npm run fuzz`: networks of two to six vessels whose numbers are drawn over many powers of ten (a jar to a',
+      `Made by \`FUZZ=${asked} npm run fuzz\`: networks of two to six vessels whose numbers are drawn over many powers of ten (a jar to a`,
       'farm, spring water to sludge), run for three days. A run ends well or by a name; budgets close in all, to 1e-9 of throughput,',
       'or, where far more is held than came in and cancels (charge), to the last places of what is held; a second bookkeeping, from',
       'within, says the same. `negative-state` ends only designs whose start has an amount below zero, which the check refuses.',

@@ -12,8 +12,17 @@ export interface SavedPlaces {
   readonly plantings: Named<Planting>;
 }
 
-/** Each state stands once, and each vessel has all that water holds. */
-function checkStates(report: Report, path: Path, { states, volumes }: SavedContent): void {
+/** Each state stands once, and each vessel has its volume and all that water holds. */
+function checkStates(
+  report: Report,
+  path: Path,
+  { states, volumes }: SavedContent,
+  vessels: Named<Vessel>,
+): void {
+  const dry = new Set(states.map(({ place }) => place).filter((place) => !Object.hasOwn(volumes, place)));
+  for (const place of dry)
+    if (vessels.has(place))
+      report.fault(path, `the volume of ${place} is missing`, { expected: 'the volume of each vessel' });
   const seen = new Set<string>();
   for (const { component, place } of states) {
     const key = `${component}@${place}`;
@@ -25,6 +34,20 @@ function checkStates(report: Report, path: Path, { states, volumes }: SavedConte
       if (seen.has(`${component}@${vessel}`)) continue;
       report.fault(path, `${component}@${vessel} is missing`, { expected: 'each state of a vessel' });
     }
+  }
+}
+
+/**
+ * Nothing stands below zero: solving leaves there at most ten of its tolerances, of 1 per m3 of water and of what is not in
+ * water less than a hundredth. Alkalinity may truly be negative.
+ */
+function checkAmounts(report: Report, path: Path, { states, volumes }: SavedContent): void {
+  for (const { component, place, amount } of states) {
+    if (component === 'alkalinity' || amount >= -(volumes[place] ?? 0.01)) continue;
+    report.fault(path, `${component}@${place} is below zero`, {
+      got: String(amount),
+      expected: 'an amount of zero or more',
+    });
   }
 }
 
@@ -57,8 +80,8 @@ function checkVolumes(report: Report, path: Path, { volumes }: SavedContent, ves
 type SavedContent = Pick<SavedState, 'volumes' | 'states' | 'species' | 'crops'>;
 
 /**
- * Checks that a saved state is of this system: its places are there, each state stands once and each vessel has all that
- * water holds, water is within its vessels, species and crops are as they were.
+ * Checks that a saved state is of this system: its places are there, each state stands once, none below zero, each vessel has
+ * its volume and all that water holds, water is within its vessels, species and crops are as they were.
  */
 export function checkSavedContent(
   report: Report,
@@ -72,7 +95,8 @@ export function checkSavedContent(
   const places = [...vessels.keys(), ...cohorts.keys(), ...batches.map(([batch]) => batch)];
   const named = new Set([...Object.keys(saved.volumes), ...saved.states.map(({ place }) => place)]);
   for (const place of named) report.known(place, places, path, 'place');
-  checkStates(report, path, saved);
+  checkStates(report, path, saved, vessels);
+  checkAmounts(report, path, saved);
   checkVolumes(report, path, saved, vessels);
   const species = [...cohorts].map(([cohort, given]) => [cohort, given?.species ?? ''] as const);
   checkSame(report, path, 'species', saved.species, new Map(species));

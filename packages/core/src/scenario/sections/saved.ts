@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { dateAfter } from '../../base/calendar.js';
+import { calendarDays, dateAfter } from '../../base/calendar.js';
 import { type Bound, boundProblem } from '../../base/bounds.js';
 import { formProblem } from '../../base/form-problem.js';
 import { sealProblem } from '../../base/seal.js';
@@ -49,8 +49,8 @@ const operation = z.object({
 
 const source = z.object({
   name,
-  today: amount,
-  thisWeek: amount,
+  today: positive,
+  thisWeek: positive,
   dailyCap: positive.nullable().exactOptional(),
   weeklyCap: positive.nullable().exactOptional(),
 });
@@ -68,7 +68,7 @@ const rule = z.object({
 /** A state saved by a run, version 2. Keys beyond these are ignored. */
 const savedSchema = z.object({
   time: within(savedRanges.time),
-  date: name,
+  date: name.refine((date) => calendarDays(date) !== undefined),
   volumes: z.record(name, within(savedRanges.volume)),
   rainTank: within(savedRanges.rainTank),
   ages: z.record(name, within(savedRanges.age)),
