@@ -39,6 +39,8 @@ svg text{white-space:pre}
 .grid>figure>svg,.runs>figure>svg,.pair>figure>svg{max-width:29rem}
 .panels{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(15rem,100%),1fr));gap:1.2rem 1.8rem;margin:.6rem 0}
 .panels>figure>svg{max-width:22rem}
+.harvested{grid-template-columns:repeat(auto-fill,minmax(9.5rem,1fr));gap:.7rem 1.2rem}
+.harvested>figure>svg{max-width:12rem}
 .set{margin:0 0 2.2rem;break-inside:avoid}
 .runs{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(min(20rem,100%),1fr));gap:1rem 1.8rem;margin:.2rem 0}
 .letter{display:inline-block;min-width:1.5em;padding:0 .3em;text-align:center;font-weight:700;color:var(--paper);background:var(--water);border-radius:2px;margin-right:.45em;line-height:1.5}
