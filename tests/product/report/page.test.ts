@@ -5,7 +5,7 @@ import { reportPage } from '../../../packages/cli/src/report/page.js';
 import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
 import { boundPhrase, costLines, percent, shown } from '@leat/view/text';
 import { banded } from './banded.js';
-import { summaryOf } from './summarized.js';
+import { summaryOf, summaryOver } from './summarized.js';
 
 const read = (html: string): Document => parseHTML(html).document;
 const textIn = (document: Document, selector: string): string =>
