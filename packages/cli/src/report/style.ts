@@ -53,6 +53,7 @@ section.folded{margin-top:1.1rem}
 .fold>summary{width:auto;padding:.35rem 0}
 .fold>summary h2{display:inline;border:0;padding:0;margin:0;font-size:1.25rem;color:var(--ink)}
 .fold[open]>summary{margin-bottom:.6rem}
+#limits .grid{margin-top:1.4rem}
 .trouble{color:var(--limit);font-size:.92rem;font-weight:600;line-height:1.35;margin:.15rem 0 .3rem;border-left:3px solid var(--limit);padding-left:.5rem}
 summary{cursor:pointer;color:var(--water);padding:.2rem 0;width:max-content;max-width:100%}
 .scroll{overflow-x:auto;max-width:100%}
