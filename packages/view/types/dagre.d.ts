@@ -27,4 +27,4 @@ export class Graph {
 }
 
 /** Gives every node a place and every edge its points. */
-export function layout(graph: Graph): void;
+export function layout(graph: Graph, options?: { readonly disableOptimalOrderHeuristic?: boolean }): void;

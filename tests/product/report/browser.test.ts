@@ -76,6 +76,22 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
     expect(readFileSync(pages[name]).length).toBeLessThan(1.5e6);
   });
 
+  it('(three) is under a third of 42,000 px on a phone, and the keyboard and paper open what is folded', async () => {
+    const page = await opened().newPage({ viewport: { width: 390, height: 900 } });
+    page.setDefaultTimeout(0);
+    await page.goto(pathToFileURL(pages['three']).href);
+    expect(await page.evaluate('document.documentElement.scrollHeight')).toBeLessThan(14_000);
+    await page.focus('#courses summary');
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate('document.querySelector("#courses details").open')).toBe(true);
+    await page.click('nav a[href="#nitrogen-inside"]');
+    expect(await page.evaluate('document.querySelector("#nitrogen details").open')).toBe(true);
+    expect(await page.evaluate('document.querySelector("#basis-inside").checkVisibility()')).toBe(false);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.evaluate('document.querySelector("#basis-inside").checkVisibility()')).toBe(true);
+    await page.close();
+  });
+
   it.each(looks)(
     '(%s, %s, %i px) has no serious fault, asks for nothing and does not scroll sideways',
     async (name, colorScheme, width) => {
@@ -92,6 +108,10 @@ describe.skipIf(!chromiumHere)('a report in Chromium', () => {
       page.on('console', (message) => said.push(message.text()));
       const address = pathToFileURL(pages[name]).href;
       await page.goto(address);
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
+      await page.evaluate(
+        `document.querySelectorAll('details.fold').forEach((each) => { each.open = true; })`,
+      );
       expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
       await page.evaluate(axe);
       const found = await page.evaluate<Findings>('axe.run(document)');

@@ -1,11 +1,11 @@
-import { budgetOf, compareRuns, fatesOf, why } from '@leat/core';
+import { budgetOf, compareRuns, fatesOf, harvestOf, why, worstFirst } from '@leat/core';
 import { parseHTML } from 'linkedom';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { reportPage } from '../../../packages/cli/src/report/page.js';
 import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
-import { percent, shown } from '@leat/view/text';
+import { boundPhrase, costLines, percent, shown } from '@leat/view/text';
 import { banded } from './banded.js';
-import { summaryOf } from './summarized.js';
+import { summaryOf, summaryOver } from './summarized.js';
 
 const read = (html: string): Document => parseHTML(html).document;
 const textIn = (document: Document, selector: string): string =>
@@ -34,9 +34,9 @@ describe('a report of one run', () => {
         'harvest',
         'water',
         'limits',
+        'system',
         'after',
         'courses',
-        'system',
         'nitrogen',
         'base',
         'events',
@@ -64,7 +64,7 @@ describe('a report of one run', () => {
 
   it('draws the courses that were asked for, with limits named', () => {
     const document = read(one);
-    const titles = [...document.querySelectorAll('#courses h3')].map((each) => each.textContent);
+    const titles = [...document.querySelectorAll('#limits h3, #courses h3')].map((each) => each.textContent);
     for (const title of [
       'Total ammonia (TAN)',
       'Nitrite',
@@ -79,7 +79,7 @@ describe('a report of one run', () => {
         titles.some((each) => each.startsWith(title)),
         title,
       ).toBe(true);
-    const text = textIn(document, '#courses');
+    const text = textIn(document, '#limits') + textIn(document, '#courses');
     for (const name of [
       'nile tilapia at most: 0.05',
       'nile tilapia at least: 3',
@@ -145,8 +145,9 @@ describe('a report of one run', () => {
 
 describe('a report of several runs', () => {
   it('draws all panels of a row on the same scales', () => {
-    const sets = [...read(three).querySelectorAll('#courses .set')];
-    expect(sets).toHaveLength(12);
+    const sets = [...read(three).querySelectorAll('#limits .set, #courses .set')];
+    const crops = new Set(told.flatMap(({ system }) => system?.stands.map(({ planting }) => planting) ?? []));
+    expect(sets).toHaveLength(11 + crops.size);
     for (const set of sets) {
       const axes = [...set.querySelectorAll('svg')].map((svg) =>
         [...svg.querySelectorAll('text[text-anchor=end], g[text-anchor=end] text')]
@@ -187,6 +188,87 @@ describe('a report of several runs', () => {
     const rows = [...read(three).querySelectorAll('#differences .scroll:first-of-type tbody tr')];
     const ends = rows.slice(0, quantities.length).map((row) => row.children[2].textContent);
     expect(ends).toEqual(quantities.map(({ runs }) => shown(runs[0]?.end)));
+  });
+});
+
+describe('what a report puts first', () => {
+  it('marks charts in trouble and has the worst with the limits, the others at the head of the courses', () => {
+    const document = read(one);
+    const marks = [...document.querySelectorAll('.trouble')];
+    const bad = told[0].account.limits.filter(({ passed }) => passed);
+    const known = [
+      'tan',
+      'un-ionised-ammonia',
+      'nitrite',
+      'nitrate',
+      'pH',
+      'alkalinity',
+      'oxygen',
+      'chloride',
+    ];
+    const quantities = new Set(bad.map(({ quantity }) => quantity).filter((each) => known.includes(each)));
+    expect(quantities.size).toBeGreaterThan(0);
+    const level = told[0].account.verdict.water.state === 'enough' ? 0 : 1;
+    expect(marks).toHaveLength(quantities.size + level);
+    expect(document.querySelectorAll('#limits .trouble')).toHaveLength(Math.min(3, marks.length));
+    const [first] = document.querySelectorAll('#limits figure');
+    const [worst] = bad.filter(({ quantity }) => known.includes(quantity)).sort(worstFirst);
+    expect(first.querySelector('.trouble')?.textContent).toContain(`In trouble: ${boundPhrase(worst)}`);
+  });
+
+  it('folds what comes after the system, each fold opened by its link in the contents', () => {
+    for (const page of [one, three]) {
+      const document = read(page);
+      const folds = [...document.querySelectorAll('section > details.fold')];
+      expect(folds.length).toBeGreaterThan(4);
+      for (const fold of folds) {
+        expect(fold.hasAttribute('open')).toBe(false);
+        expect(fold.querySelector('summary h2')?.textContent.length).toBeGreaterThan(5);
+      }
+      const open = [...document.querySelectorAll('main > section:not(.folded)')].map(({ id }) => id);
+      expect(open).toEqual(['harvest', 'water', 'limits', 'system']);
+      for (const link of document.querySelectorAll('nav a')) {
+        const target = document.getElementById((link.getAttribute('href') ?? '').slice(1));
+        expect(target, link.textContent).not.toBeNull();
+      }
+    }
+  });
+
+  it('draws what was harvested as bars, a month each, and crops as they stand, a line a batch', () => {
+    const document = read(one);
+    const run = told[0].system?.run;
+    if (run === undefined) throw new Error('no run');
+    const { crops, fish } = harvestOf(run);
+    const given = [...crops, ...fish].filter(({ months }) => months.length > 0);
+    const bars = [...document.querySelectorAll('#harvest .harvested figure')];
+    expect(bars).toHaveLength(given.length);
+    bars.forEach((each, i) => {
+      const { months } = given[i];
+      expect(each.querySelectorAll('rect')).toHaveLength(months.filter(({ mass }) => mass > 0).length);
+      for (const { mass } of months) expect(each.textContent).toContain(shown(mass / 1000));
+    });
+    for (const { name, batches } of run.model.scenario.plantings) {
+      const panel = [...document.querySelectorAll('#courses .panels figure')].find(
+        (each) => each.querySelector('h3')?.textContent === `Crops: ${name} kg dry`,
+      );
+      expect(panel?.querySelectorAll('[stroke-width="1.1"] path, path[stroke-width="1.1"]')).toHaveLength(
+        batches,
+      );
+    }
+  });
+
+  it('has dates on its axes, and the cost of a run that has prices', async () => {
+    const ticks = [...read(one).querySelectorAll('#courses figure')].map((each) => each.textContent);
+    expect(ticks.some((text) => text.includes('15 Oct'))).toBe(true);
+    const priced = await summaryOver('prices: { feed: 2 EUR per kg }\n');
+    const costs = priced.account.costs;
+    if (costs === undefined) throw new Error('no costs');
+    const lines = [...read(reportPage([priced])).querySelectorAll('.costs li')].map(
+      (each) => each.textContent,
+    );
+    expect(lines).toEqual(costLines(costs));
+    expect(lines[0]).toContain('EUR');
+    expect(read(one).querySelector('.costs')).toBeNull();
   });
 });
 

@@ -110,7 +110,7 @@ function setFigures(
     const band = bands[i];
     const svg = coursePicture(maker, {
       course,
-      ...(i > 0 && first !== undefined && { before: first }),
+      ...(i > 0 && first !== undefined && course.batches !== true && { before: first }),
       ...(band !== undefined && { bands: band }),
       vertical,
       horizontal,

@@ -44,6 +44,11 @@ function drawnVessel(scenario: Scenario, vessel: Vessel): DrawnVessel {
     name,
     kind: plain(kind),
     volume,
+    life: [
+      ...(scenario.cohorts.some((cohort) => cohort.vessel === name) ? (['fish'] as const) : []),
+      ...(scenario.plantings.some((planting) => planting.vessel === name) ? (['plants'] as const) : []),
+      ...(kind === 'media-bed' ? (['gravel'] as const) : []),
+    ],
     holds: [
       ...scenario.cohorts.filter((cohort) => cohort.vessel === name).map(fishText),
       ...scenario.plantings.filter((planting) => planting.vessel === name).map(cropText),
@@ -66,6 +71,7 @@ function drawnFlows({ model, samples }: Run): DrawnFlow[] {
       {
         ...(from >= 0 && { from: vessels[from] }),
         ...(to >= 0 && { to: vessels[to] }),
+        ...(kind === 'top-up' && water === model.scenario.rainTank?.water && { tank: true as const }),
         kind: kind === 'top-up' ? `top-up with ${water ?? 'water'}` : kind,
         rate,
       },

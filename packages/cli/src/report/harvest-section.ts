@@ -67,7 +67,7 @@ function monthPictures(
     const picture = finished(maker, svg, { title: `Harvest by month: ${name}`, description: `${told}.` });
     return figure(maker, [picture], [`${name}, kg`]);
   });
-  return maker.html('div', { class: 'panels' }, ...figures);
+  return maker.html('div', { class: 'panels harvested' }, ...figures);
 }
 
 /** What each run harvested: in all, by month, for each square metre, kilogram of feed and cubic metre of water; and its cost. */

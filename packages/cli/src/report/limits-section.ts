@@ -4,7 +4,7 @@ import { boundPhrase, boundUnit, day, plain, shown } from '@leat/view/text';
 import { worstCharts } from './courses-section.js';
 import type { RunSummary } from './run-summary.js';
 import { runTitle, section } from './elements.js';
-import { scrolling, table, type Column } from './elements.js';
+import { folded, scrolling, table, type Column } from './elements.js';
 
 const columns: readonly Column[] = [
   { name: 'limit' },
@@ -16,6 +16,9 @@ const columns: readonly Column[] = [
   { name: 'on day', number: true },
   { name: 'source' },
 ];
+
+/** Most limits passed that stand open; of more than one beyond them the rest is folded. */
+const mostPassed = 3;
 
 function limitRow(limit: LimitResult): readonly Child[] {
   const { place, whom, first, total, worst, worstAt, source, page, mark } = limit;
@@ -42,20 +45,29 @@ function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): r
   const within = limits.filter((limit) => limit.judged && !limit.passed);
   const unjudged = limits.filter(({ judged }) => !judged);
   const name = many ? ` in ${letter}` : '';
+  const rows = (caption: string, those: readonly LimitResult[]): HTMLElement =>
+    table(maker, caption, columns, those.map(limitRow), 'stack');
+  const head = passed.length > mostPassed + 1 ? passed.slice(0, mostPassed) : passed;
+  const rest = passed.slice(head.length);
   const passedText =
     passed.length === 0
-      ? maker.html('p', {}, 'No limit that could be judged was passed.')
-      : scrolling(
-          maker,
-          `Table of limits passed${name}`,
-          table(
+      ? [maker.html('p', {}, 'No limit that could be judged was passed.')]
+      : [
+          scrolling(
             maker,
-            `Limits passed${name}, what harms fish most at the head`,
-            columns,
-            passed.map(limitRow),
-            'stack',
+            `Table of limits passed${name}`,
+            rows(`Limits passed${name}, what harms fish most at the head`, head),
           ),
-        );
+          ...(rest.length === 0
+            ? []
+            : [
+                folded(
+                  maker,
+                  `${rest.length} more limits passed${name}`,
+                  rows(`More limits passed${name}`, rest),
+                ),
+              ]),
+        ];
   const held = table(
     maker,
     'Limits that were held',
@@ -76,7 +88,7 @@ function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): r
   );
   return [
     ...(many ? [maker.html('h3', {}, runTitle(maker, letter, title))] : []),
-    passedText,
+    ...passedText,
     ...(within.length === 0
       ? []
       : [

@@ -39,6 +39,8 @@ svg text{white-space:pre}
 .grid>figure>svg,.runs>figure>svg,.pair>figure>svg{max-width:29rem}
 .panels{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(15rem,100%),1fr));gap:1.2rem 1.8rem;margin:.6rem 0}
 .panels>figure>svg{max-width:22rem}
+.harvested{grid-template-columns:repeat(auto-fill,minmax(9.5rem,1fr));gap:.7rem 1.2rem}
+.harvested>figure>svg{max-width:12rem}
 .set{margin:0 0 2.2rem;break-inside:avoid}
 .runs{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(min(20rem,100%),1fr));gap:1rem 1.8rem;margin:.2rem 0}
 .letter{display:inline-block;min-width:1.5em;padding:0 .3em;text-align:center;font-weight:700;color:var(--paper);background:var(--water);border-radius:2px;margin-right:.45em;line-height:1.5}
@@ -51,6 +53,7 @@ section.folded{margin-top:1.1rem}
 .fold>summary{width:auto;padding:.35rem 0}
 .fold>summary h2{display:inline;border:0;padding:0;margin:0;font-size:1.25rem;color:var(--ink)}
 .fold[open]>summary{margin-bottom:.6rem}
+#limits .grid{margin-top:1.4rem}
 .trouble{color:var(--limit);font-size:.92rem;font-weight:600;line-height:1.35;margin:.15rem 0 .3rem;border-left:3px solid var(--limit);padding-left:.5rem}
 summary{cursor:pointer;color:var(--water);padding:.2rem 0;width:max-content;max-width:100%}
 .scroll{overflow-x:auto;max-width:100%}

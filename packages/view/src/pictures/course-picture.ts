@@ -45,8 +45,9 @@ export const smallFrame: Frame = {
 /** The frame of the small panels that stand of crops is drawn in. */
 export const panelFrame: Frame = { ...smallFrame, width: 290, height: 140, left: 38, right: 74 };
 
-/** Most points of a line. */
+/** Most points of a line, and of a thin one of a small panel. */
 const mostPoints = 400;
+const mostThin = 160;
 
 const dashes = ['none', '7 3', '2 2.5', '10 3 2 3', '4 4'];
 
@@ -55,8 +56,8 @@ interface Point {
   readonly v: number;
 }
 
-function pointsOf(time: readonly number[], values: ArrayLike<number>): readonly Point[] {
-  return drawnPoints(values, mostPoints).map((i) => ({ t: time[i], v: values[i] }));
+function pointsOf(time: readonly number[], values: ArrayLike<number>, most = mostPoints): readonly Point[] {
+  return drawnPoints(values, most).map((i) => ({ t: time[i], v: values[i] }));
 }
 
 interface Strip {
@@ -152,7 +153,7 @@ export function coursePicture(maker: Maker, drawing: CourseDrawing): Element {
     }),
   );
   const lines = course.lines.map(({ values }, i) =>
-    Plot.lineY(pointsOf(course.time, values), {
+    Plot.lineY(pointsOf(course.time, values, course.batches === true ? mostThin : mostPoints), {
       ...{ x: 't', y: 'v' },
       stroke: course.batches === true ? colours.crop : lineColour(colours, i),
       strokeWidth: course.batches === true ? 1.1 : 2,

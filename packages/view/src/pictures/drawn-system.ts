@@ -6,6 +6,8 @@ export interface DrawnVessel {
   readonly volume: number;
   /** What lives, grows or lies in it, one line each. */
   readonly holds: readonly string[];
+  /** What is drawn in it. */
+  readonly life: readonly ('fish' | 'plants' | 'gravel')[];
 }
 
 /** A way of water as it is drawn. An end that is absent is outside. */
@@ -14,6 +16,8 @@ export interface DrawnFlow {
   readonly to?: string;
   /** Such as `pumped`, `gravity`, `top-up with mains`. */
   readonly kind: string;
+  /** Whether it comes out of the rain tank. */
+  readonly tank?: true;
   /** Mean over the run, m3/d. */
   readonly rate: number;
 }

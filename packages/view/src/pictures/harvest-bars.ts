@@ -15,10 +15,10 @@ export interface HarvestBars {
   readonly colour: string;
 }
 
-const size = { width: 290, height: 128, top: 18, bottom: 20, letters: 12 } as const;
+const size = { width: 190, height: 104, top: 17, bottom: 18, letters: 12 } as const;
 
 /** Most months whose names and numbers have room side by side; of more every second or third is named. */
-const mostNamed = 8;
+const mostNamed = 5;
 
 /** A month by its name, with the year where it is the first of the picture or a January. */
 export function monthLabel(month: string, first: boolean): string {
@@ -29,7 +29,7 @@ export function monthLabel(month: string, first: boolean): string {
 /** What was harvested, a bar for each month with its kilograms over it. */
 export function harvestBars(maker: Maker, drawn: HarvestBars, colours: Colours): Element {
   const { harvested, months, most, colour } = drawn;
-  const step = Math.min(size.width / months.length, 64);
+  const step = Math.min(size.width / months.length, 47.5);
   const high = size.height - size.top - size.bottom;
   const base = size.height - size.bottom;
   const every = Math.ceil(months.length / mostNamed);
@@ -51,7 +51,7 @@ export function harvestBars(maker: Maker, drawn: HarvestBars, colours: Colours):
       ...(mass > 0 ? [rect] : []),
       ...(mass > 0 && every === 1 ? [word(middle, base - tall - 4, colours.ink, shown(mass / 1000))] : []),
       ...(i % every === 0
-        ? [word(middle, size.height - 5, colours.soft, monthLabel(month, i === 0 && step > 40))]
+        ? [word(middle, size.height - 5, colours.soft, monthLabel(month, i === 0 && step * every > 40))]
         : []),
     ];
   });

@@ -28,7 +28,7 @@ interface NamePlace {
   readonly anchor: 'start' | 'end';
 }
 
-/** Where the name of a bound is crossed by lines least: above or under it, to the left or to the right. */
+/** Where the name of a bound is crossed by lines and by other bounds least: above or under it, to the left or to the right. */
 function namePlace(drawing: CourseDrawing, { value, direction }: CourseLimit, perPixel: number): NamePlace {
   const { course, horizontal, vertical } = drawing;
   const [start, end] = horizontal;
@@ -40,7 +40,9 @@ function namePlace(drawing: CourseDrawing, { value, direction }: CourseLimit, pe
   const room = ({ y, anchor }: NamePlace): number => {
     if (y - 7 * perPixel < vertical[0] || y > vertical[1]) return -1;
     const where: Domain = anchor === 'start' ? [start, start + reach] : [end - reach, end];
-    return Math.min(roomAt(course, y, where), 10 * perPixel);
+    const bounds = course.limits.map((limit) => limit.value).filter((other) => other !== value);
+    const fromBounds = bounds.map((other) => Math.abs(other - y));
+    return Math.min(roomAt(course, y, where), ...fromBounds, 10 * perPixel);
   };
   return places.reduce((best, place) => (room(place) > room(best) ? place : best));
 }

@@ -78,19 +78,19 @@ function broken(text: string, most: number): string[] {
 /** Height of a line, px. */
 export const lineHeight = ({ letters }: SystemFrame): number => letters * 1.28;
 
-/** What is written into a vessel; of one that is drawn elsewhere, only that water goes back to it. */
-function vesselText(
-  { name, kind, volume, holds }: DrawnVessel,
-  frame: SystemFrame,
-  again: boolean,
-): VesselText {
+/** Room at the bottom of a vessel for fish or gravel, px. */
+export const lifeRoom = 14;
+
+/** What is written into a vessel, with room under it for what is drawn there. */
+function vesselText({ name, kind, volume, holds, life }: DrawnVessel, frame: SystemFrame): VesselText {
   const most = Math.floor((frame.vesselWidth - 10) / (frame.letters * 0.56));
   const amount = volumeText(volume);
-  const title = again ? broken(`back to ${name}`, most) : broken(name, most - 1);
-  const size = again ? '' : frame.contents ? short(`${kind}, ${amount}`, most) : amount;
-  const rest = again || !frame.contents ? [] : holds.flatMap((line) => broken(line, most));
+  const title = broken(name, most - 1);
+  const size = frame.contents ? short(`${kind}, ${amount}`, most) : amount;
+  const rest = !frame.contents ? [] : holds.flatMap((line) => broken(line, most));
+  const under = life.some((each) => each !== 'plants') ? lifeRoom : 0;
   const lines = title.length + (size === '' ? 0 : 1) + rest.length;
-  return { name: title, size, holds: rest, height: lines * lineHeight(frame) + 18 };
+  return { name: title, size, holds: rest, height: lines * lineHeight(frame) + 18 + under };
 }
 
 /** A way from one vessel to another. */
@@ -126,17 +126,20 @@ interface Box extends Point {
   readonly height: number;
 }
 
-/** A vessel in its place. `again` stands for one that is drawn elsewhere, where water goes back to it. */
+/** A vessel in its place. */
 export interface PlacedVessel {
   readonly box: Box;
   readonly text: VesselText;
-  readonly again: boolean;
+  readonly life: DrawnVessel['life'];
   /** Water that comes from outside into it. */
   readonly taps: readonly DrawnFlow[];
 }
 
-/** A way of water in its place, from edge to edge. */
+/** A way of water in its place, from edge to edge; `back` closes the loop, by corners around the others. */
 export interface PlacedWay {
+  readonly back: boolean;
+  /** Vessel that a pump draws it from; '' where it flows by itself. */
+  readonly pumpedFrom: string;
   readonly points: readonly Point[];
   readonly width: number;
 }
@@ -155,8 +158,6 @@ interface InnerFlow extends DrawnFlow {
 }
 
 const isInner = (flow: DrawnFlow): flow is InnerFlow => flow.from !== undefined && flow.to !== undefined;
-
-const again = (name: string): string => `again ${name}`;
 
 /** Room above a vessel for the name of the water that comes in from outside. */
 export const tapRoom = ({ letters }: SystemFrame): number => letters * 3.6;
@@ -186,7 +187,34 @@ function ends(
   return offsets;
 }
 
-/** Lays a system out along its water, from the vessel whose level moves; ways that lead back end at a copy of it. */
+/** Room beside the vessels for the way back, px. */
+const laneRoom = 20;
+
+/** The way back around everything: out between two rows of vessels, along the edge of the picture, and in. */
+function wayBack(from: Box, to: Box, size: { width: number; height: number }, frame: SystemFrame): Point[] {
+  if (frame.direction === 'LR') {
+    const [right, y, lane] = [from.x + from.width / 2, from.y + from.height / 2 - 9, size.height - 9];
+    const out = right + laneRoom - 6;
+    return [
+      { x: right, y },
+      { x: out, y },
+      { x: out, y: lane },
+      { x: to.x, y: lane },
+      { x: to.x, y: to.y + to.height / 2 },
+    ];
+  }
+  const [x, down, lane] = [from.x + from.width / 2 - 9, from.y + from.height / 2, size.width - 9];
+  const out = down + laneRoom - 6;
+  return [
+    { x, y: down },
+    { x, y: out },
+    { x: lane, y: out },
+    { x: lane, y: to.y },
+    { x: to.x + to.width / 2, y: to.y },
+  ];
+}
+
+/** Lays a system out along its water, in the order of the file, from the vessel whose level moves; what leads back closes the loop. */
 export function layOutSystem(
   vessels: readonly DrawnVessel[],
   flows: readonly DrawnFlow[],
@@ -194,12 +222,8 @@ export function layOutSystem(
 ): SystemLayout {
   const graph = new Graph({ multigraph: true });
   graph.setGraph({
-    rankdir: frame.direction,
-    nodesep: frame.apart,
-    ranksep: frame.step,
-    edgesep: 10,
-    marginx: 3,
-    marginy: 6,
+    ...{ rankdir: frame.direction, nodesep: frame.apart, ranksep: frame.step },
+    ...{ edgesep: 10, marginx: 3, marginy: 14 },
   });
   graph.setDefaultEdgeLabel(() => ({}));
   const inner = flows.filter(isInner);
@@ -207,52 +231,61 @@ export function layOutSystem(
     flows.filter(({ from, to }) => from === undefined && to === name);
   const start = flows.find(({ from, to }) => from === undefined && to !== undefined)?.to;
   const closing = loopWays(inner, start ?? inner[0]?.from ?? '');
-  const boxes = new Map<string, { vessel: DrawnVessel; text: VesselText; again: boolean }>();
-  const add = (id: string, vessel: DrawnVessel, isAgain: boolean): void => {
-    const text = vesselText(vessel, frame, isAgain);
-    boxes.set(id, { vessel, text, again: isAgain });
-    const room = !isAgain && tapsOf(vessel.name).length > 0 ? tapRoom(frame) : 0;
-    graph.setNode(id, { width: frame.vesselWidth, height: text.height + room });
-  };
-  for (const vessel of vessels) add(vessel.name, vessel, false);
+  const texts = new Map(vessels.map((vessel) => [vessel.name, vesselText(vessel, frame)]));
+  for (const { name } of vessels) {
+    const room = tapsOf(name).length > 0 ? tapRoom(frame) : 0;
+    graph.setNode(name, { width: frame.vesselWidth, height: (texts.get(name)?.height ?? 0) + room });
+  }
   inner.forEach(({ from, to }, i) => {
-    const back = vessels.find(({ name }) => name === to);
-    if (closing.has(i) && back !== undefined && !boxes.has(again(to))) add(again(to), back, true);
-    graph.setEdge(from, closing.has(i) ? again(to) : to, {}, String(i));
+    if (!closing.has(i)) graph.setEdge(from, to, {}, String(i));
   });
-  layout(graph);
+  layout(graph, { disableOptimalOrderHeuristic: true });
 
   const boxOf = (id: string): Box => {
     const { x, y, width, height } = graph.node(id);
-    const own = boxes.get(id)?.text.height ?? height;
+    const own = texts.get(id)?.height ?? height;
     return { x, y: y + (height - own) / 2, width, height: own };
   };
-  const edges = graph.edges().map((edge) => ({
-    ...edge,
-    points: graph.edge(edge).points,
-    width: Math.max(1.6, (frame.widest * inner[Number(edge.name)].rate) / widestOf(inner)),
-  }));
+  const widthOf = (flow: InnerFlow): number => Math.max(1.6, (frame.widest * flow.rate) / widestOf(inner));
+  const edges = graph.edges().map((edge) => {
+    const flow = inner[Number(edge.name)];
+    return {
+      ...edge,
+      points: graph.edge(edge).points,
+      width: widthOf(flow),
+      pumpedFrom: flow.kind === 'pumped' ? flow.from : '',
+    };
+  });
   const across = ({ x, y }: Point): number => (frame.direction === 'LR' ? y : x);
   const leave = ends(edges.map(({ v, w, width }) => ({ vessel: v, other: across(boxOf(w)), width })));
   const enter = ends(edges.map(({ v, w, width }) => ({ vessel: w, other: across(boxOf(v)), width })));
-  const { width = 0, height = 0 } = graph.graph();
+  const drawn = graph.graph();
+  const lane = closing.size > 0 ? laneRoom : 0;
+  const size = { width: (drawn.width ?? 0) + lane, height: (drawn.height ?? 0) + lane };
   return {
-    width,
-    height,
-    vessels: [...boxes].map(([id, { vessel, text, again: isAgain }]) => ({
-      box: boxOf(id),
-      text,
-      again: isAgain,
-      taps: isAgain ? [] : tapsOf(vessel.name),
+    ...size,
+    vessels: vessels.map(({ name, life }) => ({
+      ...{ box: boxOf(name), text: texts.get(name) ?? { name: [name], size: '', holds: [], height: 0 } },
+      ...{ life, taps: tapsOf(name) },
     })),
-    ways: edges.map(({ v, w, points, width: wide }, i) => ({
-      points: [
-        side(boxOf(v), 'out', leave[i], frame),
-        ...(points.length > 3 ? points.slice(1, -1) : []),
-        side(boxOf(w), 'in', enter[i], frame),
-      ],
-      width: wide,
-    })),
+    ways: [
+      ...edges.map(({ v, w, points, width, pumpedFrom }, i) => ({
+        points: [
+          side(boxOf(v), 'out', leave[i], frame),
+          ...(points.length > 3 ? points.slice(1, -1) : []),
+          side(boxOf(w), 'in', enter[i], frame),
+        ],
+        ...{ width, pumpedFrom, back: false },
+      })),
+      ...[...closing].map((i) => ({
+        points: wayBack(boxOf(inner[i].from), boxOf(inner[i].to), size, frame),
+        ...{
+          width: widthOf(inner[i]),
+          pumpedFrom: inner[i].kind === 'pumped' ? inner[i].from : '',
+          back: true,
+        },
+      })),
+    ],
   };
 }
 
