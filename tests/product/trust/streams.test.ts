@@ -109,15 +109,12 @@ describe('a file that is written', () => {
 
 describe('standard output that is a pipe', () => {
   it('is asked about in a way that leaves the packages findable which a command loads later', () => {
-    const { code, out, err } = shell(
+    const { code, err } = shell(
       '$LEAT report small.yaml --out piped.html | cat; exit ${PIPESTATUS[0]}',
       folder,
     );
-    expect({ code, err }).toEqual({
-      code: 0,
-      err: expect.not.stringMatching(/Cannot find package/) as string,
-    });
-    expect(out).toContain('piped.html written');
+    expect(err).not.toMatch(/Cannot find package/);
+    expect({ code, made: existsSync(join(folder, 'piped.html')) }).toEqual({ code: 0, made: true });
   });
 });
 

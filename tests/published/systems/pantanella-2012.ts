@@ -80,6 +80,11 @@ export const pantanella2012: SystemCase = {
       mark: 'S' as const,
       value: toControl(name, name.startsWith('trial 1') ? 'control, shade' : 'control'),
       chosen: 'nitrate at the start (5 mg N/L) and ration (2 %/d) are assumed',
+      ...(name === 'trial 2, low' && {
+        miss:
+          'With 5.2 kg/m3 of fish nitrate is short here in the full light of trial 2, and pH 7 costs a tenth over the control at 5.8; how ' +
+          'much nitrate the water held at the start is not published.',
+      }),
     })),
     {
       what: 'yield of the control, 50 % shade',

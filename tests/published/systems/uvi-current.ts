@@ -182,7 +182,8 @@ export const uviCurrent: SystemCase = {
       mark: 'R',
       value: (runs) => meanOf(settled(runs), 'nitrite@rearing'),
       chosen: oneSided,
-      vague: 'From 0.15 to 1.1 mg N/L, all of it low.',
+      vague:
+        'From 0.15 to 1.1 mg N/L: a factor of 7, as half-saturation and room of nitrite oxidisers leave it, and all of it low.',
     },
     {
       what: 'fish harvested',
