@@ -3,12 +3,12 @@ const percent = (part, whole) => (whole === 0 ? '-' : `${((100 * part) / whole).
 const cell = (text) => text.replaceAll('|', '\\|');
 
 /** The table of a mutation run, file by file, with every change that no test noticed. */
-export function mutationDocument(tasks, { seed, perFile }) {
+export function mutationDocument(tasks, { seed, perFile, names }) {
   const lines = [
     '# Mutation testing',
     '',
     'One place of a file is changed (a sign, a factor, a coefficient, an index, a comparison, a condition, a term of a row), and the tests are asked whether they notice.',
-    `Made by \`npm run mutate -- --per-file ${perFile} --keep\`: at most ${perFile} changes a file, drawn with seed ${seed}. "Noticed" counts all changes; "without equals" leaves out those`,
+    `Made by \`npm run mutate -- --per-file ${perFile} --keep${names.map((name) => ` ${name}`).join('')}\`: at most ${perFile} changes a file, drawn with seed ${seed}. "Noticed" counts all changes; "without equals" leaves out those`,
     'that no test can see, which are listed below with the reason.',
     '',
   ];

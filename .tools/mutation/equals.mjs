@@ -207,6 +207,54 @@ const known = [
     becomes: 'return s >= 0 ?',
     why: 'at 0 both branches are 1/k',
   },
+  {
+    where: 'base/elementary.ts',
+    line: 'const size = x < 0 ? -x : x;',
+    becomes: 'x <= 0 ?',
+    why: 'the size of 0 is 0 of either sign, and is only compared',
+  },
+  {
+    where: 'base/elementary.ts',
+    line: 'if (x < -38.816243) return -1;',
+    becomes: '-42.69',
+    why: 'between the two e^x is less than half the last place of 1: the long way gives -1 too',
+  },
+  {
+    where: 'log/header-unit.ts',
+    line: "'value' in convert(1, text, dimension)",
+    becomes: 'convert(2,',
+    why: 'whether a unit is one does not depend on how many there are',
+  },
+  {
+    where: 'log/header-unit.ts',
+    line: 'plain === undefined || kind === undefined',
+    becomes: 'plain === undefined && kind === undefined',
+    why: 'the expression finds both or neither, and finds no kind but those of the list',
+  },
+  {
+    where: 'log/log-summary.ts',
+    line: '(a < b ? -1 : 1)',
+    becomes: '(a <= b ?',
+    why: 'keys of a map are never alike',
+  },
+  {
+    where: 'log/ragged.ts',
+    line: 'const names = table.rows[header - 1]?.length ?? 0;',
+    becomes: '?? 1;',
+    why: 'where there is no header there is no row below it either, and nothing is refused',
+  },
+  {
+    where: 'log/read-readings.ts',
+    line: '(steps[above < 0 ? steps.length - 1 : above - 1] ?? -Infinity)',
+    becomes: '?? Infinity)',
+    why: 'the place is always within the steps: what stands for none is there for the types',
+  },
+  {
+    where: 'result/crossings.ts',
+    line: 'last.carried[index] - samples[0].carried[index]',
+    becomes: 'last.carried[index] + samples[0].carried[index]',
+    why: 'what was carried since the start is nothing at the start, of a run that goes on from another too',
+  },
 ];
 
 /** The reason why a change makes no difference, or undefined. */

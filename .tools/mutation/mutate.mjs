@@ -239,7 +239,7 @@ for (const task of tasks) {
     `${task.equal ? 'equal' : 'LIVES'} ${file}:${mutant.line} ${mutant.kind}   ${task.source}   =>   ${changed}`,
   );
 }
-const text = mutationDocument(tasks, { seed: options.seed, perFile: options['per-file'] });
+const text = mutationDocument(tasks, { seed: options.seed, perFile: options['per-file'], names });
 console.log(text);
 console.log(`${tasks.length} changes in ${Math.round((performance.now() - began) / 1000)} s`);
 if (options.keep) writeFileSync(join(root, 'tests/product/trust/MUTATION.md'), text);

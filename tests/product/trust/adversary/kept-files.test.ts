@@ -21,7 +21,7 @@ interface Saved {
   readonly sources: readonly Record<string, unknown>[];
   readonly [key: string]: unknown;
 }
-const { hash: _, ...state } = JSON.parse(readFileSync(join(home, 'end.state'), 'utf8')) as Saved & {
+const { hash, ...state } = JSON.parse(readFileSync(join(home, 'end.state'), 'utf8')) as Saved & {
   hash: string;
 };
 
@@ -91,6 +91,7 @@ describe('a saved state whose hash is right', () => {
   };
 
   it('is gone on from as it is', async () => {
+    expect(sealed(state).hash).toBe(hash);
     const { code, err } = await on(JSON.stringify(sealed(state))).said;
     expect([code, err]).toEqual([0, '']);
   });

@@ -46,6 +46,20 @@ describe('budgetOf', () => {
     expect(budget.lines.map(({ by }) => by)).toEqual(
       expect.arrayContaining(['top-up', 'evaporation', 'transpiration', 'action']),
     );
+    const beyond = (place: 'system' | number): readonly string[] => [
+      ...new Set(
+        budgetOf(smallRun(), 'water', place)
+          .lines.filter(({ by }) => by !== 'action')
+          .map(({ by, beyond: there }) => `${by}: ${there}`),
+      ),
+    ];
+    expect(beyond('system')).toEqual([
+      'top-up: source water',
+      'evaporation: air',
+      'overflow: discharge',
+      'transpiration: air',
+    ]);
+    expect(beyond(0)).toEqual(['pumped: sump', 'gravity: sump', 'evaporation: air']);
   });
 
   it('adds up: lines are in less out, stores are what is stored', () => {

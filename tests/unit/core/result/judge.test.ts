@@ -39,6 +39,11 @@ describe('judge', () => {
     expect(judge(times, [9, 9, 9, 9, 9], above, 30)).toEqual({ judged: false, passed: false, total: 0 });
   });
 
+  it('knows when it was first passed where nobody is there at the next time', () => {
+    const verdict = judge(times, [9, 9, 9, 0, 0], above, 0, (i) => i !== 1);
+    expect(verdict).toMatchObject({ passed: true, first: 0, worst: 9, worstAt: 0 });
+  });
+
   it('looks away while nobody is there', () => {
     const verdict = judge(times, [9, 9, 0, 0, 3], above, 0, (i) => i >= 2);
     expect(verdict.first).toBeCloseTo(3 + 2 / 3, 12);
