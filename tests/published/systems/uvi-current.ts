@@ -254,7 +254,8 @@ export const uviCurrent: SystemCase = {
       where: '500-1000 g three to five times a week',
       mark: 'M',
       value: (runs) => baseDosed(settled(runs)),
-      vague: 'From 3 to 21 eq/d by how much the solids denitrify, which gives base back.',
+      vague:
+        'From 3 to 21 eq/d by how much the solids denitrify: what becomes gas gives its base back, and how much that is nobody has measured here.',
     },
     {
       what: 'alkalinity at pH 7',

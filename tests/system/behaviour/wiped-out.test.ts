@@ -64,7 +64,7 @@ describe('less of a fish than an atom', () => {
         const v = Float64Array.from([6, 0.01, 0.1, 40, 0.1, left, left, left]);
         expect(Number.isFinite(rate(v, at, k))).toBe(true);
         partials(v, at, k, d);
-        expect([...d].every(Number.isFinite), `${left}: ${d}`).toBe(true);
+        expect([...d].every(Number.isFinite), `${left}: ${d.join()}`).toBe(true);
       }
     },
   );

@@ -79,7 +79,7 @@ function broken(text: string, most: number): string[] {
 export const lineHeight = ({ letters }: SystemFrame): number => letters * 1.28;
 
 /** Room at the bottom of a vessel for fish or gravel, px. */
-export const lifeRoom = 14;
+const lifeRoom = 14;
 
 /** What is written into a vessel, with room under it for what is drawn there. */
 function vesselText({ name, kind, volume, holds, life }: DrawnVessel, frame: SystemFrame): VesselText {
