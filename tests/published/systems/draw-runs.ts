@@ -70,10 +70,19 @@ function openDraws(members: number): (member: number) => Parameters {
   return (member) => parametersAt(drawnValues(rows, sample(member)), tables);
 }
 
+const drawsOf = new Map<number, (member: number) => Parameters>();
+
+/** Numbers of one draw of so many; the draws are opened once. */
+function drawnNumbers(draw: number, draws: number): Parameters {
+  const open = drawsOf.get(draws) ?? openDraws(draws);
+  drawsOf.set(draws, open);
+  return open(draw - 1);
+}
+
 /** The runs of a system with drawn numbers, of draw 1, 2, ...: each draw holds in all its runs. They may have broken off. */
 export function drawnRuns(system: SystemCase, draw: number): Runs {
   const { text, file } = textOf(system.file);
-  const parameters = openDraws(system.draws)(draw - 1);
+  const parameters = drawnNumbers(draw, system.draws);
   const drawn = drawnSettings(usedBy(system.file), parameters);
   return Object.fromEntries(
     Object.entries(system.runs).map(([name, set]) => {

@@ -1,4 +1,5 @@
 // Reads numbers as: filter verdict
+import { bareShare } from '../processes/kernels/rate-terms.js';
 import { pow, pow10 } from '../base/elementary.js';
 import { waterState } from '../model/layout.js';
 import type { Run } from '../run/run.js';
@@ -78,7 +79,14 @@ function heldBy(run: Run, series: readonly Series[], at: number): FilterHeld {
   const shares = [
     ['young', grown],
     ['stunned', value('awake')],
-    ['covered', 1 - parameters.value('heterotroph.cover-most') * monod('heterotrophs', 'heterotroph.cover')],
+    [
+      'covered',
+      bareShare(
+        value('heterotrophs'),
+        parameters.value('heterotroph.cover'),
+        parameters.value('heterotroph.cover-most'),
+      ),
+    ],
     ['oxygen', monod('oxygen', 'aob.k-oxygen')],
     ['carbon', monod('carbon', 'aob.k-carbon')],
     ['acid', 1 / (1 + pow10(value('flank') - value('pH')))],
