@@ -7,7 +7,7 @@ import { course } from './course.js';
 const file = process.argv[2] ?? 'system.yaml';
 const done = run({ [file]: readFileSync(file, 'utf8') });
 const series = allSeries(done);
-const { title, startDate, cohorts } = done.model.scenario;
+const { title, startDate, fish: cohorts } = done.model.scenario;
 const verdict = verdictOf(done, limitsOf(done, series), series);
 console.log([title, ...verdictLines(verdict, startDate)].join('\n'));
 

@@ -9,6 +9,6 @@ export function tank(ration = 0.015, days = 30): Scenario {
     days,
     startDate: '2027-03-01',
     vessels: [{ ...vessel, water }],
-    cohorts: [{ ...fish, ration, feed: 'grower-32' }],
+    fish: [{ ...fish, ration, feed: 'grower-32' }],
   });
 }

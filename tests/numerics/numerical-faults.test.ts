@@ -41,7 +41,7 @@ const sump = vessel('sump', 1);
 const scenario = scenarioOf([tank, sump], {
   pumps: [mainPump],
   flows: [pumped('sump', 'tank', 20), gravity('tank', 'sump')],
-  cohorts: [tilapia('fish', 'tank')],
+  fish: [tilapia('fish', 'tank')],
   start: [startOf(tank), startOf(sump)],
   days: 10,
   every: 0.5,
@@ -217,7 +217,7 @@ describe('an event at the time where a segment stops', () => {
           topUp: float(0.9, 0.1),
           pumps: [mainPump],
           flows: [pumped('sump', 'tank', 20), gravity('tank', 'sump')],
-          cohorts: [tilapia('fish', 'tank', { hours: { from: 0.25, to: 0.5 } })],
+          fish: [tilapia('fish', 'tank', { hours: { from: 0.25, to: 0.5 } })],
           start: [startOf(tank), startOf(exchanged)],
           days: 4,
           every: 0.25,
@@ -267,7 +267,7 @@ describe('what turns itself on and off', () => {
 
   const chattering = (until?: number): Scenario => ({
     ...scenarioOf([tank], {
-      cohorts: [tilapia('fish', 'tank', { number: 0 })],
+      fish: [tilapia('fish', 'tank', { number: 0 })],
       start: [startOf(tank, { water: stillWater(2, 7.5, { chloride: 100 }) })],
       waters: [sourceWater('low', { chloride: 0 }), sourceWater('high', { chloride: 100 })],
       actions: Array.from({ length: 11 }, (_, day) => ({

@@ -74,9 +74,12 @@ export function fedFish({ species, ration, feed, temperature, mass = 100, days =
   const tank = vessel('tank', 1e9, { temperature: constant(degrees) });
   const water = stillWater(1e-3, 7.5, { oxygen: 100 });
   const cohorts = [tilapia('fish', 'tank', { species, ration, feed: given, mass })];
-  const run = doneRun(scenarioOf([tank], { start: [startOf(tank, { water })], cohorts, days, every: days }), {
-    tolerance: 1e-8,
-  });
+  const run = doneRun(
+    scenarioOf([tank], { start: [startOf(tank, { water })], fish: cohorts, days, every: days }),
+    {
+      tolerance: 1e-8,
+    },
+  );
   const last = lastOf(run);
   const offered = extentOf(run, last, 'feeding@fish') + extentOf(run, last, 'uneaten-feed@fish');
   return {

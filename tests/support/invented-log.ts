@@ -83,7 +83,7 @@ export function inventedLog(scenario: Scenario, invention: Invention): string {
   const deviate = (): number => normalQuantile(Math.min(Math.max(random(), 1e-12), 1 - 1e-12));
   const { feed: fed, temperature: warmth } = invention;
   const each = Array.from({ length: days + 1 }, (_, day) => day);
-  const shares = scenario.cohorts.map(({ ration }) => (ration.kind === 'mass' ? ration.gramsPerDay : 1));
+  const shares = scenario.fish.map(({ ration }) => (ration.kind === 'mass' ? ration.gramsPerDay : 1));
   const whole = shares.reduce((sum, share) => sum + share, 0);
   const kept: Scenario = {
     ...scenario,
@@ -95,7 +95,7 @@ export function inventedLog(scenario: Scenario, invention: Invention): string {
       ...(fed === undefined
         ? []
         : each.flatMap((day) =>
-            scenario.cohorts.map(({ name }, c): TimedAction => {
+            scenario.fish.map(({ name }, c): TimedAction => {
               const ration = { kind: 'mass', gramsPerDay: (fed(day) * shares[c]) / whole } as const;
               return { at: day, action: { kind: 'feed', cohort: name, ration } };
             }),

@@ -50,7 +50,7 @@ function heldRates(water: HeldWater): HeldRates {
   const known = found.get(key);
   if (known !== undefined) return known;
   const cell = vessel('cell', volume, { surface, temperature: constant(temperature) });
-  const still = stillWater(2, pH, { tan, oxygen, dissolved, chloride: 100 });
+  const still = stillWater(2, pH, { ammonia: tan, oxygen, dissolved, chloride: 100 });
   const start = [startOf(cell, { water: still, aob: 0.5, nob: 0.2 })];
   const run = doneRun(scenarioOf([cell], { days, every: 20, start, overrides: held }), { tolerance: 1e-7 });
   const [early, late] = run.samples.slice(-3);
@@ -70,7 +70,7 @@ function heldRates(water: HeldWater): HeldRates {
 /** Whether few ammonia oxidisers on a surface, in a tenth of a month, become more. */
 function fewGrow({ temperature, tan, pH = 7.5, oxygen = 6 }: HeldWater): boolean {
   const cell = vessel('cell', volume, { surface, temperature: constant(temperature) });
-  const still = stillWater(2, pH, { tan, oxygen, chloride: 100 });
+  const still = stillWater(2, pH, { ammonia: tan, oxygen, chloride: 100 });
   const start = [startOf(cell, { water: still, aob: 1e-3, nob: 1e-3 })];
   const run = doneRun(scenarioOf([cell], { days: 3, every: 3, start, overrides: held }), { tolerance: 1e-7 });
   return amountOf(run, lastOf(run), 'aob', 'cell') > amountOf(run, run.samples[0], 'aob', 'cell');

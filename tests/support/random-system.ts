@@ -202,7 +202,7 @@ const networksIn = (ranges: Ranges): fc.Arbitrary<Scenario> =>
         ],
         flows,
         topUp: { level: 0.9 * sump, rate: 5, sources: [{ kind: 'mains', water: 'mains', dailyCap: cap }] },
-        cohorts: stocked.map(({ index, fish, mass }) =>
+        fish: stocked.map(({ index, fish, mass }) =>
           tilapia(`fish-${index}`, name(index), { number: fish, mass }),
         ),
         plantings: planted.map(({ index, crop, planted: area }) =>

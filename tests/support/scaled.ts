@@ -57,7 +57,7 @@ export function scaled(scenario: Scenario, factor: number): Scenario {
         roof: rainTank.roof * factor,
       },
     }),
-    cohorts: scenario.cohorts.map((cohort) => ({
+    fish: scenario.fish.map((cohort) => ({
       ...cohort,
       number: cohort.number * factor,
       ration: scaledRation(cohort.ration, factor),

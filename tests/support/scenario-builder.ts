@@ -24,7 +24,7 @@ const ionsOf = openIonicStrength(parameters);
 /** Water of a given alkalinity (meq/L) and pH at 20 degC, without nitrogen unless stated. */
 export function stillWater(alkalinity: number, pH: number, other: Partial<StartWater> = {}): StartWater {
   const water = {
-    tan: 0,
+    ammonia: 0,
     nitrite: 0,
     nitrate: 0,
     solids: 0,
@@ -34,14 +34,25 @@ export function stillWater(alkalinity: number, pH: number, other: Partial<StartW
     calcium: 0,
     ...other,
   };
-  const carbon = carbonFromPh(parameters, alkalinity, pH, water.tan, 20, ionsOf(water));
+  const carbon = carbonFromPh(
+    parameters,
+    alkalinity,
+    pH,
+    water.ammonia,
+    20,
+    ionsOf({ ...water, tan: water.ammonia }),
+  );
   return { carbon, ...water };
 }
 
 /** A source water. */
 export function sourceWater(name: string, other: Partial<StartWater> = {}): SourceWater {
-  const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium } = stillWater(2, 7.8, other);
-  return { name, tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium };
+  const { ammonia, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium } = stillWater(
+    2,
+    7.8,
+    other,
+  );
+  return { name, ammonia, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium };
 }
 
 /** A bare vessel at 20 degC: no surface, no floor, closed to the air. A channel by name: in it any area of plants may root. */
@@ -90,7 +101,7 @@ export function scenarioOf(vessels: readonly Vessel[], other: Partial<Scenario> 
     reservoir: vessels[vessels.length - 1].name,
     pumps: [],
     flows: [],
-    cohorts: [],
+    fish: [],
     plantings: [],
     start: vessels.map((vessel) => startOf(vessel)),
     actions: [],

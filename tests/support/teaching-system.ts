@@ -101,7 +101,7 @@ export function teachingSystem(options: TeachingOptions): Scenario {
       sources: [{ kind: 'rain-tank' }, { kind: 'mains', water: 'mains', dailyCap: 0.3 }],
     },
     rainTank: { capacity: 2, volume: 0.5, roof: 40, rain: constant(0.0008), water: 'rain' },
-    cohorts: [
+    fish: [
       tilapia('grown', 'tank-1', { number: 70, mass: 180, ration: { kind: 'share', perDay: 0.012 * load } }),
       tilapia('young', 'tank-2', { number: 80, mass: 60, ration: { kind: 'share', perDay: 0.02 * load } }),
     ],

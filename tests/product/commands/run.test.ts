@@ -128,7 +128,7 @@ describe('leat run', () => {
     expect(lines).toHaveLength(1 + 41);
     expect(lines[0]).toMatch(/^time_d,date,tan_tank_mg_N_per_L,/);
     expect(new Set(lines.map((line) => line.split(',').length)).size).toBe(1);
-    expect(state).toMatchObject({ schema: 'leat-state', version: 2, time: 40 });
+    expect(state).toMatchObject({ schema: 'leat-state', version: 3, time: 40 });
     expect(
       state.states.find(({ component, place: at }) => component === 'aob' && at === 'filter')?.amount,
     ).toBeGreaterThan(0);

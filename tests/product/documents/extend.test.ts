@@ -37,7 +37,7 @@ function atRest(zeolite: Extension, tan: number) {
   const jar = vessel('filter', 1);
   const scenario = scenarioOf([jar], {
     days: 20,
-    start: [startOf(jar, { water: stillWater(2, 6, { tan }) })],
+    start: [startOf(jar, { water: stillWater(2, 6, { ammonia: tan }) })],
   });
   const run = simulate(compileModel(scenario, createParameters(), { extension: zeolite }), {
     tolerance: 1e-8,

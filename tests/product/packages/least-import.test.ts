@@ -19,7 +19,7 @@ const tank = vessel('tank', 2, { kind: 'fish-tank', aeration: 100, surface: 60, 
 const scenario = scenarioOf([tank], {
   waters: [sourceWater('mains')],
   topUp: { level: 2, rate: 10, sources: [{ kind: 'mains', water: 'mains', dailyCap: Infinity }] },
-  cohorts: [tilapia('fish', 'tank', { number: 30 })],
+  fish: [tilapia('fish', 'tank', { number: 30 })],
   start: [startOf(tank, { aob: 0.1, nob: 0.1 })],
 });
 

@@ -78,7 +78,7 @@ describe('every document says its schema and the version of that', () => {
   });
 
   it('a saved state, a map, a kept ensemble', () => {
-    expect(JSON.parse(read('state.json'))).toMatchObject({ schema: 'leat-state', version: 2 });
+    expect(JSON.parse(read('state.json'))).toMatchObject({ schema: 'leat-state', version: 3 });
     expect(read('log.map')).toMatch(/^version: 1$/m);
     expect(JSON.parse(readFileSync(join(folder, 'small.ensemble'), 'latin1').split('\n')[0])).toMatchObject({
       label: 'leat ensemble',
@@ -173,7 +173,7 @@ describe('a file of another version is refused by name, exit code 2', () => {
     later('state.json');
     const { code, err } = await leat(['run', 'small.yaml', '--set', 'start.saved=later-state.json'], folder);
     expect(code).toBe(2);
-    expect(err).toContain('later-state.json: version 3 of leat-state, written by a later leat');
+    expect(err).toContain('later-state.json: version 4 of leat-state, written by a later leat');
   });
 
   it('a kept ensemble, resumed or merged', async () => {

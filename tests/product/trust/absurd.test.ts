@@ -71,8 +71,8 @@ describe('what no system can be', () => {
 
   it('is a fault in a scenario built in code too', () => {
     const sound = readScenario(edited(), { file: 'small.yaml' });
-    const [cohort] = sound.cohorts;
-    const crowded = { ...sound, cohorts: [{ ...cohort, number: 10_000_000 }] };
+    const [cohort] = sound.fish;
+    const crowded = { ...sound, fish: [{ ...cohort, number: 10_000_000 }] };
     expect(
       messageOf(() => {
         checkScenario(crowded);

@@ -31,7 +31,7 @@ function bedOf(crop: string): Run {
   const cohort = tilapia('fish', 'sump', { species: 'channel-catfish' });
   const water = stillWater(50, 7.5, { nitrite: 1, chloride: 0, oxygen: 1e4 });
   const scenario = scenarioOf([sump], {
-    cohorts: [cohort],
+    fish: [cohort],
     plantings: [planting('crop', 'sump', crop, 4)],
     start: [startOf(sump, { water })],
   });

@@ -73,7 +73,7 @@ function bandOf(quantity: SystemQuantity, values: readonly number[], fails: bool
 
 /** Vessels in which fish live at some time. */
 function fishVessels(run: Run): readonly string[] {
-  return [...new Set(run.model.scenario.cohorts.map(({ vessel }) => vessel))];
+  return [...new Set(run.model.scenario.fish.map(({ vessel }) => vessel))];
 }
 
 /** Whether more than half of a group of fish died in a run. */

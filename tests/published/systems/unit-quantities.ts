@@ -63,7 +63,7 @@ export function perTank(grams: number, run: Run, volume: number): number {
 
 /** Feed offered, g, from the nitrogen that came in with it. */
 export function feedMass(run: Run): number {
-  const { protein } = run.model.scenario.cohorts[0].feed;
+  const { protein } = run.model.scenario.fish[0].feed;
   return fed(run) / (protein * run.model.parameters.value('protein.nitrogen'));
 }
 

@@ -21,7 +21,7 @@ function after(
     scenarioOf([tank], {
       ...{
         start: [startOf(tank, { water: stillWater(2, 7.5) })],
-        cohorts: [tilapia('fish', 'tank')],
+        fish: [tilapia('fish', 'tank')],
         days: 2,
       },
       ...other,

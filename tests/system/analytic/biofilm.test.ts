@@ -63,7 +63,7 @@ describe('biofilm alone in a vessel', () => {
 
   it('ammonia oxidisers with all they need fill a surface as a logistic (exact solution)', () => {
     // Ammonia, oxygen and inorganic carbon so plentiful that activity per cell is constant: X' = (mu (1 - X/R) - b) X.
-    const run = filter({ tan: 3e5 }, { aob: 1e-4 }, bearsAll('aob', 'ammonia', 'nitrous'), 60);
+    const run = filter({ ammonia: 3e5 }, { aob: 1e-4 }, bearsAll('aob', 'ammonia', 'nitrous'), 60);
     const { pH } = waterChemistry(run.model.parameters, run.samples[0], 0);
     const [carbon] = amounts(run, 'carbon');
     const value = (id: string): number => parameters.value(id);
@@ -80,7 +80,7 @@ describe('biofilm alone in a vessel', () => {
   });
 
   it('nitrite oxidisers stop growing and keep oxidising where the surface is full (limit)', () => {
-    const long = filter({ nitrite: 1e5, tan: 10 }, { nob: 0.25 }, bearsAll('nob', 'nitrous'), 200);
+    const long = filter({ nitrite: 1e5, ammonia: 10 }, { nob: 0.25 }, bearsAll('nob', 'nitrous'), 200);
     // As the water is at the end: decay has added some ammonia, which inhibits a little.
     const { pH, ammonia } = waterChemistry(long.model.parameters, long.samples[200], 0);
     const value = (id: string): number => parameters.value(id);

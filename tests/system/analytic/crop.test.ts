@@ -72,7 +72,7 @@ describe('a crop alone in a bed', () => {
   });
 
   it('takes ammonium for its largest share and no more where both abound (limit)', () => {
-    const run = bed({ nitrate: 1e4, tan: 4000 }, 20);
+    const run = bed({ nitrate: 1e4, ammonia: 4000 }, 20);
     const tan = extentOf(run, lastOf(run), 'tan-uptake@lettuce');
     const nitrate = extentOf(run, lastOf(run), 'nitrate-uptake@lettuce');
     expect(tan / (tan + nitrate)).toBeCloseTo(parameters.value('crop.tan-share'), 4);

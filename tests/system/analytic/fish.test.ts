@@ -32,7 +32,7 @@ function scenario(
 ): Scenario {
   const pond = vessel('pond', 1e9, { temperature: constant(temperature) });
   const start = [startOf(pond, { water: stillWater(1e-3, 7.5, { oxygen }) })];
-  return scenarioOf([pond], { start, cohorts: [tilapia('fish', 'pond', cohort)], days });
+  return scenarioOf([pond], { start, fish: [tilapia('fish', 'pond', cohort)], days });
 }
 
 const pond = (...given: Parameters<typeof scenario>): Run => doneRun(scenario(...given), { tolerance: 1e-8 });

@@ -37,7 +37,7 @@ describe('gas exchange alone in a vessel', () => {
 
   it('loses ammonia by velocity x open surface x un-ionised part, all of it to the air account (limit of short times)', () => {
     const sump = vessel('sump', 0.5, { open: 2, temperature: constant(30) });
-    const start = [startOf(sump, { water: stillWater(3, 8.6, { tan: 5 }) })];
+    const start = [startOf(sump, { water: stillWater(3, 8.6, { ammonia: 5 }) })];
     const days = 1e-3;
     const run = doneRun(scenarioOf([sump], { start, days, every: days }), { tolerance: 1e-9 });
     const [first, last] = run.samples;

@@ -75,7 +75,7 @@ describe('solids alone in a vessel', () => {
       scenarioOf([settler, sump], {
         pumps: [mainPump],
         flows: [pumped('sump', 'settler', 10), gravity('settler', 'sump')],
-        cohorts: [tilapia('fish', 'sump', { ration: { kind: 'mass', gramsPerDay: 50 } })],
+        fish: [tilapia('fish', 'sump', { ration: { kind: 'mass', gramsPerDay: 50 } })],
         start: [settler, sump].map((each) => startOf(each, { water: stillWater(2, 7.5, { oxygen: 0 }) })),
         days: 40,
         every: 20,
@@ -123,7 +123,7 @@ describe('solids alone in a vessel', () => {
 
   it('gone into solution, are burnt first order where oxygen and TAN abound, but for the cells that grow (exact solution)', () => {
     const sump = vessel('sump', 1);
-    const water = stillWater(2, 7.5, { dissolved: 10, oxygen: plenty, tan: 1 });
+    const water = stillWater(2, 7.5, { dissolved: 10, oxygen: plenty, ammonia: 1 });
     const overrides = [...greedy, { id: 'solids.hydrolysis-suspended', value: 1e-12 }];
     const run = doneRun(scenarioOf([sump], { start: [startOf(sump, { water })], days: 8, overrides }), {
       tolerance: 1e-8,

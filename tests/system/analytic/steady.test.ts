@@ -25,7 +25,7 @@ function chemostat(
   return scenarioOf([vessel('tank', 2, { exchange: 0.1, ...cell })], {
     et0: constant(0.01),
     topUp: float(2),
-    waters: [sourceWater('mains', { chloride: 30, tan: 3, nitrite: 0 })],
+    waters: [sourceWater('mains', { chloride: 30, ammonia: 3, nitrite: 0 })],
     ...other,
   });
 }
@@ -66,7 +66,7 @@ describe('the steady state of a single cell', () => {
     const state = steady(
       scenarioOf([cell], {
         topUp: float(2),
-        waters: [sourceWater('mains', { tan: 5, alkalinity: 4, carbon: 4 })],
+        waters: [sourceWater('mains', { ammonia: 5, alkalinity: 4, carbon: 4 })],
         start: [startOf(cell, { aob: 1e-10, nob: 1e-10 })],
         overrides,
       }),
@@ -100,7 +100,7 @@ describe('what never settles', () => {
     const state = steady(
       chemostat(
         {
-          cohorts: [tilapia('fish', 'tank', { number: 5 })],
+          fish: [tilapia('fish', 'tank', { number: 5 })],
           plantings: [planting('lettuce', 'tank', 'lettuce-butterhead', 1, { harvest: 35 })],
         },
         { aeration: 100 },

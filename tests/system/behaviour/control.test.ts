@@ -39,7 +39,7 @@ function tank(dosers: readonly Doser[], other: Partial<Scenario> = {}): Scenario
   return scenarioOf([cell], {
     ...{
       start: [start],
-      cohorts: [tilapia('fish', 'tank', { number: 200 })],
+      fish: [tilapia('fish', 'tank', { number: 200 })],
       topUp: float(2),
       dosers,
       days: 30,
@@ -138,7 +138,7 @@ describe('a doser whose probe stands in another vessel', () => {
     const held: Doser = { ...doser, vessel: 'sump', ...(probe === undefined ? {} : { probe }) };
     return scenarioOf([fish, sump], {
       start: [fish, sump].map((each) => startOf(each, { water: stillWater(1, 7), aob: 0.1, nob: 0.05 })),
-      cohorts: [tilapia('fish', 'tank', { number: 200 })],
+      fish: [tilapia('fish', 'tank', { number: 200 })],
       flows: [pumped('sump', 'tank', 20), gravity('tank', 'sump')],
       pumps: [mainPump],
       topUp: float(0.5),
@@ -215,7 +215,7 @@ it('a doser that holds alkalinity has a state that lasts, inside its band', () =
   const scenario = tank([held]);
   const still = {
     ...scenario,
-    cohorts: [tilapia('fish', 'tank', { ration: { kind: 'mass', gramsPerDay: 100 } })],
+    fish: [tilapia('fish', 'tank', { ration: { kind: 'mass', gramsPerDay: 100 } })],
   };
   const state = steadyState(compileModel(still, createParameters()));
   const [value] = seriesOf(state.course, 'alkalinity@tank').values;

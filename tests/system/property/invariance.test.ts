@@ -37,7 +37,7 @@ function shuffled(scenario: Scenario): Scenario {
     ...scenario,
     vessels: turned(scenario.vessels),
     flows: turned(scenario.flows),
-    cohorts: turned(scenario.cohorts),
+    fish: turned(scenario.fish),
     plantings: turned(scenario.plantings),
     start: turned(scenario.start),
   };
@@ -48,7 +48,7 @@ function barren(scenario: Scenario): Scenario {
   return {
     ...scenario,
     waters: scenario.waters.map((water) => ({ ...water, tan: 0, nitrite: 0, nitrate: 0 })),
-    cohorts: [],
+    fish: [],
     plantings: [],
     start: scenario.start.map((start) => ({
       ...start,
@@ -98,12 +98,12 @@ describe('random valid networks', () => {
     fc.assert(
       fc.property(networks, (scenario) => {
         const waters = scenario.waters.map((water) => ({ ...water, tan: 0, nitrite: 0, nitrate: 0 }));
-        const unfed = scenario.cohorts.map((cohort) => ({
+        const unfed = scenario.fish.map((cohort) => ({
           ...cohort,
           ration: { kind: 'mass', gramsPerDay: 0 } as const,
         }));
         const never = scenario.plantings.map((planting) => ({ ...planting, harvest: 300, age: 1 }));
-        const run = doneRun({ ...scenario, waters, cohorts: unfed, plantings: never });
+        const run = doneRun({ ...scenario, waters, fish: unfed, plantings: never });
         const held = run.samples.map(({ y }) =>
           run.model.contents.reduce((sum, { nitrogen }, state) => sum + nitrogen * y[state], 0),
         );

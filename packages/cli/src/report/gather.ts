@@ -45,12 +45,12 @@ function drawnVessel(scenario: Scenario, vessel: Vessel): DrawnVessel {
     kind: plain(kind),
     volume,
     life: [
-      ...(scenario.cohorts.some((cohort) => cohort.vessel === name) ? (['fish'] as const) : []),
+      ...(scenario.fish.some((cohort) => cohort.vessel === name) ? (['fish'] as const) : []),
       ...(scenario.plantings.some((planting) => planting.vessel === name) ? (['plants'] as const) : []),
       ...(kind === 'media-bed' ? (['gravel'] as const) : []),
     ],
     holds: [
-      ...scenario.cohorts.filter((cohort) => cohort.vessel === name).map(fishText),
+      ...scenario.fish.filter((cohort) => cohort.vessel === name).map(fishText),
       ...scenario.plantings.filter((planting) => planting.vessel === name).map(cropText),
       ...(kind === 'biofilter' || kind === 'media-bed' ? [`biofilm on ${shown(surface)} m²`] : []),
       ...(capture > 0 ? [`catches ${shown(capture * 100)} % of solids`] : []),
@@ -104,7 +104,7 @@ function standsOf({ model, samples }: Run): Stand[] {
   }));
 }
 
-function factsOf({ days, startDate, vessels, cohorts, plantings, actions, rules }: Scenario): string[] {
+function factsOf({ days, startDate, vessels, fish: cohorts, plantings, actions, rules }: Scenario): string[] {
   const total = (amounts: readonly number[]): number => amounts.reduce((sum, amount) => sum + amount, 0);
   const fish = total(cohorts.map(({ number }) => number));
   const area = total(plantings.map((planting) => planting.area));

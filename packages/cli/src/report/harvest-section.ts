@@ -112,6 +112,6 @@ export function harvestSection(maker: Maker, runs: readonly RunSummary[]): HTMLE
 /** Whether a run harvests or grows anything that a harvest could be told of. */
 export function hasHarvest({ system }: RunSummary): boolean {
   if (system === undefined) return false;
-  const { plantings, cohorts } = system.run.model.scenario;
+  const { plantings, fish: cohorts } = system.run.model.scenario;
   return plantings.length > 0 || cohorts.length > 0;
 }

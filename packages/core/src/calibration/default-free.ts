@@ -27,7 +27,7 @@ export function defaultFree(
   parameters: Parameters,
   used: readonly string[],
 ): readonly string[] {
-  const species = [...new Set(scenario.cohorts.map((cohort) => cohort.species))];
+  const species = [...new Set(scenario.fish.map((cohort) => cohort.species))];
   const fish = species.flatMap((each) => ofFish.map((property) => `fish.${each}.${property}`));
   const read = new Set(used);
   return [

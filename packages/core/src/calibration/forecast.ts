@@ -30,7 +30,7 @@ import {
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** Feed of a cohort as a file has it. */
-function feeding({ cohorts, actions }: Scenario, name: string): unknown {
+function feeding({ fish: cohorts, actions }: Scenario, name: string): unknown {
   const cohort = cohorts.find((each: Cohort) => each.name === name);
   const fed = actions.filter(({ action }: TimedAction) => action.kind === 'feed' && action.cohort === name);
   return [cohort?.ration, cohort?.feed, fed.map(({ at, action }) => ({ at, action }))];
@@ -50,12 +50,10 @@ function whatIfAt(
   const written = withFittedStart(system.read(settingsOf(values), days).scenario, values);
   const forced = forcing.over({ ...written, every: 1 });
   const fedAnew = new Set(
-    written.cohorts
-      .map(({ name }) => name)
-      .filter((name) => !same(feeding(own, name), feeding(written, name))),
+    written.fish.map(({ name }) => name).filter((name) => !same(feeding(own, name), feeding(written, name))),
   );
   const isFeed = ({ action }: TimedAction): boolean => action.kind === 'feed' && fedAnew.has(action.cohort);
-  const rations = written.cohorts
+  const rations = written.fish
     .filter(({ name }) => fedAnew.has(name))
     .map(({ name, ration }): TimedAction => ({
       at: today,

@@ -9,18 +9,6 @@ export interface StartAmount {
   readonly value: number;
 }
 
-type InWater = Exclude<StartQuantity, 'settled'>;
-
-const fields: Readonly<Record<InWater, keyof StartWater>> = {
-  ammonia: 'tan',
-  nitrite: 'nitrite',
-  nitrate: 'nitrate',
-  alkalinity: 'alkalinity',
-  oxygen: 'oxygen',
-  chloride: 'chloride',
-  solids: 'solids',
-};
-
 /** Solids at the start of which a part hardly breaks down, made to be so many in all: the parts keep their shares. */
 function scaled(degradable: number, refractory: number, value: number): readonly [number, number] {
   const all = degradable + refractory;
@@ -33,9 +21,8 @@ export function startAmount(scenario: Scenario, quantity: StartQuantity, vessel?
   const starts = scenario.start.filter((start) => vessel === undefined || start.vessel === vessel);
   if (quantity === 'settled')
     return sum(starts.map((start) => start.settled + (start.settledRefractory ?? 0)));
-  const field = fields[quantity];
   const held = (water: StartWater): number =>
-    (water[field] ?? 0) + (quantity === 'solids' ? (water.refractory ?? 0) : 0);
+    water[quantity] + (quantity === 'solids' ? (water.refractory ?? 0) : 0);
   return (
     sum(starts.map(({ water, volume }) => held(water) * volume)) / sum(starts.map(({ volume }) => volume))
   );
@@ -50,11 +37,10 @@ function changed(start: StartVessel, quantity: StartQuantity, value: number, pla
     const [solids, refractory] = scaled(start.water.solids, start.water.refractory ?? 0, value);
     return { ...start, water: { ...start.water, solids, refractory } };
   }
-  const field = fields[quantity];
   // More alkalinity comes as bicarbonate, so that pH stays about where it was.
   const carbon =
     quantity === 'alkalinity' ? start.water.carbon + value - start.water.alkalinity : start.water.carbon;
-  return { ...start, water: { ...start.water, carbon: Math.max(carbon, 0), [field]: value } };
+  return { ...start, water: { ...start.water, carbon: Math.max(carbon, 0), [quantity]: value } };
 }
 
 /** A scenario with other water at the start: all vessels alike where none is named. Settled solids are shared by floors. */

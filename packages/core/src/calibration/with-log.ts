@@ -19,7 +19,7 @@ interface LoggedFeed {
 }
 
 /** Share of each cohort in feed that is written down for all, by their rations at the start. */
-function sharesOf({ cohorts }: Scenario): ReadonlyMap<string, number> {
+function sharesOf({ fish: cohorts }: Scenario): ReadonlyMap<string, number> {
   const weights = cohorts.map(({ name, ration, number, mass }): [string, number] => [
     name,
     ration.kind === 'mass'

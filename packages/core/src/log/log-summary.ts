@@ -66,12 +66,12 @@ function grouped(readings: readonly LogReading[]): LogReading[][] {
 }
 
 /** Protein of the feeds of a system, weighed by the cohorts alike; undefined without fish. */
-function proteinOf({ cohorts }: Scenario): number | undefined {
+function proteinOf({ fish: cohorts }: Scenario): number | undefined {
   return cohorts.length === 0 ? undefined : sum(cohorts.map(({ feed }) => feed.protein)) / cohorts.length;
 }
 
 /** Feed a day that the file offers, g; undefined where it depends on the fish. */
-function rationOf({ cohorts }: Scenario): number | undefined {
+function rationOf({ fish: cohorts }: Scenario): number | undefined {
   const masses = cohorts.map(({ ration, number, mass }) =>
     ration.kind === 'mass'
       ? ration.gramsPerDay
@@ -92,7 +92,7 @@ function* doubtsOf(
   for (const vessel of new Set(courses.map(({ vessel: name }) => name))) {
     if (!vessels.has(vessel)) yield `the system has no vessel ${vessel}: its readings say nothing of it`;
   }
-  const cohorts = new Set(scenario.cohorts.map(({ name }) => name));
+  const cohorts = new Set(scenario.fish.map(({ name }) => name));
   for (const cohort of new Set(log.feed.map(({ cohort: name }) => name))) {
     if (cohort !== 'all' && !cohorts.has(cohort)) yield `the system has no fish called ${cohort}`;
   }

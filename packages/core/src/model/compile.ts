@@ -256,7 +256,7 @@ function addProcess(
 
 /** Content of every state; fish by their species. */
 function contentsOf({ scenario, layout, parameters, content }: Work): readonly Content[] {
-  const species = new Map(scenario.cohorts.map((cohort) => [cohort.name, cohort.species]));
+  const species = new Map(scenario.fish.map((cohort) => [cohort.name, cohort.species]));
   return layout.states.map((state) => {
     const name = species.get(state.place);
     const subject = state.component.startsWith('fish') && name !== undefined ? { species: name } : {};

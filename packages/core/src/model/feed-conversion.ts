@@ -62,7 +62,7 @@ function metabolismFor(cohort: Cohort, measured: number, parameters: Parameters)
 export function metabolismsOf(scenario: Scenario, parameters: Parameters): ReadonlyMap<string, Metabolism> {
   const found = new Map<string, Metabolism>();
   const faults: Fault[] = [];
-  for (const cohort of scenario.cohorts) {
+  for (const cohort of scenario.fish) {
     if (cohort.feedConversion === undefined) continue;
     const metabolism = metabolismFor(cohort, cohort.feedConversion, parameters);
     if ('problem' in metabolism) faults.push(metabolism);

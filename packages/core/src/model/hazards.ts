@@ -15,7 +15,7 @@ export interface Hazard {
 /** What the fish of a cohort die of in their water at a moment, the worst first; nothing of what water without a pH would do. */
 export function hazardsIn(model: Model, cohort: number, waters: Waters): readonly Hazard[] {
   const { vessel } = model.layout.fish[cohort];
-  const values = scopeTo(model.parameters, { species: model.scenario.cohorts[cohort].species });
+  const values = scopeTo(model.parameters, { species: model.scenario.fish[cohort].species });
   const per = (component: 'oxygen' | 'nitrite' | 'chloride'): number =>
     waters.y[waterState(vessel, component)] / waters.volume[vessel];
   const { ammonia, carbonDioxide } = waterChemistry(model.parameters, waters, vessel);

@@ -216,7 +216,7 @@ export function layOut(
   const calcite = scenario.vessels.map(({ name }, index) =>
     limed.has(name) ? add('calcite', name, index) : -1,
   );
-  const fish = scenario.cohorts.map((cohort) => {
+  const fish = scenario.fish.map((cohort) => {
     const vessel = vesselOf(cohort.vessel);
     const own = (component: Component): number => add(component, cohort.name, vessel);
     const left = (component: Component): number => (cohort.dead === 'left' ? own(component) : -1);

@@ -74,7 +74,7 @@ function kindOf(
         subject: { lime: scenario.vessels[site.vessel].lime?.kind ?? FINE },
       }));
     case 'cohort':
-      return scenario.cohorts.flatMap((cohort, index) => {
+      return scenario.fish.flatMap((cohort, index) => {
         if (process.whose?.(cohort) === false) return [];
         const site = { place: cohort.name, vessel: layout.fish[index].vessel, cohort: index, batch: -1 };
         const { species, name } = cohort;
@@ -117,7 +117,7 @@ function kindOf(
 /** Every feed that a cohort gets in the course of a scenario. */
 function feedsOf(scenario: Scenario, cohort: string): readonly Feed[] {
   const feeds = new Map<string, Feed>();
-  for (const { name, feed } of scenario.cohorts) if (name === cohort) feeds.set(feedKey(feed), feed);
+  for (const { name, feed } of scenario.fish) if (name === cohort) feeds.set(feedKey(feed), feed);
   const saved = scenario.saved?.operation.feeds[cohort];
   if (saved !== undefined) feeds.set(feedKey(saved), saved);
   const byRules = scenario.rules.flatMap(({ doing, undoing }) => [...doing, ...undoing]);

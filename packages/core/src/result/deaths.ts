@@ -66,7 +66,7 @@ function add(to: Map<CauseOfDeath, number>, more: ReadonlyMap<CauseOfDeath, numb
 
 function ofCohort(run: Run, cohort: number, row: number): CohortDeaths {
   const { model, samples, postings } = run;
-  const { name, species } = model.scenario.cohorts[cohort];
+  const { name, species } = model.scenario.fish[cohort];
   const { number: state } = model.layout.fish[cohort];
   const causes = new Map<CauseOfDeath, number>();
   const days = new Map<number, Map<CauseOfDeath, number>>();
@@ -93,8 +93,7 @@ function ofCohort(run: Run, cohort: number, row: number): CohortDeaths {
     cohort: name,
     species,
     stocked:
-      (model.scenario.saved === undefined ? model.scenario.cohorts[cohort].number : samples[0].y[state]) +
-      came,
+      (model.scenario.saved === undefined ? model.scenario.fish[cohort].number : samples[0].y[state]) + came,
     number: last.x[row] - samples[0].x[row],
     alive: last.y[state],
     causes: [...causes].map(([cause, number]) => ({ cause, number })).sort((a, b) => b.number - a.number),
@@ -114,7 +113,7 @@ function ofCohort(run: Run, cohort: number, row: number): CohortDeaths {
  */
 export function deathsOf(run: Run): readonly CohortDeaths[] {
   const rows = rowsOfDeaths(run.model);
-  return run.model.scenario.cohorts.map((_, cohort) => ofCohort(run, cohort, rows[cohort]));
+  return run.model.scenario.fish.map((_, cohort) => ofCohort(run, cohort, rows[cohort]));
 }
 
 /** How much of a cohort died, of what is no natural death. */

@@ -104,7 +104,7 @@ export function filterVerdict(run: Run, series: readonly Series[]): FilterVerdic
   const { parameters, scenario, layout } = run.model;
   if (layout.aob.every((state) => state < 0)) return undefined;
   const times = run.samples.map(({ time }) => time);
-  const homes = [...new Set(scenario.cohorts.map(({ vessel }) => vessel))];
+  const homes = [...new Set(scenario.fish.map(({ vessel }) => vessel))];
   const places = homes.length > 0 ? homes : [scenario.reservoir];
   const course = (quantity: string): Float64Array => {
     const all = places.flatMap((place) => series.find(({ name }) => name === `${quantity}@${place}`) ?? []);

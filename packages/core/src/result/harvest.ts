@@ -121,7 +121,7 @@ function cropYields(run: Run): readonly CropYield[] {
 function fishYields(run: Run): readonly FishYield[] {
   const { scenario, layout } = run.model;
   const all = takings(run, 'harvested fish');
-  return scenario.cohorts.map(({ name, species }, index): FishYield => {
+  return scenario.fish.map(({ name, species }, index): FishYield => {
     const { mass, number } = layout.fish[index];
     const of = (state: number): readonly Taking[] => all.filter((taking) => taking.state === state);
     const masses = of(mass);

@@ -161,7 +161,7 @@ function nitriteFelt(reader: LimitReader, cohort: Cohort, matters: LimitCheck['m
 
 /** Fish per water of their vessel, g m-3, all cohorts of the vessel together. */
 function stocking(reader: LimitReader, cohort: Cohort, matters: LimitCheck['matters']): LimitCheck {
-  const neighbours = reader.run.model.scenario.cohorts.filter(({ vessel }) => vessel === cohort.vessel);
+  const neighbours = reader.run.model.scenario.fish.filter(({ vessel }) => vessel === cohort.vessel);
   const volume = reader.values(`volume@${cohort.vessel}`);
   const masses = neighbours.map(({ name }) => reader.values(`fish-mass@${name}`));
   const limit = limitFrom(reader.parameters, {
@@ -198,7 +198,7 @@ function checksFor(reader: LimitReader, cohort: Cohort): readonly LimitCheck[] {
 
 /** Limits for fish: each species in each vessel once (cohorts of one species in one vessel are judged together). */
 export function limitsForFish(reader: LimitReader): readonly LimitCheck[] {
-  const { cohorts } = reader.run.model.scenario;
+  const { fish: cohorts } = reader.run.model.scenario;
   const seen = new Map<string, LimitCheck[]>();
   for (const cohort of cohorts) {
     const key = `${cohort.species}@${cohort.vessel}`;

@@ -66,7 +66,7 @@ const always = (): boolean => true;
 /** Checks of the water of one vessel, as total ammonia over the criterion at its pH and temperature. */
 function checksAt(reader: LimitReader, vessel: string): readonly LimitCheck[] {
   const { parameters } = reader;
-  const trout = reader.run.model.scenario.cohorts.some(({ species }) => oncorhynchus.includes(species));
+  const trout = reader.run.model.scenario.fish.some(({ species }) => oncorhynchus.includes(species));
   const tan = reader.values(`tan@${vessel}`);
   const pH = reader.values(`pH@${vessel}`);
   const temperature = reader.values(`temperature@${vessel}`);

@@ -6,7 +6,7 @@ const always = (): boolean => true;
 
 /** Feed per planted area against the range for leafy and fruiting crops, in proportion to their areas. */
 function feedPerArea(reader: LimitReader): readonly LimitCheck[] {
-  const { plantings, cohorts } = reader.run.model.scenario;
+  const { plantings, fish: cohorts } = reader.run.model.scenario;
   const { leafy, fruiting } = areaByClass(plantings);
   const area = leafy + fruiting;
   if (area === 0 || cohorts.length === 0) return [];

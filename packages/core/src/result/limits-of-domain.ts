@@ -14,7 +14,7 @@ const rules: readonly (Pick<Limit, 'quantity' | 'unit' | 'direction'> & { readon
 
 /** Fish and feed per water of a vessel with fish, g m-3 and g m-3 d-1. */
 function crowding(reader: LimitReader, vessel: string): readonly LimitCheck[] {
-  const cohorts = reader.run.model.scenario.cohorts.filter((cohort) => cohort.vessel === vessel);
+  const cohorts = reader.run.model.scenario.fish.filter((cohort) => cohort.vessel === vessel);
   const volume = reader.values(`volume@${vessel}`);
   const perVolume = (series: string): Float64Array => {
     const all = cohorts.map(({ name }) => reader.values(`${series}@${name}`));
@@ -44,7 +44,7 @@ function crowding(reader: LimitReader, vessel: string): readonly LimitCheck[] {
  * every vessel at every output.
  */
 export function limitsOfDomain(reader: LimitReader): readonly LimitCheck[] {
-  const { vessels, cohorts } = reader.run.model.scenario;
+  const { vessels, fish: cohorts } = reader.run.model.scenario;
   const homes = new Set(cohorts.map(({ vessel }) => vessel));
   return vessels.flatMap(({ name }) => [
     ...rules.map((rule): LimitCheck => ({

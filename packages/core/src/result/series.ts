@@ -162,7 +162,7 @@ function doserSources(run: SampledRun): readonly SeriesSource[] {
  */
 function cohortSources(run: SampledRun): readonly SeriesSource[] {
   const { scenario, layout } = run.model;
-  return scenario.cohorts.flatMap(({ name }, index): SeriesSource[] => {
+  return scenario.fish.flatMap(({ name }, index): SeriesSource[] => {
     const { mass, number, fat, dead } = layout.fish[index];
     const lying = (): SeriesSource => ({ name: `fish-dead@${name}`, unit: 'g', value: ({ y }) => y[dead] });
     return [

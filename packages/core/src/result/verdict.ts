@@ -63,7 +63,7 @@ function toldDeaths(run: Run): readonly ToldDeaths[] {
     stocked > 0
       ? [
           {
-            ...{ cohort, vessel: run.model.scenario.cohorts[i].vessel, ...shares[i] },
+            ...{ cohort, vessel: run.model.scenario.fish[i].vessel, ...shares[i] },
             cause: causes.find(({ cause }) => cause !== 'other')?.cause ?? 'other',
             ...(wipedOut !== undefined && { wipedOut }),
           },

@@ -155,12 +155,12 @@ export function quantitiesOf(run: Run): readonly WhyQuantity[] {
       ...inVessels(model, name, [vessel]),
       ...ownQuantities(model, name, [vessel], wholeOwn),
     ]),
-    ...scenario.cohorts.flatMap(({ name }, cohort) => fishQuantities(model, name, [cohort])),
+    ...scenario.fish.flatMap(({ name }, cohort) => fishQuantities(model, name, [cohort])),
     ...scenario.plantings.flatMap(({ name }, planting) => cropQuantities(model, name, [planting])),
     ...whole,
     ...inVessels(model, 'system', all),
     ...wholeOwn,
-    ...fishQuantities(model, 'system', [...scenario.cohorts.keys()]),
+    ...fishQuantities(model, 'system', [...scenario.fish.keys()]),
     ...cropQuantities(model, 'system', [...scenario.plantings.keys()]),
   ];
 }

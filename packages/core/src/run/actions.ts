@@ -16,7 +16,7 @@ type Done = readonly [place: string, text: string, short?: string | undefined];
 type Effect<One extends Action> = (parts: RunParts, action: One, time: number) => Done;
 
 const cohortOf = ({ model }: RunParts, name: string): number =>
-  model.scenario.cohorts.findIndex((cohort) => cohort.name === name);
+  model.scenario.fish.findIndex((cohort) => cohort.name === name);
 const vesselOf = ({ model }: RunParts, name: string): number => model.layout.vessels.indexOf(name);
 const batchesOf = ({ model }: RunParts, name: string): readonly number[] =>
   model.layout.batches.flatMap((batch, index) =>

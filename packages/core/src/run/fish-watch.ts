@@ -45,7 +45,7 @@ export function openFishWatch(parts: RunParts): FishWatch {
           temperature: state.day.temperature,
           ionic: state.day.ionic,
         });
-        const { name } = model.scenario.cohorts[cohort];
+        const { name } = model.scenario.fish[cohort];
         ledger.say(time, 'fish-death', name, `all fish of ${name} are dead; leading cause: ${cause}`);
         clear(parts, cohort);
         before[cohort] = state.y[number];

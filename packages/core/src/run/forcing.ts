@@ -41,7 +41,7 @@ const noDoser = { most: 0, setPoint: 0, band: 1, sign: 1 };
 
 /** A day with its weather, before anything else of it is worked out. */
 export function openDay(model: Model, weatherOf: number): Day {
-  const { vessels, plantings, cohorts } = model.scenario;
+  const { vessels, plantings, fish: cohorts } = model.scenario;
   const day: Day = {
     temperature: new Float64Array(vessels.length),
     air: new Float64Array(vessels.length),

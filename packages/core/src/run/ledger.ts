@@ -14,6 +14,8 @@ export function concentrationsOf(water: SourceWater): readonly number[] {
       case 'dissolved':
       case 'organic-nitrogen':
         return 0;
+      case 'tan':
+        return water.ammonia;
       default:
         return water[component];
     }

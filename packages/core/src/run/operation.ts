@@ -22,9 +22,9 @@ export interface Operation {
 export function openOperation(model: Model): Operation {
   const { scenario } = model;
   return {
-    ration: scenario.cohorts.map((cohort) => cohort.ration),
-    factor: new Float64Array(scenario.cohorts.length).fill(1),
-    feed: scenario.cohorts.map((cohort) => cohort.feed),
+    ration: scenario.fish.map((cohort) => cohort.ration),
+    factor: new Float64Array(scenario.fish.length).fill(1),
+    feed: scenario.fish.map((cohort) => cohort.feed),
     pumpOn: scenario.pumps.map(() => true),
     aerating: scenario.vessels.map(() => true),
     dosing: (scenario.dosers ?? []).map(() => true),

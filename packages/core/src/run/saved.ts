@@ -18,7 +18,7 @@ import { fatOf } from './stock.js';
 /** Everything that stands in a system at the end of a run, by name; `start: { saved: FILE }` goes on from it. */
 export interface EndState extends SavedState {
   readonly schema: 'leat-state';
-  readonly version: 2;
+  readonly version: 3;
   readonly title: string;
   readonly states: readonly {
     readonly component: Component;
@@ -61,7 +61,7 @@ function byName<T>(
 
 /** What actions have changed of an operation. */
 function changesOf(scenario: Scenario, now: Operation, own: Operation): SavedOperation {
-  const { cohorts, pumps, vessels, waters, dosers = [] } = scenario;
+  const { fish: cohorts, pumps, vessels, waters, dosers = [] } = scenario;
   const changed = <T>(a: T, b: T): T | undefined => (same(a, b) ? undefined : a);
   return {
     rations: byName(cohorts, (i) => changed(now.ration[i], own.ration[i])),
@@ -122,12 +122,12 @@ function memoryOf({ memory: { steps, pH } }: RunState): SavedMemory {
  */
 export function endStateOf({ model, state }: Pick<ResumableRun, 'model' | 'state'>): EndState {
   const { layout, scenario } = model;
-  const { vessels, cohorts, plantings } = scenario;
+  const { vessels, fish: cohorts, plantings } = scenario;
   const own = openOperation(model);
   const { water, day } = state;
   return {
     schema: 'leat-state',
-    version: 2,
+    version: 3,
     title: scenario.title,
     time: state.time,
     date: dateAfter(scenario.startDate, Math.floor(state.time + INSTANT)),
@@ -192,7 +192,7 @@ function putAmounts(model: Model, saved: SavedState, { y, planted }: Started): v
 
 function putOperation({ scenario }: Model, saved: SavedState, { operation }: Started): void {
   const { rations, factors, feeds, pumpsOff, airOff, dosersOff, waters, topUpStopped } = saved.operation;
-  scenario.cohorts.forEach(({ name }, i) => {
+  scenario.fish.forEach(({ name }, i) => {
     operation.ration[i] = rations[name] ?? operation.ration[i];
     operation.factor[i] = factors[name] ?? operation.factor[i];
     operation.feed[i] = feeds[name] ?? operation.feed[i];
@@ -241,7 +241,7 @@ export function savedMorning({ scenario }: Model): SavedMorning | undefined {
   const { offered, evaporation, ionic, transpiration } = morning;
   const knows = (list: readonly { readonly name: string }[], of: object): boolean =>
     list.every(({ name }) => name in of);
-  const { cohorts, vessels, plantings } = scenario;
+  const { fish: cohorts, vessels, plantings } = scenario;
   const whole =
     knows(cohorts, offered) &&
     knows(vessels, evaporation) &&
@@ -253,7 +253,7 @@ export function savedMorning({ scenario }: Model): SavedMorning | undefined {
 function putMorning(model: Model, { day }: Started): void {
   const morning = savedMorning(model);
   if (morning === undefined) return;
-  const { cohorts, vessels, plantings } = model.scenario;
+  const { fish: cohorts, vessels, plantings } = model.scenario;
   cohorts.forEach(({ name }, i) => (day.offered[i] = morning.offered[name]));
   vessels.forEach(({ name }, i) => (day.evaporation[i] = morning.evaporation[name]));
   vessels.forEach(({ name }, i) => (day.ionic[i] = morning.ionic[name]));

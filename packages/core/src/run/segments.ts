@@ -84,7 +84,7 @@ export class Segments {
       const left = shelter === undefined ? 1 : valueOn(shelter, scenario.startDate, weatherOf);
       day.transpiration[batch.planting] += left * day.et0 * crops.coefficient(index, time) * batch.area;
     });
-    scenario.cohorts.forEach((_, cohort) => {
+    scenario.fish.forEach((_, cohort) => {
       const { mass, number } = layout.fish[cohort];
       const { fed, share } = offerOf(operation.ration[cohort], y[mass], y[number]);
       day.offered[cohort] = { fed: fed * operation.factor[cohort], share: share * operation.factor[cohort] };
@@ -124,7 +124,7 @@ export class Segments {
       this.aeration[index] = operation.aerating[index] ? vessel.aeration : 0;
     });
     const hour = time + INSTANT - Math.floor(time + INSTANT);
-    const offers = scenario.cohorts.map(({ hours }, cohort) => {
+    const offers = scenario.fish.map(({ hours }, cohort) => {
       if (hours === undefined) return day.offered[cohort];
       const times = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
       return { fed: day.offered[cohort].fed * times, share: day.offered[cohort].share * times };
@@ -138,7 +138,7 @@ export class Segments {
     const today = Math.floor(time + INSTANT);
     let soonest = Infinity;
     for (const pump of scenario.pumps) soonest = Math.min(soonest, nextSwitch(pump.timer, time));
-    for (const { hours } of scenario.cohorts) {
+    for (const { hours } of scenario.fish) {
       if (hours === undefined) continue;
       for (const edge of [today + hours.from, today + hours.to])
         if (edge > time + INSTANT) soonest = Math.min(soonest, edge);

@@ -83,7 +83,8 @@ function startAmounts(
   for (const start of scenario.start) {
     const vessel = vesselOf.get(start.vessel) ?? -1;
     for (const component of waterComponents) {
-      y[waterState(vessel, component)] = (start.water[component] ?? 0) * volume[vessel];
+      y[waterState(vessel, component)] =
+        (start.water[component === 'tan' ? 'ammonia' : component] ?? 0) * volume[vessel];
     }
     ionic[vessel] = ionsOf(y, volume[vessel], vessel);
     const surface = scenario.vessels[vessel].surface;
@@ -113,7 +114,7 @@ function startAmounts(
       y[state] = place === 'water' ? there * volume[vessel] : there;
     });
   }
-  scenario.cohorts.forEach((cohort, index) => {
+  scenario.fish.forEach((cohort, index) => {
     y[layout.fish[index].number] = cohort.number;
     y[layout.fish[index].mass] = cohort.number * cohort.mass;
     y[layout.fish[index].fat] = fatOf(model, index, cohort.number, cohort.mass);

@@ -6,6 +6,6 @@ import { usualFat } from '../processes/kernels/fish-energy.js';
 
 /** Body fat that is usual in so many fish of a mean mass (g) of a cohort, g COD. */
 export function fatOf({ scenario, parameters }: Model, cohort: number, number: number, mass: number): number {
-  const values = scopeTo(parameters, { species: scenario.cohorts[cohort].species });
+  const values = scopeTo(parameters, { species: scenario.fish[cohort].species });
   return number * mass * usualFat(values, mass / STATED_MASS);
 }

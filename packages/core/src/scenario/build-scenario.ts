@@ -20,7 +20,7 @@ import { valueInMonth } from './value-on.js';
 export type Daily = number | DailyValue;
 
 /**
- * Water by what a test kit reads: `pH`, and in mg/L `tan`, `nitrite` and `nitrate` (as N), `chloride`, `oxygen` and
+ * Water by what a test kit reads: `pH`, and in mg/L `ammonia`, `nitrite` and `nitrate` (as N), `chloride`, `oxygen` and
  * suspended `solids` (beside them `refractory`, those that hardly break down), `dissolved` organic matter (COD) and
  * `organic-nitrogen` (as N); `calcium` in mmol/L.
  */
@@ -57,13 +57,13 @@ export type PlantingGiven = Omit<Planting, 'batches' | 'after' | 'start' | 'age'
 
 /** A scenario by what cannot be left out; everything else is absent, or as a field says. */
 export interface ScenarioGiven extends Partial<
-  Omit<Scenario, 'days' | 'vessels' | 'cohorts' | 'plantings' | 'et0' | 'air' | 'start'>
+  Omit<Scenario, 'days' | 'vessels' | 'fish' | 'plantings' | 'et0' | 'air' | 'start'>
 > {
   /** Length, d. */
   readonly days: number;
   /** The last is the reservoir, unless `reservoir` names another. */
   readonly vessels: readonly VesselGiven[];
-  readonly cohorts?: readonly CohortGiven[];
+  readonly fish?: readonly CohortGiven[];
   readonly plantings?: readonly PlantingGiven[];
   /** Reference evapotranspiration, m d-1; absent: none. */
   readonly et0?: Daily;
@@ -85,14 +85,14 @@ export function startWater(
   temperature: number,
   parameters: Parameters = createParameters(),
 ): StartWater {
-  const none = { tan: 0, nitrite: 0, nitrate: 0, solids: 0, chloride: 0 };
+  const none = { ammonia: 0, nitrite: 0, nitrate: 0, solids: 0, chloride: 0 };
   const calcium = given.calcium ?? alkalinity * parameters.value('water.calcium-share');
   const rest = { ...none, ...given, calcium };
-  const ionic = openIonicStrength(parameters)({ ...rest, alkalinity });
+  const ionic = openIonicStrength(parameters)({ ...rest, tan: rest.ammonia, alkalinity });
   return {
     ...rest,
     alkalinity,
-    carbon: carbonFromPh(parameters, alkalinity, pH, rest.tan, temperature, ionic),
+    carbon: carbonFromPh(parameters, alkalinity, pH, rest.ammonia, temperature, ionic),
     oxygen: given.oxygen ?? oxygenSaturation(parameters, temperature),
   };
 }
@@ -129,7 +129,12 @@ function feedOf(feed: CohortGiven['feed'], parameters: Parameters): Cohort['feed
  * A whole scenario from what cannot be left out: numbers in place of daily values, water by pH and alkalinity, feeds by
  * name. Nothing is checked here: `compileModel` does, with every fault at its path.
  */
-export function buildScenario({ vessels, cohorts = [], plantings = [], ...given }: ScenarioGiven): Scenario {
+export function buildScenario({
+  vessels,
+  fish: cohorts = [],
+  plantings = [],
+  ...given
+}: ScenarioGiven): Scenario {
   const parameters = createParameters(given.overrides);
   const { et0 = 0, air, startDate = '2026-01-01', ...rest } = given;
   return {
@@ -141,7 +146,7 @@ export function buildScenario({ vessels, cohorts = [], plantings = [], ...given 
     ...(air !== undefined && { air: daily(air) }),
     vessels: vessels.map(vesselOf),
     start: vessels.map((vessel) => startOf(vessel, startDate, parameters)),
-    cohorts: cohorts.map(({ ration, feed, ...cohort }) => ({
+    fish: cohorts.map(({ ration, feed, ...cohort }) => ({
       ...cohort,
       ration: typeof ration === 'number' ? { kind: 'share', perDay: ration } : ration,
       feed: feedOf(feed, parameters),

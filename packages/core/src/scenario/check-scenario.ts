@@ -22,7 +22,7 @@ const lists = [
   'vessels',
   'pumps',
   'flows',
-  'cohorts',
+  'fish',
   'plantings',
   'start',
   'actions',
@@ -98,7 +98,7 @@ function checkSections(report: ScenarioReport, scenario: Scenario, names: Librar
   checkNetwork(report, vessels, flows, reservoir);
   const supply = checkSupply(report, scenario, waters, vessels.get(reservoir));
   const cohorts = checkCohorts(report, scenario, vessels, names);
-  checkPlausible(report, 'cohorts', cohorts, vessels);
+  checkPlausible(report, cohorts, vessels);
   const plantings = checkPlantings(report, scenario, vessels, names);
   checkBeds(report, plantings, vessels);
   checkStart(report, scenario, vessels);
@@ -143,7 +143,7 @@ export function checkOneAction(scenario: Scenario, action: Action, parameters: P
     vessels: byName(scenario.vessels),
     waters: byName(scenario.waters),
     pumps: byName(scenario.pumps),
-    cohorts: byName(scenario.cohorts),
+    cohorts: byName(scenario.fish),
     plantings: byName(scenario.plantings),
     products: names.products,
     topUp: scenario.topUp,

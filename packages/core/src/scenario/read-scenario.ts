@@ -140,7 +140,7 @@ function readSections(
   const reservoir = frame.reservoir === undefined ? undefined : bare.get(frame.reservoir);
   const supply = readSupply(reader, frame, waters, reservoir);
   const cohorts = readCohorts(reader, bare);
-  checkPlausible(reader, 'fish', cohorts, bare);
+  checkPlausible(reader, cohorts, bare);
   const plantings = readPlantings(reader, frame, bare);
   const vessels = withRoots(reader, bare, plantings);
   const { topUp, rainTank } = supply;
@@ -165,7 +165,7 @@ function readSections(
     pumps: present(pumps),
     flows: reading.flows,
     ...supply,
-    cohorts: present(cohorts),
+    fish: present(cohorts),
     plantings: present(plantings),
     start,
     ...compact({ saved }),

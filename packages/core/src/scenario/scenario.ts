@@ -181,10 +181,10 @@ export interface Planting {
 /**
  * Water at the start in one vessel, in the units of {@link SourceWater}; `solids` are those suspended that break down
  * and `refractory` those that hardly do, g dry m-3; `dissolved` organic matter g COD m-3; `organic-nitrogen` g N m-3;
- * what is absent is 0. Also `tan`, `nitrite`, `nitrate`, `alkalinity`, `carbon`, `oxygen`, `chloride`, `calcium`.
+ * what is absent is 0. Also `ammonia`, `nitrite`, `nitrate`, `alkalinity`, `carbon`, `oxygen`, `chloride`, `calcium`.
  */
 export interface StartWater {
-  readonly tan: number;
+  readonly ammonia: number;
   readonly nitrite: number;
   readonly nitrate: number;
   readonly solids: number;
@@ -369,7 +369,7 @@ export interface Scenario {
   readonly flows: readonly Flow[];
   readonly topUp?: TopUp;
   readonly rainTank?: RainTank;
-  readonly cohorts: readonly Cohort[];
+  readonly fish: readonly Cohort[];
   readonly plantings: readonly Planting[];
   readonly start: readonly StartVessel[];
   /** A state to go on from, at its time, in place of `start`, stock and stands. */

@@ -1,10 +1,10 @@
 /**
- * Water from outside: `tan`, `nitrite`, `nitrate` in g N m-3; `alkalinity` eq m-3; `carbon` (inorganic) and `calcium`
+ * Water from outside: `ammonia`, `nitrite`, `nitrate` in g N m-3; `alkalinity` eq m-3; `carbon` (inorganic) and `calcium`
  * mol m-3; `oxygen` and `chloride` g m-3.
  */
 export interface SourceWater {
   readonly name: string;
-  readonly tan: number;
+  readonly ammonia: number;
   readonly nitrite: number;
   readonly nitrate: number;
   readonly alkalinity: number;

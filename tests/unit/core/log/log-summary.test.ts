@@ -24,7 +24,7 @@ const [tank, sump] = [vessel('tank', 2), vessel('sump', 1)];
 /** Ten days from 1 March 2027 of fish that are offered so much. */
 const system = (cohort: Partial<Cohort> = {}, other: Partial<Scenario> = {}): Scenario =>
   scenarioOf([tank, sump], {
-    cohorts: [tilapia('fish', 'tank', cohort)],
+    fish: [tilapia('fish', 'tank', cohort)],
     start: [startOf(tank), startOf(sump)],
     ...other,
   });

@@ -34,7 +34,7 @@ import { integrators } from '../../../support/integrators.js';
 
 const filter = vessel('filter', 1, { surface: 10, floor: 1 });
 const jar = (other: Partial<Scenario> = {}): Scenario =>
-  scenarioOf([filter], { start: [startOf(filter, { water: stillWater(2, 7, { tan: 10 }) })], ...other });
+  scenarioOf([filter], { start: [startOf(filter, { water: stillWater(2, 7, { ammonia: 10 }) })], ...other });
 
 /** Something dissolved that decays, and what is left of it on the floor. */
 const dye: OwnComponent = {
@@ -160,7 +160,7 @@ describe('a component and a process of a user', () => {
   it('stand beside everything of ours: nothing else changes', () => {
     const aired = { ...filter, open: 1, aeration: 100 };
     const scenario = scenarioOf([aired], {
-      cohorts: [tilapia('fish', 'filter', { number: 5 })],
+      fish: [tilapia('fish', 'filter', { number: 5 })],
       // Without calcium the saturation index is no number.
       start: [startOf(aired, { water: stillWater(2, 7.5, { calcium: 0.8 }) })],
     });

@@ -25,7 +25,7 @@ const vessel = (name: string, kind: Vessel['kind'], volume: number, surface: num
 
 const mains: SourceWater = {
   name: 'mains',
-  tan: 0,
+  ammonia: 0,
   nitrite: 0,
   nitrate: 2,
   alkalinity: 2,
@@ -52,7 +52,7 @@ export const smallScenario: Scenario = {
     { kind: 'gravity', from: 'tank', to: 'sump', share: 1 },
   ],
   topUp: { level: 1, rate: 1, sources: [{ kind: 'mains', water: 'mains', dailyCap: Infinity }] },
-  cohorts: [
+  fish: [
     {
       name: 'tilapia',
       vessel: 'tank',

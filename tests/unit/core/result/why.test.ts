@@ -194,9 +194,7 @@ describe('what cannot be answered', () => {
   });
 
   it('a quantity without a value', () => {
-    const run = doneRun(
-      scenarioOf([vessel('tub', 2)], { cohorts: [tilapia('later', 'tub', { number: 0 })] }),
-    );
+    const run = doneRun(scenarioOf([vessel('tub', 2)], { fish: [tilapia('later', 'tub', { number: 0 })] }));
     expect(() => why('fish-mean-mass@later', { run, day: 0 }, { run, day: 1 })).toThrow(
       'has no value then; got fish-mean-mass@later at 0 d',
     );

@@ -54,7 +54,7 @@ function after(
     scenarioOf(piped ? [tank, { ...sump, aeration: 10 }] : [sump], {
       ...(piped ? pipes : {}),
       waters: [sourceWater('mains', { chloride: 10 })],
-      cohorts: [
+      fish: [
         tilapia('fish', 'sump', { ration: { kind: 'share', perDay: 0 } }),
         tilapia('small', 'sump', { number: 0 }),
       ],

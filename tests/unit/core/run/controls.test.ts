@@ -45,7 +45,7 @@ function runOn(chloride: readonly number[], rules: readonly Rule[], seed = 1): R
     scenarioOf([sump], {
       days: chloride.length,
       waters: later.map((value, day) => sourceWater(`w${day}`, { chloride: value })),
-      cohorts: [tilapia('fish', 'sump', { number: 0 })],
+      fish: [tilapia('fish', 'sump', { number: 0 })],
       start: [startOf(sump, { water: stillWater(2, 7.5, { chloride: chloride[0] }) })],
       actions: later.map((_, at): TimedAction => ({
         at,
@@ -96,7 +96,7 @@ describe('a rule on a setting', () => {
     const run = doneRun(
       scenarioOf([sump], {
         days: 4,
-        cohorts: [tilapia('fish', 'sump', { ration: { kind: 'mass', gramsPerDay: 100 } })],
+        fish: [tilapia('fish', 'sump', { ration: { kind: 'mass', gramsPerDay: 100 } })],
         start: [startOf(sump, { water: stillWater(5, 7.5, { oxygen: 200, chloride: 50 }) })],
         rules: [{ ...feeding, read: 'ammonia', level: 0.5 }],
       }),
@@ -113,7 +113,7 @@ describe('a feed that only a rule gives', () => {
     const tanAfter = (other: Partial<Scenario>): number => {
       const cohorts = [tilapia('fish', 'sump')];
       const start = [startOf(sump, { water: stillWater(5, 7.5, { oxygen: 200, chloride: 50 }) })];
-      const run = doneRun(scenarioOf([sump], { days: 2, cohorts, start, ...other }));
+      const run = doneRun(scenarioOf([sump], { days: 2, fish: cohorts, start, ...other }));
       return concentration(run, lastOf(run), 'tan', 'sump');
     };
     const byRule = tanAfter({ rules: [rule({ doing: [richer], stands: true })] });

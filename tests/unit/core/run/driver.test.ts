@@ -115,7 +115,7 @@ describe('feed', () => {
       tilapia('fish', 'sump', { ration: { kind: 'mass', gramsPerDay: 90 }, hours: { from: 0.3, to: 0.4 } }),
     ];
     const run = doneRun(
-      scenarioOf([vessel('sump', 5, { aeration: 100 })], { cohorts, days: 3, every: 0.1 }),
+      scenarioOf([vessel('sump', 5, { aeration: 100 })], { fish: cohorts, days: 3, every: 0.1 }),
       {
         integrator: integrators[integrator],
       },

@@ -26,7 +26,7 @@ const told = ({ samples, postings, events, doses, outcome, ages, work }: Run) =>
 function tank(other: Partial<Scenario> = {}): Scenario {
   const one = vessel('tank', 2, { surface: 60, aeration: 100 });
   const start = startOf(one, { water: stillWater(2, 7.5, { nitrate: 5 }), aob: 0.1, nob: 0.1 });
-  return scenarioOf([one], { days: 8, start: [start], cohorts: [tilapia('fish', 'tank')], ...other });
+  return scenarioOf([one], { days: 8, start: [start], fish: [tilapia('fish', 'tank')], ...other });
 }
 
 const halved: Action = { kind: 'feed', cohort: 'fish', factor: 0.5 };

@@ -94,7 +94,7 @@ function busy(): Scenario {
     seed: 7,
     rules,
     pumps: scenario.pumps.map((pump) => ({ ...pump, timer: { on: 0.37, off: 0.2, offset: 0.05 } })),
-    cohorts: scenario.cohorts.map((cohort) => ({ ...cohort, hours: { from: 0.3, to: 0.6 } })),
+    fish: scenario.fish.map((cohort) => ({ ...cohort, hours: { from: 0.3, to: 0.6 } })),
     actions: [
       { at: 1, action: { kind: 'top-up', weeklyCap: 0.02 } },
       {

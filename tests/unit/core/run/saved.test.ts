@@ -11,7 +11,7 @@ describe('endStateOf', () => {
   const state = endStateOf(run);
 
   it('holds every state by component and place, and every volume', () => {
-    expect(state).toMatchObject({ schema: 'leat-state', version: 2, time: 10, date: '2025-03-11' });
+    expect(state).toMatchObject({ schema: 'leat-state', version: 3, time: 10, date: '2025-03-11' });
     expect(state.volumes).toMatchObject({ tank: 2, filter: 0.3, bed: 1 });
     expect(state.states.map(({ amount }) => amount)).toEqual(Array.from(run.samples[10].y));
     expect(state.states[0]).toMatchObject({ component: 'tan', place: 'tank', vessel: 'tank', unit: 'g N' });

@@ -22,13 +22,13 @@ const fish = {
 
 describe('a scenario built in code', () => {
   it('needs no more than a vessel, its water, and days', () => {
-    const scenario = buildScenario({ days: 10, vessels: [tank], cohorts: [fish] });
+    const scenario = buildScenario({ days: 10, vessels: [tank], fish: [fish] });
     expect(() => checkScenario(scenario)).not.toThrow();
     const run = simulate(compileModel(scenario, createParameters()));
     expect(run.outcome.kind).toBe('done');
     expect(seriesOf(run, 'pH@tank').at(0)).toBeCloseTo(7.5, 1);
     expect(seriesOf(run, 'nitrate@tank').at(10)).toBeGreaterThan(5);
-    expect(scenario.cohorts[0].feed).toEqual({ name: 'grower-32', protein: 0.32 });
+    expect(scenario.fish[0].feed).toEqual({ name: 'grower-32', protein: 0.32 });
   });
 
   it('keeps what is said, and leaves faults to the check, all at once', () => {
@@ -38,7 +38,7 @@ describe('a scenario built in code', () => {
       vessels: [
         { ...tank, temperature: { kind: 'monthly', values: [...Array(12).keys()].map((m) => 10 + m) } },
       ],
-      cohorts: [{ ...fish, feed: 'grwer-32', ration: { kind: 'mass', gramsPerDay: 50 } }],
+      fish: [{ ...fish, feed: 'grwer-32', ration: { kind: 'mass', gramsPerDay: 50 } }],
       plantings: [{ name: 'bed', vessel: 'tnk', crop: 'basil', area: 1, harvest: 30 }],
     });
     expect(scenario.start[0].water.carbon).toBe(
@@ -49,15 +49,15 @@ describe('a scenario built in code', () => {
       expect.unreachable();
     } catch (error) {
       const keys = (error as InputError).faults.map(({ key }) => key);
-      expect(keys).toEqual(['cohorts.fish.feed.name', 'plantings.bed.vessel']);
+      expect(keys).toEqual(['fish.fish.feed.name', 'plantings.bed.vessel']);
     }
   });
 });
 
 describe('startWater', () => {
   it('finds the inorganic carbon of a pH and an alkalinity', () => {
-    const { carbon } = stillWater(2, 7.5, { tan: 1, calcium: 0.7 });
-    const water = startWater({ pH: 7.5, alkalinity: 2, tan: 1, chloride: 50, calcium: 0.7 }, 20);
+    const { carbon } = stillWater(2, 7.5, { ammonia: 1, calcium: 0.7 });
+    const water = startWater({ pH: 7.5, alkalinity: 2, ammonia: 1, chloride: 50, calcium: 0.7 }, 20);
     expect(water.carbon).toBeCloseTo(carbon, 12);
     expect(water.oxygen).toBeCloseTo(9.1, 1);
   });

@@ -21,7 +21,7 @@ const free: readonly RegExp[] = [
   /\.where$/,
   /^actions\.\d+\.action\.to\.name$/,
   /^overrides\./,
-  /^(waters|cohorts|plantings)\.\d+\.name$/,
+  /^(waters|fish|plantings)\.\d+\.name$/,
 ];
 /** Numbers that may be below zero. */
 const signed: readonly RegExp[] = [/^air\./, /\.timer\.offset$/];

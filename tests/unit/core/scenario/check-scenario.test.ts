@@ -22,13 +22,13 @@ describe('a scenario built in code', () => {
     const faults = saidOf((s) => {
       s.vessels[0].volume = -1;
       s.flows[2].to = 'setler';
-      s.cohorts[0].species = 'nile-tilapa';
+      s.fish[0].species = 'nile-tilapa';
       s.actions[0].at = 99;
     });
     expect(faults.split('\n')).toEqual([
       'vessels.tank-1.volume: negative; got -1; expected a number of m3, more than 0',
       'flows[2].to: unknown vessel; got "setler"; did you mean settler?',
-      'cohorts.grown.species: unknown species; got "nile-tilapa"; did you mean nile-tilapia?',
+      'fish.grown.species: unknown species; got "nile-tilapa"; did you mean nile-tilapia?',
       'actions[0].at: not before the end of the run; got 99; expected day 0 to before day 30',
     ]);
   });
@@ -57,8 +57,8 @@ describe('names', () => {
   it.each<[string, (s: Free<Scenario>) => void, string]>([
     [
       'a vessel of fish',
-      (s) => (s.cohorts[0].vessel = 'tank-3'),
-      'cohorts.grown.vessel: unknown vessel; got "tank-3"; did you mean tank-1?',
+      (s) => (s.fish[0].vessel = 'tank-3'),
+      'fish.grown.vessel: unknown vessel; got "tank-3"; did you mean tank-1?',
     ],
     [
       'a vessel of crops',
@@ -82,8 +82,8 @@ describe('names', () => {
     ],
     [
       'a feed',
-      (s) => (s.cohorts[1].feed.name = 'grower-33'),
-      'cohorts.young.feed.name: unknown feed; got "grower-33"; did you mean grower-32?',
+      (s) => (s.fish[1].feed.name = 'grower-33'),
+      'fish.young.feed.name: unknown feed; got "grower-33"; did you mean grower-32?',
     ],
     [
       'a water of the float',
@@ -136,8 +136,8 @@ describe('numbers', () => {
     ],
     [
       'a count',
-      (s) => (s.cohorts[0].number = 1.5),
-      'cohorts.grown.number: out of range; got 1.5; expected a whole number from 0 to 10000000',
+      (s) => (s.fish[0].number = 1.5),
+      'fish.grown.number: out of range; got 1.5; expected a whole number from 0 to 10000000',
     ],
     [
       'a temperature',
@@ -165,8 +165,8 @@ describe('numbers', () => {
     ],
     [
       'at the start',
-      (s) => (s.start[0].water.tan = Infinity),
-      'start.tank-1.water.tan: not a finite number; got Infinity; expected a number of g N/m3, 0 or more',
+      (s) => (s.start[0].water.ammonia = Infinity),
+      'start.tank-1.water.ammonia: not a finite number; got Infinity; expected a number of g N/m3, 0 or more',
     ],
     [
       'of both groups',
@@ -176,19 +176,19 @@ describe('numbers', () => {
     [
       'of a ration',
       (s) =>
-        (s.cohorts[0].ration = {
+        (s.fish[0].ration = {
           kind: 'table',
           rows: [
             { mass: 5, perDay: 0.1 },
             { mass: 5, perDay: 0.2 },
           ],
         }),
-      'cohorts.grown.ration.rows[1].mass: masses of a table must rise; got 5',
+      'fish.grown.ration.rows[1].mass: masses of a table must rise; got 5',
     ],
     [
       'of hours',
-      (s) => (s.cohorts[0].hours = { from: 0.8, to: 0.4 }),
-      'cohorts.grown.hours: not hours of one day; got 0.8 to 0.4; expected shares of a day from 0 to 1, the second later',
+      (s) => (s.fish[0].hours = { from: 0.8, to: 0.4 }),
+      'fish.grown.hours: not hours of one day; got 0.8 to 0.4; expected shares of a day from 0 to 1, the second later',
     ],
     ['of the run', (s) => (s.days = 0), 'days: out of range; got 0; expected a number from 0.001 to 36525'],
     [

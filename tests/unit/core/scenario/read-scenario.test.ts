@@ -26,7 +26,7 @@ function unplaced(scenario: Scenario): unknown {
 
 describe('readScenario', () => {
   it('reads the small system into internal units', () => {
-    const { vessels, flows, cohorts, topUp, pumps, plantings, days } = small();
+    const { vessels, flows, fish: cohorts, topUp, pumps, plantings, days } = small();
     expect(days).toBe(30);
     expect(vessels.map(({ name, volume }) => [name, volume])).toEqual([
       ['tank', 1],

@@ -36,7 +36,7 @@ export async function logCommand(file: string, options: LogOptions, streams: Str
   const scenario = options.system === undefined ? undefined : openScenario(options.system, options).scenario;
   if (options.map === undefined) {
     const { writeMap } = openOutputs<'writeMap'>(options, { writeMap: 'own' }, options);
-    const cohorts = scenario?.cohorts.map(({ name }) => name) ?? [];
+    const cohorts = scenario?.fish.map(({ name }) => name) ?? [];
     const guess = guessLogMap(table, { vessels: vesselsOf(scenario), cohorts });
     writeMap?.write(guess.text);
     streams.result(

@@ -126,7 +126,7 @@ export async function planCommand(file: string, options: PlanOptions, streams: S
       ...{ aim, keep: options.keep, holds: best.holds, outcome, amount: aim.of(run, outcome) },
       ...(options.ration !== undefined && { ration: options.ration }),
       quantities: plan.quantities.map((quantity, i) => ({ ...quantity, value: planValue(quantity, at[i]) })),
-      fish: run.model.scenario.cohorts.map(({ name, number, mass }) => ({ cohort: name, number, mass })),
+      fish: run.model.scenario.fish.map(({ name, number, mass }) => ({ cohort: name, number, mass })),
       ...{ start: planStart(run), weeks: planWeeks(run), dosers: dosersPerWeek(run) },
       drawn: drawn.filter((each) => each.outcome !== undefined),
       ...{ members: options.members, seed: options.seed },

@@ -153,7 +153,7 @@ export function limitLines(limits: readonly LimitResult[], every: number): reado
 function head({ run, manifest }: RunResults): readonly string[] {
   const { scenario } = run.model;
   const volume = scenario.vessels.reduce((total, vessel) => total + vessel.volume, 0);
-  const fish = scenario.cohorts.reduce((total, { number }) => total + number, 0);
+  const fish = scenario.fish.reduce((total, { number }) => total + number, 0);
   const area = scenario.plantings.reduce((total, planting) => total + planting.area, 0);
   const parts = [
     scenario.saved === undefined

@@ -52,7 +52,7 @@ const most = 2;
 
 /** The rows: the water of the first fish tank (or the reservoir), the level, stock and crops. */
 function keysOf(run: Run, count: number): readonly Key[] {
-  const { reservoir, cohorts, plantings } = run.model.scenario;
+  const { reservoir, fish: cohorts, plantings } = run.model.scenario;
   const home = cohorts[0]?.vessel ?? reservoir;
   return [
     ...water.map((quantity) => ({ label: quantityPhrase(quantity), series: `${quantity}@${home}` })),

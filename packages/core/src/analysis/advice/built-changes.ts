@@ -11,7 +11,7 @@ export const moreAir: OpenChange = ({ scenario, situation, asked }) => {
   const wanting = situation.passed.some((each) => each === 'oxygen below' || each === 'carbon-dioxide above');
   const held = situation.held === 'oxygen' || situation.held === 'stunned';
   if (!(asked || wanting || held || situation.causes.includes('oxygen'))) return undefined;
-  const homes = new Set(scenario.cohorts.map(({ vessel }) => vessel));
+  const homes = new Set(scenario.fish.map(({ vessel }) => vessel));
   const aired = scenario.vessels.filter(
     ({ name, kind }) => homes.has(name) || (held && (kind === 'biofilter' || kind === 'media-bed')),
   );

@@ -64,7 +64,7 @@ function withFeed(
   return withAction(begun, { at: daysText(until), feed: { cohort, factor: tidy(after) } });
 }
 
-const keepers = ({ scenario }: ChangeContext): readonly string[] => scenario.cohorts.map(({ name }) => name);
+const keepers = ({ scenario }: ChangeContext): readonly string[] => scenario.fish.map(({ name }) => name);
 
 /** Less feed for all fish, in percent. */
 export const lessFeed: OpenChange = (context) => {
@@ -86,9 +86,7 @@ const MOST_TAKEN = 90;
 export const earlyHarvest: OpenChange = ({ scenario, situation }) => {
   const there = situation.fish.filter(({ number }) => number >= 2);
   if (there.length === 0) return undefined;
-  const fixed = new Set(
-    scenario.cohorts.filter(({ ration }) => ration.kind === 'mass').map(({ name }) => name),
-  );
+  const fixed = new Set(scenario.fish.filter(({ ration }) => ration.kind === 'mass').map(({ name }) => name));
   return {
     ...{ name: 'harvest-fish', effort: 2, most: MOST_TAKEN, ends: false, from: situation.from, unit: '%' },
     at: there.map(({ cohort }) => cohort),

@@ -57,7 +57,7 @@ export function situationOf(run: Run, verdict: RunVerdict, from?: number): Situa
     salt: verdict.crops?.salt !== undefined,
     behind: verdict.filter !== undefined && verdict.filter.state !== 'keeps-up',
     ...(verdict.filter?.held !== undefined && { held: verdict.filter.held }),
-    fish: scenario.cohorts.map(({ name }, i) => ({ cohort: name, number: at.y[layout.fish[i].number] })),
+    fish: scenario.fish.map(({ name }, i) => ({ cohort: name, number: at.y[layout.fish[i].number] })),
     thirst: seriesOf(run, 'evapotranspiration@system').values.reduce((most, each) => Math.max(most, each), 0),
   };
 }

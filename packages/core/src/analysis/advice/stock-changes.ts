@@ -81,7 +81,7 @@ export const fewerFish: OpenChange = ({ file, situation, scenario }) => {
     return isBox(stock) && at >= from - 1 && at < days ? stock : undefined;
   };
   const stocked = entriesOf(file, 'actions').flatMap((entry) => textOf(meant(entry)?.['cohort']));
-  const begun = from <= EARLY ? scenario.cohorts.filter(({ number }) => number > 1) : [];
+  const begun = from <= EARLY ? scenario.fish.filter(({ number }) => number > 1) : [];
   const at = [...new Set([...begun.map(({ name }) => name), ...stocked])].filter((name) => name !== '');
   if (at.length === 0) return undefined;
   const left = (number: unknown, steps: number): number =>

@@ -25,7 +25,7 @@ function freshWater({ scenario }: ChangeContext): string | undefined {
 export const waterChange: OpenChange = (context) => {
   const { scenario, situation } = context;
   const water = freshWater(context);
-  const tanks = [...new Set(scenario.cohorts.map(({ vessel }) => vessel))];
+  const tanks = [...new Set(scenario.fish.map(({ vessel }) => vessel))];
   const homes = tanks.length > 0 ? tanks : [scenario.reservoir];
   if (water === undefined) return undefined;
   const { from } = situation;

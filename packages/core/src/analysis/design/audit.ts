@@ -168,7 +168,7 @@ function surface(model: Model): AuditItem[] {
 function stocking(model: Model): AuditItem[] {
   const { scenario, parameters } = model;
   return scenario.vessels.flatMap(({ name, volume }) => {
-    const cohorts = scenario.cohorts.filter((cohort) => cohort.vessel === name && cohort.number > 0);
+    const cohorts = scenario.fish.filter((cohort) => cohort.vessel === name && cohort.number > 0);
     if (cohorts.length === 0) return [];
     const bounds = cohorts.map(({ species }) => ({
       id: `fish.${species}.density-high`,

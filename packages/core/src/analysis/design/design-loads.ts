@@ -15,7 +15,7 @@ function mean(value: DailyValue, scenario: Scenario): number {
 
 /** Feed offered to each cohort at the start, g d-1 (0 for one that is stocked later). */
 export function feedAtStart(scenario: Scenario): readonly number[] {
-  return scenario.cohorts.map(({ ration, number, mass }) => {
+  return scenario.fish.map(({ ration, number, mass }) => {
     const { fed, share } = offerOf(ration, number * mass, number);
     return fed + share * number * mass;
   });
@@ -24,7 +24,7 @@ export function feedAtStart(scenario: Scenario): readonly number[] {
 /** TAN by the design rule, g N d-1: protein fed x `limit.tan-per-protein` (Timmons & Ebeling). */
 export function tanByRule(model: Model): number {
   const { scenario, parameters } = model;
-  const protein = feedAtStart(scenario).map((feed, index) => feed * scenario.cohorts[index].feed.protein);
+  const protein = feedAtStart(scenario).map((feed, index) => feed * scenario.fish[index].feed.protein);
   return sum(protein) * parameters.value('limit.tan-per-protein.value');
 }
 
@@ -35,7 +35,7 @@ export function tanByRule(model: Model): number {
 export function tanByModel({ scenario, parameters }: Model): number {
   const metabolisms = metabolismsOf(scenario, parameters);
   return sum(
-    scenario.cohorts.map((cohort) =>
+    scenario.fish.map((cohort) =>
       cohort.number > 0 ? fishAtStart(cohort, parameters, metabolisms.get(cohort.name)).excreted : 0,
     ),
   );

@@ -129,7 +129,7 @@ const plantedOf = (model: Model): number => {
 
 /** Feed and protein, g, on the day on which most protein is given. */
 function mostFed({ samples, model }: Run): { feed: number; protein: number } {
-  const { cohorts } = model.scenario;
+  const { fish: cohorts } = model.scenario;
   return samples
     .map(({ fed }) => ({
       feed: sum(fed),

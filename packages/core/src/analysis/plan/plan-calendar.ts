@@ -105,14 +105,14 @@ function fishMoved(run: Run, from: number, to: number, account: 'harvested fish'
   return layout.fish.flatMap(({ number, mass }, i) => {
     const of = (state: number): number =>
       sum(moved.filter((each) => each.state === state).map(({ amount }) => Math.abs(amount)));
-    return of(number) > 0 ? [{ cohort: scenario.cohorts[i].name, number: of(number), mass: of(mass) }] : [];
+    return of(number) > 0 ? [{ cohort: scenario.fish[i].name, number: of(number), mass: of(mass) }] : [];
   });
 }
 
 /** Feed by cohort between two samples, mean g/d. */
 function feedBetween(run: Run, a: Sample, b: Sample): PlanWeek['feed'] {
   const days = b.time - a.time;
-  return run.model.scenario.cohorts.map(({ name }) => {
+  return run.model.scenario.fish.map(({ name }) => {
     const rows = run.model.instances.filter(
       ({ process, place }) => process.unit === 'g feed' && place === name,
     );

@@ -37,7 +37,7 @@ function bedsOf({ plantings }: Scenario, from: number, to: number): PlanQuantity
 const counting = ['stock', 'harvest-fish', 'lose-fish'];
 
 /** All fish at the start together: the number of every cohort in proportion, with its fixed ration and what is done with it. */
-function fishOf({ cohorts }: Scenario, from: number, to: number): PlanQuantity {
+function fishOf({ fish: cohorts }: Scenario, from: number, to: number): PlanQuantity {
   const fish = total(cohorts.map(({ number }) => number));
   const whole = (number: number, times: number): number => Math.max(1, Math.round(number * times));
   return {
@@ -135,7 +135,7 @@ export function planQuantity(text: string, scenario: Scenario, file: PlainFile):
       throw fault('not two areas above 0', 'such as "beds=2 m2:12 m2"');
     return bedsOf(scenario, range.from, range.to);
   }
-  if (!scenario.cohorts.some(({ number }) => number > 0))
+  if (!scenario.fish.some(({ number }) => number > 0))
     throw fault('no fish at the start of this file', 'fish');
   if (range.unit !== '' || !Number.isInteger(range.from) || !Number.isInteger(range.to) || range.from < 1)
     throw fault('not two numbers of fish', 'such as "fish=10:60"');
@@ -148,7 +148,7 @@ const USUAL = { least: 0.1, fish: 2 };
 /** What is planned where nobody says: all planted area up to that of the file, and up to twice its fish. */
 export function usualQuantities(scenario: Scenario): readonly PlanQuantity[] {
   const area = total(scenario.plantings.map((planting) => planting.area));
-  const fish = total(scenario.cohorts.map(({ number }) => number));
+  const fish = total(scenario.fish.map(({ number }) => number));
   return [
     ...(area > 0 ? [bedsOf(scenario, Number((area * USUAL.least).toPrecision(4)), area)] : []),
     ...(fish > 1 ? [fishOf(scenario, Math.max(1, Math.round(fish * USUAL.least)), fish * USUAL.fish)] : []),

@@ -50,17 +50,11 @@ function checkRation(report: Report, path: Path, { number, mass, ration }: Cohor
 /**
  * Checks what each number by itself allows, but not all of them together: fish that do not fit into the water, feed of
  * many times their mass.
- * @param section where the cohorts stand: `fish` in a file, `cohorts` in a scenario built in code
  */
-export function checkPlausible(
-  report: Report,
-  section: string,
-  cohorts: Named<Cohort>,
-  vessels: Named<Vessel>,
-): void {
+export function checkPlausible(report: Report, cohorts: Named<Cohort>, vessels: Named<Vessel>): void {
   for (const cohort of cohorts.values()) {
     if (cohort === undefined) continue;
-    const path = [section, cohort.name];
+    const path = ['fish', cohort.name];
     checkFish(
       report,
       (field) => [...path, ...(field === undefined ? [] : [field])],

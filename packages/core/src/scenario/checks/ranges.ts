@@ -124,7 +124,7 @@ export const rainTankRanges = {
 
 /** Water from outside; without `carbon` in a file, where pH stands in its place. */
 export const waterRanges = {
-  tan: fromZero('ammonia'),
+  ammonia: fromZero('ammonia'),
   nitrite: fromZero('nitrite'),
   nitrate: fromZero('nitrate'),
   alkalinity: fromZero('alkalinity'),
@@ -142,7 +142,7 @@ export const startWaterRanges = { ...waterRanges, solids: fromZero('concentratio
  * experiment of thought with food without end; that it is outside what the model knows is told of its runs.
  */
 export const writtenWaterRanges = {
-  tan: upTo('ammonia', 5000, 'raw manure and leachate hold less'),
+  ammonia: upTo('ammonia', 5000, 'raw manure and leachate hold less'),
   nitrite: upTo('nitrite', 5000, 'no water of fish or plants holds a thousandth of it'),
   nitrate: upTo('nitrate', 20_000, 'stock solutions for hydroponics hold no more'),
   alkalinity: upTo('alkalinity', 1000, 'a tenth of it is a strong lye'),

@@ -30,7 +30,8 @@ function checkStates(
     seen.add(key);
   }
   for (const vessel of Object.keys(volumes)) {
-    for (const component of Object.keys(startWaterRanges)) {
+    for (const quantity of Object.keys(startWaterRanges)) {
+      const component = quantity === 'ammonia' ? 'tan' : quantity;
       if (seen.has(`${component}@${vessel}`)) continue;
       report.fault(path, `${component}@${vessel} is missing`, { expected: 'each state of a vessel' });
     }

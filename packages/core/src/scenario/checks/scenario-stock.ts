@@ -51,11 +51,11 @@ export function checkFeed(report: ScenarioReport, feed: Feed, path: Path, { feed
 /** Checks the fish. */
 export function checkCohorts(
   report: ScenarioReport,
-  { cohorts }: Scenario,
+  { fish: cohorts }: Scenario,
   vessels: Named<Vessel>,
   names: LibraryNames,
 ): Named<Cohort> {
-  return checkNamed(report, 'cohorts', cohorts, most.groups, (cohort, path) => {
+  return checkNamed(report, 'fish', cohorts, most.groups, (cohort, path) => {
     const before = report.faults.length;
     report.known(cohort.vessel, vessels, [...path, 'vessel'], 'vessel');
     report.known(cohort.species, names.species, [...path, 'species'], 'species');

@@ -21,7 +21,7 @@ const count = z.int().nonnegative();
 const perhaps = z.array(amount.nullable());
 
 const dissolved = {
-  ...{ tan: amount, nitrite: amount, nitrate: amount },
+  ...{ ammonia: amount, nitrite: amount, nitrate: amount },
   ...{ alkalinity: amount, carbon: amount, oxygen: amount, chloride: amount },
   // States saved before calcium was followed have none.
   calcium: amount.default(0),
@@ -122,7 +122,7 @@ function openSaved(reader: ScenarioReader, file: string): Kept | undefined {
     reader.fault(path, 'not JSON', { expected: made });
     return undefined;
   }
-  const form = formProblem(document, 'leat-state', 2) ?? sealProblem(document);
+  const form = formProblem(document, 'leat-state', 3) ?? sealProblem(document);
   if (form !== undefined) {
     reader.fault(path, `${file}: ${form.problem}`, { expected: `${form.expected}: ${made}` });
     return undefined;

@@ -254,11 +254,11 @@ function savedStarts(
     const amount = (component: string): number => amounts.get(`${component}@${vessel}`) ?? 0;
     const room = (vessels.get(vessel)?.surface ?? 0) * capacity;
     const share = (component: string): number => (room > 0 ? amount(component) / room : 0);
-    const of = (component: keyof StartVessel['water']): number => amount(component) / volume;
+    const of = (component: string): number => amount(component) / volume;
     starts.set(vessel, {
       vessel,
       water: {
-        ...{ tan: of('tan'), nitrite: of('nitrite'), nitrate: of('nitrate'), solids: of('solids') },
+        ...{ ammonia: of('tan'), nitrite: of('nitrite'), nitrate: of('nitrate'), solids: of('solids') },
         ...{ alkalinity: of('alkalinity'), carbon: of('carbon') },
         ...{ oxygen: of('oxygen'), chloride: of('chloride'), calcium: of('calcium') },
         ...{ refractory: of('refractory'), dissolved: of('dissolved') },
@@ -315,10 +315,10 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
     const volume = readVolume(reader, vessel, given, context);
     if (found === undefined || biofilm === undefined) return [];
     const film = readFilm(reader, biofilm, { common: common['grown-at'], own: given?.['grown-at'] }, name);
-    const { tan, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium } = found;
+    const { ammonia, nitrite, nitrate, alkalinity, carbon, oxygen, chloride, calcium } = found;
     const [solids, refractory] = parted(reader, water.solids ?? 0);
     const [settled, settledRefractory] = parted(reader, given?.settled ?? 0);
-    const nitrogen = { tan, nitrite, nitrate };
+    const nitrogen = { ammonia, nitrite, nitrate };
     const start = { refractory, ...nitrogen, solids, alkalinity, carbon, oxygen, chloride, calcium };
     return [{ vessel: name, water: start, volume, ...film, settled, settledRefractory }];
   };

@@ -19,7 +19,7 @@ const waterKeys = {
     'a water of the library (or, at the start, of this file) for whatever is not given; default: none',
   ).optional(),
   ammonia: bounded(
-    writtenWaterRanges.tan,
+    writtenWaterRanges.ammonia,
     'total ammonia nitrogen; default: that of `like`, else none',
   ).optional(),
   nitrite: bounded(
@@ -126,7 +126,7 @@ export function completeQuality(
     const written = given[key];
     if (written !== undefined) return written;
     const at = [...path, key];
-    if (own !== undefined && key !== 'pH') return own[key === 'ammonia' ? 'tan' : key];
+    if (own !== undefined && key !== 'pH') return own[key];
     const id = `water.${like ?? ''}.${key === 'ammonia' ? 'tan' : key.toLowerCase()}`;
     if (like !== undefined && own === undefined && (usual === undefined || parameters.has(id))) {
       const number = parameters.value(id);
@@ -138,10 +138,10 @@ export function completeQuality(
     return 0;
   };
   const none = (): number => 0;
-  const tan = value('ammonia', none);
+  const ammonia = value('ammonia', none);
   const alkalinity = value('alkalinity');
   const quality = {
-    tan,
+    ammonia,
     nitrite: value('nitrite', none),
     nitrate: value('nitrate'),
     alkalinity,
@@ -163,8 +163,8 @@ export function completeQuality(
   }
   const pH = value('pH');
   if (!complete) return undefined;
-  const ionic = openIonicStrength(parameters)(quality);
-  const carbon = carbonFromPh(parameters, quality.alkalinity, pH, tan, temperature, ionic);
+  const ionic = openIonicStrength(parameters)({ ...quality, tan: ammonia });
+  const carbon = carbonFromPh(parameters, quality.alkalinity, pH, ammonia, temperature, ionic);
   if (carbon >= 0) return { ...quality, carbon };
   reader.fault(
     [...path, reader.has([...path, 'pH']) ? 'pH' : 'alkalinity'],

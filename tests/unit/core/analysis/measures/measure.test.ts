@@ -151,8 +151,8 @@ describe('a run that cannot answer', () => {
 
   it('has no mean mass of no fish', () => {
     const scenario = teachingSystem({ days: 3 });
-    const cohorts = scenario.cohorts.map((cohort) => ({ ...cohort, number: 0 }));
-    const none = doneRun({ ...scenario, cohorts });
+    const cohorts = scenario.fish.map((cohort) => ({ ...cohort, number: 0 }));
+    const none = doneRun({ ...scenario, fish: cohorts });
     const measure = measureOf('highest fish-mean-mass@young', none.model);
     expect(() => measure.of(none)).toThrow(/no value there to be counted/);
   });

@@ -19,7 +19,7 @@ import {
 const steady = (scenario: Scenario, options = {}): SteadyState =>
   steadyState(compileModel(scenario, createParameters(scenario.overrides)), options);
 
-const strong = sourceWater('mains', { tan: 8, alkalinity: 3, carbon: 3.2, chloride: 40 });
+const strong = sourceWater('mains', { ammonia: 8, alkalinity: 3, carbon: 3.2, chloride: 40 });
 
 /** Water with ammonium runs through a filter, a settler and a sump, so that everything settles without fish. */
 function throughFlow(other: Partial<Scenario> = {}): Scenario {
@@ -68,7 +68,7 @@ describe('a steady state', () => {
     [
       'a ration that is spent by noon, then other water',
       {
-        waters: [strong, sourceWater('well', { tan: 1 })],
+        waters: [strong, sourceWater('well', { ammonia: 1 })],
         topUp: {
           level: 1.1,
           rate: 5,
@@ -108,7 +108,7 @@ describe('a steady state', () => {
 
   it('is periodic with hours of feeding, fish held', () => {
     const fish = tilapia('fish', 'filter', { number: 10, hours: { from: 0.3, to: 0.7 } });
-    const state = steady(throughFlow({ cohorts: [fish] }));
+    const state = steady(throughFlow({ fish: [fish] }));
     const tan = allSeries(state.course).find(({ name }) => name === 'tan@filter');
     expect(state.kind).toBe('periodic');
     expect(Math.max(...(tan?.values ?? []))).toBeGreaterThan(1.05 * Math.min(...(tan?.values ?? [])));

@@ -41,7 +41,7 @@ describe('what is drawn', () => {
   it('reaches the system: a drawn number of the reading changes the scenario as writing it would', () => {
     const value = 0.41;
     const again = open.again(parametersAt(new Map([['feed.grower-32.protein', value]]), createParameters()));
-    expect(again.cohorts[0].feed.protein).toBe(value);
+    expect(again.fish[0].feed.protein).toBe(value);
     const written = openScenarioText(smallSystem, {
       file: 'small.yaml',
       days: 8,
