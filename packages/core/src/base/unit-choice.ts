@@ -73,10 +73,13 @@ export interface UnitChoice {
 /** Units as the results of a run have them. */
 export const metric: UnitChoice = { system: 'metric', single: {} };
 
-const expected =
-  'metric, us, or units such as "mg/L as NO3", "mg N/L", dKH, "meq/L", degF, gal or lb';
+const expected = 'metric, us, or units such as "mg/L as NO3", "mg N/L", dKH, "meq/L", degF, gal or lb';
 
-const bareWord = (text: string): string => text.trim().replace(/^(["'])(.*)\1$/, '$2').trim();
+const bareWord = (text: string): string =>
+  text
+    .trim()
+    .replace(/^(["'])(.*)\1$/, '$2')
+    .trim();
 
 /** What is wrong with one unit that was chosen, without where it stands. */
 export type UnitFault = Pick<Fault, 'got' | 'problem' | 'expected' | 'nearest'>;
@@ -101,7 +104,10 @@ function unitFault(word: string): UnitFault {
  * the system.
  * @returns what was chosen, and every word that is no such unit, or that gives a second one for the same quantity
  */
-export function readUnitChoice(words: readonly string[]): { choice: UnitChoice; faults: readonly UnitFault[] } {
+export function readUnitChoice(words: readonly string[]): {
+  choice: UnitChoice;
+  faults: readonly UnitFault[];
+} {
   const faults: UnitFault[] = [];
   const single: Partial<Record<Choosable, string>> = {};
   let system: UnitSystem | undefined;

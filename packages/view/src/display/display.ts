@@ -25,17 +25,17 @@ export interface Display {
   /** Months by their short names, January at the head. */
   readonly months: readonly string[];
   /** A number for reading: three significant digits, a dash where there is none. */
-  number(value: number | undefined): string;
+  readonly number: (value: number | undefined) => string;
   /** A number that is written already, with the decimal sign of the language. */
-  digits(written: string): string;
+  readonly digits: (written: string) => string;
   /** A list in a sentence: `a, b and c`. */
-  list(items: readonly string[]): string;
+  readonly list: (items: readonly string[]) => string;
   /** The unit in which a quantity is shown that results give in `unit`; empty for numbers without one. */
-  unit(unit: string, quantity?: string): string;
+  readonly unit: (unit: string, quantity?: string) => string;
   /** A number of a result in the unit in which it is shown. */
-  value(value: number, unit: string, quantity?: string): number;
+  readonly value: (value: number, unit: string, quantity?: string) => number;
   /** A number of a result with its unit, for reading: `12.3 mg N/L`. */
-  amount(value: number, unit: string, quantity?: string): string;
+  readonly amount: (value: number, unit: string, quantity?: string) => string;
 }
 
 /** Builds what tells results in a language and in units. */
@@ -44,7 +44,8 @@ export function displayOf(choice: DisplayChoice): Display {
   const month = new Intl.DateTimeFormat(words.locale, { month: 'short', timeZone: 'UTC' });
   const lists = new Intl.ListFormat(words.lists, { type: 'conjunction' });
   const decimal =
-    new Intl.NumberFormat(words.locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.';
+    new Intl.NumberFormat(words.locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ??
+    '.';
   const digits = (written: string): string =>
     decimal === '.' ? written : written.replace(/(\d)\.(\d)/g, `$1${decimal}$2`);
   const number = (value: number | undefined): string =>

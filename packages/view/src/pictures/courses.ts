@@ -123,12 +123,7 @@ function strictest(limits: readonly LimitResult[], direction: 'above' | 'below')
 }
 
 /** The strictest limits on a quantity: for fish where they live, for crops in any vessel; above and below. */
-function limitsOn(
-  { limits }: RunAccount,
-  quantity: string,
-  place: string,
-  display: Display,
-): CourseLimit[] {
+function limitsOn({ limits }: RunAccount, quantity: string, place: string, display: Display): CourseLimit[] {
   const fitting = limits.filter((limit) => limit.quantity === quantity && isDrawn(limit));
   const groups = [
     fitting.filter((limit) => !isCrop(limit) && limit.place === place),
@@ -201,11 +196,7 @@ function stockCourse({ account }: CourseRun, quantity: string, display: Display)
 }
 
 /** What stands of one crop, kg dry: a line a batch, or all of it where batches are not known (a saved document). */
-function standCourse(
-  { account, system }: CourseRun,
-  planting: string,
-  display: Display,
-): Course | undefined {
+function standCourse({ account, system }: CourseRun, planting: string, display: Display): Course | undefined {
   const { time } = account;
   const stand = system?.stands.find((each) => each.planting === planting);
   const words = display.words.pictures;

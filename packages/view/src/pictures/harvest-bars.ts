@@ -49,9 +49,25 @@ export function harvestBars(maker: Maker, drawn: HarvestBars, colours: Colours):
     });
     return [
       ...(mass > 0 ? [rect] : []),
-      ...(mass > 0 && every === 1 ? [word(middle, base - tall - 4, colours.ink, maker.display.number(maker.display.value(mass / 1000, 'kg')))] : []),
+      ...(mass > 0 && every === 1
+        ? [
+            word(
+              middle,
+              base - tall - 4,
+              colours.ink,
+              maker.display.number(maker.display.value(mass / 1000, 'kg')),
+            ),
+          ]
+        : []),
       ...(i % every === 0
-        ? [word(middle, size.height - 5, colours.soft, monthLabel(month, i === 0 && step * every > 40, maker.display))]
+        ? [
+            word(
+              middle,
+              size.height - 5,
+              colours.soft,
+              monthLabel(month, i === 0 && step * every > 40, maker.display),
+            ),
+          ]
         : []),
     ];
   });

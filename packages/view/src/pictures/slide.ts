@@ -43,7 +43,11 @@ const mostApart = 12;
 function inShownUnit(series: SlideSeries, display: Display): SlideSeries {
   const quantity = quantityOf(series.name);
   const unit = unitShown(series.unit, display.choice.units, quantity);
-  return { ...series, unit, values: series.values.map((value) => display.value(value, series.unit, quantity)) };
+  return {
+    ...series,
+    unit,
+    values: series.values.map((value) => display.value(value, series.unit, quantity)),
+  };
 }
 
 /** Limits on the series of one panel, each value once. */
@@ -151,16 +155,17 @@ export function slide(document: Document, given: Slide, display: Display = plain
     maker.svg(
       'text',
       { x: width - margin, y: height - 14, 'font-size': 15, 'text-anchor': 'end', fill: colours.soft },
-      startDate === undefined ? words.dayOfRun : words.dayZero(dateNames(startDate, display)(0), startDate.slice(0, 4)),
+      startDate === undefined
+        ? words.dayOfRun
+        : words.dayZero(dateNames(startDate, display)(0), startDate.slice(0, 4)),
     ),
   ]);
-  const ends = series.map(
-    ({ name, unit, values }) =>
-      words.fromTo(
-        seriesPhrase(name, display),
-        display.number(values[0]),
-        `${display.number(values[values.length - 1])} ${display.words.text.unit(unit)}`,
-      ),
+  const ends = series.map(({ name, unit, values }) =>
+    words.fromTo(
+      seriesPhrase(name, display),
+      display.number(values[0]),
+      `${display.number(values[values.length - 1])} ${display.words.text.unit(unit)}`,
+    ),
   );
   const days = words.days(display.number(time[0]), display.number(time[time.length - 1]));
   const done = finished(maker, svg, { title, description: `${ends.join('; ')}; ${days}.` });

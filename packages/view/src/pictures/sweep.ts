@@ -218,11 +218,7 @@ const axisText = ({ path, unit }: SweptQuantity['varied']): string =>
  * which its margin is zero, not by colour alone. The same input gives the same bytes.
  * @param document what the picture is built in
  */
-export function sweepPicture(
-  document: Document,
-  swept: Sweep,
-  display: Display = plainDisplay,
-): string {
+export function sweepPicture(document: Document, swept: Sweep, display: Display = plainDisplay): string {
   const maker = newMaker(document, display);
   const words = display.words.pictures;
   const colours = lightColours;
@@ -259,14 +255,8 @@ export function sweepPicture(
       ];
     }),
   ]);
-  const ranges = lists.map(
-    ({ varied, values }) =>
-      words.valuesOf(
-        values.length,
-        varied.path,
-        valueText(varied, varied.from),
-        valueText(varied, varied.to),
-      ),
+  const ranges = lists.map(({ varied, values }) =>
+    words.valuesOf(values.length, varied.path, valueText(varied, varied.from), valueText(varied, varied.to)),
   );
   const description = words.over(asked.map(({ text }) => text).join('; '), display.list(ranges));
   return `${finished(maker, svg, { title, description }).outerHTML}\n`;

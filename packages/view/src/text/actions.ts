@@ -14,12 +14,7 @@ export function actionPhrase({ action, every }: RepeatedAction, display: Display
       return actions.dose(display.amount(action.mass, 'g'), told, action.vessel, often);
     }
     case 'drain-solids':
-      return actions.drainSolids(
-        percent(action.share, display),
-        action.vessel,
-        litres(action.water),
-        often,
-      );
+      return actions.drainSolids(percent(action.share, display), action.vessel, litres(action.water), often);
     case 'change-water': {
       const much = action.volume === undefined ? percent(action.share ?? 0, display) : litres(action.volume);
       return actions.changeWater(much, action.vessel, action.water, often);

@@ -55,20 +55,14 @@ const once = new Set(['harvest-fish', 'leave-empty', 'salt']);
 const dateless = new Set(['stagger', 'fewer', 'top-up', 'gentler', 'sooner', 'smaller-dose']);
 
 /** A change in a phrase: what, how much, from when and until when. */
-export function changePhrase(
-  change: ProposedChange,
-  name: DayName,
-  display: Display = plainDisplay,
-): string {
+export function changePhrase(change: ProposedChange, name: DayName, display: Display = plainDisplay): string {
   const words = display.words.advice;
   const what = whatPhrase(change, display);
   const { from, until } = change;
   if (dateless.has(change.name)) return what;
   if (from === undefined) return words.fromTheStart(what);
   if (once.has(change.name)) return words.on(what, name(from));
-  return until === undefined
-    ? words.toTheEnd(what, name(from))
-    : words.until(what, name(from), name(until));
+  return until === undefined ? words.toTheEnd(what, name(from)) : words.until(what, name(from), name(until));
 }
 
 /** What a run gives and takes beside another: harvest, fish, feed, water, each with what it was where that differs. */

@@ -21,11 +21,7 @@ function inVessel(place: string, passed: readonly PassedAfter[], display: Displa
   const { after } = display.words.text;
   const harms: Readonly<Partial<Record<PassedAfter['harm'], string>>> = after.harm;
   const told = passed.map((each) =>
-    after.passed(
-      passedPhrase(each, display),
-      harms[each.harm] ?? '',
-      laterPhrase(each.hours, display),
-    ),
+    after.passed(passedPhrase(each, display), harms[each.harm] ?? '', laterPhrase(each.hours, display)),
   );
   return `${place}: ${told.join(', ')}`;
 }

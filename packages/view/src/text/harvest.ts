@@ -16,8 +16,7 @@ export function harvestLines(
   const lines = crops
     .filter(({ dry }) => dry > 0)
     .map(({ planting, crop, dry, fresh: fresh1, plants }) => {
-      const named =
-        planting === crop ? plain(crop, display) : `${planting} (${plain(crop, display)})`;
+      const named = planting === crop ? plain(crop, display) : `${planting} (${plain(crop, display)})`;
       const count = plants === undefined ? '' : words.plants(shown(plants, display));
       return `  ${named}: ${fresh1 === undefined ? words.dry(mass(dry)) : words.fresh(mass(fresh1))}${count}`;
     });
@@ -29,10 +28,6 @@ export function harvestLines(
     ...(feed > 0 ? [words.perFeed(per((fresh / feed) * 1000, 'kg'), display.unit('kg'))] : []),
     ...(water > 0 ? [words.perWater(per(fresh / water, 'm3'), display.unit('m3'))] : []),
   ];
-  const all = [
-    ...lines,
-    ...(fresh > 0 ? [`  ${words.all(mass(fresh), shares.join(', '))}`] : []),
-    ...sold,
-  ];
+  const all = [...lines, ...(fresh > 0 ? [`  ${words.all(mass(fresh), shares.join(', '))}`] : []), ...sold];
   return all.length === 0 ? [words.none] : [words.head, ...all];
 }

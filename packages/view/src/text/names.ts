@@ -25,7 +25,9 @@ const drawn = 'drawn from ';
 export function fatePhrase(name: string, display: Display = plainDisplay): string {
   const { keptIn, drawnFrom } = display.words.names;
   if (name.startsWith(kept)) return keptIn(plain(name.slice(kept.length), display));
-  return name.startsWith(drawn) ? drawnFrom(plain(name.slice(drawn.length), display)) : flowPhrase(name, display);
+  return name.startsWith(drawn)
+    ? drawnFrom(plain(name.slice(drawn.length), display))
+    : flowPhrase(name, display);
 }
 
 /** The same beside a ribbon or an area, short: `in biofilm`, `out of water`. */

@@ -39,9 +39,7 @@ const places = (trouble: Trouble, display: Display): string =>
   listed(
     trouble.places
       .slice(0, 3)
-      .concat(
-        trouble.places.length > 3 ? [display.words.verdict.nMore(trouble.places.length - 3)] : [],
-      ),
+      .concat(trouble.places.length > 3 ? [display.words.verdict.nMore(trouble.places.length - 3)] : []),
     display,
   );
 
@@ -259,12 +257,7 @@ function holdsLine({ holdsUntil }: RunVerdict, { name, display }: Telling): read
 type Part = 'fish' | 'filter' | 'water' | 'crops';
 
 /** How bad each line is: the worst stands first; of equals the order fish, filter, water, crops. */
-function badness({
-  fish,
-  filter,
-  water,
-  crops,
-}: RunVerdict): Record<Part, number> {
+function badness({ fish, filter, water, crops }: RunVerdict): Record<Part, number> {
   const fishStates = { dead: 6, lethal: 5, 'at-risk': 4, uncomfortable: 1, safe: 0 };
   const waterStates = { dry: 3, pump: 3, short: 2, enough: 0 };
   const filterStates = { 'falls-behind': 3, 'caught-up': 2, 'keeps-up': 0 };
@@ -302,9 +295,5 @@ export function verdictLines(
   const [first, ...others] = lines;
   const began = beginning === undefined ? '' : beganPhrase(beginning, first, telling);
   const pumps = first.of === 'fish' ? pumpsBefore(verdict, telling) : '';
-  return [
-    ...holdsLine(verdict, telling),
-    `${first.text}${pumps}${began}`,
-    ...others.map(({ text }) => text),
-  ];
+  return [...holdsLine(verdict, telling), `${first.text}${pumps}${began}`, ...others.map(({ text }) => text)];
 }

@@ -15,10 +15,13 @@ const words = 'metric, us, and units of single quantities such as "mg/L as NO3" 
 /** The section `display`. */
 export const displaySchema = section(
   {
-    language: z.enum(languages).optional().meta({
-      description: 'language in which results are told; default: en',
-      examples: ['es'],
-    }),
+    language: z
+      .enum(languages)
+      .optional()
+      .meta({
+        description: 'language in which results are told; default: en',
+        examples: ['es'],
+      }),
     units: z
       .union([z.string(), z.array(z.string())])
       .optional()

@@ -16,10 +16,10 @@ export const names = {
   quantities,
   terms,
   /** A name that stands in no table: its hyphens are blanks. */
-  other: (name: string) => name.replaceAll('-', ' ').replace('un ionised', 'un-ionised'),
+  other: (name: string): string => name.replaceAll('-', ' ').replace('un ionised', 'un-ionised'),
   /** What an action or rule did, as the run wrote it. */
-  eventText: (text: string) => text,
-  topUpWith: (water: string) => `top-up with ${water}`,
-  keptIn: (store: string) => `kept in ${store}`,
-  drawnFrom: (store: string) => `drawn from ${store}`,
+  eventText: (text: string): string => text,
+  topUpWith: (water: string): string => `top-up with ${water}`,
+  keptIn: (store: string): string => `kept in ${store}`,
+  drawnFrom: (store: string): string => `drawn from ${store}`,
 };

@@ -12,9 +12,15 @@ const quantities: Words['names']['quantities'] = {
  * stay as they are.
  */
 const eventPhrases: readonly (readonly [RegExp, string])[] = [
-  [/^all fish of (.+) are dead; leading cause: (.+)$/, 'todos los peces de $1 han muerto; causa principal: $2'],
+  [
+    /^all fish of (.+) are dead; leading cause: (.+)$/,
+    'todos los peces de $1 han muerto; causa principal: $2',
+  ],
   [/\bpower cut\b/g, 'corte de luz'],
-  [/sucks air and stops: its vessel is down to the inlet/, 'aspira aire y se para: su tanque ha bajado hasta la toma'],
+  [
+    /sucks air and stops: its vessel is down to the inlet/,
+    'aspira aire y se para: su tanque ha bajado hasta la toma',
+  ],
   [/^runs again$/, 'vuelve a funcionar'],
   [/ran dry: it loses no more than flows in/, 'se quedó sin agua: no pierde más de lo que entra'],
   [/^holds water again$/, 'vuelve a tener agua'],
@@ -65,7 +71,13 @@ export const names: Words['names'] = {
   quantities,
   terms,
   other: (name) => name.replaceAll('-', ' '),
-  eventText: (text) => eventPhrases.reduce((told, [from, to]) => told.replace(from, to), text),
+  eventText: (text) =>
+    eventPhrases
+      .reduce((told, [from, to]) => told.replace(from, to), text)
+      .replace(
+        /^([\d.]+ g) ([a-z-]+)/,
+        (_, mass: string, product: string) => `${mass} de ${terms[product] ?? product}`,
+      ),
   topUpWith: (water) => `reposición con ${water}`,
   keptIn: (store) => `se queda en ${store}`,
   drawnFrom: (store) => `sacado de ${store}`,
