@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
+import { languageOption, unitsOption } from '../shared/display-options.js';
 import {
   allowPathOption,
   another,
@@ -61,6 +62,8 @@ export const addPlan: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(languageOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

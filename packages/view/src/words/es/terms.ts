@@ -72,6 +72,7 @@ export const terms: Readonly<Record<string, string>> = {
   'fruiting crops': 'cultivos de fruto',
   'leafy and fruiting crops': 'cultivos de hoja y de fruto',
   'wild life': 'la fauna silvestre',
+  system: 'sistema',
   'usual systems': 'sistemas usuales',
   // Waters.
   'brackish-bore': 'pozo salobre',
