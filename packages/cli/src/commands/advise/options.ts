@@ -1,5 +1,4 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
-import { languageOption, unitsOption } from '../shared/display-options.js';
 import {
   allowPathOption,
   another,
@@ -64,8 +63,6 @@ export const addAdvise: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
-    .addOption(languageOption())
-    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

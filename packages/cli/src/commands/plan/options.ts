@@ -1,6 +1,5 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
-import { languageOption, unitsOption } from '../shared/display-options.js';
 import {
   allowPathOption,
   another,
@@ -62,8 +61,6 @@ export const addPlan: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
-    .addOption(languageOption())
-    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
