@@ -297,8 +297,8 @@ export function harvestLines({ crops, fish, fresh, area, feed, water }: Harvest)
       return `  ${named}: ${mass === undefined ? `${kilograms(dry)} dry` : `${kilograms(mass)} fresh`}${count}`;
     });
   const sold = fish
-    .filter(({ number }) => number > 0)
-    .map(({ cohort, number, mass }) => `  ${cohort}: ${shown(number)} fish, ${kilograms(mass)}`);
+    .filter(({ number }) => number >= 0.5)
+    .map(({ cohort, number, mass }) => `  ${cohort}: ${Math.round(number)} fish, ${kilograms(mass)}`);
   const per = [
     ...(area > 0 ? [`${kilograms(fresh / area)} per m2`] : []),
     ...(feed > 0 ? [`${kilograms((fresh / feed) * 1000)} per kg of feed`] : []),
