@@ -112,7 +112,8 @@ const answers: Readonly<Record<string, readonly [question: string, ...answer: re
 const lines = (name: string): readonly string[] => readFileSync(`${folder}${name}.yaml`, 'utf8').split('\n');
 
 /** A text on whose long lines a fact is looked for, whether it was broken there or not. */
-const whole = (text: string): string => text.replace(/\n {2,4}(?=\S)/g, (gap) => (gap.length > 4 ? gap : ' '));
+const whole = (text: string): string =>
+  text.replace(/\n {2,4}(?=\S)/g, (gap) => (gap.length > 4 ? gap : ' '));
 
 describe('shipped what-ifs', () => {
   it('are all held to a question and an answer, in lines of at most 120 letters', () => {
@@ -125,17 +126,20 @@ describe('shipped what-ifs', () => {
         expect(Array.from(line).length, `${name}: ${line}`).toBeLessThanOrEqual(120);
   });
 
-  it.each(Object.entries(answers))('%s: its question stands first and its run answers it', async (name, held) => {
-    const [question, ...answer] = held;
-    expect(lines(name)[0]).toBe(`# ${question}`);
-    const { code, out } = await leat(['run', `${name}.yaml`], folder);
-    expect(code).toBe(0);
-    let from = 0;
-    for (const fact of answer) {
-      const rest = `${out}\n${whole(out)}`;
-      expect(rest, `${name}: ${fact.source}`).toMatch(fact);
-      from += 1;
-    }
-    expect(from).toBe(answer.length);
-  });
+  it.each(Object.entries(answers))(
+    '%s: its question stands first and its run answers it',
+    async (name, held) => {
+      const [question, ...answer] = held;
+      expect(lines(name)[0]).toBe(`# ${question}`);
+      const { code, out } = await leat(['run', `${name}.yaml`], folder);
+      expect(code).toBe(0);
+      let from = 0;
+      for (const fact of answer) {
+        const rest = `${out}\n${whole(out)}`;
+        expect(rest, `${name}: ${fact.source}`).toMatch(fact);
+        from += 1;
+      }
+      expect(from).toBe(answer.length);
+    },
+  );
 });

@@ -208,7 +208,7 @@ export const sourceCells: readonly SourceCells[] = [
   ['lupatsch-1998', 'Lupatsch, Kissil, Sklan & Pfeffer, Energy and protein requirements for maintenance and growth in gilthead seabream', '1998', 'none', 'Abstract'],
   ['maas-1990', 'Maas, crop salt tolerance, chloride in the saturated-soil extract', '1990', 'none', 'From memory; a soil extract, here set against the water itself'],
   ['maas-hoffman-1977', 'Maas & Hoffman, Crop salt tolerance: current assessment, J. Irrig. Drain. Div. ASCE 103; reprinted in FAO Irrigation and Drainage Paper 29', '1977', 'none', 'From memory; a soil extract, not the water itself'],
-  ['memory', 'From memory of the field, no publication claimed', 'none', 'none', 'Digits uncertain'],
+  ['memory', 'An estimate of the authors, to be checked; no publication claimed', 'none', 'none', 'Digits uncertain'],
   ['metcalf-eddy-2014', 'Metcalf & Eddy / AECOM, Wastewater Engineering, 5th edition', '2014', 'none', 'From memory'],
   ['michaud-2006', 'Michaud, Blancheton, Bruni & Piedrahita, particulate organic carbon and nitrification in biological filters, Aquac. Eng. 34:224', '2006', 'none', 'Abstract; the 70 % at carbon to nitrogen 1-2 is Zhu & Chen 2001'],
   ['miller-slides', 'Miller, Florida A&M University training slides on recirculating systems, with a vendor table of media', '2000', 'none', 'Read; year approximate'],

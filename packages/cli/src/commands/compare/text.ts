@@ -5,6 +5,7 @@ import {
   type ComparedQuantity,
   type Comparison,
   type Costs,
+  type FileChange,
   type Outcome,
   type RunVerdict,
 } from '@leat/core';
@@ -13,6 +14,7 @@ import {
   betterLine,
   boundLine,
   day,
+  meaningWords,
   moneyText,
   plain,
   percent,
@@ -235,8 +237,36 @@ function tables(count: number): readonly (readonly number[])[] {
   ]);
 }
 
-/** Runs side by side for reading, as wide as the screen. */
-export function comparisonText(comparison: Comparison, runs: readonly NamedRun[], style: Style): string {
+/** Most differences of two files that are told. */
+const mostChanges = 8;
+
+/** What the files say otherwise, by what it means; of saved runs nothing. */
+function changedLines(
+  changes: readonly (readonly FileChange[] | null)[],
+  names: readonly string[],
+): readonly string[] {
+  const [first, ...others] = names;
+  return changes.flatMap((each, i) => {
+    if (each === null) return [];
+    const head = `${others[i]} is otherwise than ${first} in`;
+    if (each.length === 0) return [`${others[i]} says what ${first} says`];
+    const told = meaningWords(each);
+    const rest = told.length - mostChanges;
+    return [
+      `${head}:`,
+      ...told.slice(0, mostChanges).flatMap((line) => wrap(`  ${line}`, screenWidth(), '    ')),
+      ...(rest > 0 ? [`  and ${rest} more`] : []),
+    ];
+  });
+}
+
+/** Runs side by side for reading, as wide as the screen. `changes`: of each other run, what its file says otherwise. */
+export function comparisonText(
+  comparison: Comparison,
+  runs: readonly NamedRun[],
+  changes: readonly (readonly FileChange[] | null)[],
+  style: Style,
+): string {
   const { quantities, limits, nitrogen, water, ends } = comparison;
   const names = runs.map(({ name }) => name);
   const each = (lines: (at: readonly number[]) => readonly string[]): readonly string[] =>
@@ -246,12 +276,14 @@ export function comparisonText(comparison: Comparison, runs: readonly NamedRun[]
   const lines = [
     ...headLines(runs, ends, style),
     '',
+    ...wrap(betterLine(runs), screenWidth(), '  ').map((line) => style.strong(line)),
+    ...changedLines(changes, names),
+    '',
     ...runs.flatMap(({ name, verdict, startDate }) =>
       verdictLines(verdict, startDate).flatMap((line, i) =>
         wrap(`${i === 0 ? name : ' '.repeat(name.length)} ${line}`, screenWidth(), '    '),
       ),
     ),
-    ...wrap(betterLine(runs), screenWidth(), '  ').map((line) => style.strong(line)),
     ...costTable(runs),
     '',
     ...plain(partingLines(comparison, names)),
