@@ -8,7 +8,7 @@ type Ion = 'ammonium' | 'nitrite' | 'nitrate' | 'chloride' | 'bicarbonate' | 'ca
 /**
  * Opens an estimate of the electrical conductivity at 25 degC of a water by its ions, mS/cm, whatever its temperature, as
  * meters show it. Each ion gives its charge c, meq/L, times its equivalent conductivity, which falls from that at infinite
- * dilution l0 with the ionic strength I: l = l0 - (a l0 + b) sqrt I / (1 + sqrt I), the limiting law of Onsager with the
+ * dilution l0 with the ionic strength I: l = l0 - (a l0 + b z) sqrt I / (1 + sqrt I), z its charges, the limiting law of Onsager with the
  * size of ions in its denominator (Robinson & Stokes 1959). All alkalinity counts as bicarbonate; what is wanting of charge
  * stands for potassium, sodium and magnesium as one cation (or, if anions are wanting, for sulphate). Salts of which nothing
  * is known, magnesium sulphate and phosphates, are not in it: the estimate is low by them.
@@ -35,7 +35,7 @@ export function openConductivity(values: Values): (water: IonContent) => number 
     const rest = water.alkalinity + nitrite + nitrate + chloride - known;
     const root = Math.sqrt(Math.max(0, strength(water)));
     const slowed = root / (1 + root);
-    const charges: readonly (readonly [Ion, number])[] = [
+    const amounts: readonly (readonly [Ion, number])[] = [
       ['ammonium', ammonium],
       ['nitrite', nitrite],
       ['nitrate', nitrate],
@@ -45,9 +45,10 @@ export function openConductivity(values: Values): (water: IonContent) => number 
       [rest > 0 ? 'cations' : 'anions', Math.abs(rest)],
     ];
     let microsiemens = 0;
-    for (const [ion, charge] of charges) {
+    for (const [ion, charge] of amounts) {
       const most = of(ion);
-      microsiemens += charge * (most - (relaxation * most + drag) * slowed);
+      const charges = ion === 'calcium' ? 2 : 1;
+      microsiemens += charge * (most - (relaxation * most + drag * charges) * slowed);
     }
     return microsiemens / 1000;
   };
