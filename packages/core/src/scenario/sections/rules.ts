@@ -62,24 +62,20 @@ const eachSchema = section(
 type One = ReturnType<typeof oneSchema.parse>;
 type Each = ReturnType<typeof eachSchema.parse>;
 
-const listSchema = (description: string): Reads<readonly Each[]> =>
-  z.array(eachSchema).min(2).max(mostOf.conditions).meta({ description }) as unknown as Reads<
-    readonly Each[]
-  >;
+const listSchema = (description: string) =>
+  z.array(eachSchema).min(2).max(mostOf.conditions).meta({ description });
 
-const severalSchema = section(
-  {
-    all: listSchema(
-      'acts when all of these hold, until one is past its `until`; range: 2 to 10; default: none',
-    ).optional(),
-    any: listSchema(
-      'acts when one of these holds, until all are past theirs; range: 2 to 10; default: none',
-    ).optional(),
-  },
+const allSchema = section(
+  { all: listSchema('acts when all of these hold, until one is past its `until`; range: 2 to 10') },
   'several readings at once',
 );
 
-const whenSchema = formByKey(['all', 'any'], severalSchema, oneSchema);
+const anySchema = section(
+  { any: listSchema('acts when one of these holds, until all are past theirs; range: 2 to 10') },
+  'one of several readings',
+);
+
+const whenSchema = formByKey('all', allSchema, formByKey('any', anySchema, oneSchema));
 
 const kitSchema = section(
   {
@@ -217,30 +213,34 @@ function readCondition(
   return place === undefined ? undefined : { read, vessel: place, side, level, ...compact({ until: back }) };
 }
 
+/** The conditions of a rule with several, and whether all or any of them are meant; undefined where there is one. */
+function listsOf(
+  when: Given['when'],
+): { readonly how: 'all' | 'any'; readonly each: readonly Each[] } | undefined {
+  if ('all' in when) return { how: 'all', each: when.all };
+  return 'any' in when ? { how: 'any', each: when.any } : undefined;
+}
+
 type Conditions = Pick<Rule, keyof RuleCondition | 'also'>;
 
 /** All conditions of a rule, in the order written; undefined (and faults) where one cannot be read. */
 function readWhen(reader: ScenarioReader, path: Path, given: Given, cast: Cast): Conditions | undefined {
   const { when, kit } = given;
   const every = readEvery(reader, [...path, 'kit'], kit);
-  if (!('all' in when || 'any' in when)) {
+  const lists = listsOf(when);
+  if (lists === undefined) {
     const one = when as One;
     const read = readCondition(reader, [...path, 'when'], one, cast);
     const shown = readShown(reader, [...path, 'kit'], kit ?? {}, one.read);
     return read && { ...read, kit: { every, ...shown } };
   }
-  const { all, any } = when;
-  if ((all === undefined) === (any === undefined)) {
-    reader.fault([...path, 'when'], 'not one list of conditions', { expected: 'one of all, any' });
-    return undefined;
-  }
+  const { how, each } = lists;
   for (const key of ['resolution', 'error'] as const) {
     if (kit?.[key] === undefined) continue;
     const expected = `${key} in the kit of each condition`;
     reader.fault([...path, 'kit', key], 'several readings of different kinds', { expected }, true);
   }
-  const how = all === undefined ? 'any' : 'all';
-  const list = (all ?? any ?? []).map((one, index) => {
+  const list = each.map((one, index) => {
     const at = [...path, 'when', how, index];
     const read = readCondition(reader, at, one, cast);
     const shown = readShown(reader, [...at, 'kit'], one.kit ?? {}, one.read);
@@ -276,8 +276,8 @@ function readRule(reader: ScenarioReader, path: Path, cast: Cast): Rule | undefi
 
 /** Whether a level is written at which a condition lets go. */
 function whenUntil(when: Given['when']): boolean {
-  if (!('all' in when || 'any' in when)) return (when as One).until !== undefined;
-  return [...(when.all ?? []), ...(when.any ?? [])].some(({ until }) => until !== undefined);
+  const conditions = listsOf(when)?.each ?? [when as One];
+  return conditions.some(({ until }) => until !== undefined);
 }
 
 /** Reads `rules`, in the order of the file: what is done when a reading passes a level. */
