@@ -185,3 +185,4 @@ export * from './analysis.js';
 export * from './calibration.js';
 export { valuesLike, type ValueAtPath } from './scenario/file/paths-like.js';
 export type { FileChange, Piece } from './scenario/file/tree-changes.js';
+export { changesBetween } from './scenario/file/tree-changes.js';

@@ -22,6 +22,7 @@ import { readStart } from './sections/start.js';
 import { readSeasons } from './sections/seasons.js';
 import { readCohorts, readPlantings } from './sections/stock.js';
 import { readSupply } from './sections/top-up.js';
+import { understood } from './sections/other-words.js';
 import { readVessels } from './sections/vessels.js';
 import { readWaters } from './sections/waters.js';
 import { rememberRead } from './read-before.js';
@@ -196,10 +197,10 @@ export interface OpenScenario {
 export function openScenarioText(text: string, given: ReadOptions): OpenScenario {
   const options = given.load === undefined ? given : { ...given, load: boundedLoad(given.load) };
   const faults: Fault[] = [];
-  const tree = readTree(text, options, faults);
+  const { tree, notes: words } = understood(readTree(text, options, faults));
   const { overrides, parameters, faults: overrideFaults, notes } = readOverrides(tree, options);
   const reader = new ScenarioReader(tree, parameters, options.load);
-  reader.notes.push(...notes);
+  reader.notes.push(...words, ...notes);
   const scenario = readSections(reader, options, overrides);
   const display = readDisplay(reader);
   // The step of `--every` was put into the tree as a setting.

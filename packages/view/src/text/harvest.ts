@@ -21,8 +21,8 @@ export function harvestLines(
       return `  ${named}: ${fresh1 === undefined ? words.dry(mass(dry)) : words.fresh(mass(fresh1))}${count}`;
     });
   const sold = fish
-    .filter(({ number }) => number > 0)
-    .map((each) => `  ${each.cohort}: ${words.fish(shown(each.number, display), mass(each.mass))}`);
+    .filter(({ number }) => number >= 0.5)
+    .map((each) => `  ${each.cohort}: ${words.fish(shown(Math.round(each.number), display), mass(each.mass))}`);
   const shares = [
     ...(area > 0 ? [words.perArea(per(fresh / area, 'm2'), display.unit('m2'))] : []),
     ...(feed > 0 ? [words.perFeed(per((fresh / feed) * 1000, 'kg'), display.unit('kg'))] : []),

@@ -3,7 +3,7 @@ export { changePhrase, changeWord, yieldPhrase } from './advice.js';
 export { actionPhrase } from './actions.js';
 export { costLines, moneyText } from './costs.js';
 export { afterLines, afterTexts, type AfterText } from './after-events.js';
-export { changeWords } from './changes.js';
+export { changeWords, meaningWords } from './changes.js';
 export { cautions, cautionsIn } from './cautions.js';
 export { boundLabel, boundLine, boundPhrase, boundSign, boundUnit, type Bound } from './limits.js';
 export {

@@ -1,4 +1,13 @@
-import { allSeries, budgetsOf, compareRuns, type ScenarioReading, worstResidual } from '@leat/core';
+import {
+  allSeries,
+  budgetsOf,
+  changesBetween,
+  compareRuns,
+  type FileChange,
+  type PlainFile,
+  type ScenarioReading,
+  worstResidual,
+} from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { displayFor, type DisplayOptions } from '../shared/display.js';
 import { meaningful } from '../shared/digits.js';
@@ -23,14 +32,21 @@ export interface CompareOptions extends ScenarioOptions, DisplayOptions {
   readonly json?: boolean;
 }
 
+/** A run to be compared, and what its file says where it is not a saved run. */
+type Compared = Pick<SavedRun, 'account' | 'budgets'> & {
+  readonly written?: PlainFile;
+  readonly wants?: NonNullable<ScenarioReading['display']>;
+};
+
+/** What each other file says otherwise than the first; of saved runs nothing is known. */
+function differencesOf([first, ...others]: readonly Compared[]): readonly (readonly FileChange[] | null)[] {
+  return others.map(({ written }) =>
+    first.written === undefined || written === undefined ? null : changesBetween(first.written, written),
+  );
+}
+
 /** What a file says: the run that it holds, or the run of the scenario that it is. */
-async function accountFrom(
-  file: string,
-  options: CompareOptions,
-  streams: Streams,
-): Promise<
-  Pick<SavedRun, 'account' | 'budgets'> & { readonly wants?: NonNullable<ScenarioReading['display']> }
-> {
+async function accountFrom(file: string, options: CompareOptions, streams: Streams): Promise<Compared> {
   const saved = savedRun(file, textOf(file));
   if (saved === undefined) {
     const reading = openScenario(file, options);
@@ -41,6 +57,7 @@ async function accountFrom(
       account: { ...account, series: meaningful(run, allSeries(run)) },
       budgets: budgetsOf(run),
       ...(reading.display !== undefined && { wants: reading.display }),
+      written: reading.resolved.written,
     };
   }
   if (
@@ -67,7 +84,7 @@ export async function compareCommand(
 ): Promise<ExitCode> {
   // Units that are none are told before anything is run.
   displayFor(options);
-  const saved: Awaited<ReturnType<typeof accountFrom>>[] = [];
+  const saved: Compared[] = [];
   for (const file of files) saved.push(await accountFrom(file, options, streams));
   const accounts = saved.map(({ account }) => account);
   const runs = accounts.map(({ title, outcome, verdict, costs, startDate }, i) => ({
@@ -85,7 +102,7 @@ export async function compareCommand(
   else {
     const display = displayFor(options, ...saved.map(({ wants }) => wants));
     const style = styleFor(process.stdout.isTTY, process.env);
-    streams.result(comparisonText(comparison, runs, style, display));
+    streams.result(comparisonText(comparison, runs, differencesOf(saved), style, display));
   }
   const endings = saved.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
   endings.forEach(({ text }, i) => {

@@ -5,6 +5,7 @@ import {
   type ComparedQuantity,
   type Comparison,
   type Costs,
+  type FileChange,
   type Outcome,
   type RunVerdict,
 } from '@leat/core';
@@ -18,6 +19,7 @@ import {
   type DayName,
   type Display,
   fatePhrase,
+  meaningWords,
   moneyText,
   percent,
   plain,
@@ -301,10 +303,34 @@ function tables(count: number): readonly (readonly number[])[] {
   ]);
 }
 
-/** Runs side by side for reading, as wide as the screen. */
+/** Most differences of two files that are told. */
+const mostChanges = 8;
+
+/** What the files say otherwise, by what it means; of saved runs nothing. */
+function changedLines(
+  changes: readonly (readonly FileChange[] | null)[],
+  names: readonly string[],
+): readonly string[] {
+  const [first, ...others] = names;
+  return changes.flatMap((each, i) => {
+    if (each === null) return [];
+    const head = `${others[i]} is otherwise than ${first} in`;
+    if (each.length === 0) return [`${others[i]} says what ${first} says`];
+    const told = meaningWords(each);
+    const rest = told.length - mostChanges;
+    return [
+      `${head}:`,
+      ...told.slice(0, mostChanges).flatMap((line) => wrap(`  ${line}`, screenWidth(), '    ')),
+      ...(rest > 0 ? [`  and ${rest} more`] : []),
+    ];
+  });
+}
+
+/** Runs side by side for reading, as wide as the screen. `changes`: of each other run, what its file says otherwise. */
 export function comparisonText(
   comparison: Comparison,
   runs: readonly NamedRun[],
+  changes: readonly (readonly FileChange[] | null)[],
   style: Style,
   display: Display = plainDisplay,
 ): string {
@@ -328,12 +354,14 @@ export function comparisonText(
   const lines = [
     ...headLines(runs, ends, style, display),
     '',
+    ...wrap(betterLine(runs, display), screenWidth(), '  ').map((line) => style.strong(line)),
+    ...changedLines(changes, names),
+    '',
     ...runs.flatMap(({ name, verdict, startDate }) =>
       verdictLines(verdict, startDate, display).flatMap((line, i) =>
         wrap(`${i === 0 ? name : ' '.repeat(name.length)} ${line}`, screenWidth(), '    '),
       ),
     ),
-    ...wrap(betterLine(runs, display), screenWidth(), '  ').map((line) => style.strong(line)),
     ...costTable(runs, display),
     '',
     ...plain(partingLines(comparison, telling, dayNames(runs[0].startDate, display))),
