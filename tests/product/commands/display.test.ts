@@ -43,10 +43,7 @@ describe('how a run is told', () => {
   });
 
   it('faults every unit that is none with the nearest name, of the option and of the file', async () => {
-    const option = await leat(
-      ['run', 'small.yaml', '--units', 'uss,mg/L', '--units', 'dKHH'],
-      folder,
-    );
+    const option = await leat(['run', 'small.yaml', '--units', 'uss,mg/L', '--units', 'dKHH'], folder);
     expect(option.code).toBe(2);
     expect(option.err).toMatch(/--units: .*got uss; .*did you mean us\?/);
     expect(option.err).toMatch(/--units: ambiguous unit/);

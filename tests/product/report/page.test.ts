@@ -165,7 +165,7 @@ describe('a report of several runs', () => {
     const [a, , c] = told.map(({ system }) => system?.run);
     if (a === undefined || c === undefined) throw new Error('no run');
     const tables = [...document.querySelectorAll('#differences table.bars')];
-    const caption = /^alkalinity in tank-1, day (\d+): /;
+    const caption = /^alkalinity in tank-1, day (\d+) \(\d+ \w{3}\): /;
     const found = tables
       .filter((each) => caption.test(each.querySelector('caption')?.textContent ?? ''))
       .at(-1);

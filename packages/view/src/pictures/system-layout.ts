@@ -1,5 +1,5 @@
 import { Graph, layout } from '@dagrejs/dagre';
-import type { Display } from '../display/display.js';
+import { type Display, plainDisplay } from '../display/display.js';
 import { short } from '../text/names.js';
 import { volumeText } from '../text/numbers.js';
 import type { DrawnFlow, DrawnVessel } from './drawn-system.js';
@@ -224,7 +224,7 @@ export function layOutSystem(
   vessels: readonly DrawnVessel[],
   flows: readonly DrawnFlow[],
   frame: SystemFrame,
-  display: Display,
+  display: Display = plainDisplay,
 ): SystemLayout {
   const graph = new Graph({ multigraph: true });
   graph.setGraph({

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { LimitResult } from '@leat/core';
 import { limitLines } from '../../../../packages/cli/src/commands/run/text.js';
 
@@ -32,9 +32,9 @@ describe('limitLines', () => {
     expect(line.split(/ {2,}/)).toEqual([
       'un-ionised ammonia',
       '> 0.05 mg N/L',
-      '0.081 d 17 (18 Oct)',
+      '0.081 d 17',
       'tank-1',
-      'd 12.3 (13 Oct)',
+      'd 12.3',
       '8.5 d',
       'nile tilapia',
       '[1]',
@@ -42,9 +42,16 @@ describe('limitLines', () => {
     expect(source).toBe('[1] timmons-ebeling M');
   });
 
+  it('puts dates beside days where the screen is wide enough for them', () => {
+    vi.stubEnv('LEAT_WIDTH', '120');
+    const [, line] = limitLines([passed], plan);
+    vi.unstubAllEnvs();
+    expect(line).toMatch(/0\.081 d 17 \(18 Oct\) +tank-1 +d 12\.3 \(13 Oct\) /);
+  });
+
   it('puts places together under the worst', () => {
     const lines = limitLines([passed, { ...passed, place: 'tank-2', worst: 0.2, first: 3 }], plan);
-    expect(lines[1]).toMatch(/0\.2 d 17 \(18 Oct\) +tank-2 \+1 +d 3 \(4 Oct\) /);
+    expect(lines[1]).toMatch(/0\.2 d 17 +tank-2 \+1 +d 3 /);
     expect(lines).toHaveLength(3);
   });
 

@@ -1,5 +1,5 @@
 import type { AdviceOutcome, dosersPerWeek, PlanAim, PlanQuantity, planStart, PlanWeek } from '@leat/core';
-import { cautions, dayNames, listed, percent, plain, shown, valueText, verdictLines } from '@leat/view/text';
+import { cautions, dateNames, listed, percent, plain, shown, valueText, verdictLines } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { columns, linesText, wrap } from '../../terminal/columns.js';
 import type { PlanOutput } from './job.js';
@@ -92,7 +92,7 @@ function giveLines(plan: Plan): readonly string[] {
 /** A week as it stands at the head of a row: `3  15 Oct`. */
 const weekCells = ({ week, from }: PlanWeek, startDate: string): readonly string[] => [
   String(week),
-  /\((.*)\)/.exec(dayNames(startDate)(from))?.[1] ?? '',
+  dateNames(startDate)(from),
 ];
 
 /** Crops beside each other in one table; more of them stand in a second. */
