@@ -4,7 +4,7 @@ import { convert, parseQuantity } from '../../base/units.js';
 import { compact } from '../file/reader.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
-import { bounded, choice, formByKey, positive, type Reads, section, word } from '../file/values.js';
+import { bounded, choice, formByKey, positive, section, word } from '../file/values.js';
 import { watched } from '../measurables.js';
 import type { Rule, RuleCondition, TestKit, Watched } from '../scenario.js';
 import { actionSchema } from './action-schema.js';
