@@ -1,6 +1,6 @@
 // What was wrong with the input.
 export { describeFault, InputError, type Fault } from './base/faults.js';
-export { boundProblem, describeBound, type Bound } from './base/bounds.js';
+export type { Bound } from './base/bounds.js';
 export { formProblem, type FormProblem } from './base/form-problem.js';
 export { sealed, sealProblem, type TextHash } from './base/seal.js';
 export { nearest } from './base/nearest.js';

@@ -82,10 +82,10 @@ async function askAll(prompts: Prompts, words: QuestionWords): Promise<Answers |
     const known = answers;
     const problem = (answer: unknown): string | undefined =>
       answerProblem(question, answer, words) ??
-      faultsAt(id, answered, { ...known, [id]: answer } as Answers, words).at(0);
+      faultsAt(id, answered, { ...known, [id]: answer }, words).at(0);
     const answer = await putTo(prompts, question, { message: `${ask}${unit}`, help, problem }, words);
     if (answer === undefined) return undefined;
-    answers = { ...answers, [id]: answer } as Answers;
+    answers = { ...answers, [id]: answer };
     answered.push(id);
   }
   return answers;

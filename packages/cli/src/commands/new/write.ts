@@ -36,7 +36,8 @@ export interface Places {
  */
 export function openPlaces(paths: readonly string[], { force }: { readonly force?: boolean }): Places {
   const beside: Copy = { to: join(dirname(paths[0]), schemaName), text: readText(schemaPath) };
-  const needed = !isThere(beside);
+  // A folder that is missing is told of the file that was asked for, once.
+  const needed = existsSync(dirname(paths[0])) && !isThere(beside);
   const outputs: readonly Output[] = openOutputList(
     [
       ...paths.map((path) => ({ option: '--out', path, kind: 'own' as const })),

@@ -49,7 +49,7 @@ export function massByGrowthCoefficient(
   const id = `fish.${species}.thermal-growth`;
   if (!parameters.has(id)) return undefined;
   const degreeDays = checked('temperature', temperature, false) * checked('days', days, false);
-  const root = Math.cbrt(checked('mass', mass, true)) + (parameters.value(id) / 1000) * degreeDays;
+  const root = pow(checked('mass', mass, true), 1 / 3) + (parameters.value(id) / 1000) * degreeDays;
   return root * root * root;
 }
 
