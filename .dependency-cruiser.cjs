@@ -168,7 +168,10 @@ module.exports = {
       comment: 'What the lessons share uses the public face of the library and no command.',
       severity: 'error',
       from: { path: '^notebooks/' },
-      to: { path: '^(packages|tests)/', pathNot: '^packages/(core/dist|view/dist/(text|pictures|questions))/index' },
+      to: {
+        path: '^(packages|tests)/',
+        pathNot: '^packages/(core/dist|view/dist/(text|pictures|questions))/index',
+      },
     },
     {
       name: 'packages-no-tests',

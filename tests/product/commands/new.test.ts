@@ -49,7 +49,12 @@ describe('leat new NAME', () => {
     expect([code, err]).toEqual([0, 'written: glasshouse.yaml, power-cut.yaml, leat.schema.json\n']);
     expect(readFileSync(join(folder, 'power-cut.yaml'), 'utf8')).toBe(schemaLine + shippedText('power-cut'));
     expect((await leat(['check', 'power-cut.yaml'], folder)).code).toBe(0);
-    expect(readdirSync(folder).sort()).toEqual(['glasshouse.yaml', 'leat.schema.json', 'power-cut.yaml', 'small.yaml']);
+    expect(readdirSync(folder).sort()).toEqual([
+      'glasshouse.yaml',
+      'leat.schema.json',
+      'power-cut.yaml',
+      'small.yaml',
+    ]);
   });
 
   it('writes to --out, and uses an included file that is there unchanged', async () => {
