@@ -6,6 +6,7 @@ import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js
 import { boundPhrase, costLines, percent, shown } from '@leat/view/text';
 import { banded } from './banded.js';
 import { summaryOf, summaryOver } from './summarized.js';
+import { pathPlaces } from '../../support/path-places.js';
 
 const read = (html: string): Document => parseHTML(html).document;
 const textIn = (document: Document, selector: string): string =>
@@ -343,9 +344,7 @@ describe('a report with very wide bands', () => {
     );
   /** Heights at which a path goes, px. */
   const heights = (path: Element | null | undefined): readonly number[] =>
-    [...(path?.getAttribute('d') ?? '').matchAll(/[ML,]?(-?[\d.]+),(-?[\d.]+)/g)].map((found) =>
-      Number(found[2]),
-    );
+    pathPlaces(path?.getAttribute('d') ?? '').map(([, y]) => y);
   const lineTop = (figure: Element | undefined): number =>
     Math.min(...heights(figure?.querySelector('path[stroke-width="2"], g[stroke-width="2"] path')));
 

@@ -11,6 +11,7 @@ export type OutputKind =
   | 'size'
   | 'sensitivity'
   | 'fit'
+  | 'schema'
   | 'own';
 
 /** Bytes of the opening of a file by which its kind is known. */
@@ -42,6 +43,9 @@ const signs: Readonly<Record<OutputKind, (opening: string) => boolean>> = {
   size: opens(/^\{"label":"leat size"/),
   sensitivity: opens(/^\{"label":"leat sensitivity"/),
   fit: opens(/^\{\s*"schema": ?"leat-fit"/),
+  schema: opens(
+    /^\{\s*"\$schema": "http:\/\/json-schema\.org\/draft-07\/schema#",\s*"\$id": "urn:leat:system-file:/,
+  ),
   own: () => false,
 };
 
