@@ -1,7 +1,7 @@
 import { allSeries, budgetsOf, compareRuns, worstResidual } from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { meaningful } from '../shared/digits.js';
-import { accountOf } from '../shared/simulated.js';
+import { accountOf } from '@leat/view/documents';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { openScenario } from '../shared/referenced-files.js';

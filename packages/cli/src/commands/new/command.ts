@@ -5,7 +5,8 @@ import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import { readText } from '../../files/read.js';
 import { columns, linesText } from '../../terminal/columns.js';
-import { questionOf, shippedBeside, shippedNames, shippedPath } from '../../files/shipped.js';
+import { questionOf } from '@leat/view/text';
+import { shippedBeside, shippedNames, shippedPath } from '../../files/shipped.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openOutputList } from '../../files/outputs.js';
 

@@ -2,7 +2,7 @@ import { InputError, nearest, worstResidual, type Fault, type RunAccount } from 
 import { darkColours, lightColours, slide, type SlideSeries } from '@leat/view/pictures';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
-import { openGathering } from '../../report/gather.js';
+import { openGathering } from '../shared/gather.js';
 import type { Streams } from '../../terminal/streams.js';
 import { newDocument } from '../../files/new-document.js';
 import { openOutputs } from '../../files/outputs.js';

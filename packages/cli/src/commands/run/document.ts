@@ -13,7 +13,7 @@ import type {
 } from '@leat/core';
 import { cautions, verdictLines } from '@leat/view/text';
 import { meaningful } from '../shared/digits.js';
-import { keySeries } from '../shared/key-quantities.js';
+import { keySeries } from '@leat/view/documents';
 import { savedDocument } from '../../files/saved-document.js';
 
 /** A run and everything that is said of it. */

@@ -10,7 +10,7 @@ import {
   type Questions,
 } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { keySeries } from './key-quantities.js';
+import { keySeries } from '@leat/view/documents';
 import { openExtended } from './extension.js';
 import type { ReferencedFiles } from './referenced-files.js';
 

@@ -1,6 +1,6 @@
 import { afterEvents } from '@leat/core';
-import type { Maker } from '@leat/view/pictures';
-import { afterLines, afterTexts } from '@leat/view/text';
+import type { Maker } from '../pictures/index.js';
+import { afterLines, afterTexts } from '../text/index.js';
 import { runTitle, section } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 

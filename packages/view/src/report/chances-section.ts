@@ -1,13 +1,10 @@
 import type { MeasureSummary, Bands, LimitOdds } from '@leat/core';
-import type { Maker } from '@leat/view/pictures';
-import { boundPhrase, day, percent, plain, shown } from '@leat/view/text';
-import type { SavedEnsemble } from '../files/saved-ensemble.js';
-import type { RunSummary } from './run-summary.js';
+import type { Maker } from '../pictures/index.js';
+import { boundPhrase, day, percent, plain, shown } from '../text/index.js';
+import type { EnsembleSummary as Ensemble, RunSummary } from './run-summary.js';
 import { bar } from './elements.js';
 import { runTitle, section } from './elements.js';
 import { scrolling, table } from './elements.js';
-
-type Ensemble = SavedEnsemble['result'];
 
 const tenths = (value: number): string => day(Math.round(value * 10) / 10);
 

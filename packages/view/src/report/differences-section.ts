@@ -1,6 +1,6 @@
 import { apartness, compareRuns, type Comparison, type Difference, type Run, why } from '@leat/core';
-import type { Maker } from '@leat/view/pictures';
-import { boundPhrase, day, percent, plain, quantityOf, seriesPhrase, shown } from '@leat/view/text';
+import type { Maker } from '../pictures/index.js';
+import { boundPhrase, day, percent, plain, quantityOf, seriesPhrase, shown } from '../text/index.js';
 import { bar, scrolling, section, table } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 

@@ -1,6 +1,6 @@
 import type { BasePlan } from '@leat/core';
 import { describe, expect, it } from 'vitest';
-import { baseLines } from '../../../../../packages/cli/src/commands/shared/base-lines.js';
+import { baseLines } from '@leat/view/text';
 
 const use = { product: 'potassium-bicarbonate', vessel: 'sump', mass: 1860, equivalents: 18.6, note: '' };
 const plan: BasePlan = { days: 30, feed: 20.7, uses: [use], base: 18.6, acid: 0 };

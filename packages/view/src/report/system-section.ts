@@ -8,8 +8,8 @@ import {
   type SystemFrame,
   systemPicture,
   wideSystem,
-} from '@leat/view/pictures';
-import { listed, shown, volumeText } from '@leat/view/text';
+} from '../pictures/index.js';
+import { listed, shown, volumeText } from '../text/index.js';
 import type { RunSummary, SystemSummary } from './run-summary.js';
 import { figure, runTitle, section } from './elements.js';
 import { folded, table } from './elements.js';

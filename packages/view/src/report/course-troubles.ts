@@ -1,6 +1,6 @@
 import { type LimitResult, worstFirst } from '@leat/core';
-import type { CourseSet } from '@leat/view/pictures';
-import { boundPhrase, dayNames, plain } from '@leat/view/text';
+import type { CourseSet } from '../pictures/index.js';
+import { boundPhrase, dayNames, plain } from '../text/index.js';
 import type { RunSummary } from './run-summary.js';
 
 /** What went wrong with one quantity in one run. */

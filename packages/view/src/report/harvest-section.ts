@@ -1,6 +1,6 @@
 import { type Harvest, harvestOf, type MonthlyYield } from '@leat/core';
-import { finished, harvestBars, type Maker, pageColours } from '@leat/view/pictures';
-import { costLines, harvestLines, plain, shown } from '@leat/view/text';
+import { finished, harvestBars, type Maker, pageColours } from '../pictures/index.js';
+import { costLines, harvestLines, plain, shown } from '../text/index.js';
 import { type Column, figure, folded, runTitle, section, table } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 

@@ -1,7 +1,6 @@
 import { basePlan } from '@leat/core';
-import type { Maker } from '@leat/view/pictures';
-import { shown } from '@leat/view/text';
-import { baseLines } from '../commands/shared/base-lines.js';
+import type { Maker } from '../pictures/index.js';
+import { baseLines, shown } from '../text/index.js';
 import { runTitle, section, table } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 

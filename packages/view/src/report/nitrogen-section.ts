@@ -9,8 +9,8 @@ import {
   outerPaths,
   pageColours,
   perGramFor,
-} from '@leat/view/pictures';
-import { day, listed, percent, shown } from '@leat/view/text';
+} from '../pictures/index.js';
+import { day, listed, percent, shown } from '../text/index.js';
 import { daysOf } from './course-figures.js';
 import { bar, figure, folded, runTitle, section, table } from './elements.js';
 import type { RunSummary, SystemSummary } from './run-summary.js';

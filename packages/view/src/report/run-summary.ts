@@ -1,15 +1,16 @@
 import type {
   BibliographyEntry,
   Budget,
+  EnsembleResult,
   FatesOver,
   Manifest,
   NitrogenPaths,
   Run,
   RunAccount,
   RunEvent,
+  TableRow,
 } from '@leat/core';
-import type { DrawnFlow, DrawnVessel, LevelMark, Stand } from '@leat/view/pictures';
-import type { SavedEnsemble } from '../files/saved-ensemble.js';
+import type { DrawnFlow, DrawnVessel, LevelMark, Stand } from '../pictures/index.js';
 
 /** What only a scenario file tells, and a saved document does not. */
 export interface SystemSummary {
@@ -32,6 +33,11 @@ export interface SystemSummary {
   readonly run: Run;
 }
 
+/** What many runs with numbers drawn from their ranges gave, as far as a report tells of it. */
+export type EnsembleSummary = Omit<EnsembleResult, 'drawn'> & {
+  readonly drawn: readonly Pick<TableRow, 'id'>[];
+};
+
 /** All that a report tells of one run. */
 export interface RunSummary {
   /** A, B, ... */
@@ -44,5 +50,5 @@ export interface RunSummary {
   readonly sources: readonly BibliographyEntry[];
   readonly system?: SystemSummary;
   /** What many runs with numbers drawn from their ranges gave. */
-  readonly ensemble?: SavedEnsemble['result'];
+  readonly ensemble?: EnsembleSummary;
 }

@@ -1,6 +1,6 @@
 import { marks, type BibliographyEntry } from '@leat/core';
-import type { Maker } from '@leat/view/pictures';
-import { cautions } from '@leat/view/text';
+import type { Maker } from '../pictures/index.js';
+import { cautions } from '../text/index.js';
 import type { RunSummary } from './run-summary.js';
 import { section } from './elements.js';
 import { scrolling, table } from './elements.js';

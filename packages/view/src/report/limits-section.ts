@@ -1,6 +1,6 @@
 import { type LimitResult, worstFirst } from '@leat/core';
-import type { Child, Maker } from '@leat/view/pictures';
-import { boundPhrase, boundUnit, day, plain, shown } from '@leat/view/text';
+import type { Child, Maker } from '../pictures/index.js';
+import { boundPhrase, boundUnit, day, plain, shown } from '../text/index.js';
 import { worstCharts } from './courses-section.js';
 import type { RunSummary } from './run-summary.js';
 import { runTitle, section } from './elements.js';

@@ -1,5 +1,4 @@
-import { type Maker, newMaker } from '@leat/view/pictures';
-import { newDocument } from '../files/new-document.js';
+import { type Maker, newMaker } from '../pictures/index.js';
 import type { RunSummary } from './run-summary.js';
 import { afterSection, isDisturbed } from './after-section.js';
 import { askedHeader } from './asked-section.js';
@@ -45,22 +44,14 @@ function contents(maker: Maker, sections: readonly HTMLElement[]): HTMLElement {
   return maker.html('nav', { 'aria-label': 'Contents' }, maker.html('ul', {}, ...links));
 }
 
-/**
- * Text for the title of the page, the one element whose text linkedom writes as it is (it takes it for raw text, as
- * that of a script): what would be markup is escaped by hand.
- */
-const asMarkup = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
-
 /** Says that nothing may be fetched: the page is whole as it is. */
 const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 /**
- * A report of one or several runs as one HTML file that needs nothing beside it. The same runs give the
- * same bytes.
+ * Fills an empty document with the report of one or several runs: a page that needs nothing beside it. The same runs give
+ * the same page.
  */
-export function reportPage(runs: readonly RunSummary[]): string {
-  const document = newDocument();
+export function fillReport(document: Document, runs: readonly RunSummary[]): void {
   const maker = newMaker(document);
   const open: readonly Section[] = [
     ...(runs.some(hasHarvest) ? [harvestSection] : []),
@@ -88,7 +79,7 @@ export function reportPage(runs: readonly RunSummary[]): string {
     maker.html('meta', { charset: 'utf-8' }),
     maker.html('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     maker.html('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
-    maker.html('title', {}, asMarkup(`${runs.map(({ account }) => account.title).join(' / ')} - Leat`)),
+    maker.html('title', {}, `${runs.map(({ account }) => account.title).join(' / ')} - Leat`),
     style,
   );
   document.body.append(
@@ -101,5 +92,4 @@ export function reportPage(runs: readonly RunSummary[]): string {
       maker.html('p', { class: 'note' }, 'Made by leat report. A design and teaching aid, not a guarantee.'),
     ),
   );
-  return `<!doctype html>\n${document.documentElement.outerHTML}\n`;
 }

@@ -1,6 +1,6 @@
 import type { RunEvent } from '@leat/core';
-import { eventsPicture, finished, type Maker, pageColours } from '@leat/view/pictures';
-import { day, listed, plain } from '@leat/view/text';
+import { eventsPicture, finished, type Maker, pageColours } from '../pictures/index.js';
+import { day, listed, plain } from '../text/index.js';
 import type { RunSummary } from './run-summary.js';
 import { daysOf } from './course-figures.js';
 import { figure, runTitle, section } from './elements.js';

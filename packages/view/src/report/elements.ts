@@ -1,4 +1,4 @@
-import type { Child, Maker } from '@leat/view/pictures';
+import type { Child, Maker } from '../pictures/index.js';
 
 /** One bar of a table. */
 export interface Bar {

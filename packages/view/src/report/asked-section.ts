@@ -1,6 +1,6 @@
 import { fatesOf } from '@leat/core';
-import type { Maker } from '@leat/view/pictures';
-import { boundPhrase, day, listed, percent, shown, verdictLines } from '@leat/view/text';
+import type { Maker } from '../pictures/index.js';
+import { boundPhrase, day, listed, percent, shown, verdictLines } from '../text/index.js';
 import { runTitle } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 

@@ -5,23 +5,16 @@ import {
   fatesOver,
   manifestOf,
   nitrogenPaths,
+  type OpenModel,
   type Planting,
   type Run,
   type Scenario,
   type Vessel,
 } from '@leat/core';
-import type { DrawnFlow, DrawnVessel, LevelMark, Stand } from '@leat/view/pictures';
-import { day, plain, shown, volumeText } from '@leat/view/text';
-import { accountOf } from '../commands/shared/simulated.js';
-import { openScenario, type ScenarioOptions } from '../commands/shared/referenced-files.js';
-import { simulated, type SimulatedRun } from '../commands/shared/simulated.js';
-import type { SavedEnsemble } from '../files/saved-ensemble.js';
-import { FileError, textOf } from '../files/read.js';
-import { savedRun } from '../files/saved-run.js';
-import { questionOf } from '../files/shipped.js';
-import type { Streams } from '../terminal/streams.js';
+import { accountOf } from '../documents/index.js';
+import type { DrawnFlow, DrawnVessel, LevelMark, Stand } from '../pictures/index.js';
+import { plain, questionOf, shown, volumeText } from '../text/index.js';
 import type { RunSummary, SystemSummary } from './run-summary.js';
-import { linesText } from '../terminal/columns.js';
 
 /** Points of the picture of nitrogen over time. */
 const timesDrawn = 90;
@@ -120,12 +113,16 @@ function factsOf({ days, startDate, vessels, fish: cohorts, plantings, actions, 
   ];
 }
 
+/** What is known of a run beside the run itself. */
+export interface Given extends Pick<OpenModel, 'notes' | 'used'> {
+  /** Text of the system file, for the question that it opens with. */
+  readonly text: string;
+  /** What was put over the file, such as `days=90`. */
+  readonly changes: readonly string[];
+}
+
 /** What a report tells of a scenario and its run beyond what a saved document holds. */
-function systemSummary(
-  text: string,
-  { run, notes }: SimulatedRun,
-  changes: readonly string[],
-): SystemSummary {
+function systemSummary(run: Run, { text, notes, changes }: Given): SystemSummary {
   const { scenario } = run.model;
   const { note, startDate, vessels } = scenario;
   const question = questionOf(text);
@@ -146,90 +143,19 @@ function systemSummary(
   };
 }
 
-function changesOf({ set, tables, days, every, fit }: ScenarioOptions): string[] {
-  return [
-    ...set,
-    ...(tables ?? []).map((each) => `tables=${each}`),
-    ...(fit === undefined ? [] : [`fit=${fit}`]),
-    ...(days === undefined ? [] : [`days=${days}`]),
-    ...(every === undefined ? [] : [`every=${every}`]),
-  ];
-}
-
 /**
- * Reads a file of which a report is to tell: the run that it holds (a document of `leat run --json`), or the
- * scenario that it is. Throws as `openScenario` and `savedRun` do.
- * @returns simulates the scenario, where it is one, and gives what is told
+ * What a report tells of a run that was simulated here.
+ * @param letter A, B, ...
+ * @param file what the system is called beside its title
  */
-export function openGathering(
-  file: string,
-  letter: string,
-  options: ScenarioOptions,
-  streams: Streams,
-): () => Promise<RunSummary> {
-  const text = textOf(file);
-  const saved = savedRun(file, text);
-  const changes = changesOf(options);
-  if (saved !== undefined) {
-    if (changes.length > 0)
-      streams.note(
-        linesText([`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it`]),
-      );
-    return () => Promise.resolve({ letter, file, ...saved });
-  }
-  const reading = openScenario(file, options);
-  return async () => {
-    const simulation = await simulated(reading, {}, streams);
-    const { run, used } = simulation;
-    const account = accountOf(run);
-    return {
-      letter,
-      file,
-      account,
-      budgets: budgetsOf(run),
-      events: run.events,
-      manifest: manifestOf(run),
-      system: systemSummary(text, simulation, changes),
-      sources: bibliography(used(), run.model.parameters),
-    };
+export function summarize(letter: string, file: string, run: Run, given: Given): RunSummary {
+  return {
+    ...{ letter, file },
+    account: accountOf(run),
+    budgets: budgetsOf(run),
+    events: run.events,
+    manifest: manifestOf(run),
+    system: systemSummary(run, given),
+    sources: bibliography(given.used(), run.model.parameters),
   };
-}
-
-/** What a report tells of one file: see `openGathering`. */
-export const gather = (...asked: Parameters<typeof openGathering>): Promise<RunSummary> =>
-  openGathering(...asked)();
-
-const lengthOf = (times: readonly number[]): string => `${day(times[times.length - 1])} days`;
-
-function otherSystem({ file, title, result }: SavedEnsemble, summaries: readonly RunSummary[]): string {
-  const runs = summaries.map(
-    ({ file: name, account }) => `${name} ("${account.title}", ${lengthOf(account.time)})`,
-  );
-  return (
-    `${file}: an ensemble of another system: "${title}", ${lengthOf(result.times)}; got with ${runs.join(', ')}; ` +
-    'expected one of the same file with the same --set, --tables, --days and --every'
-  );
-}
-
-/**
- * Runs with the ensembles that were made of them: by the hash of the scenario, in whatever order they came.
- * Throws FileError with every ensemble that is of none of the runs, or of one that has bands already.
- */
-export function withBands(
-  summaries: readonly RunSummary[],
-  kept: readonly SavedEnsemble[],
-): readonly RunSummary[] {
-  const faults = kept.flatMap((ensemble, i) => {
-    if (!summaries.some(({ manifest }) => manifest.scenario === ensemble.scenario))
-      return [otherSystem(ensemble, summaries)];
-    const before = kept.slice(0, i).find(({ scenario }) => scenario === ensemble.scenario);
-    return before === undefined
-      ? []
-      : [`${ensemble.file}: of the same system as ${before.file}; give one of them`];
-  });
-  if (faults.length > 0) throw new FileError(faults);
-  return summaries.map((run) => {
-    const found = kept.find(({ scenario }) => scenario === run.manifest.scenario);
-    return found === undefined ? run : { ...run, ensemble: found.result };
-  });
 }

@@ -1,5 +1,5 @@
 import type { BasePlan, BaseUse } from '@leat/core';
-import { shown } from '@leat/view/text';
+import { shown } from './numbers.js';
 
 /** Products of one sign, the same product in several vessels apart. */
 function productsText(uses: readonly BaseUse[], days: number): string {

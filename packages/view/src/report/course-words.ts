@@ -1,8 +1,7 @@
 // What stands under the courses of a report and is read out in place of them.
 import type { SeriesBands } from '@leat/core';
-import type { Course, CourseLine } from '@leat/view/pictures';
-import { type DayName, shown } from '@leat/view/text';
-import { extreme } from '../commands/shared/key-quantities.js';
+import type { Course, CourseLine } from '../pictures/index.js';
+import { type DayName, extreme, shown } from '../text/index.js';
 
 function lineText({ name, values }: CourseLine, time: readonly number[], unit: string, on: DayName): string {
   const low = extreme(values, (a, b) => a < b);

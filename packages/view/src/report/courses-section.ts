@@ -1,4 +1,4 @@
-import { courseSets, type Maker } from '@leat/view/pictures';
+import { courseSets, type Maker } from '../pictures/index.js';
 import { courseFigures } from './course-figures.js';
 import { byTrouble } from './course-troubles.js';
 import { section } from './elements.js';

@@ -1,4 +1,4 @@
-import { colourNames, type Colours, darkColours, lightColours } from '@leat/view/pictures';
+import { colourNames, type Colours, darkColours, lightColours } from '../pictures/index.js';
 
 const values = (colours: Colours): string =>
   colourNames.map((name) => `--${name}:${colours[name]}`).join(';');

@@ -1,6 +1,6 @@
 import { fatesOf } from '@leat/core';
-import type { Maker } from '@leat/view/pictures';
-import { shown } from '@leat/view/text';
+import type { Maker } from '../pictures/index.js';
+import { shown } from '../text/index.js';
 import type { RunSummary } from './run-summary.js';
 import { fatesTable } from './nitrogen-section.js';
 import { runTitle, section } from './elements.js';

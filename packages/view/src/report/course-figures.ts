@@ -9,8 +9,8 @@ import {
   pageColours,
   panelFrame,
   smallFrame,
-} from '@leat/view/pictures';
-import { day, dayNames, shown } from '@leat/view/text';
+} from '../pictures/index.js';
+import { day, dayNames, shown } from '../text/index.js';
 import { bandText, courseText, cutText, peakText } from './course-words.js';
 import { troublesOf, troubleText } from './course-troubles.js';
 import { type Column, figure, folded, runTitle, table } from './elements.js';

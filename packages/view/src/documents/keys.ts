@@ -1,0 +1,46 @@
+import type { Run } from '@leat/core';
+import { quantityPhrase } from '../text/index.js';
+
+/** A row of the summary: a series under a plain name, in a unit for reading. */
+export interface Key {
+  readonly label: string;
+  readonly series: string;
+  readonly unit?: string;
+  readonly factor?: number;
+}
+
+const water = [
+  'tan',
+  'un-ionised-ammonia',
+  'nitrite',
+  'nitrate',
+  'pH',
+  'alkalinity',
+  'oxygen',
+  'chloride',
+] as const;
+
+/**
+ * The rows: the water of the first fish tank (or the reservoir), the level, stock and crops.
+ * @param count most cohorts, and most plantings, told one by one
+ */
+export function keysOf(run: Run, count: number): readonly Key[] {
+  const { reservoir, fish: cohorts, plantings } = run.model.scenario;
+  const home = cohorts[0]?.vessel ?? reservoir;
+  return [
+    ...water.map((quantity) => ({ label: quantityPhrase(quantity), series: `${quantity}@${home}` })),
+    { label: 'water', series: `volume@${reservoir}` },
+    ...cohorts
+      .slice(0, count)
+      .map(({ name }) => ({ label: 'fish', series: `fish-mass@${name}`, unit: 'kg', factor: 1e-3 })),
+    ...(cohorts.length > 0 ? [{ label: 'feed', series: 'feed@system' }] : []),
+    ...plantings
+      .slice(0, count)
+      .map(({ name }) => ({ label: 'crop', series: `crop-mass@${name}`, unit: 'kg dry', factor: 1e-3 })),
+  ];
+}
+
+/** Names of the series that say most of a run, in the order of the summary: every cohort and every planting. */
+export function keySeries(run: Run): readonly string[] {
+  return keysOf(run, Infinity).map(({ series }) => series);
+}
