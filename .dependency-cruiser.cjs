@@ -14,6 +14,7 @@ const coreFloors = [
   ['result'],
   ['analysis'],
   ['calibration'],
+  ['tasks'],
 ];
 
 /** The floors of the command line, lowest first. */
@@ -119,7 +120,7 @@ module.exports = {
       from: { path: '^packages/(view|cli|examples)/' },
       to: {
         path: '^packages/core/',
-        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration|workers)\\.',
+        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration|tasks|workers)\\.',
       },
     },
     {

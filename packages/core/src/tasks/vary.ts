@@ -1,14 +1,12 @@
-import {
-  type EndNames,
-  InputError,
-  type OpenScenario,
-  partsOf,
-  valueRange,
-  type ValueRange,
-  valuesLike,
-} from '@leat/core';
-import { valueText } from '@leat/view/text';
-import { openTexts, type ReferencedFiles } from './referenced-files.js';
+import { type EndNames, partsOf, valueRange, type ValueRange } from '../analysis/design/value-range.js';
+import { InputError } from '../base/faults.js';
+import { valuesLike } from '../scenario/file/paths-like.js';
+import type { OpenScenario } from '../scenario/read-scenario.js';
+import { openTexts, type ReferencedFiles } from './texts.js';
+
+/** A value with its unit as it is written in a file. */
+const written = ({ unit }: { readonly unit: string }, value: number): string =>
+  unit === '' ? String(value) : `${value} ${unit}`;
 
 /** Reads each text, and throws the faults of all of them at once. */
 export function readAll<T>(texts: readonly string[], read: (text: string) => T): readonly T[] {
@@ -55,8 +53,8 @@ export function openAt(texts: ReferencedFiles, values: readonly VariedValue[]): 
   const { options } = texts;
   const set = values.flatMap(({ varied, value }) =>
     varied.each === undefined
-      ? [`${varied.path}=${valueText(varied, value)}`]
-      : varied.each.map((each) => `${each.path}=${valueText(each, timesFactor(each, value))}`),
+      ? [`${varied.path}=${written(varied, value)}`]
+      : varied.each.map((each) => `${each.path}=${written(each, timesFactor(each, value))}`),
   );
   return openTexts({ ...texts, options: { ...options, set: [...options.set, ...set] } });
 }
