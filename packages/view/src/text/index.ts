@@ -9,6 +9,7 @@ export { cautions } from './cautions.js';
 export { boundLabel, boundLine, boundPhrase, boundSign, boundUnit, type Bound } from './limits.js';
 export { andMore, listed, placeOf, plain, quantityOf, quantityPhrase, seriesPhrase, short } from './names.js';
 export { day, decadeOf, extreme, longSpan, percent, shown, valueText, volumeText } from './numbers.js';
+export { oneLine, visible } from './visible.js';
 export { questionOf } from './question.js';
 export { betterLine, dayNames, harvestLines, spanPhrase, verdictLines, type DayName } from './verdict.js';
 export { askedInSweep, type AskedInSweep, type Sweep, type SweptQuantity } from './sweep.js';

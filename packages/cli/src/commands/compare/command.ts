@@ -1,6 +1,6 @@
 import { allSeries, budgetsOf, compareRuns, worstResidual } from '@leat/core';
 import { cautions } from '@leat/view/text';
-import { meaningful } from '../shared/digits.js';
+import { meaningful } from '@leat/view/documents';
 import { accountOf } from '@leat/view/documents';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';

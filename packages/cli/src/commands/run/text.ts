@@ -28,7 +28,7 @@ import { beside, columns, wrap, linesText } from '../../terminal/columns.js';
 import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
 import { keyQuantities } from '../shared/key-quantities.js';
-import type { RunResults } from './document.js';
+import type { RunResults } from '@leat/view/documents';
 
 const rows = (shares: readonly Share[], unit: string): readonly (readonly string[])[] =>
   shares.map(({ name, amount, share }) => [`  ${name}`, `${shown(amount)} ${unit}`, percent(share)]);

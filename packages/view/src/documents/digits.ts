@@ -1,5 +1,5 @@
 import type { Run, Series } from '@leat/core';
-import { decadeOf } from '@leat/view/text';
+import { decadeOf } from '../text/index.js';
 
 /** Digits kept beyond those of the tolerance, so that rounding adds nothing to its error. */
 const MORE = 2;

@@ -1,6 +1,6 @@
 import type { Series } from '@leat/core';
 import { columnsOf, datesOf } from './columns.js';
-import { visible } from './visible.js';
+import { visible } from '../text/index.js';
 
 /** What a spreadsheet may take for a formula where a cell begins with it, in the wide letters of East Asia too. */
 const formula = /^\s*[=+\-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20]/u;

@@ -1,20 +1,29 @@
-import type {
-  AfterEvent,
-  BasePlan,
-  BibliographyEntry,
-  Budget,
-  Costs,
-  Harvest,
-  LimitResult,
-  Manifest,
-  Run,
-  RunVerdict,
-  Series,
+import {
+  type AfterEvent,
+  afterEvents,
+  allSeries,
+  type BasePlan,
+  basePlan,
+  type BibliographyEntry,
+  bibliography,
+  type Budget,
+  budgetsOf,
+  type Costs,
+  costsOf,
+  type Harvest,
+  harvestOf,
+  type LimitResult,
+  limitsOf,
+  type Manifest,
+  manifestOf,
+  type Run,
+  type RunVerdict,
+  type Series,
+  verdictOf,
 } from '@leat/core';
-import { cautions, verdictLines } from '@leat/view/text';
-import { meaningful } from '../shared/digits.js';
-import { keySeries } from '@leat/view/documents';
-import { savedDocument } from '../../files/saved-document.js';
+import { cautions, verdictLines } from '../text/index.js';
+import { meaningful } from './digits.js';
+import { keySeries } from './keys.js';
 
 /** A run and everything that is said of it. */
 export interface RunResults {
@@ -30,6 +39,29 @@ export interface RunResults {
   readonly after: readonly AfterEvent[];
   readonly manifest: Manifest;
   readonly sources: readonly BibliographyEntry[];
+}
+
+/**
+ * What is said of a run.
+ * @param used ids of the numbers that it used
+ */
+export function resultsOf(run: Run, used: readonly string[]): RunResults {
+  const series = allSeries(run);
+  const limits = limitsOf(run, series);
+  const costs = costsOf(run);
+  return {
+    run,
+    series,
+    verdict: verdictOf(run, limits, series),
+    harvest: harvestOf(run),
+    ...(costs && { costs }),
+    budgets: budgetsOf(run),
+    base: basePlan(run),
+    limits,
+    after: afterEvents(run),
+    manifest: manifestOf(run),
+    sources: bibliography(used, run.model.parameters),
+  };
 }
 
 function byQuantity(budgets: readonly Budget[]): Record<string, Omit<Budget, 'quantity' | 'place'>> {
@@ -60,12 +92,12 @@ function heldOf({ model: { layout, contents }, samples }: Run): readonly object[
   }));
 }
 
-/** The run as one JSON document. Numbers that JSON lacks (no fish, so no mean mass) are null. */
-export function jsonDocument(results: RunResults): string {
+/** The run as a document of the form `leat-run`, to be kept by `savedDocument`: what `leat run --json` prints. */
+export function runDocument(results: RunResults): object {
   const { run, series, budgets, base, verdict, harvest, costs, limits, after, manifest, sources } = results;
   const places = [...new Set(budgets.map(({ place }) => place))].filter((place) => place !== 'system');
   const at = (place: string): Budget[] => budgets.filter((budget) => budget.place === place);
-  const document = {
+  return {
     title: run.model.scenario.title,
     startDate: run.model.scenario.startDate,
     outcome: run.outcome,
@@ -90,5 +122,4 @@ export function jsonDocument(results: RunResults): string {
     sources,
     cautions,
   };
-  return savedDocument('leat-run', document);
 }
