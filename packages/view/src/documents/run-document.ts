@@ -43,9 +43,9 @@ export interface RunResults {
 
 /**
  * What is said of a run.
- * @param used ids of the numbers that it used
+ * @param used ids of the numbers that it used; asked last, since limits and verdict use numbers too
  */
-export function resultsOf(run: Run, used: readonly string[]): RunResults {
+export function resultsOf(run: Run, used: () => readonly string[]): RunResults {
   const series = allSeries(run);
   const limits = limitsOf(run, series);
   const costs = costsOf(run);
@@ -60,7 +60,7 @@ export function resultsOf(run: Run, used: readonly string[]): RunResults {
     limits,
     after: afterEvents(run),
     manifest: manifestOf(run),
-    sources: bibliography(used, run.model.parameters),
+    sources: bibliography(used(), run.model.parameters),
   };
 }
 

@@ -62,7 +62,7 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     options,
   );
   const { run, used } = await simulated(reading, options, streams);
-  const results = resultsOf(run, used());
+  const results = resultsOf(run, used);
   await writeCourses(results, options, outputs);
   outputs.save?.write(`${JSON.stringify(sealed(endStateOf(run)), null, 2)}\n`);
   if (options.json === true) {
