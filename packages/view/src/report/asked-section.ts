@@ -80,7 +80,8 @@ function asked(maker: Maker, run: RunSummary): readonly HTMLElement[] {
   ];
 }
 
-function shortly(maker: Maker, run: RunSummary): HTMLElement {
+/** The answer of a run in a few sentences, its verdict first. */
+export function shortly(maker: Maker, run: RunSummary): HTMLElement {
   const broken = run.account.outcome.kind !== 'done';
   return maker.html(
     'ul',

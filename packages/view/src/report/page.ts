@@ -15,13 +15,14 @@ import { pageStyle } from './style.js';
 import { systemSection } from './system-section.js';
 import { waterSection } from './water-section.js';
 
-type Section = (maker: Maker, runs: readonly RunSummary[]) => HTMLElement;
+/** Makes a section of some runs. */
+export type Section = (maker: Maker, runs: readonly RunSummary[]) => HTMLElement;
 
 /** Id of what a folded section holds: a link to it opens the section. */
 const insideOf = (id: string): string => `${id}-inside`;
 
 /** A section that shows its heading alone until it is opened; on paper it is open. */
-function foldedSection(maker: Maker, whole: HTMLElement): HTMLElement {
+export function foldedSection(maker: Maker, whole: HTMLElement): HTMLElement {
   const [title, ...others] = [...whole.childNodes];
   whole.setAttribute('class', 'folded');
   whole.append(
@@ -47,28 +48,33 @@ function contents(maker: Maker, sections: readonly HTMLElement[]): HTMLElement {
 /** Says that nothing may be fetched: the page is whole as it is. */
 const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
+/** The sections of a report of some runs, those that stand open first; each is made when it is called. */
+export function sectionsFor(runs: readonly RunSummary[]): {
+  readonly open: readonly Section[];
+  readonly folded: readonly Section[];
+} {
+  return {
+    open: [...(runs.some(hasHarvest) ? [harvestSection] : []), waterSection, limitsSection, systemSection],
+    folded: [
+      ...(runs.length > 1 ? [differencesSection] : []),
+      ...(runs.some(isDisturbed) ? [afterSection] : []),
+      coursesSection,
+      nitrogenSection,
+      ...(runs.some(usedBase) ? [baseSection] : []),
+      ...(runs.some(({ ensemble }) => ensemble !== undefined) ? [chancesSection] : []),
+      eventsSection,
+      basisSection,
+    ],
+  };
+}
+
 /**
  * Fills an empty document with the report of one or several runs: a page that needs nothing beside it. The same runs give
  * the same page.
  */
 export function fillReport(document: Document, runs: readonly RunSummary[]): void {
   const maker = newMaker(document);
-  const open: readonly Section[] = [
-    ...(runs.some(hasHarvest) ? [harvestSection] : []),
-    waterSection,
-    limitsSection,
-    systemSection,
-  ];
-  const folded: readonly Section[] = [
-    ...(runs.length > 1 ? [differencesSection] : []),
-    ...(runs.some(isDisturbed) ? [afterSection] : []),
-    coursesSection,
-    nitrogenSection,
-    ...(runs.some(usedBase) ? [baseSection] : []),
-    ...(runs.some(({ ensemble }) => ensemble !== undefined) ? [chancesSection] : []),
-    eventsSection,
-    basisSection,
-  ];
+  const { open, folded } = sectionsFor(runs);
   const sections = [
     ...open.map((make) => make(maker, runs)),
     ...folded.map((make) => foldedSection(maker, make(maker, runs))),

@@ -121,10 +121,19 @@ export interface Given extends Pick<OpenModel, 'notes' | 'used'> {
   readonly changes: readonly string[];
 }
 
+/** Vessels and mean flows of a run, to be drawn. */
+export function drawnSystem(run: Run): Pick<SystemSummary, 'vessels' | 'flows'> {
+  const { scenario } = run.model;
+  return {
+    vessels: scenario.vessels.map((vessel) => drawnVessel(scenario, vessel)),
+    flows: drawnFlows(run),
+  };
+}
+
 /** What a report tells of a scenario and its run beyond what a saved document holds. */
 function systemSummary(run: Run, { text, notes, changes }: Given): SystemSummary {
   const { scenario } = run.model;
-  const { note, startDate, vessels } = scenario;
+  const { note, startDate } = scenario;
   const question = questionOf(text);
   return {
     note,
@@ -132,8 +141,7 @@ function systemSummary(run: Run, { text, notes, changes }: Given): SystemSummary
     question: question.endsWith('?') ? question : '',
     changes,
     facts: factsOf(scenario),
-    vessels: vessels.map((vessel) => drawnVessel(scenario, vessel)),
-    flows: drawnFlows(run),
+    ...drawnSystem(run),
     levels: levelsOf(scenario),
     stands: standsOf(run),
     nitrogen: fatesOver(run, 'nitrogen', timesDrawn),

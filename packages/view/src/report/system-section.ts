@@ -16,7 +16,7 @@ import { folded, table } from './elements.js';
 
 const end = (name: string | undefined): string => name ?? 'outside';
 
-function described({ vessels, flows }: SystemSummary): string {
+function described({ vessels, flows }: Pick<SystemSummary, 'vessels' | 'flows'>): string {
   const tanks = vessels.map(({ name, kind, volume, holds }) =>
     [`${name} (${kind}, ${volumeText(volume)})`, ...holds].join(': '),
   );
@@ -71,6 +71,23 @@ function fitting(
   return fitting(maker, { vessels, flows }, others);
 }
 
+/** Vessels and flows drawn for a wide screen and for a narrow one: a page shows the one that fits. */
+export function systemPictures(
+  maker: Maker,
+  system: Pick<SystemSummary, 'vessels' | 'flows'>,
+): readonly Element[] {
+  const drawn = (kind: string, frames: readonly SystemFrame[]): Element => {
+    const svg = fitting(maker, system, frames);
+    svg.setAttribute('class', kind);
+    svg.setAttribute('style', `max-width:${mostEnlarged * Number(svg.getAttribute('width'))}px`);
+    return finished(maker, svg, {
+      title: 'The system: vessels and flows of water',
+      description: described(system),
+    });
+  };
+  return [drawn('wide', [wideSystem]), drawn('narrow', [roomySystem, narrowSystem])];
+}
+
 /** Vessels and flows drawn, one picture for each run that has a system of its own. */
 export function systemSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
   const seen = new Map<string, string[]>();
@@ -90,26 +107,9 @@ export function systemSection(maker: Maker, runs: readonly RunSummary[]): HTMLEl
           `${listed(letters)}: a saved document holds no vessels and flows to draw; make the report from the scenario file.`,
         ),
       ];
-    const drawn = (kind: string, frames: readonly SystemFrame[]): Element => {
-      const svg = fitting(maker, system, frames);
-      svg.setAttribute('class', kind);
-      svg.setAttribute('style', `max-width:${mostEnlarged * Number(svg.getAttribute('width'))}px`);
-      return finished(maker, svg, {
-        title: 'The system: vessels and flows of water',
-        description: described(system),
-      });
-    };
     const text = `Widths are the mean flow over the run; dashed: water from outside. ${losses(system.flows)}`;
     const caption = runs.length > 1 ? [runTitle(maker, listed(letters), text)] : [text];
-    return [
-      figure(
-        maker,
-        [drawn('wide', [wideSystem]), drawn('narrow', [roomySystem, narrowSystem])],
-        caption,
-        'system',
-        tables(maker, system),
-      ),
-    ];
+    return [figure(maker, systemPictures(maker, system), caption, 'system', tables(maker, system))];
   });
   return section(maker, 'system', 'The system', ...parts);
 }
