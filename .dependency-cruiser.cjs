@@ -128,7 +128,10 @@ module.exports = {
       comment: 'The command and the lessons use the public face of words and pictures only.',
       severity: 'error',
       from: { path: '^(packages/(cli|examples)|notebooks)/' },
-      to: { path: '^packages/view/', pathNot: '^packages/view/dist/(text|pictures|documents|report)/index' },
+      to: {
+        path: '^packages/view/',
+        pathNot: '^packages/view/dist/(text|pictures|documents|report|questions)/index',
+      },
     },
     {
       name: 'process-alone',
@@ -172,7 +175,7 @@ module.exports = {
       comment: 'What the lessons share uses the public face of the library and no command.',
       severity: 'error',
       from: { path: '^notebooks/' },
-      to: { path: '^(packages|tests)/', pathNot: '^packages/(core/dist|view/dist/(text|pictures))/index' },
+      to: { path: '^(packages|tests)/', pathNot: '^packages/(core/dist|view/dist/(text|pictures|questions))/index' },
     },
     {
       name: 'packages-no-tests',

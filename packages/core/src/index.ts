@@ -1,5 +1,6 @@
 // What was wrong with the input.
 export { describeFault, InputError, type Fault } from './base/faults.js';
+export { boundProblem, describeBound, type Bound } from './base/bounds.js';
 export { formProblem, type FormProblem } from './base/form-problem.js';
 export { sealed, sealProblem, type TextHash } from './base/seal.js';
 export { nearest } from './base/nearest.js';
@@ -35,6 +36,16 @@ export {
   type VesselGiven,
   type WaterGiven,
 } from './scenario/build-scenario.js';
+export {
+  capRanges,
+  cohortRanges,
+  dailyRanges,
+  feedRanges,
+  plantingRanges,
+  rainTankRanges,
+  rationRanges,
+  vesselRanges,
+} from './scenario/checks/ranges.js';
 export { readOwnTables } from './scenario/sections/parameters.js';
 export type { Load } from './scenario/file/include-tree.js';
 export type * from './scenario/saved-state.js';
