@@ -1,4 +1,4 @@
-import type { TextHash } from '@leat/core';
+import { sealed, type TextHash } from '@leat/core';
 
 /** The forms of the documents that `--json` prints; each has its own version, which changes with its form. */
 export const documentVersions = {
@@ -29,15 +29,16 @@ export const sealedText = (text: string, hash: TextHash): string =>
 /**
  * The text of a document that may be kept: it opens with its schema and the version of that, and ends with the hash of all
  * of it.
- * @param hash SHA-256
+ * @param hash SHA-256, where there is one quicker than the library's
  * @param replace what stands for a value that JSON lacks
  */
 export function savedText(
   schema: DocumentForm,
   document: object,
-  hash: TextHash,
+  hash?: TextHash,
   replace?: (key: string, value: unknown) => unknown,
 ): string {
   const text = JSON.stringify({ schema, version: documentVersions[schema], ...document }, replace);
+  if (hash === undefined) return `${JSON.stringify(sealed(JSON.parse(text) as object))}\n`;
   return `${sealedText(text, hash)}\n`;
 }
