@@ -92,6 +92,27 @@ module.exports = {
       to: { path: ['^packages/(view|cli)/', '(^|/)@leat/(view|cli)($|/)'] },
     },
     {
+      name: 'page-alone',
+      comment: 'The page does what the command does, by the same library, and knows nothing of it.',
+      severity: 'error',
+      from: { path: '^packages/page/src/' },
+      to: { path: ['^packages/cli/', '(^|/)@leat/cli($|/)'] },
+    },
+    {
+      name: 'page-no-node',
+      comment: 'The page runs in a browser: no Node built-in.',
+      severity: 'error',
+      from: { path: '^packages/page/src/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'nobody-knows-the-page',
+      comment: 'The page is built of the library, words and pictures; nothing is built of the page.',
+      severity: 'error',
+      from: { path: '^(packages|notebooks)/', pathNot: '^packages/page/' },
+      to: { path: ['^packages/page/', '(^|/)@leat/page($|/)'] },
+    },
+    {
       name: 'view-no-cli',
       comment: 'Words and pictures do not know the command that prints them.',
       severity: 'error',
@@ -117,7 +138,7 @@ module.exports = {
       name: 'by-name',
       comment: 'The command, and words and pictures, use the public face of what they are built on only.',
       severity: 'error',
-      from: { path: '^packages/(view|cli|examples)/' },
+      from: { path: '^packages/(view|cli|page|examples)/' },
       to: {
         path: '^packages/core/',
         pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration|tasks|workers)\\.',
@@ -127,7 +148,7 @@ module.exports = {
       name: 'view-by-name',
       comment: 'The command and the lessons use the public face of words and pictures only.',
       severity: 'error',
-      from: { path: '^(packages/(cli|examples)|notebooks)/' },
+      from: { path: '^(packages/(cli|page|examples)|notebooks)/' },
       to: {
         path: '^packages/view/',
         pathNot: '^packages/view/dist/(text|pictures|documents|report|questions)/index',
@@ -175,7 +196,10 @@ module.exports = {
       comment: 'What the lessons share uses the public face of the library and no command.',
       severity: 'error',
       from: { path: '^notebooks/' },
-      to: { path: '^(packages|tests)/', pathNot: '^packages/(core/dist|view/dist/(text|pictures|questions))/index' },
+      to: {
+        path: '^(packages|tests)/',
+        pathNot: '^packages/(core/dist|view/dist/(text|pictures|questions))/index',
+      },
     },
     {
       name: 'packages-no-tests',

@@ -5,22 +5,56 @@ import { defineConfig, type Plugin } from 'vite';
 
 const from = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
-/** The shipped what-ifs with what lies beside them, and the schema of a whole system file, as a module. */
+/** The shipped what-ifs with what lies beside them, as a module. */
 function shippedFiles(): string {
   const folder = from('../cli/scenarios/');
   const shipped = Object.fromEntries(
     readdirSync(folder).map((name) => [name, readFileSync(folder + name, 'utf8')]),
   );
-  const { $defs } = JSON.parse(readFileSync(from('../cli/schema/leat.schema.json'), 'utf8'));
-  return `export const shipped = ${JSON.stringify(shipped)};\nexport const schema = JSON.parse(${JSON.stringify(JSON.stringify($defs.whole))});`;
+  return `export const shipped = ${JSON.stringify(shipped)};`;
 }
+
+/** Maps of the earth, which the charts could draw and the page never does. Called all the same, they throw. */
+const geo = [
+  ...['geoAlbers', 'geoAlbersUsa', 'geoAzimuthalEqualArea', 'geoAzimuthalEquidistant', 'geoConicConformal'],
+  ...[
+    'geoConicEqualArea',
+    'geoConicEquidistant',
+    'geoEqualEarth',
+    'geoEquirectangular',
+    'geoGnomonic',
+    'geoMercator',
+  ],
+  ...[
+    'geoNaturalEarth1',
+    'geoOrthographic',
+    'geoStereographic',
+    'geoTransverseMercator',
+    'geoProjection',
+    'geoPath',
+  ],
+  ...[
+    'geoStream',
+    'geoTransform',
+    'geoCentroid',
+    'geoGraticule10',
+    'geoCircle',
+    'geoBounds',
+    'geoClipRectangle',
+  ],
+];
+
+const stub = (names: readonly string[]): string =>
+  names
+    .map((name) => `export const ${name} = () => { throw new Error('left out of the page: ${name}'); };`)
+    .join('\n');
 
 /** Puts style and script into the one file: the script last in the body, allowed by its hash. */
 const oneFile = (): Plugin => ({
   name: 'leat-one-file',
-  enforce: 'post',
-  resolveId: (id) => (id === 'virtual:leat' ? '\0leat' : undefined),
-  load: (id) => (id === '\0leat' ? shippedFiles() : undefined),
+  enforce: 'pre',
+  resolveId: (id) => (id === 'virtual:leat' ? '\0leat' : id === 'd3-geo' ? '\0geo' : undefined),
+  load: (id) => (id === '\0leat' ? shippedFiles() : id === '\0geo' ? stub(geo) : undefined),
   generateBundle(_, bundle) {
     const script = Object.values(bundle).find((each) => each.type === 'chunk');
     if (script?.type !== 'chunk') throw new Error('no script was made');

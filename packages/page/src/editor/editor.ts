@@ -4,7 +4,14 @@ import { yaml } from '@codemirror/lang-yaml';
 import { HighlightStyle, indentOnInput, syntaxHighlighting } from '@codemirror/language';
 import { type Diagnostic, lintGutter, setDiagnostics } from '@codemirror/lint';
 import { EditorState } from '@codemirror/state';
-import { drawSelection, EditorView, highlightActiveLine, hoverTooltip, keymap, lineNumbers } from '@codemirror/view';
+import {
+  drawSelection,
+  EditorView,
+  highlightActiveLine,
+  hoverTooltip,
+  keymap,
+  lineNumbers,
+} from '@codemirror/view';
 import { tags } from '@lezer/highlight';
 import { describeFault, type Fault } from '@leat/core';
 import { keysAt, meaningAt, pathAt, valuesAt } from './schema.js';
@@ -25,9 +32,9 @@ function completeAt(context: CompletionContext): CompletionResult | null {
   if (key === null || (!explicit && key[2] === '')) return null;
   const blank = lines.map((each, i) => (i === line.number - 1 ? '' : each));
   const path = pathAt(blank, line.number - 1, key[1].length);
-  const options = [...keysAt(key[1].includes('-') && path[path.length - 1] !== '-' ? [...path, '-'] : path)].map(
-    ([label, info]) => ({ label, type: 'property', apply: `${label}: `, info }),
-  );
+  const options = [
+    ...keysAt(key[1].includes('-') && path[path.length - 1] !== '-' ? [...path, '-'] : path),
+  ].map(([label, info]) => ({ label, type: 'property', apply: `${label}: `, info }));
   return options.length === 0 ? null : { from: pos - key[2].length, options };
 }
 

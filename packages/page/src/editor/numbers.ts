@@ -38,7 +38,11 @@ export function numbersIn(text: string): readonly TextNumber[] {
 }
 
 /** The ends of a slider about a number: from nothing to twice, or the other way round below nothing. */
-export function sliderRange({ value }: TextNumber): { readonly min: number; readonly max: number; readonly step: number } {
+export function sliderRange({ value }: TextNumber): {
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+} {
   const size = value === 0 ? 1 : Math.abs(value);
   const decade = 10 ** Math.floor(Math.log10(size));
   const whole = Number.isInteger(value) && size >= 20;

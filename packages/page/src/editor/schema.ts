@@ -1,5 +1,5 @@
 // Where a text stands in the schema of the system file: what may be written there, and what a key means.
-import { schema } from 'virtual:leat';
+import { scenarioJsonSchema } from '@leat/core';
 
 /** A part of the schema, as far as help is taken from it. */
 interface Part {
@@ -29,8 +29,19 @@ function into(part: Part, step: string): readonly Part[] {
   });
 }
 
+let whole: Part | undefined;
+
+/** The schema of a whole system file, made when help is first asked for. */
+function schema(): Part {
+  const { $defs } = scenarioJsonSchema() as { readonly $defs: { readonly whole: Part } };
+  return (whole ??= $defs.whole);
+}
+
 const partsAt = (path: readonly string[]): readonly Part[] =>
-  path.reduce<readonly Part[]>((parts, step) => parts.flatMap((part) => into(part, step)), [schema as Part]);
+  path.reduce<readonly Part[]>(
+    (parts, step) => parts.flatMap((part) => into(part, step)),
+    [whole ?? schema()],
+  );
 
 /** Keys that may stand below a path, each with what it means. */
 export function keysAt(path: readonly string[]): ReadonlyMap<string, string> {
@@ -45,8 +56,14 @@ export function keysAt(path: readonly string[]): ReadonlyMap<string, string> {
 export function valuesAt(path: readonly string[]): readonly string[] {
   const found = partsAt(path)
     .flatMap(waysOf)
-    .flatMap((part) => [...(part.enum ?? []), ...(part.const === undefined ? [] : [part.const]), ...(part.examples ?? [])]);
-  return [...new Set(found.filter((each) => typeof each === 'string' || typeof each === 'number').map(String))];
+    .flatMap((part) => [
+      ...(part.enum ?? []),
+      ...(part.const === undefined ? [] : [part.const]),
+      ...(part.examples ?? []),
+    ]);
+  return [
+    ...new Set(found.filter((each) => typeof each === 'string' || typeof each === 'number').map(String)),
+  ];
 }
 
 /** What a path means: its meaning, unit, range and default. */

@@ -81,7 +81,12 @@ export function serveEngine(port: EnginePort): void {
       }
     } catch (error) {
       if (error instanceof InputError) port.postMessage({ kind: 'faults', id, faults: error.faults });
-      else port.postMessage({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error) });
+      else
+        port.postMessage({
+          kind: 'failed',
+          id,
+          message: error instanceof Error ? error.message : String(error),
+        });
     }
   });
 }

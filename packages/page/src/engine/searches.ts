@@ -97,7 +97,8 @@ const unlogged = { unloggedFeed: 'last' } as const;
 
 /** What a worker of the pool is opened for. */
 const searches = {
-  outline: (texts: ReferencedFiles) => () => outlineOf(basisOf(openTexts(texts), { measures: [], conditions: [] })),
+  outline: (texts: ReferencedFiles) => () =>
+    outlineOf(basisOf(openTexts(texts), { measures: [], conditions: [] })),
   member: (shared: { texts: ReferencedFiles; rows: Outline['rows']; sampling: Sampling }) => {
     const { texts, rows, sampling } = shared;
     return openMembers(openTexts(texts), { rows, measures: [], conditions: [] }, sampling, {});
@@ -115,8 +116,10 @@ const searches = {
     return openPlan(shared).quantities.map(({ apply: _, ...quantity }) => quantity);
   },
   choice: (shared: PlanShared) => openPlanTrials(shared),
-  plan: (shared: PlanShared) => ([found, drawn]: Parameters<typeof planOf> extends [unknown, infer F, infer D] ? [F, D] : never) =>
-    planOf(shared, found, drawn),
+  plan:
+    (shared: PlanShared) =>
+    ([found, drawn]: Parameters<typeof planOf> extends [unknown, infer F, infer D] ? [F, D] : never) =>
+      planOf(shared, found, drawn),
   size: (shared: SizeShared) => (_: unknown, alive: () => void) => {
     const { conditions, ...found } = openSize(shared).search(alive);
     return { ...found, conditions: conditions.map(({ text }) => text) };
@@ -148,7 +151,12 @@ export interface Watch {
   readonly onProgress: (done: number, of: number) => void;
 }
 
-async function jobs<Output>(watch: Watch, name: Name, shared: unknown, inputs: readonly unknown[]): Promise<Output[]> {
+async function jobs<Output>(
+  watch: Watch,
+  name: Name,
+  shared: unknown,
+  inputs: readonly unknown[],
+): Promise<Output[]> {
   let done = 0;
   watch.onProgress(0, inputs.length);
   return runJobs<unknown, Output>(watch.start, { name, shared }, inputs, {
@@ -164,12 +172,21 @@ const one = async <Output>(watch: Watch, name: Name, shared: unknown, input: unk
   (await jobs<Output>(watch, name, shared, [input]))[0];
 
 /** An ensemble of so many members, as `leat ensemble --members N` makes it. */
-export async function findEnsemble(watch: Watch, texts: ReferencedFiles, members: number): Promise<EnsembleResult> {
+export async function findEnsemble(
+  watch: Watch,
+  texts: ReferencedFiles,
+  members: number,
+): Promise<EnsembleResult> {
   const outline = await one<Outline>(watch, 'outline', texts);
   const sampling: Sampling = { method: 'latin-hypercube', members, seed: 1 };
   const accumulator = openAccumulator(outline, members);
   const inputs = Array.from({ length: members }, (_, i) => i);
-  const outcomes = await jobs<MemberOutcome>(watch, 'member', { texts, rows: outline.rows, sampling }, inputs);
+  const outcomes = await jobs<MemberOutcome>(
+    watch,
+    'member',
+    { texts, rows: outline.rows, sampling },
+    inputs,
+  );
   outcomes.forEach((outcome, i) => {
     accumulator.add(i, outcome);
   });
@@ -205,7 +222,11 @@ export async function findAdvice(watch: Watch, texts: ReferencedFiles): Promise<
 
 /** The best choice of several quantities, as `leat plan` finds it. */
 export async function findPlan(watch: Watch, shared: PlanShared): Promise<Plan> {
-  const quantities = await one<readonly Parameters<typeof searchPlan>[0][number][]>(watch, 'quantities', shared);
+  const quantities = await one<readonly Parameters<typeof searchPlan>[0][number][]>(
+    watch,
+    'quantities',
+    shared,
+  );
   const points = searchPlan<PlanOutput>(quantities);
   let step = points.next();
   while (step.done !== true) {
@@ -222,7 +243,11 @@ export async function findPlan(watch: Watch, shared: PlanShared): Promise<Plan> 
 export const findSizeOf = (watch: Watch, shared: SizeShared): Promise<SizeTold> => one(watch, 'size', shared);
 
 /** A fit to a log, as `leat fit` makes it, and the text that it is kept as. */
-export async function findFit(watch: Watch, texts: ReferencedFiles, log: PageLog): Promise<{ fit: Fit; text: string }> {
+export async function findFit(
+  watch: Watch,
+  texts: ReferencedFiles,
+  log: PageLog,
+): Promise<{ fit: Fit; text: string }> {
   const found = await one<Fit>(watch, 'fit', { texts, log, free: [] });
   return { fit: found, text: fitText(found) };
 }

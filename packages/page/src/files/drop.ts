@@ -12,7 +12,9 @@ const most = 16 * 2 ** 20;
 /** Whether a table of text is a log of tests: one of its first columns is a date. A table of numbers or weather may be too: it stays a text as well. */
 const looksLikeLog = ({ rows }: LogTable): boolean => {
   const [head = []] = rows;
-  return head.some((cell) => /date|day|fecha|d[ií]a/i.test(cell)) && !head.some((cell) => /^(id|key)$/i.test(cell));
+  return (
+    head.some((cell) => /date|day|fecha|d[ií]a/i.test(cell)) && !head.some((cell) => /^(id|key)$/i.test(cell))
+  );
 };
 
 /** Reads a file. Throws where it cannot be read. */
@@ -20,7 +22,8 @@ export async function readDropped(file: File): Promise<Came> {
   const { name, size } = file;
   if (size > most) throw new Error(`${name}: larger than 16 MB`);
   const lower = name.toLowerCase();
-  if (lower.endsWith('.xlsx')) return { kind: 'log', name, table: await openSheet(name, new Uint8Array(await file.arrayBuffer())) };
+  if (lower.endsWith('.xlsx'))
+    return { kind: 'log', name, table: await openSheet(name, new Uint8Array(await file.arrayBuffer())) };
   const text = await file.text();
   if (lower.endsWith('.csv') || lower.endsWith('.tsv')) {
     try {

@@ -26,9 +26,13 @@ export function bundleIn(fragment: string): Bundle | undefined {
   const damaged = 'the link is cut short or damaged: ask for it again';
   try {
     const binary = atob(fragment.slice(lead.length).replaceAll('-', '+').replaceAll('_', '/'));
-    const bytes = inflateSync(Uint8Array.from(binary, (letter) => letter.charCodeAt(0)), { out: new Uint8Array(most) });
+    const bytes = inflateSync(
+      Uint8Array.from(binary, (letter) => letter.charCodeAt(0)),
+      { out: new Uint8Array(most) },
+    );
     const held: unknown = JSON.parse(strFromU8(bytes));
-    if (typeof held !== 'object' || held === null || !('main' in held) || !('files' in held)) throw new Error(damaged);
+    if (typeof held !== 'object' || held === null || !('main' in held) || !('files' in held))
+      throw new Error(damaged);
     const { main, files } = held;
     if (typeof main !== 'string' || typeof files !== 'object' || files === null) throw new Error(damaged);
     const texts = Object.entries(files as Record<string, unknown>);

@@ -1,4 +1,12 @@
-import { allSeries, afterEvents, basePlan, endStateOf, harvestOf, sealed, type ResumableRun } from '@leat/core';
+import {
+  allSeries,
+  afterEvents,
+  basePlan,
+  endStateOf,
+  harvestOf,
+  sealed,
+  type ResumableRun,
+} from '@leat/core';
 import { csv, runDocument, savedText } from '@leat/view/documents';
 import { fillReport, type RunSummary } from '@leat/view/report';
 
@@ -45,7 +53,11 @@ export function jsonText(summary: RunSummary): string {
 /** The series of a run as `leat run --csv` writes them. */
 export function csvOf(summary: RunSummary): string {
   const run = runIn(summary);
-  return csv(run.samples.map(({ time }) => time), allSeries(run), summary.account.startDate);
+  return csv(
+    run.samples.map(({ time }) => time),
+    allSeries(run),
+    summary.account.startDate,
+  );
 }
 
 /** The state at the end of a run as `leat run --save` writes it. */

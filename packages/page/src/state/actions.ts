@@ -143,7 +143,9 @@ export async function compareWith(name: string): Promise<void> {
 
 /** The same summary as B: what is compiled late stays so. */
 function letteredB({ summary }: state.Shown): state.Shown['summary'] {
-  return Object.assign(Object.create(Object.getPrototypeOf(summary) as object) as object, summary, { letter: 'B' }) as typeof summary;
+  return Object.assign(Object.create(Object.getPrototypeOf(summary) as object) as object, summary, {
+    letter: 'B',
+  }) as typeof summary;
 }
 
 let waiting: (() => void) | undefined;
@@ -191,7 +193,11 @@ export async function search<Found>(work: (watch: Watch) => Promise<Found>): Pro
       ...{ start: startSearch, signal: stop.signal, workers: searchWorkers() },
       onProgress: (done, of) => {
         if (state.busy.value !== undefined)
-          state.busy.value = { ...state.busy.value, text: state.words.value.searching(done, of), share: done / of };
+          state.busy.value = {
+            ...state.busy.value,
+            text: state.words.value.searching(done, of),
+            share: done / of,
+          };
       },
     });
   } catch (error) {

@@ -74,7 +74,9 @@ export function textsOf(own = text.value, name = main.value): ReferencedFiles {
 
 /** Whether the text is still that of the shown run. */
 export const isStale = computed(
-  () => shown.value !== undefined && (shown.value.texts.text !== text.value || shown.value.texts.file !== main.value),
+  () =>
+    shown.value !== undefined &&
+    (shown.value.texts.text !== text.value || shown.value.texts.file !== main.value),
 );
 
 /** A run as the sections of a report take it; its model is compiled when one of them asks for it. */
@@ -83,7 +85,10 @@ export function summaryOf({ summary, run }: Ran, texts: ReferencedFiles, letter:
   const system = {
     ...summary.system,
     get run() {
-      whole ??= { ...summary.system, run: { ...run, model: openModel(readingOf(texts), { closureDraws: 0 }).model } };
+      whole ??= {
+        ...summary.system,
+        run: { ...run, model: openModel(readingOf(texts), { closureDraws: 0 }).model },
+      };
       return whole.run;
     },
   };

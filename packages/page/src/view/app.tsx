@@ -26,7 +26,11 @@ function Head(): JSX.Element {
       <div class="row">
         <label>
           {languageText}
-          <select id="language" value={language.value} onChange={({ currentTarget }) => (language.value = currentTarget.value as Language)}>
+          <select
+            id="language"
+            value={language.value}
+            onChange={({ currentTarget }) => (language.value = currentTarget.value as Language)}
+          >
             {languages.map((each) => (
               <option key={each} value={each} lang={each}>
                 {languageNames[each]}
@@ -39,7 +43,9 @@ function Head(): JSX.Element {
           <select
             id="units"
             value={units.value.system}
-            onChange={({ currentTarget: { value } }) => (units.value = { ...metric, system: value === 'us' ? 'us' : 'metric' })}
+            onChange={({ currentTarget: { value } }) =>
+              (units.value = { ...metric, system: value === 'us' ? 'us' : 'metric' })
+            }
           >
             <option value="metric">{unitNames.metric}</option>
             <option value="us">{unitNames.us}</option>
@@ -56,7 +62,13 @@ function Bar(): JSX.Element {
   return (
     <div class="bar">
       {at === undefined ? (
-        <button type="button" id="run" class="main" disabled={faults.value.length > 0 || text.value.trim() === ''} onClick={() => void run()}>
+        <button
+          type="button"
+          id="run"
+          class="main"
+          disabled={faults.value.length > 0 || text.value.trim() === ''}
+          onClick={() => void run()}
+        >
           {runText}
         </button>
       ) : (

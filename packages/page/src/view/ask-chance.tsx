@@ -79,7 +79,10 @@ function Ahead({ forecast }: { forecast: Forecast }): JSX.Element {
       head={[told.quantity, ...days.map((day) => dates[day])]}
       rows={courses.map(({ reads, vessel, unit, truth }) => [
         `${plain(reads)}, ${vessel}`,
-        ...days.map((day) => `${amount(truth[day][2], unit)} (${amount(truth[day][0], unit)} - ${amount(truth[day][4], unit)})`),
+        ...days.map(
+          (day) =>
+            `${amount(truth[day][2], unit)} (${amount(truth[day][0], unit)} - ${amount(truth[day][4], unit)})`,
+        ),
       ])}
     />
   );
@@ -121,14 +124,18 @@ export function Logged(): JSX.Element {
                 min={1}
                 max={365}
                 value={days}
-                onChange={({ currentTarget }) => count(Math.min(365, Math.max(1, Math.round(Number(currentTarget.value)))))}
+                onChange={({ currentTarget }) =>
+                  count(Math.min(365, Math.max(1, Math.round(Number(currentTarget.value)))))
+                }
               />
             </label>
             <button
               type="button"
               id="forecast"
               disabled={isBusy}
-              onClick={() => void search((watch) => findForecast(watch, texts, given, found.text, days)).then(look)}
+              onClick={() =>
+                void search((watch) => findForecast(watch, texts, given, found.text, days)).then(look)
+              }
             >
               {told.forecast}
             </button>

@@ -76,7 +76,11 @@ export function Advise(): JSX.Element {
       {found !== undefined && (
         <div aria-live="polite">
           <p class="answer">
-            {found.aim === 'nothing' ? told.adviseNothing : enough.length > 0 ? told.adviseEnough : told.adviseNone}
+            {found.aim === 'nothing'
+              ? told.adviseNothing
+              : enough.length > 0
+                ? told.adviseEnough
+                : told.adviseNone}
           </p>
           <ol>
             {list.slice(0, mostTold).map((proposal) => (
@@ -93,7 +97,8 @@ export function Advise(): JSX.Element {
 function Answer({ found }: { found: SizeTold }): JSX.Element {
   const told = words.value;
   const { answer, varied } = found;
-  const value = answer.value === undefined ? '' : `${Number(answer.value.toPrecision(4))} ${varied.unit}`.trim();
+  const value =
+    answer.value === undefined ? '' : `${Number(answer.value.toPrecision(4))} ${varied.unit}`.trim();
   return (
     <div aria-live="polite">
       <p class="answer">
@@ -102,7 +107,10 @@ function Answer({ found }: { found: SizeTold }): JSX.Element {
       <Table
         caption={varied.path}
         head={[varied.unit === '' ? told.size : varied.unit, told.keepCondition]}
-        rows={answer.trials.map((trial) => [String(Number(trial.value.toPrecision(4))), trial.holds ? '✓' : '✗'])}
+        rows={answer.trials.map((trial) => [
+          String(Number(trial.value.toPrecision(4))),
+          trial.holds ? '✓' : '✗',
+        ])}
       />
       <Cautions />
     </div>
@@ -117,7 +125,9 @@ export function Size(): JSX.Element {
   const [want, wish] = useState<'smallest' | 'largest'>('smallest');
   const [found, find] = useState<SizeTold | undefined>(undefined);
   const told = words.value;
-  const quantities = (shown.value?.summary.account.series ?? []).map(({ name, unit }) => `highest ${name} below 1 ${unit}`);
+  const quantities = (shown.value?.summary.account.series ?? []).map(
+    ({ name, unit }) => `highest ${name} below 1 ${unit}`,
+  );
   const start = (): void => {
     const shared = { texts: textsOf(), vary: [path], ...ends, keep: [keep], want, within: 0.01 };
     void search((watch) => findSizeOf(watch, shared)).then(find);
@@ -134,7 +144,10 @@ export function Size(): JSX.Element {
               choose(value);
               const number = numbers.value.find((each) => each.path === value);
               if (number === undefined) return;
-              range({ from: `${number.value / 2} ${number.unit}`.trim(), to: `${number.value * 2} ${number.unit}`.trim() });
+              range({
+                from: `${number.value / 2} ${number.unit}`.trim(),
+                to: `${number.value * 2} ${number.unit}`.trim(),
+              });
             }}
           >
             <option value="" />
@@ -147,15 +160,28 @@ export function Size(): JSX.Element {
         </label>
         <label>
           {told.least}
-          <input id="size-from" value={ends.from} onChange={({ currentTarget }) => range({ ...ends, from: currentTarget.value })} />
+          <input
+            id="size-from"
+            value={ends.from}
+            onChange={({ currentTarget }) => range({ ...ends, from: currentTarget.value })}
+          />
         </label>
         <label>
           {told.most}
-          <input id="size-to" value={ends.to} onChange={({ currentTarget }) => range({ ...ends, to: currentTarget.value })} />
+          <input
+            id="size-to"
+            value={ends.to}
+            onChange={({ currentTarget }) => range({ ...ends, to: currentTarget.value })}
+          />
         </label>
         <label>
           {told.keepCondition}
-          <input id="size-keep" list="conditions" value={keep} onChange={({ currentTarget }) => hold(currentTarget.value)} />
+          <input
+            id="size-keep"
+            list="conditions"
+            value={keep}
+            onChange={({ currentTarget }) => hold(currentTarget.value)}
+          />
           <datalist id="conditions">
             {['keeps limits', ...quantities].map((each) => (
               <option key={each} value={each} />
@@ -164,7 +190,10 @@ export function Size(): JSX.Element {
         </label>
         <label>
           {told.size}
-          <select value={want} onChange={({ currentTarget }) => wish(currentTarget.value === 'largest' ? 'largest' : 'smallest')}>
+          <select
+            value={want}
+            onChange={({ currentTarget }) => wish(currentTarget.value === 'largest' ? 'largest' : 'smallest')}
+          >
             <option value="smallest">{told.smallest}</option>
             <option value="largest">{told.largest}</option>
           </select>
@@ -220,7 +249,15 @@ export function Plan(): JSX.Element {
   const [found, find] = useState<Found | undefined>(undefined);
   const told = words.value;
   const start = (): void => {
-    const shared = { texts: textsOf(), vary: [], aim, keep: [], members: 8, seed: 1, ...(ration !== '' && { ration }) };
+    const shared = {
+      texts: textsOf(),
+      vary: [],
+      aim,
+      keep: [],
+      members: 8,
+      seed: 1,
+      ...(ration !== '' && { ration }),
+    };
     void search((watch) => findPlan(watch, shared)).then(find);
   };
   return (
@@ -228,7 +265,12 @@ export function Plan(): JSX.Element {
       <div class="row">
         <label>
           {told.aim}
-          <input id="plan-aim" list="aims" value={aim} onChange={({ currentTarget }) => wish(currentTarget.value)} />
+          <input
+            id="plan-aim"
+            list="aims"
+            value={aim}
+            onChange={({ currentTarget }) => wish(currentTarget.value)}
+          />
           <datalist id="aims">
             {aims.map((each) => (
               <option key={each} value={each} />

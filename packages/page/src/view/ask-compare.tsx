@@ -4,7 +4,9 @@ import { shipped } from 'virtual:leat';
 import { compareWith } from '../state/actions.js';
 import { before, busy, words } from '../state/state.js';
 
-const names = Object.keys(shipped).flatMap((name) => (name.endsWith('.yaml') ? [name.slice(0, -'.yaml'.length)] : []));
+const names = Object.keys(shipped).flatMap((name) =>
+  name.endsWith('.yaml') ? [name.slice(0, -'.yaml'.length)] : [],
+);
 
 /** Puts another run beside the shown one. */
 export function Compare(): JSX.Element {

@@ -34,7 +34,8 @@ export function Why(): JSX.Element | null {
       trouble.value = error.message;
     }
   };
-  const amount = (value: number): string => `${value > 0 ? '+' : ''}${display.value.amount(value, found?.unit ?? '')}`;
+  const amount = (value: number): string =>
+    `${value > 0 ? '+' : ''}${display.value.amount(value, found?.unit ?? '')}`;
   return (
     <>
       <div class="row">
@@ -50,7 +51,13 @@ export function Why(): JSX.Element | null {
         </label>
         <label>
           {told.fromDay}
-          <input type="number" min={0} max={end} value={days[0]} onChange={({ currentTarget }) => span([currentTarget.value, days[1]])} />
+          <input
+            type="number"
+            min={0}
+            max={end}
+            value={days[0]}
+            onChange={({ currentTarget }) => span([currentTarget.value, days[1]])}
+          />
         </label>
         <label>
           {told.toDay}
@@ -75,9 +82,7 @@ export function Why(): JSX.Element | null {
         <Table
           caption={told.whyTell(amount(found.difference))}
           head={[told.part, told.amount]}
-          rows={found.parts
-            .slice(0, 12)
-            .map(({ name: part, value }) => [plain(part), amount(value)])}
+          rows={found.parts.slice(0, 12).map(({ name: part, value }) => [plain(part), amount(value)])}
         />
       )}
     </>

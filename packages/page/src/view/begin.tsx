@@ -12,7 +12,10 @@ const names = Object.keys(shipped)
 
 function Files(): JSX.Element | null {
   const { files, remove, asSystem } = words.value;
-  const all = [...beside.value.keys(), ...(log.value !== undefined && !beside.value.has(log.value.name) ? [log.value.name] : [])];
+  const all = [
+    ...beside.value.keys(),
+    ...(log.value !== undefined && !beside.value.has(log.value.name) ? [log.value.name] : []),
+  ];
   if (all.length === 0) return null;
   const drop = (name: string): void => {
     const rest = new Map(beside.value);

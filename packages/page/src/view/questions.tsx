@@ -46,7 +46,11 @@ function Answering({ question, answer, answered }: Field): JSX.Element {
       );
     case 'choice':
       return (
-        <select id={`ask-${id}`} value={String(answer)} onChange={({ currentTarget }) => answered(currentTarget.value)}>
+        <select
+          id={`ask-${id}`}
+          value={String(answer)}
+          onChange={({ currentTarget }) => answered(currentTarget.value)}
+        >
           {question.options.map((option) => (
             <option key={option} value={option}>
               {optionName(told, id, option)}
@@ -124,9 +128,17 @@ export function Questions(): JSX.Element {
               const { ask, help } = told.questions[question.id];
               const wrong = faults.filter(({ questions: of }) => of.includes(question.id));
               const several = question.kind === 'several' || question.kind === 'months';
-              const text = several ? <span class="ask">{ask}</span> : <label for={`ask-${question.id}`}>{ask}</label>;
+              const text = several ? (
+                <span class="ask">{ask}</span>
+              ) : (
+                <label for={`ask-${question.id}`}>{ask}</label>
+              );
               return (
-                <div key={question.id} class="question-row" {...(several && { role: 'group', 'aria-label': ask })}>
+                <div
+                  key={question.id}
+                  class="question-row"
+                  {...(several && { role: 'group', 'aria-label': ask })}
+                >
                   {text}
                   <Answering
                     question={question}

@@ -22,13 +22,25 @@ export function Save({ runs }: { runs: readonly RunSummary[] }): JSX.Element {
       {button(saveReport, 'save-report', () => saveFile(`${name}.html`, reportText(runs), 'text/html'))}
       {button(saveCsv, 'save-csv', () => saveFile(`${name}.csv`, csvOf(first), 'text/csv'))}
       {button(saveJson, 'save-json', () => saveFile(`${name}.json`, jsonText(first), 'application/json'))}
-      {button(saveState, 'save-state', () => saveFile(`${name}.state.json`, stateText(first), 'application/json'))}
+      {button(saveState, 'save-state', () =>
+        saveFile(`${name}.state.json`, stateText(first), 'application/json'),
+      )}
     </div>
   );
 }
 
 /** The system as a file, as a link, and in the browser. */
-export function Keep({ text, file, link, keep }: { text: string; file: string; link: () => string; keep: (yes: boolean) => void }): JSX.Element {
+export function Keep({
+  text,
+  file,
+  link,
+  keep,
+}: {
+  text: string;
+  file: string;
+  link: () => string;
+  keep: (yes: boolean) => void;
+}): JSX.Element {
   const [made, make] = useState('');
   const { saveSystem, link: linkText, linkMade, linkLong, keep: keepText, keepHelp } = words.value;
   return (
@@ -54,7 +66,8 @@ export function Keep({ text, file, link, keep }: { text: string; file: string; l
       </label>
       {made !== '' && (
         <p class="note" role="status">
-          {linkMade} <input readOnly aria-label={linkMade} value={made} /> {made.length > 8000 ? linkLong : ''}
+          {linkMade} <input readOnly aria-label={linkMade} value={made} />{' '}
+          {made.length > 8000 ? linkLong : ''}
         </p>
       )}
     </div>

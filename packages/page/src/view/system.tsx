@@ -34,10 +34,7 @@ function Editor(): JSX.Element {
       onCursor,
     });
     editor = own;
-    const ends = [
-      effect(() => own.write(text.value)),
-      effect(() => own.tell(faults.value, main.value)),
-    ];
+    const ends = [effect(() => own.write(text.value)), effect(() => own.tell(faults.value, main.value))];
     return () => {
       for (const end of ends) end();
       own.end();
@@ -61,7 +58,11 @@ function Faults(): JSX.Element {
       <ul>
         {found.slice(0, 20).map((fault) => (
           <li key={describeFault(fault)}>
-            <button type="button" class="quiet" onClick={() => editor?.show(fault.file === main.value ? (fault.line ?? 1) : 1)}>
+            <button
+              type="button"
+              class="quiet"
+              onClick={() => editor?.show(fault.file === main.value ? (fault.line ?? 1) : 1)}
+            >
               {describeFault(fault)}
             </button>
           </li>
@@ -75,7 +76,8 @@ function Drawn(): JSX.Element | null {
   const box = useRef<HTMLElement>(null);
   const drawn = looked.value?.drawn;
   useEffect(() => {
-    if (drawn !== undefined) box.current?.replaceChildren(...systemPictures(newMaker(document, display.value), drawn));
+    if (drawn !== undefined)
+      box.current?.replaceChildren(...systemPictures(newMaker(document, display.value), drawn));
   }, [drawn, display.value]);
   return drawn === undefined ? null : <figure class="system" ref={box} aria-label={words.value.drawn} />;
 }
@@ -95,4 +97,3 @@ export function System(): JSX.Element {
     </section>
   );
 }
-
