@@ -14,47 +14,12 @@ function shippedFiles(): string {
   return `export const shipped = ${JSON.stringify(shipped)};`;
 }
 
-/** Maps of the earth, which the charts could draw and the page never does. Called all the same, they throw. */
-const geo = [
-  ...['geoAlbers', 'geoAlbersUsa', 'geoAzimuthalEqualArea', 'geoAzimuthalEquidistant', 'geoConicConformal'],
-  ...[
-    'geoConicEqualArea',
-    'geoConicEquidistant',
-    'geoEqualEarth',
-    'geoEquirectangular',
-    'geoGnomonic',
-    'geoMercator',
-  ],
-  ...[
-    'geoNaturalEarth1',
-    'geoOrthographic',
-    'geoStereographic',
-    'geoTransverseMercator',
-    'geoProjection',
-    'geoPath',
-  ],
-  ...[
-    'geoStream',
-    'geoTransform',
-    'geoCentroid',
-    'geoGraticule10',
-    'geoCircle',
-    'geoBounds',
-    'geoClipRectangle',
-  ],
-];
-
-const stub = (names: readonly string[]): string =>
-  names
-    .map((name) => `export const ${name} = () => { throw new Error('left out of the page: ${name}'); };`)
-    .join('\n');
-
 /** Puts style and script into the one file: the script last in the body, allowed by its hash. */
 const oneFile = (): Plugin => ({
   name: 'leat-one-file',
   enforce: 'pre',
-  resolveId: (id) => (id === 'virtual:leat' ? '\0leat' : id === 'd3-geo' ? '\0geo' : undefined),
-  load: (id) => (id === '\0leat' ? shippedFiles() : id === '\0geo' ? stub(geo) : undefined),
+  resolveId: (id) => (id === 'virtual:leat' ? '\0leat' : undefined),
+  load: (id) => (id === '\0leat' ? shippedFiles() : undefined),
   generateBundle(_, bundle) {
     const script = Object.values(bundle).find((each) => each.type === 'chunk');
     if (script?.type !== 'chunk') throw new Error('no script was made');
