@@ -56,7 +56,7 @@ progress{accent-color:var(--water)}
 .title{font-size:1.2rem;font-weight:600}
 .answer{font-size:1.1rem;font-weight:600}
 .card{background:var(--card);padding:.5rem 1rem;border-radius:6px}
-.card h4{margin:0}
+.card h3{margin:0}
 .asked{padding-block:.6rem}
 .asked pre{overflow:auto;background:var(--card);padding:.6rem}
 .pair-chart svg{max-inline-size:40rem;block-size:auto;inline-size:100%}

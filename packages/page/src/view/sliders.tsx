@@ -12,7 +12,7 @@ function Verdict({ title, account }: { title: string; account: RunAccount }): JS
   const lines = verdictLines(account.verdict, account.startDate, display.value);
   return (
     <div class="card">
-      <h4>{title}</h4>
+      <h3>{title}</h3>
       <ul>
         {lines.map((line) => (
           <li key={line}>{line}</li>

@@ -16,7 +16,7 @@ export const en = {
   files: 'Files on this page',
   remove: (name: string): string => `Remove ${name}`,
   asSystem: (name: string): string => `Open ${name} as the system`,
-  system: 'The system',
+  system: 'Your system',
   text: 'Text of the system',
   textHelp: 'Ctrl-Space completes. Esc, then Tab, leaves the text.',
   drawn: 'The system, drawn',

@@ -18,7 +18,7 @@ export const es: PageWords = {
   files: 'Archivos en esta página',
   remove: (name) => `Quitar ${name}`,
   asSystem: (name) => `Abrir ${name} como sistema`,
-  system: 'El sistema',
+  system: 'Su sistema',
   text: 'Texto del sistema',
   textHelp: 'Ctrl-Espacio completa. Esc y luego Tab salen del texto.',
   drawn: 'El sistema, dibujado',
