@@ -37,6 +37,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
     it('is one file that asks for nothing, and is as large as is kept', () => {
       const bytes = readFileSync(file);
       expect(bytes.toString('utf8')).not.toMatch(/<(?:link|script[^>]* src|img)[\s>]/);
+      // Wanted are 1.6 MB and 500 kB compressed, which it is not yet: these hold what it is.
       expect(bytes.length).toBeLessThan(2_000_000);
       expect(gzipSync(bytes, { level: 9 }).length).toBeLessThan(640_000);
     });
@@ -140,9 +141,9 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
       await page.keyboard.press('End');
       await page.waitForSelector('.tried .pair');
       await page.waitForSelector('.tried .pair-chart svg');
-    expect(await page.inputValue('.slider input[type=number]')).toBe('60');
-    expect(await page.locator('.tried .card').count()).toBe(2);
-    expect(wrong).toEqual([]);
+      expect(await page.inputValue('.slider input[type=number]')).toBe('60');
+      expect(await page.locator('.tried .card').count()).toBe(2);
+      expect(wrong).toEqual([]);
       await page.context().close();
     });
   },
