@@ -3,7 +3,12 @@ import { defineConfig } from 'eslint/config';
 import tseslint from 'typescript-eslint';
 
 /** Files that belong to a TypeScript project, so that rules may ask for types. */
-const typed = ['packages/*/src/**/*.ts', 'packages/*/types/**/*.ts', 'notebooks/**/*.ts', 'tests/**/*.ts'];
+const typed = [
+  'packages/*/src/**/*.{ts,tsx}',
+  'packages/*/types/**/*.ts',
+  'notebooks/**/*.ts',
+  'tests/**/*.ts',
+];
 
 /** Functions of Math that need not be the same on two engines, and what is there in their place. */
 const elementary = [
@@ -17,11 +22,11 @@ const elementary = [
 }));
 
 export default defineConfig(
-  { ignores: ['**/dist/', 'dist-notebooks/', '.reports/', '.api/', 'coverage/'] },
+  { ignores: ['**/dist/', 'dist-notebooks/', '.reports/', '.api/', '.page/', 'coverage/'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   js.configs.recommended,
   {
-    files: ['**/*.ts'],
+    files: ['**/*.{ts,tsx}'],
     extends: [tseslint.configs.strict],
   },
   {

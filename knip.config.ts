@@ -34,6 +34,10 @@ const config: KnipConfig = {
     'packages/view': {
       project: ['src/**/*.{ts,html}'],
     },
+    'packages/page': {
+      entry: ['src/main.tsx', 'vite.config.ts'],
+      project: ['src/**/*.{ts,tsx}'],
+    },
     'packages/cli': {
       entry: ['tools/*.mjs'],
       project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],

@@ -17,6 +17,7 @@ export const slowFiles: readonly string[] = [
   'tests/product/lessons/notebooks.test.ts',
   'tests/product/logs/twins.test.ts',
   'tests/product/packages/install.test.ts',
+  'tests/product/page/page.test.ts',
   'tests/product/report/browser.test.ts',
   'tests/product/trust/interrupted.test.ts',
   'tests/product/trust/killed.test.ts',

@@ -1,5 +1,6 @@
 // Logs of water tests, fits to them, forecasts and what those were worth.
 export { csvTable, logTable } from './log/log-table.js';
+export { sheetParts, sheetTable } from './log/sheet.js';
 export { guessLogMap, type ColumnGuess, type MapGuess } from './log/guess-map.js';
 export type { LogMap } from './log/log-map.js';
 export { summaryOfLog, type LogCourse, type LogSummary } from './log/log-summary.js';

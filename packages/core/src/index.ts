@@ -46,6 +46,7 @@ export {
   rationRanges,
   vesselRanges,
 } from './scenario/checks/ranges.js';
+export { scenarioJsonSchema } from './scenario/json-schema.js';
 export { readOwnTables } from './scenario/sections/parameters.js';
 export type { Load } from './scenario/file/include-tree.js';
 export type * from './scenario/saved-state.js';

@@ -1,8 +1,8 @@
 import { budgetOf, compareRuns, fatesOf, harvestOf, why, worstFirst } from '@leat/core';
 import { parseHTML } from 'linkedom';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { reportPage } from '../../../packages/cli/src/report/page.js';
-import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
+import { reportPage } from '../../../packages/cli/src/commands/report/page.js';
+import type { RunSummary } from '@leat/view/report';
 import { boundPhrase, costLines, percent, shown } from '@leat/view/text';
 import { banded } from './banded.js';
 import { summaryOf, summaryOver } from './summarized.js';

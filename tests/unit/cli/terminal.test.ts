@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { beside, columns, columnsOrUnder, wrap } from '../../../packages/cli/src/terminal/columns.js';
-import { csv, longCsv } from '../../../packages/cli/src/files/csv.js';
+import { csv, longCsv } from '@leat/view/documents';
 import { day, percent, short, shown } from '@leat/view/text';
 import { sparkline } from '../../../packages/cli/src/commands/shared/key-quantities.js';
 import { styleFor } from '../../../packages/cli/src/terminal/style.js';

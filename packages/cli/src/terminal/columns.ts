@@ -1,4 +1,4 @@
-import { oneLine } from '../files/visible.js';
+import { oneLine } from '@leat/view/text';
 import { styleCodes } from './style.js';
 
 /** How a column stands: text to the left, numbers to the right. */

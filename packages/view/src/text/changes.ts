@@ -82,13 +82,13 @@ const meanings: Readonly<Record<string, string>> = {
 };
 
 /** What one difference means, where it has a meaning of its own; else as it is written. */
-function meaningOf(piece: Piece): string {
+function meaningOf(piece: Piece, display: Display): string {
   const [section, name, ...rest] = piece.path.map(String);
   if (piece.kind === 'items') {
     const emptied = bedsLeftEmpty(piece.added);
     if (emptied !== undefined && piece.removed.length === 0) return emptied;
     if (section === 'dosing' && piece.added.length === 0) return `nobody doses ${piece.about}`;
-    return pieceWords(piece);
+    return pieceWords(piece, display);
   }
   if (piece.to === undefined && rest.length === 0 && (section === 'plantings' || section === 'fish'))
     return `no ${name}`;
@@ -97,7 +97,7 @@ function meaningOf(piece: Piece): string {
   const what = media ? 'filter media of' : meanings[`${section} ${rest.at(-1) ?? ''}`];
   const size = sizeWords(piece.from, piece.to);
   return what === undefined || size === undefined || rest.length > 2
-    ? pieceWords(piece)
+    ? pieceWords(piece, display)
     : `${what} ${name} ${size}`;
 }
 
@@ -121,10 +121,13 @@ function bedsLeftEmpty(added: readonly Plain[]): string | undefined {
  * What two files say otherwise, by what it means and not by where it stands: `feed of growers cut to a half`, `lettuce left
  * empty from 14 d`. One text a change.
  */
-export function meaningWords(changes: readonly FileChange[]): readonly string[] {
+export function meaningWords(
+  changes: readonly FileChange[],
+  display: Display = plainDisplay,
+): readonly string[] {
   return changes.map(({ pieces }) => {
-    const told = pieces.slice(0, most).map((piece) => short(meaningOf(piece), letters));
+    const told = pieces.slice(0, most).map((piece) => short(meaningOf(piece, display), letters));
     const left = pieces.length - told.length;
-    return listed(left > 0 ? [...told, `${left} more of it`] : told);
+    return listed(left > 0 ? [...told, `${left} more of it`] : told, display);
   });
 }

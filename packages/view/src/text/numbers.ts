@@ -45,3 +45,12 @@ export function volumeText(volume: number, display: Display = plainDisplay): str
 export function decadeOf(value: number): number {
   return Number(value.toExponential().split('e')[1]);
 }
+
+/** Where the lowest or highest of some values stands: of those that are equally so, the first; -1 where there is none. */
+export function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
+  let best = -1;
+  values.forEach((value, i) => {
+    if (!Number.isNaN(value) && (best < 0 || better(value, values[best]))) best = i;
+  });
+  return best;
+}

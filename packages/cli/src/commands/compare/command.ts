@@ -9,9 +9,8 @@ import {
   worstResidual,
 } from '@leat/core';
 import { cautions } from '@leat/view/text';
+import { accountOf, meaningful } from '@leat/view/documents';
 import { displayFor, type DisplayOptions } from '../shared/display.js';
-import { meaningful } from '../shared/digits.js';
-import { accountOf } from '../shared/simulated.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { openScenario } from '../shared/referenced-files.js';

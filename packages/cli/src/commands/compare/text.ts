@@ -316,7 +316,7 @@ function changedLines(
     if (each === null) return [];
     const head = `${others[i]} is otherwise than ${first} in`;
     if (each.length === 0) return [`${others[i]} says what ${first} says`];
-    const told = meaningWords(each);
+    const told = meaningWords(each, display);
     const rest = told.length - mostChanges;
     return [
       `${head}:`,

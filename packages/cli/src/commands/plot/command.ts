@@ -3,7 +3,7 @@ import { darkColours, lightColours, slide, type SlideSeries } from '@leat/view/p
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { displayFor, type DisplayOptions } from '../shared/display.js';
-import { openGathering } from '../../report/gather.js';
+import { openGathering } from '../shared/gather.js';
 import type { Streams } from '../../terminal/streams.js';
 import { newDocument } from '../../files/new-document.js';
 import { openOutputs } from '../../files/outputs.js';

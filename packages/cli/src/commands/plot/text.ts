@@ -1,6 +1,6 @@
 import { type Run, seriesOf } from '@leat/core';
 import { dateNames, day, type Display, plainDisplay, quantityOf } from '@leat/view/text';
-import { keySeries } from '../shared/key-quantities.js';
+import { keySeries } from '@leat/view/documents';
 
 /** Letters across and lines down of the drawing itself. */
 const [width, height] = [68, 6];

@@ -1,13 +1,12 @@
 import { worstResidual } from '@leat/core';
+import type { RunSummary } from '@leat/view/report';
 import { readEnsemble, type SavedEnsemble } from '../../files/saved-ensemble.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { displayFor, type DisplayOptions } from '../shared/display.js';
-import { openGathering } from '../../report/gather.js';
-import { reportPage } from '../../report/page.js';
-import type { RunSummary } from '../../report/run-summary.js';
-import { withBands } from '../../report/gather.js';
+import { openGathering, withBands } from '../shared/gather.js';
+import { reportPage } from './page.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openOutputs } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';

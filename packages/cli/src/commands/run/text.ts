@@ -12,6 +12,7 @@ import {
 } from '@leat/core';
 import {
   afterLines,
+  baseLines,
   andMore,
   boundSign,
   costLines,
@@ -32,9 +33,8 @@ import { cautionLines } from '../shared/caution-lines.js';
 import { beside, columns, wrap, linesText } from '../../terminal/columns.js';
 import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
-import { baseLines } from '../shared/base-lines.js';
 import { keyQuantities } from '../shared/key-quantities.js';
-import type { RunResults } from './document.js';
+import type { RunResults } from '@leat/view/documents';
 
 const rows = (shares: readonly Share[], unit: string, display: Display): readonly (readonly string[])[] =>
   shares.map(({ name, amount, share }) => [

@@ -9,7 +9,8 @@ import {
 import { openBeside } from '../../files/open-beside.js';
 import { openLog } from '../../files/open-log.js';
 import { textOf } from '../../files/read.js';
-import { type ScenarioOptions, settingsOf } from './referenced-files.js';
+import { settingsOf } from '@leat/core/tasks';
+import { type ScenarioOptions } from './referenced-files.js';
 
 /** A scenario file that a fit can read again and again: each file on the disk is read once. Throws FileError. */
 export function openSystem(

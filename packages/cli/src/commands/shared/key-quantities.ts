@@ -1,12 +1,13 @@
 import type { Run, Series } from '@leat/core';
+import { keysOf } from '@leat/view/documents';
 import {
   dateNames,
   day,
   type Display,
+  extreme,
   placeOf,
   plainDisplay,
   quantityOf,
-  quantityPhrase,
   short,
 } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
@@ -37,59 +38,8 @@ export function sparkline(values: ArrayLike<number>, letters: number): string {
     .join('');
 }
 
-/** A row of the summary: a series under a plain name, in a unit for reading. */
-interface Key {
-  readonly label: string;
-  readonly series: string;
-  readonly unit?: string;
-  readonly factor?: number;
-}
-
-const water = [
-  'tan',
-  'un-ionised-ammonia',
-  'nitrite',
-  'nitrate',
-  'pH',
-  'alkalinity',
-  'oxygen',
-  'chloride',
-] as const;
-
 /** Most cohorts and plantings shown one by one in a summary. */
 const most = 2;
-
-/** The rows: the water of the first fish tank (or the reservoir), the level, stock and crops. */
-function keysOf(run: Run, count: number, display: Display = plainDisplay): readonly Key[] {
-  const { keys } = display.words.run;
-  const { reservoir, fish: cohorts, plantings } = run.model.scenario;
-  const home = cohorts[0]?.vessel ?? reservoir;
-  return [
-    ...water.map((quantity) => ({ label: quantityPhrase(quantity, display), series: `${quantity}@${home}` })),
-    { label: keys.water, series: `volume@${reservoir}` },
-    ...cohorts
-      .slice(0, count)
-      .map(({ name }) => ({ label: keys.fish, series: `fish-mass@${name}`, unit: 'kg', factor: 1e-3 })),
-    ...(cohorts.length > 0 ? [{ label: keys.feed, series: 'feed@system' }] : []),
-    ...plantings
-      .slice(0, count)
-      .map(({ name }) => ({ label: keys.crop, series: `crop-mass@${name}`, unit: 'kg dry', factor: 1e-3 })),
-  ];
-}
-
-/** Names of the series that say most of a run, in the order of the summary: every cohort and every planting. */
-export function keySeries(run: Run): readonly string[] {
-  return keysOf(run, Infinity).map(({ series }) => series);
-}
-
-/** Where the lowest or highest of some values stands: of those that are equally so, the first; -1 where there is none. */
-export function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
-  let best = -1;
-  values.forEach((value, i) => {
-    if (!Number.isNaN(value) && (best < 0 || better(value, values[best]))) best = i;
-  });
-  return best;
-}
 
 /** Letters of a course on a screen of 100, and the narrowest that says anything. */
 const courseLetters = 16;

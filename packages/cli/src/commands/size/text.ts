@@ -1,26 +1,15 @@
-import type { Condition, Handbook, SizeAnswer, SizeReasons } from '@leat/core';
+import type { Handbook } from '@leat/core';
+import { type SizeFound, timesFactor, type Varied } from '@leat/core/tasks';
 import { cautions, listed, percent, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { cautionLines } from '../shared/caution-lines.js';
 import { columnsOrUnder, wrap, linesText } from '../../terminal/columns.js';
 import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
-import { timesFactor, type Varied } from '../shared/vary.js';
 import type { SizeDrawn } from './draws.js';
 
-/** What a search for a size found, and what is said beside it. */
-export interface SizeSummary {
-  readonly title: string;
-  readonly varied: Varied;
-  readonly want: 'smallest' | 'largest';
-  readonly conditions: readonly Condition[];
-  readonly answer: SizeAnswer;
-  readonly handbook?: Handbook;
-  /** Why the model differs, by the run at one value. */
-  readonly reasons?: SizeReasons;
-  readonly at?: number;
-  /** Vessels whose surface is sized. */
-  readonly sized?: readonly string[];
+/** What a search for a size found, and how it spreads. */
+export interface SizeSummary extends SizeFound {
   /** How the size spreads over draws. */
   readonly drawn?: SizeDrawn;
 }

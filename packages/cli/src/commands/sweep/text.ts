@@ -1,6 +1,6 @@
 import type { SweepPoint } from '@leat/core';
 import { askedInSweep, cautions, shown, type Sweep, valueText } from '@leat/view/text';
-import { csvText } from '../../files/csv.js';
+import { csvText } from '@leat/view/documents';
 import { savedDocument } from '../../files/saved-document.js';
 import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
