@@ -1,0 +1,14 @@
+import { edition } from '#edition';
+import { newMaker } from '@leat/view/pictures';
+import { openPage } from './pages.js';
+
+// The page says in its markup what it is; its words are those of the edition that it was built with.
+const { dataset } = document.body;
+openPage({
+  maker: newMaker(document),
+  edition,
+  page: dataset['page'] ?? 'all',
+  main: document.querySelector('main') ?? document.body,
+  hash: () => location.hash.slice(1),
+  changed: (act) => window.addEventListener('hashchange', act),
+});
