@@ -44,7 +44,7 @@ export const feed: Lesson<Words<typeof english>> = {
         ...kit.text(words.shown, {
           crop: [crop, 1],
           gas: [shareOf(first, 'nitrogen gas'), 0],
-          fish: [shareOf(first, 'living fish'), 0],
+          fish: [shareOf(first, 'kept in living fish'), 0],
         }),
         kit.verdict(first),
       ],

@@ -26,11 +26,12 @@ export const alkalinity: Lesson<Words<typeof english>> = {
       );
     const first = runText(systemOf(100, 0, 30));
     const course = (run: Run, series: string) => kit.course(run, series, '', 'fish').values;
+    const guide = first.model.parameters.row('limit.tan-guide.value').value;
     const low = first.model.parameters.row('limit.ph-low.value').value;
-    /** Days that tell the story: half the alkalinity gone, pH under what fish bear, and where each turns. */
+    /** Days that tell the story: half the alkalinity gone, ammonia over the guide, and where each turns. */
     const daysOf = (run: Run) => ({
       half: firstUnder(run, course(run, alk), numberOf(run, 'first', alk) / 2),
-      low: firstUnder(run, course(run, pH), low),
+      late: run.samples.find((_, i) => course(run, tan)[i] > guide)?.time,
       lowest: numberOf(run, 'day-of-lowest', pH),
       nitrate: numberOf(run, 'day-of-highest', nitrate),
     });
@@ -48,7 +49,7 @@ export const alkalinity: Lesson<Words<typeof english>> = {
           ...{ title: labels.pHChart, unit: 'pH', from: 4, atLeast: 8.5 },
           lines: [kit.course(run, pH, 'pH', 'fish')],
           levels: [{ text: labels.lowForFish, value: low, kind: 'limit' }],
-          moments: [...moment(labels.under, when.low), ...moment(labels.lowest, when.lowest)],
+          moments: [...moment(labels.late, when.late), ...moment(labels.lowest, when.lowest)],
         }),
         kit.chart({
           ...{ title: labels.nitrateChart, unit: labels.nitrateUnit },
@@ -68,6 +69,7 @@ export const alkalinity: Lesson<Words<typeof english>> = {
       if (end - least > 0.5) return 1;
       return lost(7, 12) > 1.5 * lost(1, 6) ? 2 : 0;
     };
+    const day = (time: number | undefined) => (time === undefined ? labels.never : ([time, 0] as const));
     const perNitrogen = 50 * (2 / first.model.parameters.value('molar.nitrogen'));
     const feedNitrogen =
       100 *
@@ -79,10 +81,11 @@ export const alkalinity: Lesson<Words<typeof english>> = {
       shown: () => [
         ...pictures(first),
         ...kit.text(words.shown, {
-          half: [days.half ?? Number.NaN, 0],
-          low: [days.low ?? Number.NaN, 0],
-          warned: [(days.low ?? Number.NaN) - (days.half ?? Number.NaN), 0],
-          limit: [low, 1],
+          half: day(days.half),
+          late: day(days.late),
+          warned:
+            days.late === undefined || days.half === undefined ? labels.never : [days.late - days.half, 0],
+          guide: [guide, 0],
           start: [numberOf(first, 'first', alk), 2],
           slow: [lost(1, 6), 1],
           fast: [lost(7, 12), 1],

@@ -49,8 +49,13 @@ export const designAFarm: Lesson<Words<typeof english>> = {
         },
         names,
       );
-    /** The same farm around more or fewer beds, with as much water as it wants. */
-    const around = (beds: number): Farm => ({ beds, fish: 60, filter: 90, water: 500 });
+    /** A farm around so many beds, all in proportion, with as much water as it wants. */
+    const around = (beds: number): Farm => ({
+      beds,
+      fish: Math.round(10 * beds),
+      filter: 15 * beds,
+      water: 500,
+    });
     const lossWith = (beds: number, et0: number): number =>
       1000 * numberOf(runText(systemOf(around(beds), et0)), 'highest', loss);
     /** Beds that so much water serves: loss grows straight with their area. */

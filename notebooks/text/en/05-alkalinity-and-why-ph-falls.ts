@@ -21,7 +21,7 @@ export const words = {
     'pH is what acid and base leave over, and acid comes in every day with the feed.',
   ],
   shown: `<p>Alkalinity falls from the first day on. Half of its {start} meq/L is gone on <strong>day {half}</strong>: that was the
-    warning. pH passes below {limit}, the lowest that suits fish, on <strong>day {low}</strong>, {warned} days later. pH loses {slow} in the five days
+    warning. Ammonia passes {guide} mg N/L, the guide, on <strong>day {late}</strong>, {warned} days later. pH loses {slow} in the five days
     after the first and {fast} in the five days after the seventh, when little is left. Where alkalinity is spent the bacteria run
     short of inorganic carbon, of which it is nearly all, and acid holds them back: ammonia rises to {tan} mg N/L on day
     {tan-day}.</p>
@@ -68,7 +68,8 @@ export const words = {
     nitrate: 'nitrate',
     lowForFish: 'low for fish',
     half: 'half gone: the warning',
-    under: 'low for fish',
+    late: 'ammonia over the guide',
+    never: '(never)',
     lowest: 'lowest',
     highest: 'highest',
   },

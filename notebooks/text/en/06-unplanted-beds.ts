@@ -18,8 +18,8 @@ export const words = {
   shown: `<p>Nitrate is highest on day {nitrate-day}, at {nitrate-high} mg/L, and ends at {end}: by then bacteria in the settled
     solids breathe more of it than the filter makes. That is why nitrate that stands still says nothing of crops.</p>
     <p>With a kit in steps of 5 mg/L bare and planted can be told apart by nitrate from day {nitrate-told} on, by a kit for
-    alkalinity in drops of 0.36 meq/L from day {alkalinity-told}. At the end ammonia is {tan-change} % apart, nitrate
-    {nitrate-change} %, alkalinity {alkalinity-change} %. Crops themselves give hardly any base back: they drink, and the mains
+    alkalinity in drops of 0.36 meq/L from day {alkalinity-told}. At the end, against the planted beds, ammonia differs
+    by {tan-change} %, nitrate by {nitrate-change} %, alkalinity by {alkalinity-change} %. Crops themselves give hardly any base back: they drink, and the mains
     that make good what they drank bring base.</p>`,
   sliders: {
     planted: { label: 'Planted', unit: 'm²' },

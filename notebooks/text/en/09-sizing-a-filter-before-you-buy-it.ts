@@ -8,7 +8,8 @@ export const words = {
   guess: { label: 'My guess', unit: 'L' },
   shown: `<p>The search in the model ends at {search} L after {trials} runs; the handbook's sum is {handbook} L. The handbook's rate is
     that of one level of ammonia: the lower the level you want, the less each square metre does. The model knows that, it knows
-    that walls and rafts carry biofilm too, and that what grows on organic matter covers part of it.</p>`,
+    that walls and rafts carry biofilm too, and that what grows on organic matter covers part of it. Read the verdict as
+    well: a goal in TAN says nothing of how much of it is free (lesson 13).</p>`,
   sliders: {
     feed: { label: 'Feed', unit: 'g/d' },
     media: { label: 'Carriers', unit: 'L' },

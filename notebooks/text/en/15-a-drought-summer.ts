@@ -34,7 +34,7 @@ export const words = {
   wrong: [
     'Waiting. Each day of waiting costs what you will want in August.',
     'Filling up with water from a well that nobody tested: salt stays when water goes.',
-    'Leaving bare beds open to the sun: they still lose half as much as planted ones here. Cover them; the model does not cover them for you.',
+    'Leaving bare beds open to the sun: they go on losing water. Cover them; the model does not cover them for you.',
     'Fallow beds take up no nitrate. Watch nitrate and alkalinity (lesson 06), and plant in steps in autumn.',
   ],
   caution:

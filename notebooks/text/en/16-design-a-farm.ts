@@ -7,8 +7,8 @@ export const words = {
     day would evaporate, under the cover 70 % of that.</p>`,
   ask: 'How many square metres of lettuce can 40 L a day keep in water, tank and sump along with it?',
   guess: { label: 'My guess', unit: 'm²' },
-  shown: `<p><strong>Water to beds.</strong> With 2 m² the farm loses {few} L a day, with 8 m² {many}: {each} L for each square metre, and
-    a rest that tank and sump lose whatever grows. So {water} L serve {beds} m².</p>
+  shown: `<p><strong>Water to beds.</strong> With 2 m² the farm loses {few} L a day, with 8 m² {many}: {each} L for each square metre, with the tank
+    that grows along, and a rest that is lost whatever grows. So {water} L serve {beds} m².</p>
     <p><strong>Beds to feed.</strong> Handbooks name {rule} g of feed for each square metre and day for leafy crops, for systems whose
     solids are taken out. Here they stay, and half of it, {half} g, is a careful beginning (chosen, not measured).
     <strong>Feed to fish.</strong> A fish of 150 g eats some {per-fish} g a day. <strong>Feed to filter.</strong> By the handbook's sum of lesson
@@ -18,7 +18,8 @@ export const words = {
     perArea: { label: 'Feed for each m² of bed', unit: 'g/d' },
     et0: { label: 'Evaporation outdoors (ET₀)', unit: 'mm/d' },
   },
-  changed: `<p>Four sums make a farm; the run says whether it lives. Highest ammonia {tan} mg N/L, nitrate at the end {nitrate}
+  changed: `<p>Four sums make a farm; the run says whether it lives. Where it says that water is short, take fewer square
+    metres. Highest ammonia {tan} mg N/L, nitrate at the end {nitrate}
     mg N/L, highest loss {loss} L a day.</p>`,
   plan: `<h2>Let the library plan it</h2><p>The search tries beds and fish together (tank and filter in proportion), and keeps what
     gives the largest harvest while nothing harms fish, water or crops. It takes a minute; it uses the water of the slider above,

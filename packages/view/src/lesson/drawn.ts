@@ -55,6 +55,9 @@ export function drawnSystem({ maker, frame, width }: Canvas, run: Run): Element 
     drawn.find((each) => Number(each.getAttribute('width')) <= Math.min(width, 760)) ??
     drawn[drawn.length - 1];
   svg.setAttribute('class', 'system');
+  // What the tap gives came out of the run: it is no part of what was built.
+  for (const text of [...svg.querySelectorAll('text, tspan')])
+    if (/ L\/d$/.test(text.textContent) && text.children.length === 0) text.remove();
   const told = vessels.map(({ name, kind, volume, holds }) =>
     [`${name} (${kind}, ${volumeText(volume)})`, ...holds].join(': '),
   );
