@@ -263,6 +263,16 @@ function dimensionsOf(unit: string): Dimension[] {
   return (Object.keys(table) as Dimension[]).filter((dimension) => table[dimension].has(unit));
 }
 
+/** The dimensions that may be written in a unit, however its signs are typed; none for what is no unit. */
+export function dimensionsWith(unit: string): readonly Dimension[] {
+  return dimensionsOf(normaliseUnit(unit));
+}
+
+/** The units of a dimension by name, the internal one and its like first. */
+export function unitNames(dimension: Dimension): readonly string[] {
+  return [...table[dimension].keys()];
+}
+
 const nitrogen: ReadonlySet<Dimension> = new Set(['ammonia', 'nitrite', 'nitrate']);
 
 function unitFault(unit: string, dimension: Dimension): QuantityFault {

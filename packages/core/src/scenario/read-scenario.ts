@@ -15,6 +15,7 @@ import { readOverrides } from './sections/parameters.js';
 import { completePumps, parsePumps } from './sections/pumps.js';
 import { withRoots } from './sections/roots.js';
 import { readRules } from './sections/rules.js';
+import { type FileDisplay, readDisplay } from './sections/display.js';
 import { readPrices } from './sections/prices.js';
 import { readRun } from './sections/run.js';
 import { readStart } from './sections/start.js';
@@ -51,6 +52,8 @@ export interface ReadOptions {
 export interface ScenarioReading {
   readonly scenario: Scenario;
   readonly resolved: ResolvedTree;
+  /** How the file wants its results told; absent: it does not say. */
+  readonly display?: FileDisplay;
   /** Ids of the numbers of the tables that the reading used (surfaces, waters, lengths of crops ...). */
   readonly used: readonly string[];
   /** What was assumed for want of data, one line each. */
@@ -198,6 +201,7 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   const reader = new ScenarioReader(tree, parameters, options.load);
   reader.notes.push(...notes);
   const scenario = readSections(reader, options, overrides);
+  const display = readDisplay(reader);
   // The step of `--every` was put into the tree as a setting.
   const atOption = (fault: Fault): Fault => {
     const { key, ...rest } = fault;
@@ -209,7 +213,10 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   rememberRead(scenario);
   const resolved = resolveTree(tree, reader.defaults, compact({ days: options.days }));
   return {
-    reading: { scenario, resolved, used: parameters.used(), notes: reader.notes },
+    reading: {
+      ...{ scenario, resolved, used: parameters.used(), notes: reader.notes },
+      ...compact({ display }),
+    },
     again: (others) => {
       const fresh = new ScenarioReader(tree, others, given.load);
       const read = readSections(fresh, options, overrides);

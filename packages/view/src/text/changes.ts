@@ -1,4 +1,5 @@
 import type { FileChange, Piece, Plain } from '@leat/core';
+import { type Display, plainDisplay } from '../display/display.js';
 import { listed, short } from './names.js';
 
 /** A value of a file in words: keys and values one after another. */
@@ -10,19 +11,24 @@ function valueWords(value: Plain): string {
     .join(' ');
 }
 
-function itemWords(section: string, piece: Extract<Piece, { readonly kind: 'items' }>): string {
+function itemWords(
+  section: string,
+  piece: Extract<Piece, { readonly kind: 'items' }>,
+  { words }: Display,
+): string {
   const [removed, added] = [piece.removed, piece.added].map((items) => items.map(valueWords).join(', '));
-  if (added === '') return `no ${section} (${removed})`;
+  if (added === '') return words.text.changes.none(section, removed);
   const head = section === 'actions' ? '' : `${section}: `;
-  return removed === '' ? `${head}${added}` : `${head}${added} instead of ${removed}`;
+  return head + (removed === '' ? added : words.text.changes.instead(added, removed));
 }
 
-function pieceWords(piece: Piece): string {
+function pieceWords(piece: Piece, display: Display): string {
   const path = piece.path.join('.');
-  if (piece.kind === 'items') return itemWords(path, piece);
-  if (piece.to === undefined) return `no ${path} (${valueWords(piece.from ?? '')})`;
+  const { changes } = display.words.text;
+  if (piece.kind === 'items') return itemWords(path, piece, display);
+  if (piece.to === undefined) return changes.none(path, valueWords(piece.from ?? ''));
   if (piece.from === undefined) return `${path}: ${valueWords(piece.to)}`;
-  return `${path}: ${valueWords(piece.to)} instead of ${valueWords(piece.from)}`;
+  return `${path}: ${changes.instead(valueWords(piece.to), valueWords(piece.from))}`;
 }
 
 /** Most pieces of a change that are told, and most letters of each. */
@@ -30,8 +36,8 @@ const most = 4;
 const letters = 140;
 
 /** What was changed, in words: `no dosing: into sump product potassium-bicarbonate mass 120 g every 7 d`. */
-export function changeWords({ pieces }: FileChange): string {
-  const told = pieces.slice(0, most).map((piece) => short(pieceWords(piece), letters));
+export function changeWords({ pieces }: FileChange, display: Display = plainDisplay): string {
+  const told = pieces.slice(0, most).map((piece) => short(pieceWords(piece, display), letters));
   const left = pieces.length - told.length;
-  return listed(left > 0 ? [...told, `${left} more of it`] : told);
+  return listed(left > 0 ? [...told, display.words.text.changes.more(left)] : told, display);
 }
