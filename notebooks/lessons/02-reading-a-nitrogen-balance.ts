@@ -17,7 +17,7 @@ const fedIn = (run: Run): number =>
 export const balance: Lesson<Words<typeof english>> = {
   id: '02-reading-a-nitrogen-balance',
   open(kit, words) {
-    const { labels, file, fates } = words;
+    const { labels, file } = words;
     const at = placed(words);
     const systemOf = (feed: number, exchange: number): string =>
       smallSystem({ title: file, days: 90, feed, exchange, base: 40 }, words.names);
@@ -35,7 +35,7 @@ export const balance: Lesson<Words<typeof english>> = {
             [labels.in, [total, 1]],
             ...shares
               .filter(({ name }) => name !== GAS)
-              .map(({ name, amount }) => [fates[name] ?? name, [amount, 1] as const]),
+              .map(({ name, amount }) => [kit.fate(name), [amount, 1] as const]),
             [labels.gone, '?'],
           ],
         ),

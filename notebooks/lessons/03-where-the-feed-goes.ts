@@ -13,14 +13,14 @@ const shareOf = (run: Run, name: string): number =>
 export const feed: Lesson<Words<typeof english>> = {
   id: '03-where-the-feed-goes',
   open(kit, words) {
-    const { labels, file, fates } = words;
+    const { labels, file } = words;
     const nitrate = placed(words)('nitrate@sump');
     const systemOf = (fed: number, planted: number): string =>
       smallSystem({ title: file, days: 90, feed: fed, planted, base: 40 }, words.names);
     const barsOf = (run: Run): readonly Bar[] =>
       nitrogenShares(run)
         .slice(0, 7)
-        .map(({ name, share }) => ({ name: fates[name] ?? name, value: 100 * share }));
+        .map(({ name, share }) => ({ name: kit.fate(name), value: 100 * share }));
     const first = runText(systemOf(60, 4));
     const crop = shareOf(first, CROP);
     return {
@@ -39,7 +39,7 @@ export const feed: Lesson<Words<typeof english>> = {
       shown: ({ value }) => [
         kit.bars({
           ...{ title: labels.bars, unit: '%', most: 80, decimals: 1, bars: barsOf(first) },
-          ...(value <= 80 && { guess: { name: fates[CROP] ?? CROP, value } }),
+          ...(value <= 80 && { guess: { name: kit.fate(CROP), value } }),
         }),
         ...kit.text(words.shown, {
           crop: [crop, 1],

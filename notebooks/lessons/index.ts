@@ -44,8 +44,8 @@ function bound<K extends Key>(
   lesson: Lesson<Edition['lessons'][K] & Shared>,
 ): BoundLesson {
   const words = (edition: Edition): Edition['lessons'][K] & Shared => {
-    const { names, fates, logColumns } = edition;
-    const shared: Shared = { names, fates, logColumns };
+    const { names, logColumns } = edition;
+    const shared: Shared = { names, logColumns };
     return Object.assign({}, edition.lessons[key], shared);
   };
   return {

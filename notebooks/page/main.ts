@@ -1,11 +1,12 @@
 import { edition } from '#edition';
 import { newMaker } from '@leat/view/pictures';
+import { displayFor } from './display-for.js';
 import { openPage } from './pages.js';
 
 // The page says in its markup what it is; its words are those of the edition that it was built with.
 const { dataset } = document.body;
 openPage({
-  maker: newMaker(document),
+  maker: newMaker(document, displayFor(edition.frame.language)),
   edition,
   page: dataset['page'] ?? 'all',
   main: document.querySelector('main') ?? document.body,

@@ -4,11 +4,9 @@ import type { SystemNames } from './small-system.js';
 /** The same shape with any words in it: what an edition in another language must have. */
 export type Same<T> = T extends string ? string : { readonly [K in keyof T]: Same<T[K]> };
 
-/** What every lesson is given beside its own words: names for its system files, and the edition's words for what the library counts. */
+/** What every lesson is given beside its own words: names for its system files, and the columns of its log. */
 export interface Shared {
   readonly names: SystemNames;
-  /** Ways of nitrogen, by the name that the library gives them. */
-  readonly fates: Readonly<Record<string, string>>;
   readonly logColumns: LogColumns;
 }
 

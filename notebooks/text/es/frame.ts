@@ -59,18 +59,3 @@ export const names = {
   crop: 'lechuga',
   note: 'Inventado para una lección.',
 };
-
-export const fates = {
-  'nitrogen gas': 'nitrógeno gaseoso',
-  'ammonia to air': 'amoníaco al aire',
-  'harvested crop': 'cultivo cosechado',
-  'harvested fish': 'peces cosechados',
-  'kept in standing crop': 'retenido en el cultivo en pie',
-  'kept in living fish': 'retenido en los peces vivos',
-  'dead fish': 'peces muertos',
-  'kept in solids': 'retenido en los sólidos',
-  'kept in biofilm': 'retenido en la biopelícula',
-  'kept in water': 'retenido en el agua',
-  discharge: 'descarga',
-  overflow: 'rebose',
-};

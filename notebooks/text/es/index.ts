@@ -15,14 +15,14 @@ import { words as testKit } from './13-reading-a-test-kit.js';
 import { words as pumpStopped } from './14-the-pump-stopped-at-night.js';
 import { words as droughtSummer } from './15-a-drought-summer.js';
 import { words as designAFarm } from './16-design-a-farm.js';
-import { fates, frame, names } from './frame.js';
+import { frame, names } from './frame.js';
 import { logColumns, site } from './site.js';
 
 import type { Edition } from '../../support/edition.js';
 
 /** La edición en español. */
 export const edition: Edition = {
-  ...{ frame, names, fates, site, logColumns, teacher },
+  ...{ frame, names, site, logColumns, teacher },
   lessons: {
     oneTank,
     balance,

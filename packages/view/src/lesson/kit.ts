@@ -1,5 +1,6 @@
 import { bibliography, type Run, seriesOf, verdictOf } from '@leat/core';
 import type { Child, Maker } from '../pictures/document.js';
+import { fatePhrase } from '../text/names.js';
 import { verdictLines } from '../text/verdict.js';
 import { bars, type BarsOptions } from './bars.js';
 import { chart, type ChartOptions, type Colour, type Line } from './chart.js';
@@ -32,6 +33,8 @@ export interface Kit {
   reading(file: string, run: Run, statistic: Statistic, series: string, decimals: number): HTMLElement;
   /** A number as text. */
   number(value: number, decimals: number): string;
+  /** What a way of nitrogen is called, by the name that the library gives it. */
+  fate(name: string): string;
   /** What a run comes to, in the lines that `leat run` begins with. */
   verdict(run: Run): HTMLElement;
   /** The file of a run, folded, with a button that saves it. */
@@ -164,12 +167,15 @@ export function openKit(maker: Maker, frame: LessonFrame, width: () => number): 
         shown.setAttribute(`data-${key}`, value);
       return shown;
     },
+    fate: (name) => fatePhrase(name, maker.display),
     number: (value, decimals) => numberText(value, decimals, language),
     verdict: (run) =>
       html(
         'ul',
         { class: 'verdict' },
-        ...verdictLines(verdictOf(run), run.model.scenario.startDate).map((line) => html('li', {}, line)),
+        ...verdictLines(verdictOf(run), run.model.scenario.startDate, maker.display).map((line) =>
+          html('li', {}, line),
+        ),
       ),
     file: (name, text) => fileElement(maker, frame, name, text),
     table: (caption, heads, rows, numbers = heads.length - 1) => {
