@@ -82,6 +82,7 @@ export const testKit: Lesson<Words<typeof english>> = {
           ]),
         ),
         ...kit.text(words.steps, { factor: [1 / share, 2] }),
+        kit.verdict(first),
       ],
       sliders: [
         { name: 'tan', from: 0, to: 5, step: 0.25, value: 1 },
