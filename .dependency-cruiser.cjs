@@ -124,7 +124,7 @@ module.exports = {
       comment: 'The command and the lessons use the public face of words and pictures only.',
       severity: 'error',
       from: { path: '^(packages/(cli|examples)|notebooks)/' },
-      to: { path: '^packages/view/', pathNot: '^packages/view/dist/(text|pictures)/index' },
+      to: { path: '^packages/view/', pathNot: '^packages/view/dist/(text|pictures|lesson)/index' },
     },
     {
       name: 'process-alone',
@@ -168,7 +168,14 @@ module.exports = {
       comment: 'What the lessons share uses the public face of the library and no command.',
       severity: 'error',
       from: { path: '^notebooks/' },
-      to: { path: '^(packages|tests)/', pathNot: '^packages/(core/dist|view/dist/(text|pictures))/index' },
+      to: {
+        path: '^(packages|tests)/',
+        pathNot: [
+          '^packages/(core/dist|view/dist/(text|pictures|lesson))/(index|analysis|units)\\.',
+          '^packages/core/dist/(index|analysis|units)\\.',
+          '^tests/published/VALIDATION\\.md$',
+        ],
+      },
     },
     {
       name: 'packages-no-tests',

@@ -87,6 +87,7 @@ describe('editions of the lessons', () => {
       'temperature',
     ]);
     expect(log.feed.map(({ grams }) => grams)).toEqual([60, 0]);
-    expect(log.oddities).toEqual([]);
+    // A bound and a range are told of, and read.
+    expect(log.oddities.map(({ row }) => row)).toEqual([2, 2]);
   });
 });
