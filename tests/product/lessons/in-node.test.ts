@@ -6,6 +6,7 @@ import { displayFor } from '../../../notebooks/page/display-for.js';
 import type { Edition } from '../../../notebooks/support/edition.js';
 import { edition as en } from '../../../notebooks/text/en/index.js';
 import { edition as es } from '../../../notebooks/text/es/index.js';
+import { openLarger } from '../../../packages/examples/lesson.js';
 import { full } from '../../support/length.js';
 
 /** The short form opens two lessons here, one of each kind of question; Chromium opens all of them. */
@@ -126,5 +127,20 @@ describe('worksheets', () => {
     const element = sheet(lesson, 'answers');
     expect(element.querySelector('strong')?.textContent).toBe(lesson.words(en).choices?.[2]);
     expect(element.querySelectorAll('output').length).toBeGreaterThan(4);
+  });
+});
+
+describe('the template of a lesson', () => {
+  it('is a lesson: veiled before the guess, shown after it', async () => {
+    const { document } = parseHTML('<!doctype html><html><body><main></main></body></html>');
+    const main = document.querySelector('main');
+    if (main === null) throw new Error('no main');
+    openLarger(main);
+    expect(main.querySelectorAll('.chart, .verdict, pre')).toHaveLength(0);
+    await guess(main);
+    expect(main.querySelectorAll('.chart')).toHaveLength(1);
+    expect(main.querySelectorAll('.verdict')).toHaveLength(2);
+    expect(main.querySelector('[data-failed]')).toBeNull();
+    expect(main.textContent).toMatch(/Nitrate ends at \d/);
   });
 });
