@@ -52,7 +52,7 @@ const assumed = (areal: number, growth: number, feedNitrogenKept: number): strin
   fish.nile-tilapia.lethal-nitrite: 1.0e+9
   fish.nile-tilapia.lethal-carbon-dioxide: 1.0e+9
   gas.ammonia-velocity: 1.0e-9
-  vessel.wall: 1.0e-9`;
+  vessel.outline: 1.0e-9`;
 
 /** Smallest media volume, in the unit of the range, for which a condition holds. */
 function mediaFor(text: string, unit: string, from: number, to: number, condition: string): number {

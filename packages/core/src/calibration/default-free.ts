@@ -11,6 +11,7 @@ const usual = [
   'biofilm.seed-nob',
   'biofilm.cycled-aob',
   'biofilm.cycled-nob',
+  'biofilm.cycled-feed',
   'aob.growth',
   'aob.k-tan',
   'nob.growth',

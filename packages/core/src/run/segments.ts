@@ -10,7 +10,7 @@ import type { CropClock } from './crop-clock.js';
 import { type Day, openCoefficients, setWeather } from './forcing.js';
 import type { Hydraulics, WaterEvent } from './hydraulics.js';
 import { concentrationsOf } from './ledger.js';
-import { offerOf } from '../model/offer.js';
+import { offerOf } from '../scenario/offer.js';
 import type { Operation } from './operation.js';
 
 /** Whether a clock is in its on-phase; no clock is always on. On-phases are half-open [on, off). */

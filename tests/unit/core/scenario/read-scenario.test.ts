@@ -87,10 +87,10 @@ describe('readScenario', () => {
       set: [
         { path: 'vessels.tank.volume', value: '2 m3' },
         { path: 'flows[0].rate', value: '2 m3/h' },
-        { path: 'parameters.vessel.wall', value: '5' },
+        { path: 'parameters.vessel.outline', value: '5' },
       ],
     });
-    expect(scenario).toMatchObject({ days: 20, every: 0.25, overrides: [{ id: 'vessel.wall', value: 5 }] });
+    expect(scenario).toMatchObject({ days: 20, every: 0.25, overrides: [{ id: 'vessel.outline', value: 5 }] });
     expect(scenario.vessels[0]).toMatchObject({ volume: 2, surface: 10 });
     expect(scenario.flows[0]).toMatchObject({ rate: 48 });
   });
@@ -126,7 +126,7 @@ describe('readScenario', () => {
   it('reports which numbers of the tables it used', () => {
     const { used } = readScenarioFully(smallSystem, { file: 'small.yaml' });
     expect(used).toContain('crop.lettuce-butterhead.days');
-    expect(used).toContain('vessel.wall');
+    expect(used).toContain('vessel.outline');
     expect(used).not.toContain('water.rain.ph');
   });
 });

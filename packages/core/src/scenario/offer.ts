@@ -1,4 +1,4 @@
-import type { Ration } from '../scenario/scenario.js';
+import type { Ration } from './scenario.js';
 
 /** Feed offered: a fixed mass, g d-1, and a share of what stands in the tank, d-1. */
 export interface Offer {
