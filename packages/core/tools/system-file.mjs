@@ -217,6 +217,7 @@ function blocks(text) {
     'start',
     'rules',
     'prices',
+    'display',
   ];
   const untold = Object.keys(sections).filter(
     (key) => ![...heads, ...named, 'actions', 'parameters'].includes(key),

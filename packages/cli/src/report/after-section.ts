@@ -14,10 +14,11 @@ export function afterSection(maker: Maker, runs: readonly RunSummary[]): HTMLEle
     if (system === undefined) return [];
     const after = afterEvents(system.run);
     if (after.length === 0) return [];
-    const passed = afterTexts(after, account.startDate);
+    const passed = afterTexts(after, account.startDate, maker.display);
     const held = afterLines(
       after.filter((each) => each.passed.length === 0),
       account.startDate,
+      maker.display,
     ).slice(1);
     return [
       ...(runs.length > 1 ? [maker.html('h3', {}, runTitle(maker, letter, account.title))] : []),
@@ -28,5 +29,5 @@ export function afterSection(maker: Maker, runs: readonly RunSummary[]): HTMLEle
       ...held.map((line) => maker.html('p', { class: 'note' }, line.trim())),
     ];
   });
-  return section(maker, 'after', 'After what happened', ...parts);
+  return section(maker, 'after', maker.display.words.report.after.title, ...parts);
 }

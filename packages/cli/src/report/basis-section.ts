@@ -1,17 +1,9 @@
 import { marks, type BibliographyEntry } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
-import { cautions } from '@leat/view/text';
+import { cautionsIn } from '@leat/view/text';
 import type { RunSummary } from './run-summary.js';
 import { section } from './elements.js';
 import { scrolling, table } from './elements.js';
-
-/** What every run of Leat takes for granted. */
-const always: readonly string[] = [
-  'Every vessel is well mixed: no dead corners, no layers.',
-  'Fish, crops and bacteria behave as published averages of their kind; no disease, no pests, no hunger for light.',
-  'Nitrogen, carbon, oxygen, acidity, chloride, calcium and water are followed; phosphorus, iron and potassium are not.',
-  'What has no published value here is marked as common practice or as from memory.',
-];
 
 function list(maker: Maker, items: readonly string[], kind = ''): HTMLElement {
   return maker.html(
@@ -22,10 +14,11 @@ function list(maker: Maker, items: readonly string[], kind = ''): HTMLElement {
 }
 
 function assumptions(maker: Maker, runs: readonly RunSummary[]): readonly HTMLElement[] {
+  const words = maker.display.words.evidence.basis;
   const own = runs.flatMap(({ letter, system }) =>
     (system?.assumed ?? []).map((line) => (runs.length > 1 ? `${letter}: ${line}` : line)),
   );
-  return [maker.html('h3', {}, 'Assumed'), list(maker, [...always, ...own])];
+  return [maker.html('h3', {}, words.assumed), list(maker, [...words.always, ...own])];
 }
 
 /** Sources of all runs, each once, with the numbers that came from it. */
@@ -41,6 +34,7 @@ function merged(runs: readonly RunSummary[]): readonly BibliographyEntry[] {
 }
 
 function sourceList(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const words = maker.display.words.evidence.basis;
   const items = merged(runs).map(({ citation, mark, ids, key, given }) =>
     maker.html(
       'li',
@@ -51,7 +45,7 @@ function sourceList(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
         maker.html(
           'summary',
           {},
-          `${citation} [${mark}, ${marks[mark]}]${given === undefined ? '' : ` (given in ${given})`} `,
+          `${citation} [${mark}, ${marks[mark]}]${given === undefined ? '' : words.given(given)} `,
           maker.html('code', {}, key),
         ),
         maker.html('code', {}, ids.join(', ')),
@@ -62,6 +56,7 @@ function sourceList(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
 }
 
 function manifests(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const words = maker.display.words.evidence.basis;
   const rows = runs.map(({ letter, file, manifest, account, system }) => [
     runs.length > 1 ? letter : file,
     runs.length > 1 ? file : '',
@@ -69,28 +64,22 @@ function manifests(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
     maker.html('code', {}, manifest.scenario),
     manifest.integrator,
     String(manifest.tolerance),
-    manifest.seed === null ? 'none drawn' : String(manifest.seed),
-    system === undefined || system.changes.length === 0 ? 'none' : system.changes.join(', '),
+    manifest.seed === null ? words.noneDrawn : String(manifest.seed),
+    system === undefined || system.changes.length === 0 ? words.none : system.changes.join(', '),
     account.outcome.kind,
   ]);
+  const told = words.columns;
   const names = [
-    'run',
-    'file',
-    'Leat',
-    'scenario (SHA-256)',
-    'integrator',
-    'tolerance',
-    'seed',
-    'put over the file',
-    'ended',
+    ...[told.run, told.file, told.version, told.scenario, told.integrator],
+    ...[told.tolerance, told.seed, told.over, told.ended],
   ];
   const shownColumns = names.map((_, i) => i).filter((i) => runs.length > 1 || i !== 1);
   return scrolling(
     maker,
-    'Manifest',
+    words.manifest,
     table(
       maker,
-      'What must be the same for the same bytes',
+      words.manifestCaption,
       shownColumns.map((i) => ({ name: names[i] })),
       rows.map((row) => shownColumns.map((i) => row[i])),
       'stack',
@@ -100,17 +89,18 @@ function manifests(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
 
 /** What the report rests on: what was assumed, where numbers are from, what to run again, and what to beware of. */
 export function basisSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const words = maker.display.words.evidence.basis;
   return section(
     maker,
     'basis',
-    'What this rests on',
+    words.title,
     ...assumptions(maker, runs),
-    maker.html('h3', {}, 'Where the numbers are from'),
-    maker.html('p', { class: 'note' }, 'Each opens to the ids of the numbers that came from it.'),
+    maker.html('h3', {}, words.sources),
+    maker.html('p', { class: 'note' }, words.sourcesNote),
     sourceList(maker, runs),
-    maker.html('h3', {}, 'Manifest'),
+    maker.html('h3', {}, words.manifest),
     manifests(maker, runs),
-    maker.html('h3', {}, 'Cautions'),
-    list(maker, cautions),
+    maker.html('h3', {}, words.cautions),
+    list(maker, cautionsIn(maker.display)),
   );
 }

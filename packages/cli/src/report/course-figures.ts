@@ -10,9 +10,10 @@ import {
   panelFrame,
   smallFrame,
 } from '@leat/view/pictures';
-import { day, dayNames, shown } from '@leat/view/text';
+import { dayNames, type Display, quantityOf } from '@leat/view/text';
 import { bandText, courseText, cutText, peakText } from './course-words.js';
 import { troublesOf, troubleText } from './course-troubles.js';
+import { dayAndDate } from './dated.js';
 import { type Column, figure, folded, runTitle, table } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 
@@ -39,11 +40,11 @@ function someTimes(runs: readonly (Course | undefined)[]): readonly number[] {
   return [...new Set(picked)].map((i) => longest[i]);
 }
 
-function bandNumbers({ time, median, band50, band90 }: TimedBands): readonly Numbers[] {
+function bandNumbers({ time, median, band50, band90 }: TimedBands, { words }: Display): readonly Numbers[] {
   return [
     { name: '5 %', time, values: band90[0] },
     { name: '25 %', time, values: band50[0] },
-    { name: 'median', time, values: median },
+    { name: words.report.courses.median, time, values: median },
     { name: '75 %', time, values: band50[1] },
     { name: '95 %', time, values: band90[1] },
   ];
@@ -55,35 +56,53 @@ function courseValues(
   { title, unit, runs }: CourseSet,
   bands: readonly (TimedBands | undefined)[],
   letters: readonly string[],
+  startDate: string,
 ): HTMLElement {
+  const { display } = maker;
+  const words = display.words.report;
   const many = letters.length > 1;
   const numbers = runs.flatMap((course, run): Numbers[] => {
     if (course === undefined) return [];
     const banded = bands[run];
     const lines = course.lines.map(({ name, values }) => ({ name, time: course.time, values }));
-    return [...lines, ...(banded === undefined ? [] : bandNumbers(banded))].map((each) => ({
+    return [...lines, ...(banded === undefined ? [] : bandNumbers(banded, display))].map((each) => ({
       ...each,
       name: many ? `${letters[run]} ${each.name}` : each.name,
     }));
   });
   const columns: Column[] = [
-    { name: 'day', number: true },
+    { name: words.day, number: true },
     ...numbers.map(({ name }) => ({ name, number: true })),
   ];
   const rows = someTimes(runs).map((time) => [
-    day(time),
+    dayAndDate(time, startDate, display),
     ...numbers.map((line) => {
       const at = line.time.findIndex((each) => Math.abs(each - time) <= 1e-9);
-      return at < 0 ? '' : shown(line.values[at]);
+      return at < 0 ? '' : display.number(line.values[at]);
     }),
   ]);
-  const caption = `${title}${unit === '' ? '' : `, ${unit}`}, on some days`;
-  return folded(maker, 'Values', table(maker, caption, columns, rows));
+  const caption = words.courses.someDays(`${title}${unit === '' ? '' : `, ${unit}`}`);
+  return folded(maker, words.values, table(maker, caption, columns, rows));
 }
 
-function bandsOf({ ensemble }: RunSummary, { series }: Course): TimedBands | undefined {
+function bandsOf(
+  { ensemble, account }: RunSummary,
+  { series }: Course,
+  display: Display,
+): TimedBands | undefined {
   const found = ensemble?.series.find(({ name }) => name === series);
-  return ensemble === undefined || found === undefined ? undefined : { ...found, time: ensemble.times };
+  if (ensemble === undefined || found === undefined || series === undefined) return undefined;
+  const unit = account.series.find(({ name }) => name === series)?.unit ?? '1';
+  const shown = (values: Float64Array): Float64Array =>
+    values.map((value) => display.value(value, unit, quantityOf(series)));
+  const both = ([low, high]: SeriesBands['band50']): SeriesBands['band50'] => [shown(low), shown(high)];
+  return {
+    ...found,
+    median: shown(found.median),
+    band50: both(found.band50),
+    band90: both(found.band90),
+    time: ensemble.times,
+  };
 }
 
 function setFigures(
@@ -104,9 +123,11 @@ function setFigures(
   const [first] = set.runs;
   return set.runs.map((course, i) => {
     const { letter, account } = runs[i];
-    const on = dayNames(account.startDate);
+    const { display } = maker;
+    const words = display.words.report.courses;
+    const on = dayNames(account.startDate, display);
     const many = set.runs.length > 1;
-    if (course === undefined) return maker.html('p', { class: 'note' }, `${letter} has no such course.`);
+    if (course === undefined) return maker.html('p', { class: 'note' }, words.noCourse(letter));
     const band = bands[i];
     const svg = coursePicture(maker, {
       course,
@@ -118,13 +139,12 @@ function setFigures(
       colours: pageColours,
       frame: set.panel === true ? panelFrame : smallFrame,
     });
-    const title = `${set.title}${set.unit === '' ? '' : `, ${set.unit}`}${many ? `, ${letter}` : ''}, by day`;
-    const sentences = [
-      courseText(course, set.unit, on),
-      ...(band === undefined ? [] : [bandText(band, set.unit)]),
-    ];
-    const cut = band === undefined ? '' : cutText(band, vertical, set.unit);
-    const captioned = [peakText(course, set.unit, on), cut].filter((part) => part !== '').join('; ');
+    const telling = { unit: set.unit, on, display };
+    const unit = set.unit === '' ? '' : `, ${set.unit}`;
+    const title = words.byDay(`${set.title}${unit}${many ? `, ${letter}` : ''}`);
+    const sentences = [courseText(course, telling), ...(band === undefined ? [] : [bandText(band, telling)])];
+    const cut = band === undefined ? '' : cutText(band, vertical, telling);
+    const captioned = [peakText(course, telling), cut].filter((part) => part !== '').join('; ');
     const picture = finished(maker, svg, { title, description: sentences.join(' ') });
     const caption = many ? [runTitle(maker, letter, captioned)] : [captioned];
     return figure(maker, [picture], caption);
@@ -133,10 +153,12 @@ function setFigures(
 
 function heading(maker: Maker, set: CourseSet, runs: readonly RunSummary[]): readonly HTMLElement[] {
   const { title, unit } = set;
-  const troubles = troublesOf(set, runs);
+  const troubles = troublesOf(set, runs, maker.display);
   return [
     maker.html('h3', {}, title, ' ', maker.html('span', { class: 'unit' }, unit)),
-    ...(troubles.length === 0 ? [] : [maker.html('p', { class: 'trouble' }, troubleText(troubles, runs))]),
+    ...(troubles.length === 0
+      ? []
+      : [maker.html('p', { class: 'trouble' }, troubleText(troubles, runs, maker.display))]),
   ];
 }
 
@@ -158,9 +180,11 @@ export function courseFigures(
   const days = daysOf(runs);
   const many = runs.length > 1;
   const figures = sets.map((set) => {
-    const bands = set.runs.map((course, i) => (course === undefined ? undefined : bandsOf(runs[i], course)));
+    const bands = set.runs.map((course, i) =>
+      course === undefined ? undefined : bandsOf(runs[i], course, maker.display),
+    );
     const drawn = setFigures(maker, set, runs, bands, days);
-    const values = courseValues(maker, set, bands, letters);
+    const values = courseValues(maker, set, bands, letters, runs[0].account.startDate);
     const head = heading(maker, set, runs);
     if (many) {
       const row = maker.html('div', { class: set.panel === true ? 'panels' : 'runs' }, ...drawn);

@@ -1,6 +1,6 @@
 import { type LimitResult, worstFirst } from '@leat/core';
 import type { CourseSet } from '@leat/view/pictures';
-import { boundPhrase, dayNames, plain } from '@leat/view/text';
+import { boundPhrase, dayNames, type Display, plain } from '@leat/view/text';
 import type { RunSummary } from './run-summary.js';
 
 /** What went wrong with one quantity in one run. */
@@ -12,39 +12,51 @@ export interface CourseTrouble {
 }
 
 /** The worst limit of a quantity that each run passed: none where it kept all of them. */
-export function troublesOf({ quantity }: CourseSet, runs: readonly RunSummary[]): readonly CourseTrouble[] {
+export function troublesOf(
+  { quantity }: CourseSet,
+  runs: readonly RunSummary[],
+  display: Display,
+): readonly CourseTrouble[] {
+  const words = display.words.report.courses;
   return runs.flatMap(({ letter, account }): CourseTrouble[] => {
-    const on = dayNames(account.startDate);
+    const on = dayNames(account.startDate, display);
     if (quantity === 'volume') {
       const { state, lowDays, lowFirst } = account.verdict.water;
       if (state === 'enough' || lowFirst === undefined) return [];
-      const text = `below its float valve from ${on(lowFirst)}`;
+      const text = words.belowFloat(on(lowFirst));
       return [{ letter, limit: { harm: 'design', total: lowDays }, text }];
     }
     const [worst] = account.limits
       .filter((limit) => limit.passed && limit.quantity === quantity)
       .sort(worstFirst);
     if (worst === undefined) return [];
-    const from = worst.first === undefined ? '' : ` from ${on(worst.first)}`;
-    const whom = worst.whom === '' ? '' : ` for ${plain(worst.whom)}`;
-    return [{ letter, limit: worst, text: `${boundPhrase(worst)}${whom} in ${worst.place}${from}` }];
+    const from = worst.first === undefined ? '' : words.from(on(worst.first));
+    const whom = worst.whom === '' ? '' : words.forWhom(plain(worst.whom, display));
+    const text = words.passed(boundPhrase(worst, display), whom, worst.place, from);
+    return [{ letter, limit: worst, text }];
   });
 }
 
 /** The mark over a chart in trouble, in words. */
-export function troubleText(troubles: readonly CourseTrouble[], runs: readonly RunSummary[]): string {
+export function troubleText(
+  troubles: readonly CourseTrouble[],
+  runs: readonly RunSummary[],
+  { words }: Display,
+): string {
   const many = runs.length > 1;
-  return `In trouble: ${troubles.map(({ letter, text }) => (many ? `${letter} ${text}` : text)).join('; ')}`;
+  const list = troubles.map(({ letter, text }) => (many ? `${letter} ${text}` : text));
+  return words.report.courses.trouble(list.join('; '));
 }
 
 /** Sets of courses parted into those in trouble, the worst at the head, and the others in their order. */
 export function byTrouble(
   sets: readonly CourseSet[],
   runs: readonly RunSummary[],
+  display: Display,
 ): { readonly troubled: readonly CourseSet[]; readonly others: readonly CourseSet[] } {
   const judged = sets.map((set) => ({
     set,
-    worst: troublesOf(set, runs)
+    worst: troublesOf(set, runs, display)
       .map(({ limit }) => limit)
       .sort(worstFirst)
       .at(0),

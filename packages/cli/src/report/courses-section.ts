@@ -11,26 +11,15 @@ const worstOf = (runs: readonly RunSummary[]): number => (runs.length > 1 ? most
 
 /** The charts of the worst limits passed, for the section of limits; none where all were kept. */
 export function worstCharts(maker: Maker, runs: readonly RunSummary[]): readonly HTMLElement[] {
-  const { troubled } = byTrouble(courseSets(runs), runs);
+  const { troubled } = byTrouble(courseSets(runs, maker.display), runs, maker.display);
   const worst = troubled.slice(0, worstOf(runs));
   return worst.length === 0 ? [] : [courseFigures(maker, worst, runs)];
 }
 
-const oneText =
-  'Lines are the water of the first fish tank; the shade behind is the lowest and the highest of all vessels. Limits are ' +
-  'published means over hours or days and are judged as such in the table of limits.';
-const manyText =
-  'All runs of a row share their scales. The faint dotted line behind is the first run. Lines are the water of the first ' +
-  'fish tank; the shade is the lowest and the highest of all vessels.';
-const standText = 'Of crops a thin line is one batch, as it stands; it falls when the batch is harvested.';
-const bandNote =
-  'Where many runs with numbers drawn from their ranges were made, bands stand in place of that shade: the inner holds ' +
-  'half of them, the outer nine tenths, and the dotted line is their median. Where the outer band is so wide that it would ' +
-  'press the lines together, it ends at the frame, and the words below say how far it reaches.';
-
 /** The courses of what matters, those in trouble first, with limits drawn in; several runs side by side on the same scales. */
 export function coursesSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
-  const { troubled, others } = byTrouble(courseSets(runs), runs);
+  const words = maker.display.words.report.courses;
+  const { troubled, others } = byTrouble(courseSets(runs, maker.display), runs, maker.display);
   const shownAbove = troubled.slice(0, worstOf(runs));
   const sets = [...troubled.slice(worstOf(runs)), ...others];
   const stands = sets.filter(({ panel }) => panel === true);
@@ -39,14 +28,14 @@ export function coursesSection(maker: Maker, runs: readonly RunSummary[]): HTMLE
   return section(
     maker,
     'courses',
-    'How it went, day by day',
+    words.title,
     maker.html(
       'p',
       { class: 'note' },
-      runs.length > 1 ? manyText : oneText,
-      ...(stands.length > 0 ? [` ${standText}`] : []),
-      ...(above === '' ? [] : [` Charts that stand with the limits passed: ${above}.`]),
-      ...(banded ? [` ${bandNote}`] : []),
+      runs.length > 1 ? words.many : words.one,
+      ...(stands.length > 0 ? [` ${words.stands}`] : []),
+      ...(above === '' ? [] : [` ${words.above(above)}`]),
+      ...(banded ? [` ${words.bands}`] : []),
     ),
     courseFigures(
       maker,

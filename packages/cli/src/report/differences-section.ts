@@ -1,6 +1,14 @@
 import { apartness, compareRuns, type Comparison, type Difference, type Run, why } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
-import { boundPhrase, day, percent, plain, quantityOf, seriesPhrase, shown } from '@leat/view/text';
+import {
+  boundPhrase,
+  dayNames,
+  type Display,
+  percent,
+  plain,
+  quantityOf,
+  seriesPhrase,
+} from '@leat/view/text';
 import { bar, scrolling, section, table } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 
@@ -77,14 +85,19 @@ const mostParts = 8;
 /** Reasons below this share of the largest are not shown one by one. */
 const leastPart = 2e-3;
 
-const signed = (value: number): string => `${value > 0 ? '+' : ''}${shown(value)}`;
+const signed = (value: number, { number }: Display): string => `${value > 0 ? '+' : ''}${number(value)}`;
 
 /** One difference as a table with bars to both sides: above 0 raised it, below 0 lowered it. */
 function reasons(
   maker: Maker,
   { day: when, difference }: Explained,
   letters: readonly [string, string],
+  startDate: string,
 ): HTMLElement {
+  const { display } = maker;
+  const words = display.words.evidence.differences;
+  const told = (value: number): number =>
+    display.value(value, difference.unit, quantityOf(difference.quantity));
   const { quantity, unit, from, to, parts, difference: whole } = difference;
   const large = parts.filter(({ value }) => Math.abs(value) >= leastPart * Math.abs(parts[0].value));
   const few = large.slice(0, mostParts);
@@ -93,7 +106,7 @@ function reasons(
   const rows = [
     ...named.map(({ name, value, did }) => ({ name: did === undefined ? name : `${did} ${name}`, value })),
     ...(parts.length > named.length
-      ? [{ name: `${parts.length - named.length} smaller ones`, value: rest }]
+      ? [{ name: words.smaller(parts.length - named.length), value: rest }]
       : []),
   ];
   const most = Math.max(...rows.map(({ value }) => Math.abs(value)));
@@ -102,7 +115,7 @@ function reasons(
       'tr',
       kind === '' ? {} : { class: kind },
       maker.html('th', { scope: 'row' }, name),
-      maker.html('td', { class: 'number' }, signed(value)),
+      maker.html('td', { class: 'number' }, signed(told(value), display)),
       maker.html(
         'td',
         { class: 'bar' },
@@ -111,9 +124,14 @@ function reasons(
           : '',
       ),
     );
-  const caption =
-    `${seriesPhrase(quantity)}, day ${day(when)}: ${shown(from)} in ${letters[0]}, ${shown(to)} in ${letters[1]} ` +
-    `(${unit}). What made the difference:`;
+  const shownUnit = display.unit(unit, quantityOf(quantity));
+  const caption = words.reasons(
+    seriesPhrase(quantity, display),
+    dayNames(startDate, display)(when),
+    [display.number(told(from)), letters[0]],
+    [display.number(told(to)), letters[1]],
+    shownUnit,
+  );
   return maker.html(
     'table',
     { class: 'bars' },
@@ -125,14 +143,14 @@ function reasons(
         'tr',
         {},
         maker.html('td', {}),
-        maker.html('th', { scope: 'col', class: 'number' }, unit),
+        maker.html('th', { scope: 'col', class: 'number' }, shownUnit),
         maker.html('td', {}),
       ),
     ),
     maker.html(
       'tbody',
       {},
-      line('difference', whole, 'total'),
+      line(words.difference, whole, 'total'),
       ...rows.map(({ name, value }) => line(name, value, '')),
     ),
   );
@@ -141,17 +159,25 @@ function reasons(
 function partingText(
   { partings, quantities }: Comparison,
   summaries: readonly RunSummary[],
+  display: Display,
 ): readonly string[] {
-  const [{ letter }] = summaries;
+  const [{ letter, account }] = summaries;
+  const words = display.words.evidence.differences;
+  const on = dayNames(account.startDate, display);
   return partings.map((parting, i) => {
     const other = summaries[i + 1].letter;
     const share = `${apart * 100} %`;
-    if (parting === null)
-      return `${other} never differs from ${letter} by more than ${share} of the highest of a quantity.`;
+    if (parting === null) return words.never(other, letter, share);
     const unit = quantities.find(({ name }) => name === parting.quantity)?.unit ?? '';
-    return (
-      `${other} first differs from ${letter} on day ${day(parting.day)}: ${seriesPhrase(parting.quantity)} is ` +
-      `${shown(parting.other)} against ${shown(parting.first)} ${unit}.`
+    const quantity = quantityOf(parting.quantity);
+    const amount = (value: number): number => display.value(value, unit, quantity);
+    return words.first(
+      other,
+      letter,
+      on(parting.day),
+      seriesPhrase(parting.quantity, display),
+      display.number(amount(parting.other)),
+      `${display.number(amount(parting.first))} ${display.unit(unit, quantity) || unit}`,
     );
   });
 }
@@ -161,32 +187,29 @@ function quantitiesTable(
   { quantities }: Comparison,
   summaries: readonly RunSummary[],
 ): HTMLElement {
+  const { display } = maker;
+  const words = display.words.evidence.differences;
   const columns = [
-    { name: 'quantity' },
-    { name: 'unit' },
+    { name: words.quantity },
+    { name: words.unit },
     ...summaries.flatMap(({ letter }) => [
-      { name: `${letter} end`, number: true },
-      { name: `${letter} highest`, number: true },
+      { name: words.end(letter), number: true },
+      { name: words.highest(letter), number: true },
     ]),
-    { name: 'farthest apart', number: true },
+    { name: words.farthest, number: true },
   ];
-  const rows = quantities.map(({ name, unit, runs, end, highest }) => [
-    seriesPhrase(name),
-    unit,
-    ...runs.flatMap((run) => [shown(run?.end), shown(run?.highest)]),
-    Number.isNaN(end) ? '-' : percent(Math.max(Math.abs(end), Math.abs(highest))),
-  ]);
-  return scrolling(
-    maker,
-    'Key quantities side by side',
-    table(
-      maker,
-      'Largest differences first, in percent of the largest size in any run',
-      columns,
-      rows,
-      'stack',
-    ),
-  );
+  const rows = quantities.map(({ name, unit, runs, end, highest }) => {
+    const quantity = quantityOf(name);
+    const told = (value: number | undefined): string =>
+      display.number(value === undefined ? undefined : display.value(value, unit, quantity));
+    return [
+      seriesPhrase(name, display),
+      display.unit(unit, quantity) || display.words.text.unit(unit),
+      ...runs.flatMap((run) => [told(run?.end), told(run?.highest)]),
+      Number.isNaN(end) ? '-' : percent(Math.max(Math.abs(end), Math.abs(highest)), display),
+    ];
+  });
+  return scrolling(maker, words.sideBySide, table(maker, words.caption, columns, rows, 'stack'));
 }
 
 function limitsTable(
@@ -195,30 +218,40 @@ function limitsTable(
   summaries: readonly RunSummary[],
 ): readonly HTMLElement[] {
   if (limits.length === 0) return [];
+  const { display } = maker;
+  const words = display.words.evidence.differences;
+  const { limit: limitWord, where, whom: whomWord } = display.words.report.limits;
   const columns = [
-    { name: 'limit' },
-    { name: 'where' },
-    { name: 'for whom' },
+    { name: limitWord },
+    { name: where },
+    { name: whomWord },
     ...summaries.map(({ letter }) => ({ name: letter })),
   ];
   const rows = limits.map((limit) => [
-    boundPhrase(limit),
+    boundPhrase(limit, display),
     limit.place,
-    plain(limit.whom),
-    ...limit.runs.map((run) =>
+    plain(limit.whom, display),
+    ...limit.runs.map((run, i) =>
       run?.passed === true
-        ? `from day ${day(run.first)}, ${shown(run.total)} d`
+        ? words.fromDay(
+            run.first === undefined
+              ? display.words.text.none
+              : dayNames(summaries[i].account.startDate, display)(run.first),
+            display.number(run.total),
+          )
         : run?.judged === true
-          ? 'held'
+          ? words.held
           : '-',
     ),
   ]);
-  const name = 'Limits passed in some runs and not in all';
+  const name = words.limits;
   return [scrolling(maker, name, table(maker, name, columns, rows, 'stack'))];
 }
 
 /** How several runs differ, and why. */
 export function differencesSection(maker: Maker, summaries: readonly RunSummary[]): HTMLElement {
+  const { display } = maker;
+  const words = display.words.evidence.differences;
   const accounts = summaries.map(({ account }) => account);
   const comparison = compareRuns(accounts, apart);
   const [first, ...others] = summaries;
@@ -226,13 +259,7 @@ export function differencesSection(maker: Maker, summaries: readonly RunSummary[
     const runs = [first.system?.run, other.system?.run] as const;
     const [a, b] = runs;
     if (a === undefined || b === undefined)
-      return [
-        maker.html(
-          'p',
-          { class: 'note' },
-          `${first.letter} and ${other.letter}: a saved document cannot be asked why; make the report from the scenario files.`,
-        ),
-      ];
+      return [maker.html('p', { class: 'note' }, words.saved(first.letter, other.letter))];
     const values = (run: typeof a, name: string): ArrayLike<number> | undefined =>
       (run === a ? first : other).account.series.find((series) => series.name === name)?.values;
     const pair = compareRuns([first.account, other.account], apart);
@@ -240,29 +267,25 @@ export function differencesSection(maker: Maker, summaries: readonly RunSummary[
     const title = maker.html(
       'h3',
       {},
-      `Why ${other.letter} differs from ${first.letter} `,
+      words.why(other.letter, first.letter),
       maker.html('span', { class: 'unit' }, other.account.title),
     );
-    if (found.length === 0) return [title, maker.html('p', {}, 'Nothing differs enough to ask why.')];
+    if (found.length === 0) return [title, maker.html('p', {}, words.nothing)];
     return [
       title,
-      maker.html(
-        'p',
-        { class: 'note' },
-        'Each on the day on which it differs most. To the right: raised it; to the left: lowered it. The parts add up to the difference.',
-      ),
+      maker.html('p', { class: 'note' }, words.note),
       maker.html(
         'div',
         { class: 'pair' },
-        ...found.map((each) => reasons(maker, each, [first.letter, other.letter])),
+        ...found.map((each) => reasons(maker, each, [first.letter, other.letter], first.account.startDate)),
       ),
     ];
   });
   return section(
     maker,
     'differences',
-    'How the runs differ, and why',
-    ...partingText(comparison, summaries).map((text) => maker.html('p', {}, text)),
+    words.title,
+    ...partingText(comparison, summaries, display).map((text) => maker.html('p', {}, text)),
     quantitiesTable(maker, comparison, summaries),
     ...limitsTable(maker, comparison, summaries),
     ...whys,

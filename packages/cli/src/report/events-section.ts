@@ -1,7 +1,8 @@
 import type { RunEvent } from '@leat/core';
 import { eventsPicture, finished, type Maker, pageColours } from '@leat/view/pictures';
-import { day, listed, plain } from '@leat/view/text';
+import { type Display, eventText, listed, plain } from '@leat/view/text';
 import type { RunSummary } from './run-summary.js';
+import { dayAndDate } from './dated.js';
 import { daysOf } from './course-figures.js';
 import { figure, runTitle, section } from './elements.js';
 import { folded, table } from './elements.js';
@@ -9,33 +10,49 @@ import { folded, table } from './elements.js';
 /** Most events listed one by one. */
 const most = 150;
 
-function counted(events: readonly RunEvent[]): string {
+function counted(events: readonly RunEvent[], display: Display): string {
   const counts = new Map<string, number>();
   for (const { kind } of events) counts.set(kind, (counts.get(kind) ?? 0) + 1);
-  return listed([...counts].map(([kind, count]) => `${count} × ${plain(kind)}`));
+  const words = display.words.report.events;
+  return listed(
+    [...counts].map(([kind, count]) => words.counted(count, plain(kind, display))),
+    display,
+  );
 }
 
 function oneRun(maker: Maker, run: RunSummary, days: readonly [number, number], many: boolean): HTMLElement {
   const { events, letter, account } = run;
+  const { display } = maker;
+  const words = display.words.report.events;
+  const told = counted(events, display);
   const title = many ? [runTitle(maker, letter, account.title)] : [];
-  if (events.length === 0)
-    return maker.html('p', { class: 'note' }, ...title, ' Nothing happened but the days themselves.');
+  if (events.length === 0) return maker.html('p', { class: 'note' }, ...title, words.nothing);
   const svg = finished(maker, eventsPicture(maker, events, days, account.startDate, pageColours), {
-    title: `What happened when${many ? `, ${letter}` : ''}`,
-    description: `${counted(events)}, by day.`,
+    title: words.picture(many ? `, ${letter}` : ''),
+    description: words.described(told),
   });
   const rows = events
     .slice(0, most)
-    .map(({ time, kind, place, text }) => [day(time), plain(kind), place, text]);
+    .map(({ time, kind, place, text }) => [
+      dayAndDate(time, account.startDate, display),
+      plain(kind, display),
+      place,
+      eventText(text, display),
+    ]);
   const left = events.length - rows.length;
-  const caption = `Events${left > 0 ? `: the first ${most}, ${left} more are in leat run --json` : ''}`;
-  const columns = [{ name: 'day', number: true }, { name: 'what' }, { name: 'where' }, { name: 'how' }];
+  const caption = left > 0 ? words.first(most, left) : words.events;
+  const columns = [
+    { name: display.words.report.day, number: true },
+    { name: words.what },
+    { name: words.where },
+    { name: words.how },
+  ];
   return figure(
     maker,
     [svg],
-    many ? title : [`${counted(events)}.`],
+    many ? title : [`${told}.`],
     '',
-    folded(maker, `All ${events.length} events`, table(maker, caption, columns, rows)),
+    folded(maker, words.all(events.length), table(maker, caption, columns, rows)),
   );
 }
 
@@ -43,5 +60,10 @@ function oneRun(maker: Maker, run: RunSummary, days: readonly [number, number], 
 export function eventsSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
   const days = daysOf(runs);
   const figures = runs.map((run) => oneRun(maker, run, days, runs.length > 1));
-  return section(maker, 'events', 'What happened when', maker.html('div', { class: 'grid' }, ...figures));
+  return section(
+    maker,
+    'events',
+    maker.display.words.report.events.title,
+    maker.html('div', { class: 'grid' }, ...figures),
+  );
 }

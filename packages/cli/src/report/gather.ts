@@ -8,10 +8,11 @@ import {
   type Planting,
   type Run,
   type Scenario,
+  type ScenarioReading,
   type Vessel,
 } from '@leat/core';
 import type { DrawnFlow, DrawnVessel, LevelMark, Stand } from '@leat/view/pictures';
-import { day, plain, shown, volumeText } from '@leat/view/text';
+import { day, type Display, plain, plainDisplay, volumeText } from '@leat/view/text';
 import { accountOf } from '../commands/shared/simulated.js';
 import { openScenario, type ScenarioOptions } from '../commands/shared/referenced-files.js';
 import { simulated, type SimulatedRun } from '../commands/shared/simulated.js';
@@ -26,23 +27,28 @@ import { linesText } from '../terminal/columns.js';
 /** Points of the picture of nitrogen over time. */
 const timesDrawn = 90;
 
-function fishText({ number, species, mass, name }: Cohort): string {
+function fishText({ number, species, mass, name }: Cohort, display: Display): string {
+  const { later } = display.words.report.system;
   return number > 0
-    ? `${name}: ${number} ${plain(species)}, ${shown(mass)} g`
-    : `${name}: ${plain(species)}, later`;
+    ? `${name}: ${number} ${plain(species, display)}, ${display.amount(mass, 'g')}`
+    : `${name}: ${plain(species, display)}, ${later}`;
 }
 
-function cropText({ name, crop, area, batches, start }: Planting): string {
-  const word = name === crop || plain(crop).startsWith(plain(name)) ? plain(crop) : `${name}: ${plain(crop)}`;
-  const parts = batches > 1 ? `, ${batches} batches` : '';
-  return `${word}, ${shown(area)} m²${parts}${start === 'empty' ? ', bare at first' : ''}`;
+function cropText({ name, crop, area, batches, start }: Planting, display: Display): string {
+  const words = display.words.report.system;
+  const own = plain(crop, display);
+  const word = name === crop || plain(crop).startsWith(plain(name)) ? own : `${name}: ${own}`;
+  const parts = batches > 1 ? words.batches(batches) : '';
+  const bare = start === 'empty' ? words.bare : '';
+  return `${word}, ${display.amount(area, 'm²')}${parts}${bare}`;
 }
 
-function drawnVessel(scenario: Scenario, vessel: Vessel): DrawnVessel {
+function drawnVessel(scenario: Scenario, vessel: Vessel, display: Display): DrawnVessel {
+  const words = display.words.report.system;
   const { name, kind, volume, surface, capture } = vessel;
   return {
     name,
-    kind: plain(kind),
+    kind: plain(kind, display),
     volume,
     life: [
       ...(scenario.fish.some((cohort) => cohort.vessel === name) ? (['fish'] as const) : []),
@@ -50,11 +56,13 @@ function drawnVessel(scenario: Scenario, vessel: Vessel): DrawnVessel {
       ...(kind === 'media-bed' ? (['gravel'] as const) : []),
     ],
     holds: [
-      ...scenario.fish.filter((cohort) => cohort.vessel === name).map(fishText),
-      ...scenario.plantings.filter((planting) => planting.vessel === name).map(cropText),
-      ...(kind === 'biofilter' || kind === 'media-bed' ? [`biofilm on ${shown(surface)} m²`] : []),
-      ...(capture > 0 ? [`catches ${shown(capture * 100)} % of solids`] : []),
-      ...(name === scenario.reservoir ? ['its level moves'] : []),
+      ...scenario.fish.filter((cohort) => cohort.vessel === name).map((cohort) => fishText(cohort, display)),
+      ...scenario.plantings
+        .filter((planting) => planting.vessel === name)
+        .map((planting) => cropText(planting, display)),
+      ...(kind === 'biofilter' || kind === 'media-bed' ? [words.biofilm(display.amount(surface, 'm²'))] : []),
+      ...(capture > 0 ? [words.catches(display.number(capture * 100))] : []),
+      ...(name === scenario.reservoir ? [words.levelMoves] : []),
     ],
   };
 }
@@ -79,16 +87,17 @@ function drawnFlows({ model, samples }: Run): DrawnFlow[] {
   });
 }
 
-function levelsOf({ vessels, reservoir, topUp, pumps, flows }: Scenario): LevelMark[] {
+function levelsOf({ vessels, reservoir, topUp, pumps, flows }: Scenario, { words }: Display): LevelMark[] {
+  const told = words.report.system;
   const full = vessels.find(({ name }) => name === reservoir)?.volume;
   const inlets = pumps.flatMap(({ name, inlet }) =>
     flows.some((flow) => flow.kind === 'pumped' && flow.pump === name && flow.from === reservoir)
-      ? [{ value: inlet, text: `pump ${name} sucks air` }]
+      ? [{ value: inlet, text: told.sucksAir(name) }]
       : [],
   );
   return [
-    ...(full === undefined ? [] : [{ value: full, text: 'runs over' }]),
-    ...(topUp === undefined ? [] : [{ value: topUp.level, text: 'float closes' }]),
+    ...(full === undefined ? [] : [{ value: full, text: told.runsOver }]),
+    ...(topUp === undefined ? [] : [{ value: topUp.level, text: told.floatCloses }]),
     ...inlets.filter(({ value }) => value > 0),
   ];
 }
@@ -104,19 +113,21 @@ function standsOf({ model, samples }: Run): Stand[] {
   }));
 }
 
-function factsOf({ days, startDate, vessels, fish: cohorts, plantings, actions, rules }: Scenario): string[] {
+function factsOf(
+  { days, startDate, vessels, fish: cohorts, plantings, actions, rules }: Scenario,
+  display: Display,
+): string[] {
+  const words = display.words.report.facts;
   const total = (amounts: readonly number[]): number => amounts.reduce((sum, amount) => sum + amount, 0);
   const fish = total(cohorts.map(({ number }) => number));
   const area = total(plantings.map((planting) => planting.area));
   return [
-    `${shown(days)} days from ${startDate}`,
-    `${vessels.length} vessels, ${volumeText(total(vessels.map(({ volume }) => volume)))} of water`,
-    `${fish} fish at the start`,
-    `${shown(area)} m² for crops`,
-    ...(actions.length > 0
-      ? [`${actions.length} planned ${actions.length === 1 ? 'action' : 'actions'}`]
-      : []),
-    ...(rules.length > 0 ? [`${rules.length} ${rules.length === 1 ? 'rule' : 'rules'}`] : []),
+    words.days(display.number(days), startDate),
+    words.vessels(vessels.length, volumeText(total(vessels.map(({ volume }) => volume)), display)),
+    words.fish(fish),
+    words.area(display.amount(area, 'm²')),
+    ...(actions.length > 0 ? [words.actions(actions.length)] : []),
+    ...(rules.length > 0 ? [words.rules(rules.length)] : []),
   ];
 }
 
@@ -125,6 +136,7 @@ function systemSummary(
   text: string,
   { run, notes }: SimulatedRun,
   changes: readonly string[],
+  display: Display,
 ): SystemSummary {
   const { scenario } = run.model;
   const { note, startDate, vessels } = scenario;
@@ -134,10 +146,10 @@ function systemSummary(
     startDate,
     question: question.endsWith('?') ? question : '',
     changes,
-    facts: factsOf(scenario),
-    vessels: vessels.map((vessel) => drawnVessel(scenario, vessel)),
+    facts: factsOf(scenario, display),
+    vessels: vessels.map((vessel) => drawnVessel(scenario, vessel, display)),
     flows: drawnFlows(run),
-    levels: levelsOf(scenario),
+    levels: levelsOf(scenario, display),
     stands: standsOf(run),
     nitrogen: fatesOver(run, 'nitrogen', timesDrawn),
     paths: nitrogenPaths(run),
@@ -156,17 +168,24 @@ function changesOf({ set, tables, days, every, fit }: ScenarioOptions): string[]
   ];
 }
 
+/** A file that was read and is to be told of. */
+export interface Gathering {
+  /** How the file itself wants to be told. */
+  readonly wants?: NonNullable<ScenarioReading['display']>;
+  summary(display: Display): Promise<RunSummary>;
+}
+
 /**
  * Reads a file of which a report is to tell: the run that it holds (a document of `leat run --json`), or the
  * scenario that it is. Throws as `openScenario` and `savedRun` do.
- * @returns simulates the scenario, where it is one, and gives what is told
+ * @returns how the file wants to be told, and what simulates the scenario, where it is one, and gives what is told
  */
 export function openGathering(
   file: string,
   letter: string,
   options: ScenarioOptions,
   streams: Streams,
-): () => Promise<RunSummary> {
+): Gathering {
   const text = textOf(file);
   const saved = savedRun(file, text);
   const changes = changesOf(options);
@@ -175,10 +194,10 @@ export function openGathering(
       streams.note(
         linesText([`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it`]),
       );
-    return () => Promise.resolve({ letter, file, ...saved });
+    return { summary: () => Promise.resolve({ letter, file, ...saved }) };
   }
   const reading = openScenario(file, options);
-  return async () => {
+  const summary = async (display: Display): Promise<RunSummary> => {
     const simulation = await simulated(reading, {}, streams);
     const { run, used } = simulation;
     const account = accountOf(run);
@@ -189,15 +208,16 @@ export function openGathering(
       budgets: budgetsOf(run),
       events: run.events,
       manifest: manifestOf(run),
-      system: systemSummary(text, simulation, changes),
+      system: systemSummary(text, simulation, changes, display),
       sources: bibliography(used(), run.model.parameters),
     };
   };
+  return { ...(reading.display !== undefined && { wants: reading.display }), summary };
 }
 
 /** What a report tells of one file: see `openGathering`. */
 export const gather = (...asked: Parameters<typeof openGathering>): Promise<RunSummary> =>
-  openGathering(...asked)();
+  openGathering(...asked).summary(plainDisplay);
 
 const lengthOf = (times: readonly number[]): string => `${day(times[times.length - 1])} days`;
 

@@ -1,10 +1,11 @@
 import { type Harvest, harvestOf, type MonthlyYield } from '@leat/core';
 import { finished, harvestBars, type Maker, pageColours } from '@leat/view/pictures';
-import { costLines, harvestLines, plain, shown } from '@leat/view/text';
+import { costLines, type Display, harvestLines, plain } from '@leat/view/text';
 import { type Column, figure, folded, runTitle, section, table } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 
-const kilograms = (grams: number): string => shown(grams / 1000);
+const kilograms = (grams: number, display: Display): string =>
+  display.number(display.value(grams / 1000, 'kg'));
 
 /** What one crop or one cohort gave, by month. */
 interface Given {
@@ -13,14 +14,18 @@ interface Given {
   readonly months: readonly MonthlyYield[];
 }
 
-function givenBy({ crops, fish }: Harvest): readonly Given[] {
+function givenBy({ crops, fish }: Harvest, display: Display): readonly Given[] {
   return [
     ...crops.map(({ planting, crop, months }): Given => ({
-      name: planting === crop ? plain(crop) : `${planting} (${plain(crop)})`,
+      name: planting === crop ? plain(crop, display) : `${planting} (${plain(crop, display)})`,
       kind: 'crop',
       months,
     })),
-    ...fish.map(({ cohort, months }): Given => ({ name: `${cohort} (fish)`, kind: 'fish', months })),
+    ...fish.map(({ cohort, months }): Given => ({
+      name: display.words.report.harvest.fish(cohort),
+      kind: 'fish',
+      months,
+    })),
   ].filter(({ months }) => months.length > 0);
 }
 
@@ -35,19 +40,30 @@ function monthsOf(all: readonly Given[]): readonly string[] {
   });
 }
 
+/** Least length of a run whose harvest is shown by month, d: of a shorter one a bar or two would say nothing. */
+const leastDays = 60;
+
+const isLong = ({ time }: RunSummary['account']): boolean => time[time.length - 1] - time[0] >= leastDays;
+
 /** What was harvested by month, a row each, kg; fish beside crops. */
 function monthTable(maker: Maker, all: readonly Given[], names: readonly string[]): HTMLElement {
+  const { display } = maker;
+  const words = display.words.report;
+  const unit = display.unit('kg');
   const columns: readonly Column[] = [
-    { name: 'harvested, kg' },
+    { name: words.harvest.harvested(unit) },
     ...names.map((name) => ({ name, number: true })),
-    { name: 'in all', number: true },
+    { name: words.inAll, number: true },
   ];
   const rows = all.map(({ name, months }) => [
     name,
-    ...names.map((month) => kilograms(months.find((each) => each.month === month)?.mass ?? 0)),
-    kilograms(months.reduce((total, { mass }) => total + mass, 0)),
+    ...names.map((month) => kilograms(months.find((each) => each.month === month)?.mass ?? 0, display)),
+    kilograms(
+      months.reduce((total, { mass }) => total + mass, 0),
+      display,
+    ),
   ]);
-  return table(maker, 'Harvest by month, kg fresh', columns, rows);
+  return table(maker, words.harvest.byMonth(unit), columns, rows);
 }
 
 /** A small picture of bars for each crop and cohort, all of one scale. */
@@ -57,36 +73,43 @@ function monthPictures(
   months: readonly string[],
   most: number,
 ): HTMLElement {
+  const { display } = maker;
+  const words = display.words.report.harvest;
+  const unit = display.unit('kg');
   const figures = all.map(({ name, kind, months: harvested }) => {
     const svg = harvestBars(
       maker,
       { harvested, months, most, colour: kind === 'fish' ? pageColours.fish : pageColours.crop },
       pageColours,
     );
-    const told = harvested.map(({ month, mass }) => `${month} ${kilograms(mass)} kg`).join(', ');
-    const picture = finished(maker, svg, { title: `Harvest by month: ${name}`, description: `${told}.` });
-    return figure(maker, [picture], [`${name}, kg`]);
+    const told = harvested
+      .map(({ month, mass }) => `${month} ${kilograms(mass, display)} ${unit}`)
+      .join(', ');
+    const picture = finished(maker, svg, { title: words.pictureMonth(name), description: `${told}.` });
+    return figure(maker, [picture], [words.caption(name, unit)]);
   });
   return maker.html('div', { class: 'panels harvested' }, ...figures);
 }
 
 /** What each run harvested: in all, by month, for each square metre, kilogram of feed and cubic metre of water; and its cost. */
 export function harvestSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const { display } = maker;
+  const words = display.words.report.harvest;
   const harvests = runs.map(({ system }) => (system === undefined ? undefined : harvestOf(system.run)));
-  const all = harvests.flatMap((harvest) => (harvest === undefined ? [] : givenBy(harvest)));
+  const all = harvests.flatMap((harvest) => (harvest === undefined ? [] : givenBy(harvest, display)));
   const most = Math.max(0, ...all.flatMap(({ months }) => months.map(({ mass }) => mass)));
   const parts = runs.flatMap(({ letter, account }, i) => {
     const harvest = harvests[i];
     if (harvest === undefined) return [];
-    const [, ...lines] = harvestLines(harvest);
-    const given = givenBy(harvest);
-    const months = given.length === 0 ? [] : monthsOf(given);
+    const [, ...lines] = harvestLines(harvest, display);
+    const given = givenBy(harvest, display);
+    const months = given.length === 0 || !isLong(account) ? [] : monthsOf(given);
     const title = runs.length > 1 ? [maker.html('h3', {}, runTitle(maker, letter, account.title))] : [];
-    const costs = account.costs === undefined ? [] : costLines(account.costs);
+    const costs = account.costs === undefined ? [] : costLines(account.costs, display);
     return [
       ...title,
       lines.length === 0
-        ? maker.html('p', {}, 'Nothing was harvested.')
+        ? maker.html('p', {}, words.nothing)
         : maker.html('ul', {}, ...lines.map((line) => maker.html('li', {}, line.trim()))),
       ...(months.length === 0
         ? []
@@ -94,19 +117,19 @@ export function harvestSection(maker: Maker, runs: readonly RunSummary[]): HTMLE
             monthPictures(maker, given, months, most),
             folded(
               maker,
-              `Harvest by month in figures${runs.length > 1 ? ` (${letter})` : ''}`,
+              words.figuresMonth(runs.length > 1 ? ` (${letter})` : ''),
               monthTable(maker, given, months),
             ),
           ]),
       ...(costs.length === 0
         ? []
         : [
-            maker.html('p', {}, 'By the prices of the file:'),
+            maker.html('p', {}, words.prices),
             maker.html('ul', { class: 'costs' }, ...costs.map((line) => maker.html('li', {}, line))),
           ]),
     ];
   });
-  return section(maker, 'harvest', 'Harvest', ...parts);
+  return section(maker, 'harvest', words.title, ...parts);
 }
 
 /** Whether a run harvests or grows anything that a harvest could be told of. */

@@ -1,89 +1,96 @@
 import { type LimitResult, worstFirst } from '@leat/core';
 import type { Child, Maker } from '@leat/view/pictures';
-import { boundPhrase, boundUnit, day, plain, shown } from '@leat/view/text';
+import { boundPhrase, boundUnit, type Display, plain } from '@leat/view/text';
 import { worstCharts } from './courses-section.js';
 import type { RunSummary } from './run-summary.js';
+import { dayAndDate } from './dated.js';
 import { runTitle, section } from './elements.js';
 import { folded, scrolling, table, type Column } from './elements.js';
 
-const columns: readonly Column[] = [
-  { name: 'limit' },
-  { name: 'where' },
-  { name: 'for whom' },
-  { name: 'first passed, day', number: true },
-  { name: 'for, days', number: true },
-  { name: 'farthest', number: true },
-  { name: 'on day', number: true },
-  { name: 'source' },
-];
+function columnsOf({ words }: Display): readonly Column[] {
+  const told = words.report.limits;
+  return [
+    { name: told.limit },
+    { name: told.where },
+    { name: told.whom },
+    { name: told.first, number: true },
+    { name: told.lasting, number: true },
+    { name: told.farthest, number: true },
+    { name: told.onDay, number: true },
+    { name: told.source },
+  ];
+}
 
 /** Most limits passed that stand open; of more than one beyond them the rest is folded. */
 const mostPassed = 3;
 
-function limitRow(limit: LimitResult): readonly Child[] {
-  const { place, whom, first, total, worst, worstAt, source, page, mark } = limit;
+function limitRow(limit: LimitResult, startDate: string, display: Display): readonly Child[] {
+  const { place, whom, first, total, worstAt, source, page, mark } = limit;
   return [
-    boundPhrase(limit),
+    boundPhrase(limit, display),
     place,
-    plain(whom),
-    day(first),
-    shown(total),
-    `${shown(worst)}${boundUnit(limit)}`,
-    day(worstAt),
+    plain(whom, display),
+    dayAndDate(first, startDate, display),
+    display.number(total),
+    `${worstOf(limit, display)}${boundUnit(limit, display)}`,
+    dayAndDate(worstAt, startDate, display),
     `${source}${page === '-' || page === '' ? '' : `, ${page}`} [${mark}]`,
   ];
 }
 
-const meanText = ({ averaging }: LimitResult): string =>
-  averaging > 0
-    ? `mean over ${averaging < 1 ? `${shown(averaging * 24)} h` : `${shown(averaging)} d`}`
-    : 'at any time';
+const worstOf = ({ worst, unit, quantity }: LimitResult, display: Display): string =>
+  display.number(worst === undefined ? undefined : display.value(worst, unit, quantity));
+
+function meanText({ averaging }: LimitResult, { words, number }: Display): string {
+  const { limits } = words.report;
+  const { spans } = words.text;
+  if (!(averaging > 0)) return limits.anyTime;
+  return limits.meanOver(averaging < 1 ? spans.hours(number(averaging * 24)) : spans.day(number(averaging)));
+}
 
 function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): readonly HTMLElement[] {
-  const { limits, title } = account;
+  const { display } = maker;
+  const words = display.words.report.limits;
+  const { limits, title, startDate } = account;
   const passed = limits.filter((limit) => limit.passed).sort(worstFirst);
   const within = limits.filter((limit) => limit.judged && !limit.passed);
   const unjudged = limits.filter(({ judged }) => !judged);
-  const name = many ? ` in ${letter}` : '';
+  const name = many ? display.words.report.in(letter) : '';
   const rows = (caption: string, those: readonly LimitResult[]): HTMLElement =>
-    table(maker, caption, columns, those.map(limitRow), 'stack');
+    table(
+      maker,
+      caption,
+      columnsOf(display),
+      those.map((limit) => limitRow(limit, startDate, display)),
+      'stack',
+    );
   const head = passed.length > mostPassed + 1 ? passed.slice(0, mostPassed) : passed;
   const rest = passed.slice(head.length);
   const passedText =
     passed.length === 0
-      ? [maker.html('p', {}, 'No limit that could be judged was passed.')]
+      ? [maker.html('p', {}, words.none)]
       : [
-          scrolling(
-            maker,
-            `Table of limits passed${name}`,
-            rows(`Limits passed${name}, what harms fish most at the head`, head),
-          ),
+          scrolling(maker, words.table(name), rows(words.caption(name), head)),
           ...(rest.length === 0
             ? []
-            : [
-                folded(
-                  maker,
-                  `${rest.length} more limits passed${name}`,
-                  rows(`More limits passed${name}`, rest),
-                ),
-              ]),
+            : [folded(maker, words.more(rest.length, name), rows(words.moreCaption(name), rest))]),
         ];
   const held = table(
     maker,
-    'Limits that were held',
+    words.heldCaption,
     [
-      { name: 'limit' },
-      { name: 'judged as' },
-      { name: 'where' },
-      { name: 'for whom' },
-      { name: 'nearest', number: true },
+      { name: words.limit },
+      { name: words.judgedAs },
+      { name: words.where },
+      { name: words.whom },
+      { name: words.nearest, number: true },
     ],
     within.map((limit) => [
-      boundPhrase(limit),
-      meanText(limit),
+      boundPhrase(limit, display),
+      meanText(limit, display),
       limit.place,
-      plain(limit.whom),
-      shown(limit.worst),
+      plain(limit.whom, display),
+      worstOf(limit, display),
     ]),
   );
   return [
@@ -95,24 +102,22 @@ function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): r
           maker.html(
             'details',
             {},
-            maker.html('summary', {}, `${within.length} limits were held`),
-            scrolling(maker, `Limits held${name}`, held),
+            maker.html('summary', {}, words.held(within.length)),
+            scrolling(maker, words.heldTable(name), held),
           ),
         ]),
-    ...(unjudged.length === 0
-      ? []
-      : [
-          maker.html(
-            'p',
-            { class: 'note' },
-            `${unjudged.length} could not be judged: the run is shorter than their mean, or nobody they are for was there.`,
-          ),
-        ]),
+    ...(unjudged.length === 0 ? [] : [maker.html('p', { class: 'note' }, words.unjudged(unjudged.length))]),
   ];
 }
 
 /** The limits that each run passed: what, where, for whom, when, for how long, how far and by which source; and their charts. */
 export function limitsSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
   const parts = runs.flatMap((run) => oneRun(maker, run, runs.length > 1));
-  return section(maker, 'limits', 'Limits passed', ...parts, ...worstCharts(maker, runs));
+  return section(
+    maker,
+    'limits',
+    maker.display.words.report.limits.title,
+    ...parts,
+    ...worstCharts(maker, runs),
+  );
 }

@@ -10,7 +10,8 @@ import {
   pageColours,
   perGramFor,
 } from '@leat/view/pictures';
-import { day, listed, percent, shown } from '@leat/view/text';
+import { dayNames, fatePhrase, listed, percent } from '@leat/view/text';
+import { dayAndDate } from './dated.js';
 import { daysOf } from './course-figures.js';
 import { bar, figure, folded, runTitle, section, table } from './elements.js';
 import type { RunSummary, SystemSummary } from './run-summary.js';
@@ -30,6 +31,8 @@ export function fatesTable(
   most: number,
   colour: (name: string) => string,
 ): HTMLElement {
+  const { display } = maker;
+  const words = display.words.report;
   const row = (
     name: string,
     amount: number,
@@ -41,11 +44,11 @@ export function fatesTable(
       'tr',
       kind === '' ? {} : { class: kind },
       maker.html('th', { scope: 'row' }, name),
-      maker.html('td', { class: 'number' }, `${shown(amount)} ${unit}`),
-      maker.html('td', { class: 'number' }, percent(share)),
+      maker.html('td', { class: 'number' }, display.amount(amount, unit)),
+      maker.html('td', { class: 'number' }, percent(share, display)),
       maker.html('td', { class: 'bar' }, mark),
     );
-  const head = ['', unit, 'share', ''].map((name, i) =>
+  const head = ['', display.unit(unit), words.share, ''].map((name, i) =>
     i === 0 || i === 3 ? maker.html('td', {}) : maker.html('th', { scope: 'col', class: 'number' }, name),
   );
   return maker.html(
@@ -56,9 +59,15 @@ export function fatesTable(
     maker.html(
       'tbody',
       {},
-      row('in all', total(shares, 'amount'), total(shares, 'share'), '', 'total'),
+      row(words.inAll, total(shares, 'amount'), total(shares, 'share'), '', 'total'),
       ...shares.map(({ name, amount, share }) =>
-        row(name, amount, share, bar(maker, { value: amount, colour: colour(name) }, most, false), ''),
+        row(
+          fatePhrase(name, display),
+          amount,
+          share,
+          bar(maker, { value: amount, colour: colour(name) }, most, false),
+          '',
+        ),
       ),
     ),
   );
@@ -78,14 +87,19 @@ function flowFigure(
   title: readonly Node[],
 ): HTMLElement {
   const { paths } = system;
-  const name = ({ name: text }: { name: string }): string => text;
+  const { display } = maker;
+  const words = display.words.report.nitrogen;
+  const shown = (mass: number): string => display.number(display.value(mass, 'g'));
+  const name = ({ name: text }: { name: string }): string => fatePhrase(text, display);
   const steps = [...paths.links]
     .sort((a, b) => b.amount - a.amount)
     .map(
       ({ from, to, amount }) => [name(paths.places[from]), name(paths.places[to]), shown(amount)] as const,
     );
-  const description = `Grams of nitrogen over the run: ${steps.map(([from, to, amount]) => `${from} to ${to} ${amount}`).join('; ')}.`;
-  const telling = { title: 'Where nitrogen came from, what it became and where it went', description };
+  const description = words.described(
+    steps.map(([from, to, amount]) => words.step(from, to, amount)).join('; '),
+  );
+  const telling = { title: words.picture, description };
   const wide = nitrogenFlow(
     maker,
     paths,
@@ -100,22 +114,19 @@ function flowFigure(
   );
   wide.setAttribute('class', 'wide');
   narrow.setAttribute('class', 'narrow');
-  const round =
-    paths.circled > 0
-      ? ` ${shown(paths.circled)} g that only went round (ammonia into biofilm and solids and back) are left out of the widths.`
-      : '';
+  const round = paths.circled > 0 ? words.round(display.amount(paths.circled, 'g')) : '';
   return figure(
     maker,
     [finished(maker, wide, telling), finished(maker, narrow, telling)],
-    [...title, `Widths are grams of nitrogen over the whole run.${round}`],
+    [...title, words.widths(round)],
     'flow',
     folded(
       maker,
-      'Every step in grams',
+      words.everyStep,
       table(
         maker,
-        'Nitrogen over the run, g',
-        [{ name: 'from' }, { name: 'to' }, { name: 'g N', number: true }],
+        words.overRun,
+        [{ name: words.from }, { name: words.to }, { name: display.unit('g N'), number: true }],
         steps,
       ),
     ),
@@ -129,21 +140,31 @@ function areaFigure(
   title: readonly Node[],
 ): HTMLElement {
   const { time, parts } = nitrogen;
+  const { display } = maker;
+  const words = display.words.report.nitrogen;
+  const shown = display.number;
+  const on = dayNames(scale.startDate, display);
   const last = time.length - 1;
-  const ends = parts.map(({ name, amounts }) => `${name} ${shown(amounts[last])} g`);
+  const ends = parts.map(({ name, amounts }) => `${fatePhrase(name, display)} ${shown(amounts[last])} g`);
   const svg = finished(maker, fatesArea(maker, nitrogen, scale, areaFrame, pageColours), {
-    title: 'Where nitrogen had gone by each day, g',
-    description: `By day ${day(time[last])}: ${listed(ends)}.`,
+    title: words.areaPicture,
+    description: words.byDay(on(time[last]), listed(ends, display)),
   });
   const picked = [0, 0.25, 0.5, 0.75, 1].map((share) => Math.round(share * last));
-  const rows = parts.map(({ name, amounts }) => [name, ...picked.map((i) => shown(amounts[i]))]);
-  const columns = [{ name: 'g N by day' }, ...picked.map((i) => ({ name: day(time[i]), number: true }))];
+  const rows = parts.map(({ name, amounts }) => [
+    fatePhrase(name, display),
+    ...picked.map((i) => shown(amounts[i])),
+  ]);
+  const columns = [
+    { name: words.columnDay },
+    ...picked.map((i) => ({ name: dayAndDate(time[i], scale.startDate, display), number: true })),
+  ];
   return figure(
     maker,
     [svg],
-    [...title, 'Added up from the start, g N; what stays in the system is counted where it is.'],
+    [...title, words.added],
     '',
-    folded(maker, 'Values', table(maker, 'Where nitrogen had gone, g', columns, rows)),
+    folded(maker, display.words.report.values, table(maker, words.areaTable, columns, rows)),
   );
 }
 
@@ -152,6 +173,8 @@ const moves = ({ paths }: SystemSummary): boolean => paths.links.some(({ amount 
 
 /** The nitrogen of each run: as flows, over time, and as a balance that closes. */
 export function nitrogenSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const { display } = maker;
+  const words = display.words.report.nitrogen;
   const systems = runs.flatMap(({ system }) => (system === undefined ? [] : [system]));
   const perGram = perGramFor(
     systems.map(({ paths }) => paths),
@@ -170,11 +193,8 @@ export function nitrogenSection(maker: Maker, runs: readonly RunSummary[]): HTML
   const note = (run: RunSummary, text: string): HTMLElement =>
     maker.html('p', { class: 'note' }, ...title(run), text);
   const flows = runs.map((run) => {
-    if (run.system === undefined)
-      return note(run, 'A saved document holds no course of nitrogen to draw; its balance is below.');
-    return moves(run.system)
-      ? flowFigure(maker, run.system, perGram, title(run))
-      : note(run, 'No nitrogen moved: there is no flow to draw.');
+    if (run.system === undefined) return note(run, words.savedNone);
+    return moves(run.system) ? flowFigure(maker, run.system, perGram, title(run)) : note(run, words.noFlow);
   });
   const areas = runs.flatMap((run) =>
     run.system === undefined || !moves(run.system)
@@ -186,20 +206,23 @@ export function nitrogenSection(maker: Maker, runs: readonly RunSummary[]): HTML
     return maker.html(
       'div',
       {},
-      maker.html('h3', {}, ...(runs.length > 1 ? title(run) : ['The balance'])),
-      fatesTable(maker, 'Nitrogen came from', from, 'g', most, colourOf),
-      fatesTable(maker, 'Nitrogen went to', to, 'g', most, colourOf),
+      maker.html('h3', {}, ...(runs.length > 1 ? title(run) : [words.balance])),
+      fatesTable(maker, words.cameFrom, from, 'g', most, colourOf),
+      fatesTable(maker, words.wentTo, to, 'g', most, colourOf),
       maker.html(
         'p',
         { class: 'note' },
-        `What is not accounted for: ${residual.toExponential(1)} g${total > 0 ? `, ${percent(Math.abs(residual) / total)} of what came` : ''}.`,
+        words.residual(
+          display.digits(residual.toExponential(1)),
+          total > 0 ? words.ofWhatCame(percent(Math.abs(residual) / total, display)) : '',
+        ),
       ),
     );
   });
   return section(
     maker,
     'nitrogen',
-    'Where the nitrogen went',
+    words.title,
     ...flows,
     ...(runs.length > 1
       ? [

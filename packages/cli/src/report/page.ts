@@ -1,4 +1,5 @@
 import { type Maker, newMaker } from '@leat/view/pictures';
+import { type Display, plainDisplay } from '@leat/view/text';
 import { newDocument } from '../files/new-document.js';
 import type { RunSummary } from './run-summary.js';
 import { afterSection, isDisturbed } from './after-section.js';
@@ -42,7 +43,11 @@ function contents(maker: Maker, sections: readonly HTMLElement[]): HTMLElement {
     const inside = each.querySelector(`#${insideOf(each.id)}`);
     return maker.html('li', {}, maker.html('a', { href: `#${inside?.id ?? each.id}` }, title));
   });
-  return maker.html('nav', { 'aria-label': 'Contents' }, maker.html('ul', {}, ...links));
+  return maker.html(
+    'nav',
+    { 'aria-label': maker.display.words.report.contents },
+    maker.html('ul', {}, ...links),
+  );
 }
 
 /**
@@ -59,9 +64,11 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; 
  * A report of one or several runs as one HTML file that needs nothing beside it. The same runs give the
  * same bytes.
  */
-export function reportPage(runs: readonly RunSummary[]): string {
+export function reportPage(runs: readonly RunSummary[], display: Display = plainDisplay): string {
   const document = newDocument();
-  const maker = newMaker(document);
+  document.documentElement.setAttribute('lang', display.words.language);
+  const maker = newMaker(document, display);
+  const words = display.words.report;
   const open: readonly Section[] = [
     ...(runs.some(hasHarvest) ? [harvestSection] : []),
     waterSection,
@@ -95,11 +102,7 @@ export function reportPage(runs: readonly RunSummary[]): string {
     askedHeader(maker, runs),
     contents(maker, sections),
     maker.html('main', {}, ...sections),
-    maker.html(
-      'footer',
-      {},
-      maker.html('p', { class: 'note' }, 'Made by leat report. A design and teaching aid, not a guarantee.'),
-    ),
+    maker.html('footer', {}, maker.html('p', { class: 'note' }, words.footer)),
   );
   return `<!doctype html>\n${document.documentElement.outerHTML}\n`;
 }

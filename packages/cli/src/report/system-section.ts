@@ -9,48 +9,76 @@ import {
   systemPicture,
   wideSystem,
 } from '@leat/view/pictures';
-import { listed, shown, volumeText } from '@leat/view/text';
+import { type Display, flowPhrase, listed, volumeText } from '@leat/view/text';
 import type { RunSummary, SystemSummary } from './run-summary.js';
 import { figure, runTitle, section } from './elements.js';
 import { folded, table } from './elements.js';
 
-const end = (name: string | undefined): string => name ?? 'outside';
+const end = (name: string | undefined, { words }: Display): string => name ?? words.report.system.outside;
 
-function described({ vessels, flows }: SystemSummary): string {
+function described({ vessels, flows }: SystemSummary, display: Display): string {
+  const words = display.words.report.system;
   const tanks = vessels.map(({ name, kind, volume, holds }) =>
-    [`${name} (${kind}, ${volumeText(volume)})`, ...holds].join(': '),
+    [`${name} (${kind}, ${volumeText(volume, display)})`, ...holds].join(': '),
   );
-  const ways = flows.filter(({ to }) => to !== undefined).map(({ from, to }) => `${end(from)} to ${end(to)}`);
-  return `Vessels: ${tanks.join('; ')}. Water goes ${listed(ways)}.`;
+  const ways = flows
+    .filter(({ to }) => to !== undefined)
+    .map(({ from, to }) => words.way(end(from, display), end(to, display)));
+  return words.described(tanks.join('; '), listed(ways, display));
 }
 
 /** What leaves for good, by vessel: it is not drawn, but said. */
-function losses(flows: readonly DrawnFlow[]): string {
+function losses(flows: readonly DrawnFlow[], display: Display): string {
+  const words = display.words.report.system;
   const kinds = new Map<string, number>();
   for (const { to, kind, rate } of flows)
     if (to === undefined) kinds.set(kind, (kinds.get(kind) ?? 0) + rate);
-  const lost = [...kinds].map(([kind, rate]) => `${shown(rate * 1000)} L/d by ${kind}`);
-  return lost.length === 0 ? '' : `Not drawn: ${listed(lost)}.`;
+  const lost = [...kinds].map(([kind, rate]) =>
+    words.loss(display.amount(rate * 1000, 'L/d'), flowPhrase(kind, display)),
+  );
+  return lost.length === 0 ? '' : words.notDrawn(listed(lost, display));
 }
 
 function tables(maker: Maker, { vessels, flows }: SystemSummary): HTMLElement {
+  const { display } = maker;
+  const words = display.words.report.system;
   const both = maker.html(
     'div',
     {},
     table(
       maker,
-      'Vessels',
-      [{ name: 'vessel' }, { name: 'kind' }, { name: 'water', number: true }, { name: 'holds' }],
-      vessels.map(({ name, kind, volume, holds }) => [name, kind, volumeText(volume), holds.join('; ')]),
+      words.vessels,
+      [
+        { name: words.vessel },
+        { name: words.kind },
+        { name: words.water, number: true },
+        { name: words.holds },
+      ],
+      vessels.map(({ name, kind, volume, holds }) => [
+        name,
+        kind,
+        volumeText(volume, display),
+        holds.join('; '),
+      ]),
     ),
     table(
       maker,
-      'Ways of water, mean over the run',
-      [{ name: 'from' }, { name: 'to' }, { name: 'how' }, { name: 'm³/d', number: true }],
-      flows.map(({ from, to, kind, rate }) => [end(from), end(to), kind, shown(rate)]),
+      words.ways,
+      [
+        { name: words.from },
+        { name: words.to },
+        { name: words.how },
+        { name: display.unit('m³/d'), number: true },
+      ],
+      flows.map(({ from, to, kind, rate }) => [
+        end(from, display),
+        end(to, display),
+        flowPhrase(kind, display),
+        display.number(display.value(rate, 'm³/d')),
+      ]),
     ),
   );
-  return folded(maker, 'Vessels and flows of water in figures', both);
+  return folded(maker, words.inFigures, both);
 }
 
 /** Room of a picture on a narrow screen, px. */
@@ -73,6 +101,8 @@ function fitting(
 
 /** Vessels and flows drawn, one picture for each run that has a system of its own. */
 export function systemSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const { display } = maker;
+  const words = display.words.report.system;
   const seen = new Map<string, string[]>();
   const shapes = runs.map(({ system }) =>
     system === undefined
@@ -83,24 +113,18 @@ export function systemSection(maker: Maker, runs: readonly RunSummary[]): HTMLEl
   const parts = [...seen].flatMap(([shape, letters]) => {
     const { system } = runs[shapes.indexOf(shape)];
     if (system === undefined)
-      return [
-        maker.html(
-          'p',
-          { class: 'note' },
-          `${listed(letters)}: a saved document holds no vessels and flows to draw; make the report from the scenario file.`,
-        ),
-      ];
+      return [maker.html('p', { class: 'note' }, words.saved(listed(letters, display)))];
     const drawn = (kind: string, frames: readonly SystemFrame[]): Element => {
       const svg = fitting(maker, system, frames);
       svg.setAttribute('class', kind);
       svg.setAttribute('style', `max-width:${mostEnlarged * Number(svg.getAttribute('width'))}px`);
       return finished(maker, svg, {
-        title: 'The system: vessels and flows of water',
-        description: described(system),
+        title: words.picture,
+        description: described(system, display),
       });
     };
-    const text = `Widths are the mean flow over the run; dashed: water from outside. ${losses(system.flows)}`;
-    const caption = runs.length > 1 ? [runTitle(maker, listed(letters), text)] : [text];
+    const text = words.caption(losses(system.flows, display));
+    const caption = runs.length > 1 ? [runTitle(maker, listed(letters, display), text)] : [text];
     return [
       figure(
         maker,
@@ -111,5 +135,5 @@ export function systemSection(maker: Maker, runs: readonly RunSummary[]): HTMLEl
       ),
     ];
   });
-  return section(maker, 'system', 'The system', ...parts);
+  return section(maker, 'system', words.title, ...parts);
 }

@@ -1,12 +1,13 @@
 import { fatesOf } from '@leat/core';
 import type { Maker } from '@leat/view/pictures';
-import { shown } from '@leat/view/text';
 import type { RunSummary } from './run-summary.js';
 import { fatesTable } from './nitrogen-section.js';
 import { runTitle, section } from './elements.js';
 
 /** The water balance of each run, on one scale. */
 export function waterSection(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
+  const { display } = maker;
+  const words = display.words.report.water;
   const fates = runs.map(({ account }) => fatesOf(account.water));
   const most = Math.max(...fates.flatMap(({ from, to }) => [...from, ...to].map(({ amount }) => amount)));
   const balances = runs.map(({ letter, account }, i) => {
@@ -19,18 +20,18 @@ export function waterSection(maker: Maker, runs: readonly RunSummary[]): HTMLEle
       maker.html(
         'div',
         runs.length > 1 ? {} : { class: 'pair' },
-        fatesTable(maker, 'Water came from', from, 'm³', most, () => 'var(--pool)'),
-        fatesTable(maker, 'Water went to', to, 'm³', most, () => 'var(--water)'),
+        fatesTable(maker, words.from, from, 'm³', most, () => 'var(--pool)'),
+        fatesTable(maker, words.to, to, 'm³', most, () => 'var(--water)'),
       ),
       ...(length > 0
-        ? [maker.html('p', { class: 'note' }, `${shown((total / length) * 1000)} L a day in the mean.`)]
+        ? [maker.html('p', { class: 'note' }, words.mean(display.amount((total / length) * 1000, 'L')))]
         : []),
     );
   });
   return section(
     maker,
     'water',
-    'The water balance',
+    words.title,
     maker.html('div', runs.length > 1 ? { class: 'runs balances' } : {}, ...balances),
   );
 }

@@ -34,6 +34,7 @@ const customary: Readonly<Record<string, string>> = {
   g: 'oz',
   kg: 'lb',
   m2: 'ft2',
+  'm²': 'ft²',
   m: 'ft',
   cm: 'in',
   mm: 'in',
@@ -58,6 +59,7 @@ const simple: Readonly<Record<string, Choosable>> = {
   g: 'mass',
   kg: 'mass',
   m2: 'area',
+  'm²': 'area',
   m: 'length',
   cm: 'length',
   mm: 'length',
@@ -135,6 +137,9 @@ export function readUnitChoice(words: readonly string[]): {
 /** Words behind a unit that say of what, such as `dry`: they stay. */
 const suffix = /^(\S+)( (?:dry|fresh|N|COD|O2|Cl))$/;
 
+/** The simple units of a fraction such as `kg dry/m2` or `g/(m2 d)`: the first is above the line, the others below it. */
+const simpleUnit = /[^\s/()]+(?: (?:dry|fresh|N|COD|O2|Cl)(?![^\s/)]))?/g;
+
 /** The unit that a plain unit (no fraction) is shown in. */
 function plainUnit(unit: string, choice: UnitChoice): string {
   const [, stem = unit, rest = ''] = suffix.exec(unit) ?? [];
@@ -158,13 +163,10 @@ export function unitShown(unit: string, choice: UnitChoice, quantity = ''): stri
   const chosen = ofSort(quantity, choice);
   if (chosen !== undefined && inUnit(1, unit, chosen) !== undefined) return chosen;
   if (concentration.test(unit)) return unit;
-  return unit
-    .split('/')
-    .map((part) => plainUnit(part, choice))
-    .join('/');
+  return unit.replace(simpleUnit, (part) => plainUnit(part, choice));
 }
 
-const bare = (unit: string): string => (suffix.exec(unit)?.[1] ?? unit).replace('³', '3');
+const bare = (unit: string): string => (suffix.exec(unit)?.[1] ?? unit).replace('³', '3').replace('²', '2');
 
 /**
  * A number of one unit in the unit it is shown in, as `unitShown` gives it: by the conversions of `@leat/core/units`, a
@@ -174,7 +176,7 @@ export function valueShown(value: number, unit: string, to: string): number {
   if (unit === to) return value;
   const whole = inUnit(value, bare(unit), bare(to));
   if (whole !== undefined) return whole;
-  const [from, onto] = [unit.split('/'), to.split('/')];
+  const [from, onto] = [unit.match(simpleUnit) ?? [], to.match(simpleUnit) ?? []];
   return from.reduce((result, part, i) => {
     const factor = part === onto[i] ? 1 : inUnit(1, bare(part), bare(onto[i]));
     if (factor === undefined) throw new RangeError(`no conversion from ${part} to ${onto[i]}`);

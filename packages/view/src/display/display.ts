@@ -28,6 +28,8 @@ export interface Display {
   readonly number: (value: number | undefined) => string;
   /** A number that is written already, with the decimal sign of the language. */
   readonly digits: (written: string) => string;
+  /** Words of the numbers of an axis; absent where they are as Plot writes them. */
+  readonly ticks?: (value: number) => string;
   /** A list in a sentence: `a, b and c`. */
   readonly list: (items: readonly string[]) => string;
   /** The unit in which a quantity is shown that results give in `unit`; empty for numbers without one. */
@@ -43,6 +45,7 @@ export function displayOf(choice: DisplayChoice): Display {
   const words = tables[choice.language];
   const month = new Intl.DateTimeFormat(words.locale, { month: 'short', timeZone: 'UTC' });
   const lists = new Intl.ListFormat(words.lists, { type: 'conjunction' });
+  const axis = new Intl.NumberFormat(words.locale, { maximumSignificantDigits: 6, useGrouping: false });
   const decimal =
     new Intl.NumberFormat(words.locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ??
     '.';
@@ -59,6 +62,7 @@ export function displayOf(choice: DisplayChoice): Display {
     valueShown(of, unit, unitShown(unit, units, quantity));
   return {
     ...{ choice, words, number, digits, value },
+    ...(decimal !== '.' && { ticks: (of: number) => axis.format(of) }),
     months: Array.from({ length: 12 }, (_, i) => month.format(new Date(Date.UTC(2001, i, 15)))),
     list: (items) => lists.format(items),
     unit: (unit, quantity = '') => named(unit, quantity),

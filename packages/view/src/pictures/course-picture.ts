@@ -171,7 +171,10 @@ export function coursePicture(maker: Maker, drawing: CourseDrawing): Element {
     marks: [
       ...behind,
       Plot.gridY({ stroke: colours.grid, strokeOpacity: 1, ticks: 4 }),
-      Plot.axisY({ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters }),
+      Plot.axisY({
+        ...{ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters },
+        ...(maker.display.ticks !== undefined && { tickFormat: maker.display.ticks }),
+      }),
       dateAxis(maker, drawing.startDate, horizontal, { fontSize: frame.letters, stroke: colours.soft }),
       Plot.ruleY([vertical[0]], { stroke: colours.soft, strokeWidth: 1 }),
       ...faint,

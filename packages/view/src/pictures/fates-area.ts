@@ -61,7 +61,10 @@ export function fatesArea(
     y: { domain: [0, most], label: null },
     marks: [
       Plot.gridY({ stroke: colours.grid, strokeOpacity: 1, ticks: 4 }),
-      Plot.axisY({ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters }),
+      Plot.axisY({
+        ...{ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters },
+        ...(display.ticks !== undefined && { tickFormat: display.ticks }),
+      }),
       dateAxis(maker, startDate, days, { fontSize: frame.letters }),
       ...layers.map(({ name, points }) =>
         Plot.areaY(points, {

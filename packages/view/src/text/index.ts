@@ -9,6 +9,7 @@ export { boundLabel, boundLine, boundPhrase, boundSign, boundUnit, type Bound } 
 export {
   andMore,
   fatePhrase,
+  flowPhrase,
   listed,
   placeOf,
   plain,

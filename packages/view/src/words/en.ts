@@ -1,6 +1,11 @@
 import { advice } from './en/advice.js';
+import { compare } from './en/compare.js';
+import { evidence } from './en/evidence.js';
 import { names } from './en/names.js';
 import { pictures } from './en/pictures.js';
+import { plot } from './en/plot.js';
+import { report } from './en/report.js';
+import { run } from './en/run.js';
 import { text } from './en/text.js';
 import { verdict } from './en/verdict.js';
 
@@ -11,7 +16,7 @@ export const en = {
   /** For numbers and names of months; for lists (without a comma before `and`). */
   locale: 'en-US',
   lists: 'en-GB',
-  ...{ advice, names, pictures, text, verdict },
+  ...{ advice, compare, evidence, names, pictures, plot, report, run, text, verdict },
 };
 
 /** The phrases of a language. */

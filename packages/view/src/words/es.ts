@@ -1,7 +1,12 @@
 import type { Words } from './en.js';
 import { advice } from './es/advice.js';
+import { compare } from './es/compare.js';
+import { evidence } from './es/evidence.js';
 import { names } from './es/names.js';
 import { pictures } from './es/pictures.js';
+import { plot } from './es/plot.js';
+import { report } from './es/report.js';
+import { run } from './es/run.js';
 import { text } from './es/text.js';
 import { verdict } from './es/verdict.js';
 
@@ -10,5 +15,5 @@ export const es: Words = {
   language: 'es',
   locale: 'es',
   lists: 'es',
-  ...{ advice, names, pictures, text, verdict },
+  ...{ advice, compare, evidence, names, pictures, plot, report, run, text, verdict },
 };

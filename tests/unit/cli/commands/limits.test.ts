@@ -24,15 +24,17 @@ const passed: LimitResult = {
   worstAt: 17,
 };
 
+const plan = { every: 1, startDate: '2025-10-01' };
+
 describe('limitLines', () => {
   it('says what, how far, where, when first, how long, for whom and by which source', () => {
-    const [, line, source] = limitLines([passed], 1);
+    const [, line, source] = limitLines([passed], plan);
     expect(line.split(/ {2,}/)).toEqual([
       'un-ionised ammonia',
       '> 0.05 mg N/L',
-      '0.081 d 17',
+      '0.081 d 17 (18 Oct)',
       'tank-1',
-      'd 12.3',
+      'd 12.3 (13 Oct)',
       '8.5 d',
       'nile tilapia',
       '[1]',
@@ -41,8 +43,8 @@ describe('limitLines', () => {
   });
 
   it('puts places together under the worst', () => {
-    const lines = limitLines([passed, { ...passed, place: 'tank-2', worst: 0.2, first: 3 }], 1);
-    expect(lines[1]).toMatch(/0\.2 d 17 +tank-2 \+1 +d 3 /);
+    const lines = limitLines([passed, { ...passed, place: 'tank-2', worst: 0.2, first: 3 }], plan);
+    expect(lines[1]).toMatch(/0\.2 d 17 \(18 Oct\) +tank-2 \+1 +d 3 \(4 Oct\) /);
     expect(lines).toHaveLength(3);
   });
 
@@ -53,7 +55,7 @@ describe('limitLines', () => {
         { ...never, judged: false },
         { ...never, resolved: false },
       ],
-      1,
+      plan,
     );
     expect(lines).toEqual([
       'limits passed: none of those that could be judged',

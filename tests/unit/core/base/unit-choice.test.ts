@@ -62,6 +62,10 @@ describe('units that results are shown in', () => {
     // 1 kg/m2 = 0.2048161 lb/ft2 (NIST SP 811, B.8: 4.882428 kg/m2 to the pound a square foot).
     expect(Math.abs(perArea * 4.882428 - 1)).toBeLessThan(1e-6);
     expect(told(100, 'L/d', ['us'])[1]).toBe('gal/d');
+    const [feed, feedUnit] = told(40, 'g/(m2 d)', ['us']);
+    expect(feedUnit).toBe('oz/(ft2 d)');
+    // 1 oz/ft2 = 305.1517 g/m2 (NIST SP 811, B.8).
+    expect(Math.abs((feed * 305.1517) / 40 - 1)).toBeLessThan(1e-6);
     expect(told(5, 'mg/L', ['us'], 'oxygen')).toEqual([5, 'mg/L']);
     expect(told(2, 'kg dry', ['us'])[1]).toBe('lb dry');
   });

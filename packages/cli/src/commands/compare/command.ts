@@ -1,5 +1,6 @@
-import { allSeries, budgetsOf, compareRuns, worstResidual } from '@leat/core';
+import { allSeries, budgetsOf, compareRuns, type ScenarioReading, worstResidual } from '@leat/core';
 import { cautions } from '@leat/view/text';
+import { displayFor, type DisplayOptions } from '../shared/display.js';
 import { meaningful } from '../shared/digits.js';
 import { accountOf } from '../shared/simulated.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
@@ -16,7 +17,7 @@ import { savedDocument } from '../../files/saved-document.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat compare` was asked. */
-export interface CompareOptions extends ScenarioOptions {
+export interface CompareOptions extends ScenarioOptions, DisplayOptions {
   /** Percent of the highest of a quantity by which two values must differ to be apart. */
   readonly apart: number;
   readonly json?: boolean;
@@ -27,13 +28,20 @@ async function accountFrom(
   file: string,
   options: CompareOptions,
   streams: Streams,
-): Promise<Pick<SavedRun, 'account' | 'budgets'>> {
+): Promise<
+  Pick<SavedRun, 'account' | 'budgets'> & { readonly wants?: NonNullable<ScenarioReading['display']> }
+> {
   const saved = savedRun(file, textOf(file));
   if (saved === undefined) {
-    const { run } = await simulated(openScenario(file, options), {}, streams);
+    const reading = openScenario(file, options);
+    const { run } = await simulated(reading, {}, streams);
     // As `leat run --json` says it, so that a run and its document compare alike.
     const account = accountOf(run);
-    return { account: { ...account, series: meaningful(run, allSeries(run)) }, budgets: budgetsOf(run) };
+    return {
+      account: { ...account, series: meaningful(run, allSeries(run)) },
+      budgets: budgetsOf(run),
+      ...(reading.display !== undefined && { wants: reading.display }),
+    };
   }
   if (
     options.set.length > 0 ||
@@ -57,7 +65,9 @@ export async function compareCommand(
   options: CompareOptions,
   streams: Streams,
 ): Promise<ExitCode> {
-  const saved: Pick<SavedRun, 'account' | 'budgets'>[] = [];
+  // Units that are none are told before anything is run.
+  displayFor(options);
+  const saved: Awaited<ReturnType<typeof accountFrom>>[] = [];
   for (const file of files) saved.push(await accountFrom(file, options, streams));
   const accounts = saved.map(({ account }) => account);
   const runs = accounts.map(({ title, outcome, verdict, costs, startDate }, i) => ({
@@ -72,7 +82,11 @@ export async function compareCommand(
   const comparison = compareRuns(accounts, options.apart / 100);
   if (options.json === true)
     streams.result(savedDocument('leat-comparison', { runs, ...comparison, cautions }));
-  else streams.result(comparisonText(comparison, runs, styleFor(process.stdout.isTTY, process.env)));
+  else {
+    const display = displayFor(options, ...saved.map(({ wants }) => wants));
+    const style = styleFor(process.stdout.isTTY, process.env);
+    streams.result(comparisonText(comparison, runs, style, display));
+  }
   const endings = saved.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
   endings.forEach(({ text }, i) => {
     if (text !== '') streams.note(linesText([`${files[i]}: ${text}`]));

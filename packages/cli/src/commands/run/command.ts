@@ -16,6 +16,7 @@ import {
 } from '@leat/core';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { displayFor, type DisplayOptions } from '../shared/display.js';
 import { extensionNote, loadExtension } from '../shared/extension.js';
 import { openScenario } from '../shared/referenced-files.js';
 import { csv, longCsv } from '../../files/csv.js';
@@ -30,7 +31,7 @@ import { simulated, type SimulatedOptions } from '../shared/simulated.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat run` was asked. */
-export interface RunOptions extends ScenarioOptions, SimulatedOptions {
+export interface RunOptions extends ScenarioOptions, SimulatedOptions, DisplayOptions {
   readonly json?: boolean;
   readonly csv?: string;
   readonly parquet?: string;
@@ -66,6 +67,7 @@ async function writeCourses(
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
   const read = openScenario(file, options);
+  const display = displayFor(options, read.display);
   const own = options.extend === undefined ? undefined : await loadExtension(options.extend);
   const reading = own === undefined ? read : { ...read, extension: own };
   if (own !== undefined && options.quiet !== true)
@@ -99,11 +101,16 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
   } else if (options.sources === 'bibtex') {
     streams.result(bibtex(results.sources));
   } else if (options.quiet !== true) {
-    streams.result(summary(results, styleFor(process.stdout.isTTY, process.env), options.detail));
+    streams.result(
+      summary(results, styleFor(process.stdout.isTTY, process.env), {
+        display,
+        ...(options.detail === true && { detail: true }),
+      }),
+    );
   }
   if (options.plot !== undefined && options.json !== true) {
     const { terminalCharts } = await import('../plot/text.js');
-    streams.result(terminalCharts(run, options.plot));
+    streams.result(terminalCharts(run, options.plot, display));
   }
   if (options.sources === 'text' && options.json !== true)
     streams.result(`\n${linesText(sourceLines(results.sources))}`);

@@ -74,10 +74,10 @@ export const names: Words['names'] = {
   eventText: (text) =>
     eventPhrases
       .reduce((told, [from, to]) => told.replace(from, to), text)
-      .replace(
-        /^([\d.]+ g) ([a-z-]+)/,
-        (_, mass: string, product: string) => `${mass} de ${terms[product] ?? product}`,
-      ),
+      .replace(/^([\d.]+ g) ([a-z-]+)/, (whole, mass: string, product: string) => {
+        const told = terms[product] as string | undefined;
+        return told === undefined ? whole : `${mass} de ${told}`;
+      }),
   topUpWith: (water) => `reposición con ${water}`,
   keptIn: (store) => `se queda en ${store}`,
   drawnFrom: (store) => `sacado de ${store}`,

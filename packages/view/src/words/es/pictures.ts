@@ -25,7 +25,7 @@ export const pictures: Words['pictures'] = {
   allFish: 'todos los peces',
   keptIn: (store) => `en ${store}`,
   drawnFrom: (store) => `de ${store}`,
-  rainTank: 'tanque de lluvia',
+  rainTank: 'aljibe',
   tap: (kind) => kind.replace('reposición con ', ''),
   perDay: (amount) => `${amount}/d`,
   dayZero: (date, year) => `el día 0 es ${date} ${year}`,

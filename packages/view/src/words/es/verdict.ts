@@ -42,7 +42,7 @@ export const verdict: Words['verdict'] = {
     pump: (pump, times, day, total) =>
       `la bomba ${pump} aspira aire ${times === 1 ? '' : `${times} veces `}desde el ${day}, ${total} en total`,
     low: (day, share) => `depósito bajo desde el ${day}, hasta el ${share} % de su nivel de flotador`,
-    rainTank: (day) => `tanque de lluvia vacío el ${day}`,
+    rainTank: (day) => `aljibe vacío el ${day}`,
     cap: (count, day) =>
       `tope de agua alcanzado ${count} ${many(count, { one: 'día', other: 'días' })} desde el ${day}`,
     line: (enough, perDay, more) => `Agua: ${enough ? 'suficiente' : 'escasa'}, ${perDay}${more}.`,
@@ -79,7 +79,7 @@ export const verdict: Words['verdict'] = {
     powerCut: 'un corte de luz',
     pumpOff: (place) => `la parada de la bomba ${place}`,
     topUpStopped: 'el cierre de la reposición de agua',
-    rainTankEmpty: 'el tanque de lluvia vacío',
+    rainTankEmpty: 'el aljibe vacío',
     capReached: (place) => `el tope de agua de ${place} alcanzado`,
     pumpTrip: (place) => `la bomba ${place} aspirando aire`,
     dry: (place) => `${place} sin agua`,
