@@ -22,7 +22,7 @@ const languages = readdirSync(join(notebooks, 'text'), { withFileTypes: true })
 
 const vite = (language) => ({
   ...{ root: notebooks, configFile: false, logLevel: 'error' },
-  resolve: { alias: { '#edition': join(notebooks, 'text', language, 'index.ts') } },
+  resolve: { alias: { '../text/en/index.js': join(notebooks, 'text', language, 'index.ts') } },
 });
 
 /** What a module of the lessons exports, run in Node. */

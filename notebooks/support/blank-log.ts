@@ -1,8 +1,12 @@
-import type { Edition } from './edition.js';
 import type { SystemNames } from './small-system.js';
 
 /** Columns of the log of an edition: what each is called in its header. */
-export type LogColumns = Edition['logColumns'];
+export type LogColumns = Readonly<
+  Record<
+    'date' | 'ammonia' | 'nitrite' | 'nitrate' | 'pH' | 'alkalinity' | 'temperature' | 'feed' | 'notes',
+    string
+  >
+>;
 
 /** The blank log as a file: the header alone. */
 export function blankLog(columns: LogColumns): string {
