@@ -24,7 +24,7 @@ export const notKnown: Lesson<Words<typeof english>> = {
         words.names,
       );
     const row = createParameters().row(DENSITY);
-    const [low, high] = [row.low, row.high].map((each) => Number(each) / 1000);
+    const [low, high] = [row.low, row.high].map((each) => each / 1000);
     const loose = runText(systemOf(low, 60));
     const dense = runText(systemOf(high, 60));
     const end = (run: Run): number => numberOf(run, 'last', nitrate);

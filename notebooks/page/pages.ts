@@ -141,11 +141,13 @@ function show(page: OpenPage, name: string, address: (id: string) => string): vo
   main.removeAttribute('data-done');
   const lesson = lessons.find(({ id }) => id === name);
   if (lesson !== undefined) main.replaceChildren(lesson.element(edition, stage));
-  else if (name === 'worksheets')
-    return sheets(page, edition.site.sheetsNote, true, (each) => each.worksheet(edition, stage));
-  else if (name === 'answers')
-    return sheets(page, edition.site.answersNote, false, (each) => each.answers(edition, stage));
-  else if (name === 'teacher')
+  else if (name === 'worksheets') {
+    sheets(page, edition.site.sheetsNote, true, (each) => each.worksheet(edition, stage));
+    return;
+  } else if (name === 'answers') {
+    sheets(page, edition.site.answersNote, false, (each) => each.answers(edition, stage));
+    return;
+  } else if (name === 'teacher')
     main.replaceChildren(
       ...openKit(maker, edition.frame, stage.width).text(edition.teacher, lessonLinks(page, address)),
     );

@@ -43,7 +43,8 @@ function replyTo(maker: Maker, ask: Ask, words: AskWords, frame: LessonFrame, va
     const off = value - ask.right;
     const right = Math.abs(off) <= ask.near;
     const reply = right ? frame.near : off > 0 ? frame.tooHigh : frame.tooLow;
-    const decimals = Math.max(0, -Math.floor(Math.log10(ask.step) + 1e-9));
+    const decimals =
+      [0, 1, 2, 3].find((each) => Number.isInteger(Number((ask.step * 10 ** each).toFixed(9)))) ?? 3;
     return {
       ...{ value, right },
       reply: fill(

@@ -64,12 +64,12 @@ interface Point {
 const height = 280;
 const margins = { top: 26, bottom: 34, left: 46 };
 
-const threeDigits = (value: number, language: string): string =>
-  numberText(
-    value,
-    Math.min(4, Math.max(0, 2 - Math.floor(Math.log10(Math.max(Math.abs(value), 1e-4))))),
-    language,
-  );
+/** A number with about three digits. */
+function threeDigits(value: number, language: string): string {
+  const size = Math.abs(value);
+  const decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.1 ? 3 : 4;
+  return numberText(value, decimals, language);
+}
 
 function inWords({ title, unit, lines }: ChartOptions, { lineText, language }: LessonFrame): string {
   const words = lines.map(({ name, values }) => {
