@@ -151,7 +151,7 @@ module.exports = {
       from: { path: '^(packages/(cli|page|examples)|notebooks)/' },
       to: {
         path: '^packages/view/',
-        pathNot: '^packages/view/dist/(text|pictures|documents|report|questions)/index',
+        pathNot: '^packages/view/dist/(text|pictures|documents|report|questions|lesson)/index',
       },
     },
     {
@@ -198,7 +198,11 @@ module.exports = {
       from: { path: '^notebooks/' },
       to: {
         path: '^(packages|tests)/',
-        pathNot: '^packages/(core/dist|view/dist/(text|pictures|questions))/index',
+        pathNot: [
+          '^packages/(core/dist|view/dist/(text|pictures|documents|report|questions|lesson))/(index|analysis|units)\\.',
+          '^packages/core/dist/(index|analysis|units)\\.',
+          '^tests/published/VALIDATION\\.md$',
+        ],
       },
     },
     {

@@ -15,6 +15,7 @@ export const slowFiles: readonly string[] = [
   'tests/product/commands/sensitivity.test.ts',
   'tests/product/documents/readme.test.ts',
   'tests/product/lessons/notebooks.test.ts',
+  'tests/product/lessons/site.test.ts',
   'tests/product/logs/twins.test.ts',
   'tests/product/packages/install.test.ts',
   'tests/product/page/page.test.ts',

@@ -310,6 +310,7 @@ const mostChanges = 8;
 function changedLines(
   changes: readonly (readonly FileChange[] | null)[],
   names: readonly string[],
+  display: Display,
 ): readonly string[] {
   const [first, ...others] = names;
   return changes.flatMap((each, i) => {
@@ -355,7 +356,7 @@ export function comparisonText(
     ...headLines(runs, ends, style, display),
     '',
     ...wrap(betterLine(runs, display), screenWidth(), '  ').map((line) => style.strong(line)),
-    ...changedLines(changes, names),
+    ...changedLines(changes, names, display),
     '',
     ...runs.flatMap(({ name, verdict, startDate }) =>
       verdictLines(verdict, startDate, display).flatMap((line, i) =>
