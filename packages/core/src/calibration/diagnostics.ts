@@ -7,7 +7,7 @@ import { deviate95 } from '../base/normal.js';
 import type { Measurable } from '../scenario/scenario.js';
 import { type FitProblem, type Sought, soughtOf } from './fit-problem.js';
 import { type Free, valueAt } from './free-parameter.js';
-import { lossOf } from './reading-loss.js';
+import { type Counting, countedLoss } from './correlated.js';
 import type { Observation } from './readings.js';
 import { differences, type Minimum } from './search.js';
 
@@ -254,19 +254,25 @@ function nextTests(
  * What a log tells at a minimum: bands, what moved, what is entangled, how readings lie about the model, which are taken
  * for spoilt, and which test to make next. Bands are those of the curvature there (Laplace), in the deviates.
  * @param problem made with days ahead for the tests
- * @param step of the central differences, in deviates
+ * @param counting how each reading counts beside its neighbours
+ * @param step of the differences, in deviates
  */
-export function diagnosticsOf(problem: FitProblem, minimum: Minimum, step: number): FitDiagnostics {
+export function diagnosticsOf(
+  problem: FitProblem,
+  minimum: Minimum,
+  counting: readonly Counting[],
+  step: number,
+): FitDiagnostics {
   const { free, observations } = problem;
   const candidates = candidatesOf(problem);
   const sought = [...soughtOf(observations), ...candidates];
   const predict = (at: Float64Array): Float64Array | undefined => problem.predict(at, sought);
   const predicted = predict(minimum.at);
   if (predicted === undefined) throw new RangeError('the run breaks off in the days after the log');
-  const jacobian = differences(predict, minimum.at, predicted, () => step, true);
+  const jacobian = differences(predict, minimum.at, predicted, () => step, false);
   const curvature = observations.map(
-    ({ reading: { low, high, reads } }, i) =>
-      lossOf(low, high, predicted[i], problem.errorOf(reads)).curvature,
+    (observation, i) =>
+      countedLoss(observation, predicted[i], problem.errorOf(observation.reading.reads), counting[i]).curvature,
   );
   const read = jacobian.subMatrix(0, observations.length - 1, 0, free.length - 1);
   const covariance = covarianceOf(informationOf(read, curvature));

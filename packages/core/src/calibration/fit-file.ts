@@ -13,6 +13,7 @@ import type { Fit } from './fit.js';
 import { type FittedValue, settingsOf } from './fitted-system.js';
 import { type Prior, valueAt } from './free-parameter.js';
 import { logHash } from './readings.js';
+import type { PastFit } from './search-fit.js';
 
 const priorSchema = z.object({
   value: z.number(),
@@ -38,7 +39,12 @@ const fitSchema = z
     provenance: z.object({ scenario: z.string(), log: z.string(), from: z.string(), until: z.string() }),
     numbers: z.array(numberSchema).min(1),
     covariance: z.array(z.array(z.number())),
+    past: z.array(z.object({ until: z.string(), deviates: z.array(z.number()) })).optional(),
   })
+  .refine(
+    ({ numbers, past = [] }) => past.every(({ deviates }) => deviates.length === numbers.length),
+    { error: 'a deviate for each number', path: ['past'] },
+  )
   .refine(
     ({ numbers, covariance }) =>
       covariance.length === numbers.length && covariance.every((row) => row.length === numbers.length),
@@ -65,6 +71,8 @@ export interface SavedFit {
   })[];
   /** Of the deviates. */
   readonly covariance: readonly (readonly number[])[];
+  /** Fits to the log as it was known at earlier dates; fits of older versions have none. */
+  readonly past?: readonly PastFit[] | undefined;
 }
 
 /** The text of a fit file: one JSON document, the same for the same fit, with a hash over all of it. */
