@@ -1,4 +1,4 @@
-import { type LogTable, logTable, type Oddity } from '@leat/core';
+import { type LogTable, logTable, nearest, type Oddity } from '@leat/core';
 import { inflateRawSync } from 'node:zlib';
 import { FileError, readBytes, reasonOf } from './read.js';
 
@@ -70,10 +70,14 @@ const attribute = (tag: string, name: string): string | undefined => {
 /** Day 0 of dates in a workbook that counts from 1904, and how much later it is than in others, d. */
 const of1904 = { start: '1904-01-01', later: 1462 };
 
-/** The names of all sheets, the XML of the first, and how the workbook says that its dates count from 1904. */
-function sheetsOf(parts: ReadonlyMap<string, string>): {
+/** The names of all sheets, the XML of the one that is read, and how the workbook says that its dates count from 1904. */
+function sheetsOf(
+  parts: ReadonlyMap<string, string>,
+  wantedSheet: string | undefined,
+): {
   readonly names: readonly string[];
-  readonly first: string;
+  readonly read: string;
+  readonly xml: string;
   readonly date1904: string;
 } {
   const tags = (part: string, tag: string): readonly string[] =>
@@ -82,15 +86,21 @@ function sheetsOf(parts: ReadonlyMap<string, string>): {
     );
   const sheets = tags('xl/workbook.xml', 'sheet');
   const names = sheets.map((tag) => attribute(tag, 'name') ?? '');
-  const id = attribute(sheets[0] ?? '', 'id');
+  const place = wantedSheet === undefined ? 0 : names.indexOf(wantedSheet);
+  if (place < 0) {
+    const near = nearest(wantedSheet ?? '', names);
+    const meant = near === undefined ? '' : `; did you mean "${near}"?`;
+    throw new FileError(`it has no sheet "${wantedSheet}"; its sheets are ${names.join(', ')}${meant}`);
+  }
+  const id = attribute(sheets[place] ?? '', 'id');
   const relation = tags('xl/_rels/workbook.xml.rels', 'Relationship').find(
     (tag) => attribute(tag, 'Id') === id,
   );
   const target = attribute(relation ?? '', 'Target') ?? '';
-  const first = parts.get(target.startsWith('/') ? target.slice(1) : `xl/${target}`);
-  if (first === undefined) throw new FileError('its first sheet is not where it should be');
+  const xml = parts.get(target.startsWith('/') ? target.slice(1) : `xl/${target}`);
+  if (xml === undefined) throw new FileError(`its sheet "${names[place] ?? ''}" is not where it should be`);
   const dates = tags('xl/workbook.xml', 'workbookPr').map((tag) => attribute(tag, 'date1904') ?? '');
-  return { names, first, date1904: dates.find((each) => each !== '') ?? '' };
+  return { names, read: names[place] ?? '', xml, date1904: dates.find((each) => each !== '') ?? '' };
 }
 
 /** Place of a cell by its name, `B3` being row 2 and column 1. */
@@ -152,41 +162,44 @@ function withBlind(rows: string[][], blind: readonly BlindCell[]): void {
 }
 
 /**
- * The first sheet of a spreadsheet; that there are others is odd, and what has no value stands as its formula or its error.
+ * A sheet of a spreadsheet, its first where none is asked for; that there are others is odd, and what has no value stands as its formula or its error.
  * Throws FileError where the file is none.
  */
-export async function openSheet(file: string): Promise<LogTable> {
+export async function openSheet(file: string, wantedSheet?: string): Promise<LogTable> {
   const { readSheet } = await import('read-excel-file/node');
   try {
     const bytes = readBytes(file, most.packed);
-    const { names, first, date1904 } = sheetsOf(partsOf(bytes, most.unpacked));
-    const blind = blindCells(first);
+    const { names, read, xml, date1904 } = sheetsOf(partsOf(bytes, most.unpacked), wantedSheet);
+    const blind = blindCells(xml);
     const fatal = blind.find((cell) => cell.fatal);
     if (fatal !== undefined)
       throw new FileError(
         `cell ${fatal.name} holds a formula whose value the file does not hold: open it in a spreadsheet program and save it`,
       );
-    const sheet: readonly (readonly unknown[])[] = await readSheet(bytes);
+    const sheet: readonly (readonly unknown[])[] = await readSheet(bytes, read);
     // The reader of cells knows `1`, and not `true`, which says the same.
     const later = date1904 === 'true' ? of1904.later : 0;
     const rows = sheet.map((cells) => cells.map((cell) => cellText(cell, later)));
     withBlind(rows, blind);
-    const others = names.slice(1);
+    const others = names.filter((name) => name !== read);
     const oddity: Oddity = {
       row: 1,
       column: '',
       text: others.join(', '),
       problem: `${others.length} more ${others.length === 1 ? 'sheet' : 'sheets'}`,
-      done: `only the first, "${names[0]}", is read`,
+      done:
+        wantedSheet === undefined
+          ? `only the first, "${read}", is read; another stands under sheet in the map, or in --sheet`
+          : `only "${read}" is read`,
     };
     return logTable(rows, file, {
       ...(['1', 'true'].includes(date1904) && { serialStart: of1904.start }),
-      ...(others.length > 0 && { oddities: [oddity] }),
+      ...(others.length > 0 && wantedSheet === undefined && { oddities: [oddity] }),
     });
   } catch (error) {
     if (error instanceof Error && error.name === 'InputError') throw error;
     // What the reader of cells says of a sheet that is none is of its own insides.
-    const reason = error instanceof TypeError ? 'its first sheet is no sheet of cells' : reasonOf(error);
+    const reason = error instanceof TypeError ? 'its sheet is no sheet of cells' : reasonOf(error);
     throw new FileError(`${file}: cannot be read as a spreadsheet: ${reason}`);
   }
 }

@@ -10,7 +10,7 @@ import type { Run } from '../run/run.js';
 import { trueValue } from '../run/test-kit.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { defaultFree } from './default-free.js';
-import { type FitSystem, openScenarios, fittedValuesAt } from './fitted-system.js';
+import { type FitSystem, openScenarios, fittedValuesAt, withoutLogged } from './fitted-system.js';
 import type { Free } from './free-parameter.js';
 import { readFree } from './read-free.js';
 import { readingError, type ReadingError } from './reading-loss.js';
@@ -145,7 +145,8 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
   if (fault !== undefined) throw fault;
   const days = dayOf(whole, until) + 1 + ahead;
   const base = system.read([], days);
-  const scenario: Scenario = { ...base.scenario, every: 1 };
+  const lastDay = dayOf(whole, until);
+  const scenario: Scenario = withoutLogged({ ...base.scenario, every: 1 }, system, lastDay + 1);
   const { all: observations, notes: left } = observationsOf(log, scenario, until);
   if (observations.length === 0) {
     throw new InputError([
@@ -168,7 +169,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     request.numbers === undefined
       ? free.filter(({ kind, name }) => kind === 'number' && !used.includes(name))
       : [];
-  const scenarios = openScenarios(system, base, days);
+  const scenarios = openScenarios(system, base, days, lastDay + 1);
   const scenarioAt = (at: ArrayLike<number>): Scenario =>
     forcing.over({ ...scenarios(fittedValuesAt(free, at)), every: 1 });
   const runAt = (at: ArrayLike<number>): Run => {

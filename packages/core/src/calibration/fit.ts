@@ -2,6 +2,7 @@ import { scenarioHash, version } from '../result/record.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
 import { differenceStep } from './search.js';
 import { bestOf, pastFits, type PastFit, searchFrom } from './search-fit.js';
+import { withoutLogged } from './fitted-system.js';
 import { dayOf, logHash } from './readings.js';
 import { diagnosticsOf, type FitDiagnostics } from './diagnostics.js';
 
@@ -87,7 +88,7 @@ export function fit(request: FitSearch): Fit {
     title: problem.scenario.title,
     provenance: {
       version,
-      scenario: scenarioHash(request.system.read([]).scenario),
+      scenario: scenarioHash(withoutLogged(request.system.read([]).scenario, request.system)),
       log: logHash(log, problem.until),
       from: log.from,
       until: problem.until,

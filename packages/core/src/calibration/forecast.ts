@@ -31,6 +31,7 @@ import {
   settingsOf,
   fittedValuesAt,
   withFittedStart,
+  withoutLogged,
 } from './fitted-system.js';
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
@@ -314,7 +315,7 @@ export function forecast(request: ForecastRequest): Forecast {
         ? []
         : ['warning: this fit holds no fits to the past: model and habit count alike, as nothing tells how good each was']),
       ...fitDoubts(fit, {
-        scenario: request.system.read([]).scenario,
+        scenario: withoutLogged(request.system.read([]).scenario, request.system),
         log: request.log,
         until: problem.until,
       }),
