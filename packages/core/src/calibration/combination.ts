@@ -1,6 +1,6 @@
 import { normalCdf, normalQuantile } from '../base/normal.js';
 import { pow } from '../base/elementary.js';
-import { type Guesses, type GuessName, guessNames } from './guesses.js';
+import { type Guesses, guessNames, habitNames, type HabitName, type HabitTried } from './guesses.js';
 
 /** Days ahead up to which forecasts are judged together; what lies further is judged by the last. */
 export const horizons = [7, 14, 28] as const;
@@ -23,44 +23,61 @@ export interface Rehearsed {
   readonly combined: number;
 }
 
+/** What is known of how good forecasts of one quantity in one place are. */
+export interface TrackRecord {
+  /** Forecasts of the past, each with the model of then. */
+  readonly rehearsed: readonly Rehearsed[];
+  /** What habit was worth, from many more days. */
+  readonly tried: readonly HabitTried[];
+}
+
 export type Weights = Guesses;
 
 /**
- * Weights before anything is known, and the readings that they are worth: the model alone must first show that it can.
- * Judgment [P].
+ * Error of the model and of the model that returns over that of the last reading, believed before any is known, and the
+ * rehearsed readings that this is worth: a model must first show that it can. Judgment [P].
  */
-const before: Weights = { model: 0.04, returning: 0.24, level: 0.24, last: 0.24, month: 0.24 };
-const worth = 3;
+const before = { model: 2, returning: 1.3, worth: 6 } as const;
+
+/** Readings that the common mean error of the habits is worth beside that of each. Judgment [P]. */
+const common = 2;
 
 /** How sharply the better way is preferred: the power of its mean error. Judgment [P]. */
-const sharpness = 4;
+const sharpness = 5;
 
 /** d in which the weight of a past forecast falls to half. Judgment [P]. */
-const forgotten = 150;
+const forgotten = 90;
 
-/** Weight of the forecasts of a neighbouring horizon. Judgment [P]. */
-const neighbour = 0.3;
+/** Weight of the forecasts of a neighbouring horizon, and of one beyond it. Judgment [P]. */
+const neighbour = [1, 0.25, 0.05] as const;
 
-const weigh = (past: Rehearsed, horizon: number, now: number): number =>
-  pow(0.5, Math.max(0, now - past.time) / forgotten) * (past.horizon === horizon ? 1 : neighbour);
+/** Least mean error that is believed, in errors of the kit. Judgment [P]. */
+const floor = 0.15;
+
+const weigh = (time: number, apart: number, now: number): number =>
+  pow(0.5, Math.max(0, now - time) / forgotten) * neighbour[Math.abs(apart)];
 
 const adding = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0);
 
 /** Weights of the ways at one horizon, by the skill they have shown up to now. */
-export function weightsBy(history: readonly Rehearsed[], horizon: number, now: number): Weights {
-  const weights = history.map((each) => weigh(each, horizon, now));
-  const total = adding(weights);
-  const errors = guessNames.map((name) =>
-    adding(history.map((each, i) => weights[i] * Math.abs(each.errors[name]))),
-  );
-  const usual = total > 0 ? Math.min(...errors) / total : 1;
-  const raw = guessNames.map((name, k) => {
-    // A reading never lies on a forecast for long: half an error of the kit is the least that is believed.
-    const mean = (errors[k] + worth * usual) / (total + worth) + 0.25;
-    return before[name] * pow(mean, -sharpness * (total / (total + worth)));
-  });
+export function weightsBy({ rehearsed, tried }: TrackRecord, horizon: number, now: number): Weights {
+  const dense = tried.map(({ time, ahead }) => weigh(time, horizonOf(ahead) - horizon, now));
+  const sparse = rehearsed.map((each) => weigh(each.time, each.horizon - horizon, now));
+  const total = adding(dense);
+  const habit = (name: HabitName): number => adding(tried.map(({ errors }, i) => dense[i] * Math.abs(errors[name])));
+  const sums = habitNames.map(habit);
+  const usual = total > 0 ? adding(sums) / (habitNames.length * total) : 1;
+  const habits = sums.map((sum) => (sum + common * usual) / (total + common) + floor);
+  const ofLast = adding(rehearsed.map(({ errors }, i) => sparse[i] * (Math.abs(errors.last) + floor)));
+  const model = (name: 'model' | 'returning'): number => {
+    const own = adding(rehearsed.map(({ errors }, i) => sparse[i] * (Math.abs(errors[name]) + floor)));
+    const last = habits[habitNames.indexOf('last')];
+    return (last * (own + before.worth * before[name] * last)) / (ofLast + before.worth * last);
+  };
+  const errors = [model('model'), model('returning'), ...habits];
+  const raw = errors.map((error) => pow(error, -sharpness));
   const sum = adding(raw);
-  return Object.fromEntries(guessNames.map((name, k) => [name, raw[k] / sum])) as Record<GuessName, number>;
+  return Object.fromEntries(guessNames.map((name, k) => [name, raw[k] / sum])) as Weights;
 }
 
 /** The combination of guesses. */
@@ -75,29 +92,37 @@ export interface HalfWidths {
 }
 
 /** How many forecasts the width that is expected is worth beside those that were made. Judgment [P]. */
-const pseudo = 12;
+const pseudo = 6;
+
+/** What a try by habit counts beside a rehearsed forecast in bands: tries from neighbouring days are nearly the same. Judgment [P]. */
+const tryWorth = 0.3;
 
 /**
  * Half widths of the bands by the errors that the combination has shown (split conformal prediction: V. Vovk, A. Gammerman,
- * G. Shafer, Algorithmic Learning in a Random World, 2005; their weights from skill's), beside those that the wandering of
- * the level lets expect while few are known.
+ * G. Shafer, Algorithmic Learning in a Random World, 2005; their weights from skill's), and its habits in their shares,
+ * beside those that the wandering of the level lets expect while few are known.
  */
 export function halfWidths(
-  history: readonly Rehearsed[],
+  { rehearsed, tried }: TrackRecord,
+  weights: Weights,
   horizon: number,
   now: number,
   expected: number,
 ): HalfWidths {
-  const known = history.map((each) => ({
-    error: Math.abs(each.combined),
-    weight: weigh(each, horizon, now),
-  }));
-  const told = adding(known.map(({ weight }) => weight));
-  // The more was shown, the less what was expected counts.
-  const each = pseudo / (1 + told / pseudo) / pseudo;
+  const habit = adding(habitNames.map((name) => weights[name]));
+  const known = [
+    ...rehearsed.map((each) => ({
+      error: Math.abs(each.combined),
+      weight: weigh(each.time, each.horizon - horizon, now),
+    })),
+    ...tried.map(({ time, ahead, errors }) => ({
+      error: Math.abs(adding(habitNames.map((name) => (weights[name] / habit) * errors[name]))),
+      weight: tryWorth * habit * weigh(time, horizonOf(ahead) - horizon, now),
+    })),
+  ];
   const assumed = Array.from({ length: pseudo }, (_, i) => ({
     error: expected * normalQuantile(0.5 + (i + 0.5) / (2 * pseudo)),
-    weight: each,
+    weight: 1,
   }));
   const all = [...known, ...assumed].sort((a, b) => a.error - b.error);
   const total = adding(all.map(({ weight }) => weight));

@@ -1,7 +1,7 @@
 import { deviate95, normalQuantile } from '../base/normal.js';
 import { hypot } from '../base/trigonometry.js';
 import type { Measurable } from '../scenario/scenario.js';
-import { combined, type HalfWidths, halfWidths, horizons, type Rehearsed, type Weights, weightsBy } from './combination.js';
+import { combined, type HalfWidths, halfWidths, horizonOf, horizons, type Rehearsed, type Weights, weightsBy } from './combination.js';
 import { guessesAt, guessNames, type GuessName } from './guesses.js';
 import type { Series } from './rehearse.js';
 
@@ -23,6 +23,8 @@ export interface Told {
   readonly weights: Weights;
   /** Forecasts of the past that the weights and bands rest on. */
   readonly rehearsed: number;
+  /** Tries of habit alone on the past, from many more days. */
+  readonly tried: number;
 }
 
 /** Lines of the bands of a day: 5, 25, 50, 75 and 95 %, in the internal unit. */
@@ -61,11 +63,13 @@ export function combinedCourse(
   today: number,
   history: readonly Rehearsed[],
 ): { readonly lines: readonly DayLines[]; readonly told: readonly Told[] } {
-  const guessed = guessesAt(past, days, today, spoiling);
+  const { ahead: guessed, tried } = guessesAt(past, days, today, spoiling);
+  const record = { rehearsed: history, tried };
   const told = horizons.map((horizon, place) => ({
     horizon,
-    weights: weightsBy(history, place, today),
+    weights: weightsBy(record, place, today),
     rehearsed: history.filter((each) => each.horizon === place).length,
+    tried: tried.filter(({ ahead }) => horizonOf(ahead) === place).length,
   }));
   const lines = days.map(({ time, change, unsure }, day): DayLines => {
     const { guesses, spread } = guessed[day];
@@ -74,7 +78,7 @@ export function combinedCourse(
     const weights = Object.fromEntries(
       guessNames.map((name) => [name, mixed((place) => told[place].weights[name])]),
     ) as Record<GuessName, number>;
-    const widths = [before, before + 1].map((place): HalfWidths => halfWidths(history, place, today, spread));
+    const widths = [before, before + 1].map((place): HalfWidths => halfWidths(record, weights, place, today, spread));
     const wide = (of: keyof HalfWidths, turns: number): number =>
       hypot(widths[0][of] * (1 - share) + widths[1][of] * share, turns * unsure);
     const middle = combined(guesses, weights) + change;

@@ -8,7 +8,10 @@ import type { Measurable } from '../scenario/scenario.js';
 import { type FitProblem, type Sought, soughtOf } from './fit-problem.js';
 import { type Free, valueAt } from './free-parameter.js';
 import { type Counting, countedLoss } from './correlated.js';
+import { kitScale } from './kit-scale.js';
 import type { Observation } from './readings.js';
+import { distanceOf } from './residual-distance.js';
+import { unitOfMeasurable } from '../scenario/measurables.js';
 import { differences, type Minimum } from './search.js';
 
 /** Curvature of the losses over standard deviates, the priors' included. */
@@ -135,7 +138,12 @@ export interface SpoiltReading {
   readonly row: number;
   readonly column: string;
   readonly text: string;
+  /** Of what follows; '' for pH. */
+  readonly unit: string;
   readonly predicted: number;
+  /** What the reading says, as it was read; infinite where it is open. */
+  readonly low: number;
+  readonly high: number;
 }
 
 /** What a log tells. */
@@ -287,12 +295,11 @@ export function diagnosticsOf(
     covariance: covariance.to2DArray(),
     entangled,
     courses: coursesOf(problem, predicted),
-    spoilt: observations.flatMap((observation, i) => {
-      const residual = residualOf(observation, predicted[i], problem);
-      const { row, column, text } = observation.reading;
-      return residual !== undefined && Math.abs(residual) > spoiltBeyond
-        ? [{ row, column, text, predicted: predicted[i] }]
-        : [];
+    spoilt: observations.flatMap(({ reading: { row, column, text, reads, low, high } }, i) => {
+      const scale = kitScale(problem.errorOf(reads));
+      const off = distanceOf(scale.to(low), scale.to(high), scale.to(predicted[i]));
+      const unit = unitOfMeasurable[reads];
+      return Math.abs(off) > spoiltBeyond ? [{ row, column, text, unit, predicted: predicted[i], low, high }] : [];
     }),
     nextTests: nextTests(problem, candidates, predicted, jacobian, covariance),
   };

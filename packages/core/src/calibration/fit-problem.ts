@@ -82,6 +82,8 @@ export interface FitProblem {
   readonly forcing: LogForcing;
   /** Values looked for in a run at deviates; undefined where the run breaks off. */
   readonly predict: (at: ArrayLike<number>, sought: readonly Sought[]) => Float64Array | undefined;
+  /** The same of a scenario, as `scenarioAt` gives one, with something changed. */
+  readonly predictOf: (scenario: Scenario, sought: readonly Sought[]) => Float64Array | undefined;
   /** What was assumed and left out, one line each. */
   readonly notes: readonly string[];
 }
@@ -172,8 +174,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
   const scenarios = openScenarios(system, base, days, lastDay + 1);
   const scenarioAt = (at: ArrayLike<number>): Scenario =>
     forcing.over({ ...scenarios(fittedValuesAt(free, at)), every: 1 });
-  const runAt = (at: ArrayLike<number>): Run => {
-    const built = scenarioAt(at);
+  const runOf = (built: Scenario): Run => {
     const run = simulate(compileChecked(built, createParameters(built.overrides), { closureDraws: 0 }), {
       tolerance,
     });
@@ -191,7 +192,8 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     errorOf: (reads) => readingError(parameters, reads),
     scenarioAt,
     forcing,
-    predict: (at, sought) => predictionsOf(runAt(at), sought),
+    predict: (at, sought) => predictionsOf(runOf(scenarioAt(at)), sought),
+    predictOf: (built, sought) => predictionsOf(runOf(built), sought),
     notes: [
       ...left,
       ...forcing.notes,

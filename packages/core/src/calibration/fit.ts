@@ -1,3 +1,6 @@
+import { type Jump, jumpsIn } from '../log/jumps.js';
+import { type Missing, missingIn } from './missing.js';
+import { type FitFault, faultsOfFit } from './verdict.js';
 import { scenarioHash, version } from '../result/record.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
 import { differenceStep } from './search.js';
@@ -51,6 +54,12 @@ export interface Fit extends FitDiagnostics {
   readonly starts: readonly FitStart[];
   /** Fits to the log as it was known at earlier dates. */
   readonly past: readonly PastFit[];
+  /** Why the fit is not to be trusted; none where nothing speaks against it. */
+  readonly faults: readonly FitFault[];
+  /** Of a fit that failed: what would bring it nearest to its log, most first. */
+  readonly missing: readonly Missing[];
+  /** Falls of nitrate that may be water changes nobody wrote down. */
+  readonly jumps: readonly Jump[];
   readonly notes: readonly string[];
 }
 
@@ -84,6 +93,8 @@ export function fit(request: FitSearch): Fit {
   const all = minima.map(({ value, converged, steps }) => ({ value, converged, steps }));
   const ahead = openFitProblem({ ...request, numbers: problem.free }, testsAhead);
   const diagnostics = diagnosticsOf(ahead, best, counting, differenceStep);
+  const { numbers, spoilt } = diagnostics;
+  const faults = faultsOfFit(problem, best.predicted, numbers, spoilt, minima);
   return {
     title: problem.scenario.title,
     provenance: {
@@ -100,6 +111,9 @@ export function fit(request: FitSearch): Fit {
     readings: problem.observations.length,
     starts: all,
     past,
+    faults,
+    missing: faults.length === 0 ? [] : missingIn(problem, best, counting),
+    jumps: jumpsIn(log),
     notes: [
       ...problem.notes,
       ...(all.every(({ converged }) => converged) ? [] : ['warning: a search stopped before it was at rest']),

@@ -51,6 +51,26 @@ export function withFittedStart(scenario: Scenario, values: readonly FittedValue
   return starts.length === 0 ? scenario : withStart(scenario, starts);
 }
 
+const exchangePath = /^vessels\.(.+)\.exchange$/;
+
+/** A scenario with fitted discharges in place of its own: what reading its file with them would give. */
+function withExchange(scenario: Scenario, values: readonly FittedValue[]): Scenario {
+  const exchanges = new Map(
+    values.flatMap(({ name, kind, unit, value }): [string, number][] => {
+      const vessel = kind === 'path' && unit === 'L/d' ? exchangePath.exec(name)?.[1] : undefined;
+      return vessel === undefined ? [] : [[vessel, value / 1000]];
+    }),
+  );
+  if (exchanges.size === 0) return scenario;
+  return {
+    ...scenario,
+    vessels: scenario.vessels.map((vessel) => ({
+      ...vessel,
+      exchange: exchanges.get(vessel.name) ?? vessel.exchange,
+    })),
+  };
+}
+
 /**
  * The scenario of a system at values. Reads the file anew only where a value goes into the reading: a path, or a number
  * of the tables that the file's defaults are made of.
@@ -66,7 +86,8 @@ export function openScenarios(
   return (values) => {
     const settings = settingsOf(values);
     const again = values.some(
-      ({ kind, name }) => kind === 'path' || (kind === 'number' && inReading.has(name)),
+      ({ kind, name, unit }) =>
+        (kind === 'path' && !(exchangePath.test(name) && unit === 'L/d')) || (kind === 'number' && inReading.has(name)),
     );
     if (again)
       return withFittedStart(withoutLogged(system.read(settings, days).scenario, system, known), values);
@@ -75,6 +96,6 @@ export function openScenarios(
       ...base.scenario.overrides.filter(({ id }) => numbers.every(({ name }) => name !== id)),
       ...numbers.map(({ name, value }) => ({ id: name, value })),
     ];
-    return withFittedStart(withoutLogged({ ...base.scenario, overrides }, system, known), values);
+    return withFittedStart(withoutLogged({ ...withExchange(base.scenario, values), overrides }, system, known), values);
   };
 }

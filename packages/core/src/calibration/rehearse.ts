@@ -4,7 +4,7 @@ import { combined, halfWidths, horizonOf, type Rehearsed, type Weights, weightsB
 import { seriesKey } from './correlated.js';
 import { type FitProblem, type FitRequest, openFitProblem, soughtOf } from './fit-problem.js';
 import type { Free } from './free-parameter.js';
-import { type Guessed, type Guesses, type GuessName, guessesAt, guessNames, middleOf, type PastReading } from './guesses.js';
+import { type Guessed, errorOf, type Guesses, type GuessName, guessesAt, guessNames, type HabitTried, type PastReading } from './guesses.js';
 import { type KitScale, kitScale } from './kit-scale.js';
 import type { Observation } from './readings.js';
 import type { Spoiling } from './returning.js';
@@ -66,7 +66,7 @@ export interface Origin {
 /** What a forecast of the past is made of. */
 interface Made {
   readonly today: number;
-  readonly coming: readonly { readonly observation: Observation; readonly guessed: Guessed; readonly scale: KitScale }[];
+  readonly coming: readonly { readonly observation: Observation; readonly guessed: Guessed; readonly tried: readonly HabitTried[]; readonly scale: KitScale }[];
 }
 
 function madeAt(request: FitRequest, numbers: readonly Free[], all: readonly Observation[], { day, deviates }: Origin): Made | undefined {
@@ -86,16 +86,10 @@ function madeAt(request: FitRequest, numbers: readonly Free[], all: readonly Obs
     if (known === undefined) return [];
     const { scale, past, spoiling } = known;
     const times = own.map(({ observation: { time }, model: there }) => ({ time, model: scale.to(there) }));
-    return guessesAt(past, times, today, spoiling).map((guessed, i) => ({ observation: own[i].observation, guessed, scale }));
+    const { ahead, tried } = guessesAt(past, times, today, spoiling);
+    return ahead.map((guessed, i) => ({ observation: own[i].observation, guessed, tried, scale }));
   });
   return { today, coming };
-}
-
-/** By how far a reading lies off a forecast, on the scale of the kit: 0 where it is open and the forecast lies within. */
-function errorOf(low: number, high: number, forecast: number): number {
-  if (Number.isFinite(low) && Number.isFinite(high)) return middleOf({ low, high }) - forecast;
-  if (forecast < low) return low - forecast;
-  return forecast > high ? high - forecast : 0;
 }
 
 /**
@@ -122,8 +116,8 @@ export function rehearse(
       rehearsals.filter(({ time }) => time < today),
       ({ observation }) => seriesKey(observation),
     );
-    for (const { observation, guessed, scale } of coming) {
-      const history = histories.get(seriesKey(observation)) ?? [];
+    for (const { observation, guessed, tried, scale } of coming) {
+      const history = { rehearsed: histories.get(seriesKey(observation)) ?? [], tried };
       const horizon = horizonOf(observation.time - today);
       const weights = weightsBy(history, horizon, today);
       const middle = combined(guessed.guesses, weights);
@@ -132,7 +126,7 @@ export function rehearse(
         guessNames.map((name) => [name, errorOf(low, high, guessed.guesses[name])]),
       ) as Record<GuessName, number>;
       rehearsals.push({
-        ...halfWidths(history, horizon, today, guessed.spread),
+        ...halfWidths(history, weights, horizon, today, guessed.spread),
         today,
         time: observation.time,
         horizon,

@@ -33,8 +33,8 @@ export interface Followed {
   readonly likelihood: number;
   /** For each reading the share of belief that it is sound, 0..1. */
   readonly sound: readonly number[];
-  /** For each reading what was expected of it, before it was seen. */
-  readonly expected: readonly Known[];
+  /** What was known after each reading. */
+  readonly after: readonly Known[];
 }
 
 const root2pi = Math.sqrt(2 * Math.PI);
@@ -81,11 +81,10 @@ export function follow(readings: readonly ScaledReading[], by: Returning, spoili
   let time = readings[0]?.time ?? 0;
   let likelihood = 0;
   const sound: number[] = [];
-  const expected: Known[] = [];
+  const after: Known[] = [];
   for (const { time: at, low, high } of readings) {
     known = goneOn(known, at - time, by);
     time = at;
-    expected.push(known);
     const whole = known.variance + 1;
     const deviation = Math.sqrt(whole);
     const half = Number.isFinite(high - low) ? Math.max(0, 0.005 - (high - low) / 2) : 0;
@@ -103,21 +102,30 @@ export function follow(readings: readonly ScaledReading[], by: Returning, spoili
     const mean = belief * level + (1 - belief) * known.level;
     const apart = belief * (1 - belief) * (level - known.level) * (level - known.level);
     known = { level: mean, variance: belief * variance + (1 - belief) * known.variance + apart };
+    after.push(known);
   }
-  return { known, time, likelihood, sound, expected };
+  return { known, time, likelihood, sound, after };
 }
 
 /** Memories, d, and spreads, in errors of the kit, among which the likeliest is taken: coarse, as few readings tell more. */
-const memories = [4, 15, 50, 200] as const;
-const spreads = [0.5, 1, 2, 4, 8] as const;
+const returningMemories = [5, 20, 80, 400] as const;
+const spreads = [0.5, 1, 2, 4, 8, 16] as const;
+
+/** The memory of a level that hardly returns, d. */
+export const longMemory = [400] as const;
 
 /** Readings that tell how a level wanders: the latest. */
 const latest = 100;
 
 /** The likeliest memory and spread for readings about a middle; the shorter and smaller where they are alike. */
-export function likeliest(readings: readonly ScaledReading[], middle: number, spoiling: Spoiling): Returning {
+export function likeliest(
+  readings: readonly ScaledReading[],
+  middle: number,
+  spoiling: Spoiling,
+  memories: readonly number[] = returningMemories,
+): Returning {
   const late = readings.slice(-latest);
-  let best: Returning = { middle, memory: memories[1], spread: 1 };
+  let best: Returning = { middle, memory: memories[0], spread: 1 };
   let most = -Infinity;
   for (const memory of memories) {
     for (const spread of spreads) {
