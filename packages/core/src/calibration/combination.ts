@@ -17,9 +17,9 @@ export interface Rehearsed {
   readonly time: number;
   /** Which of `horizons`. */
   readonly horizon: number;
-  /** By how far the reading lay off each way. */
+  /** By how far what the kit would have shown by each way lay off what it showed. */
   readonly errors: Guesses;
-  /** By how far it lay off the combination of then. */
+  /** By how far the reading lay off the combination of then. */
   readonly combined: number;
 }
 
@@ -115,8 +115,8 @@ export function halfWidths(
       error: Math.abs(each.combined),
       weight: weigh(each.time, each.horizon - horizon, now),
     })),
-    ...tried.map(({ time, ahead, errors }) => ({
-      error: Math.abs(adding(habitNames.map((name) => (weights[name] / habit) * errors[name]))),
+    ...tried.map(({ time, ahead, plain }) => ({
+      error: Math.abs(adding(habitNames.map((name) => (weights[name] / habit) * plain[name]))),
       weight: tryWorth * habit * weigh(time, horizonOf(ahead) - horizon, now),
     })),
   ];

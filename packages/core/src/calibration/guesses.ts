@@ -1,4 +1,5 @@
 import { bisectRight, median } from 'd3-array';
+import { shownByKit } from './shown-by-kit.js';
 import { follow, type Followed, goneOn, likeliest, longMemory, type Returning, type ScaledReading, type Spoiling } from './returning.js';
 
 /** Ways that need no model: the level of the readings, the last reading, the median of the last 28 days. */
@@ -43,6 +44,17 @@ const monthLong = 28;
 /** d whose median the distance of the model returns to. Judgment [P]. */
 const recently = 56;
 
+/** What the kit has shown, each figure once, the latest first. */
+export function cellsOf(past: readonly PastReading[]): readonly PastReading[] {
+  const seen = new Map<string, PastReading>();
+  for (const reading of past) {
+    const key = `${reading.low}|${reading.high}|${reading.value}`;
+    seen.delete(key);
+    seen.set(key, reading);
+  }
+  return [...seen.values()];
+}
+
 /** The level of readings, followed through them. */
 interface Level {
   readonly by: Returning;
@@ -71,7 +83,10 @@ export interface HabitTried {
   readonly time: number;
   /** d from the day of the forecast. */
   readonly ahead: number;
+  /** By how far what the kit would have shown lay off what it showed. */
   readonly errors: Habits;
+  /** By how far the reading lay off the forecast itself. */
+  readonly plain: Habits;
 }
 
 /** d between the days from which habit is tried on the past, and of readings before the first: judgment [P]. */
@@ -81,18 +96,21 @@ const tries = { every: 3.5, first: 14, most: 60 } as const;
 function habitTries(past: readonly PastReading[], level: Level, today: number): readonly HabitTried[] {
   const begin = Math.max(past[0].time + tries.first, today - tries.every * tries.most);
   const tried: HabitTried[] = [];
+  const cells = cellsOf(past);
   for (let day = today - tries.every; day >= begin; day -= tries.every) {
-    for (const { time, low, high } of past) {
+    for (const { time, low, high, value } of past) {
       if (time < day || time >= day + monthLong) continue;
       const habits = habitsAt(past, level, day, time);
+      const each = (of: (forecast: number) => number): Habits => ({
+        level: of(habits.level),
+        last: of(habits.last),
+        month: of(habits.month),
+      });
       tried.push({
         time,
         ahead: time - day,
-        errors: {
-          level: errorOf(low, high, habits.level),
-          last: errorOf(low, high, habits.last),
-          month: errorOf(low, high, habits.month),
-        },
+        errors: each((forecast) => value - shownByKit(cells, forecast)),
+        plain: each((forecast) => errorOf(low, high, forecast)),
       });
     }
   }

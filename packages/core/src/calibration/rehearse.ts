@@ -4,10 +4,11 @@ import { combined, halfWidths, horizonOf, type Rehearsed, type Weights, weightsB
 import { seriesKey } from './correlated.js';
 import { type FitProblem, type FitRequest, openFitProblem, soughtOf } from './fit-problem.js';
 import type { Free } from './free-parameter.js';
-import { type Guessed, errorOf, type Guesses, type GuessName, guessesAt, guessNames, type HabitTried, type PastReading } from './guesses.js';
+import { cellsOf, type Guessed, errorOf, type Guesses, type GuessName, guessesAt, guessNames, type HabitTried, type PastReading } from './guesses.js';
 import { type KitScale, kitScale } from './kit-scale.js';
 import type { Observation } from './readings.js';
 import type { Spoiling } from './returning.js';
+import { shownByKit } from './shown-by-kit.js';
 
 /** Days ahead to which forecasts are rehearsed. */
 export const rehearsedDays = 28;
@@ -66,7 +67,7 @@ export interface Origin {
 /** What a forecast of the past is made of. */
 interface Made {
   readonly today: number;
-  readonly coming: readonly { readonly observation: Observation; readonly guessed: Guessed; readonly tried: readonly HabitTried[]; readonly scale: KitScale }[];
+  readonly coming: readonly { readonly observation: Observation; readonly guessed: Guessed; readonly tried: readonly HabitTried[]; readonly series: Series }[];
 }
 
 function madeAt(request: FitRequest, numbers: readonly Free[], all: readonly Observation[], { day, deviates }: Origin): Made | undefined {
@@ -87,7 +88,7 @@ function madeAt(request: FitRequest, numbers: readonly Free[], all: readonly Obs
     const { scale, past, spoiling } = known;
     const times = own.map(({ observation: { time }, model: there }) => ({ time, model: scale.to(there) }));
     const { ahead, tried } = guessesAt(past, times, today, spoiling);
-    return ahead.map((guessed, i) => ({ observation: own[i].observation, guessed, tried, scale }));
+    return ahead.map((guessed, i) => ({ observation: own[i].observation, guessed, tried, series: known }));
   });
   return { today, coming };
 }
@@ -116,14 +117,17 @@ export function rehearse(
       rehearsals.filter(({ time }) => time < today),
       ({ observation }) => seriesKey(observation),
     );
-    for (const { observation, guessed, tried, scale } of coming) {
+    for (const { observation, guessed, tried, series } of coming) {
+      const { scale, past } = series;
+      const cells = cellsOf(past);
       const history = { rehearsed: histories.get(seriesKey(observation)) ?? [], tried };
       const horizon = horizonOf(observation.time - today);
       const weights = weightsBy(history, horizon, today);
       const middle = combined(guessed.guesses, weights);
       const [low, high] = [scale.to(observation.reading.low), scale.to(observation.reading.high)];
+      const figure = scale.to(observation.reading.value);
       const errors = Object.fromEntries(
-        guessNames.map((name) => [name, errorOf(low, high, guessed.guesses[name])]),
+        guessNames.map((name) => [name, figure - shownByKit(cells, guessed.guesses[name])]),
       ) as Record<GuessName, number>;
       rehearsals.push({
         ...halfWidths(history, weights, horizon, today, guessed.spread),
