@@ -1,7 +1,7 @@
 import { deviate95, normalQuantile } from '../base/normal.js';
 import { hypot } from '../base/trigonometry.js';
 import type { Measurable } from '../scenario/scenario.js';
-import { combined, type HalfWidths, halfWidths, horizonOf, horizons, type Rehearsed, type Weights, weightsBy } from './combination.js';
+import { combined, type HalfWidths, halfWidths, horizonOf, horizons, mixtureDeviation, type Rehearsed, type Weights, weightsBy } from './combination.js';
 import { guessesAt, guessNames, type GuessName } from './guesses.js';
 import type { Series } from './rehearse.js';
 
@@ -81,7 +81,8 @@ export function combinedCourse(
     const widths = [before, before + 1].map((place): HalfWidths => halfWidths(record, weights, place, today, spread));
     const wide = (of: keyof HalfWidths, turns: number): number =>
       hypot(widths[0][of] * (1 - share) + widths[1][of] * share, turns * unsure);
-    const middle = combined(guesses, weights) + change;
+    const own = { of50: wide('of50', 0), of90: wide('of90', 0) };
+    const middle = combined(guesses, weights, mixtureDeviation(own)) + change;
     const [of50, of90] = [wide('of50', halfTurn), wide('of90', deviate95)];
     const at = (scaled: number): number => {
       const value = scale.from(scaled);

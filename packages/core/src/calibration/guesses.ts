@@ -156,7 +156,7 @@ export function guessesAt(
       const { variance } = goneOn(followed.known, time - followed.time, by);
       return {
         guesses: { model, returning: model + stray.level, ...habitsAt(past, level, today, time) },
-        spread: Math.sqrt(1 + Math.min(variance, stray.variance)),
+        spread: Math.sqrt(1 + variance),
       };
     }),
   };

@@ -1,6 +1,6 @@
 import { group } from 'd3-array';
 import { dateAfter } from '../base/calendar.js';
-import { combined, halfWidths, horizonOf, type Rehearsed, type Weights, weightsBy } from './combination.js';
+import { combined, halfWidths, mixtureDeviation, horizonOf, type Rehearsed, type Weights, weightsBy } from './combination.js';
 import { seriesKey } from './correlated.js';
 import { type FitProblem, type FitRequest, openFitProblem, soughtOf } from './fit-problem.js';
 import type { Free } from './free-parameter.js';
@@ -81,7 +81,6 @@ function madeAt(request: FitRequest, numbers: readonly Free[], all: readonly Obs
   const before = problem.observations.length;
   const series = seriesOf(problem, problem.observations, model);
   const indexed = after.map((observation, i) => ({ observation, model: model[before + i] }));
-  (globalThis as any).DUMP?.({ day, today, series: [...series].map(([key, s]) => ({ key, past: s.past, coming: indexed.filter((x) => seriesKey(x.observation) === key).map((x) => ({ time: x.observation.time, model: s.scale.to(x.model), low: s.scale.to(x.observation.reading.low), high: s.scale.to(x.observation.reading.high), raw: x.observation.reading })) })) });
   const coming = [...group(indexed, ({ observation }) => seriesKey(observation))].flatMap(([key, own]) => {
     const known = series.get(key);
     if (known === undefined) return [];
@@ -123,14 +122,15 @@ export function rehearse(
       const history = { rehearsed: histories.get(seriesKey(observation)) ?? [], tried };
       const horizon = horizonOf(observation.time - today);
       const weights = weightsBy(history, horizon, today);
-      const middle = combined(guessed.guesses, weights);
+      const widths = halfWidths(history, weights, horizon, today, guessed.spread);
+      const middle = combined(guessed.guesses, weights, mixtureDeviation(widths));
       const [low, high] = [scale.to(observation.reading.low), scale.to(observation.reading.high)];
       const figure = scale.to(observation.reading.value);
       const errors = Object.fromEntries(
         guessNames.map((name) => [name, figure - shownByKit(cells, guessed.guesses[name])]),
       ) as Record<GuessName, number>;
       rehearsals.push({
-        ...halfWidths(history, weights, horizon, today, guessed.spread),
+        ...widths,
         today,
         time: observation.time,
         horizon,
