@@ -102,7 +102,9 @@ describe('slips of the pen and of spreadsheets', () => {
   });
 
   it('a reading far from those around it is told and kept', () => {
-    const lines = ['20', '21', '20', '200', '20', '19', '21'].map((value, i) => `2026-04-0${i + 1},,,${value},,,,,,,`);
+    const lines = ['20', '21', '20', '200', '20', '19', '21'].map(
+      (value, i) => `2026-04-0${i + 1},,,${value},,,,,,,`,
+    );
     const { oddities, readings } = read(lines, map.replace(/, changes: .*?\}\] /, ' '));
     expect(oddities.map(({ row, problem, done }) => `${row} ${problem}: ${done}`)).toEqual([
       '5 stands out from those around it (21, 20, 20, 19): kept: look whether it is a slip',
@@ -111,7 +113,10 @@ describe('slips of the pen and of spreadsheets', () => {
   });
 
   it('steps that are coarser than the numbers look are told once', () => {
-    const lines = Array.from({ length: 24 }, (_, i) => `2026-04-${String(i + 1).padStart(2, '0')},,,${10 * (1 + (i % 4))},,,,,,,`);
+    const lines = Array.from(
+      { length: 24 },
+      (_, i) => `2026-04-${String(i + 1).padStart(2, '0')},,,${10 * (1 + (i % 4))},,,,,,,`,
+    );
     const { oddities } = read(lines, map.replace(/, changes: .*?\}\] /, ' '));
     expect(oddities.map(({ problem, done }) => `${problem}: ${done}`)).toEqual([
       'steps are really 10: 24 readings: read as exact to 1; with resolution: 10 in the map they are not',

@@ -78,7 +78,10 @@ function caseOf(rehearsal: Rehearsal, own: readonly Observation[], today: number
   const known = own.filter(({ time }) => time < today);
   const last = known[known.length - 1].reading.value;
   const lately = known.filter(({ time }) => time > today - monthLong);
-  const shown = shownByKit(known.map(({ reading }) => reading), scale.from(middle));
+  const shown = shownByKit(
+    known.map(({ reading }) => reading),
+    scale.from(middle),
+  );
   return {
     rehearsal,
     forecast: Math.abs(shown - value),
@@ -89,9 +92,24 @@ function caseOf(rehearsal: Rehearsal, own: readonly Observation[], today: number
 }
 
 function scoreOf(own: readonly Case[], nameOf: (vessel: number) => string): BacktestScore {
-  const [{ rehearsal: { observation, horizon } }] = own;
+  const [
+    {
+      rehearsal: { observation, horizon },
+    },
+  ] = own;
   const average = (of: (each: Case) => number): number => mean(own, of) ?? Number.NaN;
-  const within = ({ rehearsal: { observation: { reading }, scale, middle, of50, of90 } }: Case, half: 50 | 90): number => {
+  const within = (
+    {
+      rehearsal: {
+        observation: { reading },
+        scale,
+        middle,
+        of50,
+        of90,
+      },
+    }: Case,
+    half: 50 | 90,
+  ): number => {
     const [low, high] = [scale.to(reading.low), scale.to(reading.high)];
     return half === 50
       ? shareWithin(low, high, middle, of50, normalQuantile(0.75))
@@ -138,7 +156,11 @@ export function backtest(request: BacktestRequest): Backtest {
     ]);
   }
   const every = Math.ceil(days.length / most);
-  const fitted = pastFits(request, whole.free, days.filter((_, i) => i % every === 0));
+  const fitted = pastFits(
+    request,
+    whole.free,
+    days.filter((_, i) => i % every === 0),
+  );
   const prior = whole.free.map(() => 0);
   const origins = days.map((day) => ({
     day,
@@ -153,7 +175,10 @@ export function backtest(request: BacktestRequest): Backtest {
     caseOf(rehearsal, series.get(seriesKey(rehearsal.observation)) ?? [], rehearsal.today),
   );
   const scores = [
-    ...group(cases, ({ rehearsal: { observation, horizon } }) => `${seriesKey(observation)}|${horizon}`).values(),
+    ...group(
+      cases,
+      ({ rehearsal: { observation, horizon } }) => `${seriesKey(observation)}|${horizon}`,
+    ).values(),
   ]
     .map((own) => scoreOf(own, (vessel) => whole.scenario.vessels[vessel].name))
     .sort((a, b) => ascending(a.reads, b.reads) || ascending(a.vessel, b.vessel) || a.horizon - b.horizon);

@@ -1,6 +1,13 @@
 import { normalCdf, normalQuantile } from '../base/normal.js';
 import { pow } from '../base/elementary.js';
-import { type Guesses, guessNames, habitNames, type HabitName, type Habits, type HabitTried } from './guesses.js';
+import {
+  type Guesses,
+  guessNames,
+  habitNames,
+  type HabitName,
+  type Habits,
+  type HabitTried,
+} from './guesses.js';
 
 /** Days ahead up to which forecasts are judged together; what lies further is judged by the last. */
 export const horizons = [7, 14, 28] as const;
@@ -64,7 +71,8 @@ export function weightsBy({ rehearsed, tried }: TrackRecord, horizon: number, no
   const dense = tried.map(({ time, ahead }) => weigh(time, horizonOf(ahead) - horizon, now));
   const sparse = rehearsed.map((each) => weigh(each.time, each.horizon - horizon, now));
   const total = adding(dense);
-  const habit = (name: HabitName): number => adding(tried.map(({ errors }, i) => dense[i] * Math.abs(errors[name])));
+  const habit = (name: HabitName): number =>
+    adding(tried.map(({ errors }, i) => dense[i] * Math.abs(errors[name])));
   const sums = habitNames.map(habit);
   const usual = total > 0 ? adding(sums) / (habitNames.length * total) : 1;
   const habits = sums.map((sum) => (sum + common * usual) / (total + common) + floor);
@@ -93,7 +101,9 @@ export function combined(guesses: Guesses, weights: Weights, deviation: number):
   let [low, high] = [Math.min(...values), Math.max(...values)];
   for (let i = 0; i < halvings; i++) {
     const middle = (low + high) / 2;
-    const below = adding(guessNames.map((name) => weights[name] * normalCdf((middle - guesses[name]) / deviation)));
+    const below = adding(
+      guessNames.map((name) => weights[name] * normalCdf((middle - guesses[name]) / deviation)),
+    );
     if (below < 0.5) low = middle;
     else high = middle;
   }
@@ -117,7 +127,9 @@ const tryWorth = 0.1;
 
 /** The weighted median of the errors of habits: the error of their combination, nearly. */
 function middleError(errors: Habits, weights: Weights): number {
-  const sorted = habitNames.map((name) => ({ error: errors[name], weight: weights[name] })).sort((a, b) => a.error - b.error);
+  const sorted = habitNames
+    .map((name) => ({ error: errors[name], weight: weights[name] }))
+    .sort((a, b) => a.error - b.error);
   const half = adding(sorted.map(({ weight }) => weight)) / 2;
   let sum = 0;
   for (const { error, weight } of sorted) {

@@ -1,7 +1,17 @@
 import { deviate95, normalQuantile } from '../base/normal.js';
 import { hypot } from '../base/trigonometry.js';
 import type { Measurable } from '../scenario/scenario.js';
-import { combined, type HalfWidths, halfWidths, horizonOf, horizons, mixtureDeviation, type Rehearsed, type Weights, weightsBy } from './combination.js';
+import {
+  combined,
+  type HalfWidths,
+  halfWidths,
+  horizonOf,
+  horizons,
+  mixtureDeviation,
+  type Rehearsed,
+  type Weights,
+  weightsBy,
+} from './combination.js';
 import { guessesAt, guessNames, type GuessName } from './guesses.js';
 import type { Series } from './rehearse.js';
 
@@ -74,11 +84,14 @@ export function combinedCourse(
   const lines = days.map(({ time, change, unsure }, day): DayLines => {
     const { guesses, spread } = guessed[day];
     const { before, share } = between(time - today);
-    const mixed = (of: (place: number) => number): number => of(before) * (1 - share) + of(before + 1) * share;
+    const mixed = (of: (place: number) => number): number =>
+      of(before) * (1 - share) + of(before + 1) * share;
     const weights = Object.fromEntries(
       guessNames.map((name) => [name, mixed((place) => told[place].weights[name])]),
     ) as Record<GuessName, number>;
-    const widths = [before, before + 1].map((place): HalfWidths => halfWidths(record, weights, place, today, spread));
+    const widths = [before, before + 1].map((place): HalfWidths =>
+      halfWidths(record, weights, place, today, spread),
+    );
     const wide = (of: keyof HalfWidths, turns: number): number =>
       hypot(widths[0][of] * (1 - share) + widths[1][of] * share, turns * unsure);
     const own = { of50: wide('of50', 0), of90: wide('of90', 0) };

@@ -141,8 +141,9 @@ export interface SpoiltReading {
   /** Of what follows; '' for pH. */
   readonly unit: string;
   readonly predicted: number;
-  /** What the reading says, as it was read; infinite where it is open. */
+  /** Least that the reading says, in the internal unit; -Infinity where it is open. */
   readonly low: number;
+  /** Most that it says; Infinity where it is open. */
   readonly high: number;
 }
 
@@ -280,7 +281,8 @@ export function diagnosticsOf(
   const jacobian = differences(predict, minimum.at, predicted, () => step, false);
   const curvature = observations.map(
     (observation, i) =>
-      countedLoss(observation, predicted[i], problem.errorOf(observation.reading.reads), counting[i]).curvature,
+      countedLoss(observation, predicted[i], problem.errorOf(observation.reading.reads), counting[i])
+        .curvature,
   );
   const read = jacobian.subMatrix(0, observations.length - 1, 0, free.length - 1);
   const covariance = covarianceOf(informationOf(read, curvature));
@@ -299,7 +301,9 @@ export function diagnosticsOf(
       const scale = kitScale(problem.errorOf(reads));
       const off = distanceOf(scale.to(low), scale.to(high), scale.to(predicted[i]));
       const unit = unitOfMeasurable[reads];
-      return Math.abs(off) > spoiltBeyond ? [{ row, column, text, unit, predicted: predicted[i], low, high }] : [];
+      return Math.abs(off) > spoiltBeyond
+        ? [{ row, column, text, unit, predicted: predicted[i], low, high }]
+        : [];
     }),
     nextTests: nextTests(problem, candidates, predicted, jacobian, covariance),
   };

@@ -42,10 +42,10 @@ const fitSchema = z
     faults: z.array(z.object({ kind: z.string() })).optional(),
     past: z.array(z.object({ until: z.string(), deviates: z.array(z.number()) })).optional(),
   })
-  .refine(
-    ({ numbers, past = [] }) => past.every(({ deviates }) => deviates.length === numbers.length),
-    { error: 'a deviate for each number', path: ['past'] },
-  )
+  .refine(({ numbers, past = [] }) => past.every(({ deviates }) => deviates.length === numbers.length), {
+    error: 'a deviate for each number',
+    path: ['past'],
+  })
   .refine(
     ({ numbers, covariance }) =>
       covariance.length === numbers.length && covariance.every((row) => row.length === numbers.length),
@@ -127,7 +127,10 @@ const readingsAfter = ({ readings }: WaterLog, from: string, to: string): number
  * Why a saved fit may not be of what it is used with: made of another system file, of a log that has since changed or
  * gone on, or of readings after the last date that counts. One line each; none where all is as it was.
  */
-export function fitDoubts({ provenance, faults = [] }: SavedFit, { scenario, log, until }: FitUse): readonly string[] {
+export function fitDoubts(
+  { provenance, faults = [] }: SavedFit,
+  { scenario, log, until }: FitUse,
+): readonly string[] {
   const doubts: string[] = [];
   if (faults.length > 0) {
     const kinds = [...new Set(faults.map(({ kind }) => kind))].join(', ');

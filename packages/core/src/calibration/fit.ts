@@ -67,7 +67,10 @@ export interface Fit extends FitDiagnostics {
 const pastShares = { from: 0.3, to: 0.85 } as const;
 
 /** Days up to which the log is known to fits of its past, evenly over its later part. */
-function pastDays({ scenario, until }: FitProblem, { log, pastFits: count = 4 }: FitSearch): readonly number[] {
+function pastDays(
+  { scenario, until }: FitProblem,
+  { log, pastFits: count = 4 }: FitSearch,
+): readonly number[] {
   const from = Math.max(0, dayOf(scenario, log.from));
   const span = dayOf(scenario, until) - from;
   return Array.from({ length: count }, (_, i) => {

@@ -42,7 +42,10 @@ export function settingsOf(values: readonly FittedValue[]): readonly Setting[] {
 export function withoutLogged(scenario: Scenario, { logged }: FitSystem, after = -Infinity): Scenario {
   if (logged === undefined || logged.size === 0) return scenario;
   const isLogged = (where = ''): boolean => logged.has(where.replace(/:\d+(?::\d+)?$/, ''));
-  return { ...scenario, actions: scenario.actions.filter(({ at, where }) => at <= after || !isLogged(where)) };
+  return {
+    ...scenario,
+    actions: scenario.actions.filter(({ at, where }) => at <= after || !isLogged(where)),
+  };
 }
 
 /** A scenario with fitted water at the start. */
@@ -87,7 +90,8 @@ export function openScenarios(
     const settings = settingsOf(values);
     const again = values.some(
       ({ kind, name, unit }) =>
-        (kind === 'path' && !(exchangePath.test(name) && unit === 'L/d')) || (kind === 'number' && inReading.has(name)),
+        (kind === 'path' && !(exchangePath.test(name) && unit === 'L/d')) ||
+        (kind === 'number' && inReading.has(name)),
     );
     if (again)
       return withFittedStart(withoutLogged(system.read(settings, days).scenario, system, known), values);
@@ -96,6 +100,9 @@ export function openScenarios(
       ...base.scenario.overrides.filter(({ id }) => numbers.every(({ name }) => name !== id)),
       ...numbers.map(({ name, value }) => ({ id: name, value })),
     ];
-    return withFittedStart(withoutLogged({ ...withExchange(base.scenario, values), overrides }, system, known), values);
+    return withFittedStart(
+      withoutLogged({ ...withExchange(base.scenario, values), overrides }, system, known),
+      values,
+    );
   };
 }

@@ -241,7 +241,13 @@ function aheadOf(
 }
 
 /** The days ahead of one place, on the scale of its kit: what the fit has, and what a what-if changes. */
-function daysAhead({ runs, plain }: Ahead, { scale }: Series, first: number, days: number, today: number): readonly DayAhead[] {
+function daysAhead(
+  { runs, plain }: Ahead,
+  { scale }: Series,
+  first: number,
+  days: number,
+  today: number,
+): readonly DayAhead[] {
   return Array.from({ length: days + 1 }, (_, day): DayAhead => {
     const place = first + day;
     const changes = runs.map((values, i) => scale.to(values[place]) - scale.to(plain[i][place]));
@@ -289,7 +295,11 @@ export function forecast(request: ForecastRequest): Forecast {
         ? {
             told: [],
             lines: Array.from({ length: days + 1 }, (_, day) =>
-              bandsAt(ahead.runs.map((values) => values[first + day]), problem.errorOf(reads), random),
+              bandsAt(
+                ahead.runs.map((values) => values[first + day]),
+                problem.errorOf(reads),
+                random,
+              ),
             ),
           }
         : combinedCourse(own, reads, daysAhead(ahead, own, first, days, today), today, history);
@@ -313,7 +323,9 @@ export function forecast(request: ForecastRequest): Forecast {
       ...problem.notes,
       ...(origins.length > 0
         ? []
-        : ['warning: this fit holds no fits to the past: model and habit count alike, as nothing tells how good each was']),
+        : [
+            'warning: this fit holds no fits to the past: model and habit count alike, as nothing tells how good each was',
+          ]),
       ...fitDoubts(fit, {
         scenario: withoutLogged(request.system.read([]).scenario, request.system),
         log: request.log,

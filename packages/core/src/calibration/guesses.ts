@@ -1,6 +1,15 @@
 import { bisectRight, median } from 'd3-array';
 import { shownByKit } from './shown-by-kit.js';
-import { follow, type Followed, goneOn, likeliest, longMemory, type Returning, type ScaledReading, type Spoiling } from './returning.js';
+import {
+  follow,
+  type Followed,
+  goneOn,
+  likeliest,
+  longMemory,
+  type Returning,
+  type ScaledReading,
+  type Spoiling,
+} from './returning.js';
 
 /** Ways that need no model: the level of the readings, the last reading, the median of the last 28 days. */
 export const habitNames = ['level', 'last', 'month'] as const;
@@ -67,8 +76,16 @@ function levelOf(past: readonly PastReading[], spoiling: Spoiling): Level {
 }
 
 /** What habit foretells of a time, by the readings before a day. */
-function habitsAt(past: readonly PastReading[], { by, followed }: Level, today: number, time: number): Habits {
-  const known = bisectRight(past.map((each) => each.time), today - 1e-9);
+function habitsAt(
+  past: readonly PastReading[],
+  { by, followed }: Level,
+  today: number,
+  time: number,
+): Habits {
+  const known = bisectRight(
+    past.map((each) => each.time),
+    today - 1e-9,
+  );
   const { value: last, time: at } = past[known - 1];
   const lately = past.slice(0, known).filter((each) => each.time > today - monthLong);
   return {

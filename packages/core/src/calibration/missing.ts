@@ -62,7 +62,11 @@ function changed(scenario: Scenario, kind: keyof typeof sizes, size: number): Sc
 }
 
 /** What would bring a fit nearest to its log, of the things that keepers leave out: most first; none where nothing helps. */
-export function missingIn(problem: FitProblem, best: Minimum, counting: readonly Counting[]): readonly Missing[] {
+export function missingIn(
+  problem: FitProblem,
+  best: Minimum,
+  counting: readonly Counting[],
+): readonly Missing[] {
   const sought = soughtOf(problem.observations);
   const costOf = (predicted: ArrayLike<number>): number =>
     problem.observations.reduce((sum, observation, i) => {

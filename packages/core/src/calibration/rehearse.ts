@@ -1,10 +1,28 @@
 import { group } from 'd3-array';
 import { dateAfter } from '../base/calendar.js';
-import { combined, halfWidths, mixtureDeviation, horizonOf, type Rehearsed, type Weights, weightsBy } from './combination.js';
+import {
+  combined,
+  halfWidths,
+  mixtureDeviation,
+  horizonOf,
+  type Rehearsed,
+  type Weights,
+  weightsBy,
+} from './combination.js';
 import { seriesKey } from './correlated.js';
 import { type FitProblem, type FitRequest, openFitProblem, soughtOf } from './fit-problem.js';
 import type { Free } from './free-parameter.js';
-import { cellsOf, type Guessed, errorOf, type Guesses, type GuessName, guessesAt, guessNames, type HabitTried, type PastReading } from './guesses.js';
+import {
+  cellsOf,
+  type Guessed,
+  errorOf,
+  type Guesses,
+  type GuessName,
+  guessesAt,
+  guessNames,
+  type HabitTried,
+  type PastReading,
+} from './guesses.js';
 import { type KitScale, kitScale } from './kit-scale.js';
 import type { Observation } from './readings.js';
 import type { Spoiling } from './returning.js';
@@ -22,7 +40,11 @@ export interface Series {
 }
 
 /** The series of some observations with what the model has at each. */
-export function seriesOf(problem: FitProblem, observations: readonly Observation[], model: ArrayLike<number>): ReadonlyMap<string, Series> {
+export function seriesOf(
+  problem: FitProblem,
+  observations: readonly Observation[],
+  model: ArrayLike<number>,
+): ReadonlyMap<string, Series> {
   const indexed = observations.map((observation, i) => ({ observation, i }));
   return new Map(
     [...group(indexed, ({ observation }) => seriesKey(observation))].map(([key, own]) => {
@@ -67,10 +89,20 @@ export interface Origin {
 /** What a forecast of the past is made of. */
 interface Made {
   readonly today: number;
-  readonly coming: readonly { readonly observation: Observation; readonly guessed: Guessed; readonly tried: readonly HabitTried[]; readonly series: Series }[];
+  readonly coming: readonly {
+    readonly observation: Observation;
+    readonly guessed: Guessed;
+    readonly tried: readonly HabitTried[];
+    readonly series: Series;
+  }[];
 }
 
-function madeAt(request: FitRequest, numbers: readonly Free[], all: readonly Observation[], { day, deviates }: Origin): Made | undefined {
+function madeAt(
+  request: FitRequest,
+  numbers: readonly Free[],
+  all: readonly Observation[],
+  { day, deviates }: Origin,
+): Made | undefined {
   const { scenario } = request.system.read([]);
   const until = dateAfter(scenario.startDate, day);
   const problem = openFitProblem({ ...request, until, numbers }, rehearsedDays);

@@ -64,7 +64,11 @@ function cut(low: number, high: number, mean: number, deviation: number) {
 }
 
 /** How a level is expected some days on. */
-export function goneOn({ level, variance }: Known, days: number, { middle, memory, spread }: Returning): Known {
+export function goneOn(
+  { level, variance }: Known,
+  days: number,
+  { middle, memory, spread }: Returning,
+): Known {
   const kept = exp(-Math.max(0, days) / memory);
   return {
     level: middle + (level - middle) * kept,

@@ -10,7 +10,12 @@ import type { Minimum } from './search.js';
 /** Why a fit is not to be trusted. Figures are in errors of the kit where nothing else is said. */
 export type FitFault =
   | { readonly kind: 'spoilt'; readonly share: number; readonly allowed: number }
-  | { readonly kind: 'start' | 'today' | 'scatter'; readonly reads: string; readonly vessel: string; readonly off: number }
+  | {
+      readonly kind: 'start' | 'today' | 'scatter';
+      readonly reads: string;
+      readonly vessel: string;
+      readonly off: number;
+    }
   | { readonly kind: 'end-of-range'; readonly name: string; readonly value: number; readonly end: number }
   | { readonly kind: 'searches'; readonly apart: number };
 

@@ -18,7 +18,10 @@ export type ToldAction = (typeof toldActions)[number];
 
 /** Everyday names of what is dosed, by the product of the tables. */
 const everyday: readonly { readonly pattern: RegExp; readonly product: string }[] = [
-  { pattern: /baking soda|bicarb(?:onate)? of soda|sodium bicarb|\bnahco3\b/i, product: 'sodium-bicarbonate' },
+  {
+    pattern: /baking soda|bicarb(?:onate)? of soda|sodium bicarb|\bnahco3\b/i,
+    product: 'sodium-bicarbonate',
+  },
   { pattern: /potassium bicarb|\bkhco3\b/i, product: 'potassium-bicarbonate' },
   { pattern: /potash lye|caustic potash|potassium hydroxide|\bkoh\b/i, product: 'potassium-hydroxide' },
   { pattern: /hydrated lime|slaked lime|calcium hydroxide|builder'?s lime/i, product: 'calcium-hydroxide' },
@@ -43,8 +46,15 @@ const verbs: readonly { readonly pattern: RegExp; readonly verb: ToldAction }[] 
     verb: 'change-water',
   },
   { pattern: /\b(?:dead|died|deaths?|mortalit|lost)/i, verb: 'lose-fish' },
-  { pattern: /\b(?:harvested|caught|sold|ate|took out)\b.*\b(?:fish|tilapia|trout|carp|catfish|perch)/i, verb: 'harvest-fish' },
-  { pattern: /\b(?:stocked|introduced)\b|\b(?:new|added)\s*\d+\s*(?:\w+\s+)?(?:fish|fingerlings|tilapia|trout|carp|catfish|perch|barramundi|cod)/i, verb: 'stock' },
+  {
+    pattern: /\b(?:harvested|caught|sold|ate|took out)\b.*\b(?:fish|tilapia|trout|carp|catfish|perch)/i,
+    verb: 'harvest-fish',
+  },
+  {
+    pattern:
+      /\b(?:stocked|introduced)\b|\b(?:new|added)\s*\d+\s*(?:\w+\s+)?(?:fish|fingerlings|tilapia|trout|carp|catfish|perch|barramundi|cod)/i,
+    verb: 'stock',
+  },
   { pattern: /power\s*(?:cut|out|failure|off)|blackout|outage/i, verb: 'power-cut' },
   { pattern: /pump\s*(?:was\s*)?(?:off|stopped|failed|down)/i, verb: 'pump-off' },
   { pattern: /(?:air|aerator|aeration|blower)\s*(?:was\s*)?(?:off|stopped|failed|down)/i, verb: 'air-off' },
@@ -102,16 +112,24 @@ export interface WordContext {
 const digits = (value: number): string => String(Number(value.toPrecision(6)));
 
 /** Mass in words: in a unit of mass, or by a measure of the map. */
-function massIn(text: string, product: string, { measures }: WordContext): { line?: string; assumed?: string; measure?: string } {
+function massIn(
+  text: string,
+  product: string,
+  { measures }: WordContext,
+): { line?: string; assumed?: string; measure?: string } {
   const plain = new RegExp(String.raw`${figure}\s*(kg|mg|grams?|g|oz|lbs?|pounds?)\b`, 'i').exec(text);
   if (plain !== null) {
-    const unit = plain[2].toLowerCase().replace(/^grams?$/, 'g').replace(/^(?:lbs|pounds?)$/, 'lb');
+    const unit = plain[2]
+      .toLowerCase()
+      .replace(/^grams?$/, 'g')
+      .replace(/^(?:lbs|pounds?)$/, 'lb');
     return { line: `${digits(numberOf(plain[1]))} ${unit}` };
   }
   // A cup of feed is no cup of a powder: a measure of what is dosed says what it is of.
   for (const [name, grams] of measures) {
     const [measure, thing] = name.split(/ of /i);
-    if (thing === undefined || (!text.toLowerCase().includes(thing.toLowerCase()) && thing !== product)) continue;
+    if (thing === undefined || (!text.toLowerCase().includes(thing.toLowerCase()) && thing !== product))
+      continue;
     const found = new RegExp(String.raw`${figure}\s*${measure.replace(/[^\w ]/g, '.')}s?\b`, 'i').exec(text);
     if (found !== null)
       return {
@@ -119,21 +137,31 @@ function massIn(text: string, product: string, { measures }: WordContext): { lin
         assumed: `one ${name} taken as ${digits(grams)} g, as the map says`,
       };
   }
-  const measure = new RegExp(String.raw`${figure}\s*(tsp|tbsp|teaspoon|tablespoon|spoon|cup|scoop|handful|cap(?:ful)?|m[lL])(?:s|fuls?)?\b`, 'i').exec(text)?.[2];
+  const measure = new RegExp(
+    String.raw`${figure}\s*(tsp|tbsp|teaspoon|tablespoon|spoon|cup|scoop|handful|cap(?:ful)?|m[lL])(?:s|fuls?)?\b`,
+    'i',
+  ).exec(text)?.[2];
   return measure === undefined ? {} : { measure };
 }
 
 function volumeIn(text: string, { volumes }: WordContext): { line?: string; assumed?: string } {
-  const plain = new RegExp(String.raw`${figure}\s*(l|lit(?:er|re)s?|gal(?:lons?)?|m3|m³)(?![\w/])`, 'i').exec(text);
+  const plain = new RegExp(String.raw`${figure}\s*(l|lit(?:er|re)s?|gal(?:lons?)?|m3|m³)(?![\w/])`, 'i').exec(
+    text,
+  );
   if (plain !== null) {
     const unit = /^l/i.test(plain[2]) ? 'L' : /^gal/i.test(plain[2]) ? 'gal' : 'm3';
     return { line: `${digits(numberOf(plain[1]))} ${unit}` };
   }
-  const all = new Map([...Object.entries(household).map(([name, { volume }]) => [name, volume] as const), ...volumes]);
+  const all = new Map([
+    ...Object.entries(household).map(([name, { volume }]) => [name, volume] as const),
+    ...volumes,
+  ]);
   for (const [name, volume] of all) {
     const found = new RegExp(String.raw`${figure}\s*${name}s?\b`, 'i').exec(text);
     if (found === null) continue;
-    const words = volumes.has(name) ? 'as the map says' : 'common practice: measure yours and write it in the map';
+    const words = volumes.has(name)
+      ? 'as the map says'
+      : 'common practice: measure yours and write it in the map';
     return {
       line: `${digits(numberOf(found[1]) * volume * 1000)} L`,
       assumed: `one ${name} taken as ${digits(volume * 1000)} L, ${words}`,
@@ -151,7 +179,9 @@ const shareIn = (text: string): string | undefined => {
 };
 
 const spanIn = (text: string): string | undefined => {
-  const found = new RegExp(String.raw`${figure}\s*(min(?:utes?)?|h(?:ours?|rs?)?|d(?:ays?)?)\b`, 'i').exec(text);
+  const found = new RegExp(String.raw`${figure}\s*(min(?:utes?)?|h(?:ours?|rs?)?|d(?:ays?)?)\b`, 'i').exec(
+    text,
+  );
   if (found === null) return undefined;
   const unit = /^m/i.test(found[2]) ? 'min' : /^h/i.test(found[2]) ? 'h' : 'd';
   return `${digits(numberOf(found[1]))} ${unit}`;
@@ -177,7 +207,8 @@ function meaningOf(text: string, own: OwnWords): Meaning | undefined {
     if (verb !== undefined) return { verb };
     if (doses.includes(stands)) return { verb: 'dose', product: stands };
   }
-  const product = everyday.find(({ pattern }) => pattern.test(text))?.product ?? doses.find((each) => small.includes(each));
+  const product =
+    everyday.find(({ pattern }) => pattern.test(text))?.product ?? doses.find((each) => small.includes(each));
   const verb = verbs.find(({ pattern }) => pattern.test(text))?.verb;
   if (product !== undefined && doses.includes(product)) return { verb: 'dose', product };
   return verb === undefined ? undefined : { verb };
@@ -190,7 +221,8 @@ interface Body {
   readonly assumed?: readonly (string | undefined)[];
 }
 
-const open = (name: string, given: string | undefined): string | undefined => (given === undefined ? name : undefined);
+const open = (name: string, given: string | undefined): string | undefined =>
+  given === undefined ? name : undefined;
 
 function doseBody(text: string, product: string, { vessel }: ActedOn, context: WordContext): Body {
   const { line, assumed, measure } = massIn(text, product, context);
@@ -212,11 +244,17 @@ function doseBody(text: string, product: string, { vessel }: ActedOn, context: W
 
 function changeBody(text: string, { vessel, water }: ActedOn, context: WordContext): Body {
   const share = shareIn(text);
-  const { line, assumed } = share === undefined ? volumeIn(text, context) : { line: undefined, assumed: undefined };
-  const much = share !== undefined ? `share: ${share}` : line !== undefined ? `volume: ${line}` : 'share: SHARE';
+  const { line, assumed } =
+    share === undefined ? volumeIn(text, context) : { line: undefined, assumed: undefined };
+  const much =
+    share !== undefined ? `share: ${share}` : line !== undefined ? `volume: ${line}` : 'share: SHARE';
   return {
     body: `change-water: { vessel: ${vessel ?? 'VESSEL'}, ${much}, water: ${water ?? 'WATER'} }`,
-    missing: [open('the vessel', vessel), open('the water that came in', water), much.endsWith('SHARE') ? 'how much' : undefined],
+    missing: [
+      open('the vessel', vessel),
+      open('the water that came in', water),
+      much.endsWith('SHARE') ? 'how much' : undefined,
+    ],
     assumed: [assumed],
   };
 }
@@ -268,7 +306,12 @@ function bodyOf({ verb, product = '' }: Meaning, text: string, on: ActedOn, cont
 }
 
 /** An item of words as an action; undefined where they tell of none. */
-export function toldAction(text: string, date: string, on: ActedOn, context: WordContext): ToldLine | undefined {
+export function toldAction(
+  text: string,
+  date: string,
+  on: ActedOn,
+  context: WordContext,
+): ToldLine | undefined {
   const meaning = meaningOf(text, context.own);
   if (meaning === undefined) return undefined;
   const { body, missing, assumed = [] } = bodyOf(meaning, text, on, context);

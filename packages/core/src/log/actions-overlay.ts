@@ -12,7 +12,11 @@ export interface ActionsOverlay {
  * @param system path of the system file, as the overlay names it
  */
 export function actionsOverlays(log: WaterLog, map: string, system: string): readonly ActionsOverlay[] {
-  const overlay = (file: string, under: string, lines: readonly { row: number; line: string }[]): ActionsOverlay => {
+  const overlay = (
+    file: string,
+    under: string,
+    lines: readonly { row: number; line: string }[],
+  ): ActionsOverlay => {
     const last = Math.max(...lines.map(({ row }) => row), 2);
     const text = Array.from({ length: last }, (_, i) => {
       const own = lines.filter(({ row }) => row === i + 1).map(({ line }) => `${line},`);

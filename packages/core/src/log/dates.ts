@@ -59,7 +59,14 @@ export function readTime(text: string): number | undefined {
     const hour = hourOf(written[1], written[2] ?? '0', half);
     return hour >= 0 && hour < 1 ? hour : Number.NaN;
   }
-  const named: Readonly<Record<string, number>> = { morning: 8 / 24, noon: 0.5, midday: 0.5, afternoon: 15 / 24, evening: 19 / 24, night: 22 / 24 };
+  const named: Readonly<Record<string, number>> = {
+    morning: 8 / 24,
+    noon: 0.5,
+    midday: 0.5,
+    afternoon: 15 / 24,
+    evening: 19 / 24,
+    night: 22 / 24,
+  };
   return named[text.toLowerCase()] ?? Number.NaN;
 }
 

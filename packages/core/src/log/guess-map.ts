@@ -141,8 +141,13 @@ function headerRow(table: LogTable): number {
 }
 
 /** A column of what was done, by its header; undefined of any other. */
-function guessActions(header: string, { vessels, cohorts }: System): ReturnType<typeof guessColumn> | undefined {
-  const words = /\b(?:add(?:ed|itions?)|dos(?:ed?|es|ing)|treatments?|actions?|done|maintenance)\b/i.test(header);
+function guessActions(
+  header: string,
+  { vessels, cohorts }: System,
+): ReturnType<typeof guessColumn> | undefined {
+  const words = /\b(?:add(?:ed|itions?)|dos(?:ed?|es|ing)|treatments?|actions?|done|maintenance)\b/i.test(
+    header,
+  );
   const change = /water\s*(?:change|exchange)|\bwc\b/i.test(header);
   const dead = /\b(?:dead|deaths?|died|mortalit|losses)/i.test(header);
   if (!words && !change && !dead) return undefined;

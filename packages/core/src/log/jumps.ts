@@ -21,7 +21,8 @@ export interface Jump {
 const told = { each: 3, span: 21, gap: 10, fall: 0.28 } as const;
 
 /** Whether one reading surely lies below another. */
-const surelyBelow = (a: LogReading, b: LogReading): boolean => a.high <= b.low || (a.high < b.value && a.value < b.low);
+const surelyBelow = (a: LogReading, b: LogReading): boolean =>
+  a.high <= b.low || (a.high < b.value && a.value < b.low);
 
 function jumpAt(own: readonly LogReading[], i: number): Jump | undefined {
   const before = own.slice(i - told.each, i);
@@ -44,7 +45,9 @@ function jumpAt(own: readonly LogReading[], i: number): Jump | undefined {
 
 /** Falls of nitrate within days, told from the readings alone; what the log itself says was changed is left out. */
 export function jumpsIn(log: WaterLog): readonly Jump[] {
-  const changed = [...log.actions.map(({ line }) => line), ...log.added].filter((line) => line.includes('change-water'));
+  const changed = [...log.actions.map(({ line }) => line), ...log.added].filter((line) =>
+    line.includes('change-water'),
+  );
   const dates = changed.flatMap((line) => /\d{4}-\d{2}-\d{2}/.exec(line) ?? []);
   const nitrate = log.readings.filter(({ reads }) => reads === 'nitrate');
   return [...group(nitrate, ({ vessel }) => vessel).values()].flatMap((all) => {
@@ -56,7 +59,13 @@ export function jumpsIn(log: WaterLog): readonly Jump[] {
     return found
       .filter((jump) => !known(jump))
       .filter((jump) =>
-        found.every((other) => other === jump || Math.abs(daysBetween(other.after, jump.after)) > told.gap || other.share < jump.share || (other.share === jump.share && other.after > jump.after)),
+        found.every(
+          (other) =>
+            other === jump ||
+            Math.abs(daysBetween(other.after, jump.after)) > told.gap ||
+            other.share < jump.share ||
+            (other.share === jump.share && other.after > jump.after),
+        ),
       );
   });
 }

@@ -62,7 +62,8 @@ function decimalsOf(digits: string, value: number): number {
   return Math.max(0, behind.length - Number(power));
 }
 
-const monthWord = /^(\d{1,2})[-/ ]?(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*$|^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*[-/ ]?(\d{1,2})$/i;
+const monthWord =
+  /^(\d{1,2})[-/ ]?(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*$|^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*[-/ ]?(\d{1,2})$/i;
 const monthsShort = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 
 /**
@@ -125,7 +126,13 @@ export function readCell(text: string, least: number | undefined, commas = false
   const twice = /^([+-]?\d+)\.\.(\d+)$/.exec(text);
   if (twice !== null && Number(twice[1]) > Number(twice[2])) {
     const meant = `${twice[1]}.${twice[2]}`;
-    return { low: Number(meant), high: Number(meant), decimals: twice[2].length, unit: '', odd: 'two points for one' };
+    return {
+      low: Number(meant),
+      high: Number(meant),
+      decimals: twice[2].length,
+      unit: '',
+      odd: 'two points for one',
+    };
   }
   const range = forms.range.exec(text);
   if (range !== null) {
@@ -134,7 +141,8 @@ export function readCell(text: string, least: number | undefined, commas = false
     if ('problem' in low) return low;
     if ('problem' in high) return high;
     if (low.value > high.value) return { problem: 'a range that runs backwards' };
-    const odd = twice === null ? 'a range' : `a range, or ${twice[1]}.${twice[2]} with two points, which lies in it`;
+    const odd =
+      twice === null ? 'a range' : `a range, or ${twice[1]}.${twice[2]} with two points, which lies in it`;
     return { low: low.value, high: high.value, unit: unit.trim(), odd };
   }
   const plain = forms.plain.exec(text);

@@ -229,7 +229,13 @@ export function readLog(table: LogTable, map: LogMap): WaterLog {
         actions.push(...told.actions);
         for (const { problem, done } of told.oddities) report(row, text, problem, done);
       } else if (use.kind === 'readings') {
-        const answer = readReading(text, instrumentOn(use, date), writing, { date, hour, row, column }, parameters);
+        const answer = readReading(
+          text,
+          instrumentOn(use, date),
+          writing,
+          { date, hour, row, column },
+          parameters,
+        );
         if (answer.reading !== undefined) readings.push(answer.reading);
         if (answer.oddity !== undefined) report(row, text, answer.oddity.problem, answer.oddity.done);
       } else if (use.kind === 'feed') {

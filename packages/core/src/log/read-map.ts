@@ -77,7 +77,10 @@ const top = section(
     measures: z.record(z.string(), positive('mass', 'mass of one measure of feed')).optional(),
     volumes: z.record(z.string(), positive('volume', 'volume of one measure of water')).optional(),
     words: z
-      .record(z.string(), choice('product of the library, or kind of action', [...wordMeanings()] as [string, ...string[]]))
+      .record(
+        z.string(),
+        choice('product of the library, or kind of action', [...wordMeanings()] as [string, ...string[]]),
+      )
       .optional(),
     actions: z.array(z.unknown()).optional(),
   },

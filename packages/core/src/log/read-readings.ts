@@ -203,16 +203,25 @@ const stepsSought = { least: 20, sizes: [100, 50, 20, 10, 5, 2, 1, 0.5, 0.25, 0.
 /** Columns whose numbers are all whole multiples of a step that the map does not give: their readings are less exact. */
 export function coarseSteps(readings: readonly LogReading[], { columns, header }: LogMap): readonly Oddity[] {
   return [...columns].flatMap(([column, use]): Oddity[] => {
-    if (use.kind !== 'readings' || use.reads === 'temperature' || use.steps !== undefined || use.changes !== undefined)
+    if (
+      use.kind !== 'readings' ||
+      use.reads === 'temperature' ||
+      use.steps !== undefined ||
+      use.changes !== undefined
+    )
       return [];
-    const own = readings.filter((reading) => reading.column === column && /^\d+(?:[.,]\d+)?$/.test(reading.text));
+    const own = readings.filter(
+      (reading) => reading.column === column && /^\d+(?:[.,]\d+)?$/.test(reading.text),
+    );
     const values = own.map(({ text }) => Number(text.replace(',', '.')));
     const decimals = own.reduce((most, { text }) => Math.max(most, text.split(/[.,]/)[1]?.length ?? 0), 0);
     const taken = use.resolution ?? pow10(-decimals);
     const isMultiple = (value: number, size: number): boolean =>
       Math.abs(value / size - Math.round(value / size)) < 1e-6;
     const size = stepsSought.sizes.find(
-      (each) => each > 1.5 * taken && values.filter((value) => isMultiple(value, each)).length >= 0.97 * values.length,
+      (each) =>
+        each > 1.5 * taken &&
+        values.filter((value) => isMultiple(value, each)).length >= 0.97 * values.length,
     );
     if (size === undefined || values.length < stepsSought.least || new Set(values).size < 3) return [];
     const problem = `steps are really ${size}: ${own.length} readings`;

@@ -26,13 +26,23 @@ export function spikesIn(readings: readonly LogReading[], parameters: Parameters
       const values = [...before, ...after].map(({ value }) => value);
       const middle = median(values) ?? 0;
       const error = hypot(parameters.value(absolute), share * Math.abs(middle));
-      const widths = [...before, ...after].map(({ low, high }) => (Number.isFinite(high - low) ? high - low : 0));
+      const widths = [...before, ...after].map(({ low, high }) =>
+        Number.isFinite(high - low) ? high - low : 0,
+      );
       const unit = hypot(error, Math.max(...widths) / 2);
       if (Math.max(...values) - Math.min(...values) > told.apart * unit) return [];
       if (Math.abs(reading.value - middle) <= told.out * unit) return [];
       const around = [...before, ...after].map(({ text }) => text).join(', ');
       const problem = `stands out from those around it (${around})`;
-      return [{ row: reading.row, column: reading.column, text: reading.text, problem, done: 'kept: look whether it is a slip' }];
+      return [
+        {
+          row: reading.row,
+          column: reading.column,
+          text: reading.text,
+          problem,
+          done: 'kept: look whether it is a slip',
+        },
+      ];
     });
   });
 }

@@ -16,10 +16,14 @@ export function withoutTotals(feed: readonly LogFeed[], oddities: Oddity[]): Log
     const pairs = byRow.flatMap((cells) => {
       const own = cells.find((cell) => cell.column === column);
       const others = cells.filter((cell) => cell.column !== column);
-      return own === undefined || others.length < 2 ? [] : [{ own: own.grams, others: sum(others, ({ grams }) => grams) }];
+      return own === undefined || others.length < 2
+        ? []
+        : [{ own: own.grams, others: sum(others, ({ grams }) => grams) }];
     });
     const fed = pairs.filter(({ own, others }) => own > 0 || others > 0);
-    const alike = fed.filter(({ own, others }) => Math.abs(own - others) <= 0.01 * Math.max(own, others) + 0.5);
+    const alike = fed.filter(
+      ({ own, others }) => Math.abs(own - others) <= 0.01 * Math.max(own, others) + 0.5,
+    );
     return fed.length >= told.rows && alike.length >= told.share * fed.length;
   };
   const total = columns.find(isTotal);

@@ -1,6 +1,7 @@
 import { geometricMean, type Cell, type Judged } from './judge.js';
 
-const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, each) => sum + each, 0) / values.length;
 const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
 
 function cellLines(name: string, judged: readonly Judged[]): readonly string[] {
@@ -15,9 +16,23 @@ function cellLines(name: string, judged: readonly Judged[]): readonly string[] {
       `${own.filter(({ ratio }) => ratio < 1).length}`,
       `${(100 * mean(own.map(({ in90 }) => in90))).toFixed(0)} %`,
     ]);
-  const horizons = [7, 14, 28].map((days) => row(`${days} d`, cells.filter(({ horizon }) => horizon === days)));
+  const horizons = [7, 14, 28].map((days) =>
+    row(
+      `${days} d`,
+      cells.filter(({ horizon }) => horizon === days),
+    ),
+  );
   const kinds = [...new Set(cells.map(({ reads }) => reads))].sort();
-  return [row('all', cells), ...horizons, ...kinds.map((kind) => row(kind, cells.filter(({ reads }) => reads === kind)))];
+  return [
+    row('all', cells),
+    ...horizons,
+    ...kinds.map((kind) =>
+      row(
+        kind,
+        cells.filter(({ reads }) => reads === kind),
+      ),
+    ),
+  ];
 }
 
 /** Errors of the model over that of the better guess above which a fit went wrong, and below which it did not. */

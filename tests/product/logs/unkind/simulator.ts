@@ -124,8 +124,14 @@ export function simulateUnkind(seed: number, truth: UnkindTruth): readonly Unkin
     for (let piece = 0; piece < pieces; piece++) {
       const h = 1 / pieces;
       const slow = alkalinity < 0.15 ? alkalinity / 0.15 : 1;
-      const first = Math.min(heat * slow * (0.8 + 0.2 * clogged) * uptake(aob, ammonia, halves.aob), ammonia / h);
-      const second = Math.min(heat * slow * (0.8 + 0.2 * clogged) * uptake(nob, nitrite, halves.nob), nitrite / h);
+      const first = Math.min(
+        heat * slow * (0.8 + 0.2 * clogged) * uptake(aob, ammonia, halves.aob),
+        ammonia / h,
+      );
+      const second = Math.min(
+        heat * slow * (0.8 + 0.2 * clogged) * uptake(nob, nitrite, halves.nob),
+        nitrite / h,
+      );
       aob += h * growth.aob * (first - idle.aob * aob);
       nob += h * growth.nob * (second - idle.nob * nob);
       // Fish excrete by day.
@@ -133,7 +139,8 @@ export function simulateUnkind(seed: number, truth: UnkindTruth): readonly Unkin
       ammonia += h * (now - first - truth.discharge * ammonia);
       nitrite += h * (first - second - truth.discharge * nitrite);
       nitrate += h * (second - (truth.discharge + truth.sink) * nitrate + truth.discharge);
-      alkalinity += h * (0.8 * (truth.sink * nitrate) / 14 - (first * 2) / 14 + truth.discharge * (2.4 - alkalinity));
+      alkalinity +=
+        h * ((0.8 * (truth.sink * nitrate)) / 14 - (first * 2) / 14 + truth.discharge * (2.4 - alkalinity));
       alkalinity = Math.max(alkalinity, 0.05);
     }
   }

@@ -1,4 +1,12 @@
-import { csvTable, dateAfter, readLog, readLogMap, readScenarioFully, type FitSystem, type WaterLog } from '@leat/core';
+import {
+  csvTable,
+  dateAfter,
+  readLog,
+  readLogMap,
+  readScenarioFully,
+  type FitSystem,
+  type WaterLog,
+} from '@leat/core';
 import { drawsFrom, simulateUnkind, truthOf, type UnkindDay, type UnkindTruth } from './simulator.js';
 
 const start = '2025-01-01';
@@ -55,13 +63,24 @@ interface Kit {
 }
 
 /** A log as such a keeper writes it, and its map. */
-function written(seed: number, truth: UnkindTruth, course: readonly UnkindDay[]): { csv: string; map: string } {
+function written(
+  seed: number,
+  truth: UnkindTruth,
+  course: readonly UnkindDay[],
+): { csv: string; map: string } {
   const { uniform, normal, chance } = drawsFrom(seed * 15485863 + 29);
   const byCard = chance(0.6);
   const daily = chance(0.3);
   const second = chance(0.4) ? Math.round(truth.days * uniform(0.35, 0.65)) : Infinity;
-  const bias = { ammonia: uniform(0.75, 1.3), nitrite: uniform(0.75, 1.3), nitrate: uniform(0.7, 1.35), pH: uniform(-0.3, 0.3) };
-  const gap = chance(0.5) ? { from: Math.round(uniform(40, truth.days - 40)), long: Math.round(uniform(10, 30)) } : undefined;
+  const bias = {
+    ammonia: uniform(0.75, 1.3),
+    nitrite: uniform(0.75, 1.3),
+    nitrate: uniform(0.7, 1.35),
+    pH: uniform(-0.3, 0.3),
+  };
+  const gap = chance(0.5)
+    ? { from: Math.round(uniform(40, truth.days - 40)), long: Math.round(uniform(10, 30)) }
+    : undefined;
   const keepers = chance(0.35);
   const kit = (steps: readonly number[], absolute: number, often: number, places: number): Kit => ({
     ...{ relative: uniform(0.06, 0.16), absolute, often: often * (daily ? 1.6 : 1) },
@@ -129,7 +148,8 @@ export function unkindTwin(seed: number): UnkindTwin {
   return {
     ...{ seed, truth, csv, map },
     system: {
-      read: (set, days) => readScenarioFully(text, { file: 'twin.yaml', set, ...(days === undefined ? {} : { days }) }),
+      read: (set, days) =>
+        readScenarioFully(text, { file: 'twin.yaml', set, ...(days === undefined ? {} : { days }) }),
     },
     log: readLog(table, readLogMap(map, 'log.map', table)),
   };

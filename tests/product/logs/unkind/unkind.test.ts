@@ -17,14 +17,17 @@ describe('logs of systems that are not what their files say, by a simulator that
     expect(unkindTwin(4).csv).not.toBe(unkindTwin(3).csv);
   });
 
-  it.each(seeds)('the forecast of twin %i does not do worse than habit by a half, and the model alone may', (seed) => {
-    const one = judgedTwin(seed);
-    judged.push(one);
-    expect(one.cells.length).toBeGreaterThan(3);
-    const ratios = one.cells.map(({ ratio }) => Math.log(Math.max(ratio, 0.01)));
-    const mean = Math.exp(ratios.reduce((sum, each) => sum + each, 0) / ratios.length);
-    expect(mean).toBeLessThan(1.5);
-  });
+  it.each(seeds)(
+    'the forecast of twin %i does not do worse than habit by a half, and the model alone may',
+    (seed) => {
+      const one = judgedTwin(seed);
+      judged.push(one);
+      expect(one.cells.length).toBeGreaterThan(3);
+      const ratios = one.cells.map(({ ratio }) => Math.log(Math.max(ratio, 0.01)));
+      const mean = Math.exp(ratios.reduce((sum, each) => sum + each, 0) / ratios.length);
+      expect(mean).toBeLessThan(1.5);
+    },
+  );
 
   afterAll(() => {
     if (given === undefined || judged.length < 2) return;

@@ -95,7 +95,9 @@ describe('the combination', () => {
   it('bands are the quantiles of past errors once many are known', () => {
     const random = createRandom(9);
     const errors = Array.from({ length: 2000 }, () => 3 * normalQuantile(0.0005 + 0.999 * random()));
-    const past = errors.map((error) => rehearsed({ model: 0, returning: 0, level: 0, last: error, month: 0 }, 1)[0]);
+    const past = errors.map(
+      (error) => rehearsed({ model: 0, returning: 0, level: 0, last: error, month: 0 }, 1)[0],
+    );
     const { of50, of90 } = halfWidths({ rehearsed: past, tried: [] }, even, 0, 100, 1);
     expect(of90).toBeGreaterThan(3 * 1.5);
     expect(of90).toBeLessThan(3 * 1.8);
@@ -143,7 +145,10 @@ describe('readings whose errors go on', () => {
   it('count fully alone, and all together hardly more than one where they are close', () => {
     const [alone] = countingOf([reading(0)], () => kit);
     expect(alone.weight).toBe(1);
-    const close = countingOf(Array.from({ length: 50 }, (_, i) => reading(i / 10)), () => kit);
+    const close = countingOf(
+      Array.from({ length: 50 }, (_, i) => reading(i / 10)),
+      () => kit,
+    );
     const information = close.reduce((sum, { weight, wider }) => sum + weight / (wider * wider), 0);
     // Of 50 with a common error as large as the kit's, and errors of their own: 1 / (1 + 1/50), a little more with time.
     expect(information).toBeGreaterThan(0.9);

@@ -123,7 +123,10 @@ function verdictLines({ faults, missing }: Fit): Lines {
     ...faults.map((fault) => `    ${faultLine(fault)}`),
     ...(missing.length === 0
       ? ['  tried, and of no help: discharge or a second sink, another volume, another weight of feed']
-      : ['  what is probably missing (tried, all else as fitted):', ...missing.map((each) => `  ${missingLine(each)}`)]),
+      : [
+          '  what is probably missing (tried, all else as fitted):',
+          ...missing.map((each) => `  ${missingLine(each)}`),
+        ]),
   ];
 }
 

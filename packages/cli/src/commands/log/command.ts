@@ -35,7 +35,10 @@ function vesselsOf(scenario: Scenario | undefined): readonly string[] {
  */
 export async function logCommand(file: string, options: LogOptions, streams: Streams): Promise<ExitCode> {
   const mapText = options.map === undefined ? undefined : textOf(options.map);
-  const table = await openLog(file, options.sheet ?? (mapText === undefined ? undefined : sheetOfMap(mapText)));
+  const table = await openLog(
+    file,
+    options.sheet ?? (mapText === undefined ? undefined : sheetOfMap(mapText)),
+  );
   const scenario = options.system === undefined ? undefined : openScenario(options.system, options).scenario;
   if (options.map === undefined || mapText === undefined) {
     const { writeMap } = openOutputs<'writeMap'>(options, { writeMap: 'own' }, options);

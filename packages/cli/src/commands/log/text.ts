@@ -77,7 +77,9 @@ function oddityLines(oddities: readonly Oddity[], all: boolean): readonly string
     const key = all ? `${groups.size}` : kindOf(oddity);
     groups.set(key, [...(groups.get(key) ?? []), oddity]);
   }
-  const sorted = [...groups.values()].sort((a, b) => (all ? 0 : rankOf(a[0]) - rankOf(b[0]) || b.length - a.length));
+  const sorted = [...groups.values()].sort((a, b) =>
+    all ? 0 : rankOf(a[0]) - rankOf(b[0]) || b.length - a.length,
+  );
   const rows = sorted.map(([{ row, column, text, problem, done }, ...rest]) => [
     `row ${row}`,
     short(column, 24),
@@ -85,9 +87,14 @@ function oddityLines(oddities: readonly Oddity[], all: boolean): readonly string
     `${problem}: ${done}`,
     rest.length === 0 ? '' : `and ${rest.length} more like it`,
   ]);
-  const kinds = all || sorted.length === oddities.length ? '' : ` of ${sorted.length} kinds, what was left out first`;
+  const kinds =
+    all || sorted.length === oddities.length ? '' : ` of ${sorted.length} kinds, what was left out first`;
   const hint = all || sorted.length === oddities.length ? [] : ['  every one of them: --all'];
-  return [`odd values: ${oddities.length}${kinds}`, ...columns(rows, ['right', 'left', 'left', 'left', 'left']), ...hint];
+  return [
+    `odd values: ${oddities.length}${kinds}`,
+    ...columns(rows, ['right', 'left', 'left', 'left', 'left']),
+    ...hint,
+  ];
 }
 
 /** What a log holds, how it fits the system, and what is odd with what was done about it: by kind, or all. */
@@ -108,7 +115,9 @@ export function logLines(log: WaterLog, summary: LogSummary, all: boolean): read
     '',
     fed,
     ...doubts.map((doubt) => `look: ${doubt}`),
-    ...(log.actions.length === 0 ? [] : [`${log.actions.length} actions in words, done to the system in fits and forecasts`]),
+    ...(log.actions.length === 0
+      ? []
+      : [`${log.actions.length} actions in words, done to the system in fits and forecasts`]),
     ...(log.notes.length === 0 ? [] : [`${log.notes.length} notes in words`]),
     '',
     ...oddityLines(log.oddities, all),
