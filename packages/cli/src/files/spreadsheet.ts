@@ -52,16 +52,16 @@ function partsOf(bytes: Buffer, most: number): ReadonlyMap<string, string> {
 /** Largest spreadsheet as a file and unpacked, bytes. */
 const most = { packed: 8 * 2 ** 20, unpacked: 128 * 2 ** 20 };
 
-/** The first sheet of a spreadsheet as a log (see `sheetTable`). Throws FileError where the file is none. */
-export async function openSheet(file: string): Promise<LogTable> {
+/** A sheet of a spreadsheet as a log, its first where none is wanted (see `sheetTable`). Throws FileError where the file is none. */
+export async function openSheet(file: string, wanted?: string): Promise<LogTable> {
   const { readSheet } = await import('read-excel-file/node');
   try {
     const bytes = readBytes(file, most.packed);
-    return await sheetTable(file, partsOf(bytes, most.unpacked), () => readSheet(bytes));
+    return await sheetTable(file, partsOf(bytes, most.unpacked), (sheet) => readSheet(bytes, sheet), wanted);
   } catch (error) {
     if (error instanceof Error && error.name === 'InputError') throw error;
     // What the reader of cells says of a sheet that is none is of its own insides.
-    const reason = error instanceof TypeError ? 'its first sheet is no sheet of cells' : reasonOf(error);
+    const reason = error instanceof TypeError ? 'its sheet is no sheet of cells' : reasonOf(error);
     throw new FileError(`${file}: cannot be read as a spreadsheet: ${reason}`);
   }
 }

@@ -1,3 +1,4 @@
+import { nearest } from '../base/nearest.js';
 import { logTable, type LogTable } from './log-table.js';
 import type { Oddity } from './water-log.js';
 
@@ -22,10 +23,14 @@ const attribute = (tag: string, name: string): string | undefined => {
 /** Day 0 of dates in a workbook that counts from 1904, and how much later it is than in others, d. */
 const of1904 = { start: '1904-01-01', later: 1462 };
 
-/** The names of all sheets, the XML of the first, and how the workbook says that its dates count from 1904. */
-function sheetsOf(parts: ReadonlyMap<string, string>): {
+/** The names of all sheets, the XML of the one that is read, and how the workbook says that its dates count from 1904. */
+function sheetsOf(
+  parts: ReadonlyMap<string, string>,
+  wanted: string | undefined,
+): {
   readonly names: readonly string[];
-  readonly first: string;
+  readonly read: string;
+  readonly xml: string;
   readonly date1904: string;
 } {
   const tags = (part: string, tag: string): readonly string[] =>
@@ -34,15 +39,21 @@ function sheetsOf(parts: ReadonlyMap<string, string>): {
     );
   const sheets = tags('xl/workbook.xml', 'sheet');
   const names = sheets.map((tag) => attribute(tag, 'name') ?? '');
-  const id = attribute(sheets[0] ?? '', 'id');
+  const place = wanted === undefined ? 0 : names.indexOf(wanted);
+  if (place < 0) {
+    const near = nearest(wanted ?? '', names);
+    const meant = near === undefined ? '' : `; did you mean "${near}"?`;
+    throw new Error(`it has no sheet "${wanted}"; its sheets are ${names.join(', ')}${meant}`);
+  }
+  const id = attribute(sheets[place] ?? '', 'id');
   const relation = tags('xl/_rels/workbook.xml.rels', 'Relationship').find(
     (tag) => attribute(tag, 'Id') === id,
   );
   const target = attribute(relation ?? '', 'Target') ?? '';
-  const first = parts.get(target.startsWith('/') ? target.slice(1) : `xl/${target}`);
-  if (first === undefined) throw new Error('its first sheet is not where it should be');
+  const xml = parts.get(target.startsWith('/') ? target.slice(1) : `xl/${target}`);
+  if (xml === undefined) throw new Error(`its sheet "${names[place] ?? ''}" is not where it should be`);
   const dates = tags('xl/workbook.xml', 'workbookPr').map((tag) => attribute(tag, 'date1904') ?? '');
-  return { names, first, date1904: dates.find((each) => each !== '') ?? '' };
+  return { names, read: names[place] ?? '', xml, date1904: dates.find((each) => each !== '') ?? '' };
 }
 
 /** Place of a cell by its name, `B3` being row 2 and column 1. */
@@ -101,38 +112,40 @@ function withBlind(rows: string[][], blind: readonly BlindCell[]): void {
 }
 
 /**
- * The first sheet of a spreadsheet as a log; that there are others is odd, and what has no value stands as its formula or
- * its error. Throws Error with the reason where the spreadsheet holds no sheet, or a text of a formula without its value.
+ * A sheet of a spreadsheet as a log, its first where none is wanted; that there are others is odd, and what has no value
+ * stands as its formula or its error. Throws Error with the reason where the spreadsheet holds no sheet, or a text of a formula without its value.
  * @param parts the parts of its archive whose names `sheetParts` takes, as text
- * @param readCells reads the cells of its first sheet
+ * @param readCells reads the cells of a sheet by its name
+ * @param wanted name of the sheet to read; absent: the first
  */
 export async function sheetTable(
   file: string,
   parts: ReadonlyMap<string, string>,
-  readCells: () => Promise<readonly (readonly unknown[])[]>,
+  readCells: (sheet: string) => Promise<readonly (readonly unknown[])[]>,
+  wanted?: string,
 ): Promise<LogTable> {
-  const { names, first, date1904 } = sheetsOf(parts);
-  const blind = blindCells(first);
+  const { names, read, xml, date1904 } = sheetsOf(parts, wanted);
+  const blind = blindCells(xml);
   const fatal = blind.find((cell) => cell.fatal);
   if (fatal !== undefined)
     throw new Error(
       `cell ${fatal.name} holds a formula whose value the file does not hold: open it in a spreadsheet program and save it`,
     );
-  const sheet = await readCells();
+  const sheet = await readCells(read);
   // The reader of cells knows `1`, and not `true`, which says the same.
   const later = date1904 === 'true' ? of1904.later : 0;
   const rows = sheet.map((cells) => cells.map((cell) => cellText(cell, later)));
   withBlind(rows, blind);
-  const others = names.slice(1);
+  const others = names.filter((name) => name !== read);
   const oddity: Oddity = {
     row: 1,
     column: '',
     text: others.join(', '),
     problem: `${others.length} more ${others.length === 1 ? 'sheet' : 'sheets'}`,
-    done: `only the first, "${names[0]}", is read`,
+    done: `only the first, "${read}", is read; another stands under sheet in the map, or in --sheet`,
   };
   return logTable(rows, file, {
     ...(['1', 'true'].includes(date1904) && { serialStart: of1904.start }),
-    ...(others.length > 0 && { oddities: [oddity] }),
+    ...(others.length > 0 && wanted === undefined && { oddities: [oddity] }),
   });
 }

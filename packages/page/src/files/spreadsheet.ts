@@ -21,7 +21,7 @@ function partsOf(bytes: Uint8Array): ReadonlyMap<string, string> {
 export async function openSheet(name: string, bytes: Uint8Array<ArrayBuffer>): Promise<LogTable> {
   try {
     if (bytes.length > most.packed) throw new Error(`larger than ${most.packed / 2 ** 20} MB`);
-    return await sheetTable(name, partsOf(bytes), () => readSheet(bytes.buffer));
+    return await sheetTable(name, partsOf(bytes), (sheet) => readSheet(bytes.buffer, sheet));
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
     throw new Error(`${name}: cannot be read as a spreadsheet: ${reason}`, { cause: error });
