@@ -51,7 +51,11 @@ export const told = {
   cold: { scenario: 'backyard', set: { 'climate.water-temperature': '9 degC' }, days: 30 },
   salt: {
     scenario: 'backyard',
-    set: { dosing: '[{ into: sump, product: sodium-chloride, mass: 2 kg, at: 20 d }]' },
+    // The weekly base of the backyard goes on: a list replaces that of the file.
+    set: {
+      dosing:
+        '[{ into: sump, product: sodium-chloride, mass: 2 kg, at: 20 d }, { into: sump, product: potassium-bicarbonate, mass: 100 g, every: 7 d }]',
+    },
   },
   overfeeding: {
     scenario: 'glasshouse',

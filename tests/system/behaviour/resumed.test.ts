@@ -239,7 +239,7 @@ describe('a saved state is refused', () => {
     [
       'of another version',
       changed({ version: 9 }),
-      'version 9 of leat-state, written by a later leat; got "state.json"; expected schema leat-state, version 2',
+      'version 9 of leat-state, written by a later leat; got "state.json"; expected schema leat-state, version 3',
     ],
     ['of an earlier version', changed({ version: 1 }), 'version 1 of leat-state, written by an earlier leat'],
     [
