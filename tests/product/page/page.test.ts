@@ -37,9 +37,9 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
     it('is one file that asks for nothing, and is as large as is kept', () => {
       const bytes = readFileSync(file);
       expect(bytes.toString('utf8')).not.toMatch(/<(?:link|script[^>]* src|img)[\s>]/);
-      // Wanted are 1.6 MB and 500 kB compressed, which it is not yet: these hold what it is.
-      expect(bytes.length).toBeLessThan(2_000_000);
-      expect(gzipSync(bytes, { level: 9 }).length).toBeLessThan(640_000);
+      // The script lies in it deflated, so the file is little larger than what a server sends of it.
+      expect(bytes.length).toBeLessThan(900_000);
+      expect(gzipSync(bytes, { level: 9 }).length).toBeLessThan(680_000);
     });
 
     it('goes from the questions to a verdict', async () => {
