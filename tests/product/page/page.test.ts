@@ -90,6 +90,24 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
       await page.context().close();
     });
 
+    it('tells and saves in another language and units', async () => {
+      const { page, wrong } = await openPage(opened(), file);
+      await giveFiles(page, { 'short.yaml': short });
+      await runSystem(page);
+      await page.selectOption('#language', 'es');
+      await page.selectOption('#units', 'us');
+      await page.waitForFunction(() => /Peces/.test(document.querySelector('.short')?.textContent ?? ''));
+      expect(await page.textContent('.short')).toMatch(/gal al día/);
+      await page.waitForFunction(() =>
+        [...document.querySelectorAll('.sections h2')].some((each) => each.textContent === 'Cosecha'),
+      );
+      const report = await savedBy(page, '#save-report');
+      expect(report).toContain('<html lang="es">');
+      expect(report).toContain('>Cosecha</h2>');
+      expect(wrong).toEqual([]);
+      await page.context().close();
+    });
+
     it('holds a whole system in a link, which opens anew', async () => {
       const { page } = await openPage(opened(), file);
       await giveFiles(page, { 'over.yaml': 'include: base.yaml\ntitle: From a link\n', 'base.yaml': short });
