@@ -61,7 +61,7 @@ const oneFile = (): Plugin => ({
         '<!--script-->',
         () => `<script type="text/plain" id="packed">${packed}</script>\n    <script>${opener}</script>`,
       );
-    for (const name of Object.keys(bundle)) delete bundle[name];
+    for (const name of Object.keys(bundle)) Reflect.deleteProperty(bundle, name);
     this.emitFile({ type: 'asset', fileName: 'leat.html', source: html });
   },
 });

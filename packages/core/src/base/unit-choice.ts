@@ -3,10 +3,10 @@ import { nearest } from './nearest.js';
 import { type Dimension, dimensionsWith, inUnit, unitNames } from './units.js';
 
 /** Systems of units that results may be shown in: those of the results, or US customary ones. */
-export type UnitSystem = 'metric' | 'us';
+type UnitSystem = 'metric' | 'us';
 
 /** Names that choose units of many quantities at once. */
-export const unitSystems: readonly UnitSystem[] = ['metric', 'us'];
+const unitSystems: readonly UnitSystem[] = ['metric', 'us'];
 
 /** Sorts of quantities whose unit may be chosen by itself. */
 const choosable = [

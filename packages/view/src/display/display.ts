@@ -11,13 +11,6 @@ export interface DisplayChoice {
   readonly units: UnitChoice;
 }
 
-/** A number in the unit it is shown in. */
-export interface Shown {
-  readonly value: number;
-  /** In the words of the language; empty where it has none. */
-  readonly unit: string;
-}
-
 /** How results are told: in which words, in which units, and how days and numbers are written. */
 export interface Display {
   readonly choice: DisplayChoice;

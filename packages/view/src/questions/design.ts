@@ -49,13 +49,13 @@ const LIFT = 1;
 const BASE_PER_NITROGEN = 2 / 14.007;
 
 /** A tank with the fish that are put into it. */
-export interface TankDesign {
+interface TankDesign {
   readonly name: string;
   readonly fish: number;
 }
 
 /** A bed. */
-export interface BedDesign {
+interface BedDesign {
   readonly name: 'rafts' | 'media-bed' | 'channels';
   readonly kind: 'raft-bed' | 'media-bed' | 'channel';
   /** m2. */
@@ -67,7 +67,7 @@ export interface BedDesign {
 }
 
 /** A planting. */
-export interface PlantingDesign {
+interface PlantingDesign {
   readonly name: string;
   readonly bed: string;
   readonly crop: string;
