@@ -59,6 +59,8 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
       await page.waitForSelector('.faults li');
       expect(await page.textContent('.faults')).toMatch(/dayz: unknown key; .*did you mean days\?/);
       expect(await page.isDisabled('#run')).toBe(true);
+      // The editor draws only the lines in view.
+      await page.keyboard.press('Control+Home');
       await page.waitForSelector('.cm-lint-marker-error');
       expect(wrong).toEqual([]);
       await page.context().close();
