@@ -1,17 +1,8 @@
 // One static folder with everything for people without a terminal, its links relative: lessons, the page that runs a system of
-// one's own (where it is built), guides and reference, and a gallery of the shipped what-ifs with their reports.
+// one's own, guides and reference, and a gallery of the shipped what-ifs with their reports.
 //   node .tools/site.mjs [FOLDER]
 import { execFileSync } from 'node:child_process';
-import {
-  copyFileSync,
-  cpSync,
-  existsSync,
-  mkdirSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
+import { copyFileSync, cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -49,13 +40,9 @@ mkdirSync(join(out, 'gallery'), { recursive: true });
 
 run('node', ['.tools/lessons.mjs', `${folder}/lessons`]);
 
-// The page that runs a system of one's own: built by its own script, which may not be there.
-const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
-if (scripts.page !== undefined) run('npm', ['run', '-s', 'page']);
-const built = ['packages/page/dist/leat.html', 'packages/page/dist/index.html']
-  .map((path) => join(root, path))
-  .find((path) => existsSync(path));
-if (built !== undefined) copyFileSync(built, join(out, 'leat.html'));
+// The page that runs a system of one's own.
+run('npm', ['run', '-s', 'page']);
+copyFileSync(join(root, '.page/leat.html'), join(out, 'leat.html'));
 
 run('npm', ['run', '-s', 'api']);
 cpSync(join(root, '.api'), join(out, 'reference'), { recursive: true });
@@ -87,9 +74,7 @@ writeFileSync(
   ),
 );
 const parts = [
-  ...(built === undefined
-    ? []
-    : [['./leat.html', 'Run your own system', 'in this browser; nothing leaves it']]),
+  ['./leat.html', 'Run your own system', 'in this browser; nothing leaves it'],
   ['./lessons/en/index.html', 'Lessons', 'predict, see, change'],
   ['./lessons/es/index.html', 'Lecciones en español', 'predecir, ver, cambiar'],
   ['./gallery/index.html', 'What-ifs', 'shipped systems with their reports'],
@@ -105,6 +90,4 @@ writeFileSync(
     './',
   ),
 );
-console.log(
-  `${folder}: ${gallery.length} reports${built === undefined ? ', no page (npm run page makes it)' : ''}`,
-);
+console.log(`${folder}: ${gallery.length} reports`);

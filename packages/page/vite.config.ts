@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { deflateSync } from 'node:zlib';
 import { defineConfig, type Plugin } from 'vite';
 
 const from = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
@@ -14,7 +15,27 @@ function shippedFiles(): string {
   return `export const shipped = ${JSON.stringify(shipped)};`;
 }
 
-/** Puts style and script into the one file: the script last in the body, allowed by its hash. */
+/**
+ * Inflates the script, which stands in the page deflated and in base64, and puts it into the page: both it and this are
+ * allowed by their hashes. A browser that cannot inflate is told so.
+ */
+const opener = `(async () => {
+  const place = document.getElementById('page');
+  if (!('DecompressionStream' in self)) {
+    place.textContent = 'This browser is too old for this page: take one of 2023 or later.';
+    return;
+  }
+  const packed = Uint8Array.from(atob(document.getElementById('packed').textContent), (each) => each.charCodeAt(0));
+  const script = document.createElement('script');
+  script.id = 'leat';
+  const inflated = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate'));
+  script.textContent = await new Response(inflated).text();
+  document.body.append(script);
+})();`;
+
+const hashOf = (code: string): string => `'sha256-${createHash('sha256').update(code).digest('base64')}'`;
+
+/** Puts style and script into the one file: the script deflated, and allowed by its hash. */
 const oneFile = (): Plugin => ({
   name: 'leat-one-file',
   enforce: 'pre',
@@ -23,21 +44,24 @@ const oneFile = (): Plugin => ({
   generateBundle(_, bundle) {
     const script = Object.values(bundle).find((each) => each.type === 'chunk');
     if (script?.type !== 'chunk') throw new Error('no script was made');
-    const code = script.code.trim().replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
-    const hash = createHash('sha256').update(code).digest('base64');
+    const code = script.code.trim();
     const policy = [
       "default-src 'none'",
-      `script-src 'sha256-${hash}'`,
+      `script-src ${hashOf(opener)} ${hashOf(code)}`,
       'worker-src blob:',
       "style-src 'unsafe-inline'",
       'img-src data: blob:',
       "base-uri 'none'",
       "form-action 'none'",
     ].join('; ');
+    const packed = deflateSync(code, { level: 9 }).toString('base64');
     const html = readFileSync(from('page.html'), 'utf8')
       .replace('<!--policy-->', () => `<meta http-equiv="Content-Security-Policy" content="${policy}">`)
-      .replace('<!--script-->', () => `<script id="leat">${code}</script>`);
-    for (const name of Object.keys(bundle)) delete bundle[name];
+      .replace(
+        '<!--script-->',
+        () => `<script type="text/plain" id="packed">${packed}</script>\n    <script>${opener}</script>`,
+      );
+    for (const name of Object.keys(bundle)) Reflect.deleteProperty(bundle, name);
     this.emitFile({ type: 'asset', fileName: 'leat.html', source: html });
   },
 });

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { folderWith, leat } from '../../support/leat.js';
 
@@ -40,6 +42,15 @@ describe('how a run is told', () => {
     expect(told.series).toEqual(plain.series);
     expect(told.verdict).toEqual(plain.verdict);
     expect(told.manifest.scenario).toBe(plain.manifest.scenario);
+  });
+
+  it('is a report in the language, which the next one replaces as any other', async () => {
+    const args = ['report', 'small.yaml', '--days', '5', '--language', 'es', '--out', 'informe.html'];
+    for (const time of ['first', 'again']) {
+      const { code } = await leat(args, folder);
+      expect([time, code]).toEqual([time, 0]);
+      expect(readFileSync(join(folder, 'informe.html'), 'utf8')).toContain('<html lang="es">');
+    }
   });
 
   it('faults every unit that is none with the nearest name, of the option and of the file', async () => {

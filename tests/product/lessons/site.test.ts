@@ -57,7 +57,7 @@ describe('the site', () => {
     rmSync(site, { recursive: true, force: true });
   });
 
-  it('holds lessons in both languages, a report of each what-if, guides and reference', () => {
+  it('holds lessons in both languages, a report of each what-if, guides, reference and the page', () => {
     const scenarios = readdirSync(join(root, 'packages/cli/scenarios')).filter((name) =>
       name.endsWith('.yaml'),
     );
@@ -67,7 +67,7 @@ describe('the site', () => {
       expect(readdirSync(join(site, 'lessons', language)).filter((name) => /^\d\d-/.test(name))).toHaveLength(
         16,
       );
-    expect(existsSync(join(site, 'reference/index.html'))).toBe(true);
+    for (const name of ['leat.html', 'reference/index.html']) expect(existsSync(join(site, name))).toBe(true);
   });
 
   it('has no broken link, and asks no other host for anything', () => {

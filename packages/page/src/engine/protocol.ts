@@ -17,7 +17,7 @@ export interface Looked {
 }
 
 /** A run without its model, which does not cross between threads: the page compiles it anew where it is asked for. */
-export type PlainRun = Omit<Run, 'model'>;
+type PlainRun = Omit<Run, 'model'>;
 
 /** A run and what is told of it. */
 export interface Ran {

@@ -138,7 +138,13 @@ const searches = {
 type Name = keyof typeof searches;
 
 /** Opens what a worker of the pool does. */
-export function openSearch({ name, shared }: { readonly name: Name; readonly shared: never }) {
+export function openSearch({
+  name,
+  shared,
+}: {
+  readonly name: Name;
+  readonly shared: never;
+}): (input: unknown, alive: () => void) => unknown {
   return searches[name](shared) as (input: unknown, alive: () => void) => unknown;
 }
 

@@ -1,7 +1,7 @@
 import type { Ask, Told } from './protocol.js';
 
 /** The kinds of work that a worker of the page is started for, by its name. */
-export type WorkerName = 'engine' | 'search';
+type WorkerName = 'engine' | 'search';
 
 let address: string | undefined;
 

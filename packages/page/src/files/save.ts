@@ -9,6 +9,7 @@ import {
 } from '@leat/core';
 import { csv, runDocument, savedText } from '@leat/view/documents';
 import { fillReport, type RunSummary } from '@leat/view/report';
+import type { Display } from '@leat/view/text';
 
 /** Gives a file to the reader. */
 export function saveFile(name: string, text: string, type: string): void {
@@ -21,12 +22,11 @@ export function saveFile(name: string, text: string, type: string): void {
   }, 60_000);
 }
 
-/** The report of some runs, as `leat report` makes it. */
-export function reportText(runs: readonly RunSummary[]): string {
+/** The report of some runs, as `leat report` makes it with the same language and units. */
+export function reportText(runs: readonly RunSummary[], display: Display): string {
   const page = document.implementation.createHTMLDocument('');
   page.head.replaceChildren();
-  page.documentElement.lang = 'en';
-  fillReport(page, runs);
+  fillReport(page, runs, display);
   return `<!doctype html>\n${page.documentElement.outerHTML}\n`;
 }
 

@@ -24,7 +24,7 @@ let lookTimer: ReturnType<typeof setTimeout> | undefined;
 let looking = 0;
 
 /** Reads the system once typing rests, while runs go on. */
-export function look(after = 300): void {
+function look(after = 300): void {
   clearTimeout(lookTimer);
   lookTimer = setTimeout(() => {
     const now = ++looking;
@@ -138,14 +138,7 @@ export async function compareWith(name: string): Promise<void> {
     name === ''
       ? state.before.value
       : await runTexts(state.textsOf(shipped[`${name}.yaml`], `${name}.yaml`), 'B');
-  if (other !== undefined) state.compared.value = { ...other, summary: letteredB(other) };
-}
-
-/** The same summary as B: what is compiled late stays so. */
-function letteredB({ summary }: state.Shown): state.Shown['summary'] {
-  return Object.assign(Object.create(Object.getPrototypeOf(summary) as object) as object, summary, {
-    letter: 'B',
-  }) as typeof summary;
+  if (other !== undefined) state.compared.value = { ...other, summary: { ...other.summary, letter: 'B' } };
 }
 
 let waiting: (() => void) | undefined;

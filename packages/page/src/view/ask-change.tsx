@@ -5,7 +5,8 @@ import { changedText, type Plan as Found } from '@leat/core/tasks';
 import { cautionsIn, changePhrase, dayNames, plain, verdictLines, yieldPhrase } from '@leat/view/text';
 import { type AdviceTold, findAdvice, findPlan, findSizeOf, type SizeTold } from '../engine/searches.js';
 import { search, write } from '../state/actions.js';
-import { beside, busy, display, main, numbers, shown, text, textsOf, words } from '../state/state.js';
+import { beside, busy, display, main, shown, text, textsOf, words } from '../state/state.js';
+import { NumberChoice } from './number-choice.js';
 import { Table } from './table.js';
 
 /** Opens a proposal as a system that lies over this one, which is put beside it. */
@@ -135,29 +136,17 @@ export function Size(): JSX.Element {
   return (
     <>
       <div class="row">
-        <label>
-          {told.number}
-          <select
-            id="size-of"
-            value={path}
-            onChange={({ currentTarget: { value } }) => {
-              choose(value);
-              const number = numbers.value.find((each) => each.path === value);
-              if (number === undefined) return;
-              range({
-                from: `${number.value / 2} ${number.unit}`.trim(),
-                to: `${number.value * 2} ${number.unit}`.trim(),
-              });
-            }}
-          >
-            <option value="" />
-            {numbers.value.map((each) => (
-              <option key={each.path} value={each.path}>
-                {each.path}
-              </option>
-            ))}
-          </select>
-        </label>
+        <NumberChoice
+          id="size-of"
+          label={told.number}
+          path={path}
+          choose={(to, number) => {
+            choose(to);
+            if (number === undefined) return;
+            const end = (value: number): string => `${value} ${number.unit}`.trim();
+            range({ from: end(number.value / 2), to: end(number.value * 2) });
+          }}
+        />
         <label>
           {told.least}
           <input

@@ -5,6 +5,31 @@ import { plain, seriesPhrase } from '@leat/view/text';
 import { compared, display, shown, trouble, words } from '../state/state.js';
 import { Table } from './table.js';
 
+function DayField({
+  label,
+  end,
+  day,
+  take,
+}: {
+  label: string;
+  end: number;
+  day: string;
+  take: (day: string) => void;
+}): JSX.Element {
+  return (
+    <label>
+      {label}
+      <input
+        type="number"
+        min={0}
+        max={end}
+        value={day}
+        onChange={({ currentTarget }) => take(currentTarget.value)}
+      />
+    </label>
+  );
+}
+
 /** What made a quantity differ between two days of a run, or between two runs. */
 export function Why(): JSX.Element | null {
   const [of, choose] = useState('');
@@ -49,26 +74,13 @@ export function Why(): JSX.Element | null {
             ))}
           </select>
         </label>
-        <label>
-          {told.fromDay}
-          <input
-            type="number"
-            min={0}
-            max={end}
-            value={days[0]}
-            onChange={({ currentTarget }) => span([currentTarget.value, days[1]])}
-          />
-        </label>
-        <label>
-          {told.toDay}
-          <input
-            type="number"
-            min={0}
-            max={end}
-            value={days[1] === '' ? String(end) : days[1]}
-            onChange={({ currentTarget }) => span([days[0], currentTarget.value])}
-          />
-        </label>
+        <DayField label={told.fromDay} end={end} day={days[0]} take={(day) => span([day, days[1]])} />
+        <DayField
+          label={told.toDay}
+          end={end}
+          day={days[1] === '' ? String(end) : days[1]}
+          take={(day) => span([days[0], day])}
+        />
         <button type="button" id="why" onClick={() => split('days')}>
           {told.why}: {told.whyWith}
         </button>

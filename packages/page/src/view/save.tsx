@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { RunSummary } from '@leat/view/report';
 import { csvOf, jsonText, reportText, saveFile, stateText } from '../files/save.js';
-import { words } from '../state/state.js';
+import { display, words } from '../state/state.js';
 
 const plainName = (file: string): string => file.replace(/\.ya?ml$/i, '');
 
@@ -19,7 +19,9 @@ export function Save({ runs }: { runs: readonly RunSummary[] }): JSX.Element {
   return (
     <div class="row" role="group" aria-label={save}>
       <span>{save}</span>
-      {button(saveReport, 'save-report', () => saveFile(`${name}.html`, reportText(runs), 'text/html'))}
+      {button(saveReport, 'save-report', () =>
+        saveFile(`${name}.html`, reportText(runs, display.value), 'text/html'),
+      )}
       {button(saveCsv, 'save-csv', () => saveFile(`${name}.csv`, csvOf(first), 'text/csv'))}
       {button(saveJson, 'save-json', () => saveFile(`${name}.json`, jsonText(first), 'application/json'))}
       {button(saveState, 'save-state', () =>

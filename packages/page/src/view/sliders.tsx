@@ -6,6 +6,7 @@ import { sliderRange } from '../editor/numbers.js';
 import { putTurned, run, turn } from '../state/actions.js';
 import { display, numbers, shown, tried, turned, words } from '../state/state.js';
 import { onNumber } from './system.js';
+import { NumberChoice } from './number-choice.js';
 import { PairChart } from './pair-chart.js';
 
 function Verdict({ title, account }: { title: string; account: RunAccount }): JSX.Element {
@@ -29,8 +30,7 @@ export function Sliders(): JSX.Element {
   useEffect(() => {
     onNumber(choose);
   }, []);
-  const all = numbers.value;
-  const number = all.find((each) => each.path === path);
+  const number = numbers.value.find((each) => each.path === path);
   const value = turned.value?.number.path === path ? turned.value.value : number?.value;
   const moved = (to: number): void => {
     if (number === undefined || Number.isNaN(to)) return;
@@ -41,24 +41,15 @@ export function Sliders(): JSX.Element {
     <section aria-labelledby="sliders">
       <h2 id="sliders">{sliders}</h2>
       <p class="note">{slidersHelp}</p>
-      <label>
-        {slider}
-        <select
-          id="number"
-          value={path}
-          onChange={({ currentTarget }) => {
-            choose(currentTarget.value);
-            if (shown.value === undefined) void run();
-          }}
-        >
-          <option value="" />
-          {all.map((each) => (
-            <option key={each.path} value={each.path}>
-              {each.path}: {each.value} {each.unit}
-            </option>
-          ))}
-        </select>
-      </label>
+      <NumberChoice
+        id="number"
+        label={slider}
+        path={path}
+        choose={(to) => {
+          choose(to);
+          if (shown.value === undefined) void run();
+        }}
+      />
       {number !== undefined && value !== undefined && (
         <div class="row slider">
           <input

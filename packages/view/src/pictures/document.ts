@@ -10,11 +10,11 @@ export interface Maker {
   /** In which words and units what is made is told. */
   readonly display: Display;
   /** An HTML element. */
-  html(tag: string, attributes?: Attributes, ...children: readonly Child[]): HTMLElement;
+  readonly html: (tag: string, attributes?: Attributes, ...children: readonly Child[]) => HTMLElement;
   /** An SVG element. */
-  svg(tag: string, attributes?: Attributes, ...children: readonly Child[]): SVGElement;
+  readonly svg: (tag: string, attributes?: Attributes, ...children: readonly Child[]) => SVGElement;
   /** An id that no other call gave. */
-  id(): string;
+  readonly id: () => string;
 }
 
 const svgSpace = 'http://www.w3.org/2000/svg' as const;

@@ -12,7 +12,7 @@ export interface PlanQuantity extends PlanRange {
   /** Of the ends; empty for a count or a bare number. */
   readonly unit: string;
   /** The file with so much of it: `value` in its unit. */
-  apply(file: PlainFile, value: number): PlainFile;
+  readonly apply: (file: PlainFile, value: number) => PlainFile;
 }
 
 /** Steps between the ends of what is not counted. */
