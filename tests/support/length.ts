@@ -17,6 +17,7 @@ export const slowFiles: readonly string[] = [
   'tests/product/lessons/notebooks.test.ts',
   'tests/product/lessons/site.test.ts',
   'tests/product/logs/twins.test.ts',
+  'tests/product/logs/unkind/unkind.test.ts',
   'tests/product/packages/install.test.ts',
   'tests/product/page/page.test.ts',
   'tests/product/report/browser.test.ts',
