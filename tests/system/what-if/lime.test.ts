@@ -98,11 +98,11 @@ describe('weekly doses of potassium bicarbonate in the same water', () => {
     expect(at(dosed, 'calcite', 180, 'media-bed-1')).toBe(0);
   });
 
-  it('end in scale where they are three times as large, because pH climbs with calcium in the water, and scale slows the climb', () => {
-    const [hard, soft] = [withDoses(3), withDoses(3, false)];
-    expect(at(hard, 'calcite', 60, 'media-bed-1')).toBe(0);
+  it('end in scale where they are four times as large, because pH climbs with calcium in the water, and scale slows the climb', () => {
+    const [hard, soft] = [withDoses(4), withDoses(4, false)];
+    expect(at(hard, 'calcite', 30, 'media-bed-1')).toBe(0);
     expect(at(hard, 'calcite', 180, 'media-bed-1')).toBeGreaterThan(0.1);
     expect(at(soft, 'pH', 180)).toBeGreaterThan(at(hard, 'pH', 180));
-    expect(at(soft, 'calcium', 180)).toBeGreaterThan(1.1 * at(hard, 'calcium', 180));
+    expect(at(soft, 'calcium', 180)).toBeGreaterThan(1.05 * at(hard, 'calcium', 180));
   });
 });
