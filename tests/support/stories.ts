@@ -51,10 +51,10 @@ export const told = {
   cold: { scenario: 'backyard', set: { 'climate.water-temperature': '9 degC' }, days: 30 },
   salt: {
     scenario: 'backyard',
-    // The weekly base of the backyard goes on: a list replaces that of the file.
+    // The salt takes the place of the weekly base: shell brings base here, so that salt alone is the trouble.
     set: {
-      dosing:
-        '[{ into: sump, product: sodium-chloride, mass: 2 kg, at: 20 d }, { into: sump, product: potassium-bicarbonate, mass: 100 g, every: 7 d }]',
+      dosing: '[{ into: sump, product: sodium-chloride, mass: 2 kg, at: 20 d }]',
+      'vessels.sump.lime': '{ kind: shell, mass: 10 kg }',
     },
   },
   overfeeding: {

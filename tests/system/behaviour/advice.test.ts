@@ -114,13 +114,9 @@ describe('advice', () => {
     expect(lines.put).toEqual([
       'dosing:',
       expect.stringMatching(/^ {2}- \{ into: sump, product: sodium-chloride, mass: 0\.\d+ kg, at: 20 d \}$/),
-      expect.stringMatching(/^ {2}- \{ into: sump, product: potassium-bicarbonate, mass: .*, every: 7 d \}$/),
     ]);
     const mass = 2 * (1 - (parts[0].amount - 1) / 100);
-    const dosing = [
-      { into: 'sump', product: 'sodium-chloride', mass: `${mass} kg`, at: '20 d' },
-      { into: 'sump', product: 'potassium-bicarbonate', mass: '100 g', every: '7 d' },
-    ];
+    const dosing = [{ into: 'sump', product: 'sodium-chloride', mass: `${mass} kg`, at: '20 d' }];
     expect(before.harm.salt).toBeGreaterThan(0);
     expect(aimOf(again({ ...file, dosing }).harm)).toBe('harm');
   });

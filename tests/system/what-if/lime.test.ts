@@ -76,17 +76,33 @@ describe('five kilograms', () => {
   });
 });
 
+/** The glasshouse with its doses so many times as large, and scale that falls as usual or hardly at all. */
+function withDoses(times: number, scale = true): Run {
+  const off = shippedScenario('glasshouse');
+  return doneRun({
+    ...off,
+    actions: off.actions.map((each) =>
+      each.action.kind === 'dose'
+        ? { ...each, action: { ...each.action, mass: times * each.action.mass } }
+        : each,
+    ),
+    overrides: scale ? [] : [{ id: 'lime.scale-rate', value: 1e-12, low: 1e-12, high: 1e-12 }],
+  });
+}
+
 describe('weekly doses of potassium bicarbonate in the same water', () => {
-  it('end in scale on the media beds in the third month, because pH climbs with calcium in the water, and scale slows the climb', () => {
-    expect(at(dosed, 'saturation-index', 180, 'media-bed-1')).toBeGreaterThan(0.6);
-    expect(at(dosed, 'calcite', 60, 'media-bed-1')).toBe(0);
-    expect(at(dosed, 'calcite', 90, 'media-bed-1')).toBeGreaterThan(0.1);
-    const off = shippedScenario('glasshouse');
-    const soft = doneRun({
-      ...off,
-      overrides: [{ id: 'lime.scale-rate', value: 1e-12, low: 1e-12, high: 1e-12 }],
-    });
-    expect(at(soft, 'pH', 180)).toBeGreaterThan(at(dosed, 'pH', 180));
-    expect(at(soft, 'calcium', 180)).toBeGreaterThan(1.3 * at(dosed, 'calcium', 180));
+  it('end short of scale on the media beds, because calcium is taken past saturation but not to the onset of it', () => {
+    const index = seriesOf(dosed, 'saturation-index@media-bed-1').values;
+    expect(Math.max(...index)).toBeGreaterThan(0.5);
+    expect(Math.max(...index)).toBeLessThan(Math.log10(dosed.model.parameters.value('lime.scale-onset')));
+    expect(at(dosed, 'calcite', 180, 'media-bed-1')).toBe(0);
+  });
+
+  it('end in scale where they are four times as large, because pH climbs with calcium in the water, and scale slows the climb', () => {
+    const [hard, soft] = [withDoses(4), withDoses(4, false)];
+    expect(at(hard, 'calcite', 30, 'media-bed-1')).toBe(0);
+    expect(at(hard, 'calcite', 180, 'media-bed-1')).toBeGreaterThan(0.1);
+    expect(at(soft, 'pH', 180)).toBeGreaterThan(at(hard, 'pH', 180));
+    expect(at(soft, 'calcium', 180)).toBeGreaterThan(1.05 * at(hard, 'calcium', 180));
   });
 });
