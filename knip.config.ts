@@ -17,24 +17,23 @@ const config: KnipConfig = {
         'notebooks/text/*/index.ts',
       ],
       project: ['.tools/**', 'tests/**/*.ts', 'notebooks/**/*.ts', '*.{js,cjs,ts}'],
-      ignoreBinaries: ['gcc'],
+      ignoreBinaries: ['gcc', 'script'],
       // Run by path in tests/product/packages.
       ignoreDependencies: ['publint', '@arethetypeswrong/cli'],
     },
     'packages/core': {
       entry: ['tools/*.mjs'],
-      project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
+      project: ['src/**/*.ts', 'tools/**/*.mjs'],
     },
     'packages/view': {
-      project: ['src/**/*.{ts,html}'],
+      project: ['src/**/*.ts'],
     },
     'packages/page': {
-      entry: ['src/main.tsx', 'vite.config.ts'],
       project: ['src/**/*.{ts,tsx}'],
     },
     'packages/cli': {
       entry: ['tools/*.mjs'],
-      project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
+      project: ['src/**/*.ts', 'tools/**/*.mjs'],
     },
   },
 };

@@ -15,7 +15,7 @@ import { unitOfMeasurable } from '../scenario/measurables.js';
 import { differences, type Minimum } from './search.js';
 
 /** Curvature of the losses over standard deviates, the priors' included. */
-export function informationOf(jacobian: Matrix, curvature: ArrayLike<number>): Matrix {
+function informationOf(jacobian: Matrix, curvature: ArrayLike<number>): Matrix {
   const information = Matrix.eye(jacobian.columns);
   for (let i = 0; i < jacobian.rows; i++) {
     for (let j = 0; j < jacobian.columns; j++) {
@@ -28,7 +28,7 @@ export function informationOf(jacobian: Matrix, curvature: ArrayLike<number>): M
 }
 
 /** Covariance of the deviates: the inverse of the information, whose eigenvalues are never below 1. */
-export function covarianceOf(information: Matrix): Matrix {
+function covarianceOf(information: Matrix): Matrix {
   return inverse(information);
 }
 

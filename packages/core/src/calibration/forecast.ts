@@ -154,7 +154,7 @@ function normalDraw(random: () => number): number {
 }
 
 /** Deviates drawn from a fit; the first is the fit itself. */
-export function drawsOf(
+function drawsOf(
   middle: readonly number[],
   covariance: Matrix,
   members: number,
@@ -176,7 +176,7 @@ const run = (scenario: Scenario, tolerance: number) =>
   });
 
 /** Values looked for in the days ahead, at deviates; undefined where a run breaks off. */
-export function aheadAt(
+function aheadAt(
   problem: FitProblem,
   at: Float64Array,
   sought: readonly Sought[],

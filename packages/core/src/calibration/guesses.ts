@@ -38,7 +38,7 @@ export interface PastReading extends ScaledReading {
 }
 
 /** Middle of a reading; its end where the other is open. */
-export const middleOf = ({ low, high }: { low: number; high: number }): number =>
+const middleOf = ({ low, high }: { low: number; high: number }): number =>
   !Number.isFinite(low) ? high : !Number.isFinite(high) ? low : (low + high) / 2;
 
 /** By how far a reading lies off a forecast, on the scale of the kit: 0 where it is open and the forecast lies within. */

@@ -29,7 +29,7 @@ import type { Spoiling } from './returning.js';
 import { shownByKit } from './shown-by-kit.js';
 
 /** Days ahead to which forecasts are rehearsed. */
-export const rehearsedDays = 28;
+const rehearsedDays = 28;
 
 /** The readings of one quantity in one place up to a day, on the scale of their kit. */
 export interface Series {

@@ -1,8 +1,7 @@
 import { names } from '../library/names.js';
-import { convert } from '../base/units.js';
 
 /** Kinds of action that a log can tell of in words, as a system file names them. */
-export const toldActions = [
+const toldActions = [
   'dose',
   'change-water',
   'lose-fish',
@@ -14,7 +13,7 @@ export const toldActions = [
   'drain-solids',
 ] as const;
 
-export type ToldAction = (typeof toldActions)[number];
+type ToldAction = (typeof toldActions)[number];
 
 /** Everyday names of what is dosed, by the product of the tables. */
 const everyday: readonly { readonly pattern: RegExp; readonly product: string }[] = [
@@ -329,12 +328,4 @@ export function itemsOf(text: string): readonly string[] {
     .split(/\s*(?:;|\+|\n|&|,(?!\d)|\band\b)\s*/i)
     .map((item) => item.trim())
     .filter((item) => item !== '');
-}
-
-/** Whether a measure is of volume rather than of mass: `12 L`. */
-export function volumeOfMeasure(text: string): number | undefined {
-  const found = /^(\d+(?:\.\d+)?)\s*(\S+)$/.exec(text.trim());
-  if (found === null) return undefined;
-  const answer = convert(Number(found[1]), found[2], 'volume');
-  return 'value' in answer ? answer.value : undefined;
 }

@@ -132,7 +132,10 @@ export interface Given extends Pick<OpenModel, 'notes' | 'used'> {
 }
 
 /** Vessels and mean flows of a run, to be drawn. */
-export function drawnSystem(run: Run, display: Display = plainDisplay): Pick<SystemSummary, 'vessels' | 'flows'> {
+export function drawnSystem(
+  run: Run,
+  display: Display = plainDisplay,
+): Pick<SystemSummary, 'vessels' | 'flows'> {
   const { scenario } = run.model;
   return {
     vessels: scenario.vessels.map((vessel) => drawnVessel(scenario, vessel, display)),

@@ -22,7 +22,9 @@ export function harvestLines(
     });
   const sold = fish
     .filter(({ number }) => number >= 0.5)
-    .map((each) => `  ${each.cohort}: ${words.fish(shown(Math.round(each.number), display), mass(each.mass))}`);
+    .map(
+      (each) => `  ${each.cohort}: ${words.fish(shown(Math.round(each.number), display), mass(each.mass))}`,
+    );
   const shares = [
     ...(area > 0 ? [words.perArea(per(fresh / area, 'm2'), display.unit('m2'))] : []),
     ...(feed > 0 ? [words.perFeed(per((fresh / feed) * 1000, 'kg'), display.unit('kg'))] : []),

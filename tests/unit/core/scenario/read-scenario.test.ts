@@ -90,7 +90,11 @@ describe('readScenario', () => {
         { path: 'parameters.vessel.outline', value: '5' },
       ],
     });
-    expect(scenario).toMatchObject({ days: 20, every: 0.25, overrides: [{ id: 'vessel.outline', value: 5 }] });
+    expect(scenario).toMatchObject({
+      days: 20,
+      every: 0.25,
+      overrides: [{ id: 'vessel.outline', value: 5 }],
+    });
     expect(scenario.vessels[0]).toMatchObject({ volume: 2, surface: 10 });
     expect(scenario.flows[0]).toMatchObject({ rate: 48 });
   });

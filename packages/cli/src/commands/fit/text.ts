@@ -87,7 +87,7 @@ const mostSpoilt = 12;
 type Fault = Fit['faults'][number];
 
 /** Why a fit failed, one line: its name first. */
-export function faultLine(fault: Fault): string {
+function faultLine(fault: Fault): string {
   switch (fault.kind) {
     case 'spoilt':
       return `spoilt readings: ${shown(100 * fault.share)} % lie far from the model, at most ${shown(100 * fault.allowed)} % are believed`;
