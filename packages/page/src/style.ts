@@ -3,7 +3,8 @@ import { pageStyle } from '@leat/view/report';
 /** The look of the page: that of a report, with what is pressed and typed. Sizes are logical, so that it turns for right-to-left. */
 export const style = `${pageStyle}
 body{font-family:system-ui,sans-serif}
-header{padding-block-start:1.2rem}
+header{padding-block-start:1.2rem;max-inline-size:100rem}
+label.button{margin-block-start:.6rem}
 header h1{font-size:clamp(1.3rem,3vw,1.9rem)}
 main{display:grid;gap:1.5rem;grid-template-columns:minmax(0,1fr);max-inline-size:100rem}
 main section{margin-block:1.2rem 0}
