@@ -144,6 +144,7 @@ describe('two systems in one log, a map each', () => {
     );
     const fitted = fit({ system, log, free: names, furtherStarts: 0 });
     expect(Math.abs(off(fitted, [truth])[0])).toBeLessThan(2.5);
-    expect(Math.abs(off(fitted, [-truth])[0])).toBeGreaterThan(4);
+    // The other's lies outside a band of 99.9 %.
+    expect(Math.abs(off(fitted, [-truth])[0])).toBeGreaterThan(3.3);
   });
 });
