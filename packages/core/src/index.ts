@@ -1,6 +1,6 @@
 // What was wrong with the input.
 export { describeFault, InputError, type Fault } from './base/faults.js';
-export type { Bound } from './base/bounds.js';
+export type { Bound, NumberBound, QuantityBound, ShareBound } from './base/bounds.js';
 export { formProblem, type FormProblem } from './base/form-problem.js';
 export { sealed, sealProblem, type TextHash } from './base/seal.js';
 export { nearest } from './base/nearest.js';
@@ -196,5 +196,6 @@ export * from './units.js';
 export * from './analysis.js';
 export * from './calibration.js';
 export { valuesLike, type ValueAtPath } from './scenario/file/paths-like.js';
-export type { FileChange, Piece } from './scenario/file/tree-changes.js';
+export type { Box, FileChange, Piece } from './scenario/file/tree-changes.js';
+export type { FileDisplay } from './scenario/sections/display.js';
 export { changesBetween } from './scenario/file/tree-changes.js';

@@ -8,7 +8,9 @@ export {
   readUnitChoice,
   unitShown,
   valueShown,
+  type Choosable,
   type UnitChoice,
   type UnitFault,
+  type UnitSystem,
 } from './base/unit-choice.js';
 export { languages, type Language } from './base/languages.js';

@@ -3,13 +3,19 @@ import { nearest } from './nearest.js';
 import { type Dimension, dimensionsWith, inUnit, unitNames } from './units.js';
 
 /** Systems of units that results may be shown in: those of the results, or US customary ones. */
-type UnitSystem = 'metric' | 'us';
+export type UnitSystem = 'metric' | 'us';
 
 /** Names that choose units of many quantities at once. */
 const unitSystems: readonly UnitSystem[] = ['metric', 'us'];
 
-/** Sorts of quantities whose unit may be chosen by itself. */
-const choosable = [
+/** A sort of quantity whose unit may be chosen by itself. */
+export type Choosable = Extract<
+  Dimension,
+  'ammonia' | 'nitrite' | 'nitrate' | 'alkalinity' | 'temperature' | 'volume' | 'mass' | 'area' | 'length'
+>;
+
+/** All of them, in the order in which they are told. */
+const choosable: readonly Choosable[] = [
   'ammonia',
   'nitrite',
   'nitrate',
@@ -19,8 +25,7 @@ const choosable = [
   'mass',
   'area',
   'length',
-] as const satisfies readonly Dimension[];
-type Choosable = (typeof choosable)[number];
+];
 
 /**
  * US customary units by the units that Leat shows. What a pound, a gallon and a foot are stands in `units.ts`, exact by
@@ -171,6 +176,7 @@ const bare = (unit: string): string => (suffix.exec(unit)?.[1] ?? unit).replace(
 /**
  * A number of one unit in the unit it is shown in, as `unitShown` gives it: by the conversions of `@leat/core/units`, a
  * fraction of units part by part.
+ * @param value in `unit`
  */
 export function valueShown(value: number, unit: string, to: string): number {
   if (unit === to) return value;

@@ -38,6 +38,7 @@ export interface TrackRecord {
   readonly tried: readonly HabitTried[];
 }
 
+/** What each way of foretelling counts for, 0..1; in all 1. */
 export type Weights = Guesses;
 
 /**

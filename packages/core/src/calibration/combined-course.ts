@@ -29,6 +29,7 @@ function between(ahead: number): { readonly before: number; readonly share: numb
 
 /** What a forecast of one quantity in one place is made of at one of `horizons`. */
 export interface Told {
+  /** Days ahead. */
   readonly horizon: number;
   readonly weights: Weights;
   /** Forecasts of the past that the weights and bands rest on. */

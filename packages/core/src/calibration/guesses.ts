@@ -22,6 +22,7 @@ export type HabitName = (typeof habitNames)[number];
  */
 export const guessNames = ['model', 'returning', ...habitNames] as const;
 
+/** The name of one of them. */
 export type GuessName = (typeof guessNames)[number];
 
 /** A value by each way, on the scale of the kit. */

@@ -9,15 +9,33 @@ import type { Minimum } from './search.js';
 
 /** Why a fit is not to be trusted. Figures are in errors of the kit where nothing else is said. */
 export type FitFault =
-  | { readonly kind: 'spoilt'; readonly share: number; readonly allowed: number }
+  | {
+      readonly kind: 'spoilt';
+      /** Share of the readings that is spoilt, 0..1. */
+      readonly share: number;
+      /** Share that is believed, 0..1. */
+      readonly allowed: number;
+    }
   | {
       readonly kind: 'start' | 'today' | 'scatter';
       readonly reads: string;
       readonly vessel: string;
+      /** Median distance, in standard errors of the readings. */
       readonly off: number;
     }
-  | { readonly kind: 'end-of-range'; readonly name: string; readonly value: number; readonly end: number }
-  | { readonly kind: 'searches'; readonly apart: number };
+  | {
+      readonly kind: 'end-of-range';
+      readonly name: string;
+      /** As fitted, in the unit of the number. */
+      readonly value: number;
+      /** The end of its range, in the same unit. */
+      readonly end: number;
+    }
+  | {
+      readonly kind: 'searches';
+      /** Log posterior between the best and the next. */
+      readonly apart: number;
+    };
 
 /** Bounds of a sound fit: judgment, held by the unkind twins [P]. */
 const bounds = {

@@ -8,8 +8,9 @@ export interface Jump {
   /** Last date before it, and first after it. */
   readonly before: string;
   readonly after: string;
-  /** Nitrate before and after, g m-3. */
+  /** Nitrate before, g m-3. */
   readonly from: number;
+  /** Nitrate after, g m-3. */
   readonly to: number;
   /** Share of the water that would have been changed, with water that holds no nitrate. */
   readonly share: number;

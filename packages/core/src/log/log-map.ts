@@ -8,7 +8,9 @@ export type DateOrder = 'day-month-year' | 'month-day-year';
 export interface InstrumentChange {
   readonly from: string;
   readonly unit: string;
+  /** Values that the new kit can show, in its unit. */
   readonly steps?: readonly number[];
+  /** Step in which the new kit reads, in its unit. */
   readonly resolution?: number;
 }
 

@@ -333,6 +333,7 @@ export interface RuleCondition {
   /** The vessel whose water is read; of `fish-mass` the group of fish; of `rain-tank` nothing: ''. */
   readonly vessel: string;
   readonly side: 'above' | 'below';
+  /** In the internal unit of what is read. */
   readonly level: number;
   /** Where the reading must get to before the rule lets go; absent: back to the level itself. */
   readonly until?: number;

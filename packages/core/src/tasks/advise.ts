@@ -27,7 +27,11 @@ export interface AdviseShared {
 }
 
 /** One change, or two together with the steps of each. */
-export type AdviseInput = readonly { readonly name: ChangeName; readonly steps: number }[];
+export type AdviseInput = readonly {
+  readonly name: ChangeName;
+  /** How many steps of the change. */
+  readonly steps: number;
+}[];
 
 /** A search for advice that is opened: the changes there are, and how one is tried. */
 interface OpenAdvice {

@@ -26,13 +26,17 @@ export interface PlanShared {
   readonly keep: readonly string[];
   /** Cap of the water, such as `160 L/d`; absent: those of the file. */
   readonly ration?: string;
+  /** How many draws. */
   readonly members: number;
+  /** Of the draws. */
   readonly seed: number;
 }
 
 /** What is to be run: a choice of all quantities, or the choice with the numbers of a draw. */
 export interface PlanInput {
+  /** Steps of each quantity. */
   readonly at: readonly number[];
+  /** Which draw; absent: the numbers of the tables. */
   readonly member?: number;
 }
 
@@ -102,7 +106,10 @@ export interface Plan {
   readonly aim: Pick<PlanAim, 'text' | 'unit'>;
   readonly keep: readonly string[];
   readonly ration?: string;
-  readonly quantities: readonly (Omit<PlanQuantity, 'apply'> & { readonly value: number })[];
+  readonly quantities: readonly (Omit<PlanQuantity, 'apply'> & {
+    /** In the unit of the quantity. */
+    readonly value: number;
+  })[];
   /** Whether every condition holds. */
   readonly holds: boolean;
   readonly outcome: AdviceOutcome;
@@ -110,15 +117,25 @@ export interface Plan {
   readonly amount: number;
   readonly start: ReturnType<typeof planStart>;
   /** Fish at the start. */
-  readonly fish: readonly { readonly cohort: string; readonly number: number; readonly mass: number }[];
+  readonly fish: readonly {
+    readonly cohort: string;
+    /** How many. */
+    readonly number: number;
+    /** Of one fish, g. */
+    readonly mass: number;
+  }[];
   readonly weeks: readonly PlanWeek[];
+  /** What dosers give a week, `mass` in g. */
   readonly dosers: ReturnType<typeof dosersPerWeek>;
   /** Of each draw whose numbers make a system what it came to. */
   readonly drawn: readonly PlanOutput[];
+  /** How many draws were made. */
   readonly members: number;
+  /** Of the draws. */
   readonly seed: number;
-  /** Choices that were run, and those of them that held. */
+  /** Choices that were run. */
   readonly tried: number;
+  /** Those of them that held. */
   readonly held: number;
 }
 

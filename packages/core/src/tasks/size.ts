@@ -33,6 +33,7 @@ export interface SizeFound {
   readonly handbook?: Handbook;
   /** Why the model differs, by the run at one value. */
   readonly reasons?: SizeReasons;
+  /** The value at which the reasons hold, in the unit of what is varied. */
   readonly at?: number;
   /** Vessels whose surface is sized. */
   readonly sized?: readonly string[];
@@ -69,7 +70,10 @@ function besideOf(
 export interface OpenSize {
   readonly varied: Varied;
   readonly notes: readonly string[];
-  /** @param alive is called before each run */
+  /**
+   * Searches.
+   * @param alive is called before each run
+   */
   readonly search: (alive?: () => void) => SizeFound;
 }
 

@@ -9,6 +9,7 @@ export interface TextOptions {
   readonly set: readonly string[];
   /** Tables of the user's own numbers, read after those that the file names. */
   readonly tables?: readonly string[];
+  /** Length of the run, d; absent: that of the file. */
   readonly days?: number;
   readonly every?: string;
 }

@@ -30,20 +30,31 @@ export interface Varied extends ValueRange {
   /** Whether the file takes only whole numbers there. */
   readonly whole: boolean;
   /** Where several values are varied by one factor: each as it stands in the file. The range is then one of factors. */
-  readonly each?: readonly { readonly path: string; readonly value: number; readonly unit: string }[];
+  readonly each?: readonly {
+    readonly path: string;
+    /** As it stands in the file, in `unit`. */
+    readonly value: number;
+    readonly unit: string;
+  }[];
 }
 
 /** A value of one quantity that is varied. */
 export interface VariedValue {
   readonly varied: Pick<Varied, 'path' | 'unit' | 'each'>;
+  /** In the unit of what is varied; a factor where several are. */
   readonly value: number;
 }
 
-/** A value times a factor; a bare whole number (of fish, of batches) stays whole. */
+/**
+ * A value times a factor; a bare whole number (of fish, of batches) stays whole.
+ * @param quantity a `value` in its unit
+ * @param factor times what the file says
+ */
 export function timesFactor(
-  { value, unit }: { readonly value: number; readonly unit: string },
+  quantity: { readonly value: number; readonly unit: string },
   factor: number,
 ): number {
+  const { value, unit } = quantity;
   const product = value * factor;
   return unit === '' && Number.isInteger(value) ? Math.round(product) : Number(product.toPrecision(12));
 }

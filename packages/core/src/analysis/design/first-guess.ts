@@ -21,7 +21,10 @@ export function appetiteOf(parameters: Parameters, species: string, mass: number
   return parameters.value(`fish.${species}.appetite`) * falls;
 }
 
-/** Share of full appetite of a species in water of this temperature (degC), 0 to 1. The same numbers as in a run. */
+/**
+ * Share of full appetite of a species in water of a temperature, 0 to 1. The same numbers as in a run.
+ * @param temperature degC
+ */
 export function appetiteShare(parameters: Parameters, species: string, temperature: number): number {
   return temperatureShare(scopeTo(parameters, { species }), temperature);
 }

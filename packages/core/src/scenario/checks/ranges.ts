@@ -46,7 +46,7 @@ export const runRanges = {
   seed: countFrom(0, Number.MAX_SAFE_INTEGER),
 } as const;
 
-/** Daily values. */
+/** Daily values; where `high` is Infinity there is no most. */
 export const dailyRanges = {
   /** Water can be followed between freezing and what any fish or nitrifier bears. */
   water: { dimension: 'temperature', low: 0, high: 45 },
