@@ -47,12 +47,12 @@ function shuffled(scenario: Scenario): Scenario {
 function barren(scenario: Scenario): Scenario {
   return {
     ...scenario,
-    waters: scenario.waters.map((water) => ({ ...water, tan: 0, nitrite: 0, nitrate: 0 })),
+    waters: scenario.waters.map((water) => ({ ...water, ammonia: 0, nitrite: 0, nitrate: 0 })),
     fish: [],
     plantings: [],
     start: scenario.start.map((start) => ({
       ...start,
-      water: { ...start.water, tan: 0, nitrite: 0, nitrate: 0, solids: 0 },
+      water: { ...start.water, ammonia: 0, nitrite: 0, nitrate: 0, solids: 0 },
       aob: 0,
       nob: 0,
       settled: 0,
@@ -97,7 +97,7 @@ describe('random valid networks', () => {
   it('without input hold at most the nitrogen they began with', () => {
     fc.assert(
       fc.property(networks, (scenario) => {
-        const waters = scenario.waters.map((water) => ({ ...water, tan: 0, nitrite: 0, nitrate: 0 }));
+        const waters = scenario.waters.map((water) => ({ ...water, ammonia: 0, nitrite: 0, nitrate: 0 }));
         const unfed = scenario.fish.map((cohort) => ({
           ...cohort,
           ration: { kind: 'mass', gramsPerDay: 0 } as const,
