@@ -268,7 +268,7 @@ describe('a saved state is refused', () => {
       changed({ volumes: { ...state.volumes, tank: 2.1 } }),
       'tank is saved with more water than it holds; got 2.1 m3; expected at most 2 m3',
     ],
-    ['of no rules', changed({ rules: 'none' }), 'not a saved state of version 2: rules does not fit'],
+    ['of no rules', changed({ rules: 'none' }), 'not a saved state of version 3: rules does not fit'],
     [
       'of a day that is not before the end of the run',
       changed({ time: 10 }),

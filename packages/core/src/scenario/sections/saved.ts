@@ -131,7 +131,7 @@ function openSaved(reader: ScenarioReader, file: string): Kept | undefined {
   if (reading.success) return reading.data;
   const [issue] = reading.error.issues;
   const where = issue.path.length === 0 ? 'the document' : issue.path.join('.');
-  reader.fault(path, `not a saved state of version 2: ${where} does not fit`, { expected: made });
+  reader.fault(path, `not a saved state of version 3: ${where} does not fit`, { expected: made });
   return undefined;
 }
 
