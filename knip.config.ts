@@ -1,6 +1,13 @@
 import type { KnipConfig } from 'knip';
 
+/** The TypeScript cells of a notebook, and nothing else of it, as one module. */
+const cells = (text: string): string =>
+  [...text.matchAll(/<script id="\d+" type="text\/x-typescript"[^>]*>([\s\S]*?)<\/script>/g)]
+    .flatMap(([, cell]) => cell.match(/^ *import .*$/gm) ?? [])
+    .join('\n');
+
 const config: KnipConfig = {
+  compilers: { html: cells },
   workspaces: {
     '.': {
       entry: [
@@ -13,27 +20,23 @@ const config: KnipConfig = {
         'tests/bench/**/*.bench.ts',
         'tests/bench/*.config.ts',
         'tests/bench/**/*.make.ts',
-        'notebooks/page/main.ts',
-        'notebooks/text/*/index.ts',
+        'notebooks/*.html',
       ],
-      project: ['.tools/**', 'tests/**/*.ts', 'notebooks/**/*.ts', '*.{js,cjs,ts}'],
-      ignoreBinaries: ['gcc', 'script'],
+      project: ['.tools/**', 'tests/**/*.ts', 'notebooks/**/*.{ts,html}', '*.{js,cjs,ts}'],
+      ignoreBinaries: ['gcc'],
       // Run by path in tests/product/packages.
       ignoreDependencies: ['publint', '@arethetypeswrong/cli'],
     },
     'packages/core': {
       entry: ['tools/*.mjs'],
-      project: ['src/**/*.ts', 'tools/**/*.mjs'],
+      project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
     },
     'packages/view': {
-      project: ['src/**/*.ts'],
-    },
-    'packages/page': {
-      project: ['src/**/*.{ts,tsx}'],
+      project: ['src/**/*.{ts,html}'],
     },
     'packages/cli': {
       entry: ['tools/*.mjs'],
-      project: ['src/**/*.ts', 'tools/**/*.mjs'],
+      project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
     },
   },
 };

@@ -1,5 +1,4 @@
-import { ensembleResult, openAccumulator } from '@leat/core';
-import type { EnsembleSummary } from '@leat/view/report';
+import { ensembleResult, type EnsembleResult, openAccumulator, type TableRow } from '@leat/core';
 import { z } from 'zod';
 import { isPart, mostBytes, readPart } from './ensemble-part.js';
 import { checkLengths, savedLimit, savedNumber, wholeDocument } from './document-schema.js';
@@ -63,7 +62,7 @@ export interface SavedEnsemble {
   readonly title: string;
   /** Hash of the scenario, as in the manifest of its run. */
   readonly scenario: string;
-  readonly result: EnsembleSummary;
+  readonly result: Omit<EnsembleResult, 'drawn'> & { readonly drawn: readonly Pick<TableRow, 'id'>[] };
 }
 
 const wanted = 'expected a document of leat ensemble --json, or a file of leat ensemble --out';

@@ -1,4 +1,4 @@
-import { visible } from '@leat/view/text';
+import { visible } from '../files/visible.js';
 import type { Streams } from './streams.js';
 import { styleCodes } from './style.js';
 

@@ -20,9 +20,7 @@ export interface ShareBound {
 export interface NumberBound {
   readonly kind: 'number' | 'count';
   readonly above?: boolean;
-  /** The least. */
   readonly low: number;
-  /** The most. */
   readonly high: number;
 }
 

@@ -25,8 +25,7 @@ export type Dimension =
   | 'radiation'
   | 'light'
   | 'speed'
-  | 'calcium'
-  | 'conductivity';
+  | 'calcium';
 
 /** A unit against the internal one: internal = value x factor + offset. */
 interface Unit {
@@ -87,11 +86,6 @@ const texts: Record<Dimension, DimensionText> = {
     name: 'a calcium',
     examples: ['40 mg/L', '100 mg/L as CaCO3', '1 mmol/L'],
     internal: 'mol/m3',
-  },
-  conductivity: {
-    name: 'an electrical conductivity',
-    examples: ['1.2 mS/cm', '900 uS/cm'],
-    internal: 'mS/cm',
   },
 };
 
@@ -204,7 +198,6 @@ const unitsByDimension = (): Readonly<Record<Dimension, ReadonlyMap<string, Unit
       dGH: degreeOfHardness / 2,
     }),
   ),
-  conductivity: new Map(plainUnits({ 'mS/cm': 1, 'dS/m': 1, 'uS/cm': 1e-3, 'S/m': 10, 'mS/m': 0.01 })),
 });
 
 // Pure: a program that reads no written quantities is sent without them.
@@ -268,16 +261,6 @@ function normaliseUnit(unit: string): string {
 
 function dimensionsOf(unit: string): Dimension[] {
   return (Object.keys(table) as Dimension[]).filter((dimension) => table[dimension].has(unit));
-}
-
-/** The dimensions that may be written in a unit, however its signs are typed; none for what is no unit. */
-export function dimensionsWith(unit: string): readonly Dimension[] {
-  return dimensionsOf(normaliseUnit(unit));
-}
-
-/** The units of a dimension by name, the internal one and its like first. */
-export function unitNames(dimension: Dimension): readonly string[] {
-  return [...table[dimension].keys()];
 }
 
 const nitrogen: ReadonlySet<Dimension> = new Set(['ammonia', 'nitrite', 'nitrate']);

@@ -1,7 +1,6 @@
 import type { PlotOptions } from '@observablehq/plot';
 import type { Maker } from './document.js';
 import type { Colours } from './palette.js';
-import { shortPath } from './short-path.js';
 
 /** Size of a picture and the room around its axes, px. */
 export interface Frame {
@@ -50,7 +49,7 @@ export function finished(maker: Maker, svg: Element, { title, description }: Tel
   for (const style of [...svg.querySelectorAll('style')]) style.remove();
   for (const path of [...svg.querySelectorAll('path')]) {
     const d = path.getAttribute('d');
-    if (d !== null) path.setAttribute('d', rounded(shortPath(d)));
+    if (d !== null) path.setAttribute('d', rounded(d));
   }
   for (const moved of [...svg.querySelectorAll('[transform]')]) {
     const move = moved.getAttribute('transform') ?? '';

@@ -1,5 +1,4 @@
 import type { Condition, Measure, SweepPoint } from '@leat/core';
-import { type Display, plainDisplay } from '../display/display.js';
 
 /** One quantity of a sweep with its values: where it stands in the file, in which unit, and between which ends. */
 export interface SweptQuantity {
@@ -30,18 +29,17 @@ export interface AskedInSweep {
 }
 
 /** Everything that was asked: the measures, then the margins of the conditions. */
-export function askedInSweep(
-  { measures, conditions }: Pick<Sweep, 'measures' | 'conditions'>,
-  display: Display = plainDisplay,
-): readonly AskedInSweep[] {
-  const words = display.words.text.sweep;
+export function askedInSweep({
+  measures,
+  conditions,
+}: Pick<Sweep, 'measures' | 'conditions'>): readonly AskedInSweep[] {
   return [
     ...measures.map(({ text, unit }, i) => ({
       text: unit === '1' ? text : `${text}, ${unit}`,
       of: (point: SweepPoint) => point.measures[i],
     })),
     ...conditions.map(({ text, unit }, i) => ({
-      text: words.margin(text, unit === '1' ? words.shares : unit),
+      text: `margin of "${text}", ${unit === '1' ? 'shares of the limit' : unit}`,
       of: (point: SweepPoint) => point.margins[i],
     })),
   ];

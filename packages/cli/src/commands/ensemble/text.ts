@@ -1,8 +1,7 @@
 import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
-import { boundSign, day, percent, plain, shown } from '@leat/view/text';
+import { boundSign, day, percent, plain, short, shown } from '@leat/view/text';
 import { cautionLines } from '../shared/caution-lines.js';
-import { columns, columnsOrUnder, wrap, linesText } from '../../terminal/columns.js';
-import { screenWidth } from '../../terminal/width.js';
+import { columns, wrap, linesText } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** Most lines of one table. */
@@ -44,18 +43,15 @@ function limitLines(limits: readonly LimitOdds[]): readonly string[] {
     .map((limit) => [
       plain(limit.quantity),
       boundSign(limit),
-      limit.place,
+      short(limit.place, 15),
       percent(limit.probability),
       day(round(limit.first.median)),
       days(limit.first.band90),
-      plain(limit.whom),
+      short(limit.whom, 20),
       `${limit.source} ${limit.mark}`,
     ]);
   const head = ['limits passed', 'limit', 'where', 'chance', 'first on day', '90 %', 'for whom', 'source'];
-  return [
-    ...columnsOrUnder([head, ...rows], new Array<'left'>(head.length).fill('left'), 6, screenWidth()),
-    ...notes,
-  ];
+  return [...columns([head, ...rows], new Array<'left'>(head.length).fill('left')), ...notes];
 }
 
 /** Measures and margins of conditions. */
@@ -70,7 +66,7 @@ function askedLines(title: string, asked: readonly MeasureSummary[], members: nu
         : [
             `  ${members - answered} without an answer, the first is member ${unanswered.member}: ${unanswered.reason}`,
           ];
-    return [...wrap(line.replace(' (', ' (').trim(), screenWidth(), '  '), ...lacking];
+    return [...wrap(line.replace(' (', ' (').trim(), 100, '  '), ...lacking];
   });
 }
 

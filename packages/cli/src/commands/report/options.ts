@@ -1,7 +1,6 @@
 import type { Command } from 'commander';
 import type { AddCommand } from '../shared/options.js';
 import type { ReportOptions } from './command.js';
-import { languageOption, unitsOption } from '../shared/display-options.js';
 import {
   allowPathOption,
   daysOption,
@@ -30,8 +29,6 @@ export const addReport: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
-    .addOption(languageOption())
-    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

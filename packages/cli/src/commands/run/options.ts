@@ -1,7 +1,6 @@
 import { Option } from 'commander';
 import type { AddCommand } from '../shared/options.js';
 import type { RunOptions } from './command.js';
-import { languageOption, unitsOption } from '../shared/display-options.js';
 import {
   allowPathOption,
   daysOption,
@@ -23,8 +22,6 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
-    .addOption(languageOption())
-    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
