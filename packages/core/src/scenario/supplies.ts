@@ -14,6 +14,13 @@ export interface SourceWater {
   readonly calcium: number;
 }
 
+/** The component of the model in which a quantity of water is held: `tan` for `ammonia`; all others go by their own name. */
+export function componentOf<Quantity extends string>(
+  quantity: Quantity,
+): Exclude<Quantity, 'ammonia'> | 'tan' {
+  return quantity === 'ammonia' ? 'tan' : (quantity as Exclude<Quantity, 'ammonia'>);
+}
+
 /** A feed by name. */
 export interface Feed {
   readonly name: string;

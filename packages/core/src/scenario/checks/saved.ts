@@ -3,6 +3,7 @@ import type { Named, Report } from '../file/report.js';
 import type { Path } from '../file/tree.js';
 import type { SavedState } from '../saved-state.js';
 import { batchName, type Cohort, type Planting, type Vessel } from '../scenario.js';
+import { componentOf } from '../supplies.js';
 import { startWaterRanges } from './ranges.js';
 
 /** What a saved state is held against. */
@@ -30,8 +31,7 @@ function checkStates(
     seen.add(key);
   }
   for (const vessel of Object.keys(volumes)) {
-    for (const quantity of Object.keys(startWaterRanges)) {
-      const component = quantity === 'ammonia' ? 'tan' : quantity;
+    for (const component of Object.keys(startWaterRanges).map(componentOf)) {
       if (seen.has(`${component}@${vessel}`)) continue;
       report.fault(path, `${component}@${vessel} is missing`, { expected: 'each state of a vessel' });
     }

@@ -10,6 +10,7 @@ import { checkStartVolume, roomProblem } from '../checks/levels.js';
 import { grownRange, savedRanges, startRanges } from '../checks/ranges.js';
 import type { SavedState } from '../saved-state.js';
 import type { Cohort, Planting, SourceWater, StartVessel, TopUp, Vessel } from '../scenario.js';
+import { componentOf } from '../supplies.js';
 import { pressureShare } from '../../weather/penman-monteith.js';
 import { valueOn } from '../value-on.js';
 import type { RunFrame } from './run.js';
@@ -254,11 +255,11 @@ function savedStarts(
     const amount = (component: string): number => amounts.get(`${component}@${vessel}`) ?? 0;
     const room = (vessels.get(vessel)?.surface ?? 0) * capacity;
     const share = (component: string): number => (room > 0 ? amount(component) / room : 0);
-    const of = (component: string): number => amount(component) / volume;
+    const of = (quantity: keyof StartVessel['water']): number => amount(componentOf(quantity)) / volume;
     starts.set(vessel, {
       vessel,
       water: {
-        ...{ ammonia: of('tan'), nitrite: of('nitrite'), nitrate: of('nitrate'), solids: of('solids') },
+        ...{ ammonia: of('ammonia'), nitrite: of('nitrite'), nitrate: of('nitrate'), solids: of('solids') },
         ...{ alkalinity: of('alkalinity'), carbon: of('carbon') },
         ...{ oxygen: of('oxygen'), chloride: of('chloride'), calcium: of('calcium') },
         ...{ refractory: of('refractory'), dissolved: of('dissolved') },
