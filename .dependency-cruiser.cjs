@@ -14,6 +14,7 @@ const coreFloors = [
   ['result'],
   ['analysis'],
   ['calibration'],
+  ['tasks'],
 ];
 
 /** The floors of the command line, lowest first. */
@@ -22,9 +23,11 @@ const cliFloors = [
   ['terminal'],
   ['workers', 'help'],
   ['commands/shared'],
-  ['report'],
   ['commands/(?!shared)'],
 ];
+
+/** The floors of words and pictures, lowest first. */
+const viewFloors = [['text'], ['pictures', 'documents'], ['report']];
 
 const core = '^packages/core/src';
 const view = '^packages/view/src';
@@ -62,9 +65,11 @@ module.exports = {
       comment: 'An import that leads nowhere.',
       severity: 'error',
       from: {},
-      to: { couldNotResolve: true },
+      // `virtual:leat` is made by the build of the page.
+      to: { couldNotResolve: true, pathNot: '^virtual:leat$' },
     },
     ...floorRules('core', core, coreFloors),
+    ...floorRules('view', view, viewFloors),
     ...floorRules('cli', cli, cliFloors),
     {
       name: 'written-as-output',
@@ -88,6 +93,27 @@ module.exports = {
       to: { path: ['^packages/(view|cli)/', '(^|/)@leat/(view|cli)($|/)'] },
     },
     {
+      name: 'page-alone',
+      comment: 'The page does what the command does, by the same library, and knows nothing of it.',
+      severity: 'error',
+      from: { path: '^packages/page/src/' },
+      to: { path: ['^packages/cli/', '(^|/)@leat/cli($|/)'] },
+    },
+    {
+      name: 'page-no-node',
+      comment: 'The page runs in a browser: no Node built-in.',
+      severity: 'error',
+      from: { path: '^packages/page/src/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'nobody-knows-the-page',
+      comment: 'The page is built of the library, words and pictures; nothing is built of the page.',
+      severity: 'error',
+      from: { path: '^(packages|notebooks)/', pathNot: '^packages/page/' },
+      to: { path: ['^packages/page/', '(^|/)@leat/page($|/)'] },
+    },
+    {
       name: 'view-no-cli',
       comment: 'Words and pictures do not know the command that prints them.',
       severity: 'error',
@@ -107,24 +133,27 @@ module.exports = {
       comment: 'Words are loaded by every command: they draw nothing and need no package but the library.',
       severity: 'error',
       from: { path: `${view}/text/` },
-      to: { path: [`${view}/pictures/`, '/node_modules/'] },
+      to: { path: '/node_modules/' },
     },
     {
       name: 'by-name',
       comment: 'The command, and words and pictures, use the public face of what they are built on only.',
       severity: 'error',
-      from: { path: '^packages/(view|cli|examples)/' },
+      from: { path: '^packages/(view|cli|page|examples)/' },
       to: {
         path: '^packages/core/',
-        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration|workers)\\.',
+        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration|tasks|workers)\\.',
       },
     },
     {
       name: 'view-by-name',
       comment: 'The command and the lessons use the public face of words and pictures only.',
       severity: 'error',
-      from: { path: '^(packages/(cli|examples)|notebooks)/' },
-      to: { path: '^packages/view/', pathNot: '^packages/view/dist/(text|pictures)/index' },
+      from: { path: '^(packages/(cli|page|examples)|notebooks)/' },
+      to: {
+        path: '^packages/view/',
+        pathNot: '^packages/view/dist/(text|pictures|documents|report|questions|lesson)/index',
+      },
     },
     {
       name: 'process-alone',
@@ -168,7 +197,14 @@ module.exports = {
       comment: 'What the lessons share uses the public face of the library and no command.',
       severity: 'error',
       from: { path: '^notebooks/' },
-      to: { path: '^(packages|tests)/', pathNot: '^packages/(core/dist|view/dist/(text|pictures))/index' },
+      to: {
+        path: '^(packages|tests)/',
+        pathNot: [
+          '^packages/(core/dist|view/dist/(text|pictures|documents|report|questions|lesson))/(index|analysis|units)\\.',
+          '^packages/core/dist/(index|analysis|units)\\.',
+          '^tests/published/VALIDATION\\.md$',
+        ],
+      },
     },
     {
       name: 'packages-no-tests',

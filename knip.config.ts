@@ -1,13 +1,6 @@
 import type { KnipConfig } from 'knip';
 
-/** The TypeScript cells of a notebook, and nothing else of it, as one module. */
-const cells = (text: string): string =>
-  [...text.matchAll(/<script id="\d+" type="text\/x-typescript"[^>]*>([\s\S]*?)<\/script>/g)]
-    .flatMap(([, cell]) => cell.match(/^ *import .*$/gm) ?? [])
-    .join('\n');
-
 const config: KnipConfig = {
-  compilers: { html: cells },
   workspaces: {
     '.': {
       entry: [
@@ -20,23 +13,27 @@ const config: KnipConfig = {
         'tests/bench/**/*.bench.ts',
         'tests/bench/*.config.ts',
         'tests/bench/**/*.make.ts',
-        'notebooks/*.html',
+        'notebooks/page/main.ts',
+        'notebooks/text/*/index.ts',
       ],
-      project: ['.tools/**', 'tests/**/*.ts', 'notebooks/**/*.{ts,html}', '*.{js,cjs,ts}'],
-      ignoreBinaries: ['gcc'],
+      project: ['.tools/**', 'tests/**/*.ts', 'notebooks/**/*.ts', '*.{js,cjs,ts}'],
+      ignoreBinaries: ['gcc', 'script'],
       // Run by path in tests/product/packages.
       ignoreDependencies: ['publint', '@arethetypeswrong/cli'],
     },
     'packages/core': {
       entry: ['tools/*.mjs'],
-      project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
+      project: ['src/**/*.ts', 'tools/**/*.mjs'],
     },
     'packages/view': {
-      project: ['src/**/*.{ts,html}'],
+      project: ['src/**/*.ts'],
+    },
+    'packages/page': {
+      project: ['src/**/*.{ts,tsx}'],
     },
     'packages/cli': {
       entry: ['tools/*.mjs'],
-      project: ['src/**/*.{ts,html}', 'tools/**/*.mjs'],
+      project: ['src/**/*.ts', 'tools/**/*.mjs'],
     },
   },
 };

@@ -151,7 +151,7 @@ export const cases = {
     `merge fit.json`,
   ],
   'fit of the usual set': [`fit ${backyard} --starts 1 --until 2026-03-20`],
-  backtest: both(`backtest ${backyard} --free biofilm.capacity --members 3 --step 40`),
+  backtest: both(`backtest ${backyard} --free biofilm.capacity --fits 1 --step 40`),
   sensitivity: [
     ...both('sensitivity backyard.yaml --of "highest tan@tank" --days 4 --method local --only "aob.*"'),
     'sensitivity backyard.yaml --of "highest tan@tank averaged 1 d" --days 4 --only "aob.*" --members 8 --out s.sens',

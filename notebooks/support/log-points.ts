@@ -2,13 +2,15 @@ import {
   csvTable,
   daysBetween,
   guessLogMap,
+  type Measurable,
   readLog,
   readLogMap,
-  seriesOf,
-  type Measurable,
   type Run,
+  seriesOf,
   type WaterLog,
 } from '@leat/core';
+import { blankLogMap, type LogColumns } from './blank-log.js';
+import type { SystemNames } from './small-system.js';
 
 /** A reading as a point of a picture: day of the run, value, and what the kit left open. */
 export interface LogPoint {
@@ -18,11 +20,18 @@ export interface LogPoint {
   readonly high: number;
 }
 
-/** Reads a log in CSV with a map guessed from its header. Throws InputError with what is wrong with it. */
-export function logOf(csv: string): WaterLog {
+/**
+ * Reads a log in CSV: one with the columns of this edition's blank log by their map, another by one guessed from its header.
+ * Throws InputError with what is wrong with it.
+ */
+export function logOf(csv: string, names: SystemNames, columns: LogColumns): WaterLog {
   const table = csvTable(csv, 'log.csv');
-  const { text } = guessLogMap(table, { vessels: ['tank', 'filter', 'bed', 'sump'], cohorts: ['tilapia'] });
-  return readLog(table, readLogMap(text, 'map.yaml', table));
+  const header = csv.slice(0, csv.search(/\r?\n|$/)).split(',');
+  const { tank, filter, bed, sump, fish } = names;
+  const map = header.includes(columns.date)
+    ? blankLogMap(columns, names, header)
+    : guessLogMap(table, { vessels: [tank, filter, bed, sump], cohorts: [fish] }).text;
+  return readLog(table, readLogMap(map, 'map.yaml', table));
 }
 
 /** Readings of one quantity on the days of a run. */

@@ -1,27 +1,29 @@
+import { execFileSync } from 'node:child_process';
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { lessonFiles } from '../product/lessons/lesson-cells.js';
-import { serveLessons } from '../product/lessons/lesson-pages.js';
 import { openLesson, predict, slide, sliders } from '../product/lessons/open-lesson.js';
 import { chromiumHere, chromiumMissing, openChromium } from '../support/chromium.js';
 import { medianOf } from './support/median.js';
 import { checking, figure } from './support/kept.js';
 
-const lessons = lessonFiles.filter((file) => /^(?:0[1-9]|1)/.test(file));
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const folder = '.reports/lessons-bench';
 /** Places of a slider, as a hand passes over them. */
 const shares = [0.15, 0.3, 0.45, 0.6, 0.75, 0.9, 0.7, 0.5, 0.35, 0.2];
 
 // By the clock of this machine, so nothing is kept of it.
 describe.skipIf(!chromiumHere || checking)(`lessons in Chromium${chromiumMissing}`, () => {
   it('from the move of a slider to the frame with the new picture', async () => {
-    const served = await serveLessons();
+    execFileSync('node', ['.tools/lessons.mjs', folder, '--unchecked'], { cwd: root, stdio: 'pipe' });
+    const pages = `${root}${folder}/en`;
+    const lessons = readdirSync(pages).filter((file) => /^\d\d-/.test(file));
     const browser = await openChromium();
     const all: number[] = [];
     console.log('\n  ms by the clock from the move of a slider to the new picture, runs of 90 days');
     for (const file of lessons) {
-      const { page } = await openLesson(browser, served.address, file, { width: 1280 });
+      const { page } = await openLesson(browser, pages, file, { width: 1280 });
       await predict(page);
-      if (file.startsWith('10'))
-        await page.waitForFunction("document.querySelector('[role=status]').textContent === '40 of 40 runs'");
       const took: number[] = [];
       for (const name of await sliders(page))
         for (const share of shares) took.push(await slide(page, name, share));
@@ -30,7 +32,6 @@ describe.skipIf(!chromiumHere || checking)(`lessons in Chromium${chromiumMissing
       await page.context().close();
     }
     await browser.close();
-    await served.close();
     const median = medianOf(all);
     expect(all.length).toBeGreaterThan(200);
     figure(`median of ${all.length} moves`, median, 'ms', 50);

@@ -12,7 +12,7 @@ import {
   type Run,
 } from '@leat/core';
 import { endingOf } from '../../packages/cli/src/commands/shared/simulated.js';
-import { csv } from '../../packages/cli/src/files/csv.js';
+import { csv } from '@leat/view/documents';
 import { simulateWith } from '../../packages/core/src/run/stepping.js';
 import type { Action, Scenario } from '../../packages/core/src/scenario/scenario.js';
 import type { RateSystem } from '../../packages/core/src/solve/contract.js';

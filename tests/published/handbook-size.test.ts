@@ -52,7 +52,7 @@ const assumed = (areal: number, growth: number, feedNitrogenKept: number): strin
   fish.nile-tilapia.lethal-nitrite: 1.0e+9
   fish.nile-tilapia.lethal-carbon-dioxide: 1.0e+9
   gas.ammonia-velocity: 1.0e-9
-  vessel.wall: 1.0e-9`;
+  vessel.outline: 1.0e-9`;
 
 /** Smallest media volume, in the unit of the range, for which a condition holds. */
 function mediaFor(text: string, unit: string, from: number, to: number, condition: string): number {
@@ -119,9 +119,8 @@ vessels:
   filter:
     kind: biofilter
     volume: 100 L
-    area: 0.3 m2
+    area: 1.0e-6 m2
     media: { type: volcanic-tuff, volume: 40 L }
-    aeration: 200 1/d
   sump: { kind: sump, volume: 300 L, area: 0.5 m2, surface: 0 m2 }
 pumps: { main: { inlet: 50 L, restart: 100 L } }
 flows:

@@ -1,7 +1,7 @@
 type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 type Schema = Record<string, Json>;
 
-const silent = new Set(['$schema', '$defs', 'title', 'description', 'examples', 'then', 'else']);
+const silent = new Set(['$schema', '$id', 'definitions', 'title', 'description', 'examples', 'then', 'else']);
 
 function typeOf(value: Json): string[] {
   if (value === null) return ['null'];
@@ -62,7 +62,7 @@ export function schemaFaults(schema: Schema, value: Json, root: Schema = schema,
         return answers.some((answer) => answer.length === 0) ? [] : (answers[0] ?? []);
       }
       case '$ref':
-        return inside((root['$defs'] as Schema)[(rule as string).replace('#/$defs/', '')], value);
+        return inside((root['definitions'] as Schema)[(rule as string).replace('#/definitions/', '')], value);
       case 'if':
         return inside((inside(rule, value).length === 0 ? schema['then'] : schema['else']) ?? {}, value);
       default:

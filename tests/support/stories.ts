@@ -51,7 +51,11 @@ export const told = {
   cold: { scenario: 'backyard', set: { 'climate.water-temperature': '9 degC' }, days: 30 },
   salt: {
     scenario: 'backyard',
-    set: { dosing: '[{ into: sump, product: sodium-chloride, mass: 2 kg, at: 20 d }]' },
+    // The salt takes the place of the weekly base: shell brings base here, so that salt alone is the trouble.
+    set: {
+      dosing: '[{ into: sump, product: sodium-chloride, mass: 2 kg, at: 20 d }]',
+      'vessels.sump.lime': '{ kind: shell, mass: 10 kg }',
+    },
   },
   overfeeding: {
     scenario: 'glasshouse',

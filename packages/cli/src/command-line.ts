@@ -1,6 +1,6 @@
 import { CommanderError } from 'commander';
 import { forgetFiles } from './files/read.js';
-import { visible } from './files/visible.js';
+import { visible } from '@leat/view/text';
 import { program } from './program.js';
 import { exit, type ExitCode } from './terminal/exit.js';
 import { safeStreams } from './terminal/safe-streams.js';

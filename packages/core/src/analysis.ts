@@ -1,5 +1,13 @@
 // Designs, steady states, measures, draws and ensembles: what is done with many runs.
 export { domainAtStart } from './analysis/design/domain-at-start.js';
+export {
+  aerationFor,
+  appetiteOf,
+  appetiteShare,
+  massByGrowthCoefficient,
+  type AirDemand,
+  type GrowthGuess,
+} from './analysis/design/first-guess.js';
 export { auditOf, type AuditItem } from './analysis/design/audit.js';
 export { handbookFilter, type FilterDemand, type FilterSize } from './analysis/design/handbook.js';
 export { conditionOf, type Condition } from './analysis/measures/condition.js';

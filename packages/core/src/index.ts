@@ -1,5 +1,6 @@
 // What was wrong with the input.
 export { describeFault, InputError, type Fault } from './base/faults.js';
+export type { Bound, NumberBound, QuantityBound, ShareBound } from './base/bounds.js';
 export { formProblem, type FormProblem } from './base/form-problem.js';
 export { sealed, sealProblem, type TextHash } from './base/seal.js';
 export { nearest } from './base/nearest.js';
@@ -35,6 +36,17 @@ export {
   type VesselGiven,
   type WaterGiven,
 } from './scenario/build-scenario.js';
+export {
+  capRanges,
+  cohortRanges,
+  dailyRanges,
+  feedRanges,
+  plantingRanges,
+  rainTankRanges,
+  rationRanges,
+  vesselRanges,
+} from './scenario/checks/ranges.js';
+export { scenarioJsonSchema } from './scenario/json-schema.js';
 export { readOwnTables } from './scenario/sections/parameters.js';
 export type { Load } from './scenario/file/include-tree.js';
 export type * from './scenario/saved-state.js';
@@ -184,4 +196,6 @@ export * from './units.js';
 export * from './analysis.js';
 export * from './calibration.js';
 export { valuesLike, type ValueAtPath } from './scenario/file/paths-like.js';
-export type { FileChange, Piece } from './scenario/file/tree-changes.js';
+export type { Box, FileChange, Piece } from './scenario/file/tree-changes.js';
+export type { FileDisplay } from './scenario/sections/display.js';
+export { changesBetween } from './scenario/file/tree-changes.js';

@@ -185,7 +185,7 @@ function blocks(text) {
     }
     return undefined;
   };
-  const { whole } = scenarioJsonSchema().$defs;
+  const { whole } = scenarioJsonSchema().definitions;
   const sections = whole.properties;
   const rows = (schema, path) => table(header, rowsOf(schema, path, example));
   const one = (key) => {
@@ -217,6 +217,7 @@ function blocks(text) {
     'start',
     'rules',
     'prices',
+    'display',
   ];
   const untold = Object.keys(sections).filter(
     (key) => ![...heads, ...named, 'actions', 'parameters'].includes(key),

@@ -42,7 +42,7 @@ describe('leat compare', () => {
     expect([code, err]).toEqual([0, '']);
     for (const part of [
       'A  40 d  small.yaml  Small system (invented)',
-      'B first differs from A on day 0: feed@system',
+      'B first differs from A on day 0 (1 Mar): feed@system',
       'nitrate@tank',
       'limits passed in some and not in all',
       'nitrogen came from',

@@ -84,7 +84,7 @@ describe('leat fit, forecast and backtest on the invented backyard', async () =>
 
   it('a backtest tells errors beside two forecasts that need no model', async () => {
     const told = JSON.parse(
-      (await leat(['backtest', ...logged, ...free, '--members', '6', '--step', '28', '--json'], folder)).out,
+      (await leat(['backtest', ...logged, ...free, '--fits', '2', '--step', '28', '--json'], folder)).out,
     ) as Scored;
     expect(told.origins).toEqual(['2026-04-12', '2026-05-10']);
     expect(told.scores.length).toBeGreaterThan(8);
@@ -186,7 +186,7 @@ describe('what a forecast says of itself', async () => {
   });
 
   it('errors of a backtest have their unit', async () => {
-    const { out } = await leat(['backtest', ...logged, ...free, '--members', '3', '--step', '40'], home);
+    const { out } = await leat(['backtest', ...logged, ...free, '--fits', '1', '--step', '40'], home);
     expect(out).toMatch(/^readings +where +days ahead +count +unit +model/m);
     expect(out).toMatch(/^ammonia +\S+ +1 to 7 +\d+ +mg N\/L +[\d.]+/m);
   });

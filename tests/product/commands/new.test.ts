@@ -40,21 +40,28 @@ describe('leat new --list', () => {
   });
 });
 
+const schemaLine = '# yaml-language-server: $schema=./leat.schema.json\n';
+
 describe('leat new NAME', () => {
   it('writes a copy and what it includes, which run', async () => {
     const folder = folderWith();
     const { code, err } = await leat(['new', 'power-cut'], folder);
-    expect([code, err]).toEqual([0, 'written: glasshouse.yaml, power-cut.yaml\n']);
-    expect(readFileSync(join(folder, 'power-cut.yaml'), 'utf8')).toBe(shippedText('power-cut'));
+    expect([code, err]).toEqual([0, 'written: glasshouse.yaml, power-cut.yaml, leat.schema.json\n']);
+    expect(readFileSync(join(folder, 'power-cut.yaml'), 'utf8')).toBe(schemaLine + shippedText('power-cut'));
     expect((await leat(['check', 'power-cut.yaml'], folder)).code).toBe(0);
-    expect(readdirSync(folder).sort()).toEqual(['glasshouse.yaml', 'power-cut.yaml', 'small.yaml']);
+    expect(readdirSync(folder).sort()).toEqual([
+      'glasshouse.yaml',
+      'leat.schema.json',
+      'power-cut.yaml',
+      'small.yaml',
+    ]);
   });
 
   it('writes to --out, and uses an included file that is there unchanged', async () => {
     const folder = folderWith({ 'glasshouse.yaml': shippedText('glasshouse') });
     const { code, err } = await leat(['new', 'fishless', '--out', 'mine.yaml'], folder);
-    expect([code, err]).toEqual([0, 'written: mine.yaml\n']);
-    expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe(shippedText('fishless'));
+    expect([code, err]).toEqual([0, 'written: mine.yaml, leat.schema.json\n']);
+    expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe(schemaLine + shippedText('fishless'));
   });
 
   it('overwrites nothing, and writes nothing where one place is taken', async () => {
@@ -68,6 +75,22 @@ describe('leat new NAME', () => {
     writeFileSync(join(folder, 'start-up.yaml'), shippedText('start-up'));
     expect((await leat(['new', 'start-up'], folder)).code).toBe(2);
     expect(readFileSync(join(folder, 'glasshouse.yaml'), 'utf8')).toBe('title: my own\n');
+  });
+
+  it('leaves the schema alone where it is there, renews that of another Leat, and overwrites no other file', async () => {
+    const folder = folderWith();
+    const schema = join(folder, 'leat.schema.json');
+    await leat(['new', 'fishless'], folder);
+    const ours = readFileSync(schema, 'utf8');
+    const again = await leat(['new', 'start-up'], folder);
+    expect([again.code, again.err]).toEqual([0, 'written: start-up.yaml\n']);
+    writeFileSync(schema, ours.replace('Leat system file', 'An older one'));
+    expect((await leat(['new', 'limestone'], folder)).code).toBe(0);
+    expect(readFileSync(schema, 'utf8')).toBe(ours);
+    writeFileSync(schema, '{ "title": "my own" }');
+    const kept = await leat(['new', 'dry-spell'], folder);
+    expect([kept.code, existsSync(join(folder, 'dry-spell.yaml'))]).toEqual([2, false]);
+    expect(kept.err).toMatch(/^leat\.schema\.json: --out: is there already and is not overwritten/);
   });
 
   it('says which name may be meant, and that a folder is missing', async () => {

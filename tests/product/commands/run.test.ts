@@ -171,7 +171,8 @@ describe('an action that asks for more than there is', () => {
     const harvest = 'actions:\n  - { at: 3 d, harvest-fish: { cohort: tilapia, number: 3000 } }\n';
     const there = folderWith({ 'greedy.yaml': `${system}${harvest}` });
     const { out } = await leat(['run', 'greedy.yaml', '--days', '4'], there);
-    const asked = /! d 3, harvest-fish of tilapia: [\d.]+ fish, [\d.]+ g; 3000 fish were asked for\n/;
+    const asked =
+      /! d 3 \(4 Mar\), harvest-fish of tilapia: [\d.]+ fish, [\d.]+ g; 3000 fish were asked for\n/;
     expect(out).toMatch(asked);
     const { events } = documentOf((await leat(['run', 'greedy.yaml', '--days', '4', '--json'], there)).out);
     expect(events.filter(({ short }) => short).map(({ kind }) => kind)).toEqual(['harvest-fish']);
@@ -210,7 +211,7 @@ describe('exit codes of leat run', () => {
     const { code, out, err } = await leat(args, folder);
     const run = documentOf((await leat([...args, '--json'], folder)).out);
     expect(code).toBe(3);
-    expect(out).toContain('BROKEN OFF on day 0: not-finite');
+    expect(out).toContain('BROKEN OFF on day 0 (1 Mar): not-finite');
     expect(err).toContain('not finished: not-finite on day 0 at oxygen@');
     expect(run.outcome.kind).toBe('not-finite');
     expect(run.time[0]).toBe(0);

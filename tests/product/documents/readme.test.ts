@@ -117,9 +117,13 @@ describe('the examples of the README, word for word and in their order', () => {
     expect(told).toEqual(rounded);
   });
 
-  it('tell how often the model is the best of the backtest', () => {
-    expect(found(flat, /the model is best in (\d+ of \d+) cells/)).toEqual(
-      found(answerOf('backtest'), /the model is best in (\d+ of \d+)/),
+  it('tell what the forecast of the backtest was worth', () => {
+    const out = answerOf('backtest');
+    expect(found(flat, /forecast's error is ([\d.]+) of that of the better of two simple guesses/)).toEqual(
+      found(out, /its error is ([\d.]+) of that of the better simple guess/),
+    );
+    expect(found(flat, /it is best in (\d+ of \d+) cells/)).toEqual(
+      found(out, /the forecast is best in (\d+ of \d+)/),
     );
   });
 });

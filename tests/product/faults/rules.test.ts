@@ -51,7 +51,7 @@ const cases: [name: string, parts: Record<string, string>, messages: string[]][]
     'on what nobody reads',
     { when: '{ read: nitrat, in: sump, below: 6 }' },
     [
-      '32:21: rules[0].when.read: unknown word; got "nitrat"; expected one of ammonia, nitrite, nitrate, pH, alkalinity, oxygen, temperature, chloride, volume; did you mean nitrate?',
+      '32:21: rules[0].when.read: unknown word; got "nitrat"; expected one of ammonia, nitrite, nitrate, pH, alkalinity, oxygen, temperature, chloride, volume, conductivity, fish-mass, rain-tank; did you mean nitrate?',
     ],
   ],
   [

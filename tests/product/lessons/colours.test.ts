@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { darkColours, lightColours } from '@leat/view/pictures';
 
-const style = readFileSync(new URL('../../../notebooks/lesson.css', import.meta.url), 'utf8');
+const style = readFileSync(new URL('../../../notebooks/page/lesson.css', import.meta.url), 'utf8');
 
 describe('colours of the lessons', () => {
   it('are those of the report, which are checked for contrast and for grey', () => {

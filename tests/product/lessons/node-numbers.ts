@@ -1,9 +1,7 @@
 import {
-  budgetOf,
   compileModel,
   createParameters,
   csvTable,
-  fatesOf,
   fit,
   guessLogMap,
   readLog,
@@ -36,12 +34,6 @@ export function numberInNode(run: Run, statistic: string, series: string): numbe
   };
   if (!(statistic in known)) throw new RangeError(`no statistic ${statistic}`);
   return known[statistic];
-}
-
-/** g N that went one way in a run, and its share of all. */
-export function nitrogenInNode(run: Run, name: string): { readonly amount: number; readonly share: number } {
-  const found = fatesOf(budgetOf(run, 'nitrogen', 'system')).to.find((each) => each.name === name);
-  return { amount: found?.amount ?? 0, share: found?.share ?? 0 };
 }
 
 /** A log as text, read by a map guessed from its header. */

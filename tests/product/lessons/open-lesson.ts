@@ -1,57 +1,57 @@
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 
 /** A lesson opened in the browser, and everything that it should not have done so far. */
 export interface OpenLesson {
   readonly page: Page;
-  /** Errors of the page, of its console and of its cells, and requests that went outside. */
+  /** Errors of the page, of its console and of its runs, and requests that went outside. */
   readonly faults: () => Promise<readonly string[]>;
+  /** Addresses that were asked for. */
+  readonly requests: () => readonly string[];
 }
 
-/** Opens a page with every request to another host blocked and kept. */
+/** Opens a page from the disk, the network off, with every request to anything but its folder blocked and kept. */
 export async function openLesson(
   browser: Browser,
-  address: string,
+  folder: string,
   file: string,
   look: { readonly width: number; readonly dark?: boolean },
 ): Promise<OpenLesson> {
   const context = await browser.newContext({
     ...{ viewport: { width: look.width, height: 900 }, colorScheme: look.dark === true ? 'dark' : 'light' },
+    offline: true,
   });
   // A busy machine takes the time it takes: what hangs is ended by the runner of the tests.
   context.setDefaultTimeout(0);
   const page = await context.newPage();
   const seen: string[] = [];
+  const asked: string[] = [];
   page.on('pageerror', (error) => seen.push(`error: ${error.message}`));
   page.on('console', (message) => {
     if (message.type() === 'error') seen.push(`console: ${message.text()}`);
   });
-  await page.route(
-    (url) => !url.href.startsWith(address) && url.protocol !== 'data:',
-    (route) => {
-      seen.push(`asked outside: ${route.request().url()}`);
-      return route.abort();
-    },
-  );
-  await page.goto(`${address}${file}`);
-  // A lesson is there when it asks, hides its picture and has drawn the one below its sliders.
-  const lesson =
-    "document.querySelector('.veil') !== null && document.querySelector('pre[data-system]') !== null";
-  const other = "document.querySelector('main').textContent.trim().length > 0";
-  await page.waitForFunction(/^(?:0[1-9]|1)/.test(file) ? lesson : other);
+  page.on('request', (request) => {
+    if (!request.url().startsWith('data:') && !request.url().startsWith('blob:')) asked.push(request.url());
+  });
+  const address = pathToFileURL(join(folder, file)).href;
+  await page.goto(address);
+  await page.waitForFunction("document.querySelector('main').textContent.trim().length > 0");
   const faults = async (): Promise<readonly string[]> => [
     ...seen,
-    ...(await page.locator('.observablehq--error').allTextContents()).map((text) => `cell: ${text}`),
+    ...asked
+      .filter((url) => !url.startsWith(pathToFileURL(`${folder}/`).href))
+      .map((url) => `asked outside: ${url}`),
+    ...(await page.locator('[data-failed]').allTextContents()).map((text) => `failed: ${text}`),
   ];
-  return { page, faults };
+  return { page, faults, requests: () => asked };
 }
 
-/** Answers every prediction of the page and shows what comes after it. */
+/** Answers the prediction of the page and waits for what comes after it. */
 export async function predict(page: Page): Promise<void> {
-  for (const box of await page.locator('.predict').all()) {
-    const choice = box.locator('input[type=radio]').first();
-    if ((await choice.count()) > 0) await choice.check();
-    await box.locator('button').click();
-  }
+  const choice = page.locator('.predict input[type=radio]').first();
+  if ((await choice.count()) > 0) await choice.check();
+  await page.locator('.predict button').click();
   await page.waitForFunction("document.querySelector('.veil') === null");
 }
 

@@ -40,7 +40,6 @@ describe('a log with every oddity of hand-kept logs (invented)', () => {
     ],
     [6, 'Date', 'no year: taken as 2026, that of the row above'],
     [6, 'NH3/4 (ppm)', 'a range: kept as 0 to 0.25 mg N/L'],
-    [6, 'NO3-N', 'more than the kit shows: kept as at least 160 mg N/L'],
     [6, 'Temp F', "another unit than the column's (C): kept as 25.45 to 25.55 C"],
     [6, 'KH dKH', "another unit than the column's (ppm): kept as 69.5 to 70.5 mg/L as CaCO3"],
     [6, 'Feed (cups)', "another unit than the column's (g): kept as 250 g"],
@@ -77,6 +76,13 @@ describe('a log with every oddity of hand-kept logs (invented)', () => {
     expect(said(row, column)).toEqual([text]);
   });
 
+  it('a reading far from those around it says so too', () => {
+    expect(said(6, 'NO3-N')).toEqual([
+      'more than the kit shows: kept as at least 160 mg N/L',
+      'stands out from those around it (10-20, 20, 40, 20): kept: look whether it is a slip',
+    ]);
+  });
+
   it('a row written late says both things', () => {
     expect(said(10, 'Date')).toEqual([
       'earlier than the row above (2026-03-06): kept at its own date',
@@ -85,7 +91,7 @@ describe('a log with every oddity of hand-kept logs (invented)', () => {
   });
 
   it('says no more than that', () => {
-    expect(log.oddities).toHaveLength(31);
+    expect(log.oddities).toHaveLength(32);
   });
 
   it('a card keeps its interval, to the middle of its neighbours', () => {

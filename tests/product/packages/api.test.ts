@@ -49,10 +49,10 @@ describe('the site of guides and reference', () => {
     expect([status, `${stdout}${stderr}`.match(/\[(?:warning|error)\].*/g)]).toEqual([0, null]);
   });
 
-  it('has a guide for each of seven questions, with programs that the tests run', () => {
+  it('has a guide for each of eight questions, with programs that the tests run', () => {
     const titles = [
       ...['A first program', 'A run told how far to go', 'Components and processes of your own'],
-      ...['How sure is it?', 'A fit to a log', 'In a page', 'In Python'],
+      ...['How sure is it?', 'A fit to a log', 'In a page', 'In Python', 'A lesson of your own'],
     ];
     const guides = pagesIn(join(site, 'documents')).map((path) => read(join('documents', path)));
     for (const title of titles) {

@@ -40,14 +40,15 @@ const ran = (program: string, ...args: readonly string[]): string => {
 const written = (name: string): string => readFileSync(join(place, name), 'utf8');
 
 describe('examples', () => {
-  it('are ten programs of under thirty lines, each named by the page that shows them', () => {
+  it('are ten programs of under thirty lines and the template of a lesson, each named by the page that shows them', () => {
     const page = readFileSync(join(examples, 'README.md'), 'utf8');
     const rows = page.split('\n').filter((line) => /^\| \[/.test(line));
-    expect(rows).toHaveLength(10);
+    expect(rows).toHaveLength(11);
     for (const name of names.filter((each) => each !== 'guides')) {
       expect(page, name).toContain(`](${name})`);
       const lines = readFileSync(join(examples, name), 'utf8').trimEnd().split('\n');
-      expect(lines.length, name).toBeLessThanOrEqual(mostLines);
+      // Most of a lesson is its words, which stand apart from its code.
+      expect(lines.length, name).toBeLessThanOrEqual(name === 'lesson.ts' ? 90 : mostLines);
     }
   });
 

@@ -112,7 +112,7 @@ describe('every document says its schema and the version of that', () => {
       schema: 'leat-forecast',
       version: 1,
     });
-    const past = ['--free', 'aob.growth', '--warm-up', '60', '--step', '60', '--members', '2', '--json'];
+    const past = ['--free', 'aob.growth', '--warm-up', '60', '--step', '60', '--fits', '1', '--json'];
     expect(JSON.parse((await leat(['backtest', ...logged, ...past], folder)).out)).toMatchObject({
       schema: 'leat-backtest',
       version: 1,

@@ -4,6 +4,7 @@ import * as main from '@leat/core';
 import * as analysis from '@leat/core/analysis';
 import * as calibration from '@leat/core/calibration';
 import * as odex from '@leat/core/odex';
+import * as tasks from '@leat/core/tasks';
 import * as units from '@leat/core/units';
 import * as workers from '@leat/core/workers';
 import { describe, expect, it } from 'vitest';
@@ -14,6 +15,7 @@ const entries: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   './analysis': analysis,
   './calibration': calibration,
   './odex': odex,
+  './tasks': tasks,
   './units': units,
   './workers': workers,
 };
@@ -27,9 +29,22 @@ const textsBelow = (folder: string, endings: RegExp): string =>
     .join('\n');
 
 /** What programs of ours import from the library by name. */
-const imported = ['packages/cli/src', 'packages/view/src', 'packages/examples', 'notebooks']
-  .map((folder) => textsBelow(folder, /\.(?:ts|html)$/))
-  .flatMap((text) => [...text.matchAll(/import\s+(?:type\s+)?\{([^}]*)\}\s+from\s+'@leat\/core[^']*'/g)])
+const byName = [
+  'packages/cli/src',
+  'packages/view/src',
+  'packages/page/src',
+  'packages/examples',
+  'notebooks',
+]
+  .map((folder) => textsBelow(folder, /\.(?:tsx?|html)$/))
+  .flatMap((text) => [...text.matchAll(/import\s+(?:type\s+)?\{([^}]*)\}\s+from\s+'@leat\/core[^']*'/g)]);
+
+/** What tasks are made of: who wants other tasks than ours makes them of the same. */
+const inTasks = [
+  ...textsBelow('packages/core/src/tasks', /\.ts$/).matchAll(/import\s+(?:type\s+)?\{([^}]*)\}\s+from/g),
+];
+
+const imported = [...byName, ...inTasks]
   .flatMap(([, names]) => names.split(','))
   .map(
     (name) =>

@@ -1,6 +1,6 @@
 import type { Bands, LimitOdds } from '@leat/core';
 import type { SavedEnsemble } from '../../../packages/cli/src/files/saved-ensemble.js';
-import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
+import type { RunSummary } from '@leat/view/report';
 
 const drawn = ['tan', 'nitrite', 'nitrate', 'pH'];
 

@@ -6,7 +6,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chromiumHere, chromiumMissing, chromiumRequired, openChromium } from '../../support/chromium.js';
 import { full } from '../../support/length.js';
-import { reportPage } from '../../../packages/cli/src/report/page.js';
+import { reportPage } from '../../../packages/cli/src/commands/report/page.js';
 import { drawnAround } from './drawn-around.js';
 import { nasty, saying } from './nasty.js';
 import { summaryOf, summaryOver } from './summarized.js';

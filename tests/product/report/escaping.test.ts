@@ -2,7 +2,7 @@ import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { lightColours, slide } from '@leat/view/pictures';
 import { newDocument } from '../../../packages/cli/src/files/new-document.js';
-import { reportPage } from '../../../packages/cli/src/report/page.js';
+import { reportPage } from '../../../packages/cli/src/commands/report/page.js';
 import { banded } from './banded.js';
 import { ensembleSaying, nasty, saying } from './nasty.js';
 import { summaryOver } from './summarized.js';

@@ -1,5 +1,5 @@
 import type { SavedEnsemble } from '../../../packages/cli/src/files/saved-ensemble.js';
-import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
+import type { RunSummary } from '@leat/view/report';
 
 /** Texts that would do something if they were read as markup. */
 export const nasty = [

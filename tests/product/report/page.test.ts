@@ -1,11 +1,12 @@
 import { budgetOf, compareRuns, fatesOf, harvestOf, why, worstFirst } from '@leat/core';
 import { parseHTML } from 'linkedom';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { reportPage } from '../../../packages/cli/src/report/page.js';
-import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
+import { reportPage } from '../../../packages/cli/src/commands/report/page.js';
+import type { RunSummary } from '@leat/view/report';
 import { boundPhrase, costLines, percent, shown } from '@leat/view/text';
 import { banded } from './banded.js';
 import { summaryOf, summaryOver } from './summarized.js';
+import { pathPlaces } from '../../support/path-places.js';
 
 const read = (html: string): Document => parseHTML(html).document;
 const textIn = (document: Document, selector: string): string =>
@@ -165,7 +166,7 @@ describe('a report of several runs', () => {
     const [a, , c] = told.map(({ system }) => system?.run);
     if (a === undefined || c === undefined) throw new Error('no run');
     const tables = [...document.querySelectorAll('#differences table.bars')];
-    const caption = /^alkalinity in tank-1, day (\d+): /;
+    const caption = /^alkalinity in tank-1, day (\d+) \(\d+ \w{3}\): /;
     const found = tables
       .filter((each) => caption.test(each.querySelector('caption')?.textContent ?? ''))
       .at(-1);
@@ -343,9 +344,7 @@ describe('a report with very wide bands', () => {
     );
   /** Heights at which a path goes, px. */
   const heights = (path: Element | null | undefined): readonly number[] =>
-    [...(path?.getAttribute('d') ?? '').matchAll(/[ML,]?(-?[\d.]+),(-?[\d.]+)/g)].map((found) =>
-      Number(found[2]),
-    );
+    pathPlaces(path?.getAttribute('d') ?? '').map(([, y]) => y);
   const lineTop = (figure: Element | undefined): number =>
     Math.min(...heights(figure?.querySelector('path[stroke-width="2"], g[stroke-width="2"] path')));
 

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
-import { gather } from '../../../packages/cli/src/report/gather.js';
-import type { RunSummary } from '../../../packages/cli/src/report/run-summary.js';
+import { gather } from '../../../packages/cli/src/commands/shared/gather.js';
+import type { RunSummary } from '@leat/view/report';
 import { shippedPath } from '../../../packages/cli/src/files/shipped.js';
 import { folderWith } from '../../support/leat.js';
 

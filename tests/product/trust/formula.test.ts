@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { csv } from '../../../packages/cli/src/files/csv.js';
-import { csvCell, csvText } from '../../../packages/cli/src/files/csv.js';
+import { csv } from '@leat/view/documents';
+import { csvCell, csvText } from '@leat/view/documents';
 
 const formulas = [
   '=1+1',

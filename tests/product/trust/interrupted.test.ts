@@ -71,7 +71,7 @@ const commands: readonly (readonly [string, string, readonly string[]])[] = [
     ['forecast', ...logged, '--until', '2026-03-20', '--fit', fitted, '--members', '9', '--days', '9'],
   ],
   ['steady', simulating, ['steady', of('glasshouse.yaml'), '--json']],
-  ['backtest', simulating, ['backtest', ...logged, '--step', '40', '--members', '3']],
+  ['backtest', simulating, ['backtest', ...logged, '--step', '40', '--fits', '1']],
 ];
 
 /** How many of much work a message says are done: few, when no more is begun after a signal. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { visible, oneLine } from '../../../packages/cli/src/files/visible.js';
+import { visible, oneLine } from '@leat/view/text';
 import { folderWith, leat, shell } from '../../support/leat.js';
 import { smallSystem } from '../../support/small-text.js';
 

@@ -51,11 +51,11 @@ const stories: readonly (readonly [story: string, story: Story, says: readonly R
     [/^Crops: salt: chloride above 350 mg\/L for basil from day 2[01](\.\d)? /],
   ],
   [
-    'six times the feed: uneaten and eaten feed make more ammonia and nitrite than the filter takes, and all fish die of one or the other',
+    'six times the feed: uneaten and eaten feed make more ammonia than the filter takes, and all fish die of it',
     told.overfeeding,
     [
       /^Fish: half or more dead by day 2[78]/,
-      /Dead: all of juveniles, of nitrite; all of growers, of un-ionised ammonia\. What follows is no forecast\.$/,
+      /Dead: all of juveniles and growers, of un-ionised ammonia\. What follows is no forecast\.$/,
     ],
   ],
   [

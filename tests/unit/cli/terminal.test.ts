@@ -1,9 +1,29 @@
 import { describe, expect, it } from 'vitest';
-import { beside, columns, wrap } from '../../../packages/cli/src/terminal/columns.js';
-import { csv, longCsv } from '../../../packages/cli/src/files/csv.js';
+import { beside, columns, columnsOrUnder, wrap } from '../../../packages/cli/src/terminal/columns.js';
+import { csv, longCsv } from '@leat/view/documents';
 import { day, percent, short, shown } from '@leat/view/text';
 import { sparkline } from '../../../packages/cli/src/commands/shared/key-quantities.js';
 import { styleFor } from '../../../packages/cli/src/terminal/style.js';
+
+describe('columnsOrUnder', () => {
+  const rows = [
+    ['tried', 'why'],
+    ['1 L', 'the first reason is long'],
+  ];
+
+  it('is a table where the screen has room', () => {
+    expect(columnsOrUnder(rows, ['left', 'left'], 1, 40)).toEqual(columns(rows, ['left', 'left']));
+  });
+
+  it('puts what has no room under its row, whole', () => {
+    expect(columnsOrUnder(rows, ['left', 'left'], 1, 20)).toEqual([
+      'tried',
+      '1 L',
+      '    the first reason',
+      '    is long',
+    ]);
+  });
+});
 
 describe('shown', () => {
   it.each([

@@ -1,6 +1,7 @@
 import { contentHash, sealProblem, version } from '@leat/core';
 import { basename } from 'node:path';
-import { digest, sealedText } from './digest.js';
+import { sealedText } from '@leat/view/documents';
+import { digest } from './digest.js';
 import { type Output, unusedOutput } from './outputs.js';
 import { FileError, textOf } from './read.js';
 
@@ -179,7 +180,7 @@ export function openCheckpoint<T>(
     const done = Object.fromEntries(
       [...parts].map(([part, outputs]) => [part, [...outputs].sort(([a], [b]) => a - b)]),
     );
-    to.write(`${sealedText(numbersToText({ label: `leat ${command}`, schema, id, asked, done }))}\n`);
+    to.write(`${sealedText(numbersToText({ label: `leat ${command}`, schema, id, asked, done }), digest)}\n`);
   };
   const finish = (): void => {
     if (kept !== undefined) write(kept);

@@ -6,6 +6,3 @@ export function digest(...parts: readonly (string | Uint8Array)[]): string {
   for (const part of parts) hash.update(part);
   return hash.digest('hex');
 }
-
-/** The text of a document with the hash of all of it as its last key: what `sealed` of the library makes, from its text. */
-export const sealedText = (text: string): string => `${text.slice(0, -1)},"hash":"${digest(text)}"}`;

@@ -11,6 +11,7 @@ export type OutputKind =
   | 'size'
   | 'sensitivity'
   | 'fit'
+  | 'schema'
   | 'own';
 
 /** Bytes of the opening of a file by which its kind is known. */
@@ -34,7 +35,7 @@ const signs: Readonly<Record<OutputKind, (opening: string) => boolean>> = {
   points: (text) => firstLine(text).endsWith(',broke off'),
   state: opens(/^\{\s*"schema": ?"leat-state"/),
   report: opens(
-    /^<!doctype html>\n<html lang="en"><head><meta charset="utf-8">.*<title>[^<]* - Leat<\/title>/s,
+    /^<!doctype html>\n<html lang="[a-z-]+"><head><meta charset="utf-8">.*<title>[^<]* - Leat<\/title>/s,
   ),
   svg: opens(/^<svg aria-labelledby="p1 p2" role="img" font-family="'Source Sans 3'/),
   png: (text) => text.startsWith('\x89PNG') && text.includes(pngMark),
@@ -42,6 +43,9 @@ const signs: Readonly<Record<OutputKind, (opening: string) => boolean>> = {
   size: opens(/^\{"label":"leat size"/),
   sensitivity: opens(/^\{"label":"leat sensitivity"/),
   fit: opens(/^\{\s*"schema": ?"leat-fit"/),
+  schema: opens(
+    /^\{\s*"\$schema": "http:\/\/json-schema\.org\/draft-07\/schema#",\s*"\$id": "urn:leat:system-file:/,
+  ),
   own: () => false,
 };
 

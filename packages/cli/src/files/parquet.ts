@@ -1,6 +1,6 @@
 import { version, type Series } from '@leat/core';
 import { parquetWriteBuffer } from 'hyparquet-writer';
-import { columnsOf, momentsOf } from './columns.js';
+import { columnsOf, momentsOf } from '@leat/view/documents';
 
 /** What a file of series is of. */
 export interface CourseOf {

@@ -1,4 +1,4 @@
-import { oneLine } from './visible.js';
+import { oneLine } from '@leat/view/text';
 import { type BigIntStats, closeSync, fstatSync, openSync, readSync } from 'node:fs';
 
 /** A file that could not be read or written, in words for the person who named it: a line for each fault. */

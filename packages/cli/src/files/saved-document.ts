@@ -1,41 +1,17 @@
 import { formProblem, sealProblem } from '@leat/core';
-import { digest, sealedText } from './digest.js';
+import { type DocumentForm, documentVersions, savedText } from '@leat/view/documents';
+import { digest } from './digest.js';
 import { FileError } from './read.js';
 
-/** The forms of the documents that `--json` prints; each has its own version, which changes with its form. */
-const documentVersions = {
-  'leat-run': 1,
-  'leat-advice': 1,
-  'leat-comparison': 1,
-  'leat-difference': 1,
-  'leat-steady': 1,
-  'leat-plan': 1,
-  'leat-size': 1,
-  'leat-sweep': 1,
-  'leat-ensemble': 1,
-  'leat-sensitivity': 1,
-  'leat-forecast': 1,
-  'leat-backtest': 1,
-  'leat-log': 1,
-  'leat-log-guess': 1,
-  'leat-numbers': 1,
-} as const;
-
-/** The name of a form. */
-export type DocumentForm = keyof typeof documentVersions;
-
 /**
- * The text of a document that may be kept: it opens with its schema and the version of that, and ends with the hash of all
- * of it.
+ * The text of a document that may be kept: see `savedText`.
  * @param replace what stands for a value that JSON lacks
  */
-export function savedDocument(
+export const savedDocument = (
   schema: DocumentForm,
   document: object,
   replace?: (key: string, value: unknown) => unknown,
-): string {
-  return `${sealedText(JSON.stringify({ schema, version: documentVersions[schema], ...document }, replace))}\n`;
-}
+): string => savedText(schema, document, digest, replace);
 
 /** The fault of a document that is not as it was written; undefined where it is. Large ones are many megabytes. */
 export function sealFault(file: string, document: unknown): FileError | undefined {

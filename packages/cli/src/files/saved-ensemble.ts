@@ -1,4 +1,5 @@
-import { ensembleResult, type EnsembleResult, openAccumulator, type TableRow } from '@leat/core';
+import { ensembleResult, openAccumulator } from '@leat/core';
+import type { EnsembleSummary } from '@leat/view/report';
 import { z } from 'zod';
 import { isPart, mostBytes, readPart } from './ensemble-part.js';
 import { checkLengths, savedLimit, savedNumber, wholeDocument } from './document-schema.js';
@@ -62,7 +63,7 @@ export interface SavedEnsemble {
   readonly title: string;
   /** Hash of the scenario, as in the manifest of its run. */
   readonly scenario: string;
-  readonly result: Omit<EnsembleResult, 'drawn'> & { readonly drawn: readonly Pick<TableRow, 'id'>[] };
+  readonly result: EnsembleSummary;
 }
 
 const wanted = 'expected a document of leat ensemble --json, or a file of leat ensemble --out';

@@ -19,17 +19,14 @@ export function shippedPath(name: string): string {
   return `${folder}${name}${ending}`;
 }
 
-/** The question a shipped scenario opens with: its first comment, up to the question mark. */
-export function questionOf(text: string): string {
-  const lines = text.split('\n');
-  const end = lines.findIndex((line) => !line.startsWith('#'));
-  const comment = lines
-    .slice(0, end < 0 ? lines.length : end)
-    .map((line) => line.slice(1).trim())
-    .join(' ');
-  const mark = comment.indexOf('?');
-  return mark < 0 ? comment : comment.slice(0, mark + 1);
-}
+/** Name of the JSON Schema of a system file, beside the files that name it. */
+export const schemaName = 'leat.schema.json';
+
+/** The line by which editors find the schema beside a file: without a network, and wherever the folder is carried. */
+export const schemaReference = `./${schemaName}`;
+
+/** Path of the JSON Schema of a system file that comes with the command. */
+export const schemaPath = fileURLToPath(new URL(`../../schema/${schemaName}`, import.meta.url));
 
 /** Files that come beside a shipped scenario: a log, and the map of its columns. */
 export function shippedBeside(name: string): readonly string[] {

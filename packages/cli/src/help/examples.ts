@@ -79,6 +79,7 @@ export const examples: Readonly<Record<string, readonly (readonly [args: string,
   new: [
     ['new --list', 'what there is'],
     ['new double-stock --out mine.yaml', 'a copy to change'],
+    ['new --ask mine.yaml', 'your own system, by questions'],
   ],
   completion: [
     ['completion bash > ~/.local/share/bash-completion/completions/leat', 'for bash'],

@@ -16,7 +16,7 @@ const bold = (text: string): string => `\\fB${plain(text)}\\fR`;
 export const exitMeanings: Readonly<Record<keyof typeof exit, string>> = {
   done: 'all was done',
   badInput: 'bad input',
-  notFinished: 'a run did not finish',
+  notFinished: 'a run did not finish, or a fit failed by its own verdict',
   balanceBroken: 'a balance is broken',
   badUsage: 'bad usage',
   ourBug: 'a fault of leat itself',

@@ -1,4 +1,4 @@
-import { oneLine } from '../files/visible.js';
+import { oneLine } from '@leat/view/text';
 import { styleCodes } from './style.js';
 
 /** How a column stands: text to the left, numbers to the right. */
@@ -57,4 +57,34 @@ export function wrap(text: string, to: number, indent = ''): readonly string[] {
     else lines.push(lines.length === 0 ? word : indent + word);
   }
   return lines;
+}
+
+/**
+ * Rows as lines with aligned columns; where they are wider than the screen, their last cells stand under each row, wrapped,
+ * so that nothing is cut. The first row is the head.
+ * @param keep how many of the first cells stay on the line
+ * @param wide letters of a line
+ */
+export function columnsOrUnder(
+  rows: readonly (readonly string[])[],
+  sides: readonly Side[],
+  keep: number,
+  wide: number,
+): readonly string[] {
+  const whole = columns(rows, sides);
+  if (whole.every((line) => width(line) <= wide)) return whole;
+  const kept = columns(
+    rows.map((row) => row.slice(0, keep)),
+    sides.slice(0, keep),
+  );
+  return kept.flatMap((line, i) => {
+    const rest =
+      i === 0
+        ? ''
+        : rows[i]
+            .slice(keep)
+            .filter((cell) => cell !== '')
+            .join('; ');
+    return [line, ...wrap(oneLine(rest), wide - 4).map((each) => `    ${each}`)];
+  });
 }

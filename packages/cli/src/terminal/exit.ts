@@ -4,7 +4,7 @@ export const exit = {
   done: 0,
   /** A file could not be read or written, or says something that cannot be. */
   badInput: 2,
-  /** The run broke off before its end; what it has is printed. */
+  /** The run broke off before its end, or a fit failed by its own verdict; what it has is printed. */
   notFinished: 3,
   /** Something conserved was made or lost. */
   balanceBroken: 4,

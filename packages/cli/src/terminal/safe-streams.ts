@@ -1,4 +1,4 @@
-import { visible } from '../files/visible.js';
+import { visible } from '@leat/view/text';
 import type { Streams } from './streams.js';
 import { styleCodes } from './style.js';
 

@@ -20,7 +20,9 @@ export interface ShareBound {
 export interface NumberBound {
   readonly kind: 'number' | 'count';
   readonly above?: boolean;
+  /** The least. */
   readonly low: number;
+  /** The most. */
   readonly high: number;
 }
 

@@ -20,13 +20,70 @@ export interface Fault {
 /** Most faults said in a message, so that a hostile file does not fill the screen for minutes. */
 const mostDescribed = 500;
 
+/** From so many on, the same fault in the rows of a list or a table is told once. */
+const repeats = 3;
+
+/** Most lines, and most of what came, that are named of a fault that repeats. */
+const mostNamed = 12;
+const mostGot = 4;
+
+/** What two faults that are the same but for the row share: all but where, and what came. */
+function sameness({ file, key = '', problem, expected, nearest }: Fault): string {
+  const rowless = key.replace(/\[\d+\]/g, '[]');
+  return JSON.stringify([file, rowless === key ? [key] : rowless, problem, expected, nearest]);
+}
+
+/** Some of what is told several times, each once. */
+function some(parts: readonly (string | number | undefined)[], most: number): string {
+  const named = [...new Set(parts.filter((part) => part !== undefined))];
+  return `${named.slice(0, most).join(', ')}${named.length > most ? ' ...' : ''}`;
+}
+
+/** Faults as they are told: one that repeats in the rows of a list once, at the first, with how often and where. */
+function gathered(faults: readonly Fault[]): readonly Fault[] {
+  const groups = new Map<string, Fault[]>();
+  for (const fault of faults) {
+    const same = sameness(fault);
+    groups.set(same, [...(groups.get(same) ?? []), fault]);
+  }
+  const told = new Set<string>();
+  return faults.flatMap((fault) => {
+    const same = sameness(fault);
+    const group = groups.get(same) ?? [];
+    const rows = new Set(group.map(({ key }) => key)).size;
+    if (rows < repeats) return [fault];
+    if (told.has(same)) return [];
+    told.add(same);
+    const lines = some(
+      group.map(({ line }) => line),
+      mostNamed,
+    );
+    const got = some(
+      group.map((each) => each.got),
+      mostGot,
+    );
+    const places = lines === '' || !lines.includes(',') ? '' : `: lines ${lines}`;
+    return [
+      {
+        ...fault,
+        problem: `${fault.problem}, ${group.length} times${places}`,
+        ...(got === '' ? {} : { got }),
+      },
+    ];
+  });
+}
+
 function describeAll(faults: readonly Fault[]): string {
-  const described = faults.slice(0, mostDescribed).map(describeFault);
-  const rest = faults.length - described.length;
+  const told = gathered(faults);
+  const described = told.slice(0, mostDescribed).map(describeFault);
+  const rest = told.length - described.length;
   return [...described, ...(rest > 0 ? [`${rest} more faults`] : [])].join('\n');
 }
 
-/** Bad input: carries every fault found, never only the first; the message says the first 500. */
+/**
+ * Bad input: carries every fault found, never only the first; the message says the first 500, and one that repeats in rows of
+ * a list once.
+ */
 export class InputError extends Error {
   override readonly name = 'InputError';
   readonly faults: readonly Fault[];

@@ -25,7 +25,8 @@ export type Dimension =
   | 'radiation'
   | 'light'
   | 'speed'
-  | 'calcium';
+  | 'calcium'
+  | 'conductivity';
 
 /** A unit against the internal one: internal = value x factor + offset. */
 interface Unit {
@@ -86,6 +87,11 @@ const texts: Record<Dimension, DimensionText> = {
     name: 'a calcium',
     examples: ['40 mg/L', '100 mg/L as CaCO3', '1 mmol/L'],
     internal: 'mol/m3',
+  },
+  conductivity: {
+    name: 'an electrical conductivity',
+    examples: ['1.2 mS/cm', '900 uS/cm'],
+    internal: 'mS/cm',
   },
 };
 
@@ -198,6 +204,7 @@ const unitsByDimension = (): Readonly<Record<Dimension, ReadonlyMap<string, Unit
       dGH: degreeOfHardness / 2,
     }),
   ),
+  conductivity: new Map(plainUnits({ 'mS/cm': 1, 'dS/m': 1, 'uS/cm': 1e-3, 'S/m': 10, 'mS/m': 0.01 })),
 });
 
 // Pure: a program that reads no written quantities is sent without them.
@@ -261,6 +268,16 @@ function normaliseUnit(unit: string): string {
 
 function dimensionsOf(unit: string): Dimension[] {
   return (Object.keys(table) as Dimension[]).filter((dimension) => table[dimension].has(unit));
+}
+
+/** The dimensions that may be written in a unit, however its signs are typed; none for what is no unit. */
+export function dimensionsWith(unit: string): readonly Dimension[] {
+  return dimensionsOf(normaliseUnit(unit));
+}
+
+/** The units of a dimension by name, the internal one and its like first. */
+export function unitNames(dimension: Dimension): readonly string[] {
+  return [...table[dimension].keys()];
 }
 
 const nitrogen: ReadonlySet<Dimension> = new Set(['ammonia', 'nitrite', 'nitrate']);

@@ -1,15 +1,17 @@
-import { ascending, mean } from 'd3-array';
+import { ascending, group, mean } from 'd3-array';
 import { dateAfter } from '../base/calendar.js';
-import { openFitProblem, type FitRequest } from './fit-problem.js';
-import { minimise } from './search.js';
-import { dayOf, type Observation } from './readings.js';
-import { covarianceOf, informationOf } from './diagnostics.js';
-import { enough, searchProblem } from './search.js';
 import { InputError } from '../base/faults.js';
-import { createRandom } from '../base/random.js';
+import { deviate95, normalQuantile } from '../base/normal.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { Measurable } from '../scenario/scenario.js';
-import { aheadAt, bandsAt, drawsOf } from './forecast.js';
+import { horizons, shareWithin, type Weights } from './combination.js';
+import { seriesKey } from './correlated.js';
+import { openFitProblem, type FitRequest } from './fit-problem.js';
+import { guessNames, type GuessName } from './guesses.js';
+import { dayOf, type Observation } from './readings.js';
+import { rehearse, type Rehearsal } from './rehearse.js';
+import { pastFits } from './search-fit.js';
+import { shownByKit } from './shown-by-kit.js';
 
 /** How a backtest is made. */
 export interface BacktestRequest extends FitRequest {
@@ -17,16 +19,11 @@ export interface BacktestRequest extends FitRequest {
   readonly step: number;
   /** Days of log before the first forecast. */
   readonly warmUp: number;
-  /** Draws of the fitted numbers in each forecast. */
-  readonly members: number;
-  /** Of the draws: a whole number from 0. */
-  readonly seed: number;
+  /** Most fits that are made; between two of them the earlier stands. Default 8. */
+  readonly fits?: number;
 }
 
-/** How far ahead, d: from the day after the one before to this. */
-const horizons = [7, 14, 28] as const;
-
-/** How forecasts of a quantity did at one distance. */
+/** How forecasts of a quantity did at one distance; errors are mean absolute ones in the internal unit. */
 export interface BacktestScore {
   readonly reads: Measurable;
   readonly vessel: string;
@@ -36,97 +33,120 @@ export interface BacktestScore {
   readonly horizon: number;
   /** Readings judged. */
   readonly count: number;
-  /** Mean absolute error of the model (middle of its draws), in the internal unit. */
+  /** Of the forecast: the combination, as the kit shows it. */
+  readonly forecast: number;
+  /** Of the model alone. */
   readonly model: number;
-  /** The same of the forecast that the last reading stays. */
+  /** Of the forecast that the last reading stays. */
   readonly last: number;
-  /** The same of the mean of the last 28 days. */
+  /** Of the mean of the last 28 days. */
   readonly month: number;
-  /** Share of the readings whose interval meets the band of 50 %, 0..1. */
+  /** Mean weights of what the forecast was made of. */
+  readonly weights: Weights;
+  /** Share of the readings in the band of 50 % of what a kit shows, 0..1: each by as much of it as lies there. */
   readonly in50: number;
   /** The same of the band of 90 %. */
   readonly in90: number;
 }
 
-/** A backtest; `failed` counts the draws whose run broke off. */
+/** A backtest; `failed` counts the forecasts whose run broke off. */
 export interface Backtest {
   /** Last date known to each forecast. */
   readonly origins: readonly string[];
+  /** Last date known to each fit. */
+  readonly fits: readonly string[];
   readonly failed: number;
   readonly scores: readonly BacktestScore[];
   readonly notes: readonly string[];
 }
 
+/** A rehearsed forecast with its errors in the internal unit. */
 interface Case {
-  readonly observation: Observation;
-  readonly horizon: number;
+  readonly rehearsal: Rehearsal;
+  readonly forecast: number;
   readonly model: number;
   readonly last: number;
   readonly month: number;
-  readonly in50: boolean;
-  readonly in90: boolean;
 }
 
-/** The two forecasts that need no model; undefined where the past has no such reading. */
-function baselines(
-  past: readonly Observation[],
-  to: Observation,
-  today: number,
-): { last: number; month: number } | undefined {
-  const own = past
-    .filter(({ reading, vessel }) => reading.reads === to.reading.reads && vessel === to.vessel)
-    .sort((a, b) => a.time - b.time);
-  if (own.length === 0) return undefined;
-  const last = own[own.length - 1].reading.value;
-  const lately = own.filter(({ time }) => time > today - 28);
-  return { last, month: mean(lately, ({ reading }) => reading.value) ?? last };
+const monthLong = 28;
+
+/** Errors of a forecast and of the two guesses that need no model, by what was known on its day. */
+function caseOf(rehearsal: Rehearsal, own: readonly Observation[], today: number): Case {
+  const { observation, middle, scale, guesses } = rehearsal;
+  const { value } = observation.reading;
+  const known = own.filter(({ time }) => time < today);
+  const last = known[known.length - 1].reading.value;
+  const lately = known.filter(({ time }) => time > today - monthLong);
+  const shown = shownByKit(
+    known.map(({ reading }) => reading),
+    scale.from(middle),
+  );
+  return {
+    rehearsal,
+    forecast: Math.abs(shown - value),
+    model: Math.abs(scale.from(guesses.model) - value),
+    last: Math.abs(last - value),
+    month: Math.abs((mean(lately, ({ reading }) => reading.value) ?? last) - value),
+  };
 }
 
-function scored(cases: readonly Case[], nameOf: (vessel: number) => string): readonly BacktestScore[] {
-  const keys = [
-    ...new Set(
-      cases.map(
-        ({ observation, horizon }) => `${observation.reading.reads}|${observation.vessel}|${horizon}`,
-      ),
-    ),
-  ];
-  return keys
-    .map((key): BacktestScore => {
-      const own = cases.filter(
-        ({ observation, horizon }) => `${observation.reading.reads}|${observation.vessel}|${horizon}` === key,
-      );
-      const error = (of: 'model' | 'last' | 'month'): number =>
-        mean(own, (each) => Math.abs(each[of] - each.observation.reading.value)) ?? Number.NaN;
-      const [{ observation, horizon }] = own;
-      return {
-        reads: observation.reading.reads,
-        vessel: nameOf(observation.vessel),
-        unit: unitOfMeasurable[observation.reading.reads],
-        horizon,
-        count: own.length,
-        model: error('model'),
-        last: error('last'),
-        month: error('month'),
-        in50: own.filter(({ in50 }) => in50).length / own.length,
-        in90: own.filter(({ in90 }) => in90).length / own.length,
-      };
-    })
-    .sort((a, b) => ascending(a.reads, b.reads) || ascending(a.vessel, b.vessel) || a.horizon - b.horizon);
+function scoreOf(own: readonly Case[], nameOf: (vessel: number) => string): BacktestScore {
+  const [
+    {
+      rehearsal: { observation, horizon },
+    },
+  ] = own;
+  const average = (of: (each: Case) => number): number => mean(own, of) ?? Number.NaN;
+  const within = (
+    {
+      rehearsal: {
+        observation: { reading },
+        scale,
+        middle,
+        of50,
+        of90,
+      },
+    }: Case,
+    half: 50 | 90,
+  ): number => {
+    const [low, high] = [scale.to(reading.low), scale.to(reading.high)];
+    return half === 50
+      ? shareWithin(low, high, middle, of50, normalQuantile(0.75))
+      : shareWithin(low, high, middle, of90, deviate95);
+  };
+  return {
+    reads: observation.reading.reads,
+    vessel: nameOf(observation.vessel),
+    unit: unitOfMeasurable[observation.reading.reads],
+    horizon: horizons[horizon],
+    count: own.length,
+    forecast: average(({ forecast }) => forecast),
+    model: average(({ model }) => model),
+    last: average(({ last }) => last),
+    month: average(({ month }) => month),
+    weights: Object.fromEntries(
+      guessNames.map((name) => [name, average(({ rehearsal }) => rehearsal.weights[name])]),
+    ) as Record<GuessName, number>,
+    in50: average((each) => within(each, 50)),
+    in90: average((each) => within(each, 90)),
+  };
 }
 
 /**
  * What forecasts from this log would have been worth: fits to what was known at a day, forecasts the days after with the
- * feed and temperature that were known then, holds the readings against it, and steps on.
+ * feed and temperature that were known then, by ways weighted by what each was worth up to then, holds the readings
+ * against it, and steps on.
  * @throws InputError as openFitProblem does, and where the log is too short for one forecast
  */
 export function backtest(request: BacktestRequest): Backtest {
-  const { step, warmUp, members, seed, tolerance = 1e-4 } = request;
+  const { step, warmUp, fits: most = 8 } = request;
   const whole = openFitProblem(request);
   const first = Math.max(dayOf(whole.scenario, request.log.from), 0) + warmUp;
   const lastDay = whole.days - 1;
-  const origins: string[] = [];
-  for (let day = first; day < lastDay; day += step) origins.push(dateAfter(whole.scenario.startDate, day));
-  if (origins.length === 0) {
+  const days: number[] = [];
+  for (let day = first; day < lastDay; day += step) days.push(day);
+  if (days.length === 0) {
     throw new InputError([
       {
         file: request.log.file,
@@ -135,49 +155,38 @@ export function backtest(request: BacktestRequest): Backtest {
       },
     ]);
   }
-  const random = createRandom(seed);
-  let start = new Float64Array(whole.free.length);
-  let failed = 0;
-  const cases = origins.flatMap((until): Case[] => {
-    const known = openFitProblem({ ...request, until, numbers: whole.free }, horizons[2]);
-    const today = known.days - known.ahead;
-    const coming = whole.observations.filter(({ time }) => time >= today && time <= today + horizons[2] - 1);
-    const problem = searchProblem(known);
-    const minimum = minimise(problem, start, { gain: enough, most: 20, carryOn: true });
-    start = Float64Array.from(minimum.at);
-    const { jacobian } = minimum;
-    const curvature = Array.from(minimum.predicted, (value, i) => problem.loss(i, value).curvature);
-    const covariance = covarianceOf(informationOf(jacobian, curvature));
-    const sought = coming.map(({ reading, vessel, time }) => ({ reads: reading.reads, vessel, time }));
-    const runs = drawsOf([...minimum.at], covariance, members, random)
-      .map((at) => aheadAt(known, at, sought, undefined, tolerance))
-      .filter((values) => values !== undefined);
-    failed += members - runs.length;
-    return coming.flatMap((observation, i): Case[] => {
-      const base = baselines(known.observations, observation, today);
-      if (base === undefined || runs.length === 0) return [];
-      const { reads, low, high } = observation.reading;
-      const values = runs.map((each) => each[i]);
-      const { truth, reading } = bandsAt(values, known.errorOf(reads), random);
-      const [, , middle] = truth;
-      const [low90, low50, , high50, high90] = reading;
-      const ahead = observation.time - today;
-      return [
-        {
-          observation,
-          horizon: horizons.find((horizon) => ahead < horizon) ?? horizons[2],
-          model: middle,
-          ...base,
-          in50: high >= low50 && low <= high50,
-          in90: high >= low90 && low <= high90,
-        },
-      ];
-    });
-  });
+  const every = Math.ceil(days.length / most);
+  const fitted = pastFits(
+    request,
+    whole.free,
+    days.filter((_, i) => i % every === 0),
+  );
+  const prior = whole.free.map(() => 0);
+  const origins = days.map((day) => ({
+    day,
+    deviates: fitted.filter(({ until }) => dayOf(whole.scenario, until) <= day).at(-1)?.deviates ?? prior,
+  }));
+  const { rehearsals, failed } = rehearse(request, whole.free, whole.observations, origins);
+  const series = group(
+    [...whole.observations].sort((a, b) => a.time - b.time),
+    seriesKey,
+  );
+  const cases = rehearsals.map((rehearsal) =>
+    caseOf(rehearsal, series.get(seriesKey(rehearsal.observation)) ?? [], rehearsal.today),
+  );
+  const scores = [
+    ...group(
+      cases,
+      ({ rehearsal: { observation, horizon } }) => `${seriesKey(observation)}|${horizon}`,
+    ).values(),
+  ]
+    .map((own) => scoreOf(own, (vessel) => whole.scenario.vessels[vessel].name))
+    .sort((a, b) => ascending(a.reads, b.reads) || ascending(a.vessel, b.vessel) || a.horizon - b.horizon);
   return {
-    origins,
+    origins: days.map((day) => dateAfter(whole.scenario.startDate, day)),
+    fits: fitted.map(({ until }) => until),
     failed,
-    scores: scored(cases, (vessel) => whole.scenario.vessels[vessel].name),
+    scores,
     notes: whole.notes,
   };
 }

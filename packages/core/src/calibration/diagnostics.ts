@@ -7,12 +7,15 @@ import { deviate95 } from '../base/normal.js';
 import type { Measurable } from '../scenario/scenario.js';
 import { type FitProblem, type Sought, soughtOf } from './fit-problem.js';
 import { type Free, valueAt } from './free-parameter.js';
-import { lossOf } from './reading-loss.js';
+import { type Counting, countedLoss } from './correlated.js';
+import { kitScale } from './kit-scale.js';
 import type { Observation } from './readings.js';
+import { distanceOf } from './residual-distance.js';
+import { unitOfMeasurable } from '../scenario/measurables.js';
 import { differences, type Minimum } from './search.js';
 
 /** Curvature of the losses over standard deviates, the priors' included. */
-export function informationOf(jacobian: Matrix, curvature: ArrayLike<number>): Matrix {
+function informationOf(jacobian: Matrix, curvature: ArrayLike<number>): Matrix {
   const information = Matrix.eye(jacobian.columns);
   for (let i = 0; i < jacobian.rows; i++) {
     for (let j = 0; j < jacobian.columns; j++) {
@@ -25,7 +28,7 @@ export function informationOf(jacobian: Matrix, curvature: ArrayLike<number>): M
 }
 
 /** Covariance of the deviates: the inverse of the information, whose eigenvalues are never below 1. */
-export function covarianceOf(information: Matrix): Matrix {
+function covarianceOf(information: Matrix): Matrix {
   return inverse(information);
 }
 
@@ -135,7 +138,13 @@ export interface SpoiltReading {
   readonly row: number;
   readonly column: string;
   readonly text: string;
+  /** Of what follows; '' for pH. */
+  readonly unit: string;
   readonly predicted: number;
+  /** Least that the reading says, in the internal unit; -Infinity where it is open. */
+  readonly low: number;
+  /** Most that it says; Infinity where it is open. */
+  readonly high: number;
 }
 
 /** What a log tells. */
@@ -254,19 +263,26 @@ function nextTests(
  * What a log tells at a minimum: bands, what moved, what is entangled, how readings lie about the model, which are taken
  * for spoilt, and which test to make next. Bands are those of the curvature there (Laplace), in the deviates.
  * @param problem made with days ahead for the tests
- * @param step of the central differences, in deviates
+ * @param counting how each reading counts beside its neighbours
+ * @param step of the differences, in deviates
  */
-export function diagnosticsOf(problem: FitProblem, minimum: Minimum, step: number): FitDiagnostics {
+export function diagnosticsOf(
+  problem: FitProblem,
+  minimum: Minimum,
+  counting: readonly Counting[],
+  step: number,
+): FitDiagnostics {
   const { free, observations } = problem;
   const candidates = candidatesOf(problem);
   const sought = [...soughtOf(observations), ...candidates];
   const predict = (at: Float64Array): Float64Array | undefined => problem.predict(at, sought);
   const predicted = predict(minimum.at);
   if (predicted === undefined) throw new RangeError('the run breaks off in the days after the log');
-  const jacobian = differences(predict, minimum.at, predicted, () => step, true);
+  const jacobian = differences(predict, minimum.at, predicted, () => step, false);
   const curvature = observations.map(
-    ({ reading: { low, high, reads } }, i) =>
-      lossOf(low, high, predicted[i], problem.errorOf(reads)).curvature,
+    (observation, i) =>
+      countedLoss(observation, predicted[i], problem.errorOf(observation.reading.reads), counting[i])
+        .curvature,
   );
   const read = jacobian.subMatrix(0, observations.length - 1, 0, free.length - 1);
   const covariance = covarianceOf(informationOf(read, curvature));
@@ -281,11 +297,12 @@ export function diagnosticsOf(problem: FitProblem, minimum: Minimum, step: numbe
     covariance: covariance.to2DArray(),
     entangled,
     courses: coursesOf(problem, predicted),
-    spoilt: observations.flatMap((observation, i) => {
-      const residual = residualOf(observation, predicted[i], problem);
-      const { row, column, text } = observation.reading;
-      return residual !== undefined && Math.abs(residual) > spoiltBeyond
-        ? [{ row, column, text, predicted: predicted[i] }]
+    spoilt: observations.flatMap(({ reading: { row, column, text, reads, low, high } }, i) => {
+      const scale = kitScale(problem.errorOf(reads));
+      const off = distanceOf(scale.to(low), scale.to(high), scale.to(predicted[i]));
+      const unit = unitOfMeasurable[reads];
+      return Math.abs(off) > spoiltBeyond
+        ? [{ row, column, text, unit, predicted: predicted[i], low, high }]
         : [];
     }),
     nextTests: nextTests(problem, candidates, predicted, jacobian, covariance),

@@ -13,6 +13,7 @@ import type { Fit } from './fit.js';
 import { type FittedValue, settingsOf } from './fitted-system.js';
 import { type Prior, valueAt } from './free-parameter.js';
 import { logHash } from './readings.js';
+import type { PastFit } from './search-fit.js';
 
 const priorSchema = z.object({
   value: z.number(),
@@ -38,6 +39,12 @@ const fitSchema = z
     provenance: z.object({ scenario: z.string(), log: z.string(), from: z.string(), until: z.string() }),
     numbers: z.array(numberSchema).min(1),
     covariance: z.array(z.array(z.number())),
+    faults: z.array(z.object({ kind: z.string() })).optional(),
+    past: z.array(z.object({ until: z.string(), deviates: z.array(z.number()) })).optional(),
+  })
+  .refine(({ numbers, past = [] }) => past.every(({ deviates }) => deviates.length === numbers.length), {
+    error: 'a deviate for each number',
+    path: ['past'],
   })
   .refine(
     ({ numbers, covariance }) =>
@@ -65,6 +72,10 @@ export interface SavedFit {
   })[];
   /** Of the deviates. */
   readonly covariance: readonly (readonly number[])[];
+  /** Why the fit failed by its own verdict; fits of older versions say nothing of it. */
+  readonly faults?: readonly { readonly kind: string }[] | undefined;
+  /** Fits to the log as it was known at earlier dates; fits of older versions have none. */
+  readonly past?: readonly PastFit[] | undefined;
 }
 
 /** The text of a fit file: one JSON document, the same for the same fit, with a hash over all of it. */
@@ -116,8 +127,15 @@ const readingsAfter = ({ readings }: WaterLog, from: string, to: string): number
  * Why a saved fit may not be of what it is used with: made of another system file, of a log that has since changed or
  * gone on, or of readings after the last date that counts. One line each; none where all is as it was.
  */
-export function fitDoubts({ provenance }: SavedFit, { scenario, log, until }: FitUse): readonly string[] {
+export function fitDoubts(
+  { provenance, faults = [] }: SavedFit,
+  { scenario, log, until }: FitUse,
+): readonly string[] {
   const doubts: string[] = [];
+  if (faults.length > 0) {
+    const kinds = [...new Set(faults.map(({ kind }) => kind))].join(', ');
+    doubts.push(`warning: this fit failed by its own verdict (${kinds}): its numbers are not to be trusted`);
+  }
   if (provenance.scenario !== scenarioHash(scenario))
     doubts.push(
       'warning: the system file is not as it was when the fit was made (or the fit was made with --set or --tables): fit again',

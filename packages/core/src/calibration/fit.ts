@@ -1,8 +1,12 @@
+import { type Jump, jumpsIn } from '../log/jumps.js';
+import { type Missing, missingIn } from './missing.js';
+import { type FitFault, faultsOfFit } from './verdict.js';
 import { scenarioHash, version } from '../result/record.js';
-import { openFitProblem, type FitRequest } from './fit-problem.js';
-import { differenceStep, enough, searchProblem } from './search.js';
-import { minimaFrom } from './search.js';
-import { logHash } from './readings.js';
+import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
+import { differenceStep } from './search.js';
+import { bestOf, pastFits, type PastFit, searchFrom } from './search-fit.js';
+import { withoutLogged } from './fitted-system.js';
+import { dayOf, logHash } from './readings.js';
 import { diagnosticsOf, type FitDiagnostics } from './diagnostics.js';
 
 /** How the search is made. */
@@ -11,6 +15,8 @@ export interface FitSearch extends FitRequest {
   readonly furtherStarts?: number;
   /** Seed of those starts; default 1. */
   readonly seed?: number;
+  /** How many fits to parts of the log are made besides, so that forecasts know what they were worth; default 4. */
+  readonly pastFits?: number;
 }
 
 /** One search. */
@@ -46,7 +52,31 @@ export interface Fit extends FitDiagnostics {
   /** How many readings the fit was made to. */
   readonly readings: number;
   readonly starts: readonly FitStart[];
+  /** Fits to the log as it was known at earlier dates. */
+  readonly past: readonly PastFit[];
+  /** Why the fit is not to be trusted; none where nothing speaks against it. */
+  readonly faults: readonly FitFault[];
+  /** Of a fit that failed: what would bring it nearest to its log, most first. */
+  readonly missing: readonly Missing[];
+  /** Falls of nitrate that may be water changes nobody wrote down. */
+  readonly jumps: readonly Jump[];
   readonly notes: readonly string[];
+}
+
+/** Shares of the log that fits to its past are made of. */
+const pastShares = { from: 0.3, to: 0.85 } as const;
+
+/** Days up to which the log is known to fits of its past, evenly over its later part. */
+function pastDays(
+  { scenario, until }: FitProblem,
+  { log, pastFits: count = 4 }: FitSearch,
+): readonly number[] {
+  const from = Math.max(0, dayOf(scenario, log.from));
+  const span = dayOf(scenario, until) - from;
+  return Array.from({ length: count }, (_, i) => {
+    const share = pastShares.from + ((pastShares.to - pastShares.from) * i) / Math.max(1, count - 1);
+    return Math.round(from + share * span);
+  });
 }
 
 /** Days ahead in which a further test is looked for. */
@@ -60,20 +90,19 @@ const testsAhead = 28;
 export function fit(request: FitSearch): Fit {
   const { log, furtherStarts = 1, seed = 1 } = request;
   const problem = openFitProblem(request);
-  const minima = minimaFrom(searchProblem(problem), furtherStarts, seed, {
-    gain: enough,
-    most: 30,
-    carryOn: true,
-  });
-  const best = minima.reduce((low, each) => (each.value < low.value ? each : low));
+  const past = pastFits(request, problem.free, pastDays(problem, request));
+  const { minima, counting } = searchFrom(problem, furtherStarts, seed, past.at(-1)?.deviates);
+  const best = bestOf(minima);
   const all = minima.map(({ value, converged, steps }) => ({ value, converged, steps }));
-  const ahead = openFitProblem(request, testsAhead);
-  const diagnostics = diagnosticsOf(ahead, best, differenceStep);
+  const ahead = openFitProblem({ ...request, numbers: problem.free }, testsAhead);
+  const diagnostics = diagnosticsOf(ahead, best, counting, differenceStep);
+  const { numbers, spoilt } = diagnostics;
+  const faults = faultsOfFit(problem, best.predicted, numbers, spoilt, minima);
   return {
     title: problem.scenario.title,
     provenance: {
       version,
-      scenario: scenarioHash(request.system.read([]).scenario),
+      scenario: scenarioHash(withoutLogged(request.system.read([]).scenario, request.system)),
       log: logHash(log, problem.until),
       from: log.from,
       until: problem.until,
@@ -84,6 +113,10 @@ export function fit(request: FitSearch): Fit {
     },
     readings: problem.observations.length,
     starts: all,
+    past,
+    faults,
+    missing: faults.length === 0 ? [] : missingIn(problem, best, counting),
+    jumps: jumpsIn(log),
     notes: [
       ...problem.notes,
       ...(all.every(({ converged }) => converged) ? [] : ['warning: a search stopped before it was at rest']),

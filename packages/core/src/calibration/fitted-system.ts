@@ -8,6 +8,8 @@ import { withStart } from './start-water.js';
 
 /** A system file that can be read with values put in place of its own. */
 export interface FitSystem {
+  /** Names of the files whose actions are of the log: what is known at a date has only those up to it. */
+  readonly logged?: ReadonlySet<string>;
   /** Reads it for a run of so many days, or as many as it says itself. Throws InputError. */
   read(settings: readonly Setting[], days?: number): ScenarioReading;
 }
@@ -36,33 +38,71 @@ export function settingsOf(values: readonly FittedValue[]): readonly Setting[] {
   });
 }
 
+/** A scenario without the actions that its log tells of, or without those after a day. */
+export function withoutLogged(scenario: Scenario, { logged }: FitSystem, after = -Infinity): Scenario {
+  if (logged === undefined || logged.size === 0) return scenario;
+  const isLogged = (where = ''): boolean => logged.has(where.replace(/:\d+(?::\d+)?$/, ''));
+  return {
+    ...scenario,
+    actions: scenario.actions.filter(({ at, where }) => at <= after || !isLogged(where)),
+  };
+}
+
 /** A scenario with fitted water at the start. */
 export function withFittedStart(scenario: Scenario, values: readonly FittedValue[]): Scenario {
   const starts = values.filter(({ kind }) => kind === 'start');
   return starts.length === 0 ? scenario : withStart(scenario, starts);
 }
 
+const exchangePath = /^vessels\.(.+)\.exchange$/;
+
+/** A scenario with fitted discharges in place of its own: what reading its file with them would give. */
+function withExchange(scenario: Scenario, values: readonly FittedValue[]): Scenario {
+  const exchanges = new Map(
+    values.flatMap(({ name, kind, unit, value }): [string, number][] => {
+      const vessel = kind === 'path' && unit === 'L/d' ? exchangePath.exec(name)?.[1] : undefined;
+      return vessel === undefined ? [] : [[vessel, value / 1000]];
+    }),
+  );
+  if (exchanges.size === 0) return scenario;
+  return {
+    ...scenario,
+    vessels: scenario.vessels.map((vessel) => ({
+      ...vessel,
+      exchange: exchanges.get(vessel.name) ?? vessel.exchange,
+    })),
+  };
+}
+
 /**
  * The scenario of a system at values. Reads the file anew only where a value goes into the reading: a path, or a number
  * of the tables that the file's defaults are made of.
+ * @param known last day whose actions the log has told
  */
 export function openScenarios(
   system: FitSystem,
   base: ScenarioReading,
   days: number,
+  known = Infinity,
 ): (values: readonly FittedValue[]) => Scenario {
   const inReading = new Set(base.used);
   return (values) => {
     const settings = settingsOf(values);
     const again = values.some(
-      ({ kind, name }) => kind === 'path' || (kind === 'number' && inReading.has(name)),
+      ({ kind, name, unit }) =>
+        (kind === 'path' && !(exchangePath.test(name) && unit === 'L/d')) ||
+        (kind === 'number' && inReading.has(name)),
     );
-    if (again) return withFittedStart(system.read(settings, days).scenario, values);
+    if (again)
+      return withFittedStart(withoutLogged(system.read(settings, days).scenario, system, known), values);
     const numbers = values.filter(({ kind }) => kind === 'number');
     const overrides: Override[] = [
       ...base.scenario.overrides.filter(({ id }) => numbers.every(({ name }) => name !== id)),
       ...numbers.map(({ name, value }) => ({ id: name, value })),
     ];
-    return withFittedStart({ ...base.scenario, overrides }, values);
+    return withFittedStart(
+      withoutLogged({ ...withExchange(base.scenario, values), overrides }, system, known),
+      values,
+    );
   };
 }

@@ -1,3 +1,4 @@
+import { deviation } from 'd3-array';
 import { Matrix } from 'ml-matrix';
 import { quantilesOf } from '../analysis/uncertainty/quantiles.js';
 import { dateAfter } from '../base/calendar.js';
@@ -9,7 +10,11 @@ import { simulate } from '../run/stepping.js';
 import { endStateOf } from '../run/saved.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { TimedAction, Cohort, Measurable, Scenario } from '../scenario/scenario.js';
+import { combinedCourse, type DayAhead, type Told } from './combined-course.js';
+import { seriesKey } from './correlated.js';
 import { rootOf } from './diagnostics.js';
+import { type Origin, rehearse, type Series, seriesOf } from './rehearse.js';
+import { dayOf } from './readings.js';
 import type { ReadingError } from './reading-loss.js';
 import { fitDoubts, type SavedFit } from './fit-file.js';
 import {
@@ -18,6 +23,7 @@ import {
   openFitProblem,
   predictionsOf,
   type Sought,
+  soughtOf,
 } from './fit-problem.js';
 import {
   type FitSystem,
@@ -25,6 +31,7 @@ import {
   settingsOf,
   fittedValuesAt,
   withFittedStart,
+  withoutLogged,
 } from './fitted-system.js';
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
@@ -109,6 +116,11 @@ export function bandsAt(values: readonly number[], error: ReadingError, random: 
 
 /** A quantity in the days ahead. */
 export interface ForecastCourse {
+  /**
+   * What the forecast was made of, at each distance: the weights of the model and of habit by what each was worth in the
+   * past of this log. None where the log has no reading of it: then it is the model alone.
+   */
+  readonly told: readonly Told[];
   readonly reads: Measurable;
   readonly vessel: string;
   /** Of the values; '' for pH. */
@@ -142,7 +154,7 @@ function normalDraw(random: () => number): number {
 }
 
 /** Deviates drawn from a fit; the first is the fit itself. */
-export function drawsOf(
+function drawsOf(
   middle: readonly number[],
   covariance: Matrix,
   members: number,
@@ -164,7 +176,7 @@ const run = (scenario: Scenario, tolerance: number) =>
   });
 
 /** Values looked for in the days ahead, at deviates; undefined where a run breaks off. */
-export function aheadAt(
+function aheadAt(
   problem: FitProblem,
   at: Float64Array,
   sought: readonly Sought[],
@@ -183,15 +195,83 @@ export function aheadAt(
   return predictionsOf(run({ ...coming, saved: endStateOf(past) }, tolerance), sought);
 }
 
+/** Days between forecasts of the past, and how many of them are made at most: judgment [P]. */
+const rehearsals = { every: 14, most: 26 } as const;
+
+/** Days of the past on which forecasts are rehearsed, with the numbers that were known then. */
+function originsOf({ past = [] }: SavedFit, problem: FitProblem): readonly Origin[] {
+  const known = past.map(({ until, deviates }) => ({ day: dayOf(problem.scenario, until), deviates }));
+  const first = known[0]?.day ?? Infinity;
+  const last = problem.days - problem.ahead - 8;
+  const every = Math.max(rehearsals.every, (last - first) / rehearsals.most);
+  const origins: Origin[] = [];
+  for (let day = first; day <= last; day += every) {
+    const whole = Math.round(day);
+    origins.push({ day: whole, deviates: known.filter((each) => each.day <= whole).at(-1)?.deviates ?? [] });
+  }
+  return origins;
+}
+
+/** What a fitted system does in the days ahead by the draws of its numbers, and as it is fitted. */
+interface Ahead {
+  /** A row a draw, of the system as it is to be. */
+  readonly runs: readonly Float64Array[];
+  /** The same draws of the system as it is; the same rows where nothing changes. */
+  readonly plain: readonly Float64Array[];
+  readonly failed: number;
+}
+
+function aheadOf(
+  problem: FitProblem,
+  draws: readonly Float64Array[],
+  sought: readonly Sought[],
+  { whatIf, tolerance = 1e-3, onRun }: ForecastRequest,
+): Ahead {
+  const pairs = draws.flatMap((at) => {
+    onRun?.();
+    const changed = aheadAt(problem, at, sought, whatIf, tolerance);
+    const plain = whatIf === undefined ? changed : aheadAt(problem, at, sought, undefined, tolerance);
+    return changed === undefined || plain === undefined ? [] : [{ changed, plain }];
+  });
+  return {
+    runs: pairs.map(({ changed }) => changed),
+    plain: pairs.map(({ plain }) => plain),
+    failed: draws.length - pairs.length,
+  };
+}
+
+/** The days ahead of one place, on the scale of its kit: what the fit has, and what a what-if changes. */
+function daysAhead(
+  { runs, plain }: Ahead,
+  { scale }: Series,
+  first: number,
+  days: number,
+  today: number,
+): readonly DayAhead[] {
+  return Array.from({ length: days + 1 }, (_, day): DayAhead => {
+    const place = first + day;
+    const changes = runs.map((values, i) => scale.to(values[place]) - scale.to(plain[i][place]));
+    return {
+      time: today + day,
+      model: scale.to(plain[0][place]),
+      change: changes[0],
+      unsure: deviation(changes) ?? 0,
+    };
+  });
+}
+
 /**
- * What a fitted system will do: from the state at the end of the log, for each draw of the fitted numbers by its own
- * run through the log, with the log's late feed and temperature going on, or with a what-if laid over it. The notes say
- * where the fit was made of another system, or of another log.
+ * What a fitted system will do, from the state at the end of the log. What the log has readings of is foretold by a
+ * combination of the model and of habit, weighted by what each was worth in the log's past; all else by the model alone,
+ * for each draw of the fitted numbers by its own run through the log. The log's late feed and temperature go on, or a
+ * what-if is laid over them, of which the model's change counts. The notes say where the fit was made of another system, or
+ * of another log.
  * @throws InputError as openFitProblem does
  */
 export function forecast(request: ForecastRequest): Forecast {
-  const { fit, days, members, seed, tolerance = 1e-4 } = request;
-  const problem = openFitProblem({ ...request, free: [], numbers: fit.numbers }, days);
+  const { fit, days, members, seed } = request;
+  const plainRequest = { ...request, free: [], numbers: fit.numbers };
+  const problem = openFitProblem(plainRequest, days);
   const vessels = [...new Set(problem.observations.map(({ vessel }) => vessel))].sort((a, b) => a - b);
   const places = vessels.flatMap((vessel) => forecastable.map((reads) => ({ reads, vessel })));
   const today = problem.days - problem.ahead;
@@ -201,40 +281,53 @@ export function forecast(request: ForecastRequest): Forecast {
   const random = createRandom(seed);
   const middle = fit.numbers.map(({ deviate }) => deviate);
   const draws = drawsOf(middle, new Matrix(fit.covariance.map((row) => [...row])), members, random);
-  const runs = draws
-    .map((at) => {
-      request.onRun?.();
-      return aheadAt(problem, at, sought, request.whatIf, tolerance);
-    })
-    .filter((values) => values !== undefined);
-  const from = dateAfter(problem.until, 1);
+  const ahead = aheadOf(problem, draws, sought, request);
+  const model = problem.predict(middle, soughtOf(problem.observations));
+  const series = model === undefined ? undefined : seriesOf(problem, problem.observations, model);
+  const origins = originsOf(fit, problem);
+  const past = rehearse(plainRequest, fit.numbers, problem.observations, origins).rehearsals;
   const courses = places.map(({ reads, vessel }, p): ForecastCourse => {
-    const error = problem.errorOf(reads);
-    const bands = Array.from({ length: days + 1 }, (_, day) =>
-      bandsAt(
-        runs.map((values) => values[p * (days + 1) + day]),
-        error,
-        random,
-      ),
-    );
+    const first = p * (days + 1);
+    const own = series?.get(`${reads}|${vessel}`);
+    const history = past.filter(({ observation }) => seriesKey(observation) === own?.key);
+    const made =
+      own === undefined || ahead.runs.length === 0
+        ? {
+            told: [],
+            lines: Array.from({ length: days + 1 }, (_, day) =>
+              bandsAt(
+                ahead.runs.map((values) => values[first + day]),
+                problem.errorOf(reads),
+                random,
+              ),
+            ),
+          }
+        : combinedCourse(own, reads, daysAhead(ahead, own, first, days, today), today, history);
     return {
+      told: made.told,
       reads,
       vessel: problem.scenario.vessels[vessel].name,
       unit: unitOfMeasurable[reads],
-      truth: bands.map(({ truth }) => truth),
-      reading: bands.map(({ reading }) => reading),
+      truth: made.lines.map(({ truth }) => truth),
+      reading: made.lines.map(({ reading }) => reading),
     };
   });
+  const from = dateAfter(problem.until, 1);
   return {
     from,
     dates: Array.from({ length: days + 1 }, (_, day) => dateAfter(from, day)),
-    members: runs.length,
-    failed: members - runs.length,
+    members: ahead.runs.length,
+    failed: ahead.failed,
     courses,
     notes: [
       ...problem.notes,
+      ...(origins.length > 0
+        ? []
+        : [
+            'warning: this fit holds no fits to the past: model and habit count alike, as nothing tells how good each was',
+          ]),
       ...fitDoubts(fit, {
-        scenario: request.system.read([]).scenario,
+        scenario: withoutLogged(request.system.read([]).scenario, request.system),
         log: request.log,
         until: problem.until,
       }),

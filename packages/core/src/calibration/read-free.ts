@@ -148,7 +148,8 @@ function readOne(written: string, context: Context): Answer {
     return { key: '--free', got: written, problem: 'the middle number lies outside its bounds' };
   const startPath = /^start\.(vessels|water|biofilm|saved)\b/.test(name);
   if (name.startsWith('start.') && !startPath) return readStart(name, range, context);
-  if (tableRows.has(name)) return readNumber(name, range, context);
+  // A number of the user's own tables is in the parameters alone.
+  if (tableRows.has(name) || context.parameters.has(name)) return readNumber(name, range, context);
   if (range === undefined) {
     const near = nearest(name, tableRows.keys());
     return {

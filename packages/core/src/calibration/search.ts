@@ -3,7 +3,8 @@ import { Matrix, QrDecomposition } from 'ml-matrix';
 import { normalQuantile } from '../base/normal.js';
 import { createRandom } from '../base/random.js';
 import { type FitProblem, soughtOf } from './fit-problem.js';
-import { type Loss, lossOf } from './reading-loss.js';
+import { type Counting, countedLoss } from './correlated.js';
+import type { Loss } from './reading-loss.js';
 
 /** Predictions that should come near to observations, by numbers that may vary. */
 export interface Problem {
@@ -267,18 +268,15 @@ export const differenceStep = 0.1;
 /** A step that promises less than this of the log posterior is not worth a derivative. */
 export const enough = 0.01;
 
-/** The search's problem: predictions of every reading and what they cost. */
-export function searchProblem(problem: FitProblem): Problem {
+/** The search's problem: predictions of every reading and what they cost, each as it counts beside its neighbours. */
+export function searchProblem(problem: FitProblem, counting: readonly Counting[]): Problem {
   const sought = soughtOf(problem.observations);
   const errors = problem.observations.map(({ reading }) => problem.errorOf(reading.reads));
   const predict = (at: Float64Array): Float64Array | undefined => problem.predict(at, sought);
   return {
     size: problem.free.length,
     predict,
-    loss: (i, predicted) => {
-      const { low, high } = problem.observations[i].reading;
-      return lossOf(low, high, predicted, errors[i]);
-    },
+    loss: (i, predicted) => countedLoss(problem.observations[i], predicted, errors[i], counting[i]),
     jacobian: (at, predicted) => differences(predict, at, predicted, () => differenceStep, false),
     prior: true,
   };

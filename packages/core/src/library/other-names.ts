@@ -1,7 +1,7 @@
 import { nearest } from '../base/nearest.js';
 
-/** Words that people type for a species or crop, by the subject of the tables that they most likely mean. */
-const otherNames: Readonly<Record<string, string>> = {
+/** Other names of the same crop. */
+export const sameCrops: Readonly<Record<string, string>> = {
   aubergine: 'eggplant',
   brinjal: 'eggplant',
   silverbeet: 'chard',
@@ -9,19 +9,24 @@ const otherNames: Readonly<Record<string, string>> = {
   capsicum: 'pepper',
   'bell-pepper': 'pepper',
   'sweet-pepper': 'pepper',
-  chilli: 'pepper',
   courgette: 'zucchini',
   'bok-choy': 'pak-choi',
   'pak-choy': 'pak-choi',
+  kangkong: 'water-spinach',
+  scallion: 'spring-onion',
+  pawpaw: 'papaya',
+};
+
+/** Words that people type for a species or crop, by the subject of the tables that they most likely mean. */
+const otherNames: Readonly<Record<string, string>> = {
+  ...sameCrops,
+  chilli: 'pepper',
   lettuce: 'lettuce-butterhead',
   butterhead: 'lettuce-butterhead',
   cos: 'lettuce-romaine',
   romaine: 'lettuce-romaine',
   iceberg: 'lettuce-crisphead',
   looseleaf: 'lettuce-looseleaf',
-  kangkong: 'water-spinach',
-  scallion: 'spring-onion',
-  pawpaw: 'papaya',
   'green-bean': 'bean',
   'french-bean': 'bean',
   peppermint: 'mint',

@@ -47,6 +47,29 @@ function hourOf(hours: string | undefined, minutes: string | undefined, half: st
   return (twelve + Number(minutes) / 60) / 24;
 }
 
+/** A time of day in a column of its own, as a part of the day: `7:30`, `7.30 pm`, `19h`, a spreadsheet's 0.3125; undefined where none, NaN where it is no time. */
+export function readTime(text: string): number | undefined {
+  if (text === '') return undefined;
+  const part = /^(?:1899-12-3[01]|1904-01-01)T(\d\d):(\d\d)/.exec(text);
+  if (part !== null) return hourOf(part[1], part[2], undefined);
+  if (/^0?\.\d+$/.test(text)) return Number(text);
+  const written = /^(\d{1,2})(?:[:.h](\d{2}))?(?::\d{2})?\s*(am|pm|h|o'?clock)?$/i.exec(text);
+  if (written !== null) {
+    const half = /m$/i.test(written[3] ?? '') ? written[3] : undefined;
+    const hour = hourOf(written[1], written[2] ?? '0', half);
+    return hour >= 0 && hour < 1 ? hour : Number.NaN;
+  }
+  const named: Readonly<Record<string, number>> = {
+    morning: 8 / 24,
+    noon: 0.5,
+    midday: 0.5,
+    afternoon: 15 / 24,
+    evening: 19 / 24,
+    night: 22 / 24,
+  };
+  return named[text.toLowerCase()] ?? Number.NaN;
+}
+
 /** The month of an English name or of the beginning of one, from three letters on; 0 of any other word. */
 function monthOf(name: string): number {
   return monthNames.findIndex((month) => name.length >= 3 && month.startsWith(name.toLowerCase())) + 1;

@@ -29,6 +29,8 @@ export interface System {
   /** Names of vessels, the fish tanks first; what is tested is in the first unless the header names another. */
   readonly vessels: readonly string[];
   readonly cohorts: readonly string[];
+  /** Sheet that was read of a spreadsheet; absent: its first. */
+  readonly sheet?: string;
 }
 
 type Given = Record<string, unknown> | 'notes' | 'skip';
@@ -138,12 +140,40 @@ function headerRow(table: LogTable): number {
   return scores.indexOf(Math.max(...scores)) + 1;
 }
 
+/** A column of what was done, by its header; undefined of any other. */
+function guessActions(
+  header: string,
+  { vessels, cohorts }: System,
+): ReturnType<typeof guessColumn> | undefined {
+  const words = /\b(?:add(?:ed|itions?)|dos(?:ed?|es|ing)|treatments?|actions?|done|maintenance)\b/i.test(
+    header,
+  );
+  const change = /water\s*(?:change|exchange)|\bwc\b/i.test(header);
+  const dead = /\b(?:dead|deaths?|died|mortalit|losses)/i.test(header);
+  if (!words && !change && !dead) return undefined;
+  const vessel = vessels[0] ?? 'tank';
+  const unit = /%/.test(header) ? '%' : /\bl\b|lit(?:er|re)/i.test(header) ? 'L' : unitInHeader(header);
+  const given = {
+    'acts-on': vessel,
+    ...(dead ? {} : { water: 'mains' }),
+    ...(cohorts.length > 0 ? { fish: cohorts[0] } : {}),
+    ...(change ? { what: 'water change' } : dead ? { what: 'died' } : {}),
+    ...(change && unit !== undefined ? { unit } : {}),
+  };
+  const doubt = 'done to the system as its cells say: name the vessel, the water that came in and the fish';
+  return { given, guess: `what was done to ${vessel}`, doubt };
+}
+
 function guessColumn(
   header: string,
   values: readonly number[],
   system: System,
 ): { given: Given; guess: string; doubt: string } {
-  if (/note|remark|comment|observ|action/i.test(header)) return { given: 'notes', guess: 'words', doubt: '' };
+  if (/note|remark|comment|observ/i.test(header)) return { given: 'notes', guess: 'words', doubt: '' };
+  const acted = guessActions(header, system);
+  if (acted !== undefined) return acted;
+  if (/\btotal\b|\bsum\b/i.test(header) && /feed|food|fed/i.test(header))
+    return { given: 'skip', guess: 'a total of feed', doubt: 'left out, so that feed does not count twice' };
   if (/\bfeed|\bfed\b|food/i.test(header)) {
     const cohort = named(header, system.cohorts) ?? 'all';
     const written = unitInHeader(header);
@@ -200,10 +230,11 @@ export function guessLogMap(table: LogTable, system: System): MapGuess {
     names.find(({ name }) => /\bdate\b/i.test(name)) ??
     names.find(({ name }) => /^(?:day|when)\b/i.test(name)) ??
     names[0];
+  const time = names.find(({ name, place }) => place !== date?.place && /^(?:time|hour|clock)\b/i.test(name));
   const columns: ColumnGuess[] = [];
   const given: Record<string, Given> = {};
   for (const { name, place } of names) {
-    if (name === '' || place === date?.place) continue;
+    if (name === '' || place === date?.place || name === time?.name) continue;
     const values = table.rows
       .slice(header)
       .map((cells) => Number.parseFloat((cells[place] ?? '').replace(',', '.')))
@@ -218,7 +249,8 @@ export function guessLogMap(table: LogTable, system: System): MapGuess {
   const text = stringify({
     version: 1,
     ...(header === 1 ? {} : { header }),
-    date: { column: date?.name ?? '' },
+    ...(system.sheet === undefined ? {} : { sheet: system.sheet }),
+    date: { column: date?.name ?? '', ...(time === undefined ? {} : { time: time.name }) },
     columns: given,
     ...(wantsMeasure.length === 0
       ? {}

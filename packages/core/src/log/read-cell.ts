@@ -62,6 +62,30 @@ function decimalsOf(digits: string, value: number): number {
   return Math.max(0, behind.length - Number(power));
 }
 
+const monthWord =
+  /^(\d{1,2})[-/ ]?(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*$|^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*[-/ ]?(\d{1,2})$/i;
+const monthsShort = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+
+/**
+ * What a spreadsheet has made a date of: `1-2` becomes 2 January or 1 February, the one as the other the range 1 to 2.
+ * undefined of a cell that is no date.
+ */
+function dateRange(text: string): CellValue | undefined {
+  const iso = /^\d{4}-(\d{2})-(\d{2})(?:T00:00.*)?$/.exec(text);
+  const words = monthWord.exec(text);
+  if (iso === null && words === null) return undefined;
+  const [a, b] =
+    iso !== null
+      ? [Number(iso[1]), Number(iso[2])]
+      : [
+          Number(words?.[1] ?? words?.[4]),
+          monthsShort.indexOf((words?.[2] ?? words?.[3] ?? '').toLowerCase()) + 1,
+        ];
+  const [low, high] = [Math.min(a, b), Math.max(a, b)];
+  const odd = `a date, which spreadsheets make of ${low}-${high}`;
+  return { low, high, unit: '', odd, ...(low === high ? { decimals: 0 } : {}) };
+}
+
 /** Whether a cell says that there is no reading. */
 export function saysNothing(text: string): boolean {
   return text === '' || nothing.test(text);
@@ -97,6 +121,19 @@ export function readCell(text: string, least: number | undefined, commas = false
       odd: below ? 'less than the kit shows' : 'more than the kit shows',
     };
   }
+  const dated = dateRange(text);
+  if (dated !== undefined) return dated;
+  const twice = /^([+-]?\d+)\.\.(\d+)$/.exec(text);
+  if (twice !== null && Number(twice[1]) > Number(twice[2])) {
+    const meant = `${twice[1]}.${twice[2]}`;
+    return {
+      low: Number(meant),
+      high: Number(meant),
+      decimals: twice[2].length,
+      unit: '',
+      odd: 'two points for one',
+    };
+  }
   const range = forms.range.exec(text);
   if (range !== null) {
     const [, first = '', second = '', unit = ''] = range;
@@ -104,7 +141,9 @@ export function readCell(text: string, least: number | undefined, commas = false
     if ('problem' in low) return low;
     if ('problem' in high) return high;
     if (low.value > high.value) return { problem: 'a range that runs backwards' };
-    return { low: low.value, high: high.value, unit: unit.trim(), odd: 'a range' };
+    const odd =
+      twice === null ? 'a range' : `a range, or ${twice[1]}.${twice[2]} with two points, which lies in it`;
+    return { low: low.value, high: high.value, unit: unit.trim(), odd };
   }
   const plain = forms.plain.exec(text);
   if (plain === null) return { problem: 'not a number' };

@@ -1,15 +1,17 @@
 import { isoDate } from '../base/calendar.js';
 import { InputError } from '../base/faults.js';
 import { convert } from '../base/units.js';
-import { names } from '../library/names.js';
 import { createParameters } from '../library/parameters.js';
-import { dateOrder, readDate } from './dates.js';
+import { dateOrder, readDate, readTime } from './dates.js';
 import type { ColumnUse, DateOrder, LogMap } from './log-map.js';
 import type { LogTable } from './log-table.js';
 import { raggedRows, refuseRagged } from './ragged.js';
 import { hasComma, readCell, saysNothing } from './read-cell.js';
-import { readReading } from './read-readings.js';
-import type { LogFeed, LogNote, LogReading, Oddity, WaterLog } from './water-log.js';
+import { coarseSteps, instrumentOn, readReading } from './read-readings.js';
+import { spikesIn } from './spikes.js';
+import { proposalIn, readTold } from './told-actions.js';
+import { withoutTotals } from './totals.js';
+import type { LogAction, LogFeed, LogNote, LogReading, Oddity, WaterLog } from './water-log.js';
 
 interface DatedRow {
   readonly row: number;
@@ -101,6 +103,7 @@ function datedRows(table: LogTable, map: LogMap, place: number, oddities: Oddity
   const filled = rows.filter(({ cells }) => cells.some((cell) => cell !== ''));
   const texts = filled.map(({ cells }) => cells[place] ?? '').filter((text) => text !== '');
   const order = orderFor(table, map, texts, oddities);
+  const timePlace = map.time === undefined ? -1 : (table.rows[map.header - 1] ?? []).indexOf(map.time);
   const dated: DatedRow[] = [];
   let year: number | undefined;
   let last = '';
@@ -132,7 +135,17 @@ function datedRows(table: LogTable, map: LogMap, place: number, oddities: Oddity
     if (before !== undefined) report(`the date of row ${before} again`, 'both are kept');
     seen.set(day, row);
     last = day;
-    dated.push({ row, cells, date: day, hour: date.hour });
+    const time = timePlace < 0 ? undefined : readTime(cells[timePlace] ?? '');
+    if (Number.isNaN(time))
+      oddities.push({
+        row,
+        column: map.time ?? '',
+        text: cells[timePlace],
+        problem: 'not a time of day',
+        done: 'taken as the beginning of the day',
+      });
+    const hour = time === undefined || Number.isNaN(time) ? date.hour : time;
+    dated.push({ row, cells, date: day, hour });
   }
   return dated;
 }
@@ -195,8 +208,9 @@ export function readLog(table: LogTable, map: LogMap): WaterLog {
   const readings: LogReading[] = [];
   const feed: LogFeed[] = [];
   const notes: LogNote[] = [];
+  const actions: LogAction[] = [];
   header.forEach((column, place) => {
-    if (place === datePlace || column === '') return;
+    if (place === datePlace || column === '' || column === map.time) return;
     const use = map.columns.get(column);
     const report = (row: number, text: string, problem: string, done: string): void => {
       oddities.push({ row, column, text, problem, done });
@@ -210,8 +224,18 @@ export function readLog(table: LogTable, map: LogMap): WaterLog {
     const writing = { decimals: use.kind === 'readings' ? decimalsOf(rows, place) : 0, commas };
     for (const { row, cells, date, hour } of rows) {
       const text = cells[place] ?? '';
-      if (use.kind === 'readings') {
-        const answer = readReading(text, use, writing, { date, hour, row, column }, parameters);
+      if (use.kind === 'actions') {
+        const told = readTold(text, use, { date, row }, map);
+        actions.push(...told.actions);
+        for (const { problem, done } of told.oddities) report(row, text, problem, done);
+      } else if (use.kind === 'readings') {
+        const answer = readReading(
+          text,
+          instrumentOn(use, date),
+          writing,
+          { date, hour, row, column },
+          parameters,
+        );
         if (answer.reading !== undefined) readings.push(answer.reading);
         if (answer.oddity !== undefined) report(row, text, answer.oddity.problem, answer.oddity.done);
       } else if (use.kind === 'feed') {
@@ -224,7 +248,7 @@ export function readLog(table: LogTable, map: LogMap): WaterLog {
         }
       } else if (use.kind === 'notes' && text !== '') {
         notes.push({ date, row, text });
-        const action = actionInNote(text, date);
+        const action = proposalIn(text, date, map);
         if (action !== undefined)
           report(row, text, 'something was done to the system', `not acted on; in the scenario: ${action}`);
       }
@@ -238,55 +262,10 @@ export function readLog(table: LogTable, map: LogMap): WaterLog {
     to: dates[dates.length - 1] ?? '',
     days: new Set(dates).size,
     readings: readings.sort(order),
-    feed: feed.sort(order),
+    feed: withoutTotals(feed, oddities).sort(order),
     notes,
-    oddities: oddities.sort(order),
+    actions: actions.sort(order),
+    added: map.actions,
+    oddities: [...oddities, ...coarseSteps(readings, map), ...spikesIn(readings, parameters)].sort(order),
   };
-}
-
-/** Everyday names of what is dosed, by the product of the tables. */
-const everyday: readonly { readonly pattern: RegExp; readonly product: string }[] = [
-  { pattern: /baking soda|bicarb(?:onate)? of soda|sodium bicarb/i, product: 'sodium-bicarbonate' },
-  { pattern: /potassium bicarb/i, product: 'potassium-bicarbonate' },
-  { pattern: /potash lye|caustic potash|potassium hydroxide|\bkoh\b/i, product: 'potassium-hydroxide' },
-  { pattern: /hydrated lime|slaked lime|calcium hydroxide|builder'?s lime/i, product: 'calcium-hydroxide' },
-  { pattern: /ammonium chloride|sal ammoniac|\bnh4cl\b/i, product: 'ammonium-chloride' },
-  { pattern: /\bsalt\b|sodium chloride|\bnacl\b/i, product: 'sodium-chloride' },
-];
-
-const mass = /(\d+(?:[.,]\d+)?)\s*(kg|g|grams?|oz|lbs?)\b/i;
-const change =
-  /(\d+(?:[.,]\d+)?)\s*%\s*(?:water\s*)?(?:change|exchange|wc)|(?:changed|exchanged|replaced)\s*(\d+(?:[.,]\d+)?)\s*%/i;
-const stocked =
-  /(?:stocked|added|new|introduced)\s*(\d+)\s*(?:\w+\s+)?(?:fish|fingerlings|tilapia|trout|carp|catfish|perch|barramundi|cod)/i;
-const died = /(\d+)\s*(?:fish\s*)?(?:dead|died|lost|mortalit)|(?:dead|died|lost|mortalit\w*)\D{0,12}(\d+)/i;
-
-/**
- * What a note seems to say was done to the system, as the line of a scenario's actions that would say it; undefined
- * where it says nothing of the kind. It is a proposal: Leat takes no action from words.
- */
-function actionInNote(text: string, date: string): string | undefined {
-  const product = everyday.find(({ pattern }) => pattern.test(text))?.product;
-  const amount = mass.exec(text);
-  if (product !== undefined && names('dose').includes(product)) {
-    const [, digits = '', unit = ''] = amount ?? [];
-    const much =
-      amount === null
-        ? 'MASS'
-        : `${digits.replace(',', '.')} ${unit
-            .toLowerCase()
-            .replace(/^grams?$/, 'g')
-            .replace(/^lbs$/, 'lb')}`;
-    return `{ at: ${date}, dose: { into: VESSEL, product: ${product}, mass: ${much} } }`;
-  }
-  const part = change.exec(text);
-  if (part !== null) {
-    const share = (part[1] ?? part[2] ?? '').replace(',', '.');
-    return `{ at: ${date}, change-water: { vessel: VESSEL, share: ${share} %, water: WATER } }`;
-  }
-  const fish = stocked.exec(text);
-  if (fish !== null) return `{ at: ${date}, stock: { cohort: COHORT, number: ${fish[1]}, mass: MASS } }`;
-  const lost = died.exec(text);
-  if (lost !== null) return `{ at: ${date}, lose-fish: { cohort: COHORT, number: ${lost[1] ?? lost[2]} } }`;
-  return undefined;
 }

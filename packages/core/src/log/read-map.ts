@@ -5,7 +5,9 @@ import { Reader } from '../scenario/file/reader.js';
 import { choice, count, positive, section, word } from '../scenario/file/values.js';
 import { nearest } from '../base/nearest.js';
 import { convert } from '../base/units.js';
-import type { ColumnUse, LogMap } from './log-map.js';
+import { calendarDays } from '../base/calendar.js';
+import { wordMeanings } from './action-words.js';
+import type { ColumnUse, InstrumentChange, LogMap } from './log-map.js';
 import type { LogTable } from './log-table.js';
 import { dimensionOf, measurables } from '../scenario/measurables.js';
 
@@ -23,8 +25,32 @@ const readingsSchema = section(
     unit: word('unit of the numbers, such as mg N/L; not for pH').optional(),
     steps: steps.optional(),
     resolution: z.number().positive().optional(),
+    changes: z
+      .array(
+        section(
+          {
+            from: word('first date of the other kit, such as 2026-05-01'),
+            unit: word('unit of its numbers; default: as before').optional(),
+            steps: steps.optional(),
+            resolution: z.number().positive().optional(),
+          },
+          'another kit from a date on',
+        ),
+      )
+      .optional(),
   },
   'a column of readings',
+);
+const actionsSchema = section(
+  {
+    'acts-on': word('vessel that it is done to'),
+    water: word('water that comes in at a change').optional(),
+    fish: word('cohort that is lost, stocked or harvested').optional(),
+    pump: word('pump that stops').optional(),
+    what: word('what the column is of, where its cells are bare amounts, such as baking soda').optional(),
+    unit: word('unit of bare numbers, such as g or %').optional(),
+  },
+  'a column of what was done',
 );
 const feedSchema = section(
   { feed: word('cohort that is fed, or all'), unit: word('unit of mass, or one of the measures') },
@@ -41,12 +67,22 @@ const top = section(
     date: section(
       {
         column: word('name of the column of dates'),
+        time: word('name of the column of the time of day').optional(),
         order: choice('order of dates in figures', ['day-month-year', 'month-day-year']).optional(),
       },
       'the column of dates',
     ),
     columns: z.record(z.string(), z.unknown()),
+    sheet: word('name of the sheet of a spreadsheet; default: the first').optional(),
     measures: z.record(z.string(), positive('mass', 'mass of one measure of feed')).optional(),
+    volumes: z.record(z.string(), positive('volume', 'volume of one measure of water')).optional(),
+    words: z
+      .record(
+        z.string(),
+        choice('product of the library, or kind of action', [...wordMeanings()] as [string, ...string[]]),
+      )
+      .optional(),
+    actions: z.array(z.unknown()).optional(),
   },
   'how the columns of a log are read',
 );
@@ -77,7 +113,7 @@ function columnUse(
   const entry = node?.kind === 'map' ? node.entries.get(name)?.node : undefined;
   if (entry?.kind === 'scalar') {
     if (entry.value === 'notes' || entry.value === 'skip') return { kind: entry.value };
-    reader.fault(path, 'unknown word', { expected: 'notes, skip, or a map with reads or feed' });
+    reader.fault(path, 'unknown word', { expected: 'notes, skip, or a map with reads, feed or acts-on' });
     return undefined;
   }
   if (reader.has([...path, 'feed'])) {
@@ -93,6 +129,18 @@ function columnUse(
     });
     return undefined;
   }
+  if (reader.has([...path, 'acts-on'])) {
+    const given = reader.parse(actionsSchema, path);
+    if (given === undefined) return undefined;
+    const { water, fish, pump, what = '', unit = '' } = given;
+    const on = {
+      vessel: given['acts-on'],
+      ...(water === undefined ? {} : { water }),
+      ...(fish === undefined ? {} : { fish }),
+      ...(pump === undefined ? {} : { pump }),
+    };
+    return { kind: 'actions', on, what, unit };
+  }
   const given = reader.parse(readingsSchema, path);
   if (given === undefined) return undefined;
   const wrong = unitFault(given.reads, given.unit);
@@ -102,6 +150,7 @@ function columnUse(
     return undefined;
   }
   const { reads, in: vessel, unit = '', steps: card, resolution } = given;
+  const changes = changesOf(reader, [...path, 'changes'], reads, unit, given.changes ?? []);
   return {
     kind: 'readings',
     reads,
@@ -109,7 +158,48 @@ function columnUse(
     unit: dimensionOf[reads] === undefined ? '' : unit,
     ...(card === undefined ? {} : { steps: card }),
     ...(resolution === undefined ? {} : { resolution }),
+    ...(changes.length === 0 ? {} : { changes }),
   };
+}
+
+/** Other kits of a column, in the order of time; faults where a date is none or a unit does not fit. */
+function changesOf(
+  reader: Reader,
+  path: readonly string[],
+  reads: (typeof measurables)[number],
+  usual: string,
+  given: readonly {
+    readonly from: string;
+    readonly unit?: string | undefined;
+    readonly steps?: readonly number[] | undefined;
+    readonly resolution?: number | undefined;
+  }[],
+): readonly InstrumentChange[] {
+  return given
+    .map(({ from, unit = usual, steps: card, resolution }, i): InstrumentChange => {
+      const place = [...path, String(i)];
+      if (calendarDays(from) === undefined)
+        reader.fault([...place, 'from'], 'not a date', { got: from, expected: 'such as 2026-05-01' });
+      const wrong = unitFault(reads, dimensionOf[reads] === undefined ? undefined : unit);
+      if (wrong !== undefined) {
+        const { problem = '', ...rest } = wrong;
+        reader.fault([...place, 'unit'], problem, rest);
+      }
+      return {
+        from,
+        unit: dimensionOf[reads] === undefined ? '' : unit,
+        ...(card === undefined ? {} : { steps: card }),
+        ...(resolution === undefined ? {} : { resolution }),
+      };
+    })
+    .sort((a, b) => (a.from < b.from ? -1 : 1));
+}
+
+/** The sheet of a spreadsheet that a map names; undefined where it names none, or is no map. */
+export function sheetOfMap(text: string): string | undefined {
+  const { tree } = readTree(text, '');
+  const node = tree?.kind === 'map' ? tree.entries.get('sheet')?.node : undefined;
+  return node?.kind === 'scalar' && typeof node.value === 'string' ? node.value : undefined;
 }
 
 /**
@@ -148,6 +238,7 @@ export function readLogMap(text: string, file: string, table: LogTable): LogMap 
     );
   };
   inHeader(given.date.column, ['date', 'column']);
+  if (given.date.time !== undefined) inHeader(given.date.time, ['date', 'time']);
   const columns = new Map<string, ColumnUse>();
   for (const name of Object.keys(given.columns)) {
     inHeader(name, ['columns', name]);
@@ -155,6 +246,16 @@ export function readLogMap(text: string, file: string, table: LogTable): LogMap 
     if (use !== undefined) columns.set(name, use);
   }
   if (reader.faults.length > 0) throw new InputError(reader.faults);
-  const { column, order } = given.date;
-  return { header, date: column, ...(order === undefined ? {} : { order }), columns, measures };
+  const { column, time, order } = given.date;
+  return {
+    header,
+    date: column,
+    ...(time === undefined ? {} : { time }),
+    ...(order === undefined ? {} : { order }),
+    columns,
+    measures,
+    volumes: new Map(Object.entries(given.volumes ?? {})),
+    words: new Map(Object.entries(given.words ?? {}).map(([said, stands]) => [said.toLowerCase(), stands])),
+    actions: (given.actions ?? []).map((action) => JSON.stringify(action)),
+  };
 }

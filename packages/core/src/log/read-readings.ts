@@ -2,7 +2,7 @@
 import { pow10 } from '../base/elementary.js';
 import type { Parameters } from '../library/parameters.js';
 import { convert, type QuantityAnswer } from '../base/units.js';
-import type { ColumnUse } from './log-map.js';
+import type { ColumnUse, LogMap } from './log-map.js';
 import { dimensionOf } from '../scenario/measurables.js';
 import { readCell, saysNothing } from './read-cell.js';
 import type { LogReading, Oddity } from './water-log.js';
@@ -182,4 +182,50 @@ function interval({ low, high }: { low: number; high: number }, unit: string): s
   if (low === -Infinity) return `at most ${digits(high)}${of}`;
   if (high === Infinity) return `at least ${digits(low)}${of}`;
   return `${digits(low)} to ${digits(high)}${of}`;
+}
+
+/** The kit that a column is read with on a date. */
+export function instrumentOn(use: Readings, date: string): Readings {
+  const change = use.changes?.filter(({ from }) => from <= date).at(-1);
+  if (change === undefined) return use;
+  const { kind, reads, vessel } = use;
+  const { unit, steps, resolution } = change;
+  return {
+    ...{ kind, reads, vessel, unit },
+    ...(steps === undefined ? {} : { steps }),
+    ...(resolution === undefined ? {} : { resolution }),
+  };
+}
+
+/** Readings that tell a step, and steps that are looked for, in the unit of the column. */
+const stepsSought = { least: 20, sizes: [100, 50, 20, 10, 5, 2, 1, 0.5, 0.25, 0.2, 0.1] } as const;
+
+/** Columns whose numbers are all whole multiples of a step that the map does not give: their readings are less exact. */
+export function coarseSteps(readings: readonly LogReading[], { columns, header }: LogMap): readonly Oddity[] {
+  return [...columns].flatMap(([column, use]): Oddity[] => {
+    if (
+      use.kind !== 'readings' ||
+      use.reads === 'temperature' ||
+      use.steps !== undefined ||
+      use.changes !== undefined
+    )
+      return [];
+    const own = readings.filter(
+      (reading) => reading.column === column && /^\d+(?:[.,]\d+)?$/.test(reading.text),
+    );
+    const values = own.map(({ text }) => Number(text.replace(',', '.')));
+    const decimals = own.reduce((most, { text }) => Math.max(most, text.split(/[.,]/)[1]?.length ?? 0), 0);
+    const taken = use.resolution ?? pow10(-decimals);
+    const isMultiple = (value: number, size: number): boolean =>
+      Math.abs(value / size - Math.round(value / size)) < 1e-6;
+    const size = stepsSought.sizes.find(
+      (each) =>
+        each > 1.5 * taken &&
+        values.filter((value) => isMultiple(value, each)).length >= 0.97 * values.length,
+    );
+    if (size === undefined || values.length < stepsSought.least || new Set(values).size < 3) return [];
+    const problem = `steps are really ${size}: ${own.length} readings`;
+    const done = `read as exact to ${taken}; with resolution: ${size} in the map they are not`;
+    return [{ row: header, column, text: column, problem, done }];
+  });
 }

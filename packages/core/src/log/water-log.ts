@@ -38,6 +38,15 @@ export interface LogNote {
   readonly text: string;
 }
 
+/** Something done to the system that the log tells of: a line as a system file writes it; `row` of the file, 1-based. */
+export interface LogAction {
+  readonly date: string;
+  readonly row: number;
+  /** As written. */
+  readonly text: string;
+  readonly line: string;
+}
+
 /** A value that is not as it should be, and what was done about it; `row` of the file, 1-based. */
 export interface Oddity {
   readonly row: number;
@@ -62,5 +71,9 @@ export interface WaterLog {
   readonly readings: readonly LogReading[];
   readonly feed: readonly LogFeed[];
   readonly notes: readonly LogNote[];
+  /** What was done, of columns that the map names as such: it is laid over the system file. */
+  readonly actions: readonly LogAction[];
+  /** Actions that the map adds, as JSON lines of a system file. */
+  readonly added: readonly string[];
   readonly oddities: readonly Oddity[];
 }

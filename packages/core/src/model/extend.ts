@@ -31,6 +31,7 @@ const quantities = [
     'degradable-settled',
     'refractory-settled',
     'saturation-index',
+    'conductivity',
   ],
   ...['evapotranspiration', 'top-up', 'discharge', 'rain-tank', 'rain-tank-spilled'],
 ];

@@ -12,7 +12,7 @@ import { intake, STATED_MASS } from '../processes/kernels/intake.js';
 import { leanDemand } from '../processes/kernels/lean-body.js';
 import { anyConditions } from '../processes/process.js';
 import type { Cohort } from '../scenario/scenario.js';
-import { offerOf } from './offer.js';
+import { offerOf } from '../scenario/offer.js';
 import { type Metabolism, scopeTo } from './scope.js';
 
 /** What a cohort makes of its feed on its first day, in sound water at the temperature for which its upkeep is stated. */

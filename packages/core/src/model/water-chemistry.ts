@@ -7,7 +7,7 @@ import {
   SPECIATION,
   type AcidBaseConstants,
 } from '../chemistry/acid-base.js';
-import { openIonicStrength } from '../chemistry/ions.js';
+import { type IonContent, openIonicStrength } from '../chemistry/ions.js';
 import type { Values } from '../library/values.js';
 import { waterState } from './layout.js';
 
@@ -71,19 +71,21 @@ export function openWaterChemistry(values: Values): (waters: Waters, vessel: num
   };
 }
 
+/** What is known of the ions in the water of a vessel, by the amounts in y and its volume, m3. */
+export function ionsIn(y: Float64Array, volume: number, vessel: number): IonContent {
+  const per = (component: keyof IonContent): number => y[waterState(vessel, component)] / volume;
+  return {
+    tan: per('tan'),
+    nitrite: per('nitrite'),
+    nitrate: per('nitrate'),
+    chloride: per('chloride'),
+    alkalinity: per('alkalinity'),
+    calcium: per('calcium'),
+  };
+}
+
 /** Opens the ionic strength of the water of a vessel, mol L-1, by the amounts in y and its volume, m3. */
 export function openVesselIons(values: Values): (y: Float64Array, volume: number, vessel: number) => number {
   const strength = openIonicStrength(values);
-  return (y, volume, vessel) => {
-    const per = (component: 'tan' | 'nitrite' | 'nitrate' | 'chloride' | 'alkalinity' | 'calcium'): number =>
-      y[waterState(vessel, component)] / volume;
-    return strength({
-      tan: per('tan'),
-      nitrite: per('nitrite'),
-      nitrate: per('nitrate'),
-      chloride: per('chloride'),
-      alkalinity: per('alkalinity'),
-      calcium: per('calcium'),
-    });
-  };
+  return (y, volume, vessel) => strength(ionsIn(y, volume, vessel));
 }

@@ -36,7 +36,11 @@ export function manifestOf(run: Run): Manifest {
     scenario: scenarioHash(run.model.scenario),
     integrator: run.integrator,
     tolerance: run.tolerance,
-    seed: run.model.scenario.rules.some(({ kit }) => kit.error) ? run.model.scenario.seed : null,
+    seed: run.model.scenario.rules.some((rule) =>
+      [rule, ...(rule.also?.conditions ?? [])].some(({ kit }) => kit.error),
+    )
+      ? run.model.scenario.seed
+      : null,
     given: [...new Set(run.model.scenario.overrides.map(({ id }) => id))].sort(),
   };
 }

@@ -3,10 +3,11 @@ import { dateAt } from '../base/calendar.js';
 import { InputError } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
 import { sum } from '../base/sum.js';
+import { openConductivity } from '../chemistry/conductivity.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import type { StreamKind } from '../model/streams.js';
-import { openWaterChemistry, type WaterChemistry } from '../model/water-chemistry.js';
+import { ionsIn, openWaterChemistry, type WaterChemistry } from '../model/water-chemistry.js';
 import { type WaterComponent, waterComponents } from '../processes/components.js';
 import type { SampledRun, Run, Sample } from '../run/run.js';
 
@@ -59,6 +60,8 @@ function derived(
   const at = chemistry(run, vessel, chemistryOf);
   const { parameters } = run.model;
   let molar: number | undefined;
+  let conductivity: ReturnType<typeof openConductivity> | undefined;
+  const conductivityOf = () => (conductivity ??= openConductivity(parameters));
   const gramsPerMol = (): number =>
     (molar ??= parameters.value('molar.carbon') + parameters.value('molar.oxygen-gas'));
   return [
@@ -66,6 +69,11 @@ function derived(
     { quantity: 'un-ionised-ammonia', unit: 'mg N/L', value: (_, i) => at(i).ammonia },
     { quantity: 'carbon-dioxide', unit: 'mg/L', value: (_, i) => at(i).carbonDioxide * gramsPerMol() },
     { quantity: 'saturation-index', unit: '1', value: (_, i) => at(i).saturationIndex },
+    {
+      quantity: 'conductivity',
+      unit: 'mS/cm',
+      value: ({ y, volume }) => conductivityOf()(ionsIn(y, volume[vessel], vessel)),
+    },
     { quantity: 'temperature', unit: 'degC', value: (sample) => sample.temperature[vessel] },
     { quantity: 'volume', unit: 'm3', value: (sample) => sample.volume[vessel] },
   ];

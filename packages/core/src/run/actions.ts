@@ -39,6 +39,9 @@ function shareOf({ model, state }: RunParts, cohort: number, share: number, numb
   return Math.min(1, number / there);
 }
 
+/** A number of fish in words: whole fish, though a run counts the mean of many. */
+const fishCount = (number: number): string => `${Math.round(number)} fish`;
+
 /** Two numbers of fish that are the same number of whole fish: some died since the number was planned. */
 const halfFish = 0.5;
 
@@ -55,7 +58,7 @@ function takeFish(
   const share = shareOf(parts, cohort, action.share, action.number);
   const { mass, number, fat } = parts.model.layout.fish[cohort];
   const { y } = parts.state;
-  const text = `${(share * y[number]).toFixed(1)} fish, ${grams(share * y[mass])}`;
+  const text = `${fishCount(share * y[number])}, ${grams(share * y[mass])}`;
   const less = action.number !== undefined && action.number - y[number] >= halfFish;
   const short = less ? `${action.number} fish were asked for` : undefined;
   parts.ledger.post(account, mass, -share * y[mass]);
@@ -217,7 +220,7 @@ const grade: Effect<ActionOf<'grade'>> = (parts, action) => {
     parts.ledger.post('graded fish', group.number, sign * number);
     parts.ledger.post('graded fish', group.fat, sign * fat);
   }
-  return [action.cohort, `${number.toFixed(1)} fish, ${grams(mass)}, to ${action.to}`];
+  return [action.cohort, `${fishCount(number)}, ${grams(mass)}, to ${action.to}`];
 };
 
 const topUp: Effect<ActionOf<'top-up'>> = ({ model, state }, { dailyCap, weeklyCap, stopped }) => {

@@ -150,9 +150,10 @@ export class Driver {
     const { time } = state;
     const acted = this.act(time);
     if (boundary || acted) this.fishWatch.noted();
-    if (boundary || acted || morning) segments.morning(Math.floor(time + INSTANT), time, state.y);
+    const day = Math.floor(time + INSTANT);
+    const salted = (boundary || acted || morning) && segments.morning(day, time, state.y);
     // After a true jump the old step is far too long: begin again with a small one.
-    if (this.settle(time) || acted || jumped) this.integrator.restart();
+    if (this.settle(time) || acted || jumped || salted) this.integrator.restart();
     this.lookAtEvents(told);
     if (atMark && ++state.marks > CHATTER) {
       state.outcome = { kind: 'chattering', time, advice: adviceFor('chattering') };

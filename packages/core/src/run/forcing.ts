@@ -6,7 +6,7 @@ import type { Regime } from '../model/model.js';
 import { scopeTo } from '../model/scope.js';
 import { valueInMonth } from '../scenario/value-on.js';
 import { pressureShare } from '../weather/penman-monteith.js';
-import type { Offer } from '../model/offer.js';
+import type { Offer } from '../scenario/offer.js';
 import type { Conditions } from '../processes/process.js';
 import type { DailyValue } from '../scenario/scenario.js';
 

@@ -10,8 +10,14 @@ import type { CropClock } from './crop-clock.js';
 import { type Day, openCoefficients, setWeather } from './forcing.js';
 import type { Hydraulics, WaterEvent } from './hydraulics.js';
 import { concentrationsOf } from './ledger.js';
-import { offerOf } from '../model/offer.js';
+import { offerOf } from '../scenario/offer.js';
 import type { Operation } from './operation.js';
+
+/**
+ * Share of the larger of two ionic strengths, of a morning and the one before, beyond which what rates depend on has jumped:
+ * water that was all but dry and is filled again does so by three quarters, a weekly dose by less than a third.
+ */
+const IONS_JUMP = 1 / 3;
 
 /** Whether a clock is in its on-phase; no clock is always on. On-phases are half-open [on, off). */
 export function within(timer: Timer | undefined, time: number): boolean {
@@ -68,13 +74,21 @@ export class Segments {
     this.covered = model.parameters.value('water.covered-coefficient');
   }
 
-  /** The morning of a day: its weather, evapotranspiration by the ages of the crops at a time, rations and ions by y. */
-  morning(weatherOf: number, time: number, y: Float64Array): void {
+  /**
+   * The morning of a day: its weather, evapotranspiration by the ages of the crops at a time, rations and ions by y.
+   * Returns whether the ions of a water are others by far than those held until then: what rates depend on jumps.
+   */
+  morning(weatherOf: number, time: number, y: Float64Array): boolean {
     const { model, day, crops, operation, hydraulics } = this.setting;
     const { scenario, layout } = model;
     setWeather(model, weatherOf, day);
-    for (let vessel = 0; vessel < scenario.vessels.length; vessel++)
-      day.ionic[vessel] = this.ionsOf(y, hydraulics.water.volume[vessel], vessel);
+    let jumped = false;
+    for (let vessel = 0; vessel < scenario.vessels.length; vessel++) {
+      const held = day.ionic[vessel];
+      const ionic = this.ionsOf(y, hydraulics.water.volume[vessel], vessel);
+      if (Math.abs(ionic - held) > IONS_JUMP * Math.max(ionic, held)) jumped = true;
+      day.ionic[vessel] = ionic;
+    }
     scenario.vessels.forEach((vessel, index) => {
       day.evaporation[index] = day.et0 * (this.open * vessel.open + this.covered * vessel.covered);
     });
@@ -89,6 +103,7 @@ export class Segments {
       const { fed, share } = offerOf(operation.ration[cohort], y[mass], y[number]);
       day.offered[cohort] = { fed: fed * operation.factor[cohort], share: share * operation.factor[cohort] };
     });
+    return jumped;
   }
 
   /** Settles the water for the segment that starts at a time and sets its regime. Returns what the water did. */

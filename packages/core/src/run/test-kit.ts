@@ -3,9 +3,10 @@ import { normalQuantile } from '../base/normal.js';
 import type { WaterComponent } from '../processes/components.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
-import { waterChemistry } from '../model/water-chemistry.js';
+import { openConductivity } from '../chemistry/conductivity.js';
+import { ionsIn, waterChemistry } from '../model/water-chemistry.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
-import type { Measurable, TestKit } from '../scenario/scenario.js';
+import type { Measurable, TestKit, Watched } from '../scenario/scenario.js';
 
 /** The water of a system at a moment. */
 export interface Waters {
@@ -31,10 +32,10 @@ const components: Readonly<Record<Dissolved, WaterComponent>> = {
 };
 
 /**
- * What is truly there: g m-3 (nitrogen as N), eq m-3, pH, degC or m3. Not finite where a vessel is dry
+ * What is truly there: g m-3 (nitrogen as N), eq m-3, pH, degC, m3 or mS cm-1 (estimated). Not finite where a vessel is dry
  * or its water has no pH from 0 to 14.
  */
-export function trueValue(read: Measurable, waters: Waters, vessel: number): number {
+export function trueValue(read: Measurable | 'conductivity', waters: Waters, vessel: number): number {
   switch (read) {
     case 'pH':
       return waterChemistry(waters.model.parameters, waters, vessel).pH;
@@ -42,6 +43,8 @@ export function trueValue(read: Measurable, waters: Waters, vessel: number): num
       return waters.temperature[vessel];
     case 'volume':
       return waters.volume[vessel];
+    case 'conductivity':
+      return openConductivity(waters.model.parameters)(ionsIn(waters.y, waters.volume[vessel], vessel));
     default:
       return waters.y[waterState(vessel, components[read])] / waters.volume[vessel];
   }
@@ -72,7 +75,7 @@ export function readingOf(kit: TestKit, value: number, random: () => number): nu
 }
 
 /** A reading or a level in words, four digits: `2.25 mg N/L`; alkalinity in degrees of hardness as well. */
-export function describeReading(read: Measurable, value: number): string {
+export function describeReading(read: Watched, value: number): string {
   const digits = (number: number): string => String(Number(number.toPrecision(4)));
   const unit = unitOfMeasurable[read];
   const text = unit === '' ? digits(value) : `${digits(value)} ${unit}`;

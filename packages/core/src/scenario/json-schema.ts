@@ -29,12 +29,15 @@ function added(key: string, schema: Json): [string, Json][] {
   return isBox(schema) && schema['type'] === 'array' ? [[`${key}+`, schema]] : [];
 }
 
+/** Name of the schema. It is no address: nothing is fetched by it. The number is that of the form of a system file. */
+const schemaId = 'urn:leat:system-file:1';
+
 /**
- * JSON Schema (draft 2020-12) of a system file, for editors, made from the definitions that read it.
+ * JSON Schema (draft-07, which editors of YAML know) of a system file, for editors, made from the definitions that read it.
  * A file that includes another is held to the same keys and kinds, but need not be complete.
  */
 export function scenarioJsonSchema(): Record<string, unknown> {
-  const made = z.toJSONSchema(fileSchema, { io: 'input', target: 'draft-2020-12' });
+  const made = z.toJSONSchema(fileSchema, { io: 'input', target: 'draft-7' });
   const { $schema, ...whole } = JSON.parse(JSON.stringify(made)) as Box;
   const over = loosened(whole) as Box;
   const sections = Object.entries(over['properties'] as Box).flatMap(([key, schema]) => [
@@ -43,10 +46,11 @@ export function scenarioJsonSchema(): Record<string, unknown> {
   ]);
   return {
     $schema,
+    $id: schemaId,
     title: 'Leat system file',
-    $defs: { whole, over: { ...over, properties: Object.fromEntries(sections) as Box } },
+    definitions: { whole, over: { ...over, properties: Object.fromEntries(sections) as Box } },
     if: { required: ['include'] },
-    then: { $ref: '#/$defs/over' },
-    else: { $ref: '#/$defs/whole' },
+    then: { $ref: '#/definitions/over' },
+    else: { $ref: '#/definitions/whole' },
   };
 }

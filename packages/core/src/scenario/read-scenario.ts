@@ -15,12 +15,14 @@ import { readOverrides } from './sections/parameters.js';
 import { completePumps, parsePumps } from './sections/pumps.js';
 import { withRoots } from './sections/roots.js';
 import { readRules } from './sections/rules.js';
+import { type FileDisplay, readDisplay } from './sections/display.js';
 import { readPrices } from './sections/prices.js';
 import { readRun } from './sections/run.js';
 import { readStart } from './sections/start.js';
 import { readSeasons } from './sections/seasons.js';
 import { readCohorts, readPlantings } from './sections/stock.js';
 import { readSupply } from './sections/top-up.js';
+import { understood } from './sections/other-words.js';
 import { readVessels } from './sections/vessels.js';
 import { readWaters } from './sections/waters.js';
 import { rememberRead } from './read-before.js';
@@ -51,6 +53,8 @@ export interface ReadOptions {
 export interface ScenarioReading {
   readonly scenario: Scenario;
   readonly resolved: ResolvedTree;
+  /** How the file wants its results told; absent: it does not say. */
+  readonly display?: FileDisplay;
   /** Ids of the numbers of the tables that the reading used (surfaces, waters, lengths of crops ...). */
   readonly used: readonly string[];
   /** What was assumed for want of data, one line each. */
@@ -193,11 +197,12 @@ export interface OpenScenario {
 export function openScenarioText(text: string, given: ReadOptions): OpenScenario {
   const options = given.load === undefined ? given : { ...given, load: boundedLoad(given.load) };
   const faults: Fault[] = [];
-  const tree = readTree(text, options, faults);
+  const { tree, notes: words } = understood(readTree(text, options, faults));
   const { overrides, parameters, faults: overrideFaults, notes } = readOverrides(tree, options);
   const reader = new ScenarioReader(tree, parameters, options.load);
-  reader.notes.push(...notes);
+  reader.notes.push(...words, ...notes);
   const scenario = readSections(reader, options, overrides);
+  const display = readDisplay(reader);
   // The step of `--every` was put into the tree as a setting.
   const atOption = (fault: Fault): Fault => {
     const { key, ...rest } = fault;
@@ -209,7 +214,10 @@ export function openScenarioText(text: string, given: ReadOptions): OpenScenario
   rememberRead(scenario);
   const resolved = resolveTree(tree, reader.defaults, compact({ days: options.days }));
   return {
-    reading: { scenario, resolved, used: parameters.used(), notes: reader.notes },
+    reading: {
+      ...{ scenario, resolved, used: parameters.used(), notes: reader.notes },
+      ...compact({ display }),
+    },
     again: (others) => {
       const fresh = new ScenarioReader(tree, others, given.load);
       const read = readSections(fresh, options, overrides);

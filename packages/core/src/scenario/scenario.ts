@@ -311,6 +311,12 @@ export interface TimedAction {
 export type Measurable =
   'ammonia' | 'nitrite' | 'nitrate' | 'pH' | 'alkalinity' | 'oxygen' | 'temperature' | 'chloride' | 'volume';
 
+/**
+ * What a rule may read: what a kit measures in water, electrical conductivity as estimated from the ions, the mean mass of
+ * the fish of a group, and the water in the rain tank.
+ */
+export type Watched = Measurable | 'conductivity' | 'fish-mass' | 'rain-tank';
+
 /** How readings are taken. */
 export interface TestKit {
   /** Days from one reading to the next, whole, the first on day 0. */
@@ -321,15 +327,27 @@ export interface TestKit {
   readonly error?: { readonly kind: 'relative' | 'absolute'; readonly deviation: number };
 }
 
-/** Something done when a reading passes a `level`, in the internal unit of what is read. */
-export interface Rule {
-  readonly read: Measurable;
+/** A reading beyond a `level`, in the internal unit of what is read. */
+export interface RuleCondition {
+  readonly read: Watched;
+  /** The vessel whose water is read; of `fish-mass` the group of fish; of `rain-tank` nothing: ''. */
   readonly vessel: string;
   readonly side: 'above' | 'below';
+  /** In the internal unit of what is read. */
   readonly level: number;
   /** Where the reading must get to before the rule lets go; absent: back to the level itself. */
   readonly until?: number;
+  /** How it is read; the days of reading are those of the rule. */
   readonly kit: TestKit;
+}
+
+/** Something done when a reading passes a level, or all or any of several do. */
+export interface Rule extends RuleCondition {
+  /**
+   * Further conditions, read on the same days. `all`: the rule acts when every one holds and lets go when one is past its
+   * `until`; `any`: it acts when one holds and lets go when every one is past its.
+   */
+  readonly also?: { readonly how: 'all' | 'any'; readonly conditions: readonly RuleCondition[] };
   readonly doing: readonly Action[];
   /** Done when the rule lets go. */
   readonly undoing: readonly Action[];

@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
+import type { Display } from '../display/display.js';
 import { short } from '../text/names.js';
-import { shown } from '../text/numbers.js';
 import type { CourseDrawing, Domain } from './courses.js';
 import type { Maker } from './document.js';
 import { type Frame, plotFrame } from './frame.js';
@@ -83,14 +83,17 @@ const area = (strip: readonly Strip[], fill: string): Plot.Markish =>
   Plot.areaY(strip, { x: 't', y1: 'low', y2: 'high', fill });
 
 /** Names of the lines behind their last values. */
-function endLabels({ course, vertical, horizontal, colours, frame }: CourseDrawing): Plot.Markish {
+function endLabels(
+  { display }: Maker,
+  { course, vertical, horizontal, colours, frame }: CourseDrawing,
+): Plot.Markish {
   const [low, high] = vertical;
   const perPixel = (high - low) / (frame.height - frame.top - frame.bottom);
   const lastOf = (values: readonly number[]): number =>
     values.filter((value) => !Number.isNaN(value)).at(-1) ?? low;
   const ends =
     course.batches === true
-      ? [batchesEnd(course.lines, lastOf, colours)]
+      ? [batchesEnd(course.lines, lastOf, colours, display)]
       : course.lines.map(({ name, values }, i) => ({
           ...{ name, value: lastOf(values), at: lastOf(values), colour: lineColour(colours, i) },
         }));
@@ -105,7 +108,7 @@ function endLabels({ course, vertical, horizontal, colours, frame }: CourseDrawi
   const texts = ends.map(({ name, value, colour }, i) => ({
     x: horizontal[1],
     y: places[i],
-    text: one ? `${short(name, room)}\n${shown(value)}` : `${short(name, room)} ${shown(value)}`,
+    text: `${short(name, room)}${one ? '\n' : ' '}${display.number(value)}`,
     colour,
   }));
   return Plot.text(texts, {
@@ -119,9 +122,10 @@ function batchesEnd(
   lines: CourseDrawing['course']['lines'],
   lastOf: (values: readonly number[]) => number,
   colours: Colours,
+  { words }: Display,
 ): { name: string; value: number; at: number; colour: string } {
   const value = lines.reduce((total, { values }) => total + lastOf(values), 0);
-  const name = lines.length === 1 ? '1 batch' : `${lines.length} batches`;
+  const name = words.pictures.batches(lines.length);
   return { name, value, at: value / Math.max(1, lines.length), colour: colours.crop };
 }
 
@@ -167,13 +171,16 @@ export function coursePicture(maker: Maker, drawing: CourseDrawing): Element {
     marks: [
       ...behind,
       Plot.gridY({ stroke: colours.grid, strokeOpacity: 1, ticks: 4 }),
-      Plot.axisY({ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters }),
-      dateAxis(drawing.startDate, horizontal, { fontSize: frame.letters, stroke: colours.soft }),
+      Plot.axisY({
+        ...{ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters },
+        ...(maker.display.ticks !== undefined && { tickFormat: maker.display.ticks }),
+      }),
+      dateAxis(maker, drawing.startDate, horizontal, { fontSize: frame.letters, stroke: colours.soft }),
       Plot.ruleY([vertical[0]], { stroke: colours.soft, strokeWidth: 1 }),
       ...faint,
       ...lines,
-      ...limitMarks(drawing),
-      endLabels(drawing),
+      ...limitMarks(maker, drawing),
+      endLabels(maker, drawing),
     ],
   });
 }

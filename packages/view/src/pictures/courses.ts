@@ -1,4 +1,5 @@
 import type { LimitResult, RunAccount, SeriesBands } from '@leat/core';
+import { type Display, plainDisplay } from '../display/display.js';
 import { boundLabel } from '../text/limits.js';
 import { placeOf, plain, quantityOf } from '../text/names.js';
 import type { LevelMark, Stand } from './drawn-system.js';
@@ -55,37 +56,47 @@ export interface CourseSet {
   readonly runs: readonly (Course | undefined)[];
 }
 
-interface Kind {
-  readonly title: string;
-  readonly quantity: string;
-  readonly fromZero: boolean;
-}
-
-const inWater: readonly Kind[] = [
-  { title: 'Total ammonia (TAN)', quantity: 'tan', fromZero: true },
-  { title: 'Free (un-ionised) ammonia', quantity: 'un-ionised-ammonia', fromZero: true },
-  { title: 'Nitrite', quantity: 'nitrite', fromZero: true },
-  { title: 'Nitrate', quantity: 'nitrate', fromZero: true },
-  { title: 'pH', quantity: 'pH', fromZero: false },
-  { title: 'Alkalinity', quantity: 'alkalinity', fromZero: true },
-  { title: 'Oxygen', quantity: 'oxygen', fromZero: true },
-  { title: 'Chloride', quantity: 'chloride', fromZero: true },
-];
+/** What is drawn of the water of fish, and whether its axis starts at 0. */
+const inWater = [
+  { quantity: 'tan', fromZero: true },
+  { quantity: 'un-ionised-ammonia', fromZero: true },
+  { quantity: 'nitrite', fromZero: true },
+  { quantity: 'nitrate', fromZero: true },
+  { quantity: 'pH', fromZero: false },
+  { quantity: 'alkalinity', fromZero: true },
+  { quantity: 'oxygen', fromZero: true },
+  { quantity: 'chloride', fromZero: true },
+] as const;
 
 /** Most lines of one picture; the rest are added up. */
 const mostLines = 5;
 
-const valuesOf = ({ series }: RunAccount, name: string): readonly number[] | undefined => {
-  const found = series.find((each) => each.name === name);
-  return found === undefined ? undefined : Array.from(found.values);
-};
+const found = ({ series }: RunAccount, name: string): RunAccount['series'][number] | undefined =>
+  series.find((each) => each.name === name);
 
-const unitOf = ({ series }: RunAccount, name: string): string =>
-  series.find((each) => each.name === name)?.unit ?? '';
+/** A factor or shift from the unit of a series to the one it is drawn in. */
+type Convert = (value: number) => number;
+
+const shownIn =
+  (display: Display, unit: string, quantity = ''): Convert =>
+  (value) =>
+    display.value(value, unit, quantity);
+
+/** A series in the unit it is drawn in. */
+function valuesOf(account: RunAccount, name: string, display: Display): readonly number[] | undefined {
+  const series = found(account, name);
+  return series === undefined
+    ? undefined
+    : Array.from(series.values, shownIn(display, series.unit, quantityOf(name)));
+}
+
+const unitOf = (account: RunAccount, name: string): string => found(account, name)?.unit ?? '';
 
 /** Lowest and highest of one quantity over all vessels at each time; undefined where only one has it. */
-function rangeOf({ series, time }: RunAccount, quantity: string): Course['range'] {
-  const courses = series.filter(({ name }) => quantityOf(name) === quantity).map(({ values }) => values);
+function rangeOf({ series, time }: RunAccount, quantity: string, display: Display): Course['range'] {
+  const courses = series
+    .filter(({ name }) => quantityOf(name) === quantity)
+    .map(({ values, unit }) => Array.from(values, shownIn(display, unit, quantity)));
   if (courses.length < 2) return undefined;
   const known = time.map((_, i) =>
     courses.map((values) => values[i]).filter((value) => !Number.isNaN(value)),
@@ -112,7 +123,7 @@ function strictest(limits: readonly LimitResult[], direction: 'above' | 'below')
 }
 
 /** The strictest limits on a quantity: for fish where they live, for crops in any vessel; above and below. */
-function limitsOn({ limits }: RunAccount, quantity: string, place: string): CourseLimit[] {
+function limitsOn({ limits }: RunAccount, quantity: string, place: string, display: Display): CourseLimit[] {
   const fitting = limits.filter((limit) => limit.quantity === quantity && isDrawn(limit));
   const groups = [
     fitting.filter((limit) => !isCrop(limit) && limit.place === place),
@@ -121,8 +132,10 @@ function limitsOn({ limits }: RunAccount, quantity: string, place: string): Cour
   return (['above', 'below'] as const).flatMap((direction) => {
     const found = groups.flatMap((group) => strictest(group, direction) ?? []);
     return [...new Set(found.map(({ value }) => value))].map((value) => {
-      const whom = found.filter((limit) => limit.value === value).map((limit) => limit.whom);
-      return { value, direction, text: boundLabel(direction, whom) };
+      const alike = found.filter((limit) => limit.value === value);
+      const whom = alike.map((limit) => limit.whom);
+      const drawn = display.value(value, alike[0].unit, quantity);
+      return { value: drawn, direction, text: boundLabel(direction, whom, display) };
     });
   });
 }
@@ -133,39 +146,44 @@ function homeOf({ keys }: RunAccount): string | undefined {
   return key === undefined ? undefined : placeOf(key);
 }
 
-function waterCourse({ account }: CourseRun, quantity: string): Course | undefined {
+function waterCourse({ account }: CourseRun, quantity: string, display: Display): Course | undefined {
   const home = homeOf(account);
   if (home === undefined) return undefined;
   const series = `${quantity}@${home}`;
-  const values = valuesOf(account, series);
+  const values = valuesOf(account, series, display);
   if (values === undefined) return undefined;
-  const range = rangeOf(account, quantity);
+  const range = rangeOf(account, quantity, display);
   return {
     time: account.time,
     lines: [{ name: home, values }],
     ...(range !== undefined && { range }),
-    limits: limitsOn(account, quantity, home),
+    limits: limitsOn(account, quantity, home, display),
     series,
   };
 }
 
-const marked = ({ value, text }: LevelMark): CourseLimit => ({ value, direction: 'mark', text });
-
-function levelCourse({ account, system }: CourseRun): Course | undefined {
+function levelCourse({ account, system }: CourseRun, display: Display): Course | undefined {
   const series = account.keys.find((name) => quantityOf(name) === 'volume');
-  const values = series === undefined ? undefined : valuesOf(account, series);
+  const values = series === undefined ? undefined : valuesOf(account, series, display);
   if (series === undefined || values === undefined) return undefined;
-  const limits = (system?.levels ?? []).map(marked);
+  const limits = (system?.levels ?? []).map(({ value, text }) => ({
+    ...{ value: display.value(value, 'm3'), text },
+    direction: 'mark' as const,
+  }));
   return { time: account.time, lines: [{ name: placeOf(series), values }], limits, series };
 }
 
-/** Lines of one quantity at every place of some keys, in thousandths; the smallest of many are added up. */
-function stockCourse({ account }: CourseRun, quantity: string): Course | undefined {
+/** Masses in g as they are drawn: in kg, or what stands for it. */
+const inKilograms = (grams: ArrayLike<number>, display: Display): readonly number[] =>
+  Array.from(grams, (mass) => display.value(mass / 1000, 'kg'));
+
+/** Lines of one quantity at every place of some keys, kg for g; the smallest of many are added up. */
+function stockCourse({ account }: CourseRun, quantity: string, display: Display): Course | undefined {
   const lines = account.keys
     .filter((name) => quantityOf(name) === quantity)
     .map((name) => ({
       name: placeOf(name),
-      values: (valuesOf(account, name) ?? []).map((value) => value / 1000),
+      values: inKilograms(found(account, name)?.values ?? [], display),
     }));
   if (lines.length === 0) return undefined;
   if (lines.length <= mostLines) return { time: account.time, lines, limits: [] };
@@ -173,69 +191,76 @@ function stockCourse({ account }: CourseRun, quantity: string): Course | undefin
   const ordered = [...lines].sort((a, b) => size(b) - size(a));
   const rest = ordered.slice(mostLines - 1);
   const values = account.time.map((_, i) => rest.reduce((total, line) => total + line.values[i], 0));
-  const others = { name: `${rest.length} others`, values };
+  const others = { name: display.words.pictures.others(rest.length), values };
   return { time: account.time, lines: [...ordered.slice(0, mostLines - 1), others], limits: [] };
 }
 
 /** What stands of one crop, kg dry: a line a batch, or all of it where batches are not known (a saved document). */
-function standCourse({ account, system }: CourseRun, planting: string): Course | undefined {
+function standCourse({ account, system }: CourseRun, planting: string, display: Display): Course | undefined {
   const { time } = account;
   const stand = system?.stands.find((each) => each.planting === planting);
-  const kilograms = (values: readonly number[]): readonly number[] => values.map((value) => value / 1000);
+  const words = display.words.pictures;
   if (stand !== undefined) {
-    const lines = stand.batches.map((values, i) => ({ name: `batch ${i + 1}`, values: kilograms(values) }));
+    const lines = stand.batches.map((values, i) => ({
+      name: words.batch(i + 1),
+      values: inKilograms(values, display),
+    }));
     return { time, lines, limits: [], batches: true };
   }
-  const values = valuesOf(account, `crop-mass@${planting}`);
+  const values = found(account, `crop-mass@${planting}`)?.values;
   return values === undefined
     ? undefined
-    : { time, lines: [{ name: 'all of it', values: kilograms(values) }], limits: [] };
+    : { time, lines: [{ name: words.allOfIt, values: inKilograms(values, display) }], limits: [] };
 }
 
 /** A small panel for each crop of any run, in the order in which they come. */
-function standSets(runs: readonly CourseRun[]): readonly CourseSet[] {
+function standSets(runs: readonly CourseRun[], display: Display): readonly CourseSet[] {
   const plantings = runs.flatMap(({ account }) =>
     account.keys.filter((name) => quantityOf(name) === 'crop-mass').map(placeOf),
   );
   return [...new Set(plantings)].map((planting) => ({
-    title: `Crops: ${plain(planting)}`,
-    ...{ quantity: 'crop-mass', unit: 'kg dry', fromZero: true, panel: true },
-    runs: runs.map((run) => standCourse(run, planting)),
+    title: display.words.pictures.crops(plain(planting, display)),
+    ...{ quantity: 'crop-mass', unit: display.unit('kg dry'), fromZero: true, panel: true },
+    runs: runs.map((run) => standCourse(run, planting, display)),
   }));
 }
 
-function feedCourse({ account }: CourseRun): Course | undefined {
-  const values = account.keys.includes('feed@system') ? valuesOf(account, 'feed@system') : undefined;
+function feedCourse({ account }: CourseRun, display: Display): Course | undefined {
+  const values = account.keys.includes('feed@system') ? valuesOf(account, 'feed@system', display) : undefined;
   if (values === undefined) return undefined;
-  return { time: account.time, lines: [{ name: 'all fish', values }], limits: [], series: 'feed@system' };
+  const lines = [{ name: display.words.pictures.allFish, values }];
+  return { time: account.time, lines, limits: [], series: 'feed@system' };
 }
 
-/** Every quantity that a report draws, those that no run has left out. */
-export function courseSets(runs: readonly CourseRun[]): readonly CourseSet[] {
-  const water = inWater.map(({ title, quantity, fromZero }): CourseSet => {
+/** Every quantity that a report draws, those that no run has left out; values in the units they are shown in. */
+export function courseSets(
+  runs: readonly CourseRun[],
+  display: Display = plainDisplay,
+): readonly CourseSet[] {
+  const { titles } = display.words.pictures;
+  const water = inWater.map(({ quantity, fromZero }): CourseSet => {
     const series = runs.map(({ account }) => `${quantity}@${homeOf(account) ?? ''}`);
-    const unit = unitOf(runs[0].account, series[0]);
     return {
-      title,
-      quantity,
-      unit: unit === quantity ? '' : unit,
-      fromZero,
-      runs: runs.map((run) => waterCourse(run, quantity)),
+      ...{ title: titles[quantity], quantity, fromZero },
+      unit: display.unit(unitOf(runs[0].account, series[0]), quantity),
+      runs: runs.map((run) => waterCourse(run, quantity, display)),
     };
   });
-  const others: readonly CourseSet[] = [
-    { title: 'Water level', quantity: 'volume', unit: 'm³', fromZero: true, runs: runs.map(levelCourse) },
-    { title: 'Feed given', quantity: 'feed', unit: 'g/d', fromZero: true, runs: runs.map(feedCourse) },
-    {
-      title: 'Fish',
-      quantity: 'fish-mass',
-      unit: 'kg',
-      fromZero: true,
-      runs: runs.map((run) => stockCourse(run, 'fish-mass')),
-    },
+  const set = (
+    quantity: 'volume' | 'feed' | 'fish-mass',
+    unit: string,
+    courseOf: (run: CourseRun) => Course | undefined,
+  ): CourseSet => ({
+    ...{ title: titles[quantity], quantity, unit: display.unit(unit), fromZero: true },
+    runs: runs.map(courseOf),
+  });
+  const others = [
+    set('volume', 'm³', (run) => levelCourse(run, display)),
+    set('feed', 'g/d', (run) => feedCourse(run, display)),
+    set('fish-mass', 'kg', (run) => stockCourse(run, 'fish-mass', display)),
   ];
-  return [...water, ...others, ...standSets(runs)].filter((set) =>
-    set.runs.some((course) => course !== undefined),
+  return [...water, ...others, ...standSets(runs, display)].filter((each) =>
+    each.runs.some((course) => course !== undefined),
   );
 }
 

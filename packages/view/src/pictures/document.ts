@@ -1,3 +1,5 @@
+import { type Display, plainDisplay } from '../display/display.js';
+
 /** What may stand in an element: text stands as text, whatever it says. */
 export type Child = Node | string;
 type Attributes = Readonly<Record<string, string | number>>;
@@ -5,12 +7,14 @@ type Attributes = Readonly<Record<string, string | number>>;
 /** Builds a document of nodes, so that what comes from files can never be read as markup. */
 export interface Maker {
   readonly document: Document;
+  /** In which words and units what is made is told. */
+  readonly display: Display;
   /** An HTML element. */
-  html(tag: string, attributes?: Attributes, ...children: readonly Child[]): HTMLElement;
+  readonly html: (tag: string, attributes?: Attributes, ...children: readonly Child[]) => HTMLElement;
   /** An SVG element. */
-  svg(tag: string, attributes?: Attributes, ...children: readonly Child[]): SVGElement;
+  readonly svg: (tag: string, attributes?: Attributes, ...children: readonly Child[]) => SVGElement;
   /** An id that no other call gave. */
-  id(): string;
+  readonly id: () => string;
 }
 
 const svgSpace = 'http://www.w3.org/2000/svg' as const;
@@ -22,10 +26,11 @@ function filled<E extends Element>(element: E, attributes: Attributes, children:
 }
 
 /** A maker of elements of a document: that of a browser, or one that stands for it. */
-export function newMaker(document: Document): Maker {
+export function newMaker(document: Document, display: Display = plainDisplay): Maker {
   let ids = 0;
   return {
     document,
+    display,
     html: (tag, attributes = {}, ...children) => filled(document.createElement(tag), attributes, children),
     svg: (tag, attributes = {}, ...children) =>
       filled(document.createElementNS(svgSpace, tag), attributes, children),

@@ -25,16 +25,16 @@ export function eventsPicture(
     marginBottom: 26,
     style: { fontSize: '12px', background: 'none', color: colours.soft },
     x: { domain: [...days], label: null },
-    y: { domain: kinds, label: null, tickFormat: (kind: string) => short(plain(kind), 16) },
+    y: { domain: kinds, label: null, tickFormat: (kind: string) => short(plain(kind, maker.display), 16) },
     marks: [
       Plot.ruleY(kinds, { stroke: colours.grid }),
       Plot.axisY({
         tickSize: 0,
         label: null,
         fontSize: 12,
-        tickFormat: (kind: string) => short(plain(kind), 16),
+        tickFormat: (kind: string) => short(plain(kind, maker.display), 16),
       }),
-      dateAxis(startDate, days, { fontSize: 12 }),
+      dateAxis(maker, startDate, days, { fontSize: 12 }),
       Plot.tickX([...marks.values()], {
         ...{ x: 'time', y: 'kind', stroke: colours.water, strokeWidth: 2, insetTop: 4, insetBottom: 4 },
       }),

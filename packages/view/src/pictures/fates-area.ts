@@ -1,7 +1,6 @@
 import type { FatesOver } from '@leat/core';
 import * as Plot from '@observablehq/plot';
-import { shown } from '../text/numbers.js';
-import { short } from '../text/names.js';
+import { placedPhrase, short } from '../text/names.js';
 import type { Colours } from './palette.js';
 import type { Maker } from './document.js';
 import { fateColour } from './palette.js';
@@ -32,6 +31,7 @@ export function fatesArea(
   colours: Colours,
 ): Element {
   const { time, parts } = fates;
+  const { display } = maker;
   const base = time.map(() => 0);
   const place = ({ name }: { readonly name: string }): number => order.indexOf(name);
   const layers = [...parts]
@@ -53,7 +53,7 @@ export function fatesArea(
   const texts = named.map(({ name, end }, i) => ({
     x: days[1],
     y: places[i],
-    text: `${short(name.replace(/^kept in /, 'in '), 16)} ${shown(end.high - end.low)}`,
+    text: `${short(placedPhrase(name, display), 16)} ${display.number(end.high - end.low)}`,
   }));
   return Plot.plot({
     ...plotFrame(maker, frame, colours),
@@ -61,8 +61,11 @@ export function fatesArea(
     y: { domain: [0, most], label: null },
     marks: [
       Plot.gridY({ stroke: colours.grid, strokeOpacity: 1, ticks: 4 }),
-      Plot.axisY({ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters }),
-      dateAxis(startDate, days, { fontSize: frame.letters }),
+      Plot.axisY({
+        ...{ ticks: 4, tickSize: 0, label: null, fontSize: frame.letters },
+        ...(display.ticks !== undefined && { tickFormat: display.ticks }),
+      }),
+      dateAxis(maker, startDate, days, { fontSize: frame.letters }),
       ...layers.map(({ name, points }) =>
         Plot.areaY(points, {
           ...{ x: 't', y1: 'low', y2: 'high', fill: colours[fateColour(name)] },

@@ -1,6 +1,7 @@
 import type { PlotOptions } from '@observablehq/plot';
 import type { Maker } from './document.js';
 import type { Colours } from './palette.js';
+import { shortPath } from './short-path.js';
 
 /** Size of a picture and the room around its axes, px. */
 export interface Frame {
@@ -49,7 +50,7 @@ export function finished(maker: Maker, svg: Element, { title, description }: Tel
   for (const style of [...svg.querySelectorAll('style')]) style.remove();
   for (const path of [...svg.querySelectorAll('path')]) {
     const d = path.getAttribute('d');
-    if (d !== null) path.setAttribute('d', rounded(d));
+    if (d !== null) path.setAttribute('d', rounded(shortPath(d)));
   }
   for (const moved of [...svg.querySelectorAll('[transform]')]) {
     const move = moved.getAttribute('transform') ?? '';

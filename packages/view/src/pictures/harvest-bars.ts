@@ -1,6 +1,5 @@
 import type { MonthlyYield } from '@leat/core';
-import { monthNames } from '../text/verdict.js';
-import { shown } from '../text/numbers.js';
+import { type Display, plainDisplay } from '../display/display.js';
 import type { Maker } from './document.js';
 import type { Colours } from './palette.js';
 
@@ -21,9 +20,10 @@ const size = { width: 190, height: 104, top: 17, bottom: 18, letters: 12 } as co
 const mostNamed = 5;
 
 /** A month by its name, with the year where it is the first of the picture or a January. */
-export function monthLabel(month: string, first: boolean): string {
-  const name = monthNames[Number(month.slice(5, 7)) - 1];
-  return first || name === 'Jan' ? `${name} ${month.slice(2, 4)}` : name;
+export function monthLabel(month: string, first: boolean, { months }: Display = plainDisplay): string {
+  const number = Number(month.slice(5, 7));
+  const name = months[number - 1];
+  return first || number === 1 ? `${name} ${month.slice(2, 4)}` : name;
 }
 
 /** What was harvested, a bar for each month with its kilograms over it. */
@@ -49,9 +49,25 @@ export function harvestBars(maker: Maker, drawn: HarvestBars, colours: Colours):
     });
     return [
       ...(mass > 0 ? [rect] : []),
-      ...(mass > 0 && every === 1 ? [word(middle, base - tall - 4, colours.ink, shown(mass / 1000))] : []),
+      ...(mass > 0 && every === 1
+        ? [
+            word(
+              middle,
+              base - tall - 4,
+              colours.ink,
+              maker.display.number(maker.display.value(mass / 1000, 'kg')),
+            ),
+          ]
+        : []),
       ...(i % every === 0
-        ? [word(middle, size.height - 5, colours.soft, monthLabel(month, i === 0 && step * every > 40))]
+        ? [
+            word(
+              middle,
+              size.height - 5,
+              colours.soft,
+              monthLabel(month, i === 0 && step * every > 40, maker.display),
+            ),
+          ]
         : []),
     ];
   });

@@ -1,9 +1,9 @@
 import * as Plot from '@observablehq/plot';
-import { shown } from '../text/numbers.js';
 import type { Course, CourseLimit } from './courses.js';
 import type { Colours } from './palette.js';
 import type { CourseDrawing } from './courses.js';
 import type { Domain } from './courses.js';
+import type { Maker } from './document.js';
 import { spreadLabels } from './labels.js';
 
 /** Words with a rim of the ground, so that lines behind do not cross them out. */
@@ -48,7 +48,7 @@ function namePlace(drawing: CourseDrawing, { value, direction }: CourseLimit, pe
 }
 
 /** Bounds that fall inside the axis as lines with names, the others as words at the edge they lie beyond. */
-export function limitMarks(drawing: CourseDrawing): Plot.Markish[] {
+export function limitMarks({ display }: Maker, drawing: CourseDrawing): Plot.Markish[] {
   const { course, vertical, horizontal, colours, frame } = drawing;
   const [low, high] = vertical;
   const perPixel = (high - low) / (frame.height - frame.top - frame.bottom);
@@ -56,7 +56,7 @@ export function limitMarks(drawing: CourseDrawing): Plot.Markish[] {
     direction === 'mark' ? colours.soft : colours.limit;
   const inside = course.limits.filter(({ value }) => value >= low && value <= high);
   const beyond = course.limits.filter((limit) => !inside.includes(limit));
-  const label = (limit: CourseLimit): string => `${limit.text}: ${shown(limit.value)}`;
+  const label = (limit: CourseLimit): string => `${limit.text}: ${display.number(limit.value)}`;
   const wanted = [
     ...inside.map((limit) => namePlace(drawing, limit, perPixel)),
     ...beyond.map(({ value }): NamePlace => ({

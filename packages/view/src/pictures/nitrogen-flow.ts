@@ -1,6 +1,6 @@
 import type { NitrogenPaths } from '@leat/core';
 import { sankey, type SankeyLink, type SankeyNode } from 'd3-sankey';
-import { shown } from '../text/numbers.js';
+import { placedPhrase } from '../text/names.js';
 import type { Colours } from './palette.js';
 import type { Maker } from './document.js';
 import { fateColour } from './palette.js';
@@ -146,10 +146,7 @@ function names(
     const centres = group.map(({ y0 = 0, y1 = 0 }) => (y0 + y1) / 2);
     const places = spreadLabels(centres, lines * letters * 1.2 + 2, [letters, height - letters]);
     return group.map(({ x0 = 0, x1 = 0, y0 = 0, name, kind, value = 0 }, i) => {
-      const text = [
-        name.replace(/^kept in /, 'in ').replace(/^drawn from /, 'out of '),
-        `${shown(value)} g`,
-      ] as const;
+      const text = [placedPhrase(name, maker.display), maker.display.amount(value, 'g')] as const;
       if (kind === 'pool')
         return label(
           maker,

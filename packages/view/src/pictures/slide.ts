@@ -1,8 +1,10 @@
 import type { LimitResult } from '@leat/core';
+import { unitShown } from '@leat/core/units';
 import type { CourseLimit } from './courses.js';
 import { boundLabel } from '../text/limits.js';
 import { placeOf, quantityOf, quantityPhrase, seriesPhrase } from '../text/names.js';
-import { shown } from '../text/numbers.js';
+import { dateNames } from '../text/verdict.js';
+import { type Display, plainDisplay } from '../display/display.js';
 import type { Colours } from './palette.js';
 import { coursePicture } from './course-picture.js';
 import type { Frame } from './frame.js';
@@ -23,6 +25,8 @@ export interface Slide {
   readonly title: string;
   readonly time: readonly number[];
   readonly series: readonly SlideSeries[];
+  /** Date of day 0, `yyyy-mm-dd`: the axis has dates; without it, days. */
+  readonly startDate?: string;
   /** Those on what is drawn are drawn in. */
   readonly limits: readonly LimitResult[];
   readonly colours: Colours;
@@ -35,8 +39,23 @@ const margin = 28;
 /** Series whose largest values differ by more than this factor get axes of their own. */
 const mostApart = 12;
 
+/** A series in the unit it is shown in. */
+function inShownUnit(series: SlideSeries, display: Display): SlideSeries {
+  const quantity = quantityOf(series.name);
+  const unit = unitShown(series.unit, display.choice.units, quantity);
+  return {
+    ...series,
+    unit,
+    values: series.values.map((value) => display.value(value, series.unit, quantity)),
+  };
+}
+
 /** Limits on the series of one panel, each value once. */
-function limitsOn(series: readonly SlideSeries[], limits: readonly LimitResult[]): readonly CourseLimit[] {
+function limitsOn(
+  series: readonly SlideSeries[],
+  limits: readonly LimitResult[],
+  display: Display,
+): readonly CourseLimit[] {
   const found = limits.filter(
     (limit) => isDrawn(limit) && series.some(({ name }) => name === `${limit.quantity}@${limit.place}`),
   );
@@ -44,10 +63,10 @@ function limitsOn(series: readonly SlideSeries[], limits: readonly LimitResult[]
     [quantity, direction, value, whom].join('|');
   const once = new Map(found.map((limit) => [key(limit), limit]));
   const many = new Set(series.map(({ name }) => quantityOf(name))).size > 1;
-  return [...once.values()].map(({ quantity, direction, value, whom }) => ({
+  return [...once.values()].map(({ quantity, direction, value, unit, whom }) => ({
     direction,
-    value,
-    text: `${many ? `${quantityPhrase(quantity)}, ` : ''}${boundLabel(direction, [whom])}`,
+    value: display.value(value, unit, quantity),
+    text: `${many ? `${quantityPhrase(quantity, display)}, ` : ''}${boundLabel(direction, [whom], display)}`,
   }));
 }
 
@@ -69,21 +88,23 @@ function panelsOf(series: readonly SlideSeries[]): readonly (readonly SlideSerie
 }
 
 /** Name of a line: its place where all of a panel are of one quantity, else all of it. */
-function lineName(panel: readonly SlideSeries[], { name }: SlideSeries): string {
+function lineName(panel: readonly SlideSeries[], { name }: SlideSeries, display: Display): string {
   const one = new Set(panel.map((each) => quantityOf(each.name))).size === 1;
-  return one ? placeOf(name) : quantityPhrase(quantityOf(name));
+  return one ? placeOf(name) : quantityPhrase(quantityOf(name), display);
 }
 
 function panelPicture(
   maker: Maker,
   panel: readonly SlideSeries[],
-  { time, limits, colours }: Slide,
+  { time, limits, colours, startDate }: Slide,
   box: { readonly y: number; readonly height: number },
 ): Element[] {
-  const lines = panel.map((each) => ({ name: lineName(panel, each), values: each.values }));
-  const course = { time, lines, limits: limitsOn(panel, limits) };
+  const { display } = maker;
+  const lines = panel.map((each) => ({ name: lineName(panel, each, display), values: each.values }));
+  const course = { time, lines, limits: limitsOn(panel, limits, display) };
   const [{ unit, name }] = panel;
-  const fromZero = unit !== 'pH' && unit !== 'degC';
+  const told = display.words.text.unit(unit);
+  const fromZero = !['pH', 'degC', 'degF'].includes(unit);
   const frame: Frame = {
     width: width - 2 * margin,
     height: box.height - 24,
@@ -93,17 +114,18 @@ function panelPicture(
     course,
     vertical: domainOf({ fromZero, runs: [course] }),
     horizontal: [time[0], time[time.length - 1]],
+    ...(startDate !== undefined && { startDate }),
     colours,
     frame,
   });
   svg.setAttribute('x', String(margin));
   svg.setAttribute('y', String(box.y + 24));
-  const quantities = [...new Set(panel.map((each) => quantityPhrase(quantityOf(each.name))))];
+  const quantities = [...new Set(panel.map((each) => quantityPhrase(quantityOf(each.name), display)))];
   const names = quantities.length === 1 ? quantities[0] : quantities.join(', ');
   const label = maker.svg(
     'text',
     { x: margin + 4, y: box.y + 16, 'font-size': 17, 'font-weight': 600, fill: colours.soft },
-    unit === quantityOf(name) ? names : `${names}, ${unit}`,
+    told === '' || unit === quantityOf(name) ? names : `${names}, ${told}`,
   );
   return [label, svg];
 }
@@ -113,9 +135,11 @@ function panelPicture(
  * other. The same input gives the same bytes.
  * @param document what the picture is built in
  */
-export function slide(document: Document, asked: Slide): string {
-  const maker = newMaker(document);
-  const { title, time, series, colours } = asked;
+export function slide(document: Document, given: Slide, display: Display = plainDisplay): string {
+  const maker = newMaker(document, display);
+  const asked = { ...given, series: given.series.map((each) => inShownUnit(each, display)) };
+  const { title, time, series, colours, startDate } = asked;
+  const words = display.words.pictures;
   const panels = panelsOf(series);
   const each = (height - head - 26) / panels.length;
   const parts = panels.flatMap((panel, i) =>
@@ -131,14 +155,19 @@ export function slide(document: Document, asked: Slide): string {
     maker.svg(
       'text',
       { x: width - margin, y: height - 14, 'font-size': 15, 'text-anchor': 'end', fill: colours.soft },
-      'day of the run',
+      startDate === undefined
+        ? words.dayOfRun
+        : words.dayZero(dateNames(startDate, display)(0), startDate.slice(0, 4)),
     ),
   ]);
-  const ends = series.map(
-    ({ name, unit, values }) =>
-      `${seriesPhrase(name)} from ${shown(values[0])} to ${shown(values[values.length - 1])} ${unit}`,
+  const ends = series.map(({ name, unit, values }) =>
+    words.fromTo(
+      seriesPhrase(name, display),
+      display.number(values[0]),
+      `${display.number(values[values.length - 1])} ${display.words.text.unit(unit)}`,
+    ),
   );
-  const days = `day ${shown(time[0])} to ${shown(time[time.length - 1])}`;
+  const days = words.days(display.number(time[0]), display.number(time[time.length - 1]));
   const done = finished(maker, svg, { title, description: `${ends.join('; ')}; ${days}.` });
   return `${done.outerHTML}\n`;
 }

@@ -1,5 +1,6 @@
 import * as Plot from '@observablehq/plot';
-import { shown, valueText } from '../text/numbers.js';
+import { type Display, plainDisplay } from '../display/display.js';
+import { valueText } from '../text/numbers.js';
 import { askedInSweep, type AskedInSweep, type Sweep, type SweptQuantity } from '../text/sweep.js';
 import { type Maker, newMaker } from './document.js';
 import { finished, sheet } from './frame.js';
@@ -168,7 +169,7 @@ function sweepMap(drawing: SweepDrawing & { readonly down: string }): Element {
   const share = (value: number): number => (high > low ? (value - low) / (high - low) : 0);
   const numbers = rows.length <= mostNumbers && columns.length <= mostNumbers;
   const cellText = ({ value, mark }: (typeof cells)[number]): string =>
-    numbers ? `${Number.isFinite(value) ? shown(value) : ''}${mark}` : mark.trim();
+    numbers ? `${Number.isFinite(value) ? maker.display.number(value) : ''}${mark}` : mark.trim();
   const zeros = swept.conditions.map((_, i) => {
     const margins = swept.points.map((point) => point.margins[i]);
     const strokeDasharray = zeroDashes[i % zeroDashes.length];
@@ -217,11 +218,12 @@ const axisText = ({ path, unit }: SweptQuantity['varied']): string =>
  * which its margin is zero, not by colour alone. The same input gives the same bytes.
  * @param document what the picture is built in
  */
-export function sweepPicture(document: Document, swept: Sweep): string {
-  const maker = newMaker(document);
+export function sweepPicture(document: Document, swept: Sweep, display: Display = plainDisplay): string {
+  const maker = newMaker(document, display);
+  const words = display.words.pictures;
   const colours = lightColours;
   const { title, lists, measures } = swept;
-  const asked = askedInSweep(swept).filter((_, i) => measures.length === 0 || i < measures.length);
+  const asked = askedInSweep(swept, display).filter((_, i) => measures.length === 0 || i < measures.length);
   const [one, two] = lists.map(({ varied }) => axisText(varied));
   const each = lists.length === 1 ? panel.line : panel.map;
   const keys = two === undefined ? [] : swept.conditions;
@@ -249,14 +251,13 @@ export function sweepPicture(document: Document, swept: Sweep): string {
       const dashes = { 'stroke-dasharray': zeroDashes[i % zeroDashes.length] };
       return [
         maker.svg('line', { ...line, ...dashes }),
-        maker.svg('text', { x: 146, y: y + 5, 'font-size': 15, fill: colours.ink }, `edge of: ${text}`),
+        maker.svg('text', { x: 146, y: y + 5, 'font-size': 15, fill: colours.ink }, words.edgeOf(text)),
       ];
     }),
   ]);
-  const ranges = lists.map(
-    ({ varied, values }) =>
-      `${values.length} values of ${varied.path} from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)}`,
+  const ranges = lists.map(({ varied, values }) =>
+    words.valuesOf(values.length, varied.path, valueText(varied, varied.from), valueText(varied, varied.to)),
   );
-  const description = `${asked.map(({ text }) => text).join('; ')} over ${ranges.join(' and ')}`;
+  const description = words.over(asked.map(({ text }) => text).join('; '), display.list(ranges));
   return `${finished(maker, svg, { title, description }).outerHTML}\n`;
 }

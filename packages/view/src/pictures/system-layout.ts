@@ -1,4 +1,5 @@
 import { Graph, layout } from '@dagrejs/dagre';
+import { type Display, plainDisplay } from '../display/display.js';
 import { short } from '../text/names.js';
 import { volumeText } from '../text/numbers.js';
 import type { DrawnFlow, DrawnVessel } from './drawn-system.js';
@@ -82,9 +83,13 @@ export const lineHeight = ({ letters }: SystemFrame): number => letters * 1.28;
 const lifeRoom = 14;
 
 /** What is written into a vessel, with room under it for what is drawn there. */
-function vesselText({ name, kind, volume, holds, life }: DrawnVessel, frame: SystemFrame): VesselText {
+function vesselText(
+  { name, kind, volume, holds, life }: DrawnVessel,
+  frame: SystemFrame,
+  display: Display,
+): VesselText {
   const most = Math.floor((frame.vesselWidth - 10) / (frame.letters * 0.56));
-  const amount = volumeText(volume);
+  const amount = volumeText(volume, display);
   const title = broken(name, most - 1);
   const size = frame.contents ? short(`${kind}, ${amount}`, most) : amount;
   const rest = !frame.contents ? [] : holds.flatMap((line) => broken(line, most));
@@ -219,6 +224,7 @@ export function layOutSystem(
   vessels: readonly DrawnVessel[],
   flows: readonly DrawnFlow[],
   frame: SystemFrame,
+  display: Display = plainDisplay,
 ): SystemLayout {
   const graph = new Graph({ multigraph: true });
   graph.setGraph({
@@ -231,7 +237,7 @@ export function layOutSystem(
     flows.filter(({ from, to }) => from === undefined && to === name);
   const start = flows.find(({ from, to }) => from === undefined && to !== undefined)?.to;
   const closing = loopWays(inner, start ?? inner[0]?.from ?? '');
-  const texts = new Map(vessels.map((vessel) => [vessel.name, vesselText(vessel, frame)]));
+  const texts = new Map(vessels.map((vessel) => [vessel.name, vesselText(vessel, frame, display)]));
   for (const { name } of vessels) {
     const room = tapsOf(name).length > 0 ? tapRoom(frame) : 0;
     graph.setNode(name, { width: frame.vesselWidth, height: (texts.get(name)?.height ?? 0) + room });

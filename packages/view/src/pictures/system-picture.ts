@@ -1,4 +1,4 @@
-import { shown } from '../text/numbers.js';
+import { flowPhrase } from '../text/names.js';
 import type { DrawnFlow, DrawnVessel } from './drawn-system.js';
 import type { Colours } from './palette.js';
 import type { Maker } from './document.js';
@@ -154,14 +154,16 @@ function tapMarks(
   frame: SystemFrame,
   colours: Colours,
 ): Element[] {
+  const { display } = maker;
+  const words = display.words.pictures;
   const up = box.y - box.height / 2;
   const top = up - tapRoom(frame);
   const part = Math.max(box.width / Math.max(taps.length, 1), frame.letters * 6.4);
   return taps.flatMap((flow, i) => {
     const x = box.x + part * (i - (taps.length - 1) / 2);
     const lines = [
-      flow.tank === true ? 'rain tank' : flow.kind.replace('top-up with ', ''),
-      `${shown(flow.rate * 1000)} L/d`,
+      flow.tank === true ? words.rainTank : words.tap(flowPhrase(flow.kind, display)),
+      display.amount(flow.rate * 1000, 'L/d'),
     ];
     const texts = lines.map((line, k) =>
       maker.svg(
@@ -200,7 +202,7 @@ export function systemPicture(
   frame: SystemFrame,
   colours: Colours,
 ): Element {
-  const placed = layOutSystem(vessels, flows, frame);
+  const placed = layOutSystem(vessels, flows, frame, maker.display);
   const [width, height] = [Math.ceil(placed.width), Math.ceil(placed.height)];
   const onward = placed.ways.filter(({ back }) => !back);
   const returning = placed.ways.filter(({ back }) => back);

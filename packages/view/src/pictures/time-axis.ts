@@ -1,5 +1,6 @@
 import * as Plot from '@observablehq/plot';
-import { monthNames } from '../text/verdict.js';
+import { type Display, plainDisplay } from '../display/display.js';
+import type { Maker } from './document.js';
 
 const dayLength = 86_400_000;
 
@@ -17,16 +18,27 @@ function stepOf(count: number, steps: readonly number[], most: number): number {
   return steps.find((step) => count / step <= most) ?? steps[steps.length - 1];
 }
 
-function dayTicks(start: number, [from, to]: readonly [number, number], most: number): readonly DateTick[] {
+function dayTicks(
+  start: number,
+  [from, to]: readonly [number, number],
+  most: number,
+  { months, words }: Display,
+): readonly DateTick[] {
   const step = stepOf(to - from, [1, 2, 5, 7, 14], most);
   const first = Math.ceil(from);
   return Array.from({ length: Math.floor((to - first) / step) + 1 }, (_, i) => {
     const date = new Date(start + (first + i * step) * dayLength);
-    return { day: first + i * step, text: `${date.getUTCDate()} ${monthNames[date.getUTCMonth()]}` };
+    const text = words.verdict.date(date.getUTCDate(), months[date.getUTCMonth()]);
+    return { day: first + i * step, text };
   });
 }
 
-function monthTicks(start: number, [from, to]: readonly [number, number], most: number): readonly DateTick[] {
+function monthTicks(
+  start: number,
+  [from, to]: readonly [number, number],
+  most: number,
+  { months }: Display,
+): readonly DateTick[] {
   const ticks: (DateTick & { readonly month: number })[] = [];
   const first = new Date(start + from * dayLength);
   for (let i = 0; ; i += 1) {
@@ -35,7 +47,7 @@ function monthTicks(start: number, [from, to]: readonly [number, number], most: 
     if (day > to) break;
     const date = new Date(then);
     const [year, month] = [date.getUTCFullYear(), date.getUTCMonth()];
-    const text = month === 0 ? `Jan ${String(year % 100).padStart(2, '0')}` : monthNames[month];
+    const text = month === 0 ? `${months[0]} ${String(year % 100).padStart(2, '0')}` : months[month];
     if (day >= from) ticks.push({ day, text, month: year * 12 + month });
   }
   const step = stepOf(ticks.length, [1, 2, 3, 6, 12, 24, 60, 120], most);
@@ -51,9 +63,12 @@ export function dateTicks(
   startDate: string,
   days: readonly [number, number],
   most: number,
+  display: Display = plainDisplay,
 ): readonly DateTick[] {
   const start = Date.parse(`${startDate}T00:00:00Z`);
-  return days[1] - days[0] <= mostDays ? dayTicks(start, days, most) : monthTicks(start, days, most);
+  return days[1] - days[0] <= mostDays
+    ? dayTicks(start, days, most, display)
+    : monthTicks(start, days, most, display);
 }
 
 /** Most ticks with dates of the pictures of a report. */
@@ -61,12 +76,13 @@ const mostTicks = 5;
 
 /** The lower axis of a picture over the days of a run: with dates where it is known when it began. */
 export function dateAxis(
+  { display }: Maker,
   startDate: string | undefined,
   days: readonly [number, number],
   options: Plot.AxisXOptions,
 ): Plot.Markish {
   if (startDate === undefined) return Plot.axisX({ ticks: mostTicks, tickSize: 4, label: null, ...options });
-  const ticks = dateTicks(startDate, days, mostTicks);
+  const ticks = dateTicks(startDate, days, mostTicks, display);
   return Plot.axisX(
     ticks.map(({ day }) => day),
     {

@@ -1,29 +1,27 @@
 import type { AfterEvent, PassedAfter } from '@leat/core';
+import { type Display, plainDisplay } from '../display/display.js';
 import { listed } from './names.js';
 import { dayNames, eventPhrase, passedPhrase } from './verdict.js';
 
-/** What passing a limit means, where a reader should know at once. */
-const harmWords: Readonly<Partial<Record<PassedAfter['harm'], string>>> = {
-  lethal: ' (deadly)',
-  harmful: ' (harms them)',
-};
-
 /** What happened, each once: a power cut is one thing of many pumps. */
-function happened({ events }: AfterEvent): string {
-  return listed([...new Set(events.map(eventPhrase))]);
+function happened({ events }: AfterEvent, display: Display): string {
+  return listed([...new Set(events.map((event) => eventPhrase(event, display)))], display);
 }
 
 /** A time after an event, as fine as it is known: five minutes, a tenth of an hour, an hour, a tenth of a day. */
-function laterPhrase(hours: number): string {
-  if (hours < 1.5) return `${Math.max(5, Math.round(hours * 12) * 5)} min`;
-  if (hours < 10) return `${hours.toFixed(1)} h`;
-  return hours < 48 ? `${hours.toFixed(0)} h` : `${(hours / 24).toFixed(1)} d`;
+function laterPhrase(hours: number, { words, digits }: Display): string {
+  const { spans } = words.text;
+  if (hours < 1.5) return spans.minutes(String(Math.max(5, Math.round(hours * 12) * 5)));
+  if (hours < 10) return spans.hours(digits(hours.toFixed(1)));
+  return hours < 48 ? spans.hours(hours.toFixed(0)) : spans.day(digits((hours / 24).toFixed(1)));
 }
 
-/** In one vessel what was passed and when, one after another. */
-function inVessel(place: string, passed: readonly PassedAfter[]): string {
-  const told = passed.map(
-    (each) => `${passedPhrase(each)}${harmWords[each.harm] ?? ''} after ${laterPhrase(each.hours)}`,
+/** In one vessel what was passed and when, one after another; what means harm is said so. */
+function inVessel(place: string, passed: readonly PassedAfter[], display: Display): string {
+  const { after } = display.words.text;
+  const harms: Readonly<Partial<Record<PassedAfter['harm'], string>>> = after.harm;
+  const told = passed.map((each) =>
+    after.passed(passedPhrase(each, display), harms[each.harm] ?? '', laterPhrase(each.hours, display)),
   );
   return `${place}: ${told.join(', ')}`;
 }
@@ -48,19 +46,24 @@ export interface AfterText {
 }
 
 /** The events after which a limit for fish was passed, and how long after, in words. */
-export function afterTexts(after: readonly AfterEvent[], startDate: string): readonly AfterText[] {
-  const name = dayNames(startDate);
+export function afterTexts(
+  after: readonly AfterEvent[],
+  startDate: string,
+  display: Display = plainDisplay,
+): readonly AfterText[] {
+  const name = dayNames(startDate, display);
   return after
     .filter(({ passed }) => passed.length > 0)
     .map((each) => {
       const passed = distinct(each.passed);
       const places = [...new Set(passed.map(({ place }) => place))];
       return {
-        event: `${happened(each)}, ${name(each.time)}`,
+        event: `${happened(each, display)}, ${name(each.time)}`,
         vessels: places.map((place) =>
           inVessel(
             place,
             passed.filter((one) => one.place === place),
+            display,
           ),
         ),
       };
@@ -68,15 +71,16 @@ export function afterTexts(after: readonly AfterEvent[], startDate: string): rea
 }
 
 /** Events after which nothing was passed, by kind and place, and how often. */
-function heldLine(after: readonly AfterEvent[]): readonly string[] {
+function heldLine(after: readonly AfterEvent[], display: Display): readonly string[] {
+  const words = display.words.text.after;
   const counts = new Map<string, number>();
   for (const { events } of after.filter(({ passed }) => passed.length === 0)) {
-    const kinds = new Set(events.map((event) => eventPhrase({ ...event, text: shortText(event) })));
+    const kinds = new Set(events.map((event) => eventPhrase({ ...event, text: shortText(event) }, display)));
     for (const kind of kinds) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   }
   if (counts.size === 0) return [];
-  const named = [...counts].map(([kind, count]) => (count > 1 ? `${kind} (${count} times)` : kind));
-  return [`no limit for fish was passed within 3 days (or to the end) of ${listed(named)}`];
+  const named = [...counts].map(([kind, count]) => (count > 1 ? words.times(kind, count) : kind));
+  return [words.held(listed(named, display))];
 }
 
 /** The text of an event as far as its kind depends on it: a stop or a power cut. */
@@ -88,14 +92,18 @@ const shortText = ({ kind, text }: AfterEvent['events'][number]): string =>
  * hours until what. Nothing where nothing happened.
  * @param startDate date of day 0, `yyyy-mm-dd`
  */
-export function afterLines(after: readonly AfterEvent[], startDate: string): readonly string[] {
+export function afterLines(
+  after: readonly AfterEvent[],
+  startDate: string,
+  display: Display = plainDisplay,
+): readonly string[] {
   if (after.length === 0) return [];
   return [
-    'after what happened',
-    ...afterTexts(after, startDate).flatMap(({ event, vessels }) => [
+    display.words.text.after.head,
+    ...afterTexts(after, startDate, display).flatMap(({ event, vessels }) => [
       `  ${event}`,
       ...vessels.map((vessel) => `    ${vessel}`),
     ]),
-    ...heldLine(after).map((line) => `  ${line}`),
+    ...heldLine(after, display).map((line) => `  ${line}`),
   ];
 }

@@ -1,6 +1,7 @@
-/** What a model cannot answer for. Printed with every summary and kept in every document. */
-export const cautions: readonly string[] = [
-  'A model of well-mixed vessels with published averages: measure your own water before you act on it.',
-  'Fish welfare, food safety and discharge: local codes and licensed practice decide, not this run.',
-  'Electricity near water, caustic dosing (it burns): licensed practice, protective gear, small doses.',
-];
+import { type Display, plainDisplay } from '../display/display.js';
+
+/** What a model cannot answer for, in English. Kept in every document. */
+export const cautions: readonly string[] = plainDisplay.words.text.cautions;
+
+/** What a model cannot answer for. Printed with every summary. */
+export const cautionsIn = ({ words }: Display): readonly string[] => words.text.cautions;

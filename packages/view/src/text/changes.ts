@@ -1,4 +1,5 @@
 import type { FileChange, Piece, Plain } from '@leat/core';
+import { type Display, plainDisplay } from '../display/display.js';
 import { listed, short } from './names.js';
 
 /** A value of a file in words: keys and values one after another. */
@@ -10,19 +11,24 @@ function valueWords(value: Plain): string {
     .join(' ');
 }
 
-function itemWords(section: string, piece: Extract<Piece, { readonly kind: 'items' }>): string {
+function itemWords(
+  section: string,
+  piece: Extract<Piece, { readonly kind: 'items' }>,
+  { words }: Display,
+): string {
   const [removed, added] = [piece.removed, piece.added].map((items) => items.map(valueWords).join(', '));
-  if (added === '') return `no ${section} (${removed})`;
+  if (added === '') return words.text.changes.none(section, removed);
   const head = section === 'actions' ? '' : `${section}: `;
-  return removed === '' ? `${head}${added}` : `${head}${added} instead of ${removed}`;
+  return head + (removed === '' ? added : words.text.changes.instead(added, removed));
 }
 
-function pieceWords(piece: Piece): string {
+function pieceWords(piece: Piece, display: Display): string {
   const path = piece.path.join('.');
-  if (piece.kind === 'items') return itemWords(path, piece);
-  if (piece.to === undefined) return `no ${path} (${valueWords(piece.from ?? '')})`;
+  const { changes } = display.words.text;
+  if (piece.kind === 'items') return itemWords(path, piece, display);
+  if (piece.to === undefined) return changes.none(path, valueWords(piece.from ?? ''));
   if (piece.from === undefined) return `${path}: ${valueWords(piece.to)}`;
-  return `${path}: ${valueWords(piece.to)} instead of ${valueWords(piece.from)}`;
+  return `${path}: ${changes.instead(valueWords(piece.to), valueWords(piece.from))}`;
 }
 
 /** Most pieces of a change that are told, and most letters of each. */
@@ -30,8 +36,98 @@ const most = 4;
 const letters = 140;
 
 /** What was changed, in words: `no dosing: into sump product potassium-bicarbonate mass 120 g every 7 d`. */
-export function changeWords({ pieces }: FileChange): string {
-  const told = pieces.slice(0, most).map((piece) => short(pieceWords(piece), letters));
+export function changeWords({ pieces }: FileChange, display: Display = plainDisplay): string {
+  const told = pieces.slice(0, most).map((piece) => short(pieceWords(piece, display), letters));
   const left = pieces.length - told.length;
-  return listed(left > 0 ? [...told, `${left} more of it`] : told);
+  return listed(left > 0 ? [...told, display.words.text.changes.more(left)] : told, display);
+}
+
+/** A written quantity as a number and its unit; undefined where it is none. */
+function sizeOf(value: Plain | undefined): { readonly size: number; readonly unit: string } | undefined {
+  if (typeof value === 'number') return { size: value, unit: '' };
+  const match = typeof value === 'string' ? /^\s*([\d.]+)\s*(.*)$/.exec(value) : null;
+  return match === null ? undefined : { size: Number(match[1]), unit: match[2].trim() };
+}
+
+/** Shares of what was that have a name of their own, and how near they must be. */
+const shares: readonly (readonly [share: number, words: string])[] = [
+  [0, 'cut to nothing'],
+  [1 / 4, 'cut to a quarter'],
+  [1 / 3, 'cut to a third'],
+  [1 / 2, 'cut to a half'],
+  [2, 'doubled'],
+  [3, 'three times what it was'],
+];
+const NEAR = 0.01;
+
+/** How a quantity stands to what it was, in words with both values. */
+function sizeWords(from: Plain | undefined, to: Plain | undefined): string | undefined {
+  const [was, is] = [sizeOf(from), sizeOf(to)];
+  if (was === undefined || is === undefined || was.unit !== is.unit || was.size === 0) return undefined;
+  const share = is.size / was.size;
+  const named = shares.find(([each]) => Math.abs(share - each) <= NEAR * Math.max(each, NEAR))?.[1];
+  const how = named ?? `${share < 1 ? 'cut' : 'raised'} to ${Math.round(share * 100)} %`;
+  return `${how} (${valueWords(to ?? '')}, was ${valueWords(from ?? '')})`;
+}
+
+/** What the keys of a file are in words, by the section and the last key of a path. */
+const meanings: Readonly<Record<string, string>> = {
+  'fish ration': 'feed of',
+  'fish number': 'number of fish of',
+  'fish mass': 'size of the fish of',
+  'plantings area': 'area of',
+  'vessels volume': 'volume of',
+  'vessels aeration': 'air of',
+  'pumps inlet': 'inlet of pump',
+};
+
+/** What one difference means, where it has a meaning of its own; else as it is written. */
+function meaningOf(piece: Piece, display: Display): string {
+  const [section, name, ...rest] = piece.path.map(String);
+  if (piece.kind === 'items') {
+    const emptied = bedsLeftEmpty(piece.added);
+    if (emptied !== undefined && piece.removed.length === 0) return emptied;
+    if (section === 'dosing' && piece.added.length === 0) return `nobody doses ${piece.about}`;
+    return pieceWords(piece, display);
+  }
+  if (piece.to === undefined && rest.length === 0 && (section === 'plantings' || section === 'fish'))
+    return `no ${name}`;
+  if (section === 'dosing' && name === undefined && piece.to === undefined) return 'nobody doses';
+  const media = rest[0] === 'media' && rest[1] === 'volume';
+  const what = media ? 'filter media of' : meanings[`${section} ${rest.at(-1) ?? ''}`];
+  const size = sizeWords(piece.from, piece.to);
+  return what === undefined || size === undefined || rest.length > 2
+    ? pieceWords(piece, display)
+    : `${what} ${name} ${size}`;
+}
+
+/** Actions that leave a bed empty, and may plant it again, in words; undefined where they do anything else. */
+function bedsLeftEmpty(added: readonly Plain[]): string | undefined {
+  const done = added.map((item) => {
+    if (typeof item !== 'object' || item === null || Array.isArray(item)) return undefined;
+    const { at, 'leave-empty': emptied, plant, ...others } = item as Readonly<Record<string, Plain>>;
+    if (typeof at !== 'string' || Object.keys(others).length > 0) return undefined;
+    return { at, emptied, plant };
+  });
+  const [first, again, ...more] = done;
+  if (typeof first?.emptied !== 'string' || more.length > 0) return undefined;
+  if (done.length === 1) return `${first.emptied} left empty from ${first.at} on`;
+  return again?.plant === first.emptied
+    ? `${first.emptied} left empty from ${first.at} to ${again.at}`
+    : undefined;
+}
+
+/**
+ * What two files say otherwise, by what it means and not by where it stands: `feed of growers cut to a half`, `lettuce left
+ * empty from 14 d`. One text a change.
+ */
+export function meaningWords(
+  changes: readonly FileChange[],
+  display: Display = plainDisplay,
+): readonly string[] {
+  return changes.map(({ pieces }) => {
+    const told = pieces.slice(0, most).map((piece) => short(meaningOf(piece, display), letters));
+    const left = pieces.length - told.length;
+    return listed(left > 0 ? [...told, `${left} more of it`] : told, display);
+  });
 }

@@ -1,12 +1,30 @@
 // Numbers, names and what is said of a run, in words for a person.
 export { changePhrase, changeWord, yieldPhrase } from './advice.js';
 export { actionPhrase } from './actions.js';
+export { baseLines } from './base-lines.js';
 export { costLines, moneyText } from './costs.js';
 export { afterLines, afterTexts, type AfterText } from './after-events.js';
-export { changeWords } from './changes.js';
-export { cautions } from './cautions.js';
+export { changeWords, meaningWords } from './changes.js';
+export { cautions, cautionsIn } from './cautions.js';
 export { boundLabel, boundLine, boundPhrase, boundSign, boundUnit, type Bound } from './limits.js';
-export { andMore, listed, placeOf, plain, quantityOf, quantityPhrase, seriesPhrase, short } from './names.js';
-export { day, decadeOf, longSpan, percent, shown, valueText, volumeText } from './numbers.js';
-export { betterLine, dayNames, harvestLines, spanPhrase, verdictLines, type DayName } from './verdict.js';
+export {
+  andMore,
+  fatePhrase,
+  flowPhrase,
+  listed,
+  placeOf,
+  plain,
+  quantityOf,
+  quantityPhrase,
+  seriesPhrase,
+  short,
+} from './names.js';
+export { day, decadeOf, extreme, longSpan, percent, shown, valueText, volumeText } from './numbers.js';
+export { betterLine } from './better.js';
+export { harvestLines } from './harvest.js';
+export { dateNames, dayNames, eventText, spanPhrase, verdictLines, type DayName } from './verdict.js';
+export { oneLine, visible } from './visible.js';
+export { questionOf } from './question.js';
 export { askedInSweep, type AskedInSweep, type Sweep, type SweptQuantity } from './sweep.js';
+export { displayOf, plainDisplay, type Display, type DisplayChoice } from '../display/display.js';
+export type { Words } from '../words/en.js';

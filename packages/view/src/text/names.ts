@@ -1,24 +1,54 @@
+import { type Display, plainDisplay } from '../display/display.js';
+
 /** A name of the library in plain words. */
-export function plain(name: string): string {
-  return name.replaceAll('-', ' ').replace('un ionised', 'un-ionised');
+export function plain(name: string, display: Display = plainDisplay): string {
+  const { terms, other } = display.words.names;
+  return terms[name] ?? other(name);
 }
 
-const shortNames: Readonly<Record<string, string>> = {
-  tan: 'TAN',
-  'un-ionised-ammonia': 'free ammonia',
-  'nitrite-felt': 'nitrite not held off by chloride',
-};
-
 /** A quantity in words, such as `free ammonia`. */
-export function quantityPhrase(quantity: string): string {
-  return shortNames[quantity] ?? plain(quantity);
+export function quantityPhrase(quantity: string, display: Display = plainDisplay): string {
+  return display.words.names.quantities[quantity] ?? plain(quantity, display);
 }
 
 /** A series in words, such as `TAN in tank-1`. */
-export function seriesPhrase(series: string): string {
+export function seriesPhrase(series: string, display: Display = plainDisplay): string {
   const place = placeOf(series);
-  return `${quantityPhrase(quantityOf(series))} in ${place === 'system' ? 'the whole system' : place}`;
+  const { inPlace, wholeSystem } = display.words.text;
+  return inPlace(quantityPhrase(quantityOf(series), display), place === 'system' ? wholeSystem : place);
 }
+
+const kept = 'kept in ';
+const drawn = 'drawn from ';
+
+/** Where something came from or went to, as balances name it (`kept in biofilm`, `harvested crop`), in words. */
+export function fatePhrase(name: string, display: Display = plainDisplay): string {
+  const { keptIn, drawnFrom } = display.words.names;
+  if (name.startsWith(kept)) return keptIn(plain(name.slice(kept.length), display));
+  return name.startsWith(drawn)
+    ? drawnFrom(plain(name.slice(drawn.length), display))
+    : flowPhrase(name, display);
+}
+
+/** The same beside a ribbon or an area, short: `in biofilm`, `out of water`. */
+export function placedPhrase(name: string, display: Display = plainDisplay): string {
+  const { pictures } = display.words;
+  if (name.startsWith(kept)) return pictures.keptIn(plain(name.slice(kept.length), display));
+  return name.startsWith(drawn)
+    ? pictures.drawnFrom(plain(name.slice(drawn.length), display))
+    : flowPhrase(name, display);
+}
+
+const withWater = 'top-up with ';
+
+/** A way of water in words, such as `top-up with well`. */
+export function flowPhrase(name: string, display: Display): string {
+  if (!name.startsWith(withWater)) return display.words.names.terms[name] ?? name;
+  return display.words.names.topUpWith(plainName(name.slice(withWater.length), display));
+}
+
+/** A name that may be the user's own: as it stands where no table has it. */
+const plainName = (name: string, display: Display): string => display.words.names.terms[name] ?? name;
 
 /** The place of a series: what stands after `@`. */
 export function placeOf(series: string): string {
@@ -37,9 +67,8 @@ export function short(text: string, most: number): string {
 }
 
 /** A list in a sentence: `a, b and c`. */
-export function listed(items: readonly string[]): string {
-  if (items.length < 2) return items.join('');
-  return `${items.slice(0, -1).join(', ')} and ${items[items.length - 1]}`;
+export function listed(items: readonly string[], display: Display = plainDisplay): string {
+  return display.list(items);
 }
 
 /** The first of several names, cut to `most` letters, and how many others there are: `tank-1 +2`. */

@@ -1,34 +1,34 @@
+import { threeDigits } from '../display/digits.js';
+import { type Display, plainDisplay } from '../display/display.js';
+
 /** A number for reading: three significant digits, a dash where there is none. */
-export function shown(value: number | undefined): string {
-  if (value === undefined || Number.isNaN(value)) return '-';
-  if (!Number.isFinite(value)) return value > 0 ? 'inf' : '-inf';
-  const size = Math.abs(value);
-  if (size === 0) return '0';
-  if (size >= 1000 || size < 1e-3)
-    return size >= 1000 && size < 1e7 ? value.toFixed(0) : value.toExponential(1);
-  return String(Number(value.toPrecision(3)));
+export function shown(value: number | undefined, display?: Display): string {
+  if (display !== undefined) return display.number(value);
+  return threeDigits(value, plainDisplay.words.text.none, plainDisplay.words.text.infinite);
 }
 
 /** A day of the run: whole where it is, else one decimal. */
-export function day(time: number | undefined): string {
-  if (time === undefined) return '-';
-  return time.toFixed(1).replace(/\.0$/, '');
+export function day(time: number | undefined, display: Display = plainDisplay): string {
+  if (time === undefined) return display.words.text.none;
+  return display.digits(time.toFixed(1).replace(/\.0$/, ''));
 }
 
 /** A long or short time in the words people use: minutes, hours, days, weeks, months, years. */
-export function longSpan(days: number): string {
+export function longSpan(days: number, display: Display = plainDisplay): string {
+  const { spans } = display.words.text;
   const size = Math.abs(days);
-  if (size < 1 / 24) return `${Math.max(1, Math.round(size * 1440))} min`;
-  if (size < 2) return `${String(Number((size * 24).toPrecision(2)))} h`;
-  if (size < 21) return `${String(Number(size.toPrecision(2)))} days`;
-  if (size < 90) return `${Math.round(size / 7)} weeks`;
-  if (size < 730) return `${Math.round(size / 30.44)} months`;
-  return `${String(Number((size / 365.25).toPrecision(2)))} years`;
+  const two = (count: number): string => display.digits(String(Number(count.toPrecision(2))));
+  if (size < 1 / 24) return spans.minutes(String(Math.max(1, Math.round(size * 1440))));
+  if (size < 2) return spans.hours(two(size * 24));
+  if (size < 21) return spans.days(two(size));
+  if (size < 90) return spans.weeks(String(Math.round(size / 7)));
+  if (size < 730) return spans.months(String(Math.round(size / 30.44)));
+  return spans.years(two(size / 365.25));
 }
 
 /** A share in percent, one decimal. */
-export function percent(share: number): string {
-  return `${(share * 100).toFixed(1)} %`;
+export function percent(share: number, display: Display = plainDisplay): string {
+  return `${display.digits((share * 100).toFixed(1))} %`;
 }
 
 /** A value with its unit as it is written in a scenario file; a plain number where the unit is empty. */
@@ -37,11 +37,20 @@ export function valueText({ unit }: { readonly unit: string }, value: number): s
 }
 
 /** A volume in m3 for reading: in litres below one cubic metre. */
-export function volumeText(volume: number): string {
-  return volume < 1 ? `${shown(volume * 1000)} L` : `${shown(volume)} m³`;
+export function volumeText(volume: number, display: Display = plainDisplay): string {
+  return volume < 1 ? display.amount(volume * 1000, 'L') : display.amount(volume, 'm³');
 }
 
 /** The power of ten of the first digit of a number that is not 0: 3 of 1,234, -2 of 0.05. */
 export function decadeOf(value: number): number {
   return Number(value.toExponential().split('e')[1]);
+}
+
+/** Where the lowest or highest of some values stands: of those that are equally so, the first; -1 where there is none. */
+export function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
+  let best = -1;
+  values.forEach((value, i) => {
+    if (!Number.isNaN(value) && (best < 0 || better(value, values[best]))) best = i;
+  });
+  return best;
 }

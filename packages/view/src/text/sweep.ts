@@ -1,4 +1,5 @@
 import type { Condition, Measure, SweepPoint } from '@leat/core';
+import { type Display, plainDisplay } from '../display/display.js';
 
 /** One quantity of a sweep with its values: where it stands in the file, in which unit, and between which ends. */
 export interface SweptQuantity {
@@ -29,17 +30,18 @@ export interface AskedInSweep {
 }
 
 /** Everything that was asked: the measures, then the margins of the conditions. */
-export function askedInSweep({
-  measures,
-  conditions,
-}: Pick<Sweep, 'measures' | 'conditions'>): readonly AskedInSweep[] {
+export function askedInSweep(
+  { measures, conditions }: Pick<Sweep, 'measures' | 'conditions'>,
+  display: Display = plainDisplay,
+): readonly AskedInSweep[] {
+  const words = display.words.text.sweep;
   return [
     ...measures.map(({ text, unit }, i) => ({
       text: unit === '1' ? text : `${text}, ${unit}`,
       of: (point: SweepPoint) => point.measures[i],
     })),
     ...conditions.map(({ text, unit }, i) => ({
-      text: `margin of "${text}", ${unit === '1' ? 'shares of the limit' : unit}`,
+      text: words.margin(text, unit === '1' ? words.shares : unit),
       of: (point: SweepPoint) => point.margins[i],
     })),
   ];

@@ -1,221 +1,263 @@
-import type { Beginning, Harvest, RunVerdict, Trouble } from '@leat/core';
-import { boundUnit } from './limits.js';
+import type { Beginning, RunVerdict, Trouble } from '@leat/core';
+import { type Display, plainDisplay } from '../display/display.js';
 import { listed, plain, quantityPhrase } from './names.js';
 import { day, shown } from './numbers.js';
-
-/** Months as they are written beside days and on axes, January at the head. */
-export const monthNames = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 
 /** Names days of a run: `day 40 (9 Nov)`. */
 export type DayName = (time: number) => string;
 
-/** Names days of a run that begins on a date, `yyyy-mm-dd`: `day 40 (9 Nov)`. */
-export function dayNames(startDate: string): DayName {
+/** Names the dates of days of a run that begins on a date, `yyyy-mm-dd`: `9 Nov`. */
+export function dateNames(startDate: string, display: Display = plainDisplay): DayName {
   const start = Date.parse(`${startDate}T00:00:00Z`);
   return (time) => {
     const date = new Date(start + Math.floor(time) * 86_400_000);
-    return `day ${day(time)} (${date.getUTCDate()} ${monthNames[date.getUTCMonth()]})`;
+    return display.words.verdict.date(date.getUTCDate(), display.months[date.getUTCMonth()]);
   };
 }
 
-/** How long, in the unit a person would say it in: minutes, hours or days. */
-export function spanPhrase(days: number): string {
-  if (days < 1.5 / 24) return `${Math.max(1, Math.round(days * 1440))} min`;
-  if (days < 2) return `${shown(days * 24)} h`;
-  return `${shown(days)} d`;
+/** Names days of a run that begins on a date, `yyyy-mm-dd`: `day 40 (9 Nov)`. */
+export function dayNames(startDate: string, display: Display = plainDisplay): DayName {
+  const dates = dateNames(startDate, display);
+  return (time) => display.words.verdict.day(day(time, display), dates(time));
 }
 
-const places = (trouble: Trouble): string =>
+/** How long, in the unit a person would say it in: minutes, hours or days. */
+export function spanPhrase(days: number, display: Display = plainDisplay): string {
+  const { spans } = display.words.text;
+  if (days < 1.5 / 24) return spans.minutes(String(Math.max(1, Math.round(days * 1440))));
+  if (days < 2) return spans.hours(shown(days * 24, display));
+  return spans.day(shown(days, display));
+}
+
+/** What lines of a verdict are told with: days by name, and the words and units of the display. */
+interface Telling {
+  readonly name: DayName;
+  readonly display: Display;
+}
+
+const places = (trouble: Trouble, display: Display): string =>
   listed(
-    trouble.places.slice(0, 3).concat(trouble.places.length > 3 ? [`${trouble.places.length - 3} more`] : []),
+    trouble.places
+      .slice(0, 3)
+      .concat(trouble.places.length > 3 ? [display.words.verdict.nMore(trouble.places.length - 3)] : []),
+    display,
   );
 
 /** What was passed, in words: `nitrite above 1 mg N/L`. */
-export function passedPhrase(trouble: Pick<Trouble, 'quantity' | 'direction' | 'value' | 'unit'>): string {
-  const { quantity, direction, value } = trouble;
-  if (quantity === 'chloride-shortage') return 'too little chloride against nitrite';
-  return `${quantityPhrase(quantity)} ${direction} ${shown(value)}${boundUnit(trouble)}`;
+export function passedPhrase(
+  trouble: Pick<Trouble, 'quantity' | 'direction' | 'value' | 'unit'>,
+  display: Display = plainDisplay,
+): string {
+  const { quantity, direction, value, unit } = trouble;
+  const words = display.words.verdict;
+  if (quantity === 'chloride-shortage') return words.tooLittleChloride;
+  return `${quantityPhrase(quantity, display)} ${words.directions[direction]} ${display.amount(value, unit, quantity)}`;
 }
+
+/** What was passed and where: `nitrite above 1 mg N/L in tank-1`. */
+const passedWhere = (trouble: Trouble, display: Display): string =>
+  display.words.verdict.inPlaces(passedPhrase(trouble, display), places(trouble, display));
 
 /** How far it went: `at worst 413 on day 60`. */
-function worstPhrase({ quantity, worst, worstAt }: Trouble, name: DayName): string {
-  return quantity === 'chloride-shortage' ? '' : `, at worst ${shown(worst)} on ${name(worstAt)}`;
+function worstPhrase({ quantity, unit, worst, worstAt }: Trouble, { name, display }: Telling): string {
+  if (quantity === 'chloride-shortage') return '';
+  return display.words.verdict.worst(shown(display.value(worst, unit, quantity), display), name(worstAt));
 }
 
-function deathsPhrase({ deaths }: NonNullable<RunVerdict['fish']>): string {
+function deathsPhrase({ deaths }: NonNullable<RunVerdict['fish']>, { display }: Telling): string {
   if (deaths.length === 0) return '';
+  const words = display.words.verdict;
   const shares = deaths.map(({ cohort, share, cause, wipedOut }) => ({
     cohort,
-    cause: cause === 'oxygen' ? 'want of oxygen' : cause === 'other' ? 'other causes' : cause,
-    part: wipedOut !== undefined || share > 0.995 ? 'all' : `${Math.round(share * 100)} %`,
+    cause: words.causes[cause],
+    part: wipedOut !== undefined || share > 0.995 ? words.all : `${Math.round(share * 100)} %`,
   }));
   const told = [...new Set(shares.map(({ cause }) => cause))].map((cause) => {
     const of = shares.filter((each) => each.cause === cause);
-    const parts = [...new Set(of.map(({ part }) => part))].map(
-      (part) => `${part} of ${listed(of.filter((each) => each.part === part).map(({ cohort }) => cohort))}`,
+    const parts = [...new Set(of.map(({ part }) => part))].map((part) =>
+      words.deadOf(
+        part,
+        listed(
+          of.filter((each) => each.part === part).map(({ cohort }) => cohort),
+          display,
+        ),
+      ),
     );
-    return `${listed(parts)}, of ${cause}`;
+    return words.deadFrom(listed(parts, display), cause);
   });
-  return ` Dead: ${told.join('; ')}.`;
+  return words.dead(told.join('; '));
 }
 
-function fishLine(fish: NonNullable<RunVerdict['fish']>, name: DayName): string {
+function fishLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {
+  const { name, display } = telling;
+  const words = display.words.verdict;
   const { state, from } = fish;
   const [trouble, ...others] = fish.troubles as readonly (Trouble | undefined)[];
-  const since = from === undefined ? '' : ` from ${name(from)}`;
-  const also = others.flatMap((other) => (other === undefined ? [] : [passedPhrase(other)]));
+  const since = from === undefined ? '' : words.from(name(from));
+  const also = others.flatMap((other) => (other === undefined ? [] : [passedPhrase(other, display)]));
   const howLong = (of: Trouble): string =>
-    state === 'dead' ? ` from ${name(of.first)}` : ` for ${spanPhrase(of.total)}${worstPhrase(of, name)}`;
+    state === 'dead'
+      ? words.from(name(of.first))
+      : words.lasting(spanPhrase(of.total, display)) + worstPhrase(of, telling);
   const cause =
     trouble === undefined
       ? ''
-      : `: ${passedPhrase(trouble)} in ${places(trouble)}${howLong(trouble)}` +
-        (also.length > 0 ? `; also ${listed(also)}` : '');
+      : `: ${passedWhere(trouble, display)}${howLong(trouble)}` +
+        (also.length > 0 ? words.also(listed(also, display)) : '');
   // What a limit counts after the fish are dead is no forecast: only when it began is told.
-  const noForecast = 'What follows is no forecast.';
   switch (state) {
     case 'dead':
-      return `Fish: half or more dead by ${name(from ?? 0)}${cause}.${deathsPhrase(fish)} ${noForecast}`;
+      return `${words.fish.dead(name(from ?? 0), cause)}${deathsPhrase(fish, telling)} ${words.noForecast}`;
     case 'lethal':
-      return `Fish: in deadly water${since}${cause}.${deathsPhrase(fish)} ${noForecast}`;
+      return `${words.fish.lethal(since, cause)}${deathsPhrase(fish, telling)} ${words.noForecast}`;
     case 'at-risk':
-      return `Fish: at risk${since}${cause}.${deathsPhrase(fish)}`;
+      return `${words.fish['at-risk'](since, cause)}${deathsPhrase(fish, telling)}`;
     case 'uncomfortable':
-      return `Fish: safe, but not at ease${since}${cause}.`;
+      return words.fish.uncomfortable(since, cause);
     case 'safe':
-      return 'Fish: safe.';
+      return words.fish.safe;
   }
 }
 
-const volume = (perDay: number): string =>
-  perDay < 1 ? `${shown(perDay * 1000)} L a day` : `${shown(perDay)} m3 a day`;
+const volume = (perDay: number, display: Display): string =>
+  display.words.verdict.perDay(
+    perDay < 1 ? display.amount(perDay * 1000, 'L') : display.amount(perDay, 'm3'),
+  );
 
-function waterLine({ water }: RunVerdict, name: DayName): string {
+function waterLine({ water }: RunVerdict, { name, display }: Telling): string {
   const { state, dry, dryFirst, pumps, rainTankEmpty, capDays, capFirst, lowFirst, lowest = 1 } = water;
+  const words = display.words.verdict.water;
   const amiss = [
-    ...(dry.length > 0
-      ? [`${listed(dry)} run${dry.length > 1 ? '' : 's'} dry from ${name(dryFirst ?? 0)}`]
-      : []),
-    ...pumps.map(
-      ({ pump, times, first, total }) =>
-        `pump ${pump} sucks air ${times === 1 ? '' : `${times} times `}from ${name(first)}, ${spanPhrase(total)} in all`,
+    ...(dry.length > 0 ? [words.dry(dry.length, listed(dry, display), name(dryFirst ?? 0))] : []),
+    ...pumps.map(({ pump, times, first, total }) =>
+      words.pump(pump, times, name(first), spanPhrase(total, display)),
     ),
-    ...(lowFirst === undefined
-      ? []
-      : [`reservoir low from ${name(lowFirst)}, down to ${Math.round(lowest * 100)} % of its float level`]),
+    ...(lowFirst === undefined ? [] : [words.low(name(lowFirst), Math.round(lowest * 100))]),
   ];
   const told = [
-    ...(rainTankEmpty === undefined ? [] : [`rain tank empty on ${name(rainTankEmpty)}`]),
-    ...(capDays > 0
-      ? [`cap reached on ${capDays} day${capDays > 1 ? 's' : ''} from ${name(capFirst ?? 0)}`]
-      : []),
+    ...(rainTankEmpty === undefined ? [] : [words.rainTank(name(rainTankEmpty))]),
+    ...(capDays > 0 ? [words.cap(capDays, name(capFirst ?? 0))] : []),
   ];
-  const word = state === 'enough' ? 'enough' : 'short';
   const all = [...amiss, ...told];
-  return `Water: ${word}, ${volume(water.perDay)}${all.length > 0 ? `; ${all.join('; ')}` : ''}.`;
+  return words.line(
+    state === 'enough',
+    volume(water.perDay, display),
+    all.length > 0 ? `; ${all.join('; ')}` : '',
+  );
 }
 
-const heldPhrases: Readonly<Record<NonNullable<NonNullable<RunVerdict['filter']>['held']>, string>> = {
-  young: 'its bacteria were not grown in',
-  covered: 'what grows on organic matter covers its bacteria',
-  stunned: 'its bacteria are stunned, by a bath or for want of air',
-  oxygen: 'short of oxygen',
-  carbon: 'short of alkalinity',
-  acid: 'the water too acid for it',
-  cold: 'too cold',
-  load: 'more to do than it can',
-};
+/** The most ammonia and nitrite; the unit once where it is the same. */
+function mostPhrase({ ammonia, nitrite }: NonNullable<RunVerdict['filter']>, display: Display): string {
+  const unit = 'mg N/L';
+  const same = display.unit(unit, 'tan') === display.unit(unit, 'nitrite');
+  return display.words.verdict.filter.most(
+    same ? shown(ammonia, display) : display.amount(ammonia, unit, 'tan'),
+    display.amount(nitrite, unit, 'nitrite'),
+  );
+}
 
-function filterLine(filter: NonNullable<RunVerdict['filter']>, name: DayName): string {
-  const { state, by, from, until, ammonia, nitrite, held } = filter;
-  const most = `ammonia at most ${shown(ammonia)}, nitrite ${shown(nitrite)} mg N/L`;
-  if (state === 'keeps-up') return `Filter: keeps up (${most}).`;
-  const why = held === undefined ? '' : `, ${heldPhrases[held]}`;
-  const behind = `falls behind from ${name(from ?? 0)}${why}`;
+function filterLine(filter: NonNullable<RunVerdict['filter']>, { name, display }: Telling): string {
+  const { state, by, from, until, held } = filter;
+  const words = display.words.verdict.filter;
+  const most = mostPhrase(filter, display);
+  if (state === 'keeps-up') return words.keepsUp(most);
+  const why = held === undefined ? '' : `, ${words.held[held]}`;
+  const behind = words.behind(name(from ?? 0), why);
   return state === 'caught-up'
-    ? `Filter: ${behind}; most of all in ${by}; keeps up again from ${name(until ?? 0)} (${most}).`
-    : `Filter: ${behind}; most of all in ${by}, to the end (${most}).`;
+    ? words.caughtUp(behind, words.by[by], name(until ?? 0), most)
+    : words.toTheEnd(behind, words.by[by], most);
 }
-
-const kilograms = (grams: number): string => `${shown(grams / 1000)} kg`;
 
 /** Share of the time short of nitrogen that is told. */
 const TOLD = 0.1;
 
-function cropsLine(crops: NonNullable<RunVerdict['crops']>, name: DayName): string {
+function cropsLine(crops: NonNullable<RunVerdict['crops']>, { name, display }: Telling): string {
   const { harvested, shortOfNitrogen, salt } = crops;
+  const words = display.words.verdict.crops;
   const given = harvested
     .filter(({ mass }) => mass > 0)
-    .map(({ crop, mass, dry }) => `${kilograms(mass)} ${plain(crop)}${dry ? ' (dry)' : ''}`);
-  const yields = given.length === 0 ? 'nothing harvested' : `${listed(given)} harvested`;
-  const hungry =
-    shortOfNitrogen >= TOLD ? [`short of nitrogen ${Math.round(shortOfNitrogen * 100)} % of the time`] : [];
+    .map(
+      ({ crop, mass, dry }) =>
+        `${display.amount(mass / 1000, 'kg')} ${plain(crop, display)}${dry ? words.dry : ''}`,
+    );
+  const yields = given.length === 0 ? words.none : words.harvested(listed(given, display));
+  const hungry = shortOfNitrogen >= TOLD ? [words.hungry(Math.round(shortOfNitrogen * 100))] : [];
   const salty =
     salt === undefined
       ? []
-      : [`salt: ${passedPhrase(salt)} for ${plain(salt.whom)} from ${name(salt.first)}`];
-  return `Crops: ${[...salty, ...hungry, yields].join('; ')}.`;
+      : [words.salt(passedPhrase(salt, display), plain(salt.whom, display), name(salt.first))];
+  return words.line([...salty, ...hungry, yields].join('; '));
 }
 
-function whatBegan({ what }: Beginning): string {
-  if (what.kind === 'limit') return `${passedPhrase(what.trouble)} in ${places(what.trouble)}`;
-  if (what.kind === 'water') return eventPhrase(what.event);
+function whatBegan({ what }: Beginning, display: Display): string {
+  if (what.kind === 'limit') return passedWhere(what.trouble, display);
+  if (what.kind === 'water') return eventPhrase(what.event, display);
+  const { began, held: phrases } = display.words.verdict.filter;
   const { held } = what.filter;
-  return `the filter behind${held === undefined ? '' : `, ${heldPhrases[held]}`}`;
+  return began(held === undefined ? '' : `, ${phrases[held]}`);
 }
 
 /** Something that happened, in a sentence. */
-export function eventPhrase({ kind, place, text }: NonNullable<Beginning['after']>): string {
-  if (text.endsWith('power cut')) return 'a power cut';
-  if (kind === 'pump' && text === 'off') return `the stop of pump ${place}`;
-  if (kind === 'top-up' && text === 'stopped') return 'the stop of top-up';
-  if (kind === 'rain-tank-empty') return 'the rain tank empty';
-  if (kind === 'cap-reached') return `the cap of ${place} reached`;
-  if (kind === 'pump-trip') return `pump ${place} sucking air`;
-  if (kind === 'dry') return `${place} dry`;
-  return `${plain(kind)} of ${place}${text === '' ? '' : ` (${text})`}`;
+export function eventPhrase(
+  { kind, place, text }: NonNullable<Beginning['after']>,
+  display: Display = plainDisplay,
+): string {
+  const words = display.words.verdict.events;
+  if (text.endsWith('power cut')) return words.powerCut;
+  if (kind === 'pump' && text === 'off') return words.pumpOff(place);
+  if (kind === 'top-up' && text === 'stopped') return words.topUpStopped;
+  if (kind === 'rain-tank-empty') return words.rainTankEmpty;
+  if (kind === 'cap-reached') return words.capReached(place);
+  if (kind === 'pump-trip') return words.pumpTrip(place);
+  if (kind === 'dry') return words.dry(place);
+  return words.other(plain(kind, display), place, eventText(text, display));
 }
 
+/** What a run wrote of an event, in the words of the language. */
+export const eventText = (text: string, { words, digits }: Display = plainDisplay): string =>
+  digits(words.names.eventText(text));
+
 /** Where trouble began, unless the first line says it: what was amiss, and what had been done before. */
-function beganPhrase(beginning: Beginning, first: string, name: DayName): string {
+function beganPhrase(
+  beginning: Beginning,
+  first: { readonly text: string; readonly of: Part },
+  { name, display }: Telling,
+): string {
   const { time, after } = beginning;
-  const amiss = whatBegan(beginning);
-  const said = first.includes(amiss) || (beginning.what.kind === 'filter' && first.startsWith('Filter'));
-  if (after === undefined) return said ? '' : ` It began on ${name(time)} with ${amiss}.`;
+  const words = display.words.verdict.began;
+  const amiss = whatBegan(beginning, display);
+  const said = first.text.includes(amiss) || (beginning.what.kind === 'filter' && first.of === 'filter');
+  if (after === undefined) return said ? '' : words.alone(name(time), amiss);
   const lag = time - after.time;
-  const since = lag > 1 / 48 ? `${spanPhrase(lag)} after` : 'with';
-  const before = `${since} ${eventPhrase(after)}`;
-  return said ? ` It began ${before}.` : ` It began on ${name(time)} with ${amiss}, ${before}.`;
+  const event = eventPhrase(after, display);
+  const before = lag > 1 / 48 ? words.after(spanPhrase(lag, display), event) : words.with(event);
+  return said ? words.said(before) : words.whole(name(time), amiss, before);
 }
 
 /** Pumps that sucked air before fish came to harm: the line of the fish says so, since it is why. */
-function pumpsBefore({ fish, water }: RunVerdict, name: DayName): string {
+function pumpsBefore({ fish, water }: RunVerdict, { name, display }: Telling): string {
   const hurt = fish?.troubles.at(0)?.first;
   if (hurt === undefined || fish?.state === 'uncomfortable') return '';
   return water.pumps
     .filter(({ first }) => first <= hurt)
-    .map(({ pump, first }) => ` Pump ${pump} sucks air from ${name(first)}.`)
+    .map(({ pump, first }) => display.words.verdict.pumpBefore(pump, name(first)))
     .join('');
 }
 
 /** What stands before all else: from when on a run is no forecast, where it is not for the fish, whose line says it. */
-function holdsLine({ holdsUntil }: RunVerdict, name: DayName): readonly string[] {
+function holdsLine({ holdsUntil }: RunVerdict, { name, display }: Telling): readonly string[] {
   if (holdsUntil === undefined || holdsUntil.why === 'fish') return [];
   const { time, why, trouble } = holdsUntil;
-  if (why === 'broken-off' || trouble === undefined)
-    return [`Broken off on ${name(time)}: of what follows nothing is known.`];
-  return [
-    `No forecast from ${name(time)} on: ${passedPhrase(trouble)} in ${places(trouble)}, where what the model knows was not measured.`,
-  ];
+  const words = display.words.verdict;
+  if (why === 'broken-off' || trouble === undefined) return [words.brokenOff(name(time))];
+  return [words.outside(name(time), passedWhere(trouble, display))];
 }
 
+/** What a line of a verdict is about. */
+type Part = 'fish' | 'filter' | 'water' | 'crops';
+
 /** How bad each line is: the worst stands first; of equals the order fish, filter, water, crops. */
-function badness({
-  fish,
-  filter,
-  water,
-  crops,
-}: RunVerdict): Record<'fish' | 'filter' | 'water' | 'crops', number> {
+function badness({ fish, filter, water, crops }: RunVerdict): Record<Part, number> {
   const fishStates = { dead: 6, lethal: 5, 'at-risk': 4, uncomfortable: 1, safe: 0 };
   const waterStates = { dry: 3, pump: 3, short: 2, enough: 0 };
   const filterStates = { 'falls-behind': 3, 'caught-up': 2, 'keeps-up': 0 };
@@ -232,82 +274,26 @@ function badness({
  * for what the system does not have.
  * @param startDate date of day 0, `yyyy-mm-dd`
  */
-export function verdictLines(verdict: RunVerdict, startDate: string): readonly string[] {
-  const name = dayNames(startDate);
+export function verdictLines(
+  verdict: RunVerdict,
+  startDate: string,
+  display: Display = plainDisplay,
+): readonly string[] {
+  const telling = { name: dayNames(startDate, display), display };
   const { fish, filter, crops, beginning } = verdict;
   const bad = badness(verdict);
-  const lines = [
-    { bad: bad.fish, text: fish === undefined ? '' : fishLine(fish, name) },
-    { bad: bad.filter, text: filter === undefined ? '' : filterLine(filter, name) },
-    { bad: bad.water, text: waterLine(verdict, name) },
-    { bad: bad.crops, text: crops === undefined ? '' : cropsLine(crops, name) },
-  ].filter(({ text }) => text !== '');
-  lines.sort((a, b) => b.bad - a.bad);
-  const [first, ...others] = lines.map(({ text }) => text);
-  const began = beginning === undefined ? '' : beganPhrase(beginning, first, name);
-  const pumps = first.startsWith('Fish') ? pumpsBefore(verdict, name) : '';
-  return [...holdsLine(verdict, name), `${first}${pumps}${began}`, ...others];
-}
-
-/** Order of the states of fish, filter and water, the best first. */
-const order = {
-  fish: ['safe', 'uncomfortable', 'at-risk', 'lethal', 'dead'],
-  filter: ['keeps-up', 'caught-up', 'falls-behind'],
-  water: ['enough', 'short', 'pump', 'dry'],
-} as const;
-
-/** Harvests nearer than this share are alike. */
-const ALIKE = 0.02;
-
-/** On what several runs are best, in a line: fish, filter, water, harvest. */
-export function betterLine(runs: readonly { readonly name: string; readonly verdict: RunVerdict }[]): string {
-  const best = (ranks: readonly (number | undefined)[]): string => {
-    const known = ranks.filter((rank) => rank !== undefined);
-    const top = Math.min(...known);
-    if (known.length < 2 || known.every((rank) => rank === top)) return 'alike';
-    return listed(runs.flatMap(({ name }, i) => (ranks[i] === top ? [name] : [])));
+  const texts: Readonly<Record<Part, string>> = {
+    fish: fish === undefined ? '' : fishLine(fish, telling),
+    filter: filter === undefined ? '' : filterLine(filter, telling),
+    water: waterLine(verdict, telling),
+    crops: crops === undefined ? '' : cropsLine(crops, telling),
   };
-  const rank = (list: readonly string[], state: string | undefined): number | undefined =>
-    state === undefined ? undefined : list.indexOf(state);
-  const harvests = runs.map(({ verdict: { crops } }) =>
-    crops?.harvested.reduce((total, { mass }) => total + mass, 0),
-  );
-  const most = Math.max(0, ...harvests.filter((mass) => mass !== undefined));
-  const nearest = harvests.map((mass) =>
-    mass === undefined ? undefined : mass >= most * (1 - ALIKE) ? 0 : 1,
-  );
-  return (
-    'better on fish: ' +
-    [
-      best(runs.map(({ verdict }) => rank(order.fish, verdict.fish?.state))),
-      `on the filter: ${best(runs.map(({ verdict }) => rank(order.filter, verdict.filter?.state)))}`,
-      `on water: ${best(runs.map(({ verdict }) => rank(order.water, verdict.water.state)))}`,
-      `on harvest: ${best(nearest)}`,
-    ].join('; ')
-  );
-}
-
-/** A harvest in lines: each crop and the fish, and how much per square metre, per kilogram of feed and of water. */
-export function harvestLines({ crops, fish, fresh, area, feed, water }: Harvest): readonly string[] {
-  const lines = crops
-    .filter(({ dry }) => dry > 0)
-    .map(({ planting, crop, dry, fresh: mass, plants }) => {
-      const named = planting === crop ? plain(crop) : `${planting} (${plain(crop)})`;
-      const count = plants === undefined ? '' : `, ${shown(plants)} plants`;
-      return `  ${named}: ${mass === undefined ? `${kilograms(dry)} dry` : `${kilograms(mass)} fresh`}${count}`;
-    });
-  const sold = fish
-    .filter(({ number }) => number > 0)
-    .map(({ cohort, number, mass }) => `  ${cohort}: ${shown(number)} fish, ${kilograms(mass)}`);
-  const per = [
-    ...(area > 0 ? [`${kilograms(fresh / area)} per m2`] : []),
-    ...(feed > 0 ? [`${kilograms((fresh / feed) * 1000)} per kg of feed`] : []),
-    ...(water > 0 ? [`${kilograms(fresh / water)} per m3 of water`] : []),
-  ];
-  const all = [
-    ...lines,
-    ...(fresh > 0 ? [`  crops in all: ${kilograms(fresh)} fresh, ${per.join(', ')}`] : []),
-    ...sold,
-  ];
-  return all.length === 0 ? ['harvest: none'] : ['harvest', ...all];
+  const lines = (['fish', 'filter', 'water', 'crops'] as const)
+    .map((of) => ({ of, text: texts[of] }))
+    .filter(({ text }) => text !== '');
+  lines.sort((a, b) => bad[b.of] - bad[a.of]);
+  const [first, ...others] = lines;
+  const began = beginning === undefined ? '' : beganPhrase(beginning, first, telling);
+  const pumps = first.of === 'fish' ? pumpsBefore(verdict, telling) : '';
+  return [...holdsLine(verdict, telling), `${first.text}${pumps}${began}`, ...others.map(({ text }) => text)];
 }

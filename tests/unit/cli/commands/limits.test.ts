@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { LimitResult } from '@leat/core';
 import { limitLines } from '../../../../packages/cli/src/commands/run/text.js';
 
@@ -24,9 +24,11 @@ const passed: LimitResult = {
   worstAt: 17,
 };
 
+const plan = { every: 1, startDate: '2025-10-01' };
+
 describe('limitLines', () => {
   it('says what, how far, where, when first, how long, for whom and by which source', () => {
-    const [, line, source] = limitLines([passed], 1);
+    const [, line, source] = limitLines([passed], plan);
     expect(line.split(/ {2,}/)).toEqual([
       'un-ionised ammonia',
       '> 0.05 mg N/L',
@@ -40,8 +42,15 @@ describe('limitLines', () => {
     expect(source).toBe('[1] timmons-ebeling M');
   });
 
+  it('puts dates beside days where the screen is wide enough for them', () => {
+    vi.stubEnv('LEAT_WIDTH', '120');
+    const [, line] = limitLines([passed], plan);
+    vi.unstubAllEnvs();
+    expect(line).toMatch(/0\.081 d 17 \(18 Oct\) +tank-1 +d 12\.3 \(13 Oct\) /);
+  });
+
   it('puts places together under the worst', () => {
-    const lines = limitLines([passed, { ...passed, place: 'tank-2', worst: 0.2, first: 3 }], 1);
+    const lines = limitLines([passed, { ...passed, place: 'tank-2', worst: 0.2, first: 3 }], plan);
     expect(lines[1]).toMatch(/0\.2 d 17 +tank-2 \+1 +d 3 /);
     expect(lines).toHaveLength(3);
   });
@@ -53,7 +62,7 @@ describe('limitLines', () => {
         { ...never, judged: false },
         { ...never, resolved: false },
       ],
-      1,
+      plan,
     );
     expect(lines).toEqual([
       'limits passed: none of those that could be judged',

@@ -47,4 +47,18 @@ describe('InputError', () => {
     expect(error.name).toBe('InputError');
     expect(error.message.split('\n')).toEqual(faults.map(describeFault));
   });
+
+  it('says a fault that repeats in rows of a list once, with how often, where and what came', () => {
+    const rows = Array.from({ length: 14 }, (_, row): Fault => ({
+      ...{ file: 'farm.yaml', line: 5 + row, column: 3, key: `actions[${row}].dose.mas` },
+      ...{ problem: 'unknown key', nearest: 'mass' },
+    }));
+    const error = new InputError([...rows, full]);
+    expect(error.faults).toHaveLength(15);
+    expect(error.message.split('\n')).toEqual([
+      'farm.yaml:5:3: actions[0].dose.mas: unknown key, 14 times: lines 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16 ...; did you mean mass?',
+      describeFault(full),
+    ]);
+    expect(new InputError(rows.slice(0, 2)).message.split('\n')).toHaveLength(2);
+  });
 });

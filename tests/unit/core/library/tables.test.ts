@@ -27,6 +27,9 @@ describe('the tables', () => {
       'mol m/(L dS)',
       'K mm s/kPa/m/d',
       'K^1.5 L^0.5/mol^0.5',
+      'S cm2/eq',
+      '(L/mol)^0.5',
+      'S cm2/eq (L/mol)^0.5',
     ];
     const units = [...known.split(/ (?!d\))/), ...long];
     expect(where(({ unit }) => !units.includes(unit))).toEqual([]);

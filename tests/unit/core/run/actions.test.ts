@@ -177,7 +177,7 @@ describe('an action that asks for more than there is', () => {
   const fish = (number: number): Action => ({ kind: 'harvest-fish', cohort: 'fish', share: 0, number });
 
   it('says what was done, and what was asked for', () => {
-    expect(told(fish(3000))).toEqual(['100.0 fish, 10000 g; 3000 fish were asked for', true]);
+    expect(told(fish(3000))).toEqual(['100 fish, 10000 g; 3000 fish were asked for', true]);
     expect(told({ ...kill, number: 3000, share: 0 })[1]).toBe(true);
     const drained: Action = { kind: 'drain-solids', vessel: 'sump', share: 0, water: 0.5 };
     expect(told({ kind: 'change-water', vessel: 'sump', volume: 2, water: 'mains' }, drained)).toEqual([

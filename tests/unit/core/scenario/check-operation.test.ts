@@ -118,7 +118,7 @@ describe('rules', () => {
     [
       'on nothing that is read',
       ruling({ read: 'amonia' as 'ammonia' }),
-      'rules[0].read: unknown word; got "amonia"; expected one of ammonia, nitrite, nitrate, pH, alkalinity, oxygen, temperature, chloride, volume; did you mean ammonia?',
+      'rules[0].read: unknown word; got "amonia"; expected one of ammonia, nitrite, nitrate, pH, alkalinity, oxygen, temperature, chloride, volume, conductivity, fish-mass, rain-tank; did you mean ammonia?',
     ],
     [
       'at no level',

@@ -1,4 +1,5 @@
 import { readFileSync, readdirSync } from 'node:fs';
+import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
 import { readTree } from '../../../../packages/core/src/scenario/file/read-tree.js';
 import { plainOf } from '../../../../packages/core/src/scenario/file/tree.js';
@@ -35,6 +36,26 @@ describe('the JSON Schema for editors', () => {
     ['a bad count', edited(['number: 20', 'number: 2.5']), ['$.fish.tilapia.number: not integer']],
   ])('refuses %s', (_, text, faults) => {
     expect(faultsOf(text)).toEqual(faults);
+  });
+
+  it('is draft-07 by its own name, as editors of YAML know it, and has an id that is no address', () => {
+    const schema = JSON.parse(written) as Record<string, unknown>;
+    expect(schema['$schema']).toBe('http://json-schema.org/draft-07/schema#');
+    expect(schema['$id']).toBe('urn:leat:system-file:1');
+    // A checker that knows only draft-07 takes the schema, all its references too, and finds what ours finds.
+    const ajv = new Ajv({ strictTypes: false });
+    expect(ajv.validateSchema(schema)).toBe(true);
+    const check = ajv.compile(schema);
+    for (const [text, sound] of [
+      [smallSystem, true],
+      [edited(['kind: sump', 'kind: smup']), false],
+      ['include: a.yaml\nfish: { carp: { number: 3 } }', true],
+      ['include: a.yaml\nfish: { carp: { nmber: 3 } }', false],
+    ] as const) {
+      const { tree } = readTree(text, 'file.yaml');
+      if (tree === undefined) throw new Error('not YAML');
+      expect(check(JSON.parse(JSON.stringify(plainOf(tree))))).toBe(sound);
+    }
   });
 
   it('lets a file that includes another leave things out, but not misspell them', () => {

@@ -46,15 +46,16 @@ describe('readScenario', () => {
     expect(plantings).toMatchObject([{ harvest: 28, batches: 1, start: 'new', age: 0, after: 'replant' }]);
   });
 
-  it('takes surfaces from walls, media, rafts and roots: 4 m2 a m3, 250 m2 a m3 of pumice less its pores, rafts once, roots twice', () => {
+  it('takes surfaces from bottom and walls, media, rafts and roots: four times the root of the bottom by depth, 250 m2 a m3 of pumice less its pores, rafts once, roots twice', () => {
     const text = edited([
       'area: 4 m2 }\n  sump',
       'area: 4 m2, media: { type: pumice, volume: 0.2 m3 } }\n  sump',
     ]);
     // 0.2 mm of film and still water in pores of a round radius of 2 x 0.55 / 250 = 4.4 mm: 250 / (1 + 0.2 / 4.4) m2 a m3.
+    // Walls: 4 x 1 m x 1 m deep, 4 x 2 m x 0.25 m, 4 x 1 m x 0.5 m.
     const [tank, bed, sump] = small(text).vessels.map(({ surface }) => surface);
-    expect([tank, sump]).toEqual([4, 2]);
-    expect(bed).toBeCloseTo(4 + 50 / (1 + 0.2 / 4.4) + 4 + 2 * 4, 9);
+    expect([tank, sump]).toEqual([1 + 4, 1 + 2]);
+    expect(bed).toBeCloseTo(4 + 2 + 50 / (1 + 0.2 / 4.4) + 4 + 2 * 4, 9);
   });
 
   it('covers beds and leaves tanks open, unless told otherwise', () => {
@@ -87,11 +88,16 @@ describe('readScenario', () => {
       set: [
         { path: 'vessels.tank.volume', value: '2 m3' },
         { path: 'flows[0].rate', value: '2 m3/h' },
-        { path: 'parameters.vessel.wall', value: '5' },
+        { path: 'parameters.vessel.outline', value: '5' },
       ],
     });
-    expect(scenario).toMatchObject({ days: 20, every: 0.25, overrides: [{ id: 'vessel.wall', value: 5 }] });
-    expect(scenario.vessels[0]).toMatchObject({ volume: 2, surface: 10 });
+    expect(scenario).toMatchObject({
+      days: 20,
+      every: 0.25,
+      overrides: [{ id: 'vessel.outline', value: 5 }],
+    });
+    // 1 m2 of bottom and 5 m of walls around it, 2 m deep.
+    expect(scenario.vessels[0]).toMatchObject({ volume: 2, surface: 11 });
     expect(scenario.flows[0]).toMatchObject({ rate: 48 });
   });
 
@@ -126,7 +132,7 @@ describe('readScenario', () => {
   it('reports which numbers of the tables it used', () => {
     const { used } = readScenarioFully(smallSystem, { file: 'small.yaml' });
     expect(used).toContain('crop.lettuce-butterhead.days');
-    expect(used).toContain('vessel.wall');
+    expect(used).toContain('vessel.outline');
     expect(used).not.toContain('water.rain.ph');
   });
 });

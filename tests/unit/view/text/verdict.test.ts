@@ -92,7 +92,7 @@ it('names days with their date, across a year and a leap day', () => {
 });
 
 it('says how long in hours or days', () => {
-  expect([0.01, 0.5, 1.5, 20].map(spanPhrase)).toEqual(['14 min', '12 h', '36 h', '20 d']);
+  expect([0.01, 0.5, 1.5, 20].map((days) => spanPhrase(days))).toEqual(['14 min', '12 h', '36 h', '20 d']);
 });
 
 it('says on what each of several runs is better, and where they are alike', () => {

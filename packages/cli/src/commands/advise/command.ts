@@ -10,6 +10,14 @@ import {
   type ChangeName,
   type Proposal,
 } from '@leat/core';
+import {
+  type AdviseInput,
+  type AdviseShared,
+  changesThere,
+  openTexts,
+  readAll,
+  type ReferencedFiles,
+} from '@leat/core/tasks';
 import { openOutputs } from '../../files/outputs.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { linesText } from '../../terminal/columns.js';
@@ -19,16 +27,10 @@ import { styleFor } from '../../terminal/style.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runJobs } from '../../workers/pool.js';
 import { changedText, includeName } from '../shared/changed-file.js';
-import {
-  openTexts,
-  readTexts,
-  type ReferencedFiles,
-  type ScenarioOptions,
-} from '../shared/referenced-files.js';
+import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { simulated } from '../shared/simulated.js';
-import { readAll } from '../shared/vary.js';
 import { adviceDocument, adviceText, type Advice } from './text.js';
-import { changesThere, job, type AdviseInput, type AdviseShared } from './job.js';
+import { job } from './job.js';
 
 /** What `leat advise` was asked. */
 export interface AdviseOptions extends ScenarioOptions {

@@ -11,8 +11,7 @@ export interface BacktestOptions extends LoggedOptions {
   readonly free: readonly string[];
   readonly step: number;
   readonly warmUp: number;
-  readonly members: number;
-  readonly seed: number;
+  readonly fits: number;
   readonly json?: boolean;
 }
 
@@ -23,8 +22,8 @@ export async function backtestCommand(
   streams: Streams,
 ): Promise<ExitCode> {
   const request = await openFitRequest(file, options, options.free);
-  const { step, warmUp, members, seed } = options;
-  const result = backtest({ ...request, step, warmUp, members, seed });
+  const { step, warmUp, fits } = options;
+  const result = backtest({ ...request, step, warmUp, fits });
   streams.result(
     options.json === true ? savedDocument('leat-backtest', result) : linesText(backtestLines(result)),
   );

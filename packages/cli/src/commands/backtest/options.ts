@@ -23,8 +23,12 @@ export const addBacktest: AddCommand = (root, streams, leave) => {
     .addOption(freeOption())
     .option('--step <number>', 'days from one forecast to the next', whole(1, 365), 14)
     .option('--warm-up <number>', 'days of log before the first forecast', whole(7, 3650), 42)
-    .option('--members <number>', 'draws of the fitted numbers', whole(2, 2000), 40)
-    .option('--seed <number>', 'seed of the draws', whole(0, 2 ** 31), 1)
+    .option(
+      '--fits <number>',
+      'most fits that are made: between two of them the earlier stands',
+      whole(1, 500),
+      8,
+    )
     .option('--until <date>', 'last date of the log that counts', isoDate)
     .addOption(unloggedFeedOption())
     .addOption(setOption())

@@ -1,26 +1,40 @@
-import type { Backtest } from '@leat/core';
+import type { Backtest, BacktestScore } from '@leat/core';
 import { shown } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
 
-/** A backtest in words, whether or not the model wins. */
-export function backtestLines({ origins, failed, scores, notes }: Backtest): readonly string[] {
-  const rows = scores.map(({ reads, vessel, unit, horizon, count, model, last, month, in50, in90 }) => [
-    reads,
-    vessel,
-    `${horizon === 7 ? 1 : horizon / 2 + 1} to ${horizon}`,
-    String(count),
-    unit,
-    shown(model),
-    shown(last),
-    shown(month),
-    model < Math.min(last, month) ? 'model' : last <= month ? 'last reading' : 'month',
-    `${shown(100 * in50)} %`,
-    `${shown(100 * in90)} %`,
+const best = ({ forecast, last, month }: BacktestScore): string =>
+  forecast < Math.min(last, month) ? 'forecast' : last <= month ? 'last reading' : 'month';
+
+/** Error of the forecast over that of the better simple guess, as a geometric mean; undefined where a guess never errs. */
+function overGuess(scores: readonly BacktestScore[]): number | undefined {
+  const ratios = scores.map(({ forecast, last, month }) => forecast / Math.min(last, month));
+  const usable = ratios.filter((ratio) => Number.isFinite(ratio) && ratio > 0);
+  if (usable.length === 0) return undefined;
+  return Math.exp(usable.reduce((sum, ratio) => sum + Math.log(ratio), 0) / usable.length);
+}
+
+/** A backtest in words, whether or not the forecast wins. */
+export function backtestLines({ origins, fits, failed, scores, notes }: Backtest): readonly string[] {
+  const rows = scores.map((score) => [
+    score.reads,
+    score.vessel,
+    `${score.horizon === 7 ? 1 : score.horizon / 2 + 1} to ${score.horizon}`,
+    String(score.count),
+    score.unit,
+    shown(score.forecast),
+    shown(score.model),
+    shown(score.last),
+    shown(score.month),
+    best(score),
+    `${shown(100 * (score.weights.model + score.weights.returning))} %`,
+    `${shown(100 * score.in50)} %`,
+    `${shown(100 * score.in90)} %`,
   ]);
-  const wins = scores.filter(({ model, last, month }) => model < Math.min(last, month)).length;
+  const wins = scores.filter(({ forecast, last, month }) => forecast < Math.min(last, month)).length;
+  const ratio = overGuess(scores);
   return [
-    `${origins.length} forecasts, the first from ${origins[0]}, the last from ${origins[origins.length - 1]}`,
-    ...(failed === 0 ? [] : [`  ${failed} draws broke off`]),
+    `${origins.length} forecasts, the first from ${origins[0]}, the last from ${origins[origins.length - 1]}; ${fits.length} fits`,
+    ...(failed === 0 ? [] : [`  ${failed} forecasts broke off`]),
     ...notes.map((note) => `  ${note}`),
     '',
     ...columns(
@@ -31,19 +45,25 @@ export function backtestLines({ origins, failed, scores, notes }: Backtest): rea
           'days ahead',
           'count',
           'unit',
+          'forecast',
           'model',
           'last',
           'month',
           'best',
+          'by model',
           'in 50 %',
           'in 90 %',
         ],
         ...rows,
       ],
-      ['left', 'left', 'left', 'right', 'left', 'right', 'right', 'right', 'left', 'right', 'right'],
+      [
+        ...(['left', 'left', 'left', 'right', 'left', 'right', 'right'] as const),
+        ...(['right', 'right', 'right', 'right', 'right', 'right'] as const),
+      ],
     ),
-    '  mean absolute errors, in the unit: of the model, of the last reading that stays, of the mean of the last 28 days',
-    '  in 50 %, in 90 %: share of readings whose interval meets the band; coarse steps meet it more often',
-    `  the model is best in ${wins} of ${scores.length}`,
+    '  mean absolute errors, in the unit: of the forecast, of the model alone, of the last reading that stays, of the mean of the last 28 days',
+    '  by model: mean share of the model in the forecast; the rest is habit (level, last reading, median of the month)',
+    '  in 50 %, in 90 %: share of readings in the bands of what a kit shows, each by as much of it as lies there',
+    `  the forecast is best in ${wins} of ${scores.length}${ratio === undefined ? '' : `; its error is ${ratio.toFixed(2)} of that of the better simple guess (geometric mean)`}`,
   ];
 }

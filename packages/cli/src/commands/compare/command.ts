@@ -1,7 +1,16 @@
-import { allSeries, budgetsOf, compareRuns, worstResidual } from '@leat/core';
+import {
+  allSeries,
+  budgetsOf,
+  changesBetween,
+  compareRuns,
+  type FileChange,
+  type PlainFile,
+  type ScenarioReading,
+  worstResidual,
+} from '@leat/core';
 import { cautions } from '@leat/view/text';
-import { meaningful } from '../shared/digits.js';
-import { accountOf } from '../shared/simulated.js';
+import { accountOf, meaningful } from '@leat/view/documents';
+import { displayFor, type DisplayOptions } from '../shared/display.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { openScenario } from '../shared/referenced-files.js';
@@ -16,24 +25,39 @@ import { savedDocument } from '../../files/saved-document.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat compare` was asked. */
-export interface CompareOptions extends ScenarioOptions {
+export interface CompareOptions extends ScenarioOptions, DisplayOptions {
   /** Percent of the highest of a quantity by which two values must differ to be apart. */
   readonly apart: number;
   readonly json?: boolean;
 }
 
+/** A run to be compared, and what its file says where it is not a saved run. */
+type Compared = Pick<SavedRun, 'account' | 'budgets'> & {
+  readonly written?: PlainFile;
+  readonly wants?: NonNullable<ScenarioReading['display']>;
+};
+
+/** What each other file says otherwise than the first; of saved runs nothing is known. */
+function differencesOf([first, ...others]: readonly Compared[]): readonly (readonly FileChange[] | null)[] {
+  return others.map(({ written }) =>
+    first.written === undefined || written === undefined ? null : changesBetween(first.written, written),
+  );
+}
+
 /** What a file says: the run that it holds, or the run of the scenario that it is. */
-async function accountFrom(
-  file: string,
-  options: CompareOptions,
-  streams: Streams,
-): Promise<Pick<SavedRun, 'account' | 'budgets'>> {
+async function accountFrom(file: string, options: CompareOptions, streams: Streams): Promise<Compared> {
   const saved = savedRun(file, textOf(file));
   if (saved === undefined) {
-    const { run } = await simulated(openScenario(file, options), {}, streams);
+    const reading = openScenario(file, options);
+    const { run } = await simulated(reading, {}, streams);
     // As `leat run --json` says it, so that a run and its document compare alike.
     const account = accountOf(run);
-    return { account: { ...account, series: meaningful(run, allSeries(run)) }, budgets: budgetsOf(run) };
+    return {
+      account: { ...account, series: meaningful(run, allSeries(run)) },
+      budgets: budgetsOf(run),
+      ...(reading.display !== undefined && { wants: reading.display }),
+      written: reading.resolved.written,
+    };
   }
   if (
     options.set.length > 0 ||
@@ -57,7 +81,9 @@ export async function compareCommand(
   options: CompareOptions,
   streams: Streams,
 ): Promise<ExitCode> {
-  const saved: Pick<SavedRun, 'account' | 'budgets'>[] = [];
+  // Units that are none are told before anything is run.
+  displayFor(options);
+  const saved: Compared[] = [];
   for (const file of files) saved.push(await accountFrom(file, options, streams));
   const accounts = saved.map(({ account }) => account);
   const runs = accounts.map(({ title, outcome, verdict, costs, startDate }, i) => ({
@@ -72,7 +98,11 @@ export async function compareCommand(
   const comparison = compareRuns(accounts, options.apart / 100);
   if (options.json === true)
     streams.result(savedDocument('leat-comparison', { runs, ...comparison, cautions }));
-  else streams.result(comparisonText(comparison, runs, styleFor(process.stdout.isTTY, process.env)));
+  else {
+    const display = displayFor(options, ...saved.map(({ wants }) => wants));
+    const style = styleFor(process.stdout.isTTY, process.env);
+    streams.result(comparisonText(comparison, runs, differencesOf(saved), style, display));
+  }
   const endings = saved.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
   endings.forEach(({ text }, i) => {
     if (text !== '') streams.note(linesText([`${files[i]}: ${text}`]));

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { AddCommand } from '../shared/options.js';
 import type { CompareOptions } from './command.js';
+import { languageOption, unitsOption } from '../shared/display-options.js';
 import {
   allowPathOption,
   daysOption,
@@ -24,6 +25,8 @@ export const addCompare: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(languageOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

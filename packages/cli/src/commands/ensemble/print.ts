@@ -1,6 +1,6 @@
 import { type Bands, type EnsembleResult, ensembleResult, type Accumulator, version } from '@leat/core';
 import { cautions } from '@leat/view/text';
-import { csv } from '../../files/csv.js';
+import { csv } from '@leat/view/documents';
 import { ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { savedDocument } from '../../files/saved-document.js';
 import type { Output } from '../../files/outputs.js';

@@ -1,7 +1,8 @@
 import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
-import { boundSign, day, percent, plain, short, shown } from '@leat/view/text';
+import { boundSign, day, percent, plain, shown } from '@leat/view/text';
 import { cautionLines } from '../shared/caution-lines.js';
-import { columns, wrap, linesText } from '../../terminal/columns.js';
+import { columns, columnsOrUnder, wrap, linesText } from '../../terminal/columns.js';
+import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
 
 /** Most lines of one table. */
@@ -43,15 +44,18 @@ function limitLines(limits: readonly LimitOdds[]): readonly string[] {
     .map((limit) => [
       plain(limit.quantity),
       boundSign(limit),
-      short(limit.place, 15),
+      limit.place,
       percent(limit.probability),
       day(round(limit.first.median)),
       days(limit.first.band90),
-      short(limit.whom, 20),
+      plain(limit.whom),
       `${limit.source} ${limit.mark}`,
     ]);
   const head = ['limits passed', 'limit', 'where', 'chance', 'first on day', '90 %', 'for whom', 'source'];
-  return [...columns([head, ...rows], new Array<'left'>(head.length).fill('left')), ...notes];
+  return [
+    ...columnsOrUnder([head, ...rows], new Array<'left'>(head.length).fill('left'), 6, screenWidth()),
+    ...notes,
+  ];
 }
 
 /** Measures and margins of conditions. */
@@ -66,7 +70,7 @@ function askedLines(title: string, asked: readonly MeasureSummary[], members: nu
         : [
             `  ${members - answered} without an answer, the first is member ${unanswered.member}: ${unanswered.reason}`,
           ];
-    return [...wrap(line.replace(' (', ' (').trim(), 100, '  '), ...lacking];
+    return [...wrap(line.replace(' (', ' (').trim(), screenWidth(), '  '), ...lacking];
   });
 }
 

@@ -21,7 +21,7 @@ const nextStep = (out: string | undefined): string =>
     ? 'this fit is not kept: with --out fit.json it is written to a file that leat forecast, run, ensemble and others take with --fit fit.json'
     : `written to ${out}: leat forecast, run, ensemble and others take it with --fit ${out}`;
 
-/** `leat fit FILE`: fits a system to its log, says what the log tells, and writes the numbers for other commands. */
+/** `leat fit FILE`: fits a system to its log, says what the log tells, and writes the numbers for other commands. A fit that failed by its verdict leaves as one that was not finished. */
 export async function fitCommand(file: string, options: FitOptions, streams: Streams): Promise<ExitCode> {
   const request = await openFitRequest(file, options, options.free);
   const { out } = openOutputs<'out'>(options, { out: 'fit' }, options);
@@ -31,5 +31,5 @@ export async function fitCommand(file: string, options: FitOptions, streams: Str
     options.json === true ? fitText(found) : linesText(fitLines(found, request.log.oddities.length)),
   );
   if (options.json !== true) streams.note(linesText([nextStep(options.out)]));
-  return exit.done;
+  return found.faults.length > 0 ? exit.notFinished : exit.done;
 }

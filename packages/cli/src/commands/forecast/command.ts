@@ -4,7 +4,7 @@ import { exit, type ExitCode } from '../../terminal/exit.js';
 import { openFitRequest, type LoggedOptions } from '../shared/fit-request.js';
 import { openSystem } from '../shared/fit-request.js';
 import { textOf } from '../../files/read.js';
-import { settingsOf } from '../shared/referenced-files.js';
+import { settingsOf } from '@leat/core/tasks';
 import { openBeside } from '../../files/open-beside.js';
 import { forecastLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';

@@ -1,6 +1,8 @@
-import type { Forecast } from '@leat/core';
+import type { Forecast, ForecastCourse } from '@leat/core';
 import { shown } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
+
+type Told = ForecastCourse['told'][number];
 
 /** What was laid over a system from the first day of a forecast on, as it was asked for. */
 interface AskedWhatIf {
@@ -11,6 +13,29 @@ interface AskedWhatIf {
 function whatIfLine({ set, overlay }: AskedWhatIf, from: string): string {
   const parts = [...(overlay === null ? [] : [overlay]), ...set];
   return `  what if, from ${from} on: ${parts.join('; ')}`;
+}
+
+const ways: readonly { readonly words: string; readonly of: (weights: Told['weights']) => number }[] = [
+  { words: 'the model', of: ({ model, returning }) => model + returning },
+  { words: 'its level', of: ({ level }) => level },
+  { words: 'the last reading', of: ({ last }) => last },
+  { words: 'the median of the last month', of: ({ month }) => month },
+];
+
+/** What a quantity is foretold by, as its weights a week or two ahead have it: most first, shares below a tenth left out. */
+function toldLine({ reads, vessel, told }: ForecastCourse): readonly string[] {
+  const middle = told.find(({ horizon }) => horizon === 14);
+  if (middle === undefined) return [];
+  const shares = ways
+    .map(({ words, of }) => ({ words, share: of(middle.weights) }))
+    .sort((a, b) => b.share - a.share)
+    .filter(({ share }) => share >= 0.1);
+  const byModel = ways[0].of(middle.weights);
+  const by = byModel > 2 / 3 ? 'by the model' : byModel < 1 / 3 ? 'by habit' : 'by the model and by habit';
+  const parts = shares.map(({ words, share }) => `${words} ${Math.round(100 * share)} %`);
+  const count = told.reduce((sum, { rehearsed }) => sum + rehearsed, 0);
+  const basis = count === 0 ? 'nothing yet tells how good each is' : `${count} forecasts of the past weighed`;
+  return [`  your ${reads} in ${vessel} is foretold ${by}: ${parts.join(', ')} (${basis})`];
 }
 
 /** A forecast in words: each quantity on a few days, with what is there and what a kit may show. */
@@ -43,6 +68,7 @@ export function forecastLines(
       ],
       ['left', 'left', 'left', 'left', 'right', 'left', 'left'],
     ),
-    '  bands hold what is not known of the fitted numbers, and the kit; not what the model leaves out',
+    ...courses.flatMap(toldLine),
+    '  where the log has readings, bands are as wide as forecasts of its past erred; elsewhere they hold what is not known of the fitted numbers, not what the model leaves out',
   ];
 }

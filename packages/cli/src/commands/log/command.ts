@@ -1,4 +1,4 @@
-import { guessLogMap, readLog, readLogMap, summaryOfLog, type Scenario } from '@leat/core';
+import { guessLogMap, readLog, readLogMap, sheetOfMap, summaryOfLog, type Scenario } from '@leat/core';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { openLog } from '../../files/open-log.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
@@ -14,6 +14,8 @@ import { linesText } from '../../terminal/columns.js';
 /** What `leat log` was asked. */
 export interface LogOptions extends ScenarioOptions {
   readonly map?: string;
+  readonly sheet?: string;
+  readonly all?: boolean;
   readonly writeMap?: string;
   readonly force?: boolean;
   readonly system?: string;
@@ -32,12 +34,20 @@ function vesselsOf(scenario: Scenario | undefined): readonly string[] {
  * guesses a map for a person to look over.
  */
 export async function logCommand(file: string, options: LogOptions, streams: Streams): Promise<ExitCode> {
-  const table = await openLog(file);
+  const mapText = options.map === undefined ? undefined : textOf(options.map);
+  const table = await openLog(
+    file,
+    options.sheet ?? (mapText === undefined ? undefined : sheetOfMap(mapText)),
+  );
   const scenario = options.system === undefined ? undefined : openScenario(options.system, options).scenario;
-  if (options.map === undefined) {
+  if (options.map === undefined || mapText === undefined) {
     const { writeMap } = openOutputs<'writeMap'>(options, { writeMap: 'own' }, options);
     const cohorts = scenario?.fish.map(({ name }) => name) ?? [];
-    const guess = guessLogMap(table, { vessels: vesselsOf(scenario), cohorts });
+    const guess = guessLogMap(table, {
+      vessels: vesselsOf(scenario),
+      cohorts,
+      ...(options.sheet === undefined ? {} : { sheet: options.sheet }),
+    });
     writeMap?.write(guess.text);
     streams.result(
       options.json === true
@@ -46,7 +56,7 @@ export async function logCommand(file: string, options: LogOptions, streams: Str
     );
     return exit.done;
   }
-  const log = readLog(table, readLogMap(textOf(options.map), options.map, table));
+  const log = readLog(table, readLogMap(mapText, options.map, table));
   const summary = summaryOfLog(log, scenario);
   // JSON has no infinity: a bound that is open is left out.
   const open = (_: string, value: unknown): unknown =>
@@ -54,7 +64,7 @@ export async function logCommand(file: string, options: LogOptions, streams: Str
   streams.result(
     options.json === true
       ? savedDocument('leat-log', { ...log, summary }, open)
-      : linesText(logLines(log, summary)),
+      : linesText(logLines(log, summary, options.all === true)),
   );
   return exit.done;
 }

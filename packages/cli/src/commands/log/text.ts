@@ -59,19 +59,46 @@ function courseLines({ courses, span }: LogSummary): readonly string[] {
   );
 }
 
-function oddityLines(oddities: readonly Oddity[]): readonly string[] {
+/** Kind of an oddity: its words without what differs from cell to cell. */
+const kindOf = ({ column, problem, done }: Oddity): string =>
+  `${column}|${problem.replace(/[\d.,]+|"[^"]*"|\([^)]*\)/g, '#')}|${done.split(/[:;]| as /)[0].replace(/[\d.,]+/g, '#')}`;
+
+/** How much an oddity matters: what was left out, what was taken otherwise than it stands, what only looks odd. */
+function rankOf({ done, problem }: Oddity): number {
+  if (/left out|refused|not counted/.test(done)) return 0;
+  if (/not acted on|steps are really|stands out/.test(`${problem} ${done}`)) return 1;
+  return /^(?:done|taken|read)/.test(done) ? 2 : 3;
+}
+
+function oddityLines(oddities: readonly Oddity[], all: boolean): readonly string[] {
   if (oddities.length === 0) return ['nothing odd'];
-  const rows = oddities.map(({ row, column, text, problem, done }) => [
+  const groups = new Map<string, Oddity[]>();
+  for (const oddity of oddities) {
+    const key = all ? `${groups.size}` : kindOf(oddity);
+    groups.set(key, [...(groups.get(key) ?? []), oddity]);
+  }
+  const sorted = [...groups.values()].sort((a, b) =>
+    all ? 0 : rankOf(a[0]) - rankOf(b[0]) || b.length - a.length,
+  );
+  const rows = sorted.map(([{ row, column, text, problem, done }, ...rest]) => [
     `row ${row}`,
     short(column, 24),
     JSON.stringify(short(text, 40)),
     `${problem}: ${done}`,
+    rest.length === 0 ? '' : `and ${rest.length} more like it`,
   ]);
-  return [`odd values: ${oddities.length}`, ...columns(rows, ['right', 'left', 'left', 'left'])];
+  const kinds =
+    all || sorted.length === oddities.length ? '' : ` of ${sorted.length} kinds, what was left out first`;
+  const hint = all || sorted.length === oddities.length ? [] : ['  every one of them: --all'];
+  return [
+    `odd values: ${oddities.length}${kinds}`,
+    ...columns(rows, ['right', 'left', 'left', 'left', 'left']),
+    ...hint,
+  ];
 }
 
-/** What a log holds, how it fits the system, and every odd value with what was done about it. */
-export function logLines(log: WaterLog, summary: LogSummary): readonly string[] {
+/** What a log holds, how it fits the system, and what is odd with what was done about it: by kind, or all. */
+export function logLines(log: WaterLog, summary: LogSummary, all: boolean): readonly string[] {
   const { feed, nitrogen, doubts } = summary;
   const dates =
     log.from === ''
@@ -88,8 +115,11 @@ export function logLines(log: WaterLog, summary: LogSummary): readonly string[] 
     '',
     fed,
     ...doubts.map((doubt) => `look: ${doubt}`),
+    ...(log.actions.length === 0
+      ? []
+      : [`${log.actions.length} actions in words, done to the system in fits and forecasts`]),
     ...(log.notes.length === 0 ? [] : [`${log.notes.length} notes in words`]),
     '',
-    ...oddityLines(log.oddities),
+    ...oddityLines(log.oddities, all),
   ];
 }

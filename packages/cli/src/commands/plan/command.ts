@@ -1,17 +1,14 @@
+import { conditionOf, openModel, planAim, searchPlan, type PlanFound } from '@leat/core';
 import {
-  adviceOutcome,
-  conditionOf,
-  dosersPerWeek,
-  openModel,
-  planAim,
-  planStart,
-  planValue,
-  planWeeks,
-  searchPlan,
-  simulate,
-  type PlanFound,
-  type Run,
-} from '@leat/core';
+  type OpenPlan,
+  openPlan,
+  openTexts,
+  type PlanInput,
+  planOf,
+  type PlanOutput,
+  type PlanShared,
+  readAll,
+} from '@leat/core/tasks';
 import { openOutputs } from '../../files/outputs.js';
 import { linesText } from '../../terminal/columns.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
@@ -21,10 +18,9 @@ import { styleFor } from '../../terminal/style.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runJobs } from '../../workers/pool.js';
 import { changedText, includeName } from '../shared/changed-file.js';
-import { openTexts, readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
-import { readAll } from '../shared/vary.js';
-import { job, openPlan, type OpenPlan, type PlanInput, type PlanOutput, type PlanShared } from './job.js';
-import { planDocument, planText, type Plan } from './text.js';
+import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
+import { job } from './job.js';
+import { planDocument, planText } from './text.js';
 
 /** What `leat plan` was asked. */
 export interface PlanOptions extends ScenarioOptions {
@@ -79,11 +75,6 @@ async function jobs(
   }
 }
 
-/** The run of the choice, which has been run before: it makes a system. */
-function runOf(plan: OpenPlan, at: readonly number[]): Run {
-  return simulate(openModel(openTexts(plan.textsOf(at)).reading, { closureDraws: 0 }).model);
-}
-
 function shareOf(file: string, options: PlanOptions): PlanShared {
   const { vary, aim, keep, ration, members, seed } = options;
   return {
@@ -104,34 +95,18 @@ export async function planCommand(file: string, options: PlanOptions, streams: S
   const { save } = openOutputs<'save'>(named, { save: 'own' }, options);
   const { reading } = openTexts(shared.texts);
   const { model } = openModel(reading, { closureDraws: 0 });
-  const aim = planAim(options.aim, model);
+  planAim(options.aim, model);
   readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
   const plan = openPlan(shared);
   // What the ration says is read as the file is.
   openTexts(plan.textsOf(plan.quantities.map(({ steps }) => steps)));
   streams.note(linesText(reading.notes));
   try {
-    const { best, trials } = await search(shared, plan, options.workers);
-    const { at } = best;
-    const run = runOf(plan, at);
-    const outcome = adviceOutcome(
-      run,
-      options.keep.map((text) => conditionOf(text, run.model, '--keep')),
-    );
-    const draws = Array.from({ length: options.members }, (_, member) => ({ at, member }));
+    const sought = await search(shared, plan, options.workers);
+    const { best } = sought;
+    const draws = Array.from({ length: options.members }, (_, member) => ({ at: best.at, member }));
     const drawn = await jobs(shared, draws, 'draws', options.workers);
-    const found: Plan = {
-      title: plan.scenario.title,
-      startDate: plan.scenario.startDate,
-      ...{ aim, keep: options.keep, holds: best.holds, outcome, amount: aim.of(run, outcome) },
-      ...(options.ration !== undefined && { ration: options.ration }),
-      quantities: plan.quantities.map((quantity, i) => ({ ...quantity, value: planValue(quantity, at[i]) })),
-      fish: run.model.scenario.fish.map(({ name, number, mass }) => ({ cohort: name, number, mass })),
-      ...{ start: planStart(run), weeks: planWeeks(run), dosers: dosersPerWeek(run) },
-      drawn: drawn.filter((each) => each.outcome !== undefined),
-      ...{ members: options.members, seed: options.seed },
-      ...{ tried: trials.length, held: trials.filter(({ holds }) => holds).length },
-    };
+    const found = planOf(shared, sought, drawn);
     const style = styleFor(process.stdout.isTTY, process.env);
     streams.result(options.json === true ? planDocument(found) : planText(found, style));
     if (!best.holds) {
@@ -143,7 +118,7 @@ export async function planCommand(file: string, options: PlanOptions, streams: S
       return exit.badInput;
     }
     const remark = ['Made by leat plan: a plan laid over the file below. Change it as you like.'];
-    const after = { ...plan.fileOf(at), title: `${found.title}, as planned` };
+    const after = { ...plan.fileOf(best.at), title: `${found.title}, as planned` };
     save?.write(changedText(shared.texts, after, save.path, remark));
     if (save !== undefined) streams.note(linesText([`${save.path}: to be run by leat run ${save.path}`]));
     return exit.done;

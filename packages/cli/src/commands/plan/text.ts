@@ -1,36 +1,9 @@
-import type { AdviceOutcome, dosersPerWeek, PlanAim, PlanQuantity, planStart, PlanWeek } from '@leat/core';
-import { cautions, dayNames, listed, percent, plain, shown, valueText, verdictLines } from '@leat/view/text';
+import type { AdviceOutcome, PlanWeek } from '@leat/core';
+import type { Plan } from '@leat/core/tasks';
+import { cautions, dateNames, listed, percent, plain, shown, valueText, verdictLines } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { columns, linesText, wrap } from '../../terminal/columns.js';
-import type { PlanOutput } from './job.js';
 import type { Style } from '../../terminal/style.js';
-
-/** A plan: what was chosen of each quantity, what is to be done week by week, and what it gives. */
-export interface Plan {
-  readonly title: string;
-  readonly startDate: string;
-  readonly aim: PlanAim;
-  readonly keep: readonly string[];
-  readonly ration?: string;
-  readonly quantities: readonly (PlanQuantity & { readonly value: number })[];
-  /** Whether every condition holds. */
-  readonly holds: boolean;
-  readonly outcome: AdviceOutcome;
-  /** How much of the aim there is. */
-  readonly amount: number;
-  readonly start: ReturnType<typeof planStart>;
-  /** Fish at the start. */
-  readonly fish: readonly { readonly cohort: string; readonly number: number; readonly mass: number }[];
-  readonly weeks: readonly PlanWeek[];
-  readonly dosers: ReturnType<typeof dosersPerWeek>;
-  /** Of each draw whose numbers make a system what it came to. */
-  readonly drawn: readonly PlanOutput[];
-  readonly members: number;
-  readonly seed: number;
-  /** Choices that were run, and those of them that held. */
-  readonly tried: number;
-  readonly held: number;
-}
 
 const width = 80;
 
@@ -92,7 +65,7 @@ function giveLines(plan: Plan): readonly string[] {
 /** A week as it stands at the head of a row: `3  15 Oct`. */
 const weekCells = ({ week, from }: PlanWeek, startDate: string): readonly string[] => [
   String(week),
-  /\((.*)\)/.exec(dayNames(startDate)(from))?.[1] ?? '',
+  dateNames(startDate)(from),
 ];
 
 /** Crops beside each other in one table; more of them stand in a second. */

@@ -2,7 +2,8 @@ import { InputError, nearest, worstResidual, type Fault, type RunAccount } from 
 import { darkColours, lightColours, slide, type SlideSeries } from '@leat/view/pictures';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
-import { openGathering } from '../../report/gather.js';
+import { displayFor, type DisplayOptions } from '../shared/display.js';
+import { openGathering } from '../shared/gather.js';
 import type { Streams } from '../../terminal/streams.js';
 import { newDocument } from '../../files/new-document.js';
 import { openOutputs } from '../../files/outputs.js';
@@ -10,7 +11,7 @@ import { endingOf } from '../shared/simulated.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat plot` was asked. */
-export interface PlotOptions extends ScenarioOptions {
+export interface PlotOptions extends ScenarioOptions, DisplayOptions {
   readonly of: readonly string[];
   readonly out: string;
   readonly force?: boolean;
@@ -41,18 +42,21 @@ function chosen({ series }: RunAccount, names: readonly string[]): readonly Slid
  * picture. Throws InputError for series that do not exist.
  */
 export async function plotCommand(file: string, options: PlotOptions, streams: Streams): Promise<ExitCode> {
-  const gathered = openGathering(file, 'A', options, streams);
+  const gathering = openGathering(file, 'A', options, streams);
   const isPng = options.out.toLowerCase().endsWith('.png');
   const { out } = openOutputs<'out'>(options, { out: isPng ? 'png' : 'svg' }, options);
-  const run = await gathered();
+  const display = displayFor(options, gathering.wants);
+  const run = await gathering.summary(display);
   const { account, budgets } = run;
-  const picture = slide(newDocument(), {
+  const asked = {
     title: options.title ?? account.title,
     time: account.time,
     series: chosen(account, options.of),
     limits: options.limits === true ? account.limits : [],
+    startDate: account.startDate,
     colours: options.on === 'dark' ? darkColours : lightColours,
-  });
+  };
+  const picture = slide(newDocument(), asked, display);
   if (isPng) {
     const { pngOf } = await import('../../files/png.js');
     out?.write(await pngOf(picture));

@@ -1,6 +1,7 @@
 import { Option, type Command } from 'commander';
 import type { AddCommand } from '../shared/options.js';
 import type { PlotOptions } from './command.js';
+import { languageOption, unitsOption } from '../shared/display-options.js';
 import {
   allowPathOption,
   daysOption,
@@ -30,6 +31,8 @@ export const addPlot: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(languageOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

@@ -1,6 +1,6 @@
 import { type Run, seriesOf } from '@leat/core';
-import { day, shown } from '@leat/view/text';
-import { keySeries } from '../shared/key-quantities.js';
+import { dateNames, day, type Display, plainDisplay, quantityOf } from '@leat/view/text';
+import { keySeries } from '@leat/view/documents';
 
 /** Letters across and lines down of the drawing itself. */
 const [width, height] = [68, 6];
@@ -57,12 +57,15 @@ export function terminalChart(
   title: string,
   time: readonly number[],
   values: ArrayLike<number>,
+  { startDate, display = plainDisplay }: { readonly startDate?: string; readonly display?: Display } = {},
 ): readonly string[] {
+  const words = display.words.plot;
+  const shown = display.number;
   const points = time.flatMap((t, i) => (Number.isFinite(values[i]) ? [[t, values[i]] as const] : []));
-  if (points.length < 2) return [`${title}: no course to draw`];
+  if (points.length < 2) return [words.noCourse(title)];
   const known = points.map(([, value]) => value);
   const [low, high] = [Math.min(...known), Math.max(...known)];
-  if (shown(low) === shown(high)) return [`${title}: steady at ${shown(high)}`];
+  if (shown(low) === shown(high)) return [words.steady(title, shown(high))];
   const rows = height * 4;
   const row = (value: number): number => Math.round(((high - value) / (high - low)) * (rows - 1));
   const cells = Array.from({ length: height }, () => new Array<number>(width).fill(0));
@@ -79,8 +82,10 @@ export function terminalChart(
   });
   const [first, last] = [points[0][0], points[points.length - 1][0]];
   const days = [0, 0.25, 0.5, 0.75, 1].map((share) => {
-    const word = day(Number((first + share * (last - first)).toFixed(1)));
-    return [share * (width - 1), share === 0 ? `day ${word}` : word] as const;
+    const at = Number((first + share * (last - first)).toFixed(1));
+    const word = share === 0 ? words.day(day(at, display)) : day(at, display);
+    const date = startDate === undefined ? '' : ` (${dateNames(startDate, display)(at)})`;
+    return [share * (width - 1), `${word}${date}`] as const;
   });
   const under = ' '.repeat(room + 2);
   return [title, ...lines, `${under}${placed(days)}`];
@@ -93,13 +98,24 @@ const usual: ReadonlySet<string> = new Set(['tan', 'nitrite', 'nitrate', 'pH']);
  * @param asked names, or true for TAN, nitrite, nitrate and pH where the fish live
  * @throws InputError for a series that there is none of, with the nearest name
  */
-export function terminalCharts(run: Run, asked: true | readonly string[]): string {
+export function terminalCharts(
+  run: Run,
+  asked: true | readonly string[],
+  display: Display = plainDisplay,
+): string {
   const names =
     asked === true ? keySeries(run).filter((name) => usual.has(name.slice(0, name.indexOf('@')))) : asked;
   const time = run.samples.map((sample) => sample.time);
   const charts = names.map((name) => {
     const { unit, values } = seriesOf(run, name);
-    return terminalChart(unit === 'pH' ? name : `${name}, ${unit}`, time, values).join('\n');
+    const quantity = quantityOf(name);
+    const told = display.unit(unit, quantity);
+    const drawn = Array.from(values, (value) => display.value(value, unit, quantity));
+    const { startDate } = run.model.scenario;
+    return terminalChart(told === '' ? name : `${name}, ${told}`, time, drawn, {
+      startDate,
+      display,
+    }).join('\n');
   });
   return `\n${charts.join('\n\n')}\n`;
 }

@@ -1,19 +1,19 @@
 import { worstResidual } from '@leat/core';
+import type { RunSummary } from '@leat/view/report';
 import { readEnsemble, type SavedEnsemble } from '../../files/saved-ensemble.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
-import { openGathering } from '../../report/gather.js';
-import { reportPage } from '../../report/page.js';
-import type { RunSummary } from '../../report/run-summary.js';
-import { withBands } from '../../report/gather.js';
+import { displayFor, type DisplayOptions } from '../shared/display.js';
+import { openGathering, withBands } from '../shared/gather.js';
+import { reportPage } from './page.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openOutputs } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat report` was asked. */
-export interface ReportOptions extends ScenarioOptions {
+export interface ReportOptions extends ScenarioOptions, DisplayOptions {
   readonly out: string;
   readonly force?: boolean;
   /** What `leat ensemble` kept of some of the files. */
@@ -49,11 +49,12 @@ export async function reportCommand(
   const gatherings = files.map((file, i) =>
     openGathering(file, String.fromCharCode(65 + i), options, streams),
   );
+  const display = displayFor(options, ...gatherings.map(({ wants }) => wants));
   const { out } = openOutputs<'out'>(options, { out: 'report' }, options);
   const runs: RunSummary[] = [];
-  for (const gathered of gatherings) runs.push(await gathered());
+  for (const gathering of gatherings) runs.push(await gathering.summary(display));
   const summaries = withBands(runs, saved);
-  out?.write(reportPage(summaries));
+  out?.write(reportPage(summaries, display));
   streams.note(linesText([`${options.out} written`]));
   const endings = summaries.map(({ account, budgets }) => endingOf(account, worstResidual(budgets).budget));
   endings.forEach(({ text }, i) => {

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { AddCommand } from '../shared/options.js';
 import type { ReportOptions } from './command.js';
+import { languageOption, unitsOption } from '../shared/display-options.js';
 import {
   allowPathOption,
   daysOption,
@@ -29,6 +30,8 @@ export const addReport: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(languageOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

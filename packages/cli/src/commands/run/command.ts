@@ -1,36 +1,23 @@
-import {
-  afterEvents,
-  allSeries,
-  basePlan,
-  bibliography,
-  bibtex,
-  budgetsOf,
-  costsOf,
-  endStateOf,
-  harvestOf,
-  limitsOf,
-  manifestOf,
-  sealed,
-  verdictOf,
-  worstResidual,
-} from '@leat/core';
+import { bibtex, endStateOf, sealed, worstResidual } from '@leat/core';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { displayFor, type DisplayOptions } from '../shared/display.js';
 import { extensionNote, loadExtension } from '../shared/extension.js';
 import { openScenario } from '../shared/referenced-files.js';
-import { csv, longCsv } from '../../files/csv.js';
-import { jsonDocument, type RunResults } from './document.js';
+import { csv, longCsv } from '@leat/view/documents';
+import { resultsOf, runDocument, type RunResults } from '@leat/view/documents';
 import { sourceLines } from './text.js';
 import { styleFor } from '../../terminal/style.js';
 import { summary } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
+import { savedDocument } from '../../files/saved-document.js';
 import { openOutputs, type Output } from '../../files/outputs.js';
 import { endingOf } from '../shared/simulated.js';
 import { simulated, type SimulatedOptions } from '../shared/simulated.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat run` was asked. */
-export interface RunOptions extends ScenarioOptions, SimulatedOptions {
+export interface RunOptions extends ScenarioOptions, SimulatedOptions, DisplayOptions {
   readonly json?: boolean;
   readonly csv?: string;
   readonly parquet?: string;
@@ -66,6 +53,7 @@ async function writeCourses(
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
   const read = openScenario(file, options);
+  const display = displayFor(options, read.display);
   const own = options.extend === undefined ? undefined : await loadExtension(options.extend);
   const reading = own === undefined ? read : { ...read, extension: own };
   if (own !== undefined && options.quiet !== true)
@@ -76,34 +64,24 @@ export async function runCommand(file: string, options: RunOptions, streams: Str
     options,
   );
   const { run, used } = await simulated(reading, options, streams);
-  const series = allSeries(run);
-  const limits = limitsOf(run, series);
-  const costs = costsOf(run);
-  const results: RunResults = {
-    run,
-    series,
-    verdict: verdictOf(run, limits, series),
-    harvest: harvestOf(run),
-    ...(costs && { costs }),
-    budgets: budgetsOf(run),
-    base: basePlan(run),
-    limits,
-    after: afterEvents(run),
-    manifest: manifestOf(run),
-    sources: bibliography(used(), run.model.parameters),
-  };
+  const results = resultsOf(run, used);
   await writeCourses(results, options, outputs);
   outputs.save?.write(`${JSON.stringify(sealed(endStateOf(run)), null, 2)}\n`);
   if (options.json === true) {
-    streams.result(jsonDocument(results));
+    streams.result(savedDocument('leat-run', runDocument(results)));
   } else if (options.sources === 'bibtex') {
     streams.result(bibtex(results.sources));
   } else if (options.quiet !== true) {
-    streams.result(summary(results, styleFor(process.stdout.isTTY, process.env), options.detail));
+    streams.result(
+      summary(results, styleFor(process.stdout.isTTY, process.env), {
+        display,
+        ...(options.detail === true && { detail: true }),
+      }),
+    );
   }
   if (options.plot !== undefined && options.json !== true) {
     const { terminalCharts } = await import('../plot/text.js');
-    streams.result(terminalCharts(run, options.plot));
+    streams.result(terminalCharts(run, options.plot, display));
   }
   if (options.sources === 'text' && options.json !== true)
     streams.result(`\n${linesText(sourceLines(results.sources))}`);

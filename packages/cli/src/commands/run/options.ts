@@ -1,6 +1,7 @@
 import { Option } from 'commander';
 import type { AddCommand } from '../shared/options.js';
 import type { RunOptions } from './command.js';
+import { languageOption, unitsOption } from '../shared/display-options.js';
 import {
   allowPathOption,
   daysOption,
@@ -22,6 +23,8 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(languageOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

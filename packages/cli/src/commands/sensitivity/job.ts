@@ -1,7 +1,7 @@
 import { InputError, NoAnswerError, openRuns, type Answer, type TableRow } from '@leat/core';
 import type { Job } from '../../workers/job.js';
 import { openExtended } from '../shared/extension.js';
-import type { ReferencedFiles } from '../shared/referenced-files.js';
+import type { ReferencedFiles } from '@leat/core/tasks';
 import { askedOf } from '../shared/outline-job.js';
 
 /** What all points of a sensitivity share. */

@@ -1,6 +1,6 @@
 import { InputError, measureOf, NoAnswerError, openModel, simulate, type Answer } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { openTexts, type ReferencedFiles } from '../shared/referenced-files.js';
+import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
 
 /** What the runs of a user's own numbers share. */
 export interface OwnShared {

@@ -18,7 +18,8 @@ import { styleFor, type Style } from '../../terminal/style.js';
 import type { Streams } from '../../terminal/streams.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runJobs } from '../../workers/pool.js';
-import { openTexts, readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
+import { openTexts } from '@leat/core/tasks';
+import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job } from './own-job.js';
 
 /** What is asked of a user's own numbers. */

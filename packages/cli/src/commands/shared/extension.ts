@@ -1,7 +1,7 @@
 import { pathToFileURL } from 'node:url';
 import { extendedBy, extension, InputError, type ExtendedScenario, type Extension } from '@leat/core';
 import { FileError } from '../../files/read.js';
-import { openTexts, type ReferencedFiles } from './referenced-files.js';
+import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
 
 /**
  * Components, processes and numbers of a user's own, from the module that they wrote: what it exports as `default`. Its code

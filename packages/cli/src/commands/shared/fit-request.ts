@@ -1,23 +1,32 @@
+import { resolve } from 'node:path';
 import {
+  type ActionsOverlay,
+  actionsOverlays,
   type FitSearch,
   type FitSystem,
   readLog,
   readLogMap,
   readScenarioFully,
+  sheetOfMap,
   type UnloggedFeed,
 } from '@leat/core';
 import { openBeside } from '../../files/open-beside.js';
 import { openLog } from '../../files/open-log.js';
 import { textOf } from '../../files/read.js';
-import { type ScenarioOptions, settingsOf } from './referenced-files.js';
+import { settingsOf } from '@leat/core/tasks';
+import { type ScenarioOptions } from './referenced-files.js';
 
 /** A scenario file that a fit can read again and again: each file on the disk is read once. Throws FileError. */
 export function openSystem(
   file: string,
   options: Pick<ScenarioOptions, 'set' | 'tables' | 'allowPath'>,
+  overlays: readonly ActionsOverlay[] = [],
 ): FitSystem {
-  const text = textOf(file);
-  const texts = new Map<string, string>();
+  const own = resolve(file);
+  const texts = new Map<string, string>([
+    [own, textOf(file)],
+    ...overlays.map(({ file: name, text }): [string, string] => [resolve(name), text]),
+  ]);
   const openNext = openBeside([file], options.allowPath);
   const load = (path: string, from: string): string => {
     const known = texts.get(path) ?? openNext(path, from);
@@ -25,10 +34,14 @@ export function openSystem(
     return known;
   };
   const given = settingsOf(options);
+  const top = overlays.at(-1)?.file ?? file;
+  const text = texts.get(resolve(top)) ?? '';
+  const logged = new Set(overlays.map(({ file: name }) => name));
   return {
+    logged,
     read: (set, days) =>
       readScenarioFully(text, {
-        file,
+        file: top,
         load,
         set: [...given, ...set],
         ...(options.tables === undefined ? {} : { tables: options.tables }),
@@ -51,10 +64,12 @@ export async function openFitRequest(
   options: LoggedOptions,
   free: readonly string[],
 ): Promise<FitSearch> {
-  const table = await openLog(options.log);
-  const log = readLog(table, readLogMap(textOf(options.map), options.map, table));
+  const map = textOf(options.map);
+  const table = await openLog(options.log, sheetOfMap(map));
+  const log = readLog(table, readLogMap(map, options.map, table));
+  const overlays = actionsOverlays(log, options.map, resolve(file));
   return {
-    system: openSystem(file, options),
+    system: openSystem(file, options, overlays),
     log,
     free,
     unloggedFeed: options.unloggedFeed,

@@ -1,5 +1,15 @@
 import type { Run, Series } from '@leat/core';
-import { day, placeOf, quantityPhrase, short, shown } from '@leat/view/text';
+import { keysOf } from '@leat/view/documents';
+import {
+  dateNames,
+  day,
+  type Display,
+  extreme,
+  placeOf,
+  plainDisplay,
+  quantityOf,
+  short,
+} from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
 
 const bars = '▁▂▃▄▅▆▇█';
@@ -28,101 +38,82 @@ export function sparkline(values: ArrayLike<number>, letters: number): string {
     .join('');
 }
 
-/** A row of the summary: a series under a plain name, in a unit for reading. */
-interface Key {
-  readonly label: string;
-  readonly series: string;
-  readonly unit?: string;
-  readonly factor?: number;
-}
-
-const water = [
-  'tan',
-  'un-ionised-ammonia',
-  'nitrite',
-  'nitrate',
-  'pH',
-  'alkalinity',
-  'oxygen',
-  'chloride',
-] as const;
-
 /** Most cohorts and plantings shown one by one in a summary. */
 const most = 2;
-
-/** The rows: the water of the first fish tank (or the reservoir), the level, stock and crops. */
-function keysOf(run: Run, count: number): readonly Key[] {
-  const { reservoir, fish: cohorts, plantings } = run.model.scenario;
-  const home = cohorts[0]?.vessel ?? reservoir;
-  return [
-    ...water.map((quantity) => ({ label: quantityPhrase(quantity), series: `${quantity}@${home}` })),
-    { label: 'water', series: `volume@${reservoir}` },
-    ...cohorts
-      .slice(0, count)
-      .map(({ name }) => ({ label: 'fish', series: `fish-mass@${name}`, unit: 'kg', factor: 1e-3 })),
-    ...(cohorts.length > 0 ? [{ label: 'feed', series: 'feed@system' }] : []),
-    ...plantings
-      .slice(0, count)
-      .map(({ name }) => ({ label: 'crop', series: `crop-mass@${name}`, unit: 'kg dry', factor: 1e-3 })),
-  ];
-}
-
-/** Names of the series that say most of a run, in the order of the summary: every cohort and every planting. */
-export function keySeries(run: Run): readonly string[] {
-  return keysOf(run, Infinity).map(({ series }) => series);
-}
-
-/** Where the lowest or highest of some values stands: of those that are equally so, the first; -1 where there is none. */
-export function extreme(values: readonly number[], better: (a: number, b: number) => boolean): number {
-  let best = -1;
-  values.forEach((value, i) => {
-    if (!Number.isNaN(value) && (best < 0 || better(value, values[best]))) best = i;
-  });
-  return best;
-}
 
 /** Letters of a course on a screen of 100, and the narrowest that says anything. */
 const courseLetters = 16;
 const leastLetters = 6;
 
-/**
- * The table of key quantities: start, end, lowest and highest with their days, and the course as far as the screen has
- * room for one.
- * @param wide letters of a line
- */
-export function keyQuantities(run: Run, series: readonly Series[], wide: number): readonly string[] {
+/** A row of the table of key quantities: its cells, and the values of its course. */
+interface KeyRow {
+  readonly cells: readonly string[];
+  readonly values: readonly number[];
+}
+
+/** The rows, days told by `at`. */
+function keyRows(
+  run: Run,
+  series: readonly Series[],
+  at: (time: number) => string,
+  display: Display,
+): readonly KeyRow[] {
   const times = run.samples.map(({ time }) => time);
   const known = new Map(series.map((each) => [each.name, each]));
-  const rows = keysOf(run, most).flatMap(({ label, series: name, unit, factor = 1 }) => {
+  return keysOf(run, most, display).flatMap(({ label, series: name, unit, factor = 1 }) => {
     const found = known.get(name);
     if (found === undefined) return [];
-    const values = Array.from(found.values, (value) => value * factor);
+    const of = unit ?? found.unit;
+    const quantity = quantityOf(name);
+    const values = Array.from(found.values, (value) => display.value(value * factor, of, quantity));
     const low = extreme(values, (a, b) => a < b);
     const high = extreme(values, (a, b) => a > b);
-    const at = (index: number): readonly [string, string] => [shown(values[index]), `d ${day(times[index])}`];
+    const told = display.unit(of, quantity);
     return [
-      [
-        label,
-        short(placeOf(name), 12),
-        unit ?? found.unit,
-        shown(values[0]),
-        shown(values[values.length - 1]),
-        ...at(low),
-        ...at(high),
+      {
         values,
-      ],
-    ] as const;
+        cells: [
+          label,
+          short(placeOf(name), 12),
+          told === '' ? display.words.text.unit(of) : told,
+          display.number(values[0]),
+          display.number(values[values.length - 1]),
+          ...[display.number(values[low]), at(times[low])],
+          ...[display.number(values[high]), at(times[high])],
+        ],
+      },
+    ];
   });
-  const head = ['', 'where', 'unit', 'start', 'end', 'lowest', '', 'highest', ''];
-  const cells = rows.map((row) => row.slice(0, -1) as readonly string[]);
+}
+
+/**
+ * The table of key quantities: start, end, lowest and highest with their days, and their dates and the course as far as
+ * the screen has room for them.
+ * @param wide letters of a line
+ */
+export function keyQuantities(
+  run: Run,
+  series: readonly Series[],
+  wide: number,
+  display: Display = plainDisplay,
+): readonly string[] {
+  const words = display.words.run;
+  const { where, unit, start, end, lowest, highest, overTime } = words.keys;
+  const head = ['', where, unit, start, end, lowest, '', highest, ''];
   const sides = ['left', 'left', 'left', 'right', 'right', 'right', 'left', 'right', 'left'] as const;
-  const table = columns([head, ...cells], sides);
-  const used = Math.max(...table.map((line) => Array.from(line).length)) + 2;
-  const room = Math.min(wide - used, wide <= 100 ? courseLetters : 2 * courseLetters);
+  const widest = (lines: readonly string[]): number =>
+    Math.max(...lines.map((line) => Array.from(line).length));
+  const tableOf = (rows: readonly KeyRow[]): readonly string[] =>
+    columns([head, ...rows.map(({ cells }) => cells)], sides);
+  const dates = dateNames(run.model.scenario.startDate, display);
+  const dated = keyRows(run, series, (time) => words.dayAndDate(day(time, display), dates(time)), display);
+  const bare = keyRows(run, series, (time) => words.day(day(time, display)), display);
+  const rows = widest(tableOf(dated)) <= wide ? dated : bare;
+  const table = tableOf(rows);
+  const room = Math.min(wide - widest(table) - 2, wide <= 100 ? courseLetters : 2 * courseLetters);
   if (room < leastLetters) return table;
-  const courses = rows.map((row) => sparkline(row[row.length - 1] as readonly number[], room));
   return columns(
-    [[...head, 'over time'], ...cells.map((row, i) => [...row, courses[i]])],
+    [[...head, overTime], ...rows.map(({ cells, values }) => [...cells, sparkline(values, room)])],
     [...sides, 'left'],
   );
 }

@@ -10,9 +10,9 @@ import {
   type Questions,
 } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { keySeries } from './key-quantities.js';
+import { keySeries } from '@leat/view/documents';
 import { openExtended } from './extension.js';
-import type { ReferencedFiles } from './referenced-files.js';
+import type { ReferencedFiles } from '@leat/core/tasks';
 
 /** What draws are made around, in plain data. */
 export interface OutlineAnswer {

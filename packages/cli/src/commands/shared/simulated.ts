@@ -1,24 +1,17 @@
 import {
-  allSeries,
-  budgetOf,
-  costsOf,
-  limitsOf,
   openModel,
   relativeResidual,
   simulate,
-  verdictOf,
   type Budget,
   type ExtendedReading,
   type OpenModel,
   type ResumableRun,
   type Run,
-  type RunAccount,
 } from '@leat/core';
 import { odex } from '@leat/core/odex';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { noProgress, openProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
-import { keySeries } from './key-quantities.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** How a scenario is simulated, and whether anything is said of it meanwhile. */
@@ -54,24 +47,6 @@ export async function simulated(
   } finally {
     progress.end();
   }
-}
-
-/** What a run says, as far as it is compared with others. */
-export function accountOf(run: Run): RunAccount {
-  const series = allSeries(run);
-  const limits = limitsOf(run, series);
-  const { title, startDate } = run.model.scenario;
-  const costs = costsOf(run);
-  return {
-    ...{ title, startDate, series, limits },
-    outcome: run.outcome,
-    time: run.samples.map(({ time }) => time),
-    keys: keySeries(run),
-    verdict: verdictOf(run, limits, series),
-    ...(costs && { costs }),
-    nitrogen: budgetOf(run, 'nitrogen', 'system'),
-    water: budgetOf(run, 'water', 'system'),
-  };
 }
 
 /** Largest residual, as a share of throughput, of a balance that holds. */

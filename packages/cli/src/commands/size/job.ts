@@ -1,7 +1,7 @@
 import { openSizeMembers, type Sampling, type SizeMember } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import type { ReferencedFiles } from '../shared/referenced-files.js';
-import { openAt, type Varied } from '../shared/vary.js';
+import type { ReferencedFiles } from '@leat/core/tasks';
+import { openAt, type Varied } from '@leat/core/tasks';
 
 /** What all draws of a search for a size share. */
 export interface SizeShared {

@@ -1,26 +1,15 @@
-import type { Condition, Handbook, SizeAnswer, SizeReasons } from '@leat/core';
-import { cautions, listed, percent, short, shown, valueText } from '@leat/view/text';
+import type { Handbook } from '@leat/core';
+import { type SizeFound, timesFactor, type Varied } from '@leat/core/tasks';
+import { cautions, listed, percent, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { cautionLines } from '../shared/caution-lines.js';
-import { columns, wrap, linesText } from '../../terminal/columns.js';
+import { columnsOrUnder, wrap, linesText } from '../../terminal/columns.js';
 import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
-import { timesFactor, type Varied } from '../shared/vary.js';
 import type { SizeDrawn } from './draws.js';
 
-/** What a search for a size found, and what is said beside it. */
-export interface SizeSummary {
-  readonly title: string;
-  readonly varied: Varied;
-  readonly want: 'smallest' | 'largest';
-  readonly conditions: readonly Condition[];
-  readonly answer: SizeAnswer;
-  readonly handbook?: Handbook;
-  /** Why the model differs, by the run at one value. */
-  readonly reasons?: SizeReasons;
-  readonly at?: number;
-  /** Vessels whose surface is sized. */
-  readonly sized?: readonly string[];
+/** What a search for a size found, and how it spreads. */
+export interface SizeSummary extends SizeFound {
   /** How the size spreads over draws. */
   readonly drawn?: SizeDrawn;
 }
@@ -85,17 +74,19 @@ function trialTable({ varied, conditions, answer }: SizeSummary): readonly strin
   const margin = (value: number): string =>
     Number.isNaN(value) ? '-' : `${value > 0 ? '+' : ''}${shown(value)}`;
   return [
-    ...columns(
+    ...columnsOrUnder(
       [
         ['tried', 'holds', ...numbers, ''],
         ...answer.trials.map(({ value, holds, margins, broke = '' }) => [
           valueText(varied, value),
           holds ? 'yes' : 'no',
           ...margins.map(margin),
-          short(broke, 50),
+          broke,
         ]),
       ],
       ['right', 'left', ...numbers.map(() => 'right' as const), 'left'],
+      2 + numbers.length,
+      screenWidth(),
     ),
     ...conditions.flatMap(({ text, unit }, i) =>
       wrap(
@@ -120,12 +111,17 @@ function handbookLines({ handbook, varied }: SizeSummary): readonly string[] {
     value < 0 ? 'none' : valueText(varied, Number(value.toPrecision(3))),
     `at ${rate} ${rateUnit}`,
     applies ? '' : 'elsewhere',
-    short(conditions, 38),
+    conditions,
     `${source} ${page} [${mark}]`,
   ]);
   return [
     `by the handbook: ${rules[handbook.rule]}; ${shown(temperature)} degC here`,
-    ...columns(rows, ['right', 'left', 'left', 'left', 'left']).map((line) => short(line, screenWidth())),
+    ...columnsOrUnder(
+      [['', '', '', '', ''], ...rows],
+      ['right', 'left', 'left', 'left', 'left'],
+      3,
+      screenWidth(),
+    ).slice(1),
     ...wrap(
       `${shown(feed)} g of feed makes ${shown(tanByProtein)} g TAN by 0.092 x protein, ${shown(tanByFeed)} g by 3 % of feed`,
       screenWidth(),
@@ -222,7 +218,7 @@ function drawnLines(summary: SizeSummary): readonly string[] {
 export function sizeText(summary: SizeSummary, style: Style): string {
   const { title, varied, want } = summary;
   const lines = [
-    style.strong(short(title, screenWidth())),
+    ...wrap(title, screenWidth(), '  ').map((line) => style.strong(line)),
     ...wrap(
       `${varied.path}: the ${want} from ${valueText(varied, varied.from)} to ${valueText(varied, varied.to)} at which every condition holds over the whole run`,
       screenWidth(),

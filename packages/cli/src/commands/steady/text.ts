@@ -52,7 +52,7 @@ function waterTable({ state, series }: SteadySummary): readonly string[] {
   const unit = (quantity: string): string => known.get(`${quantity}@${places[0]}`)?.unit ?? '';
   return columns(
     [
-      ['', ...water.map(quantityPhrase)],
+      ['', ...water.map((quantity) => quantityPhrase(quantity))],
       ['', ...water.map((quantity) => (quantity === 'pH' ? '' : unit(quantity)))],
       ...places.map((place) => [
         short(place, 16),

@@ -1,9 +1,10 @@
 import { conditionOf, measureOf, openModel, sweepGrid } from '@leat/core';
 import type { Sweep } from '@leat/view/text';
-import { readAll } from '../shared/vary.js';
+import { readAll } from '@leat/core/tasks';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
-import { openTexts, readTexts, type ReferencedFiles } from '../shared/referenced-files.js';
+import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
+import { readTexts } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { noteReplaced, runJobs } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
@@ -13,7 +14,7 @@ import { sweepText } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
 import { job } from './job.js';
 import { varyLists } from './vary-list.js';
-import { openAt } from '../shared/vary.js';
+import { openAt } from '@leat/core/tasks';
 import { openOutputs } from '../../files/outputs.js';
 import { linesText } from '../../terminal/columns.js';
 

@@ -8,8 +8,8 @@ import {
   type SweepPoint,
 } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import type { ReferencedFiles } from '../shared/referenced-files.js';
-import { openAt, type Varied } from '../shared/vary.js';
+import type { ReferencedFiles } from '@leat/core/tasks';
+import { openAt, type Varied } from '@leat/core/tasks';
 
 /** What all points of a sweep share. */
 export interface SweepShared {

@@ -1,6 +1,6 @@
 import type { SweepPoint } from '@leat/core';
-import { askedInSweep, cautions, short, shown, type Sweep, valueText } from '@leat/view/text';
-import { csvText } from '../../files/csv.js';
+import { askedInSweep, cautions, shown, type Sweep, valueText } from '@leat/view/text';
+import { csvText } from '@leat/view/documents';
 import { savedDocument } from '../../files/saved-document.js';
 import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
@@ -30,6 +30,26 @@ function table(swept: Sweep): readonly string[] {
   ];
 }
 
+/** A grid as wide as the screen: the columns that have no room follow below, each part with the first column again. */
+function grid(rows: readonly (readonly string[])[]): readonly string[] {
+  const partOf = (from: number, to: number): readonly string[] =>
+    columns(
+      rows.map(([first, ...others]) => [first, ...others.slice(from, to)]),
+      ['right', ...rows[0].slice(1 + from, 1 + to).map(() => 'right' as const)],
+    );
+  const fits = (lines: readonly string[]): boolean =>
+    lines.every((line) => Array.from(line).length <= screenWidth());
+  const count = rows[0].length - 1;
+  const parts: (readonly string[])[] = [];
+  for (let from = 0; from < count;) {
+    let to = count;
+    while (to > from + 1 && !fits(partOf(from, to))) to -= 1;
+    parts.push(partOf(from, to));
+    from = to;
+  }
+  return parts.flatMap((part, i) => (i === 0 ? part : ['', ...part]));
+}
+
 /** One grid for each thing asked: down the first quantity, across the second. */
 function maps(swept: Sweep): readonly string[] {
   const [down, across] = swept.lists;
@@ -42,17 +62,7 @@ function maps(swept: Sweep): readonly string[] {
       }),
     ]);
     const head = ['', ...across.values.map((value) => valueText(across.varied, value))];
-    const whole = columns(
-      [head, ...rows],
-      head.map(() => 'right' as const),
-    );
-    const wide = whole.some((line) => line.length > screenWidth());
-    return [
-      ...wrap(text, screenWidth(), '  '),
-      ...whole.map((line) => short(line, screenWidth())),
-      ...(wide ? ['(wider than the screen: see --csv)'] : []),
-      '',
-    ];
+    return [...wrap(text, screenWidth(), '  '), ...grid([head, ...rows]), ''];
   });
 }
 
@@ -79,7 +89,7 @@ export function sweepText(swept: Sweep, style: Style): string {
   const two = lists.length === 2;
   const failing = points.some(({ holds, broke }) => !holds && broke === undefined);
   const lines = [
-    style.strong(short(title, screenWidth())),
+    ...wrap(title, screenWidth(), '  ').map((line) => style.strong(line)),
     ...ranges.flatMap((line, i) =>
       wrap(two ? `${i === 0 ? 'down' : 'across'}: ${line}` : line, screenWidth(), '  '),
     ),

@@ -1,7 +1,7 @@
 import { InputError, sweepValues } from '@leat/core';
-import { readAll } from '../shared/vary.js';
-import type { ReferencedFiles } from '../shared/referenced-files.js';
-import { openVaried, type Varied } from '../shared/vary.js';
+import { readAll } from '@leat/core/tasks';
+import type { ReferencedFiles } from '@leat/core/tasks';
+import { openVaried, type Varied } from '@leat/core/tasks';
 
 /** One quantity of a sweep with its values. */
 export interface VaryList {

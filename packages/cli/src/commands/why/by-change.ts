@@ -3,12 +3,8 @@ import { openRunsProgress } from '../../terminal/progress.js';
 import { FileError } from '../../files/read.js';
 import { interruptible } from '../../workers/interruptible.js';
 import { runJobs } from '../../workers/pool.js';
-import {
-  openTexts,
-  readTexts,
-  type ReferencedFiles,
-  type ScenarioOptions,
-} from '../shared/referenced-files.js';
+import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
+import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job, withText } from './job.js';
 
 /** A change and its part of the difference. */

@@ -1,6 +1,6 @@
 import { openModel, simulate, valueOn } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { openTexts, type ReferencedFiles } from '../shared/referenced-files.js';
+import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
 
 /** What the runs of all sets of changes share. */
 export interface ChangesShared {

@@ -2,7 +2,7 @@
 import type { Model } from '../../model/model.js';
 import { metabolismsOf } from '../../model/feed-conversion.js';
 import { fishAtStart } from '../../model/fish-at-start.js';
-import { offerOf } from '../../model/offer.js';
+import { offerOf } from '../../scenario/offer.js';
 import type { DailyValue, Scenario } from '../../scenario/scenario.js';
 import { valueOn } from '../../scenario/value-on.js';
 import { sum } from '../../base/sum.js';

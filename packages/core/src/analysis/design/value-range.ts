@@ -3,7 +3,9 @@ import { inUnit } from '../../base/units.js';
 
 /** Two values of one quantity, `from` and `to`, in the unit of the first. */
 export interface ValueRange {
+  /** Least, in `unit`. */
   readonly from: number;
+  /** Most, in `unit`. */
   readonly to: number;
   /** Empty for a bare number. */
   readonly unit: string;

@@ -30,6 +30,7 @@ const dimensions: Readonly<Record<string, Dimension>> = {
   chloride: 'concentration',
   calcium: 'calcium',
   'carbon-dioxide': 'concentration',
+  conductivity: 'conductivity',
   temperature: 'temperature',
   volume: 'volume',
   'rain-tank': 'volume',

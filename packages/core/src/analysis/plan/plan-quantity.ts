@@ -12,7 +12,7 @@ export interface PlanQuantity extends PlanRange {
   /** Of the ends; empty for a count or a bare number. */
   readonly unit: string;
   /** The file with so much of it: `value` in its unit. */
-  apply(file: PlainFile, value: number): PlainFile;
+  readonly apply: (file: PlainFile, value: number) => PlainFile;
 }
 
 /** Steps between the ends of what is not counted. */
@@ -65,6 +65,26 @@ function fishOf({ fish: cohorts }: Scenario, from: number, to: number): PlanQuan
   };
 }
 
+/** All that is dosed by plan, times what the file says: of `dosing` and of actions that dose. */
+function dosesOf(from: number, to: number): PlanQuantity {
+  const dosed = (entry: Plain, value: number): Plain => {
+    if (!isBox(entry)) return entry;
+    if ('product' in entry && 'mass' in entry) return { ...entry, mass: amountLess(entry['mass'], value) };
+    const dose = entry['dose'];
+    return isBox(dose) ? { ...entry, dose: { ...dose, mass: amountLess(dose['mass'], value) } } : entry;
+  };
+  const list = (file: PlainFile, key: string, value: number): PlainFile => {
+    const entries = file[key] as Plain | undefined;
+    return Array.isArray(entries)
+      ? { ...file, [key]: (entries as readonly Plain[]).map((entry) => dosed(entry, value)) }
+      : file;
+  };
+  return {
+    ...{ name: 'doses', unit: '', from, to, steps: STEPS },
+    apply: (file, value) => list(list(file, 'dosing', value), 'actions', value),
+  };
+}
+
 /** The file with a value at a path such as `flows[0].rate`. */
 function withPath(tree: Plain | undefined, [step, ...rest]: readonly string[], value: Plain): Plain {
   const inner = (below: Plain | undefined): Plain =>
@@ -92,7 +112,7 @@ function pathOf(path: string, file: PlainFile, from: string, to: string): PlanQu
         file: '--vary',
         key: path,
         problem: 'no such entry',
-        expected: 'beds, fish, or a path as --set takes it',
+        expected: 'beds, fish, doses, or a path as --set takes it',
       },
     ]);
   const whole =
@@ -117,8 +137,8 @@ const expected =
   'NAME=FROM:TO, such as "beds=2 m2:12 m2", "fish=10:60" or "vessels.filter.media.volume=50 L:200 L"';
 
 /**
- * Reads a quantity that is planned, `NAME=FROM:TO`: `beds` all planted area in m2, `fish` all fish at the start, or the path
- * of a value. Throws InputError with every fault.
+ * Reads a quantity that is planned, `NAME=FROM:TO`: `beds` all planted area in m2, `fish` all fish at the start, `doses` all that is
+ * dosed by plan, times what the file says, or the path of a value. Throws InputError with every fault.
  */
 export function planQuantity(text: string, scenario: Scenario, file: PlainFile): PlanQuantity {
   const match = /^([^=]+)=([^:]+):([^:]+)$/.exec(text);
@@ -126,9 +146,16 @@ export function planQuantity(text: string, scenario: Scenario, file: PlainFile):
     new InputError([{ file: '--vary', got: JSON.stringify(text), problem, expected: more }]);
   if (match === null) throw fault('not a quantity with two ends');
   const [name, from, to] = match.slice(1).map((part) => part.trim());
-  if (name !== 'beds' && name !== 'fish') return pathOf(name, file, from, to);
+  if (!['beds', 'fish', 'doses'].includes(name)) return pathOf(name, file, from, to);
   const range = valueRange(from, to, { from: '--vary', to: '--vary' });
   if (!('unit' in range)) throw new InputError(range.map((each) => ({ ...each, key: name })));
+  if (name === 'doses') {
+    if (!scenario.actions.some(({ action }) => action.kind === 'dose'))
+      throw fault('nothing is dosed in this file', 'dosing');
+    if (range.unit !== '' || !(range.from > 0))
+      throw fault('not two numbers above 0', 'such as "doses=0.2:3"');
+    return dosesOf(range.from, range.to);
+  }
   if (name === 'beds') {
     if (scenario.plantings.length === 0) throw fault('nothing is planted in this file', 'plantings');
     if (range.unit !== 'm2' || !(range.from > 0))

@@ -9,7 +9,7 @@ import {
   upTo,
 } from '../../base/bounds.js';
 import type { Dimension } from '../../base/units.js';
-import type { Action, Measurable } from '../scenario.js';
+import type { Action, Watched } from '../scenario.js';
 import { dimensionOf } from '../measurables.js';
 
 /**
@@ -25,6 +25,7 @@ export const most = {
   waters: 200,
   groups: 5000,
   rules: 1000,
+  conditions: 10,
   dosers: 200,
   actions: 100_000,
   outputs: 1_000_000,
@@ -45,7 +46,7 @@ export const runRanges = {
   seed: countFrom(0, Number.MAX_SAFE_INTEGER),
 } as const;
 
-/** Daily values. */
+/** Daily values; where `high` is Infinity there is no most. */
 export const dailyRanges = {
   /** Water can be followed between freezing and what any fish or nitrifier bears. */
   water: { dimension: 'temperature', low: 0, high: 45 },
@@ -53,6 +54,8 @@ export const dailyRanges = {
   et0: { dimension: 'depth-rate', low: 0, high: 0.03 },
   /** ET0 after the factor of a greenhouse, which may be any. */
   et0UnderCover: { dimension: 'depth-rate', low: 0, high: Infinity },
+  /** That factor, share of ET0 outdoors. */
+  greenhouse: { dimension: 'share', low: 0, high: Infinity },
   rain: { dimension: 'depth-rate', low: 0, high: 2 },
   /** Under lamps day and night more than the brightest day outdoors, 65. */
   light: { dimension: 'light', low: 0, high: 150 },
@@ -107,7 +110,11 @@ export const timerRanges = {
 export const pumpRanges = { inlet: fromZero('volume'), restart: fromZero('volume') } as const;
 
 /** Flows: `rate` of a pumped one, `share` of one by gravity. */
-export const flowRanges = { rate: aboveZero('volume-flow'), share: shareBound() } as const;
+export const flowRanges = {
+  turnover: aboveZero('rate'),
+  rate: aboveZero('volume-flow'),
+  share: shareBound(),
+} as const;
 
 /** The float valve. */
 export const topUpRanges = { level: aboveZero('volume'), rate: aboveZero('volume-flow') } as const;
@@ -268,7 +275,7 @@ export const savedRanges = {
 const phScale = numberFrom(0, 14);
 
 /** A level of something that is read. */
-export function levelRange(read: Measurable): Bound {
+export function levelRange(read: Watched): Bound {
   const dimension = dimensionOf[read];
   return dimension === undefined ? phScale : fromZero(dimension);
 }

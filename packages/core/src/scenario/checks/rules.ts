@@ -1,13 +1,13 @@
 import type { Report } from '../file/report.js';
 import type { Path } from '../file/tree.js';
 import { isSetting } from '../action-kinds.js';
-import type { Measurable, Rule } from '../scenario.js';
+import type { Rule, RuleCondition, Watched } from '../scenario.js';
 
 /** Whether a rule lets go on the other side of its level; a fault, with the level as `written`, where it does not. */
 export function checkUntil(
   report: Report,
   path: Path,
-  { side, level, until }: Pick<Rule, 'side' | 'level'> & { readonly until?: number | undefined },
+  { side, level, until }: Pick<RuleCondition, 'side' | 'level'> & { readonly until?: number | undefined },
   written: string,
 ): boolean {
   if (until === undefined || (side === 'above' ? until < level : until > level)) return true;
@@ -19,7 +19,7 @@ export function checkUntil(
 }
 
 /** Whether an error of a reading may be a share of it; a fault where the scale has no true zero. */
-export function checkRelative(report: Report, path: Path, read: Measurable): boolean {
+export function checkRelative(report: Report, path: Path, read: Watched): boolean {
   if (read !== 'pH' && read !== 'temperature') return true;
   const expected = read === 'pH' ? 'an error in pH, such as 0.2' : 'an error in degrees, such as "0.5 degC"';
   report.fault(path, `no share can be taken of ${read}`, { expected });

@@ -1,7 +1,7 @@
 import type { Path } from '../file/tree.js';
 import { actionOrder } from '../action-kinds.js';
-import { measurables } from '../measurables.js';
-import type { Action, Rule, Scenario } from '../scenario.js';
+import { watched } from '../measurables.js';
+import type { Action, Rule, RuleCondition, Scenario } from '../scenario.js';
 import { type Cast, checkChanges, checkMoment, checkOneWay, checkTargets } from './actions.js';
 import {
   actionRanges,
@@ -85,7 +85,7 @@ export function checkActions(
   });
 }
 
-function checkKit(report: ScenarioReport, { kit, read }: Rule, path: Path): void {
+function checkKit(report: ScenarioReport, { kit, read }: RuleCondition, path: Path): void {
   if (!report.holds(kit, path)) return;
   report.numbers(kit, kitRanges, path, { optional: ['resolution'] });
   const { error } = kit;
@@ -96,16 +96,33 @@ function checkKit(report: ScenarioReport, { kit, read }: Rule, path: Path): void
   report.within(error.deviation, errorRanges[error.kind], [...at, 'deviation']);
 }
 
-function checkRule(report: ScenarioReport, rule: Rule, path: Path, cast: Cast, names: LibraryNames): void {
-  const { read, side, level, until, doing, undoing, stands, wait } = rule;
-  report.known(rule.vessel, cast.vessels, [...path, 'vessel'], 'vessel');
+/** Checks one condition of a rule: what is read of what, and the levels. */
+function checkCondition(report: ScenarioReport, condition: RuleCondition, path: Path, cast: Cast): void {
+  const { read, vessel, side, level, until } = condition;
   const sided = report.oneOf(side, ['above', 'below'], [...path, 'side']);
-  if (report.oneOf(read, measurables, [...path, 'read'])) {
-    const range = levelRange(read);
-    const sound = report.within(level, range, [...path, 'level']);
-    const back = until === undefined || report.within(until, range, [...path, 'until']);
-    if (sided && sound && back) checkUntil(report, path, { side, level, until }, String(level));
-    checkKit(report, rule, [...path, 'kit']);
+  if (!report.oneOf(read, watched, [...path, 'read'])) return;
+  const at = [...path, 'vessel'];
+  if (read === 'fish-mass') report.known(vessel, cast.cohorts, at, 'group of fish');
+  else if (read === 'rain-tank') {
+    if (cast.rainTank === undefined) report.lacks([...path, 'read'], 'rain tank', 'rain-tank');
+  } else report.known(vessel, cast.vessels, at, 'vessel');
+  const range = levelRange(read);
+  const sound = report.within(level, range, [...path, 'level']);
+  const back = until === undefined || report.within(until, range, [...path, 'until']);
+  if (sided && sound && back) checkUntil(report, path, { side, level, until }, String(level));
+  checkKit(report, condition, [...path, 'kit']);
+}
+
+function checkRule(report: ScenarioReport, rule: Rule, path: Path, cast: Cast, names: LibraryNames): void {
+  const { until, also, doing, undoing, stands, wait } = rule;
+  checkCondition(report, rule, path, cast);
+  if (also !== undefined && report.holds(also, [...path, 'also'])) {
+    report.oneOf(also.how, ['all', 'any'], [...path, 'also', 'how']);
+    if (report.isList(also.conditions, [...path, 'also', 'conditions']))
+      also.conditions.forEach((one, index) => {
+        const at = [...path, 'also', 'conditions', index];
+        if (report.holds(one, at)) checkCondition(report, one, at, cast);
+      });
   }
   const often = report.numbers(rule, { wait: fromZero('time'), most: ruleRanges.most }, path, {
     endless: ['most'],

@@ -1,6 +1,7 @@
 import type { Path, Plain } from './tree.js';
 
-type Box = Readonly<Record<string, Plain>>;
+/** A map of a file: values by key. */
+export type Box = Readonly<Record<string, Plain>>;
 
 /** One place at which two files say something else: a value, or items of a list that only one of them has. */
 export type Piece =

@@ -1,4 +1,4 @@
-import type { Reader } from '../file/reader.js';
+import { compact, type Reader } from '../file/reader.js';
 import type { Named } from '../file/report.js';
 import { nodeAt, type Path, plainOf } from '../file/tree.js';
 import { bounded, section, word } from '../file/values.js';
@@ -16,6 +16,10 @@ export const flowSchema = section(
       flowRanges.rate,
       'flow while the pump runs; default: none, but a pumped flow needs it',
     ).optional(),
+    turnover: bounded(
+      flowRanges.turnover,
+      'in place of rate: volumes of the vessel it enters, at its standpipe; range: more than 0; default: none',
+    ).optional(),
     share: bounded(
       flowRanges.share,
       'share of what leaves the vessel by gravity; default: all of it, where one flow leaves; several sum to 1',
@@ -27,12 +31,37 @@ export const flowSchema = section(
 function edgeOf(reader: Reader, path: Path): Edge {
   const node = nodeAt(reader.tree, path);
   const plain = node?.kind === 'map' ? plainOf(node) : {};
-  const { from, to, pump, rate } = plain as Record<string, unknown>;
+  const { from, to, pump, rate, turnover } = plain as Record<string, unknown>;
   const name = (value: unknown): string => (typeof value === 'string' ? value : '');
-  return { path, from: name(from), to: name(to), pumped: pump !== undefined || rate !== undefined };
+  return {
+    path,
+    from: name(from),
+    to: name(to),
+    pumped: [pump, rate, turnover].some((key) => key !== undefined),
+  };
 }
 
-type Given = ReturnType<typeof flowSchema.parse>;
+type Written = ReturnType<typeof flowSchema.parse>;
+type Given = Omit<Written, 'turnover'>;
+
+/** Flow of a pumped line, m3 d-1: as written, or so many volumes of the vessel that it enters. */
+function rateOf(
+  reader: Reader,
+  path: Path,
+  { rate, turnover, to }: Written,
+  vessels: Named<Vessel>,
+): number | undefined {
+  if (turnover === undefined) return rate;
+  if (rate !== undefined)
+    reader.fault(
+      [...path, 'turnover'],
+      'two ways to say how much',
+      { expected: 'one of rate, turnover' },
+      true,
+    );
+  const volume = vessels.get(to)?.volume;
+  return volume === undefined ? (rate ?? turnover) : turnover * volume;
+}
 
 function parseFlow(
   reader: Reader,
@@ -42,8 +71,9 @@ function parseFlow(
 ): Given | undefined {
   const given = reader.parse(flowSchema, path);
   if (given === undefined) return undefined;
-  const { pump, rate, share } = given;
   const before = reader.faults.length;
+  const { pump, share } = given;
+  const rate = rateOf(reader, path, given, vessels);
   checkEnds(reader, path, given, vessels);
   if (pump !== undefined) reader.known(pump, pumps, [...path, 'pump'], 'pump');
   const pumpExpected = 'pump and rate for a pumped flow, or share for a flow by gravity';
@@ -54,7 +84,7 @@ function parseFlow(
   if (share !== undefined && (pump !== undefined || rate !== undefined)) {
     reader.fault([...path, 'share'], 'a share of a pumped flow', { expected: pumpExpected });
   }
-  return reader.faults.length > before ? undefined : given;
+  return reader.faults.length > before ? undefined : { ...given, ...compact({ rate }) };
 }
 
 /** Shares of the gravity flows out of each vessel: one flow takes all, several must say theirs and sum to 1. */

@@ -6,7 +6,7 @@ import { kindComplaint } from '../file/complaint.js';
 import type { Path } from '../file/tree.js';
 import { described, type Reads } from '../file/values.js';
 import { dimensionOf } from '../measurables.js';
-import type { Measurable } from '../scenario.js';
+import type { Watched } from '../scenario.js';
 import type { ScenarioReader } from './scenario-reader.js';
 
 /** A level as it is written: a bare number for pH, else a quantity with its unit. */
@@ -24,7 +24,7 @@ export function readLevel(
   reader: ScenarioReader,
   path: Path,
   written: Level,
-  read: Measurable,
+  read: Watched,
 ): number | undefined {
   const dimension = dimensionOf[read];
   if (dimension === undefined) {

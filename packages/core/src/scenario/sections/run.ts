@@ -6,7 +6,7 @@ import { climateRanges, dailyRanges, runRanges } from '../checks/ranges.js';
 import { checkOutputs } from '../checks/run.js';
 import type { DailyValue } from '../scenario.js';
 import { combined } from '../value-on.js';
-import { daily, readDaily } from './daily.js';
+import { daily, type DailyGiven, readDaily } from './daily.js';
 import { readSkyLight, skyLight } from './light.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
@@ -66,7 +66,13 @@ export const climateSchema = section(
       weatherSchema,
       daily('depth-rate', 'reference evapotranspiration outdoors; range: 0 to 30 mm/d'),
     ),
-    'greenhouse-factor': share('share of it that holds under cover; default: 1', 'any').optional(),
+    'greenhouse-factor': formByKey(
+      ['monthly', 'daily', 'csv'],
+      daily('share', 'share of it that holds under cover, by month or day; range: 0 or more'),
+      share('share of it that holds under cover; default: 1', 'any'),
+    )
+      .meta({ description: 'share of it that holds under cover; range: 0 or more; default: 1' })
+      .optional(),
   },
   'weather over the system',
 );
@@ -107,12 +113,6 @@ export function firstDay(frame: RunFrame): number {
   return calendarDays(frame.startDate) ?? 0;
 }
 
-function times(daily: DailyValue, factor: number): DailyValue {
-  return daily.kind === 'constant'
-    ? { ...daily, value: daily.value * factor }
-    : { ...daily, values: daily.values.map((value) => value * factor) };
-}
-
 type Climate = Pick<
   RunFrame,
   'waterTemperature' | 'air' | 'outside' | 'et0' | 'light' | 'carbonDioxide' | 'altitude'
@@ -129,6 +129,19 @@ function readAltitude(
   const { high } = climateRanges.altitude;
   if (given > high) reader.fault(path, 'out of range', { expected: `0 to ${high} m` });
   return given;
+}
+
+/** The share of evapotranspiration that holds under cover: one number, or day by day. */
+function readFactor(
+  reader: ScenarioReader,
+  given: number | DailyGiven | undefined,
+  days: number,
+): DailyValue {
+  const path = ['climate', 'greenhouse-factor'];
+  const constant = (value: number): DailyValue => ({ kind: 'constant', value });
+  if (given === undefined) return constant(reader.fallback(path, 1, 1));
+  if (typeof given === 'number') return constant(given);
+  return readDaily(reader, path, given, { ...dailyRanges.greenhouse, days }) ?? constant(1);
 }
 
 function readClimate(reader: ScenarioReader, days: number, startDate: string): Climate {
@@ -150,12 +163,15 @@ function readClimate(reader: ScenarioReader, days: number, startDate: string): C
     airGiven === undefined ? undefined : readDaily(reader, ['climate', 'air-temperature'], airGiven, warmth);
   const outside = airGiven === undefined ? weather?.air : air;
   const carbonDioxide = given['carbon-dioxide'];
-  const factorPath = ['climate', 'greenhouse-factor'];
-  const factor = given['greenhouse-factor'] ?? reader.fallback(factorPath, 1, 1);
+  const factor = readFactor(reader, given['greenhouse-factor'], days);
   const span = { startDate, days };
-  const sky = { ...span, radiation: weather?.radiation, underCover: factor < 1 };
-  const { light, shelter } = readSkyLight(reader, given.light, sky);
-  const outdoor = times(weather?.et0 ?? noEt0, factor);
+  const covered = factor.kind === 'constant' ? [factor.value] : factor.values;
+  const underCover = covered.some((share) => share < 1);
+  const { light, shelter } = readSkyLight(reader, given.light, {
+    ...span,
+    ...{ radiation: weather?.radiation, underCover },
+  });
+  const outdoor = combined([weather?.et0 ?? noEt0, factor], (depth, share) => depth * share, span);
   return {
     waterTemperature:
       water === undefined

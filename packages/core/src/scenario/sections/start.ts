@@ -1,4 +1,5 @@
 // Reads numbers as: start in a file
+import { fedFilms, type CycledFilm } from './fed-films.js';
 import * as z from 'zod';
 import { formatQuantity, parseQuantity } from '../../base/units.js';
 import { complain, kindComplaint } from '../file/complaint.js';
@@ -286,6 +287,7 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
   const pressure = pressureShare(reader.parameters, frame.altitude);
   if (common.biofilm?.kind === 'uncycled' && common['grown-at'] !== undefined)
     fresh(reader, ['start', 'grown-at']);
+  const cycled: CycledFilm[] = [];
   const qualities = new Map<string, Quality | undefined>();
   const quality = (path: Path, given: StartWaterGiven, temperature: number): Quality | undefined => {
     const key = JSON.stringify([path, temperature]);
@@ -321,8 +323,19 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
     const [settled, settledRefractory] = parted(reader, given?.settled ?? 0);
     const nitrogen = { ammonia, nitrite, nitrate };
     const start = { refractory, ...nitrogen, solids, alkalinity, carbon, oxygen, chloride, calcium };
-    return [{ vessel: name, water: start, volume, ...film, settled, settledRefractory }];
+    const stands = { vessel: name, water: start, volume, ...film, settled, settledRefractory };
+    if (biofilm.kind === 'cycled') {
+      const temperature = valueOn(vessel.temperature, frame.startDate, 0);
+      cycled.push({ start: stands, surface: vessel.surface, temperature });
+    }
+    return [stands];
   };
-  const start = [...vessels].flatMap(startOf);
+  const stands = [...vessels].flatMap(startOf);
+  const fed = fedFilms(
+    reader.parameters,
+    cycled,
+    [...context.cohorts.values()].filter((cohort) => cohort !== undefined),
+  );
+  const start = stands.map((each) => ({ ...each, ...fed.get(each.vessel) }));
   return { start, ...(saved && { saved }) };
 }

@@ -94,9 +94,13 @@ export const vesselSchema = section(
       'wetted surface for biofilm; default: walls and media, the underside of rafts, and roots in the water of rafts and channels ' +
         'that are planted at the start, as reckoned',
     ).optional(),
+    walls: bounded(
+      vesselRanges.surface,
+      'wetted walls without the bottom, part of the surface; default: those of a vessel about as long as wide',
+    ).optional(),
     floor: bounded(
       vesselRanges.floor,
-      'floor on which solids settle; default: area, none where water keeps them moving',
+      'what solids settle on; default: area, in a media bed also a share of the medium, none where water keeps them moving',
     ).optional(),
     open: bounded(
       vesselRanges.open,
@@ -142,8 +146,19 @@ function quantityDefault(reader: ScenarioReader, path: Path, value: number, dime
   return reader.fallback(path, value, formatQuantity(value, dimension));
 }
 
-/** Open, covered and floor areas: as written, or from `area` by the kind of vessel. */
-function readAreas(reader: ScenarioReader, path: Path, given: Given): Areas | undefined {
+/** Surface that the medium of a vessel offers to films, m2; none without one, or of an unknown kind, which is told. */
+function readFilling(reader: ScenarioReader, path: Path, { media }: Given): number | undefined {
+  if (media === undefined) return 0;
+  if (!reader.known(media.type, reader.names('media'), [...path, 'media', 'type'], 'medium'))
+    return undefined;
+  return media.volume * reachedSurface(reader.parameters, media.type);
+}
+
+/**
+ * Open, covered and floor areas: as written, or from `area` by the kind of vessel. In a media bed solids lie on its floor
+ * and on the grains of its medium, as in a roughing filter: on `media.upward-share` of their surface.
+ */
+function readAreas(reader: ScenarioReader, path: Path, given: Given, filling: number): Areas | undefined {
   const { area, open, covered, floor } = given;
   const under = coveredKinds.has(given.kind);
   const bare = noFloorKinds.has(given.kind);
@@ -155,12 +170,14 @@ function readAreas(reader: ScenarioReader, path: Path, given: Given): Areas | un
     return undefined;
   }
   const whole = area ?? 0;
+  const upward = reader.parameters.value('media.upward-share');
+  const grains = given.kind === 'media-bed' && floor === undefined ? upward * filling : 0;
   const usual = (key: keyof Areas, value: number): number =>
     given[key] ?? quantityDefault(reader, [...path, key], value, 'area');
   return {
     open: usual('open', under ? 0 : whole),
     covered: usual('covered', under ? whole : 0),
-    floor: usual('floor', bare ? 0 : whole),
+    floor: usual('floor', bare ? 0 : whole + grains),
   };
 }
 
@@ -178,19 +195,15 @@ function reachedSurface(parameters: Parameters, type: string): number {
 }
 
 /**
- * Wetted surface where it is not written: walls by the usual wall of a vessel (`vessel.wall`), media by
+ * Wetted surface where it is not written: bottom and walls (as written, or of a vessel of the usual outline), media by
  * their volume and the surface that they offer, and the underside of rafts. Roots come on top (roots.ts).
  */
-function readSurface(reader: ScenarioReader, path: Path, given: Given, areas: Areas): number | undefined {
-  const { media, surface } = given;
-  const { parameters } = reader;
-  const known =
-    media === undefined ||
-    reader.known(media.type, reader.names('media'), [...path, 'media', 'type'], 'medium');
-  if (!known) return undefined;
-  if (surface !== undefined) return surface;
-  const walls = parameters.value('vessel.wall') * given.volume;
-  const filling = media === undefined ? 0 : media.volume * reachedSurface(parameters, media.type);
+function readSurface(reader: ScenarioReader, given: Given, areas: Areas, filling: number): number {
+  if (given.surface !== undefined) return given.surface;
+  const depth = depthOf(given, areas);
+  const bottom = given.volume / depth;
+  const around = reader.parameters.value('vessel.outline') * Math.sqrt(bottom);
+  const walls = bottom + (given.walls ?? around * depth);
   const rafts = given.kind === 'raft-bed' ? areas.covered : 0;
   return walls + filling + rafts;
 }
@@ -247,8 +260,8 @@ function readAeration(
 function readVessel(reader: ScenarioReader, path: Path, name: string, frame: RunFrame): Vessel | undefined {
   const given = parseVessel(reader, path);
   if (given === undefined) return undefined;
-  const areas = readAreas(reader, path, given);
-  const surface = readSurface(reader, path, given, areas ?? { open: 0, covered: 0, floor: 0 });
+  const filling = readFilling(reader, path, given);
+  const areas = readAreas(reader, path, given, filling ?? 0);
   const temperature = readTemperature(reader, path, given, frame);
   const { kind, volume, drain, flood: flooding, lime } = given;
   const drains = drain === undefined || checkDrain(reader, path, drain.to, volume);
@@ -257,7 +270,7 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
     lime === undefined || reader.known(lime.kind, reader.names('lime'), [...path, 'lime', 'kind'], 'lime');
   if (
     areas === undefined ||
-    surface === undefined ||
+    filling === undefined ||
     temperature === undefined ||
     !drains ||
     !floods ||
@@ -270,7 +283,7 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
     name,
     kind,
     volume,
-    surface,
+    surface: readSurface(reader, given, areas, filling),
     ...areas,
     ...readAeration(reader, [...path, 'aeration'], given, depthOf(given, areas)),
     capture: given.capture ?? reader.fallback([...path, 'capture'], 0, 0),

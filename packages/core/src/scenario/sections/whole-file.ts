@@ -6,6 +6,7 @@ import { ruleSchema } from './rules.js';
 import { goingOnSchema, parameterSchema, startVesselSchema } from './start.js';
 import { cohortSchema, plantingSchema } from './stock.js';
 import { flowSchema } from './flows.js';
+import { displaySchema } from './display.js';
 import { pricesSchema } from './prices.js';
 import { pumpSchema } from './pumps.js';
 import { vesselSchema } from './vessels.js';
@@ -44,6 +45,7 @@ export const fileSchema = section(
     actions: z.array(timedActionSchema).optional(),
     rules: z.array(ruleSchema).optional(),
     prices: pricesSchema.optional(),
+    display: displaySchema.optional(),
     tables: tablesSchema,
     parameters: named(formByKey('like', likenessSchema, parameterSchema)).optional(),
   },

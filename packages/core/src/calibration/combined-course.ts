@@ -1,0 +1,113 @@
+import { deviate95, normalQuantile } from '../base/normal.js';
+import { hypot } from '../base/trigonometry.js';
+import type { Measurable } from '../scenario/scenario.js';
+import {
+  combined,
+  type HalfWidths,
+  halfWidths,
+  horizonOf,
+  horizons,
+  mixtureDeviation,
+  type Rehearsed,
+  type Weights,
+  weightsBy,
+} from './combination.js';
+import { guessesAt, guessNames, type GuessName } from './guesses.js';
+import type { Series } from './rehearse.js';
+
+/** Days ahead at which the weights and widths of each of `horizons` hold; between them they go over evenly. */
+const centres = [3.5, 10.5, 21] as const;
+
+/** Where a day ahead lies between two centres. */
+function between(ahead: number): { readonly before: number; readonly share: number } {
+  const last = centres.length - 1;
+  if (ahead <= centres[0]) return { before: 0, share: 0 };
+  if (ahead >= centres[last]) return { before: last - 1, share: 1 };
+  const before = centres.findIndex((centre, i) => ahead < centres[i + 1] && ahead >= centre);
+  return { before, share: (ahead - centres[before]) / (centres[before + 1] - centres[before]) };
+}
+
+/** What a forecast of one quantity in one place is made of at one of `horizons`. */
+export interface Told {
+  /** Days ahead. */
+  readonly horizon: number;
+  readonly weights: Weights;
+  /** Forecasts of the past that the weights and bands rest on. */
+  readonly rehearsed: number;
+  /** Tries of habit alone on the past, from many more days. */
+  readonly tried: number;
+}
+
+/** Lines of the bands of a day: 5, 25, 50, 75 and 95 %, in the internal unit. */
+export interface DayLines {
+  readonly truth: readonly number[];
+  readonly reading: readonly number[];
+}
+
+/** A day ahead with what the model has there, and by how much a what-if changes it, on the scale of the kit. */
+export interface DayAhead {
+  readonly time: number;
+  readonly model: number;
+  readonly change: number;
+  /** Standard deviation of the change over the draws of the numbers. */
+  readonly unsure: number;
+}
+
+const halfTurn = normalQuantile(0.75);
+
+/** A half width without the error of the kit, which is 1; at least a third of what the kit shows. */
+const without = (width: number, turns: number): number =>
+  Math.sqrt(Math.max(width * width - turns * turns, (width / 3) * (width / 3)));
+
+/** No kit shows less than nothing, and there is none: a line below it stands at 0. */
+const free = new Set<Measurable>(['pH', 'alkalinity']);
+
+/**
+ * The forecast of one quantity in one place: a combination of ways weighted by what each was worth in the past of this
+ * log, with bands by the errors that the combination has shown; a what-if adds the model's change.
+ * @param history forecasts of its past
+ */
+export function combinedCourse(
+  { scale, past, spoiling }: Series,
+  reads: Measurable,
+  days: readonly DayAhead[],
+  today: number,
+  history: readonly Rehearsed[],
+): { readonly lines: readonly DayLines[]; readonly told: readonly Told[] } {
+  const { ahead: guessed, tried } = guessesAt(past, days, today, spoiling);
+  const record = { rehearsed: history, tried };
+  const told = horizons.map((horizon, place) => ({
+    horizon,
+    weights: weightsBy(record, place, today),
+    rehearsed: history.filter((each) => each.horizon === place).length,
+    tried: tried.filter(({ ahead }) => horizonOf(ahead) === place).length,
+  }));
+  const lines = days.map(({ time, change, unsure }, day): DayLines => {
+    const { guesses, spread } = guessed[day];
+    const { before, share } = between(time - today);
+    const mixed = (of: (place: number) => number): number =>
+      of(before) * (1 - share) + of(before + 1) * share;
+    const weights = Object.fromEntries(
+      guessNames.map((name) => [name, mixed((place) => told[place].weights[name])]),
+    ) as Record<GuessName, number>;
+    const widths = [before, before + 1].map((place): HalfWidths =>
+      halfWidths(record, weights, place, today, spread),
+    );
+    const wide = (of: keyof HalfWidths, turns: number): number =>
+      hypot(widths[0][of] * (1 - share) + widths[1][of] * share, turns * unsure);
+    const own = { of50: wide('of50', 0), of90: wide('of90', 0) };
+    const middle = combined(guesses, weights, mixtureDeviation(own)) + change;
+    const [of50, of90] = [wide('of50', halfTurn), wide('of90', deviate95)];
+    const at = (scaled: number): number => {
+      const value = scale.from(scaled);
+      return free.has(reads) ? value : Math.max(0, value);
+    };
+    const drawn = (half: number, whole: number): readonly number[] =>
+      [-whole, -half, 0, half, whole].map((off) => at(middle + off));
+    return {
+      reading: drawn(of50, of90),
+      truth: drawn(without(of50, halfTurn), without(of90, deviate95)),
+    };
+  });
+  return { lines, told };
+}

@@ -1,0 +1,180 @@
+import { group } from 'd3-array';
+import { dateAfter } from '../base/calendar.js';
+import {
+  combined,
+  halfWidths,
+  mixtureDeviation,
+  horizonOf,
+  type Rehearsed,
+  type Weights,
+  weightsBy,
+} from './combination.js';
+import { seriesKey } from './correlated.js';
+import { type FitProblem, type FitRequest, openFitProblem, soughtOf } from './fit-problem.js';
+import type { Free } from './free-parameter.js';
+import {
+  cellsOf,
+  type Guessed,
+  errorOf,
+  type Guesses,
+  type GuessName,
+  guessesAt,
+  guessNames,
+  type HabitTried,
+  type PastReading,
+} from './guesses.js';
+import { type KitScale, kitScale } from './kit-scale.js';
+import type { Observation } from './readings.js';
+import type { Spoiling } from './returning.js';
+import { shownByKit } from './shown-by-kit.js';
+
+/** Days ahead to which forecasts are rehearsed. */
+const rehearsedDays = 28;
+
+/** The readings of one quantity in one place up to a day, on the scale of their kit. */
+export interface Series {
+  readonly key: string;
+  readonly scale: KitScale;
+  readonly spoiling: Spoiling;
+  readonly past: readonly PastReading[];
+}
+
+/** The series of some observations with what the model has at each. */
+export function seriesOf(
+  problem: FitProblem,
+  observations: readonly Observation[],
+  model: ArrayLike<number>,
+): ReadonlyMap<string, Series> {
+  const indexed = observations.map((observation, i) => ({ observation, i }));
+  return new Map(
+    [...group(indexed, ({ observation }) => seriesKey(observation))].map(([key, own]) => {
+      const error = problem.errorOf(own[0].observation.reading.reads);
+      const scale = kitScale(error);
+      const past = own
+        .map(({ observation: { reading, time }, i }): PastReading => ({
+          time,
+          low: scale.to(reading.low),
+          high: scale.to(reading.high),
+          value: scale.to(reading.value),
+          model: scale.to(model[i]),
+        }))
+        .sort((a, b) => a.time - b.time);
+      const spoiling = { share: error.outlierShare, spread: error.outlierSpread };
+      return [key, { key, scale, spoiling, past }];
+    }),
+  );
+}
+
+/** A forecast that was made on a day of the past of a reading that came after. */
+export interface Rehearsal extends Rehearsed {
+  /** First morning of the forecast, d since the start of the run. */
+  readonly today: number;
+  readonly observation: Observation;
+  readonly guesses: Guesses;
+  readonly weights: Weights;
+  /** The combination, on the scale of the kit. */
+  readonly middle: number;
+  readonly of50: number;
+  readonly of90: number;
+  readonly scale: KitScale;
+}
+
+/** A day of the past on which a forecast is rehearsed, with the numbers that were known then. */
+export interface Origin {
+  /** d since the start of the run; the first morning of the forecast is that of the next day. */
+  readonly day: number;
+  readonly deviates: readonly number[];
+}
+
+/** What a forecast of the past is made of. */
+interface Made {
+  readonly today: number;
+  readonly coming: readonly {
+    readonly observation: Observation;
+    readonly guessed: Guessed;
+    readonly tried: readonly HabitTried[];
+    readonly series: Series;
+  }[];
+}
+
+function madeAt(
+  request: FitRequest,
+  numbers: readonly Free[],
+  all: readonly Observation[],
+  { day, deviates }: Origin,
+): Made | undefined {
+  const { scenario } = request.system.read([]);
+  const until = dateAfter(scenario.startDate, day);
+  const problem = openFitProblem({ ...request, until, numbers }, rehearsedDays);
+  const today = problem.days - problem.ahead;
+  const after = all.filter(({ time }) => time >= today && time < today + rehearsedDays);
+  const model = problem.predict(deviates, soughtOf([...problem.observations, ...after]));
+  if (model === undefined) return undefined;
+  const before = problem.observations.length;
+  const series = seriesOf(problem, problem.observations, model);
+  const indexed = after.map((observation, i) => ({ observation, model: model[before + i] }));
+  const coming = [...group(indexed, ({ observation }) => seriesKey(observation))].flatMap(([key, own]) => {
+    const known = series.get(key);
+    if (known === undefined) return [];
+    const { scale, past, spoiling } = known;
+    const times = own.map(({ observation: { time }, model: there }) => ({ time, model: scale.to(there) }));
+    const { ahead, tried } = guessesAt(past, times, today, spoiling);
+    return ahead.map((guessed, i) => ({ observation: own[i].observation, guessed, tried, series: known }));
+  });
+  return { today, coming };
+}
+
+/**
+ * Forecasts as they would have been made on days of the past, each by what was known then: the model's numbers, its feed
+ * and temperature, the weights of the ways, and the bands. Those of one series are the history of the next.
+ * @param all every observation, those after an origin too: they are what a forecast is held against
+ */
+export function rehearse(
+  request: FitRequest,
+  numbers: readonly Free[],
+  all: readonly Observation[],
+  origins: readonly Origin[],
+): { readonly rehearsals: readonly Rehearsal[]; readonly failed: number } {
+  const rehearsals: Rehearsal[] = [];
+  let failed = 0;
+  for (const origin of [...origins].sort((a, b) => a.day - b.day)) {
+    const made = madeAt(request, numbers, all, origin);
+    if (made === undefined) {
+      failed += 1;
+      continue;
+    }
+    const { today, coming } = made;
+    const histories = group(
+      rehearsals.filter(({ time }) => time < today),
+      ({ observation }) => seriesKey(observation),
+    );
+    for (const { observation, guessed, tried, series } of coming) {
+      const { scale, past } = series;
+      const cells = cellsOf(past);
+      const history = { rehearsed: histories.get(seriesKey(observation)) ?? [], tried };
+      const horizon = horizonOf(observation.time - today);
+      const weights = weightsBy(history, horizon, today);
+      const widths = halfWidths(history, weights, horizon, today, guessed.spread);
+      const middle = combined(guessed.guesses, weights, mixtureDeviation(widths));
+      const [low, high] = [scale.to(observation.reading.low), scale.to(observation.reading.high)];
+      const figure = scale.to(observation.reading.value);
+      const errors = Object.fromEntries(
+        guessNames.map((name) => [name, figure - shownByKit(cells, guessed.guesses[name])]),
+      ) as Record<GuessName, number>;
+      rehearsals.push({
+        ...widths,
+        today,
+        time: observation.time,
+        horizon,
+        errors,
+        combined: errorOf(low, high, middle),
+        observation,
+        guesses: guessed.guesses,
+        weights,
+        middle,
+        scale,
+      });
+    }
+  }
+  return { rehearsals, failed };
+}

@@ -1,0 +1,96 @@
+// What the page holds. Signals: a view that reads one is drawn anew when it changes.
+import { computed, signal } from '@preact/signals';
+import { openModel, type Fault, type LogTable, type RunAccount } from '@leat/core';
+import { languages, metric, type Language, type UnitChoice } from '@leat/core/units';
+import type { ReferencedFiles } from '@leat/core/tasks';
+import type { RunSummary } from '@leat/view/report';
+import { displayOf, type Display } from '@leat/view/text';
+import { shipped } from 'virtual:leat';
+import { readingOf } from '../engine/engine.js';
+import type { Looked, Ran } from '../engine/protocol.js';
+import { numbersIn, type TextNumber } from '../editor/numbers.js';
+import { pageWords, type PageWords } from '../words/index.js';
+
+/** How results are told. */
+export const language = signal<Language>(
+  languages.find((each) => navigator.language.toLowerCase().startsWith(each)) ?? 'en',
+);
+export const units = signal<UnitChoice>(metric);
+export const words = computed<PageWords>(() => pageWords[language.value]);
+export const display = computed<Display>(() => displayOf({ language: language.value, units: units.value }));
+
+/** The system: the name of its file, its text, and files that were put beside it. */
+export const main = signal('system.yaml');
+export const text = signal('');
+export const beside = signal<ReadonlyMap<string, string>>(new Map());
+
+/** A log of tests that was put on the page. */
+export const log = signal<{ readonly name: string; readonly table: LogTable } | undefined>(undefined);
+export const map = computed(() => {
+  const found = [...beside.value].find(([name]) => /\.map$/i.test(name));
+  return found === undefined ? undefined : { file: found[0], text: found[1] };
+});
+
+/** What the checker says of the text. */
+export const faults = signal<readonly Fault[]>([]);
+export const looked = signal<Looked | undefined>(undefined);
+/** What went wrong that is no fault of the text. */
+export const trouble = signal('');
+
+/** A run with what it was a run of. */
+export interface Shown {
+  readonly summary: RunSummary;
+  readonly texts: ReferencedFiles;
+}
+
+export const shown = signal<Shown | undefined>(undefined);
+export const before = signal<Shown | undefined>(undefined);
+/** The run beside which the shown one stands. */
+export const compared = signal<Shown | undefined>(undefined);
+
+/** What is under way: what to say of it, how far it is, and how it is ended. */
+export interface Busy {
+  readonly text: string;
+  readonly share: number;
+  readonly cancel: () => void;
+}
+
+export const busy = signal<Busy | undefined>(undefined);
+
+/** The number that a slider turns, its value, and what the run gives with it. */
+export const turned = signal<{ readonly number: TextNumber; readonly value: number } | undefined>(undefined);
+export const tried = signal<RunAccount | undefined>(undefined);
+
+export const numbers = computed(() => numbersIn(text.value));
+
+/** The system with all that it may name, as plain data. */
+export function textsOf(own = text.value, name = main.value): ReferencedFiles {
+  return {
+    ...{ file: name, text: own },
+    beside: new Map([...Object.entries(shipped), ...beside.value]),
+    options: { set: [] },
+  };
+}
+
+/** Whether the text is still that of the shown run. */
+export const isStale = computed(
+  () =>
+    shown.value !== undefined &&
+    (shown.value.texts.text !== text.value || shown.value.texts.file !== main.value),
+);
+
+/** A run as the sections of a report take it; its model is compiled when one of them asks for it. */
+export function summaryOf({ summary, run }: Ran, texts: ReferencedFiles, letter: string): RunSummary {
+  let whole: RunSummary['system'];
+  const system = {
+    ...summary.system,
+    get run() {
+      whole ??= {
+        ...summary.system,
+        run: { ...run, model: openModel(readingOf(texts), { closureDraws: 0 }).model },
+      };
+      return whole.run;
+    },
+  };
+  return { ...summary, letter, system };
+}

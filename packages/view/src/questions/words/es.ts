@@ -1,0 +1,172 @@
+import type { en } from './en.js';
+import { namesEs } from './names-es.js';
+
+/** Words of the questions and of the files written from them, in Spanish. */
+export const es: typeof en = {
+  groups: {
+    tanks: 'Tanques',
+    fish: 'Peces',
+    feed: 'Alimento',
+    filter: 'Filtro',
+    beds: 'Camas de cultivo',
+    crops: 'Cultivos',
+    water: 'Agua',
+    climate: 'Clima',
+    place: 'Lugar de las camas',
+    start: 'Comienzo',
+  },
+  questions: {
+    tanks: { ask: '¿Cuántos tanques de peces?', help: 'Todos del mismo tamaño; hasta doce.' },
+    'tank-volume': { ask: '¿Cuánta agua contiene un tanque?', help: 'Hasta su rebosadero.' },
+    species: { ask: '¿Qué peces?', help: 'Más: leat show fish.' },
+    fish: {
+      ask: '¿Cuántos peces en total?',
+      help: 'Se reparten por igual entre los tanques; 0 si todavía no hay.',
+    },
+    'fish-mass': { ask: '¿Cuánto pesa uno al comienzo?', help: 'La media de unos pocos, pesados.' },
+    feeding: { ask: '¿Cómo se alimentan?', help: 'Por apetito: algo menos de lo que comerían.' },
+    ration: { ask: '¿Cuánto alimento al día, para todos los peces?', help: 'Pesado en una balanza.' },
+    protein: { ask: '¿Cuánta proteína tiene el alimento?', help: 'Figura en el saco.' },
+    filter: { ask: '¿Qué filtro?', help: 'Si no hay, las camas hacen su trabajo.' },
+    medium: { ask: '¿Qué llena el filtro?', help: 'Su superficie lleva las bacterias.' },
+    'medium-volume': { ask: '¿Cuánto?', help: 'Como queda en un cubo.' },
+    'raft-area': { ask: '¿Qué área de camas flotantes (balsas)?', help: '0: ninguna.' },
+    'media-bed-area': { ask: '¿Qué área de camas de sustrato?', help: '0: ninguna.' },
+    'bed-medium': {
+      ask: '¿Qué llena las camas de sustrato?',
+      help: 'Lavado, y sin cal salvo que se quiera.',
+    },
+    'channel-area': { ask: '¿Qué área de canales (película fina)?', help: '0: ninguna.' },
+    crops: { ask: '¿Qué cultivos?', help: 'Se reparten las camas por igual.' },
+    water: {
+      ask: '¿Con qué agua se llena?',
+      help: 'La más parecida; su propio análisis va en el archivo.',
+    },
+    rationed: { ask: '¿Está racionada el agua?', help: 'Si hay un máximo que se puede tomar al día.' },
+    'water-a-day': { ask: '¿Cuánta agua al día como máximo?', help: 'Sin contar la lluvia.' },
+    roof: { ask: '¿Qué área de techo desagua en un depósito de lluvia?', help: '0: no se usa lluvia.' },
+    'rain-tank': {
+      ask: '¿Cuánto contiene el depósito de lluvia?',
+      help: 'Se supone medio lleno al comienzo.',
+    },
+    climate: {
+      ask: '¿Cómo es el clima?',
+      help: 'Años inventados de tales lugares, o sus propios meses.',
+    },
+    hemisphere: { ask: '¿Al norte o al sur del ecuador?', help: 'En el sur el año se gira seis meses.' },
+    'water-temperatures': { ask: '¿Temperatura del agua, mes a mes?', help: 'Enero primero.' },
+    et0: {
+      ask: '¿Evapotranspiración de referencia al aire libre, mes a mes?',
+      help: 'Enero primero; de un servicio meteorológico.',
+    },
+    rain: { ask: '¿Lluvia, mes a mes?', help: 'Enero primero; la media de un día.' },
+    cover: {
+      ask: '¿Al aire libre o en invernadero?',
+      help: 'Un invernadero ahorra agua y quita luz.',
+    },
+    month: { ask: '¿En qué mes comienza?', help: '1 es enero.' },
+    place: { ask: '¿Dónde están las camas en el circuito?', help: 'Después del filtro o antes.' },
+    start: {
+      ask: '¿Está maduro el filtro?',
+      help: 'Un filtro nuevo tarda semanas: pocos peces, o ninguno, hasta entonces.',
+    },
+  },
+  options: {
+    feeding: { appetite: 'por apetito', ration: 'una ración pesada' },
+    filter: { biofilter: 'un filtro propio, tras un decantador', beds: 'ninguno: lo hacen las camas' },
+    rationed: { no: 'no', yes: 'sí' },
+    climate: {
+      warm: 'cálido y húmedo',
+      temperate: 'templado',
+      dry: 'seco, de interior',
+      own: 'mis propios meses',
+    },
+    hemisphere: { north: 'norte', south: 'sur' },
+    cover: { open: 'al aire libre', greenhouse: 'en invernadero' },
+    place: { after: 'después del filtro', before: 'antes del filtro' },
+    start: { cycled: 'maduro', new: 'nuevo' },
+  },
+  names: namesEs,
+  none: 'ninguno',
+  faults: {
+    number: (low, high, unit) =>
+      high === ''
+        ? `se espera ${low} o más ${unit}`.trimEnd()
+        : `se espera de ${low} a ${high} ${unit}`.trimEnd(),
+    above: (low, high, unit) =>
+      high === ''
+        ? `se espera más de ${low} ${unit}`.trimEnd()
+        : `se espera más de ${low}, hasta ${high} ${unit}`.trimEnd(),
+    whole: 'se espera un número entero',
+    option: (options) => `se espera uno de ${options}`,
+    twice: 'nombrado dos veces',
+    months: 'se esperan doce números, enero primero',
+  },
+  file: {
+    title: 'Un sistema a partir de diez preguntas',
+    note: 'Escrito a partir de respuestas. Lo marcado como supuesto es estimado, no medido; ponga lo suyo en su lugar.',
+    head: [
+      'Escrito por Leat a partir de las respuestas a sus preguntas. Cada línea se puede cambiar.',
+      'RESPONDIDO es lo que se respondió; SUPUESTO es una estimación, por la regla que está al lado: mida y escriba lo suyo.',
+      'Un modelo de recipientes bien mezclados: analice su propia agua antes de actuar. Bienestar de los peces, inocuidad,',
+      'vertidos, electricidad cerca del agua y dosificación: deciden las normas locales y los profesionales, no este archivo.',
+    ],
+    answered: 'respondido',
+    assumed: 'supuesto',
+    practice: 'práctica común',
+    guess: 'una estimación',
+    days: 'duración de la simulación',
+    every: 'una salida al día',
+    startDate: 'su mes fue respondido; día y año son supuestos',
+    invented: 'año INVENTADO de un lugar así, enero primero; ponga aquí sus meses',
+    ownMonths: 'sus propios meses, enero primero',
+    greenhouse: 'la parte que vale bajo cubierta',
+    light: 'la luz no se indica: se toma de las tablas, y cada simulación lo dice',
+    waters:
+      'agua típica de su clase, de las tablas; escriba encima su análisis (nitrate, alkalinity, pH ...)',
+    rainWater: 'lluvia, de las tablas',
+    tankArea: '1 m de profundidad',
+    tankAir: (feed, days) =>
+      `oxígeno para todo lo que pueden quemar ${feed} g/d de alimento (peces crecidos ${days} d), agua al 75 % de saturación`,
+    tankAirLeast: 'el mínimo de aire para un tanque',
+    settler: (minutes) => `${minutes} min de caudal`,
+    capture: 'de los sólidos que entran',
+    filterVolume: 'el doble del volumen del medio',
+    filterAir: 'oxígeno para la mitad de lo que puede quemar el alimento',
+    filterAirLeast: 'el mínimo de aire para un filtro',
+    bedDepth: (centimetres) => `${centimetres} cm de profundidad`,
+    bedWater: (centimetres) =>
+      `el agua entre las piedras, ${centimetres} cm de profundidad, por los poros del medio`,
+    bedMedium: 'su volumen',
+    bedAir: 'algo de aire; el drenaje lo arrastra',
+    sump: 'un cuarto de los tanques y un vigésimo de las camas',
+    reservoir: 'el recipiente cuyo nivel se mueve; los rebosaderos sostienen los demás',
+    inlet: 'con un quinto del sumidero la bomba aspira aire y se para',
+    loop: (way) => `El agua da la vuelta: ${way}.`,
+    flow: (perHour) => `${perHour} volumen de tanque por hora`,
+    shares: 'por área',
+    level: 'tres cuartos del sumidero',
+    topUpRate: 'una válvula de flotador corriente',
+    cap: 'racionada',
+    rainTank: 'medio lleno al comienzo',
+    runoff: 'de la lluvia sobre el techo',
+    noFish: 'todavía sin peces',
+    feedName: 'el alimento de las tablas más cercano en proteína',
+    appetite: (share) =>
+      `${share} de lo que comen hasta saciarse con este tamaño y en su mejor temperatura, por las tablas`,
+    batches: 'se cortan por turnos',
+    noCrops: 'no hay nada plantado',
+    noDosing: 'nada se dosifica por plan; véase rules',
+    drain: 'la mayor parte de lo sedimentado',
+    cycled: 'maduro; `uncycled` es un filtro nuevo',
+    uncycled:
+      'un filtro nuevo: amonio y nitrito suben durante semanas. Pocos peces o ninguno, medir a diario, cambiar agua',
+    startWater: 'poco amonio y nitrito, algo de nitrato',
+    beds: 'sin más filtro que superficies: aquí ninguna cama de sustrato hace su trabajo. Vea qué dice el veredicto',
+    rule: 'Como hace quien cuida con un kit: base cuando la alcalinidad es baja. No es cáustica, pero cuide ojos y pulmones.',
+    ruleMass: 'la sube 50 mg/L como CaCO3, o repone un día de nitrificación si es más',
+    warmth:
+      'Los peces comen menos en agua fría o muy caliente: la parte de su apetito en cada mes, por las tablas.',
+    warmthLonger: 'Para una simulación más larga, siga con los meses posteriores.',
+  },
+};

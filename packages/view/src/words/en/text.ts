@@ -1,0 +1,61 @@
+/** Numbers, spans and units; limits; actions; what comes after events; changes of a file; costs; cautions. */
+export const text = {
+  none: '-',
+  infinite: 'inf',
+  /** A unit of a number as it is written in a system file, such as `mg/L as NO3`. */
+  unit: (unit: string): string => unit,
+  spans: {
+    minutes: (count: string): string => `${count} min`,
+    hours: (count: string): string => `${count} h`,
+    day: (count: string): string => `${count} d`,
+    days: (count: string): string => `${count} days`,
+    weeks: (count: string): string => `${count} weeks`,
+    months: (count: string): string => `${count} months`,
+    years: (count: string): string => `${count} years`,
+  },
+  wholeSystem: 'the whole system',
+  inPlace: (what: string, place: string): string => `${what} in ${place}`,
+  limits: {
+    tooLittle: 'too little',
+    tooLittleChloride: 'too little chloride against nitrite',
+    /** For whom a limit holds at most or at least so much, at its line in a picture. */
+    label: (whom: string, direction: 'above' | 'below'): string =>
+      `${whom} at ${direction === 'above' ? 'most' : 'least'}`,
+  },
+  actions: {
+    every: (days: string): string => `every ${days} d`,
+    dose: (mass: string, product: string, vessel: string, often: string): string =>
+      `${mass} ${product} into ${vessel} ${often}`,
+    drainSolids: (share: string, vessel: string, water: string, often: string): string =>
+      `${share} of the solids of ${vessel} and ${water} ${often}`,
+    changeWater: (much: string, vessel: string, water: string, often: string): string =>
+      `${much} of ${vessel} changed for ${water} ${often}`,
+  },
+  after: {
+    head: 'after what happened',
+    harm: { lethal: ' (deadly)', harmful: ' (harms them)' },
+    passed: (what: string, harm: string, span: string): string => `${what}${harm} after ${span}`,
+    times: (kind: string, count: number): string => `${kind} (${count} times)`,
+    held: (kinds: string): string => `no limit for fish was passed within 3 days (or to the end) of ${kinds}`,
+  },
+  changes: {
+    none: (section: string, was: string): string => `no ${section} (${was})`,
+    instead: (now: string, was: string): string => `${now} instead of ${was}`,
+    more: (count: number): string => `${count} more of it`,
+  },
+  costs: {
+    spent: 'spent',
+    earned: 'earned',
+    line: (name: string, money: string, list: string): string => `${name}: ${money} (${list})`,
+    left: (money: string): string => `left over: ${money}, of what has a price; stock and building apart`,
+  },
+  sweep: {
+    margin: (condition: string, unit: string): string => `margin of "${condition}", ${unit}`,
+    shares: 'shares of the limit',
+  },
+  cautions: [
+    'A model of well-mixed vessels with published averages: measure your own water before you act on it.',
+    'Fish welfare, food safety and discharge: local codes and licensed practice decide, not this run.',
+    'Electricity near water, caustic dosing (it burns): licensed practice, protective gear, small doses.',
+  ] as readonly string[],
+};

@@ -1,0 +1,78 @@
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { build } from 'vite';
+import { root } from '../packages/packed.js';
+
+/** Builds the page as `npm run page` does, into a folder of its own. */
+export async function buildPage(): Promise<string> {
+  const outDir = mkdtempSync(join(tmpdir(), 'leat-page-'));
+  await build({ configFile: join(root, 'packages/page/vite.config.ts'), build: { outDir } });
+  return join(outDir, 'leat.html');
+}
+
+/** A page opened from the disk with the network off, and what went wrong in it. */
+export interface OpenedPage {
+  readonly page: Page;
+  readonly wrong: readonly string[];
+}
+
+/** Opens the page from the disk; every request for anything else, and every error, is wrong. */
+export async function openPage(
+  browser: Browser,
+  file: string,
+  given: { readonly width?: number; readonly fragment?: string; readonly dark?: boolean } = {},
+): Promise<OpenedPage> {
+  const context = await browser.newContext({
+    ...{ offline: true, locale: 'en-GB', acceptDownloads: true },
+    viewport: { width: given.width ?? 1280, height: 900 },
+    ...(given.dark === true && { colorScheme: 'dark' }),
+  });
+  context.setDefaultTimeout(0);
+  const page = await context.newPage();
+  const wrong: string[] = [];
+  page.on('pageerror', ({ message }) => wrong.push(message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') wrong.push(message.text());
+  });
+  page.on('request', (request) => {
+    if (!/^(?:file|blob|data):/.test(request.url())) wrong.push(`asks for ${request.url()}`);
+  });
+  await page.goto(`${pathToFileURL(file).href}${given.fragment ?? ''}`);
+  return { page, wrong };
+}
+
+/** Puts a text into the editor in place of all that stands there. */
+export async function typeSystem(page: Page, text: string): Promise<void> {
+  await page.click('.cm-content');
+  await page.keyboard.press('Control+A');
+  await page.keyboard.insertText(text);
+}
+
+/** Gives files to the page as its button does. */
+export const giveFiles = (page: Page, files: Readonly<Record<string, string>>): Promise<void> =>
+  page.setInputFiles(
+    '#files',
+    Object.entries(files).map(([name, text]) => ({
+      name,
+      mimeType: 'text/plain',
+      buffer: Buffer.from(text),
+    })),
+  );
+
+/** Runs the system and gives the verdict. */
+export async function runSystem(page: Page): Promise<string> {
+  await page.waitForSelector('#run:not([disabled])');
+  await page.click('#run');
+  await page.waitForSelector('#run:not([disabled])');
+  return (await page.textContent('.short')) ?? '';
+}
+
+/** Text of the file that a button saves. */
+export async function savedBy(page: Page, button: string): Promise<string> {
+  const coming = page.waitForEvent('download');
+  await page.click(button);
+  return readFileSync(await (await coming).path(), 'utf8');
+}
