@@ -1,5 +1,6 @@
 import { ascending, group, mean } from 'd3-array';
 import { dateAfter } from '../base/calendar.js';
+import { exp, log } from '../base/elementary.js';
 import { InputError } from '../base/faults.js';
 import { deviate95, normalQuantile } from '../base/normal.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
@@ -57,6 +58,11 @@ export interface Backtest {
   readonly fits: readonly string[];
   readonly failed: number;
   readonly scores: readonly BacktestScore[];
+  /**
+   * Error of the forecast over that of the better of the two simple guesses, as a geometric mean over the scores; absent
+   * where no score has both errors above 0.
+   */
+  readonly overGuess?: number;
   readonly notes: readonly string[];
 }
 
@@ -133,6 +139,16 @@ function scoreOf(own: readonly Case[], nameOf: (vessel: number) => string): Back
   };
 }
 
+/** Error of the forecast over that of the better simple guess, as a geometric mean. */
+function overBetterGuess(scores: readonly BacktestScore[]): number | undefined {
+  const ratios = scores.map(({ forecast, last, month }) => forecast / Math.min(last, month));
+  const average = mean(
+    ratios.filter((ratio) => Number.isFinite(ratio) && ratio > 0),
+    (ratio) => log(ratio),
+  );
+  return average === undefined ? undefined : exp(average);
+}
+
 /**
  * What forecasts from this log would have been worth: fits to what was known at a day, forecasts the days after with the
  * feed and temperature that were known then, by ways weighted by what each was worth up to then, holds the readings
@@ -182,11 +198,13 @@ export function backtest(request: BacktestRequest): Backtest {
   ]
     .map((own) => scoreOf(own, (vessel) => whole.scenario.vessels[vessel].name))
     .sort((a, b) => ascending(a.reads, b.reads) || ascending(a.vessel, b.vessel) || a.horizon - b.horizon);
+  const overGuess = overBetterGuess(scores);
   return {
     origins: days.map((day) => dateAfter(whole.scenario.startDate, day)),
     fits: fitted.map(({ until }) => until),
     failed,
     scores,
+    ...(overGuess === undefined ? {} : { overGuess }),
     notes: whole.notes,
   };
 }

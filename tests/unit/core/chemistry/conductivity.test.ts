@@ -10,7 +10,7 @@ const chlorine = molar.value('molar.chlorine');
 function withCation(value: number) {
   return openConductivity({
     value: (id) => (id === 'conductivity.cations' ? value : molar.value(id)),
-  } as typeof molar);
+  });
 }
 
 describe('electrical conductivity estimated from ions, at 25 degC', () => {

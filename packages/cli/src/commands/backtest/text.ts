@@ -5,16 +5,15 @@ import { columns } from '../../terminal/columns.js';
 const best = ({ forecast, last, month }: BacktestScore): string =>
   forecast < Math.min(last, month) ? 'forecast' : last <= month ? 'last reading' : 'month';
 
-/** Error of the forecast over that of the better simple guess, as a geometric mean; undefined where a guess never errs. */
-function overGuess(scores: readonly BacktestScore[]): number | undefined {
-  const ratios = scores.map(({ forecast, last, month }) => forecast / Math.min(last, month));
-  const usable = ratios.filter((ratio) => Number.isFinite(ratio) && ratio > 0);
-  if (usable.length === 0) return undefined;
-  return Math.exp(usable.reduce((sum, ratio) => sum + Math.log(ratio), 0) / usable.length);
-}
-
 /** A backtest in words, whether or not the forecast wins. */
-export function backtestLines({ origins, fits, failed, scores, notes }: Backtest): readonly string[] {
+export function backtestLines({
+  origins,
+  fits,
+  failed,
+  scores,
+  overGuess,
+  notes,
+}: Backtest): readonly string[] {
   const rows = scores.map((score) => [
     score.reads,
     score.vessel,
@@ -31,7 +30,6 @@ export function backtestLines({ origins, fits, failed, scores, notes }: Backtest
     `${shown(100 * score.in90)} %`,
   ]);
   const wins = scores.filter(({ forecast, last, month }) => forecast < Math.min(last, month)).length;
-  const ratio = overGuess(scores);
   return [
     `${origins.length} forecasts, the first from ${origins[0]}, the last from ${origins[origins.length - 1]}; ${fits.length} fits`,
     ...(failed === 0 ? [] : [`  ${failed} forecasts broke off`]),
@@ -64,6 +62,6 @@ export function backtestLines({ origins, fits, failed, scores, notes }: Backtest
     '  mean absolute errors, in the unit: of the forecast, of the model alone, of the last reading that stays, of the mean of the last 28 days',
     '  by model: mean share of the model in the forecast; the rest is habit (level, last reading, median of the month)',
     '  in 50 %, in 90 %: share of readings in the bands of what a kit shows, each by as much of it as lies there',
-    `  the forecast is best in ${wins} of ${scores.length}${ratio === undefined ? '' : `; its error is ${ratio.toFixed(2)} of that of the better simple guess (geometric mean)`}`,
+    `  the forecast is best in ${wins} of ${scores.length}${overGuess === undefined ? '' : `; its error is ${overGuess.toFixed(2)} of that of the better simple guess (geometric mean)`}`,
   ];
 }
