@@ -11,6 +11,7 @@ export const full = process.env['LEAT_FULL'] === '1';
  */
 export const slowFiles: readonly string[] = [
   'tests/numerics/peers/peers.test.ts',
+  'tests/product/commands/ensemble-kept.test.ts',
   'tests/product/commands/kept.test.ts',
   'tests/product/commands/sensitivity.test.ts',
   'tests/product/documents/readme.test.ts',

@@ -187,7 +187,7 @@ describe('what a forecast says of itself', async () => {
 
   it('errors of a backtest have their unit', async () => {
     const { out } = await leat(['backtest', ...logged, ...free, '--fits', '1', '--step', '40'], home);
-    expect(out).toMatch(/^readings +where +days ahead +count +unit +model/m);
+    expect(out).toMatch(/^readings +where +days ahead +count +unit +forecast/m);
     expect(out).toMatch(/^ammonia +\S+ +1 to 7 +\d+ +mg N\/L +[\d.]+/m);
   });
 });

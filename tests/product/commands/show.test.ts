@@ -67,8 +67,8 @@ describe('leat show', () => {
     ['aerators', 'stone', 5],
     ['lime', 'shell', 4],
     ['limits', 'epa.acute.pivot', 82],
-    ['constants', 'emerson.a', 66],
-    ['parameters', 'biofilm.capacity', 158],
+    ['constants', 'emerson.a', 77],
+    ['parameters', 'biofilm.capacity', 160],
     ['weather', 'weather.albedo', 39],
     ['log', 'log.pH.lowest', 39],
   ])('lists %s', async (table, one, most) => {

@@ -98,7 +98,7 @@ describe('leat sweep', () => {
     expect(line).toContain('highest tan@tank averaged 1 d, mg N/L over 3 values of vessels.filter.surface');
     expect(line.match(/<circle/g)).toHaveLength(3);
     const map = await drawn('map.svg', ...surface, ...fish);
-    expect(map).toContain('edge of: highest tan@tank averaged 1 d below 0.35');
+    expect(map).toContain('edge of: highest tan@tank averaged 1 d below 0.315');
     expect(map.match(/<text[^>]*>[\d.]+ !</g)?.length).toBeGreaterThan(0);
     expect(map).not.toContain('NaN');
     expect(await drawn('again.svg', ...surface, ...fish)).toBe(map);

@@ -73,7 +73,7 @@ describe('what is wrong with a map of a log', () => {
       'an unknown word for a column',
       ['Words: notes', 'Words: note'],
       [
-        'map.yaml:5:10: columns.Words: unknown word; got "note"; expected notes, skip, or a map with reads or feed',
+        'map.yaml:5:10: columns.Words: unknown word; got "note"; expected notes, skip, or a map with reads, feed or acts-on',
       ],
     ],
     [

@@ -51,7 +51,7 @@ describe('leat report', () => {
     expect(answer.code).toBe((await leat(['compare', 'broken.yaml', 'fed.yaml'], folder)).code);
     expect(answer.err).toMatch(/^broken\.yaml: not finished: not-finite on day 0 at oxygen@/m);
     const page = readFileSync(inFolder('broken.html'), 'utf8');
-    expect(page).toContain('The run broke off on day 0 (not-finite): everything here ends there.');
+    expect(page).toContain('The run broke off on day 0 (1 Mar), not-finite: everything here ends there.');
     expect(page).toContain('No nitrogen moved: there is no flow to draw.');
     expect(page).not.toMatch(/NaN|undefined/);
   });

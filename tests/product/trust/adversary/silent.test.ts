@@ -15,7 +15,14 @@ const actions = `actions:
   - { at: 2 d, clean: { vessel: filter, biofilm: 20 %, solids: 50 % } }
   - { at: 3 d, harvest-fish: { cohort: tilapia, share: 20 % } }
 `;
-const base = edited(smallSystem, [['days: 40', 'days: 5']]) + actions;
+/** Walls are written, since those that a usual outline gives grow with the root of the area, not with it. */
+const base =
+  edited(smallSystem, [
+    ['days: 40', 'days: 5'],
+    ['fish-tank, volume: 2 m3, area: 2 m2,', 'fish-tank, volume: 2 m3, area: 2 m2, walls: 6 m2,'],
+    ['raft-bed, volume: 1 m3, area: 4 m2 ', 'raft-bed, volume: 1 m3, area: 4 m2, walls: 2 m2 '],
+    ['sump, volume: 0.6 m3, area: 0.8 m2 ', 'sump, volume: 0.6 m3, area: 0.8 m2, walls: 3 m2 '],
+  ]) + actions;
 
 type Courses = ReadonlyMap<string, readonly number[]>;
 
@@ -122,8 +129,8 @@ const same: readonly (readonly [name: string, text: string])[] = [
   [
     'vessels in another order',
     edited(base, [
-      ['  bed: { kind: raft-bed, volume: 1 m3, area: 4 m2 }\n', ''],
-      ['vessels:\n', 'vessels:\n  bed: { kind: raft-bed, volume: 1 m3, area: 4 m2 }\n'],
+      ['  bed: { kind: raft-bed, volume: 1 m3, area: 4 m2, walls: 2 m2 }\n', ''],
+      ['vessels:\n', 'vessels:\n  bed: { kind: raft-bed, volume: 1 m3, area: 4 m2, walls: 2 m2 }\n'],
     ]),
   ],
   [
@@ -238,7 +245,7 @@ describe('what makes no difference', () => {
 describe('what makes a difference that is known', () => {
   it('is everything twice: amounts are double, concentrations as they were', () => {
     const twice = base.replaceAll(
-      /(\b(?:volume|area|surface|inlet|restart|rate|level|number|mass): )(\d[\d.]*)( (?:m3|m2|L|m3\/h|m3\/d|g))?/g,
+      /(\b(?:volume|area|walls|surface|inlet|restart|rate|level|number|mass): )(\d[\d.]*)( (?:m3|m2|L|m3\/h|m3\/d|g))?/g,
       (whole, key: string, number: string, unit = '') =>
         key === 'mass: ' && number === '120' ? whole : `${key}${Number(number) * 2}${unit}`,
     );
@@ -252,8 +259,8 @@ describe('what makes a difference that is known', () => {
   it('is a tank split in two: each half has the water of the whole', () => {
     const split = edited(base, [
       [
-        '  tank: { kind: fish-tank, volume: 2 m3, area: 2 m2, aeration: 60 1/d }\n',
-        '  tank: { kind: fish-tank, volume: 1 m3, area: 1 m2, aeration: 60 1/d }\n  twin: { kind: fish-tank, volume: 1 m3, area: 1 m2, aeration: 60 1/d }\n',
+        '  tank: { kind: fish-tank, volume: 2 m3, area: 2 m2, walls: 6 m2, aeration: 60 1/d }\n',
+        '  tank: { kind: fish-tank, volume: 1 m3, area: 1 m2, walls: 3 m2, aeration: 60 1/d }\n  twin: { kind: fish-tank, volume: 1 m3, area: 1 m2, walls: 3 m2, aeration: 60 1/d }\n',
       ],
       [
         '  - { from: sump, to: tank, pump: main, rate: 2 m3/h }\n  - { from: tank, to: filter }\n',

@@ -87,6 +87,14 @@ const number = (text: string): number => {
   return Number(figures);
 };
 
+/** Two points for one, where they cannot mean a range: `7..2` is 7.2, `2..7` is left as it is. */
+function onePoint(text: string): string {
+  const [before, after, more] = text.split('..');
+  return after !== undefined && more === undefined && Number(before) > Number(after)
+    ? `${before}.${after}`
+    : text;
+}
+
 /** Places behind the point that a number was read to. */
 function naivePlaces(text: string): number {
   const [figures, power = '0'] = text.toLowerCase().replace(',', '.').split('e');
@@ -95,10 +103,11 @@ function naivePlaces(text: string): number {
 
 /** What is between quotes of one cell, in the unit written; undefined where nothing is said. */
 function naiveCell(
-  text: string,
+  written: string,
   { steps, resolution }: NaiveColumn,
   places: number,
 ): readonly [low: number, high: number] | undefined {
+  const text = onePoint(written);
   if (['', '-', 'n/a', 'none', '?'].includes(text)) return undefined;
   const least = steps?.[1] ?? resolution;
   if (text === 'trace') return least === undefined ? undefined : [0, least];
@@ -142,7 +151,7 @@ export function naiveReadings(
     let places = 0;
     const dated = rows.map((cells, i) => ({ cells, row: i + 2, date: naiveDate(cells[0], dayFirst) }));
     for (const { cells, date } of dated) {
-      const plain = cells[place].replace(/^~/, '');
+      const plain = onePoint(cells[place].replace(/^~/, ''));
       if (date !== undefined && Number.isFinite(number(plain))) places = Math.max(places, naivePlaces(plain));
     }
     for (const { cells, row, date } of dated) {

@@ -20,7 +20,7 @@ export const report = {
     short: 'In short',
     over: 'Put over the file: ',
     brokeOff: (day: string, kind: string): string =>
-      `The run broke off on ${day} (${kind}): everything here ends there.`,
+      `The run broke off on ${day}, ${kind}: everything here ends there.`,
     noNitrogen: 'No nitrogen came or went.',
     nitrogen: (total: string, share: string, from: string, fates: string): string =>
       `Of ${total} of nitrogen that came (${share} ${from}), ${fates}.`,

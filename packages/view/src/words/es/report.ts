@@ -19,7 +19,7 @@ export const report: Words['report'] = {
     title: 'Qué se preguntó',
     short: 'En breve',
     over: 'Puesto sobre el archivo: ',
-    brokeOff: (day, kind) => `El cálculo se interrumpió el ${day} (${kind}): todo termina ahí.`,
+    brokeOff: (day, kind) => `El cálculo se interrumpió el ${day}, ${kind}: todo termina ahí.`,
     noNitrogen: 'No entró ni salió nitrógeno.',
     nitrogen: (total, share, from, fates) =>
       `De ${total} de nitrógeno que vinieron (${share} ${from}): ${fates}.`,
