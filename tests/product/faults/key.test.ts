@@ -12,7 +12,7 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
     name: 'an unknown key that resembles none',
     edits: [['days: 30', 'days: 30\nzzz: 1']],
     messages: [
-      'small.yaml:3:1: zzz: unknown key; expected one of include, version, title, note, days, every, start-date, reservoir, seed, climate, waters, vessels, pumps, flows, top-up, rain-tank, fish, plantings, dosing, control, drain-solids, start, actions, rules, prices, tables, parameters',
+      'small.yaml:3:1: zzz: unknown key; expected one of include, version, title, note, days, every, start-date, reservoir, seed, climate, waters, vessels, pumps, flows, top-up, rain-tank, fish, plantings, dosing, control, drain-solids, start, actions, rules, prices, display, tables, parameters',
     ],
   },
   {
@@ -49,9 +49,9 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
   },
   {
     name: 'an unknown kind',
-    edits: [['kind: raft-bed', 'kind: raft']],
+    edits: [['kind: raft-bed', 'kind: cistern']],
     messages: [
-      'small.yaml:11:16: vessels.bed.kind: unknown word; got "raft"; expected one of fish-tank, settler, screen, biofilter, media-bed, raft-bed, channel, sump, vessel',
+      'small.yaml:11:16: vessels.bed.kind: unknown word; got "cistern"; expected one of fish-tank, settler, screen, biofilter, media-bed, raft-bed, channel, sump, vessel',
     ],
   },
   {

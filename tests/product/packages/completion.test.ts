@@ -85,7 +85,8 @@ describe('completion in zsh and fish', () => {
 
   it.skipIf(!has('zsh'))(`zsh reads it and offers commands, options and values${skipped('zsh')}`, () => {
     // A terminal of its own, as completion of zsh only works in one: type, press Tab, read what stands there.
-    const typed = (line: string): string =>
+    // It is read until what is looked for stands there, or for a minute.
+    const typed = (line: string, offered: string): string =>
       run(
         'zsh',
         [
@@ -94,14 +95,14 @@ describe('completion in zsh and fish', () => {
           "zpty -w shell 'autoload -U compinit; compinit -u -D; PS1=; source leat.zsh; setopt no_beep; print re''ady'",
           "zpty -r shell seen '*ready*'",
           `zpty -w -n shell $'${line}\\t\\t'`,
-          'sleep 1.5; out=',
-          'while zpty -rt shell part; do out+=$part; done',
+          'out=',
+          `for i in {1..600}; do while zpty -rt shell part; do out+=$part; done; [[ $out == *'${offered}'* ]] && break; sleep 0.1; done`,
           'print -r -- $out; zpty -d shell',
         ].join('\n'),
       ).join('\n');
-    expect(typed('leat sens')).toContain('leat sensitivity');
-    expect(typed('leat run --integrator ro')).toContain('rosenbrock');
-    expect(typed('leat why --aro')).toContain('--around');
-    expect(typed('leat fit --log my')).toContain('my-log.csv');
+    expect(typed('leat sens', 'leat sensitivity')).toContain('leat sensitivity');
+    expect(typed('leat run --integrator ro', 'rosenbrock')).toContain('rosenbrock');
+    expect(typed('leat why --aro', '--around')).toContain('--around');
+    expect(typed('leat fit --log my', 'my-log.csv')).toContain('my-log.csv');
   });
 });
