@@ -1,5 +1,5 @@
 // Logs of water tests, fits to them, forecasts and what those were worth.
-export { csvTable, logTable } from './log/log-table.js';
+export { csvTable } from './log/log-table.js';
 export { sheetParts, sheetTable } from './log/sheet.js';
 export { guessLogMap, type ColumnGuess, type MapGuess } from './log/guess-map.js';
 export type { LogMap } from './log/log-map.js';
@@ -30,7 +30,6 @@ export type { ActedOn, OwnWords } from './log/action-words.js';
 export type { InstrumentChange } from './log/log-map.js';
 export type { Jump } from './log/jumps.js';
 export type { Weights as ForecastWeights } from './calibration/combination.js';
-export { guessNames } from './calibration/guesses.js';
 export type { GuessName, Guesses } from './calibration/guesses.js';
 export type { Told as ForecastTold } from './calibration/combined-course.js';
 export type { Missing as MissingInFit } from './calibration/missing.js';

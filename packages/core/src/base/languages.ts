@@ -1,5 +1,5 @@
 /** Languages in which results may be told, by tag (BCP 47); their words stand in `@leat/view`. */
-export const languages = ['en', 'es'] as const;
+export const languages = /* @__PURE__ */ Object.freeze(['en', 'es'] as const);
 
 /** A language in which results may be told. */
 export type Language = (typeof languages)[number];

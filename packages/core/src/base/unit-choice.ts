@@ -78,7 +78,10 @@ export interface UnitChoice {
 }
 
 /** Units as the results of a run have them. */
-export const metric: UnitChoice = { system: 'metric', single: {} };
+export const metric: UnitChoice = /* @__PURE__ */ Object.freeze({
+  system: 'metric',
+  single: Object.freeze({}),
+});
 
 const expected = 'metric, us, or units such as "mg/L as NO3", "mg N/L", dKH, "meq/L", degF, gal or lb';
 

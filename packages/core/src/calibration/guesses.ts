@@ -14,16 +14,17 @@ import {
 /** Ways that need no model: the level of the readings, the last reading, the median of the last 28 days. */
 export const habitNames = ['level', 'last', 'month'] as const;
 
+/** The name of one of `habitNames`. */
 export type HabitName = (typeof habitNames)[number];
 
 /**
  * Ways to foretell a reading: the model as fitted; the model with its latest distance to the readings, which slowly
  * returns to what it mostly is; and the ways that need no model.
  */
-export const guessNames = ['model', 'returning', ...habitNames] as const;
+export const guessNames: readonly GuessName[] = ['model', 'returning', ...habitNames];
 
-/** The name of one of them. */
-export type GuessName = (typeof guessNames)[number];
+/** The name of one of `guessNames`. */
+export type GuessName = 'model' | 'returning' | HabitName;
 
 /** A value by each way, on the scale of the kit. */
 export type Guesses = Readonly<Record<GuessName, number>>;

@@ -3,7 +3,9 @@ import { logTable, type LogTable } from './log-table.js';
 import type { Oddity } from './water-log.js';
 
 /** Parts of a spreadsheet that are looked into: what sheets there are, and their cells as they stand. */
-export const sheetParts = /^xl\/(?:workbook\.xml|_rels\/workbook\.xml\.rels|worksheets\/[^/]+\.xml)$/;
+export const sheetParts = /* @__PURE__ */ Object.freeze(
+  /^xl\/(?:workbook\.xml|_rels\/workbook\.xml\.rels|worksheets\/[^/]+\.xml)$/,
+);
 
 const entities: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
 

@@ -44,7 +44,7 @@ describe('what reads a number', () => {
   });
 
   it('is nothing where a number is kept for reading alone', () => {
-    expect(uses('fish.nile-tilapia.thermal-growth')).toEqual([]);
+    expect(readers('fish.nile-tilapia.thermal-growth')).toEqual(['first guess of a design']);
     expect(uses('crop.basil.nitrogen-uptake')).toEqual([]);
   });
 
@@ -65,6 +65,8 @@ const optional: Partial<Record<OpenGroup, readonly string[]>> = {
   dose: ['nitrate', 'calcium', 'calcite'],
   // Else in proportion to the alkalinity.
   water: ['calcium'],
+  // How fast fish grow in the first guess of a design; a run has their energy.
+  fish: ['thermal-growth'],
   // A medium that does not say it keeps all of its surface.
   media: ['porosity'],
 };
