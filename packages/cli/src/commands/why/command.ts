@@ -143,6 +143,8 @@ function processes(
 
 type Told = Readonly<Record<'from' | 'to', { readonly value: number; readonly unit: string }>>;
 
+const momentOf = ({ file, title, day }: NamedMoment, value: number): object => ({ file, title, day, value });
+
 /** The answer as plain data. */
 function documentOf(
   told: Told,
@@ -166,8 +168,8 @@ function documentOf(
       grouped: changed.grouped,
     }),
     around,
-    from: { ...first, value: told.from.value },
-    to: { ...second, value: told.to.value },
+    from: momentOf(first, told.from.value),
+    to: momentOf(second, told.to.value),
     cautions,
   };
 }

@@ -131,8 +131,10 @@ function answer(
   const on = ({ startDate, day }: NamedMoment): string => `on ${dayNames(startDate)(day)}`;
   const change = told.to - told.from;
   const withUnit = (value: number): string => `${shown(value)} ${unit}`.trimEnd();
-  const second = `${oneRun ? on(to) : 'in B'} (${shown(told.to)})`;
-  const first = `${oneRun ? on(from) : 'in A'} (${withUnit(told.from)})`;
+  const [at, was] = [shown(told.to), withUnit(told.from)];
+  const [second, first] = oneRun
+    ? [`${on(to)}, at ${at},`, `${on(from)}, at ${was}`]
+    : [`in B (${at})`, `in A (${was})`];
   const when = oneRun || from.day !== to.day ? '' : ` ${on(to)}`;
   const name = `${seriesPhrase(quantity)}${when}`;
   if (change === 0) return `${name} is the same ${second} as ${first}`;
