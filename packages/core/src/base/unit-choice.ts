@@ -166,8 +166,12 @@ function ofSort(quantity: string, choice: UnitChoice): string | undefined {
 
 const concentration = /^(mg|g|ug) ?(N)?\/(L|m3)|^m?(eq|mol)\/(L|m3)|^mg\/L as /;
 
+/** How dense fish stand is said in kilograms, or in pounds by the gallon, by who keeps them. */
+const density = { metric: 'kg/m3', us: 'lb/gal' } as const;
+
 /** The unit that a unit of results is shown in, by what it is the unit of where that is known. */
 export function unitShown(unit: string, choice: UnitChoice, quantity = ''): string {
+  if (quantity === 'stocking' && unit === 'g/m3') return density[choice.system];
   const chosen = ofSort(quantity, choice);
   if (chosen !== undefined && inUnit(1, unit, chosen) !== undefined) return chosen;
   if (concentration.test(unit)) return unit;

@@ -30,6 +30,8 @@ const published: readonly [
   shown: string,
 ][] = [
   [1, 'm3', 'us', '', 1 / 3.785412e-3, 'gal'],
+  [20_000, 'g/m3', 'us', 'stocking', (20 / 0.4535924) * 3.785412e-3, 'lb/gal'],
+  [20_000, 'g/m3', 'metric', 'stocking', 20, 'kg/m3'],
   [3.785412, 'L', 'us', '', 1, 'gal'],
   [1, 'kg', 'us', '', 1 / 0.4535924, 'lb'],
   [28.34952, 'g', 'us', '', 1, 'oz'],
