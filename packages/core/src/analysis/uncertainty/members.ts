@@ -7,7 +7,7 @@ import { limitNames, limitsOf } from '../../result/limits.js';
 import { contentHash } from '../../base/content-hash.js';
 import { scenarioHash, version } from '../../result/record.js';
 import { allSeries } from '../../result/series.js';
-import { wholeRow } from '../../library/conditions.js';
+import { rowOf } from '../../library/rows-in-use.js';
 import { simulate } from '../../run/stepping.js';
 import type { Run } from '../../run/run.js';
 import { outputTimes } from '../../run/sample-buffer.js';
@@ -105,7 +105,7 @@ export function basisOf(
   evaluateAll(run, { measures, conditions });
   const rows = [...used()]
     .sort()
-    .map((id) => wholeRow(model.parameters.row(id)))
+    .map((id) => rowOf(model.parameters, id))
     .filter(({ distribution }) => distribution !== 'fixed');
   return {
     title: scenario.title,
