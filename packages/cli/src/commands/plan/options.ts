@@ -1,10 +1,12 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import {
+  type AddCommand,
   allowPathOption,
   another,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   membersOption,
@@ -12,7 +14,6 @@ import {
   setOption,
   tablesOption,
   workersOption,
-  type AddCommand,
 } from '../shared/options.js';
 import type { PlanOptions } from './command.js';
 
@@ -64,6 +65,7 @@ export const addPlan: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .addOption(workersOption())
     .addOption(forceOption())
     .option('--json', 'print one JSON document instead of words')

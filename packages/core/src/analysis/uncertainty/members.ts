@@ -75,12 +75,11 @@ function evaluateAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' 
   }
 }
 
-/** What tells one extension from another, as plain data: names and numbers. */
-const namesOf = ({ components, processes, numbers }: Extension): object => ({
-  components: components.map(({ id }) => id),
-  processes: processes.map(({ id }) => id),
-  numbers,
-});
+/** What tells one extension from another: all that it says, the text of its functions with it. */
+const saidBy = ({ components, processes, numbers }: Extension): string =>
+  JSON.stringify({ components, processes, numbers }, (_, value: unknown) =>
+    typeof value === 'function' ? value.toString() : value,
+  );
 
 /**
  * Runs a system once with the numbers as they stand, to see which of them it uses and what can be measured of it.
@@ -121,7 +120,7 @@ export function basisOf(
     hash: contentHash({
       ...{ version, scenario, plain: resolved.plain, rows, tolerance: run.tolerance },
       correlations: withTableCorrelations([]),
-      ...(extension && { own: namesOf(extension) }),
+      ...(extension && { own: saidBy(extension) }),
     }),
   };
 }
