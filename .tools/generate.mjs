@@ -12,11 +12,13 @@ const root = new URL('../', import.meta.url);
 
 /** Files made from the source, before it is built. */
 async function ofTheSource() {
-  const { conditionsModule, tablesModule } = await import('../packages/core/tools/tables.mjs');
+  const tables = await import('../packages/core/tools/tables.mjs');
   const { usesModule } = await import('../packages/core/tools/uses.mjs');
   return {
-    'packages/core/src/library/tables.generated.ts': tablesModule(),
-    'packages/core/src/library/conditions.generated.ts': conditionsModule(),
+    'packages/core/src/library/numbers.generated.ts': tables.numbersModule(),
+    'packages/core/src/library/tables.generated.ts': tables.tablesModule(),
+    'packages/core/src/library/origins.generated.ts': tables.originsModule(),
+    'packages/core/src/library/conditions.generated.ts': tables.conditionsModule(),
     'packages/core/src/library/uses.generated.ts': usesModule(),
   };
 }

@@ -86,7 +86,7 @@ export const feed: Lesson<Words<typeof english>> = {
           ...kit.text(words.answer, {
             most: [most.fed, 0],
             area: [most.fed / 4, 0],
-            rule: [first.model.parameters.row('limit.feed-per-area-leafy-low.value').value, 0],
+            rule: [first.model.parameters.number('limit.feed-per-area-leafy-low.value').value, 0],
           }),
         ];
       },

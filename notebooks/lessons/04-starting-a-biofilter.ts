@@ -26,7 +26,7 @@ export const biofilter: Lesson<Words<typeof english>> = {
     ];
     const guide = {
       ...{ text: labels.guide, kind: 'limit' as const },
-      value: first.model.parameters.row('limit.nitrite-guide.value').value,
+      value: first.model.parameters.number('limit.nitrite-guide.value').value,
     };
     const peak = (series: string) => ({
       day: numberOf(first, 'day-of-highest', series),

@@ -26,8 +26,8 @@ export const alkalinity: Lesson<Words<typeof english>> = {
       );
     const first = runText(systemOf(100, 0, 30));
     const course = (run: Run, series: string) => kit.course(run, series, '', 'fish').values;
-    const guide = first.model.parameters.row('limit.tan-guide.value').value;
-    const low = first.model.parameters.row('limit.ph-low.value').value;
+    const guide = first.model.parameters.number('limit.tan-guide.value').value;
+    const low = first.model.parameters.number('limit.ph-low.value').value;
     /** Days that tell the story: half the alkalinity gone, ammonia over the guide, and where each turns. */
     const daysOf = (run: Run) => ({
       half: firstUnder(run, course(run, alk), numberOf(run, 'first', alk) / 2),

@@ -26,7 +26,7 @@ export const drought: Lesson<Words<typeof english>> = {
     /** When a course first passes a limit of the tables; never: beyond every day. */
     const passes = (series: string, id: string): number => {
       const { time, values } = kit.course(first, series, '', 'water');
-      const limit = parameters.row(id).value;
+      const limit = parameters.number(id).value;
       return time.find((_, i) => values[i] > limit) ?? Infinity;
     };
     const firsts = [
@@ -65,7 +65,7 @@ export const drought: Lesson<Words<typeof english>> = {
           trip: [trip ?? Number.NaN, 1],
           tan: [numberOf(first, 'highest', tan), 1],
           chloride: [numberOf(first, 'highest', chloride), 0],
-          limit: [parameters.row('crop.lettuce-butterhead.chloride-high').value, 0],
+          limit: [parameters.number('crop.lettuce-butterhead.chloride-high').value, 0],
         }),
         kit.verdict(first),
       ],

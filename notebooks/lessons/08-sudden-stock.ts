@@ -33,7 +33,7 @@ export const suddenStock: Lesson<Words<typeof english>> = {
     ];
     const guide = {
       ...{ text: labels.guide, kind: 'limit' as const },
-      value: first.model.parameters.row('limit.tan-guide.value').value,
+      value: first.model.parameters.number('limit.tan-guide.value').value,
     };
     const peak = numberOf(first, 'highest', tan);
     return {

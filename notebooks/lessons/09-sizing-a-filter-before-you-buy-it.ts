@@ -100,8 +100,8 @@ export const sizing: Lesson<Words<typeof english>> = {
         }),
       sources: () => [
         ...kit.text(words.rates, {
-          low: [parameters.row('limit.areal-rate-low.value').value, 1],
-          high: [parameters.row('limit.areal-rate-warm-high.value').value, 0],
+          low: [parameters.number('limit.areal-rate-low.value').value, 1],
+          high: [parameters.number('limit.areal-rate-warm-high.value').value, 0],
         }),
         kit.sources(first, ['aob.', 'biofilm.', 'feed.grower-32', 'fish.nile-tilapia.temperature']),
       ],

@@ -1,4 +1,4 @@
-import { createParameters, type Run } from '@leat/core';
+import { createParameters, rowOf, type Run } from '@leat/core';
 import { type Lesson, numberOf, runText } from '@leat/view/lesson';
 import validation from '../../tests/published/VALIDATION.md?raw';
 import { knownMisses, missedInSystems } from '../support/known-misses.js';
@@ -23,7 +23,7 @@ export const notKnown: Lesson<Words<typeof english>> = {
         { title: file, days: 90, feed, base: 40, parameters: { [DENSITY]: 1000 * density } },
         words.names,
       );
-    const row = createParameters().row(DENSITY);
+    const row = rowOf(createParameters(), DENSITY);
     const [low, high] = [row.low, row.high].map((each) => each / 1000);
     const loose = runText(systemOf(low, 60));
     const dense = runText(systemOf(high, 60));

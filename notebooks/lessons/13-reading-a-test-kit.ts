@@ -35,7 +35,7 @@ export const testKit: Lesson<Words<typeof english>> = {
       smallSystem({ title: file, days: 30, feed: 60, temperature, base: 40 }, names);
     const first = runText(systemOf(WARM));
     const { parameters } = first.model;
-    const limit = parameters.row('fish.nile-tilapia.limit-ammonia').value;
+    const limit = parameters.number('fish.nile-tilapia.limit-ammonia').value;
     const [low, high] = [freeAt(LOW, WARM), freeAt(HIGH, WARM)];
     const nitrogen = parameters.value('molar.nitrogen');
     /** g of nitrogen in a g of nitrate ion. */

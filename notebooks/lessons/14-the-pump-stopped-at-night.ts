@@ -34,7 +34,7 @@ export const pumpStopped: Lesson<Words<typeof english>> = {
     const cut = (hours: number): string => `{ at: ${BEGINS} d, for: ${hours} h, power-cut: all }`;
     const first = runText(systemOf(60, [cut(LASTS)]));
     const onlyPump = runText(systemOf(60, [pumpOff(LASTS)]));
-    const limit = first.model.parameters.row('fish.nile-tilapia.limit-oxygen').value;
+    const limit = first.model.parameters.number('fish.nile-tilapia.limit-oxygen').value;
     /** Hours from the cut until oxygen passes under a value; absent: it does not. */
     const hoursTo = (run: Run, value: number): number | undefined => {
       const { time, values } = kit.course(run, oxygen, '', 'water');

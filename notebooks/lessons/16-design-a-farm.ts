@@ -65,7 +65,7 @@ export const designAFarm: Lesson<Words<typeof english>> = {
     };
     const first = runText(systemOf(around(4)));
     const { parameters } = first.model;
-    const rule = parameters.row('limit.feed-per-area-leafy-low.value').value;
+    const rule = parameters.number('limit.feed-per-area-leafy-low.value').value;
     const filterFor = (feed: number): number =>
       1000 *
       handbookFilter({

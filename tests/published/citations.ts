@@ -1,4 +1,4 @@
-import { sourceCells } from '../../packages/core/src/library/tables.generated.js';
+import { sourceCells } from '../../packages/core/src/library/origins.generated.js';
 
 /** Publications that a check cites and no number of the library comes from. None has a DOI unless it was seen. */
 const others: Readonly<Record<string, string>> = {

@@ -34,14 +34,7 @@ export function stillWater(alkalinity: number, pH: number, other: Partial<StartW
     calcium: 0,
     ...other,
   };
-  const carbon = carbonFromPh(
-    parameters,
-    alkalinity,
-    pH,
-    water.ammonia,
-    20,
-    ionsOf({ ...water, tan: water.ammonia }),
-  );
+  const carbon = carbonFromPh(parameters, alkalinity, pH, water.ammonia, 20, ionsOf(water));
   return { carbon, ...water };
 }
 

@@ -62,6 +62,16 @@ function exampleHelp(name: string): string {
   return ['', 'Examples:', ...lines].join('\n');
 }
 
+/** Runs the module that `--extend` names, says so, and puts what it gave in place of its name. Throws FileError and InputError. */
+async function extend(command: Command, streams: Streams): Promise<void> {
+  const { extend: path, quiet } = command.opts<{ readonly extend?: string; readonly quiet?: boolean }>();
+  if (path === undefined) return;
+  const { extensionNote, openExtension } = await import('./files/extension.js');
+  const loaded = await openExtension(path);
+  if (quiet !== true) streams.note(`${extensionNote(path, loaded)}\n`);
+  command.setOptionValue('extend', loaded);
+}
+
 /** Builds the command; each action loads what it needs only when it is called. */
 export function program(streams: Streams, leave: (code: ExitCode) => void): Command {
   const root = new Command('leat')
@@ -78,6 +88,9 @@ export function program(streams: Streams, leave: (code: ExitCode) => void): Comm
     .exitOverride()
     .showHelpAfterError('(leat --help says more)')
     .addHelpText('after', exitHelp);
+  root.hook('preAction', async (_, command) => {
+    await extend(command, streams);
+  });
   for (const add of commands) add(root, streams, leave);
   for (const command of root.commands) command.addHelpText('after', exampleHelp(command.name()));
   return root;

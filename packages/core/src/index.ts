@@ -11,11 +11,12 @@ export { bibliography, type BibliographyEntry } from './library/sources.js';
 export { bibtex } from './library/bibtex.js';
 export { names } from './library/names.js';
 export { lookUp, tableNames, type Found, type TableName } from './library/look-up.js';
-export { conditionsOf, wholeRow } from './library/conditions.js';
+export { rowOf, rowsOf } from './library/rows-in-use.js';
 export { marks } from './library/table-row.js';
 export { sourceList, type Source } from './library/sources.js';
 export { createRandom, type RandomState } from './base/random.js';
-export type { TableRow } from './library/table-row.js';
+export type { RangedRow, TableRow } from './library/table-row.js';
+export type { Origin } from './library/table-row.js';
 
 // A scenario, from text or built by hand.
 export {
@@ -51,7 +52,7 @@ export { readOwnTables } from './scenario/sections/parameters.js';
 export type { Load } from './scenario/file/include-tree.js';
 export type * from './scenario/saved-state.js';
 export type * from './scenario/scenario.js';
-export type { GivenRow, Override } from './library/own-row.js';
+export type { Given, GivenRow, NumberInUse, Override } from './library/own-row.js';
 
 // A model, compiled and checked.
 export { compileModel, compileUnchecked } from './model/compile.js';

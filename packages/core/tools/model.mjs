@@ -1,7 +1,7 @@
 // The equations and stoichiometry of docs/model.md, from the processes and their laws. `npm run generate` writes them.
 import { readFileSync } from 'node:fs';
 import { table, withBlocks } from '../../../.tools/blocks.mjs';
-import { compileModel, createParameters, processTable, readScenario } from '../dist/index.js';
+import { compileModel, createParameters, processTable, readScenario, rowOf } from '../dist/index.js';
 import { parseLaw, texOf } from './expression.mjs';
 import { laws, namesUsed, standsFor } from './laws.mjs';
 import { scopeTo } from '../dist/model/scope.js';
@@ -165,7 +165,7 @@ function told(process, entries, parameters, values) {
         .replace(/^feed\.(?=[a-z]+$)/, `feed.${subject.feed.name}.`)
         .replace(/^lime\.area$/, `lime.${subject.lime}.area`)
         .replace(/^crop\.(?=.)/, (found) => (parameters.has(row) ? found : `crop.${subject.crop}.`));
-      const { unit: rowUnit } = parameters.row(full);
+      const { unit: rowUnit } = rowOf(parameters, full);
       return [`$${tex}$`, `\`${row}\``, digits(values.value(row)), rowUnit === '1' ? '' : rowUnit];
     });
   const per = basis === 'volume' ? `${unit} per m3 and day` : `${unit} per day`;

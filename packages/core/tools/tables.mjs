@@ -1,6 +1,6 @@
 /**
- * Turns src/library/data/*.tsv into src/library/tables.generated.ts, so that core needs no file. `npm run generate`
- * writes it.
+ * Turns src/library/data/*.tsv into modules, so that core needs no file: what every run reads, what checks and draws read
+ * beside that, where numbers came from, and what they hold for. `npm run generate` writes them.
  */
 import { readFileSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -51,7 +51,7 @@ export function ids() {
   for (const file of tableFiles()) {
     for (const [id] of readTable(file, columns)) {
       all.add(id);
-      if (!['constants.tsv', 'parameters.tsv', 'limits.tsv', 'log.tsv', 'weather.tsv'].includes(file))
+      if (file !== 'limits.tsv' && !generalTables.includes(file.slice(0, -'.tsv'.length)))
         subjects.add(id.split('.').slice(0, 2).join('.'));
     }
   }
@@ -70,6 +70,9 @@ const shortened = (rows) =>
       : [id, ...rest];
   });
 
+/** Groups of subjects, as `SubjectGroup` has them. */
+const groups = 'fish crop feed media dose water aerator lime limit'.split(' ');
+
 /** Columns in which a word that stands in the row before too is left blank. */
 const repeating = new Set(['table', 'distribution', 'source', 'page', 'mark']);
 
@@ -85,12 +88,18 @@ function withoutRepeats(files) {
   );
 }
 
-/** Value, low and high of each row, null where low or high is the value. */
-const numbersOf = (rows) =>
+/** Low and high of each row, null where it is the value. */
+const endsOf = (rows) =>
   rows.flatMap((cells) => {
     const [value, low, high] = ['value', 'low', 'high'].map((name) => cells[columns.indexOf(name)]);
-    return [value, low === value ? null : low, high === value ? null : high];
+    return [low === value ? null : low, high === value ? null : high];
   });
+
+/** Numbers whose range a run itself reads: between its ends lies what holds fish of a measured feed conversion. */
+const rangeRead = /^fish\.[^.]+\.maintenance$/;
+
+/** Tables whose ids are no subjects, whatever their form. */
+const generalTables = ['constants', 'parameters', 'log', 'weather'];
 
 /** One column of the tables, a line for each file. */
 const column = (name, files) => [
@@ -108,7 +117,91 @@ const readFiles = () =>
     return { table: parts[name] ?? name, rows: readTable(file, columns) };
   });
 
-/** The text of the generated module of what only who shows a number needs. Same tables, same text. */
+/** The columns named, each with its cells file by file as `cellsOf` gives them. */
+const columnsOf = (files, names) =>
+  names.flatMap((name) => {
+    const at = columns.indexOf(name);
+    const cells = files.map(({ table, rows }) => rows.map((row) => (name === 'table' ? table : row[at])));
+    return column(name, repeating.has(name) ? withoutRepeats(cells) : cells);
+  });
+
+/** The text of the generated module of what every run reads. Same tables, same text. */
+export function numbersModule() {
+  const files = readFiles();
+  const rows = files.flatMap((file) => file.rows);
+  const [low, high] = [columns.indexOf('low'), columns.indexOf('high')];
+  const general = files
+    .filter(({ table }) => generalTables.includes(table))
+    .flatMap((file) => file.rows.map(([id]) => id.split('.')))
+    .filter((words) => words.length === 3 && groups.includes(words[0]))
+    .map((words) => words.slice(0, 2).join('.'));
+  return [
+    made,
+    "import type { NumberColumns } from './table-row.js';",
+    '',
+    '/** The numbers by column: like beside like takes a tenth less to send, ids that go on from the one before them a fifth. */',
+    'export const numberColumns: NumberColumns = {',
+    ...column(
+      'id',
+      files.map((file) => shortened(file.rows).map(([id]) => id)),
+    ),
+    ...columnsOf(files, ['value']),
+    '  ranges: {',
+    ...rows
+      .filter(([id]) => rangeRead.test(id))
+      .map((row) => `    '${row[0]}': [${row[low]}, ${row[high]}],`),
+    '  },',
+    `  general: [${[...new Set(general)].map(quote).join(', ')}],`,
+    '};',
+    '',
+  ].join('\n');
+}
+
+/** The text of the generated module of what checks and draws read. Same tables, same text. */
+export function tablesModule() {
+  const files = readFiles();
+  const correlations = readTable('correlations.tsv', correlationColumns).map(literal);
+  return [
+    made,
+    "import type { CorrelationCells, RangeColumns } from './table-row.js';",
+    '',
+    '/** What is known of the numbers beside their values, in the order of the tables. */',
+    'export const rangeColumns: RangeColumns = {',
+    ...columnsOf(files, ['table', 'unit', 'distribution']),
+    ...column(
+      'ends',
+      files.map((file) => endsOf(file.rows)),
+    ),
+    '};',
+    '',
+    `/** One row a correlation: ${correlationColumns.join(', ')}. */`,
+    'export const correlationCells: readonly CorrelationCells[] = [',
+    ...correlations,
+    '];',
+    '',
+  ].join('\n');
+}
+
+/** The text of the generated module of where numbers came from. Same tables, same text. */
+export function originsModule() {
+  return [
+    made,
+    "import type { OriginColumns, SourceCells } from './table-row.js';",
+    '',
+    '/** Where each number came from, in the order of the tables. */',
+    'export const originColumns: OriginColumns = {',
+    ...columnsOf(readFiles(), ['source', 'page', 'mark']),
+    '};',
+    '',
+    `/** One row a source: ${sourceColumns.join(', ')}. */`,
+    'export const sourceCells: readonly SourceCells[] = [',
+    ...readTable('sources.tsv', sourceColumns).map(literal),
+    '];',
+    '',
+  ].join('\n');
+}
+
+/** The text of the generated module of what numbers hold for, in words. Same tables, same text. */
 export function conditionsModule() {
   const [at, files] = [columns.indexOf('conditions'), readFiles()];
   return [
@@ -117,43 +210,6 @@ export function conditionsModule() {
     '/** What each number holds for, in the order of the tables: the longest of all that is known of it. */',
     'export const conditionCells: readonly string[] = [',
     ...files.map(({ rows }) => `  ${rows.map((cells) => quote(cells[at])).join(', ')},`),
-    '];',
-    '',
-  ].join('\n');
-}
-
-/** The text of the generated module. Same tables, same text. */
-export function tablesModule() {
-  const files = readFiles();
-  const sources = readTable('sources.tsv', sourceColumns).map(literal);
-  const correlations = readTable('correlations.tsv', correlationColumns).map(literal);
-  return [
-    made,
-    "import type { CorrelationCells, SourceCells, TableColumns } from './table-row.js';",
-    '',
-    '/** The numbers by column: like beside like takes a tenth less to send, ids that go on from the one before them a fifth. */',
-    'export const tableColumns: TableColumns = {',
-    ...column('table', withoutRepeats(files.map(({ table, rows }) => rows.map(() => table)))),
-    ...columns.flatMap((name, at) => {
-      if (['conditions', 'low', 'high'].includes(name)) return [];
-      if (name === 'value')
-        return column(
-          'numbers',
-          files.map(({ rows }) => numbersOf(rows)),
-        );
-      const cells = files.map(({ rows }) => (name === 'id' ? shortened(rows) : rows).map((row) => row[at]));
-      return column(name, repeating.has(name) ? withoutRepeats(cells) : cells);
-    }),
-    '};',
-    '',
-    `/** One row a source: ${sourceColumns.join(', ')}. */`,
-    'export const sourceCells: readonly SourceCells[] = [',
-    ...sources,
-    '];',
-    '',
-    `/** One row a correlation: ${correlationColumns.join(', ')}. */`,
-    'export const correlationCells: readonly CorrelationCells[] = [',
-    ...correlations,
     '];',
     '',
   ].join('\n');

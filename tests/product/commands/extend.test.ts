@@ -1,38 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { algae, algaeCaution, leakingAlgae } from '../../support/algae.js';
 import { folderWith, leat } from '../../support/leat.js';
 
-const algae = `export default {
-  components: [{ id: 'algae', unit: 'g N', place: ['tank'], start: 1, content: () => ({ nitrogen: 1 }) }],
-  numbers: [{ id: 'algae.growth', value: 0.1, low: 0.05, high: 0.2, unit: 'm3/(g d)', source: 'invented', mark: 'P' }],
-  processes: [{
-    id: 'algae-growth', title: 'taken up by algae', place: 'water', unit: 'g N', basis: 'whole',
-    reads: ['tan', 'algae'],
-    stoichiometry: () => [
-      { component: 'tan', coefficient: -1 },
-      { component: 'algae', coefficient: 1 },
-      { component: 'alkalinity', coefficient: { closes: 'charge' } },
-    ],
-    coefficients: (values) => [values.value('algae.growth')],
-    rate: (v, at, k) => k[0] * v[at[0]] * v[at[1]],
-    partials: (v, at, k, d) => { d[0] = k[0] * v[at[1]]; d[1] = k[0] * v[at[0]]; },
-  }],
-};
-`;
 const folder = folderWith({
   'algae.mjs': algae,
   'half.mjs': algae
     .replace("unit: 'g N', place: 'water'", "place: 'water'")
     .replace("title: 'taken up by algae', ", ''),
-  'leak.mjs': algae.replace(
-    "{ component: 'algae', coefficient: 1 }",
-    "{ component: 'algae', coefficient: 2 }",
-  ),
+  'leak.mjs': leakingAlgae,
   'named.mjs': 'export const other = 1;\n',
   'broken.mjs': 'export default {\n',
 });
-const caution =
-  'its code is run, with all that you may do on this machine: 1 processes, 1 components, 1 numbers of your own';
-
 interface Document {
   readonly series: Readonly<Record<string, { readonly values: readonly number[] }>>;
 }
@@ -41,7 +19,7 @@ describe('--extend', () => {
   it('runs a system with a process of its user, and says that it runs code', async () => {
     const call = ['run', 'small.yaml', '--days', '10', '--json'];
     const { code, out, err } = await leat([...call, '--extend', 'algae.mjs'], folder);
-    expect([code, err.includes(`algae.mjs: ${caution}`)]).toEqual([0, true]);
+    expect([code, err.includes(`algae.mjs: ${algaeCaution}`)]).toEqual([0, true]);
     const own = (JSON.parse(out) as Document).series['algae@tank'].values;
     expect(own.at(-1)).toBeGreaterThan(1.05);
     const plain = JSON.parse((await leat(call, folder)).out) as Document;
@@ -54,14 +32,14 @@ describe('--extend', () => {
       ['ensemble', ...common, '--members', '3', '--of', 'highest algae@tank'],
       folder,
     );
-    expect([ensemble.code, ensemble.err.includes(caution)]).toEqual([0, true]);
+    expect([ensemble.code, ensemble.err.includes(algaeCaution)]).toEqual([0, true]);
     const { drawn } = JSON.parse(ensemble.out) as { drawn: readonly { readonly id: string }[] };
     expect(drawn.map(({ id }) => id)).toContain('algae.growth');
     const local = await leat(
       ['sensitivity', ...common, '--of', 'highest algae@tank', '--method', 'local', '--only', 'algae.*'],
       folder,
     );
-    expect([local.code, local.err.includes(caution)]).toEqual([0, true]);
+    expect([local.code, local.err.includes(algaeCaution)]).toEqual([0, true]);
     expect(local.out).toContain('algae.growth');
   });
 
@@ -81,7 +59,9 @@ describe('--extend', () => {
   });
 
   it('is no option of commands that would pass it over', async () => {
-    const { code, err } = await leat(['check', 'small.yaml', '--extend', 'algae.mjs'], folder);
-    expect([code, err]).toEqual([5, expect.stringContaining("unknown option '--extend'")]);
+    for (const word of ['show', 'log', 'merge', 'new']) {
+      const { code, err } = await leat([word, 'small.yaml', '--extend', 'algae.mjs'], folder);
+      expect([word, code, err]).toEqual([word, 5, expect.stringContaining("unknown option '--extend'")]);
+    }
   });
 });

@@ -5,6 +5,7 @@ import {
   createParameters,
   compileModel,
   manifestOf,
+  rowOf,
   simulate,
 } from '@leat/core';
 import { copiedRows, ownTable } from '../../support/own-table.js';
@@ -34,7 +35,7 @@ describe('tables of the user in a scenario', () => {
     const { scenario, notes } = read(withTables('my.tsv'));
     expect(notes).toEqual([`my.tsv: 1 number in place of ours, ${perch.length} new (fish.estuary-perch)`]);
     const parameters = createParameters(scenario.overrides);
-    expect(parameters.row('aob.growth')).toEqual({
+    expect(rowOf(parameters, 'aob.growth')).toEqual({
       table: 'parameters',
       id: 'aob.growth',
       value: 0.5,

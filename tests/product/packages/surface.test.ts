@@ -82,7 +82,7 @@ describe('the surface of the library', () => {
         .map(([name]) => name),
     );
     expect([...new Set(open)].sort()).toEqual([]);
-    const row = main.createParameters().row('aob.growth') as { value: number };
+    const row = main.rowOf(main.createParameters(), 'aob.growth') as { value: number };
     expect(() => {
       row.value = 9;
     }).toThrow(TypeError);

@@ -46,7 +46,7 @@ const perSolids = 2.5e-5;
 function saturationIndex({ pH, calcium, alkalinity, temperature, solids }: Analysed): number {
   const ionic =
     solids === undefined
-      ? ionicStrength({ tan: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity, calcium })
+      ? ionicStrength({ ammonia: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity, calcium })
       : perSolids * solids;
   const { k1, k2, calcite } = acidBaseConstants(parameters, temperature, ionic);
   const carbon = carbonFromPh(parameters, alkalinity, pH, 0, temperature, ionic);
@@ -165,7 +165,7 @@ export const lime: Topic = {
       unit: 'mol/L',
       ...within(3, 0.004826),
       compute: () =>
-        ionicStrength({ tan: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity: 3.291, calcium: 1.646 }),
+        ionicStrength({ ammonia: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity: 3.291, calcium: 1.646 }),
     },
     {
       id: 'calcite-solubility',

@@ -5,6 +5,7 @@ import type { Setting } from '../../../packages/core/src/scenario/file/set-value
 import { openSampling } from '../../../packages/core/src/analysis/uncertainty/sampling.js';
 import { drawnValues } from '../../../packages/core/src/analysis/uncertainty/open-runs.js';
 import { parametersAt } from '../../../packages/core/src/library/parameters.js';
+import { rowOf, rowsOf } from '../../../packages/core/src/library/rows-in-use.js';
 import { simulate } from '../../../packages/core/src/run/stepping.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
 import type { Runs, SystemCase } from './system-case.js';
@@ -47,8 +48,8 @@ export function usualRuns(system: SystemCase, changes: readonly Setting[] = []):
 /** Numbers that the reading of the file uses (surfaces of media and walls ...), set to those of a draw. */
 function drawnSettings(used: readonly string[], parameters: Parameters): Setting[] {
   return used
-    .filter((id) => parameters.row(id).distribution !== 'fixed')
-    .map((id) => ({ path: `parameters.${id}`, value: String(parameters.row(id).value) }));
+    .filter((id) => rowOf(parameters, id).distribution !== 'fixed')
+    .map((id) => ({ path: `parameters.${id}`, value: String(parameters.number(id).value) }));
 }
 
 const usedIn = new Map<string, readonly string[]>();
@@ -64,7 +65,7 @@ function usedBy(name: string): readonly string[] {
 /** Numbers of the tables, drawn as those of an ensemble are: a Latin hypercube with the correlations of the tables. */
 function openDraws(members: number): (member: number) => Parameters {
   const tables = createParameters();
-  const rows = [...tables.rows()].filter(({ distribution }) => distribution !== 'fixed');
+  const rows = [...rowsOf(tables)].filter(({ distribution }) => distribution !== 'fixed');
   const ids = rows.map(({ id }) => id);
   const sample = openSampling({ method: 'latin-hypercube', members, seed: 1 }, ids);
   return (member) => parametersAt(drawnValues(rows, sample(member)), tables);

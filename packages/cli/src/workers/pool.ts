@@ -5,6 +5,7 @@ import {
   runJobs as runOnWorkers,
   type JobsOptions as PoolOptions,
 } from '@leat/core/workers';
+import { withoutCode } from '../files/extension.js';
 import type { Streams } from '../terminal/streams.js';
 import type { Job } from './job.js';
 
@@ -53,7 +54,7 @@ export async function eachJob<Shared, Input, Output>(
 ): Promise<void> {
   await eachOnWorkers<Input, Output>(
     threads(options),
-    { module, shared },
+    { module, shared: withoutCode(shared) },
     inputs,
     done,
     onEveryCore(options),
@@ -67,5 +68,10 @@ export async function runJobs<Shared, Input, Output>(
   inputs: readonly Input[],
   options: JobsOptions & { readonly onDone?: (index: number, output: Output) => void } = {},
 ): Promise<Output[]> {
-  return runOnWorkers<Input, Output>(threads(options), { module, shared }, inputs, onEveryCore(options));
+  return runOnWorkers<Input, Output>(
+    threads(options),
+    { module, shared: withoutCode(shared) },
+    inputs,
+    onEveryCore(options),
+  );
 }

@@ -1,5 +1,6 @@
 import { parentPort } from 'node:worker_threads';
 import { serveJobs } from '@leat/core/workers';
+import { withCode } from '../files/extension.js';
 import type { Job, WorkerStart } from './job.js';
 
 if (parentPort === null) throw new Error('a worker is started by the pool');
@@ -17,6 +18,6 @@ function seldom(call: () => void): () => void {
 
 serveJobs(parentPort, async ({ module, shared }: WorkerStart) => {
   const { job } = (await import(module)) as { readonly job: Job<unknown, unknown, unknown> };
-  const runner = await job.open(shared);
+  const runner = await job.open(await withCode(shared));
   return (input, alive) => runner.run(input, seldom(alive));
 });

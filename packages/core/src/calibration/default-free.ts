@@ -1,4 +1,5 @@
 import type { Parameters } from '../library/parameters.js';
+import { rangedOf } from '../library/ranged-row.js';
 import type { Scenario } from '../scenario/scenario.js';
 
 /**
@@ -50,7 +51,7 @@ export function defaultFree(
   return [
     ...[...usual, ...fish].filter((id) => {
       if (!read.has(id) || !parameters.has(id)) return false;
-      const { low, high, distribution } = parameters.row(id);
+      const { low, high, distribution } = rangedOf(parameters.number(id));
       return distribution !== 'fixed' && low < high;
     }),
     ...unseenDischarge(scenario),

@@ -5,6 +5,7 @@ import { createParameters, type Parameters } from '../library/parameters.js';
 import type { WaterLog } from '../log/water-log.js';
 import { compileChecked } from '../model/compile.js';
 import { openChecked } from '../model/open-model.js';
+import type { Extension } from '../model/own.js';
 import { simulate } from '../run/stepping.js';
 import type { Run } from '../run/run.js';
 import { trueValue } from '../run/test-kit.js';
@@ -66,6 +67,8 @@ export interface FitRequest {
 /** A system, its log and what may vary, ready to be run. */
 export interface FitProblem {
   readonly scenario: Scenario;
+  /** Components and processes of the user's own. */
+  readonly extension?: Extension;
   readonly parameters: Parameters;
   readonly free: readonly Free[];
   readonly observations: readonly Observation[];
@@ -175,14 +178,14 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
   const scenarioAt = (at: ArrayLike<number>): Scenario =>
     forcing.over({ ...scenarios(fittedValuesAt(free, at)), every: 1 });
   const runOf = (built: Scenario): Run => {
-    const run = simulate(compileChecked(built, createParameters(built.overrides), { closureDraws: 0 }), {
-      tolerance,
-    });
+    const options = { closureDraws: 0, ...(base.extension && { extension: base.extension }) };
+    const run = simulate(compileChecked(built, createParameters(built.overrides), options), { tolerance });
     request.onRun?.();
     return run;
   };
   return {
     scenario,
+    ...(base.extension && { extension: base.extension }),
     parameters,
     free,
     observations,

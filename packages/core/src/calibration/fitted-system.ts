@@ -1,4 +1,4 @@
-import type { ScenarioReading } from '../scenario/read-scenario.js';
+import type { ExtendedReading } from '../model/open-model.js';
 import type { Override } from '../library/own-row.js';
 import type { Scenario } from '../scenario/scenario.js';
 import type { Setting } from '../scenario/file/set-value.js';
@@ -11,7 +11,7 @@ export interface FitSystem {
   /** Names of the files whose actions are of the log: what is known at a date has only those up to it. */
   readonly logged?: ReadonlySet<string>;
   /** Reads it for a run of so many days, or as many as it says itself. Throws InputError. */
-  read(settings: readonly Setting[], days?: number): ScenarioReading;
+  read(settings: readonly Setting[], days?: number): ExtendedReading;
 }
 
 /** Numbers in place of those of a file: settings, and what water holds at the start. */
@@ -81,7 +81,7 @@ function withExchange(scenario: Scenario, values: readonly FittedValue[]): Scena
  */
 export function openScenarios(
   system: FitSystem,
-  base: ScenarioReading,
+  base: ExtendedReading,
   days: number,
   known = Infinity,
 ): (values: readonly FittedValue[]) => Scenario {

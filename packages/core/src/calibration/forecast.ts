@@ -6,6 +6,7 @@ import { normalQuantile } from '../base/normal.js';
 import { createRandom } from '../base/random.js';
 import { createParameters } from '../library/parameters.js';
 import { compileChecked } from '../model/compile.js';
+import type { ResumableRun } from '../run/run-state.js';
 import { simulate } from '../run/stepping.js';
 import { endStateOf } from '../run/saved.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
@@ -170,10 +171,10 @@ function drawsOf(
   });
 }
 
-const run = (scenario: Scenario, tolerance: number) =>
-  simulate(compileChecked(scenario, createParameters(scenario.overrides), { closureDraws: 0 }), {
-    tolerance,
-  });
+function run(scenario: Scenario, { extension }: FitProblem, tolerance: number): ResumableRun {
+  const options = { closureDraws: 0, ...(extension && { extension }) };
+  return simulate(compileChecked(scenario, createParameters(scenario.overrides), options), { tolerance });
+}
 
 /** Values looked for in the days ahead, at deviates; undefined where a run breaks off. */
 function aheadAt(
@@ -187,12 +188,13 @@ function aheadAt(
   const known = problem.scenarioAt(at);
   const past = run(
     { ...known, days: today, actions: known.actions.filter((action) => action.at < today) },
+    problem,
     tolerance,
   );
   if (past.outcome.kind !== 'done') return undefined;
   const coming =
     whatIf === undefined ? known : whatIfAt(problem, whatIf, fittedValuesAt(problem.free, at), today);
-  return predictionsOf(run({ ...coming, saved: endStateOf(past) }, tolerance), sought);
+  return predictionsOf(run({ ...coming, saved: endStateOf(past) }, problem, tolerance), sought);
 }
 
 /** Days between forecasts of the past, and how many of them are made at most: judgment [P]. */

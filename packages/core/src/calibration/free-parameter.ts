@@ -1,10 +1,10 @@
 import { pow } from '../base/elementary.js';
 import { deviate95, normalCdf } from '../base/normal.js';
 import { quantile } from '../library/distributions.js';
-import type { TableRow } from '../library/table-row.js';
+import type { RangedRow } from '../library/table-row.js';
 
 /** What was held of a number before the log: low..high as in the tables. */
-export type Prior = Pick<TableRow, 'value' | 'low' | 'high' | 'distribution'>;
+export type Prior = Pick<RangedRow, 'value' | 'low' | 'high' | 'distribution'>;
 
 /**
  * The number at a standard deviate: -1.645 is its 5 % point, 0 its median, 1.645 its 95 % point. So every prior is a

@@ -1,7 +1,8 @@
 // Reads numbers as: what a fit may vary
 import { InputError, type Fault } from '../base/faults.js';
 import type { Parameters } from '../library/parameters.js';
-import { tableRows } from '../library/table-rows.js';
+import { rangedOf } from '../library/ranged-row.js';
+import { tableValues } from '../library/table-values.js';
 import { nearest } from '../base/nearest.js';
 import type { Scenario } from '../scenario/scenario.js';
 import { startQuantities, type Free, type StartQuantity } from './free-parameter.js';
@@ -114,7 +115,7 @@ function readStart(name: string, range: Range | undefined, { scenario, parameter
 }
 
 function readNumber(name: string, range: Range | undefined, { parameters }: Context): Answer {
-  const row = parameters.row(name);
+  const row = rangedOf(parameters.number(name));
   const { unit, value, low, high, distribution } = row;
   if (range !== undefined) {
     return range.unit === '' || range.unit === unit
@@ -149,9 +150,9 @@ function readOne(written: string, context: Context): Answer {
   const startPath = /^start\.(vessels|water|biofilm|saved)\b/.test(name);
   if (name.startsWith('start.') && !startPath) return readStart(name, range, context);
   // A number of the user's own tables is in the parameters alone.
-  if (tableRows.has(name) || context.parameters.has(name)) return readNumber(name, range, context);
+  if (tableValues.has(name) || context.parameters.has(name)) return readNumber(name, range, context);
   if (range === undefined) {
-    const near = nearest(name, tableRows.keys());
+    const near = nearest(name, tableValues.keys());
     return {
       key: '--free',
       got: name,

@@ -26,7 +26,7 @@ export function openConductivity(values: Values): (water: IonContent) => number 
     return known;
   };
   return (water) => {
-    const ammonium = water.tan * perNitrogen;
+    const ammonium = water.ammonia * perNitrogen;
     const nitrite = water.nitrite * perNitrogen;
     const nitrate = water.nitrate * perNitrogen;
     const chloride = water.chloride * perChlorine;

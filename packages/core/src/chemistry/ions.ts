@@ -5,11 +5,11 @@ import type { Values } from '../library/values.js';
 const LITRES = 1000;
 
 /**
- * Concentrations that say how strong the ions of a water are: g m-3 of nitrogen and chloride, alkalinity eq m-3,
+ * Concentrations that say how strong the ions of a water are: g m-3 of nitrogen (`ammonia`, `nitrite`, `nitrate`) and chloride, alkalinity eq m-3,
  * calcium mol m-3.
  */
 export interface IonContent {
-  readonly tan: number;
+  readonly ammonia: number;
   readonly nitrite: number;
   readonly nitrate: number;
   readonly chloride: number;
@@ -26,8 +26,8 @@ export interface IonContent {
 export function openIonicStrength(values: Values): (water: IonContent) => number {
   const perNitrogen = 1 / values.value('molar.nitrogen');
   const perChlorine = 1 / values.value('molar.chlorine');
-  return ({ tan, nitrite, nitrate, chloride, alkalinity, calcium }) => {
-    const ammonium = tan * perNitrogen;
+  return ({ ammonia, nitrite, nitrate, chloride, alkalinity, calcium }) => {
+    const ammonium = ammonia * perNitrogen;
     const acids = (nitrite + nitrate) * perNitrogen + chloride * perChlorine;
     const others = alkalinity - ammonium + acids - 2 * calcium;
     return (Math.abs(alkalinity) + ammonium + acids + 4 * calcium + Math.abs(others)) / (2 * LITRES);

@@ -1,24 +1,15 @@
 import { conditionCells } from './conditions.generated.js';
-import type { TableRow } from './table-row.js';
-import { tableRows } from './table-rows.js';
+import type { NumberInUse } from './own-row.js';
+import { tableValues } from './table-values.js';
 
 const ours: ReadonlyMap<string, string> = /* @__PURE__ */ new Map(
-  Array.from(tableRows.keys(), (id, index) => [id, conditionCells[index]]),
+  Array.from(tableValues.keys(), (id, index) => [id, conditionCells[index]]),
 );
 
-/**
- * What a number holds for, in words: as the user said it, else as our tables do. It stands apart from its row, so that a
- * program that shows no sources is not sent it.
- */
-export function conditionsOf({ id, conditions }: Pick<TableRow, 'id' | 'conditions'>): string {
-  return conditions ?? ours.get(id) ?? '';
-}
-
-/** A row with all that is known of it, for who writes it down. */
-export function wholeRow(row: TableRow): TableRow & Required<Pick<TableRow, 'conditions'>> {
-  const { table, id, value, unit, low, high, distribution, source, page, mark, given } = row;
-  return {
-    ...{ table, id, value, unit, low, high, distribution, conditions: conditionsOf(row) },
-    ...{ source, page, mark, ...(given !== undefined && { given }) },
-  };
+/** What a number holds for, in words: as the user said it, else as our tables do. */
+export function conditionsOf({ id, given }: NumberInUse): string {
+  const last = given.at(-1);
+  if (last === undefined) return ours.get(id) ?? '';
+  if ('table' in last) return last.conditions;
+  return last.row?.conditions ?? 'given by the scenario';
 }

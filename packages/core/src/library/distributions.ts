@@ -1,8 +1,8 @@
 import { pow } from '../base/elementary.js';
 import { deviate95, normalQuantile } from '../base/normal.js';
-import type { TableRow } from './table-row.js';
+import type { RangedRow } from './table-row.js';
 
-type Spread = Pick<TableRow, 'value' | 'low' | 'high' | 'distribution'>;
+type Spread = Pick<RangedRow, 'value' | 'low' | 'high' | 'distribution'>;
 
 /**
  * The value of a row below which a share u (0..1) of its draws lies.
@@ -44,7 +44,7 @@ const mostTries = 1000;
  * One draw of a row. A draw that is not finite, or not above 0 where `low` is, is drawn again.
  * Throws RangeError when `random` gives no legal draw in a thousand tries.
  */
-export function draw(row: TableRow, random: () => number): number {
+export function draw(row: RangedRow, random: () => number): number {
   for (let tries = 0; tries < mostTries; tries++) {
     const value = quantile(row, random());
     if (Number.isFinite(value) && (row.low <= 0 || value > 0)) return value;

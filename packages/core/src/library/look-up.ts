@@ -1,6 +1,7 @@
 import { InputError } from '../base/faults.js';
 import { nearestSubject } from './other-names.js';
 import type { Parameters } from './parameters.js';
+import { rowsOf } from './rows-in-use.js';
 import { sourceList, type Source } from './sources.js';
 import type { TableRow } from './table-row.js';
 
@@ -68,8 +69,8 @@ function everyWord(rows: readonly TableRow[]): readonly string[] {
  * @param parameters whose rows are looked in
  * @throws InputError with the nearest word when it stands for nothing
  */
-export function lookUp(word: string, parameters: Pick<Parameters, 'rows'>): Found {
-  const rows = [...parameters.rows()];
+export function lookUp(word: string, parameters: Pick<Parameters, 'ids' | 'number'>): Found {
+  const rows = [...rowsOf(parameters)];
   if (word === 'sources') return { kind: 'sources', sources: sourceList };
   const row = rows.find(({ id }) => id === word);
   if (row !== undefined) return { kind: 'number', row };

@@ -1,13 +1,13 @@
 import type { Fault } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
-import { formFor, overriddenRow } from './overridden-row.js';
+import { formFor, rangedRow } from './ranged-row.js';
 import { isOpenGroup, type OpenGroup, properties, type PropertyForm } from './properties.js';
 import type { Override } from './own-row.js';
-import type { TableRow } from './table-row.js';
+import type { RangedRow } from './table-row.js';
 
 /** A row as the user wants it, its faults (then it must not be used), and what is unusual about it. */
 export interface OverriddenRow {
-  readonly row?: TableRow;
+  readonly row?: RangedRow;
   readonly faults: readonly Fault[];
   readonly warnings: readonly string[];
 }
@@ -48,7 +48,7 @@ const replacedBecause: Readonly<Partial<Record<OpenGroup, string>>> = {
 };
 
 /** Why an id is no number of the tables and may not be added to them; undefined when it may. */
-export function idFault(id: string, rows: ReadonlyMap<string, TableRow>): Fault | undefined {
+export function idFault(id: string, rows: ReadonlyMap<string, RangedRow>): Fault | undefined {
   const [group, subject = '', property = '', ...more] = id.split('.');
   const unknown = (): Fault => {
     const near = (Object.hasOwn(replaced, id) ? replaced[id] : undefined) ?? nearest(id, rows.keys());
@@ -82,7 +82,7 @@ export function idFault(id: string, rows: ReadonlyMap<string, TableRow>): Fault 
 }
 
 /** Puts a number given by the user in place of one of the rows, or beside them. */
-export function overrideRow(override: Override, rows: ReadonlyMap<string, TableRow>): OverriddenRow {
+export function overrideRow(override: Override, rows: ReadonlyMap<string, RangedRow>): OverriddenRow {
   const { id, value, row: given } = override;
   const key = override.where ?? id;
   const base = rows.get(id);
@@ -93,7 +93,7 @@ export function overrideRow(override: Override, rows: ReadonlyMap<string, TableR
     const fault = wrong ?? { problem: 'no such number; a new one needs a row in a table', ...hint };
     return { faults: [{ key, got: id, ...fault }], warnings: [] };
   }
-  const form = formFor(id, rows);
+  const form = formFor(id, base);
   const low = override.low ?? value;
   const high = override.high ?? value;
   const faults = [...senseFaults(form, id, key, [low, value, high])];
@@ -112,11 +112,11 @@ export function overrideRow(override: Override, rows: ReadonlyMap<string, TableR
   const warnings = outside
     ? [`${id} is ${value} ${base.unit}, outside its published range ${base.low} .. ${base.high}`]
     : [];
-  return { row: overriddenRow(override, rows), faults, warnings };
+  return { row: rangedRow(override, base), faults, warnings };
 }
 
 function* spreadFaults(
-  distribution: TableRow['distribution'],
+  distribution: RangedRow['distribution'],
   key: string,
   low: number,
   high: number,

@@ -23,3 +23,15 @@ export interface Override {
   readonly row?: GivenRow;
   readonly where?: string;
 }
+
+/** What a user gave of a number: beside the tables of the library, or as a whole row of an extension (`table` is `own`). */
+export type Given = Override | TableRow;
+
+/** A number as a run has it. */
+export interface NumberInUse {
+  readonly id: string;
+  /** In the internal unit of its row; drawn, where numbers were. */
+  readonly value: number;
+  /** What the user gave in its place, in the order given: the last holds. */
+  readonly given: readonly Given[];
+}

@@ -6,7 +6,7 @@ import { type Cell, cutTable, type Line } from './cut-table.js';
 import { idFault, overrideRow } from './override.js';
 import { formOf, isOpenGroup } from './properties.js';
 import { citationOf, sourceList } from './sources.js';
-import { distributions, type Mark, marks, type TableRow } from './table-row.js';
+import { distributions, type Mark, marks, type RangedRow } from './table-row.js';
 
 /** The rows of a table of the user, where each stands, and what is wrong with them. */
 export interface TableReading {
@@ -18,7 +18,7 @@ export interface TableReading {
 
 const isMark = (text: string): text is Mark => Object.hasOwn(marks, text);
 
-function distributionOf(text: string): TableRow['distribution'] | undefined {
+function distributionOf(text: string): RangedRow['distribution'] | undefined {
   return distributions.find((known) => known === text);
 }
 
@@ -50,7 +50,7 @@ function sourceFault(text: string): Fault | undefined {
 }
 
 /** Unit of a number of ours or of a new one that may be added; the id was checked before. */
-function unitOf(id: string, rows: ReadonlyMap<string, TableRow>): string {
+function unitOf(id: string, rows: ReadonlyMap<string, RangedRow>): string {
   const own = rows.get(id);
   if (own !== undefined) return own.unit;
   const [group, , property] = id.split('.');
@@ -62,7 +62,7 @@ function unitOf(id: string, rows: ReadonlyMap<string, TableRow>): string {
 function readRow(
   { cells }: Line,
   where: string,
-  rows: ReadonlyMap<string, TableRow>,
+  rows: ReadonlyMap<string, RangedRow>,
   report: (cell: Cell, fault: Fault) => void,
 ): Override | undefined {
   let sound = true;
@@ -126,7 +126,7 @@ function readRow(
  * @param file its name, for messages
  * @param rows the rows that hold so far (ours, and those of tables read before)
  */
-export function readTable(text: string, file: string, rows: ReadonlyMap<string, TableRow>): TableReading {
+export function readTable(text: string, file: string, rows: ReadonlyMap<string, RangedRow>): TableReading {
   const { lines: cut, faults: shape } = cutTable(text, file);
   const faults: Fault[] = [...shape];
   const found: Override[] = [];

@@ -1,6 +1,8 @@
 import { createParameters, type Parameters } from './parameters.js';
+import { originOf } from './origins.js';
+import { givenIn } from './ranged-row.js';
 import type { Mark, SourceCells } from './table-row.js';
-import { sourceCells } from './tables.generated.js';
+import { sourceCells } from './origins.generated.js';
 
 /** One source of the tables. */
 export interface Source {
@@ -49,11 +51,13 @@ const fileOf = (where: string): string => where.replace(/:\d+$/, '');
  */
 export function bibliography(
   ids: readonly string[],
-  parameters: Pick<Parameters, 'row'> = createParameters(),
+  parameters: Pick<Parameters, 'number'> = createParameters(),
 ): BibliographyEntry[] {
   const entries = new Map<string, BibliographyEntry & { ids: string[] }>();
   for (const id of [...new Set(ids)].sort()) {
-    const { source, mark, given } = parameters.row(id);
+    const number = parameters.number(id);
+    const { source, mark } = originOf(number);
+    const given = givenIn(number);
     const citation = citationOf(source) ?? (given === undefined ? undefined : source);
     if (citation === undefined) throw new RangeError(`${id}: no source "${source}" in the tables`);
     // The source `scenario` says it already.

@@ -3,7 +3,7 @@ import { nearest } from '../base/nearest.js';
 import { names } from './names.js';
 import { isOpenGroup, properties, type OpenGroup } from './properties.js';
 import { tableRows } from './table-rows.js';
-import type { TableRow } from './table-row.js';
+import type { RangedRow } from './table-row.js';
 
 /** A fault of a species, crop ... as a whole, and the row that stands for it. */
 export interface SubjectFault extends Fault {
@@ -25,14 +25,14 @@ const order: Partial<Record<OpenGroup, readonly (readonly [string, '<' | '<=', s
 };
 
 /** Whether a row of the user varies: then it is held to its order wherever it is drawn. */
-const varies = ({ given, distribution }: TableRow): boolean =>
+const varies = ({ given, distribution }: RangedRow): boolean =>
   given !== undefined && distribution !== 'fixed';
 
 function* missing(
-  rows: ReadonlyMap<string, TableRow>,
+  rows: ReadonlyMap<string, RangedRow>,
   group: OpenGroup,
   subject: string,
-  first: TableRow,
+  first: RangedRow,
   faulty: ReadonlySet<string> | ReadonlyMap<string, unknown>,
 ): Generator<SubjectFault> {
   const has = (property: string): boolean => {
@@ -54,7 +54,7 @@ function* missing(
 }
 
 function* disordered(
-  rows: ReadonlyMap<string, TableRow>,
+  rows: ReadonlyMap<string, RangedRow>,
   group: OpenGroup,
   subject: string,
 ): Generator<SubjectFault> {
@@ -81,7 +81,7 @@ function* disordered(
  * @param faulty ids of rows that were given but are faulty: they are not said to be lacking
  */
 export function* subjectFaults(
-  rows: ReadonlyMap<string, TableRow>,
+  rows: ReadonlyMap<string, RangedRow>,
   faulty: ReadonlySet<string> | ReadonlyMap<string, unknown> = new Set<string>(),
 ): Generator<SubjectFault> {
   const seen = new Set<string>();

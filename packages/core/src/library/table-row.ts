@@ -18,8 +18,8 @@ export const marks = /* @__PURE__ */ Object.freeze({
 /** One of `marks`. */
 export type Mark = keyof typeof marks;
 
-/** One number of the science with all that is known of it. */
-export interface TableRow {
+/** A number with its unit and range: what checks of a number and draws of it read. */
+export interface RangedRow {
   /** Table it stands in, such as `fish`. */
   readonly table: string;
   readonly id: string;
@@ -31,27 +31,50 @@ export interface TableRow {
   /** Upper end, likewise. */
   readonly high: number;
   readonly distribution: Distribution;
-  /** What it holds for, where the user said it; of a row of ours `conditionsOf` tells. */
-  readonly conditions?: string;
-  /** Key in the table of sources. */
-  readonly source: string;
-  readonly page: string;
-  readonly mark: Mark;
   /** Where the user gave it, such as `my-numbers.tsv:3`; absent: a row of ours. */
   readonly given?: string;
 }
 
+/** Where a number came from. */
+export interface Origin {
+  /** Key in the table of sources. */
+  readonly source: string;
+  readonly page: string;
+  readonly mark: Mark;
+}
+
+/** One number of the science with all that is known of it. */
+export interface TableRow extends RangedRow, Origin {
+  /** What it holds for, in words. */
+  readonly conditions: string;
+}
+
 /**
- * Every row of our tables, column by column, as they take least to send: ids go on from the one before them, a blank word is
- * that of the row before, and `numbers` holds value, low and high of each row, null where low or high is the value.
+ * Ids and values of our tables, all that most runs read, column by column as they take least to send: an id that begins
+ * with a dot goes on from the words of the one before it.
  */
-export type TableColumns = {
-  readonly [Name in 'table' | 'distribution' | 'source' | 'page' | 'mark']: readonly (TableRow[Name] | '')[];
-} & {
+export interface NumberColumns {
   readonly id: readonly string[];
+  readonly value: readonly number[];
+  /** Low and high of the numbers whose range a run reads. */
+  readonly ranges: Readonly<Record<string, readonly [low: number, high: number]>>;
+  /** Beginnings of ids that are no subjects, though they have the form: `water.kw`. */
+  readonly general: readonly string[];
+}
+
+/**
+ * What checks and draws read beside that, in the same order: a blank word is that of the row before, and `ends` holds low
+ * and high of each row, null where it is the value.
+ */
+export type RangeColumns = {
+  readonly [Name in 'table' | 'distribution']: readonly (RangedRow[Name] | '')[];
+} & {
   readonly unit: readonly string[];
-  readonly numbers: readonly (number | null)[];
+  readonly ends: readonly (number | null)[];
 };
+
+/** Where each number came from, in the same order: a blank word is that of the row before. */
+export type OriginColumns = { readonly [Name in keyof Origin]: readonly (Origin[Name] | '')[] };
 
 /** The cells of a source: key, citation, year, DOI or `none`, note. */
 export type SourceCells = readonly [key: string, citation: string, year: string, doi: string, note: string];

@@ -82,8 +82,10 @@ class Faults {
 const isText = (value: unknown): boolean => typeof value === 'string' && value.trim() !== '';
 
 function checkNumbers(faults: Faults, numbers: readonly OwnNumber[], given: Parameters): void {
-  const ours = Array.from(given.rows()).filter(({ table }) => table !== 'own');
-  const groups = new Set(ours.map(({ id }) => id.split('.')[0]));
+  const ours = Array.from(given.ids()).filter((id) =>
+    given.number(id).given.every((each) => !('table' in each)),
+  );
+  const groups = new Set(ours.map((id) => id.split('.')[0]));
   const seen = new Set<string>();
   for (const { id, value, unit, low = value, high = value, distribution, source, mark } of numbers) {
     const key = `numbers.${id}`;

@@ -1,6 +1,7 @@
 // Reads numbers as: measured feed conversion
 import { type Fault, InputError } from '../base/faults.js';
 import type { Parameters } from '../library/parameters.js';
+import { readRange } from '../library/read-range.js';
 import type { Cohort, Scenario } from '../scenario/scenario.js';
 import { fishAtStart } from './fish-at-start.js';
 import type { Metabolism } from './scope.js';
@@ -9,7 +10,7 @@ import type { Metabolism } from './scope.js';
 function metabolismAt({ species }: Cohort, parameters: Parameters, place: number): Metabolism {
   const worst = parameters.value('fish.retention-lowest');
   const best = parameters.value('fish.retention-highest');
-  const upkeep = parameters.row(`fish.${species}.maintenance`);
+  const upkeep = readRange(parameters, `fish.${species}.maintenance`);
   return {
     retention: worst + (best - worst) * place,
     maintenance: upkeep.high + (upkeep.low - upkeep.high) * place,

@@ -4,7 +4,7 @@ import type { TableRow } from '../library/table-row.js';
 import type { OwnNumber } from './own.js';
 
 /** A number of a user's own as a row beside ours. */
-function rowOf(number: OwnNumber): TableRow {
+function ownRow(number: OwnNumber): TableRow {
   const { id, value, unit, low = value, high = value, source, mark } = number;
   return {
     ...{ table: 'own', id, value, unit, low, high, source, mark },
@@ -17,7 +17,7 @@ function rowOf(number: OwnNumber): TableRow {
 
 /** The numbers of others, and a user's own beside them. */
 export function withNumbers(others: Parameters, numbers: readonly OwnNumber[] = []): Parameters {
-  return withRows(new Map(numbers.map((number) => [number.id, rowOf(number)])), others);
+  return withRows(new Map(numbers.map((number) => [number.id, ownRow(number)])), others);
 }
 
 /** The same, with the user's own drawn at random. */
@@ -26,7 +26,7 @@ export function drawNumbers(
   numbers: readonly OwnNumber[] = [],
   random: () => number,
 ): Parameters {
-  const rows = numbers.map(rowOf).map((row) => ({
+  const rows = numbers.map(ownRow).map((row) => ({
     ...row,
     value: row.distribution === 'fixed' ? row.value : draw(row, random),
   }));

@@ -8,6 +8,7 @@ import {
   type AcidBaseConstants,
 } from '../chemistry/acid-base.js';
 import { type IonContent, openIonicStrength } from '../chemistry/ions.js';
+import { componentOf } from '../scenario/supplies.js';
 import type { Values } from '../library/values.js';
 import { waterState } from './layout.js';
 
@@ -73,9 +74,9 @@ export function openWaterChemistry(values: Values): (waters: Waters, vessel: num
 
 /** What is known of the ions in the water of a vessel, by the amounts in y and its volume, m3. */
 export function ionsIn(y: Float64Array, volume: number, vessel: number): IonContent {
-  const per = (component: keyof IonContent): number => y[waterState(vessel, component)] / volume;
+  const per = (quantity: keyof IonContent): number => y[waterState(vessel, componentOf(quantity))] / volume;
   return {
-    tan: per('tan'),
+    ammonia: per('ammonia'),
     nitrite: per('nitrite'),
     nitrate: per('nitrate'),
     chloride: per('chloride'),

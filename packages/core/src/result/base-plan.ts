@@ -89,7 +89,7 @@ export function basePlan(run: Run): BasePlan {
   const uses = [...masses.values()].flatMap(({ vessel, product, mass }): BaseUse[] => {
     const total = sum(mass);
     const equivalents = total * strength(parameters, product);
-    const note = conditionsOf(parameters.row(`dose.${product}.alkalinity`));
+    const note = conditionsOf(parameters.number(`dose.${product}.alkalinity`));
     return equivalents === 0 ? [] : [{ product, vessel, mass: total, equivalents, note }];
   });
   return {

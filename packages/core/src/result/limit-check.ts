@@ -1,4 +1,5 @@
-import type { TableRow } from '../library/table-row.js';
+import { originOf } from '../library/origins.js';
+import type { Mark } from '../library/table-row.js';
 import type { Parameters } from '../library/parameters.js';
 import type { SampledRun } from '../run/run.js';
 import type { Series } from './series.js';
@@ -40,7 +41,7 @@ export interface Limit {
   /** Key of the source, place in it, and how it came here. */
   readonly source: string;
   readonly page: string;
-  readonly mark: TableRow['mark'];
+  readonly mark: Mark;
 }
 
 /** A limit at the vessel, or `system`, that is held against it: all there is to say of it before a run has been judged. */
@@ -87,7 +88,7 @@ export function limitFrom(
     readonly averaging?: string;
   },
 ): Limit {
-  const { source, page, mark } = parameters.row(what.id);
+  const { source, page, mark } = originOf(parameters.number(what.id));
   return {
     ...what,
     value: parameters.value(what.id),

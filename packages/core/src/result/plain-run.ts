@@ -35,9 +35,10 @@ export function plainRun(run: ResumableRun): PlainRun {
     state,
   } = run;
   const own = createParameters(model.scenario.overrides);
-  const numbers = Array.from(model.parameters.rows()).flatMap(({ id, value }) =>
-    own.has(id) && own.row(id).value !== value ? [[id, value] as const] : [],
-  );
+  const numbers = Array.from(model.parameters.ids()).flatMap((id) => {
+    const { value } = model.parameters.number(id);
+    return own.has(id) && own.number(id).value !== value ? [[id, value] as const] : [];
+  });
   return {
     ...{ schema: 'leat-plain-run', scenario: model.scenario, numbers, used: model.parameters.used() },
     ...(between && { between }),

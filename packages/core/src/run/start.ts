@@ -7,6 +7,7 @@ import type { Model } from '../model/model.js';
 import { INSTANT } from '../base/instant.js';
 import { openVesselIons, waterChemistry, type Waters } from '../model/water-chemistry.js';
 import type { StartVessel } from '../scenario/scenario.js';
+import { quantityOf } from '../scenario/supplies.js';
 import { openLook } from './close-look.js';
 import { startControls } from './controls.js';
 import { type CropClock, openCropClock } from './crop-clock.js';
@@ -83,8 +84,7 @@ function startAmounts(
   for (const start of scenario.start) {
     const vessel = vesselOf.get(start.vessel) ?? -1;
     for (const component of waterComponents) {
-      y[waterState(vessel, component)] =
-        (start.water[component === 'tan' ? 'ammonia' : component] ?? 0) * volume[vessel];
+      y[waterState(vessel, component)] = (start.water[quantityOf(component)] ?? 0) * volume[vessel];
     }
     ionic[vessel] = ionsOf(y, volume[vessel], vessel);
     const surface = scenario.vessels[vessel].surface;

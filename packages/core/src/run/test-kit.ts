@@ -1,12 +1,12 @@
 import { degreeOfHardness } from '../base/hardness.js';
 import { normalQuantile } from '../base/normal.js';
-import type { WaterComponent } from '../processes/components.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import { openConductivity } from '../chemistry/conductivity.js';
 import { ionsIn, waterChemistry } from '../model/water-chemistry.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { Measurable, TestKit, Watched } from '../scenario/scenario.js';
+import { componentOf } from '../scenario/supplies.js';
 
 /** The water of a system at a moment. */
 export interface Waters {
@@ -19,17 +19,6 @@ export interface Waters {
   /** Ionic strength in each vessel, mol L-1. */
   readonly ionic: ArrayLike<number>;
 }
-
-type Dissolved = Exclude<Measurable, 'pH' | 'temperature' | 'volume'>;
-
-const components: Readonly<Record<Dissolved, WaterComponent>> = {
-  ammonia: 'tan',
-  nitrite: 'nitrite',
-  nitrate: 'nitrate',
-  alkalinity: 'alkalinity',
-  oxygen: 'oxygen',
-  chloride: 'chloride',
-};
 
 /**
  * What is truly there: g m-3 (nitrogen as N), eq m-3, pH, degC, m3 or mS cm-1 (estimated). Not finite where a vessel is dry
@@ -46,7 +35,7 @@ export function trueValue(read: Measurable | 'conductivity', waters: Waters, ves
     case 'conductivity':
       return openConductivity(waters.model.parameters)(ionsIn(waters.y, waters.volume[vessel], vessel));
     default:
-      return waters.y[waterState(vessel, components[read])] / waters.volume[vessel];
+      return waters.y[waterState(vessel, componentOf(read))] / waters.volume[vessel];
   }
 }
 

@@ -88,7 +88,7 @@ export function startWater(
   const none = { ammonia: 0, nitrite: 0, nitrate: 0, solids: 0, chloride: 0 };
   const calcium = given.calcium ?? alkalinity * parameters.value('water.calcium-share');
   const rest = { ...none, ...given, calcium };
-  const ionic = openIonicStrength(parameters)({ ...rest, tan: rest.ammonia, alkalinity });
+  const ionic = openIonicStrength(parameters)({ ...rest, alkalinity });
   return {
     ...rest,
     alkalinity,

@@ -14,11 +14,21 @@ export interface SourceWater {
   readonly calcium: number;
 }
 
-/** The component of the model in which a quantity of water is held: `tan` for `ammonia`; all others go by their own name. */
+/**
+ * The component of the model in which a quantity of water is held: `tan` for `ammonia`; all others go by
+ * their own name. So do rows of the tables (`water.mains.tan`, `dose.NAME.tan`): users write those, and they keep their ids.
+ */
 export function componentOf<Quantity extends string>(
   quantity: Quantity,
 ): Exclude<Quantity, 'ammonia'> | 'tan' {
   return quantity === 'ammonia' ? 'tan' : (quantity as Exclude<Quantity, 'ammonia'>);
+}
+
+/** What a component of the model is called where water is told of: `ammonia` for `tan`; all others go by their own name. */
+export function quantityOf<Component extends string>(
+  component: Component,
+): Exclude<Component, 'tan'> | 'ammonia' {
+  return component === 'tan' ? 'ammonia' : (component as Exclude<Component, 'tan'>);
 }
 
 /** A feed by name. */

@@ -1,6 +1,8 @@
 import { fittedSettings, fittedTable, type SavedFit } from '../calibration/fit-file.js';
 import { withFittedStart } from '../calibration/fitted-system.js';
 import type { Load } from '../scenario/file/include-tree.js';
+import { extendedBy, type ExtendedScenario } from '../model/open-model.js';
+import type { Extension } from '../model/own.js';
 import { type OpenScenario, openScenarioText } from '../scenario/read-scenario.js';
 
 /** What is put over a system file. */
@@ -34,8 +36,10 @@ export interface ReferencedFiles {
   readonly beside: ReadonlyMap<string, string>;
   /** The numbers found by `leat fit` that stand in it, and the file they were read from. */
   readonly fitted?: { readonly file: string; readonly fit: SavedFit };
-  /** Module of components and processes of the user's own, as an absolute path. */
-  readonly extend?: string;
+  /** Module of components and processes of the user's own: its absolute path, and its text, by which it is known again. */
+  readonly extend?: { readonly file: string; readonly text: string };
+  /** What that module gives. Functions, which no worker can be sent: each loads the module again. */
+  readonly extension?: Extension;
   readonly options: TextOptions;
 }
 
@@ -46,8 +50,18 @@ function fitNotes({ file, fit }: { readonly file: string; readonly fit: SavedFit
   return [note, `${file}: fitted for "${fit.title}", used here for "${title}"`];
 }
 
-/** Opens a scenario with what the options put over it; the table of a fit goes by the name of its file. */
-export function openWith({ file, text, fitted, options }: ReferencedFiles, load: Load): OpenScenario {
+/**
+ * Opens a scenario with what the options put over it, and the components and processes of the user's own; the table of a fit goes
+ * by the name of its file. Throws RangeError where a module was named and not loaded: it would be passed over.
+ */
+export function openWith(texts: ReferencedFiles, load: Load): ExtendedScenario {
+  const { extend, extension } = texts;
+  if (extension !== undefined) return extendedBy(openBare(texts, load), extension);
+  if (extend !== undefined) throw new RangeError(`${extend.file} was not loaded`);
+  return openBare(texts, load);
+}
+
+function openBare({ file, text, fitted, options }: ReferencedFiles, load: Load): OpenScenario {
   const { tables = [] } = options;
   const common = {
     file,
@@ -84,7 +98,7 @@ export function openWith({ file, text, fitted, options }: ReferencedFiles, load:
 }
 
 /** Opens a scenario from its texts alone. Throws InputError with every fault in it. */
-export function openTexts(texts: ReferencedFiles): OpenScenario {
+export function openTexts(texts: ReferencedFiles): ExtendedScenario {
   return openWith(texts, (path) => {
     const text = texts.beside.get(path);
     if (text === undefined) throw new Error(`${path}: was not read`);

@@ -1,7 +1,7 @@
 import { type EndNames, partsOf, valueRange, type ValueRange } from '../analysis/design/value-range.js';
 import { InputError } from '../base/faults.js';
 import { valuesLike } from '../scenario/file/paths-like.js';
-import type { OpenScenario } from '../scenario/read-scenario.js';
+import type { ExtendedScenario } from '../model/open-model.js';
 import { openTexts, type ReferencedFiles } from './texts.js';
 
 /** A value with its unit as it is written in a file. */
@@ -60,7 +60,7 @@ export function timesFactor(
 }
 
 /** The scenario with values at their paths. Throws InputError where it takes no such value. */
-export function openAt(texts: ReferencedFiles, values: readonly VariedValue[]): OpenScenario {
+export function openAt(texts: ReferencedFiles, values: readonly VariedValue[]): ExtendedScenario {
   const { options } = texts;
   const set = values.flatMap(({ varied, value }) =>
     varied.each === undefined

@@ -1,4 +1,3 @@
-import type { PlotOptions } from '@observablehq/plot';
 import type { Maker } from './document.js';
 import type { Colours } from './palette.js';
 import { shortPath } from './short-path.js';
@@ -15,8 +14,19 @@ export interface Frame {
   readonly letters: number;
 }
 
+/**
+ * What Plot is told of a frame, as plain data: types of Plot in what others import would have them install those of its own
+ * dependencies.
+ */
+export interface PlotFrame extends Record<`margin${'Left' | 'Right' | 'Top' | 'Bottom'}`, number> {
+  readonly document: Maker['document'];
+  readonly width: number;
+  readonly height: number;
+  readonly style: Readonly<Record<'fontSize' | 'background' | 'color', string>>;
+}
+
 /** What Plot is told of the frame of a picture over time: size, margins, letters. */
-export function plotFrame(maker: Maker, frame: Frame, colours: Colours): PlotOptions {
+export function plotFrame(maker: Maker, frame: Frame, colours: Colours): PlotFrame {
   return {
     document: maker.document,
     width: frame.width,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { openConductivity } from '../../../../packages/core/src/chemistry/conductivity.js';
 import { createParameters } from '../../../../packages/core/src/library/parameters.js';
 
-const none = { tan: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity: 0, calcium: 0 };
+const none = { ammonia: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity: 0, calcium: 0 };
 const molar = createParameters();
 const chlorine = molar.value('molar.chlorine');
 

@@ -55,13 +55,13 @@ describe('activity coefficients', () => {
 
 describe('ionic strength', () => {
   const strength = openIonicStrength(parameters);
-  const none = { tan: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity: 0, calcium: 0 };
+  const none = { ammonia: 0, nitrite: 0, nitrate: 0, chloride: 0, alkalinity: 0, calcium: 0 };
 
   it('of potassium bicarbonate, potassium nitrate and ammonium chloride is their concentration (exact)', () => {
     expect(strength({ ...none, alkalinity: 4 })).toBeCloseTo(0.004, 12);
     expect(strength({ ...none, nitrate: 5 * molar })).toBeCloseTo(0.005, 12);
     const chloride = 3 * parameters.value('molar.chlorine');
-    expect(strength({ ...none, tan: 3 * molar, chloride })).toBeCloseTo(0.003, 12);
+    expect(strength({ ...none, ammonia: 3 * molar, chloride })).toBeCloseTo(0.003, 12);
   });
 
   it('of calcium chloride is three times its concentration, and of calcium bicarbonate too (exact)', () => {
@@ -76,16 +76,16 @@ describe('ionic strength', () => {
 });
 
 describe('pH at an ionic strength', () => {
-  const water = { tan: 4, alkalinity: 1.3 };
+  const water = { ammonia: 4, alkalinity: 1.3 };
 
   it('is found again from the carbon that makes it, by either search', () => {
     for (const ionic of [0, 0.004, 0.02, 0.1]) {
       for (const pH of [5.6, 6.8, 7.6, 8.9]) {
         const k = acidBaseConstants(parameters, 22, ionic);
-        const carbon = carbonFromPh(parameters, water.alkalinity, pH, water.tan, 22, ionic);
-        const h = hydrogenIon(water.alkalinity, carbon, water.tan / molar, k, Number.NaN);
+        const carbon = carbonFromPh(parameters, water.alkalinity, pH, water.ammonia, 22, ionic);
+        const h = hydrogenIon(water.alkalinity, carbon, water.ammonia / molar, k, Number.NaN);
         expect(h / hydrogenAt(pH)).toBeCloseTo(1, 9);
-        const near = hydrogenNear(water.alkalinity, carbon, water.tan / molar, k, hydrogenAt(pH) * 1.1);
+        const near = hydrogenNear(water.alkalinity, carbon, water.ammonia / molar, k, hydrogenAt(pH) * 1.1);
         expect(near / h).toBeCloseTo(1, 12);
       }
     }

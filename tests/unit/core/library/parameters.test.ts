@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { InputError, type Fault } from '../../../../packages/core/src/base/faults.js';
 import { createParameters, drawParameters } from '../../../../packages/core/src/library/parameters.js';
+import { rowOf } from '../../../../packages/core/src/library/rows-in-use.js';
 import { createRandom } from '../../../../packages/core/src/base/random.js';
 import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
 import type { Override } from '../../../../packages/core/src/library/own-row.js';
@@ -20,7 +21,8 @@ describe('createParameters', () => {
     const parameters = createParameters();
     expect(parameters.value('molar.nitrogen')).toBe(14.007);
     expect(parameters.value('aob.growth')).toBe(tableRows.get('aob.growth')?.value);
-    parameters.row('nob.growth');
+    rowOf(parameters, 'nob.growth');
+    parameters.number('nob.growth');
     expect(parameters.used()).toEqual(['aob.growth', 'molar.nitrogen']);
     expect(parameters.has('aob.growth')).toBe(true);
     expect(parameters.has('aob.grwth')).toBe(false);
@@ -30,14 +32,14 @@ describe('createParameters', () => {
     const parameters = createParameters();
     const message = 'no number "aob.grwoth" in the tables; did you mean aob.growth?';
     expect(() => parameters.value('aob.grwoth')).toThrow(new RangeError(message));
-    expect(() => parameters.row('qqqqqqqqqqqqqqqq')).toThrow('no number "qqqqqqqqqqqqqqqq" in the tables');
+    expect(() => rowOf(parameters, 'qqqqqqqqqqqqqqqq')).toThrow('no number "qqqqqqqqqqqqqqqq" in the tables');
     expect(parameters.used()).toEqual([]);
   });
 
   it('puts a given number in place, marked as given', () => {
     const parameters = createParameters([{ id: 'aob.growth', value: 0.7, low: 0.65, high: 0.8 }]);
     expect(parameters.value('aob.growth')).toBe(0.7);
-    const row = parameters.row('aob.growth');
+    const row = rowOf(parameters, 'aob.growth');
     expect(row).toMatchObject({ low: 0.65, high: 0.8, source: 'scenario', mark: 'U', unit: '1/d' });
     expect(parameters.warnings).toEqual([]);
     expect(createParameters().value('aob.growth')).toBe(0.6);
@@ -88,7 +90,7 @@ describe('drawParameters', () => {
     for (let seed = 0; seed < 200; seed++) {
       const drawn = drawParameters(createRandom(seed));
       for (const base of tableRows.values()) {
-        const value = drawn.row(base.id).value;
+        const value = drawn.number(base.id).value;
         const soft = base.distribution === 'normal' || base.distribution === 'lognormal';
         const wrong =
           base.distribution === 'fixed' ? value !== base.value : value < base.low || value > base.high;

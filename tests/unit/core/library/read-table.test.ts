@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { describeFault } from '../../../../packages/core/src/base/faults.js';
 import { readTable } from '../../../../packages/core/src/library/read-table.js';
-import { wholeRow } from '../../../../packages/core/src/library/conditions.js';
+import { createParameters } from '../../../../packages/core/src/library/parameters.js';
+import { rowsOf } from '../../../../packages/core/src/library/rows-in-use.js';
 import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
 import { header, ownTable } from '../../../support/own-table.js';
 
@@ -64,9 +65,8 @@ describe('a table of the user', () => {
   });
 
   it('keeps our own rows as they are', () => {
-    for (const { id, value, unit, low, high, distribution, conditions, source, page, mark } of Array.from(
-      tableRows.values(),
-      wholeRow,
+    for (const { id, value, unit, low, high, distribution, conditions, source, page, mark } of rowsOf(
+      createParameters(),
     )) {
       const row = [id, value, unit, low, high, distribution, conditions, source, page, mark].join('|');
       const { rows, faults } = read(ownTable(row));

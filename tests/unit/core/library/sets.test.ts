@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { names } from '../../../../packages/core/src/library/names.js';
+import { createParameters } from '../../../../packages/core/src/library/parameters.js';
+import { rowOf } from '../../../../packages/core/src/library/rows-in-use.js';
 import { properties, type OpenGroup } from '../../../../packages/core/src/library/properties.js';
 import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
 
@@ -66,7 +68,7 @@ it.each(names('fish'))('orders the lethal temperatures of %s outside those at wh
 });
 
 const computed = names('crop').filter(
-  (crop) => tableRows.get(`crop.${crop}.nitrogen-uptake`)?.source === 'computed-here',
+  (crop) => rowOf(createParameters(), `crop.${crop}.nitrogen-uptake`).source === 'computed-here',
 );
 
 it.each(computed)('takes up as much nitrogen of %s as its other rows make', (crop) => {

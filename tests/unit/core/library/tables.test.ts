@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { sourceCells, tableColumns } from '../../../../packages/core/src/library/tables.generated.js';
+import { numberColumns } from '../../../../packages/core/src/library/numbers.generated.js';
+import { originColumns, sourceCells } from '../../../../packages/core/src/library/origins.generated.js';
+import { rangeColumns } from '../../../../packages/core/src/library/tables.generated.js';
 import { conditionCells } from '../../../../packages/core/src/library/conditions.generated.js';
-import { conditionsOf } from '../../../../packages/core/src/library/conditions.js';
+import { createParameters } from '../../../../packages/core/src/library/parameters.js';
+import { rowsOf } from '../../../../packages/core/src/library/rows-in-use.js';
 import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
 
-const rows = [...tableRows.values()];
+const rows = [...rowsOf(createParameters())];
 const where = (bad: (row: (typeof rows)[number]) => boolean): string[] =>
   rows.filter(bad).map((row) => row.id);
 
@@ -37,20 +40,20 @@ describe('the tables', () => {
   });
 
   it('name each number once', () => {
-    expect(tableRows.size).toBe(tableColumns.id.length);
+    expect(tableRows.size).toBe(numberColumns.id.length);
   });
 
   it('have every column as long as the others', () => {
-    const { numbers, ...words } = tableColumns;
+    const { ends, ...words } = { ...rangeColumns, ...originColumns, value: numberColumns.value };
     for (const [name, cells] of Object.entries(words)) expect(cells.length, name).toBe(tableRows.size);
-    expect(numbers).toHaveLength(3 * tableRows.size);
+    expect(ends).toHaveLength(2 * tableRows.size);
     expect(conditionCells).toHaveLength(tableRows.size);
   });
 
   it('give every number a unit, conditions and a page', () => {
-    expect(
-      where((row) => [row.unit, conditionsOf(row), row.page].some((cell) => cell.trim() === '')),
-    ).toEqual([]);
+    expect(where((row) => [row.unit, row.conditions, row.page].some((cell) => cell.trim() === ''))).toEqual(
+      [],
+    );
   });
 
   it('give finite values inside their range', () => {

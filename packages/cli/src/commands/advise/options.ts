@@ -1,17 +1,18 @@
 import { unitsOption } from '../shared/display-options.js';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import {
+  type AddCommand,
   allowPathOption,
   another,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   setOption,
   tablesOption,
   whole,
   workersOption,
-  type AddCommand,
 } from '../shared/options.js';
 import type { AdviseOptions } from './command.js';
 
@@ -68,6 +69,7 @@ export const addAdvise: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .addOption(workersOption())
     .addOption(forceOption())
     .option('--json', 'print one JSON document instead of words')

@@ -2,6 +2,7 @@ import type { AddCommand } from '../shared/options.js';
 import type { BacktestOptions } from './command.js';
 import {
   allowPathOption,
+  extendOption,
   freeOption,
   isoDate,
   setOption,
@@ -34,6 +35,7 @@ export const addBacktest: AddCommand = (root, streams, leave) => {
     .addOption(setOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
+    .addOption(extendOption())
     .option('--json', 'print one JSON document')
     .action(async (file: string, options: BacktestOptions) => {
       const { backtestCommand } = await import('./command.js');

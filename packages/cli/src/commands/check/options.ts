@@ -1,6 +1,6 @@
 import type { AddCommand } from '../shared/options.js';
 import type { CheckOptions } from './command.js';
-import { allowPathOption, fitOption, setOption, tablesOption } from '../shared/options.js';
+import { allowPathOption, extendOption, fitOption, setOption, tablesOption } from '../shared/options.js';
 
 /** `leat check FILE`. */
 export const addCheck: AddCommand = (root, streams, leave) => {
@@ -12,6 +12,7 @@ export const addCheck: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .option('--table', 'print the stoichiometric table')
     .option('--resolved', 'print the file as it is understood, with all it includes')
     .action(async (file: string, options: CheckOptions) => {

@@ -63,11 +63,14 @@ async function accountFrom(file: string, options: CompareOptions, streams: Strea
     options.set.length > 0 ||
     (options.tables ?? []).length > 0 ||
     options.fit !== undefined ||
+    options.extend !== undefined ||
     options.days !== undefined ||
     options.every !== undefined
   )
     streams.note(
-      linesText([`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it`]),
+      linesText([
+        `${file}: a saved run: --set, --tables, --fit, --extend, --days and --every do not change it`,
+      ]),
     );
   return saved;
 }

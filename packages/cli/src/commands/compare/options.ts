@@ -6,6 +6,7 @@ import {
   allowPathOption,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   percentage,
   setOption,
@@ -30,6 +31,7 @@ export const addCompare: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .option('--apart <percent>', 'difference that counts, of the highest of a quantity', percentage, 1)
     .option('--json', 'print one JSON document instead of tables')
     .action(async (file: string, others: string[], options: CompareOptions, command: Command) => {

@@ -12,7 +12,6 @@ import { job as outlineJob } from '../shared/outline-job.js';
 import { job, type MemberShared } from './job.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { displayInUnits, type DisplayOptions } from '../shared/display.js';
-import { extensionNote, loadExtension } from '../shared/extension.js';
 import { type ReferencedFiles } from '@leat/core/tasks';
 import { readTexts } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
@@ -70,8 +69,6 @@ function resume(path: string, accumulator: Accumulator, now: EnsemblePart): void
 }
 
 async function openWork(texts: ReferencedFiles, options: EnsembleOptions, streams: Streams): Promise<Work> {
-  if (texts.extend !== undefined)
-    streams.note(linesText([extensionNote(texts.extend, await loadExtension(texts.extend))]));
   const sampling = samplingOf(options, texts.fitted?.fit);
   const questions = { measures: options.of, conditions: options.keep };
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };

@@ -1,7 +1,6 @@
 import { openMembers, type MemberOutcome, type Questions, type Sampling, type TableRow } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { openExtended } from '../shared/extension.js';
-import type { ReferencedFiles } from '@leat/core/tasks';
+import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
 import { askedOf } from '../shared/outline-job.js';
 
 /** What all members of an ensemble share. */
@@ -32,9 +31,9 @@ function byTurns(): (size: number) => Float64Array {
 /** Runs members of an ensemble by their number. The series of an outcome hold until the worker has been given two more. */
 export const job: Job<MemberShared, number, MemberOutcome> = {
   module: import.meta.url,
-  async open({ texts, rows, sampling, questions, tolerance }) {
+  open({ texts, rows, sampling, questions, tolerance }) {
     const options = tolerance === undefined ? {} : { tolerance };
-    const opened = await openExtended(texts);
+    const opened = openTexts(texts);
     let onDay = (): void => undefined;
     const member = openMembers(opened, { rows, ...askedOf(opened, questions) }, sampling, {
       ...options,

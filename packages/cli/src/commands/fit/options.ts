@@ -2,6 +2,7 @@ import type { AddCommand } from '../shared/options.js';
 import type { FitOptions } from './command.js';
 import {
   allowPathOption,
+  extendOption,
   forceOption,
   freeOption,
   isoDate,
@@ -26,6 +27,7 @@ export const addFit: AddCommand = (root, streams, leave) => {
     .addOption(setOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
+    .addOption(extendOption())
     .option('--out <file>', 'write the fit to a file that commands take with --fit')
     .addOption(forceOption())
     .option('--json', 'print the fit as one JSON document')

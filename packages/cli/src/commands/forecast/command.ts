@@ -24,22 +24,26 @@ export interface ForecastOptions extends Omit<LoggedOptions, 'fit'> {
 /** The system with a what-if laid over it; undefined where none is asked for. */
 function whatIfOf(
   file: string,
-  { set, overlay, tables = [], allowPath = [] }: ForecastOptions,
+  { set, overlay, tables = [], allowPath = [], extend }: ForecastOptions,
 ): FitSystem | undefined {
   if (overlay === undefined)
-    return set.length === 0 ? undefined : openSystem(file, { set, tables, allowPath });
+    return set.length === 0
+      ? undefined
+      : openSystem(file, { set, tables, allowPath, ...(extend && { extend }) });
   const text = `include: ${JSON.stringify([resolve(file), resolve(overlay)])}\n`;
   const given = settingsOf({ set });
   const load = openBeside([file, overlay], allowPath);
   return {
-    read: (settings, days) =>
-      readScenarioFully(text, {
+    read: (settings, days) => ({
+      ...readScenarioFully(text, {
         file: overlay,
         load,
         set: [...settings, ...given],
         tables,
         ...(days === undefined ? {} : { days }),
       }),
+      ...(extend && { extension: extend.extension }),
+    }),
   };
 }
 
@@ -51,8 +55,8 @@ export async function forecastCommand(
 ): Promise<ExitCode> {
   const { fit, days, members, seed } = options;
   const saved = readFit(textOf(fit), fit);
-  const { log, map, unloggedFeed, tables = [], allowPath = [] } = options;
-  const plain = { log, map, unloggedFeed, tables, allowPath, set: [] };
+  const { log, map, unloggedFeed, tables = [], allowPath = [], extend } = options;
+  const plain = { log, map, unloggedFeed, tables, allowPath, set: [], ...(extend && { extend }) };
   const request = await openFitRequest(
     file,
     options.until === undefined ? plain : { ...plain, until: options.until },

@@ -2,6 +2,7 @@ import type { AddCommand } from '../shared/options.js';
 import type { ForecastOptions } from './command.js';
 import {
   allowPathOption,
+  extendOption,
   isoDate,
   setOption,
   tablesOption,
@@ -27,6 +28,7 @@ export const addForecast: AddCommand = (root, streams, leave) => {
     .addOption(setOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
+    .addOption(extendOption())
     .option('--json', 'print the forecast as one JSON document')
     .action(async (file: string, options: ForecastOptions) => {
       const { forecastCommand } = await import('./command.js');

@@ -2,10 +2,12 @@ import type { Command } from 'commander';
 import { unitsOption } from '../shared/display-options.js';
 import { Option } from 'commander';
 import {
+  type AddCommand,
   allowPathOption,
   another,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   membersOption,
@@ -13,7 +15,6 @@ import {
   setOption,
   tablesOption,
   workersOption,
-  type AddCommand,
 } from '../shared/options.js';
 import type { PlanOptions } from './command.js';
 
@@ -66,6 +67,7 @@ export const addPlan: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .addOption(workersOption())
     .addOption(forceOption())
     .option('--json', 'print one JSON document instead of words')

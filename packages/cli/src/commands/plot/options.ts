@@ -6,6 +6,7 @@ import {
   allowPathOption,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   setOption,
@@ -36,6 +37,7 @@ export const addPlot: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .action(async (file: string, options: PlotOptions, command: Command) => {
       if (!endings.some((ending) => options.out.toLowerCase().endsWith(ending)))
         command.error(`error: --out ${options.out}: give a name that ends in .svg or .png`);

@@ -6,6 +6,7 @@ import {
   allowPathOption,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   setOption,
@@ -35,6 +36,7 @@ export const addReport: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .action(async (files: string[], options: ReportOptions, command: Command) => {
       if (files.length > mostRuns)
         command.error(`error: at most ${mostRuns} runs fit side by side in a report`);

@@ -2,7 +2,6 @@ import { bibtex, endStateOf, sealed, worstResidual } from '@leat/core';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { displayFor, type DisplayOptions } from '../shared/display.js';
-import { extensionNote, loadExtension } from '../shared/extension.js';
 import { openScenario } from '../shared/referenced-files.js';
 import { csv, longCsv } from '@leat/view/documents';
 import { resultsOf, runDocument, type RunResults } from '@leat/view/documents';
@@ -52,12 +51,8 @@ async function writeCourses(
  * A run that broke off, or whose balance does not close, is still printed in full.
  */
 export async function runCommand(file: string, options: RunOptions, streams: Streams): Promise<ExitCode> {
-  const read = openScenario(file, options);
-  const display = displayFor(options, read.display);
-  const own = options.extend === undefined ? undefined : await loadExtension(options.extend);
-  const reading = own === undefined ? read : { ...read, extension: own };
-  if (own !== undefined && options.quiet !== true)
-    streams.note(linesText([extensionNote(options.extend ?? '', own)]));
+  const reading = openScenario(file, options);
+  const display = displayFor(options, reading.display);
   const outputs = openOutputs<'csv' | 'parquet' | 'save'>(
     options,
     { csv: 'course', parquet: 'parquet', save: 'state' },

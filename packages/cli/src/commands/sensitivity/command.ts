@@ -25,7 +25,6 @@ import { styleFor } from '../../terminal/style.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
 import { noteReplaced, runJobs } from '../../workers/pool.js';
-import { extensionNote, loadExtension } from '../shared/extension.js';
 import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job as outlineJob } from '../shared/outline-job.js';
 import { job } from './job.js';
@@ -175,8 +174,6 @@ async function look(
   begun: (checkpoint: Checkpoint<Answer>) => void,
 ): Promise<SensitivityResult> {
   const texts = readTexts(file, options);
-  if (texts.extend !== undefined)
-    streams.note(linesText([extensionNote(texts.extend, await loadExtension(texts.extend))]));
   const { kept } = openKept(options, 'sensitivity');
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
   const jobs = {

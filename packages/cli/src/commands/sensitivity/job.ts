@@ -1,7 +1,6 @@
 import { InputError, NoAnswerError, openRuns, type Answer, type TableRow } from '@leat/core';
 import type { Job } from '../../workers/job.js';
-import { openExtended } from '../shared/extension.js';
-import type { ReferencedFiles } from '@leat/core/tasks';
+import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
 import { askedOf } from '../shared/outline-job.js';
 
 /** What all points of a sensitivity share. */
@@ -17,9 +16,9 @@ export interface AnswerShared {
 /** The measure of a run at uniform numbers, one for each number that the system draws, in the order of the outline. */
 export const job: Job<AnswerShared, Float64Array, Answer> = {
   module: import.meta.url,
-  async open({ texts, rows, measure, tolerance }) {
+  open({ texts, rows, measure, tolerance }) {
     const options = tolerance === undefined ? {} : { tolerance };
-    const opened = await openExtended(texts);
+    const opened = openTexts(texts);
     const { measures } = askedOf(opened, { measures: [measure], conditions: [] });
     const runAt = openRuns(opened, rows, { ...options, reuse: true });
     return {

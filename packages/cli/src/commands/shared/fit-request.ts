@@ -19,7 +19,7 @@ import { type ScenarioOptions } from './referenced-files.js';
 /** A scenario file that a fit can read again and again: each file on the disk is read once. Throws FileError. */
 export function openSystem(
   file: string,
-  options: Pick<ScenarioOptions, 'set' | 'tables' | 'allowPath'>,
+  options: Pick<ScenarioOptions, 'set' | 'tables' | 'allowPath' | 'extend'>,
   overlays: readonly ActionsOverlay[] = [],
 ): FitSystem {
   const own = resolve(file);
@@ -39,14 +39,16 @@ export function openSystem(
   const logged = new Set(overlays.map(({ file: name }) => name));
   return {
     logged,
-    read: (set, days) =>
-      readScenarioFully(text, {
+    read: (set, days) => ({
+      ...readScenarioFully(text, {
         file: top,
         load,
         set: [...given, ...set],
         ...(options.tables === undefined ? {} : { tables: options.tables }),
         ...(days === undefined ? {} : { days }),
       }),
+      ...(options.extend && { extension: options.extend.extension }),
+    }),
   };
 }
 

@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import type { ScenarioReading } from '@leat/core';
 import { type RunSummary, summarize } from '@leat/view/report';
 import { day, type Display, plainDisplay } from '@leat/view/text';
@@ -9,11 +10,12 @@ import type { Streams } from '../../terminal/streams.js';
 import { openScenario, type ScenarioOptions } from './referenced-files.js';
 import { simulated } from './simulated.js';
 
-function changesOf({ set, tables, days, every, fit }: ScenarioOptions): string[] {
+function changesOf({ set, tables, days, every, fit, extend }: ScenarioOptions): string[] {
   return [
     ...set,
     ...(tables ?? []).map((each) => `tables=${each}`),
     ...(fit === undefined ? [] : [`fit=${fit}`]),
+    ...(extend === undefined ? [] : [`extend=${basename(extend.file)}`]),
     ...(days === undefined ? [] : [`days=${days}`]),
     ...(every === undefined ? [] : [`every=${every}`]),
   ];
@@ -43,7 +45,9 @@ export function openGathering(
   if (saved !== undefined) {
     if (changes.length > 0)
       streams.note(
-        linesText([`${file}: a saved run: --set, --tables, --fit, --days and --every do not change it`]),
+        linesText([
+          `${file}: a saved run: --set, --tables, --fit, --extend, --days and --every do not change it`,
+        ]),
       );
     return { summary: () => Promise.resolve({ letter, file, ...saved }) };
   }

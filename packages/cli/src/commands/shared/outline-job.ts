@@ -12,8 +12,7 @@ import {
 } from '@leat/core';
 import type { Job } from '../../workers/job.js';
 import { keySeries } from '@leat/view/documents';
-import { openExtended } from './extension.js';
-import type { ReferencedFiles } from '@leat/core/tasks';
+import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
 
 /** What draws are made around, in plain data. */
 export interface OutlineAnswer {
@@ -36,8 +35,8 @@ export const job: Job<
   OutlineAnswer
 > = {
   module: import.meta.url,
-  async open({ texts, tolerance }) {
-    const opened = await openExtended(texts);
+  open({ texts, tolerance }) {
+    const opened = openTexts(texts);
     return {
       run: (questions) => {
         const where = { measures: '--of', conditions: '--keep' };

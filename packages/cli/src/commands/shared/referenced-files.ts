@@ -1,7 +1,7 @@
-import { resolve } from 'node:path';
-import { type OpenScenario, readFit, type ScenarioReading } from '@leat/core';
+import { type ExtendedReading, type ExtendedScenario, readFit } from '@leat/core';
 import { openWith, type ReferencedFiles, type TextOptions } from '@leat/core/tasks';
 import { openBeside } from '../../files/open-beside.js';
+import type { LoadedExtension } from '../../files/extension.js';
 import { textOf } from '../../files/read.js';
 
 /** Options of every command that reads a scenario. */
@@ -10,8 +10,8 @@ export interface ScenarioOptions extends TextOptions {
   readonly allowPath?: readonly string[];
   /** Fit whose numbers stand in place of the file's and of the tables'; `--set` wins over it. */
   readonly fit?: string;
-  /** Module that exports components and processes of the user's own. */
-  readonly extend?: string;
+  /** Components and processes of the user's own: `program` loads their module before the command begins. */
+  readonly extend?: LoadedExtension;
 }
 
 /**
@@ -21,7 +21,7 @@ export interface ScenarioOptions extends TextOptions {
 function openFile(
   file: string,
   { fit, allowPath, extend, ...options }: ScenarioOptions,
-): { readonly texts: ReferencedFiles; readonly opened: OpenScenario } {
+): { readonly texts: ReferencedFiles; readonly opened: ExtendedScenario } {
   const beside = new Map<string, string>();
   const openNext = openBeside([file], allowPath);
   const { set, tables, days, every } = options;
@@ -29,7 +29,10 @@ function openFile(
   const texts = {
     ...{ file, text: textOf(file), beside },
     ...fitted,
-    ...(extend !== undefined && { extend: resolve(extend) }),
+    ...(extend !== undefined && {
+      extend: { file: extend.file, text: extend.text },
+      extension: extend.extension,
+    }),
     options: {
       set,
       ...(tables === undefined ? {} : { tables }),
@@ -50,5 +53,5 @@ export const readTexts = (file: string, options: ScenarioOptions): ReferencedFil
   openFile(file, options).texts;
 
 /** The reading of a scenario file; throws as `openFile` does. */
-export const openScenario = (file: string, options: ScenarioOptions): ScenarioReading =>
+export const openScenario = (file: string, options: ScenarioOptions): ExtendedReading =>
   openFile(file, options).opened.reading;

@@ -3,12 +3,13 @@ import {
   lookUp,
   numberUses,
   readOwnTables,
+  rowOf,
+  rowsOf,
   sourceList,
   tableNames,
   type Found,
   type Parameters,
   type TableRow,
-  wholeRow,
 } from '@leat/core';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { FileError } from '../../files/read.js';
@@ -62,7 +63,7 @@ function documentOf(found: Found, shown: (row: TableRow) => ShownNumber): object
  */
 export function showCommand(what: string | undefined, options: ShowOptions, streams: Streams): ExitCode {
   const parameters = parametersFor(options, streams);
-  const rows = [...parameters.rows()];
+  const rows = [...rowsOf(parameters)];
   if (what === undefined) {
     const counts = tableNames.map((table) => ({
       table,
@@ -87,12 +88,12 @@ export function showCommand(what: string | undefined, options: ShowOptions, stre
   const uses = numberUses();
   const shown = (row: TableRow): ShownNumber => {
     const source = sourceList.find(({ key }) => key === row.source) ?? null;
-    const library = row.given === undefined || !ours.has(row.id) ? undefined : ours.row(row.id);
+    const library = row.given === undefined || !ours.has(row.id) ? undefined : rowOf(ours, row.id);
     return {
-      row: wholeRow(row),
+      row,
       source,
       uses: uses(row.id),
-      ...(library && { library: wholeRow(library) }),
+      ...(library && { library }),
     };
   };
   const found = lookUp(what, parameters);

@@ -1,12 +1,4 @@
-import {
-  conditionsOf,
-  type Found,
-  marks,
-  type Source,
-  type TableName,
-  type TableRow,
-  type Use,
-} from '@leat/core';
+import { type Found, marks, type Source, type TableName, type TableRow, type Use } from '@leat/core';
 import { columns, wrap } from '../../terminal/columns.js';
 
 /** One column of a list of subjects: its heading, and the properties it is made of, `low-high` where there are two. */
@@ -127,7 +119,7 @@ function numberLines({ row, source, uses, library }: ShownNumber): readonly stri
     row.id,
     ...labelled('value', `${row.value} ${row.unit}`),
     ...labelled('range', `${range} (${spreads[row.distribution]})`),
-    ...labelled('conditions', conditionsOf(row)),
+    ...labelled('conditions', row.conditions),
     ...labelled('source', whence),
     ...labelled('page', row.page === '-' ? 'not recorded' : row.page),
     ...labelled('mark', `${row.mark}: ${marks[row.mark]}`),

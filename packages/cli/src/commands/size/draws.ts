@@ -17,6 +17,7 @@ import { openCheckpoint, type Checkpoint, keptNote, plainName } from '../../file
 import type { KeptOptions, Output } from '../../files/outputs.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import type { Streams } from '../../terminal/streams.js';
+import { withoutCode } from '../../files/extension.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** Options of the draws of a size. */
@@ -57,10 +58,11 @@ const isSize = (value: unknown): value is SizeMember =>
 const part = 'draws';
 
 function openDraws(
-  shared: SizeShared,
+  whole: SizeShared,
   resume: string | undefined,
   kept: Output | undefined,
 ): Checkpoint<SizeMember> {
+  const shared = withoutCode(whole);
   const { varied, want, within, keep, chosen, sampling } = shared;
   const asked = {
     system: `${shared.texts.file} ${contentHash(shared.texts).slice(0, 8)}`,

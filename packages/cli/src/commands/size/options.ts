@@ -6,6 +6,7 @@ import {
   another,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   membersOption,
@@ -52,6 +53,7 @@ export const addSize: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .addOption(membersOption().default(undefined))
     .addOption(seedOption())
     .option('--chosen <value>', 'a size whose fate in each draw is asked (default: the answer)')

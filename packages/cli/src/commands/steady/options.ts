@@ -2,7 +2,14 @@ import { Option } from 'commander';
 import { unitsOption } from '../shared/display-options.js';
 import type { AddCommand } from '../shared/options.js';
 import type { SteadyCommandOptions } from './command.js';
-import { allowPathOption, daysOption, fitOption, setOption, tablesOption } from '../shared/options.js';
+import {
+  allowPathOption,
+  daysOption,
+  extendOption,
+  fitOption,
+  setOption,
+  tablesOption,
+} from '../shared/options.js';
 
 /** `leat steady FILE`. */
 export const addSteady: AddCommand = (root, streams, leave) => {
@@ -33,6 +40,7 @@ export const addSteady: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .option('--json', 'print one JSON document instead of words')
     .action(async (file: string, options: SteadyCommandOptions) => {
       const { steadyCommand } = await import('./command.js');

@@ -6,6 +6,7 @@ import {
   another,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   forceOption,
   setOption,
@@ -32,6 +33,7 @@ export const addSweep: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .addOption(workersOption())
     .option('--csv <file>', 'write every point to a CSV file')
     .option('--svg <file>', 'draw a line over one quantity, a map over two')

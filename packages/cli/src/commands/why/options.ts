@@ -6,6 +6,7 @@ import {
   allowPathOption,
   daysOption,
   everyOption,
+  extendOption,
   fitOption,
   setOption,
   tablesOption,
@@ -59,6 +60,7 @@ export const addWhy: AddCommand = (root, streams, leave) => {
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())
+    .addOption(extendOption())
     .option('--json', 'print one JSON document instead of words')
     .action(async (file: string, other: string | undefined, options: WhyCommandOptions, command: Command) => {
       const problem = daysProblem(other, options);

@@ -1,6 +1,7 @@
 // Reads numbers as: audit of a design
 import { sum } from '../../base/sum.js';
-import type { TableRow } from '../../library/table-row.js';
+import { originOf } from '../../library/origins.js';
+import type { Mark } from '../../library/table-row.js';
 import type { Model } from '../../model/model.js';
 import { areaByClass } from '../../result/limits-for-crops.js';
 import type { Scenario, Timer } from '../../scenario/scenario.js';
@@ -60,7 +61,7 @@ export interface AuditItem {
   readonly verdict: 'inside' | 'below' | 'above' | 'none';
   readonly source?: string;
   readonly page?: string;
-  readonly mark?: TableRow['mark'];
+  readonly mark?: Mark;
   /** How the number was come by. */
   readonly note: string;
 }
@@ -76,8 +77,7 @@ function verdictOf(value: number, { low, high }: Bounds): AuditItem['verdict'] {
 
 /** An item with its bounds, sourced to a row of the tables. */
 function item(model: Model, bare: Bare, bounds: Bounds = {}, id?: string): AuditItem {
-  const row = id === undefined ? undefined : model.parameters.row(id);
-  const cited = row === undefined ? {} : { source: row.source, page: row.page, mark: row.mark };
+  const cited = id === undefined ? {} : originOf(model.parameters.number(id));
   return { ...bare, ...bounds, verdict: verdictOf(bare.value, bounds), ...cited };
 }
 

@@ -1,6 +1,6 @@
 // Reads numbers as: handbook sizes
 import { sum } from '../../base/sum.js';
-import { conditionsOf } from '../../library/conditions.js';
+import { rowOf } from '../../library/rows-in-use.js';
 import type { TableRow } from '../../library/table-row.js';
 import type { Model } from '../../model/model.js';
 import { areaByClass } from '../../result/limits-for-crops.js';
@@ -148,9 +148,7 @@ function meanTemperature({ samples, model }: Run, vessels: readonly number[]): n
 
 /** A value by a row of the tables. */
 function valueBy(run: Run, id: string, applies: boolean, valueAt: (rate: number) => number): HandbookValue {
-  const row = run.model.parameters.row(id);
-  const { unit, source, page, mark } = row;
-  const conditions = conditionsOf(row);
+  const { unit, conditions, source, page, mark } = rowOf(run.model.parameters, id);
   const rate = run.model.parameters.value(id);
   return { value: valueAt(rate), rate, rateUnit: unit, conditions, source, page, mark, applies };
 }

@@ -2,6 +2,7 @@ import type { Fault } from '../../base/faults.js';
 import { nearest } from '../../base/nearest.js';
 import { convert, describeDimension, type Dimension, parseQuantity } from '../../base/units.js';
 import type { Parameters } from '../../library/parameters.js';
+import { rangedOf } from '../../library/ranged-row.js';
 import type { Model } from '../../model/model.js';
 import type { LimitResult } from '../../result/limits.js';
 import { seriesUnits } from '../../result/series.js';
@@ -119,20 +120,17 @@ export type Level = (parameters: Parameters) => number;
 export function levelOf(text: string, scale: Scale, known: Parameters): Level | Fault {
   if (/^[a-z][a-z0-9-]*(\.[a-z0-9-]+)+$/.test(text)) {
     if (!known.has(text)) {
-      const near = nearest(
-        text,
-        Array.from(known.rows(), ({ id }) => id),
-      );
+      const near = nearest(text, known.ids());
       return {
         got: text,
         problem: 'no such number in the tables',
         ...(near === undefined ? {} : { nearest: near }),
       };
     }
-    const row = known.row(text);
-    if (!unitsAgree(row.unit, scale.unit))
+    const { unit } = rangedOf(known.number(text));
+    if (!unitsAgree(unit, scale.unit))
       return {
-        got: `${text}, in ${row.unit}`,
+        got: `${text}, in ${unit}`,
         problem: 'wrong unit',
         expected: `a number in ${scale.unit}`,
       };

@@ -7,7 +7,7 @@ import { limitNames, limitsOf } from '../../result/limits.js';
 import { contentHash } from '../../base/content-hash.js';
 import { scenarioHash, version } from '../../result/record.js';
 import { allSeries } from '../../result/series.js';
-import { wholeRow } from '../../library/conditions.js';
+import { rowOf } from '../../library/rows-in-use.js';
 import { simulate } from '../../run/stepping.js';
 import type { Run } from '../../run/run.js';
 import { outputTimes } from '../../run/sample-buffer.js';
@@ -75,12 +75,11 @@ function evaluateAll(run: Run, { measures, conditions }: Pick<Basis, 'measures' 
   }
 }
 
-/** What tells one extension from another, as plain data: names and numbers. */
-const namesOf = ({ components, processes, numbers }: Extension): object => ({
-  components: components.map(({ id }) => id),
-  processes: processes.map(({ id }) => id),
-  numbers,
-});
+/** What tells one extension from another: all that it says, the text of its functions with it. */
+const saidBy = ({ components, processes, numbers }: Extension): string =>
+  JSON.stringify({ components, processes, numbers }, (_, value: unknown) =>
+    typeof value === 'function' ? value.toString() : value,
+  );
 
 /**
  * Runs a system once with the numbers as they stand, to see which of them it uses and what can be measured of it.
@@ -105,7 +104,7 @@ export function basisOf(
   evaluateAll(run, { measures, conditions });
   const rows = [...used()]
     .sort()
-    .map((id) => wholeRow(model.parameters.row(id)))
+    .map((id) => rowOf(model.parameters, id))
     .filter(({ distribution }) => distribution !== 'fixed');
   return {
     title: scenario.title,
@@ -121,7 +120,7 @@ export function basisOf(
     hash: contentHash({
       ...{ version, scenario, plain: resolved.plain, rows, tolerance: run.tolerance },
       correlations: withTableCorrelations([]),
-      ...(extension && { own: namesOf(extension) }),
+      ...(extension && { own: saidBy(extension) }),
     }),
   };
 }

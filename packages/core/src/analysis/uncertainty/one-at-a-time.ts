@@ -2,7 +2,7 @@ import { log, wholePower } from '../../base/elementary.js';
 import { deviation, mean } from 'd3-array';
 import { deviate95, normalCdf } from '../../base/normal.js';
 import { createRandom } from '../../base/random.js';
-import type { TableRow } from '../../library/table-row.js';
+import type { RangedRow } from '../../library/table-row.js';
 
 /** A point with one input put elsewhere. */
 export function moved(point: Float64Array, input: number, to: number): Float64Array {
@@ -98,7 +98,7 @@ export function fewOf(
 }
 
 /** What decides how the number of a row is drawn. */
-export type Spread = Pick<TableRow, 'value' | 'low' | 'high' | 'distribution'>;
+export type Spread = Pick<RangedRow, 'value' | 'low' | 'high' | 'distribution'>;
 
 function triangular({ value, low, high }: Spread, x: number): number {
   if (x <= low) return 0;
@@ -141,13 +141,13 @@ export interface LocalEffect {
 const move = 0.05;
 
 /** The values between which the difference is taken: as far as the range goes. */
-function ends({ value, low, high }: TableRow): readonly [number, number] {
+function ends({ value, low, high }: RangedRow): readonly [number, number] {
   const step = move * (high - low);
   return [Math.max(low, value - step), Math.min(high, value + step)];
 }
 
 /** The uniform numbers at which each row has the value it has in the tables. */
-export function middleOf(rows: readonly TableRow[]): Float64Array {
+export function middleOf(rows: readonly RangedRow[]): Float64Array {
   return Float64Array.from(rows, (row) => shareBelow(row, row.value));
 }
 
@@ -155,7 +155,7 @@ export function middleOf(rows: readonly TableRow[]): Float64Array {
  * Central differences: for each of the `inputs` (places in `rows`) two points, a little below and above its value, all
  * else as it stands.
  */
-export function localDesign(rows: readonly TableRow[], inputs: readonly number[]): Points {
+export function localDesign(rows: readonly RangedRow[], inputs: readonly number[]): Points {
   const middle = middleOf(rows);
   return inputs.flatMap((input) =>
     ends(rows[input]).map((value) => moved(middle, input, shareBelow(rows[input], value))),
@@ -168,7 +168,7 @@ export function localDesign(rows: readonly TableRow[], inputs: readonly number[]
  * @param outcome with every number as it stands
  */
 export function localEffects(
-  rows: readonly TableRow[],
+  rows: readonly RangedRow[],
   inputs: readonly number[],
   outcomes: ArrayLike<number>,
   outcome: number,

@@ -1,7 +1,7 @@
 import { keyOf, uniformAt } from '../../base/hashes.js';
 import { quantile } from '../../library/distributions.js';
 import { createParameters, parametersAt } from '../../library/parameters.js';
-import type { TableRow } from '../../library/table-row.js';
+import type { RangedRow } from '../../library/table-row.js';
 import { compileChecked } from '../../model/compile.js';
 import { limedVessels } from '../../model/layout.js';
 import { simulate } from '../../run/stepping.js';
@@ -15,10 +15,10 @@ import { withNumbers } from '../../model/own-numbers.js';
 const mostTries = 1000;
 
 /** Whether a value makes sense for a row: finite, and above 0 where its low end is. */
-const legal = (row: TableRow, value: number): boolean =>
+const legal = (row: RangedRow, value: number): boolean =>
   Number.isFinite(value) && (row.low <= 0 || value > 0);
 
-function valueOf(row: TableRow, u: number): number {
+function valueOf(row: RangedRow, u: number): number {
   let value = quantile(row, u);
   // The far tail of a normal distribution may fall below 0: another draw then, fixed by the first.
   const key = keyOf(Math.floor(u * 2 ** 53), row.id);
@@ -29,7 +29,7 @@ function valueOf(row: TableRow, u: number): number {
 }
 
 /** The values of rows at uniform numbers (0..1), one for each, by id. Throws RangeError where a row has no legal value. */
-export function drawnValues(rows: readonly TableRow[], u: ArrayLike<number>): ReadonlyMap<string, number> {
+export function drawnValues(rows: readonly RangedRow[], u: ArrayLike<number>): ReadonlyMap<string, number> {
   return new Map(rows.map((row, i) => [row.id, valueOf(row, u[i])]));
 }
 
@@ -63,7 +63,7 @@ function drawnExtension(extension: Extension, values: ReadonlyMap<string, number
  */
 export function openRuns(
   open: ExtendedScenario,
-  rows: readonly TableRow[],
+  rows: readonly RangedRow[],
   { reuse = false, ...options }: RunsOptions = {},
 ): (u: ArrayLike<number>) => Run {
   const { extension } = open.reading;

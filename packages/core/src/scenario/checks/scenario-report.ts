@@ -34,7 +34,7 @@ type Ranges = Readonly<Record<string, Bound>>;
 
 /**
  * Collects what is wrong with a scenario built in code. Paths name fields of the scenario; entries of a list that have
- * names stand under them: `vessels.tank.volume`, `start.tank.water.tan`, `flows[2].to`.
+ * names stand under them: `vessels.tank.volume`, `start.tank.water.ammonia`, `flows[2].to`.
  */
 export class ScenarioReport extends Report {
   protected readonly origin = 'scenario';

@@ -4,7 +4,8 @@ import { nearestSubject } from '../../library/other-names.js';
 import { idFault, overrideRow } from '../../library/override.js';
 import type { Override } from '../../library/own-row.js';
 import { isOpenGroup } from '../../library/properties.js';
-import type { TableRow } from '../../library/table-row.js';
+import { originOf } from '../../library/origins.js';
+import type { RangedRow } from '../../library/table-row.js';
 import { compact, type Reader } from '../file/reader.js';
 import type { Path } from '../file/tree.js';
 import { word } from '../file/values.js';
@@ -16,26 +17,32 @@ export const likenessSchema = z
   .catchall(parameterSchema)
   .meta({ description: 'a species, crop, medium ... of your own' });
 
-/** The overrides that make a subject `id`, such as `crop.tatsoi`, from another; each goes into `rows`. Faults where it cannot be. */
-export function readLikeness(
-  reader: Reader,
-  path: Path,
-  id: string,
-  rows: Map<string, TableRow>,
-): readonly Override[] {
+/** Our rows with those of the user in place, and what the user gave last of each. */
+export interface RowsSoFar {
+  readonly rows: Map<string, RangedRow>;
+  readonly given: Map<string, Override>;
+}
+
+/** The overrides that make a subject `id`, such as `crop.tatsoi`, from another; each goes into `soFar`. Faults where it cannot be. */
+export function readLikeness(reader: Reader, path: Path, id: string, soFar: RowsSoFar): readonly Override[] {
   const given = reader.parse(likenessSchema, path);
   if (given === undefined) return [];
   const { like, ...own } = given;
+  const { rows } = soFar;
+  const put = (override: Override, row: RangedRow): void => {
+    rows.set(override.id, row);
+    soFar.given.set(override.id, override);
+  };
   const [group, subject, ...more] = id.split('.');
   if (!isOpenGroup(group) || subject === undefined || more.length > 0) {
     reader.fault(path, 'nothing that can be like another', { expected: 'a key such as crop.tatsoi' }, true);
     return [];
   }
-  if (names(group, rows.values()).includes(subject)) {
+  if (names(group, rows.keys()).includes(subject)) {
     reader.fault(path, `${id} is in the tables already`, { expected: 'a new name' }, true);
     return [];
   }
-  const known = names(group, rows.values());
+  const known = names(group, rows.keys());
   if (!known.includes(like)) {
     const near = nearestSubject(like, known);
     const hint = near === undefined ? { expected: `one of ${known.join(', ')}` } : { nearest: near };
@@ -46,14 +53,15 @@ export function readLikeness(
   const prefix = `${group}.${like}.`;
   const taken = [...rows.values()].filter((row) => row.id.startsWith(prefix));
   const overrides = new Map<string, Override>();
-  for (const { id: from, value, low, high, unit, ...row } of taken) {
-    const { distribution, source, page, mark } = row;
-    const said = { unit, distribution, conditions: `as of ${like}`, source, page, mark };
+  for (const { id: from, value, low, high, unit, distribution } of taken) {
+    const before = soFar.given.get(from);
+    const origin = originOf({ id: from, value, given: before === undefined ? [] : [before] });
+    const said = { unit, distribution, conditions: `as of ${like}`, ...origin };
     const to = `${id}.${from.slice(prefix.length)}`;
     const copy = { id: to, value, low, high, row: said, where };
     overrides.set(to, copy);
     const { row: copied } = overrideRow(copy, rows);
-    if (copied !== undefined) rows.set(to, copied);
+    if (copied !== undefined) put(copy, copied);
   }
   for (const [property, number] of Object.entries(own)) {
     const to = `${id}.${property}`;
@@ -78,7 +86,7 @@ export function readLikeness(
     const property = override.id.slice(id.length + 1);
     for (const { problem, got, expected } of faults)
       reader.fault([...path, property], problem, compact({ got, expected }));
-    if (row !== undefined) rows.set(override.id, row);
+    if (row !== undefined) put(override, row);
     return faults.length === 0;
   });
 }

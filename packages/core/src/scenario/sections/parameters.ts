@@ -5,7 +5,7 @@ import { createParameters, type Parameters, parametersOf } from '../../library/p
 import { formOf, isOpenGroup, properties } from '../../library/properties.js';
 import { readTable } from '../../library/read-table.js';
 import { subjectFaults } from '../../library/subject-faults.js';
-import { tableOf, type TableRow } from '../../library/table-row.js';
+import type { RangedRow } from '../../library/table-row.js';
 import { tableRows } from '../../library/table-rows.js';
 import { kindComplaint } from '../file/complaint.js';
 import { type Load, loadText, resolvePath } from '../file/include-tree.js';
@@ -13,7 +13,7 @@ import { compact, Reader } from '../file/reader.js';
 import { nodeAt, originAt, type Path, type Tree } from '../file/tree.js';
 import { word } from '../file/values.js';
 import type { Override } from '../../library/own-row.js';
-import { readLikeness } from './likeness.js';
+import { readLikeness, type RowsSoFar } from './likeness.js';
 import { parameterSchema } from './start.js';
 
 const tables = z
@@ -41,7 +41,7 @@ interface RowPlace {
 interface TablesReading {
   readonly overrides: readonly Override[];
   /** Our rows with those in place. */
-  readonly rows: ReadonlyMap<string, TableRow>;
+  readonly rows: ReadonlyMap<string, RangedRow>;
   /** Where each id was given, those of faulty rows too. */
   readonly places: ReadonlyMap<string, RowPlace>;
   readonly faults: readonly Fault[];
@@ -143,14 +143,15 @@ export interface OverrideReading {
   readonly notes: readonly string[];
 }
 
-/** Reads the section `parameters`, on top of the rows that hold so far; puts each into `rows`. */
-function readNumbers(reader: Reader, rows: Map<string, TableRow>): readonly Override[] {
+/** Reads the section `parameters`, on top of the rows that hold so far; puts each into `soFar`. */
+function readNumbers(reader: Reader, soFar: RowsSoFar): readonly Override[] {
+  const { rows } = soFar;
   const keys = reader.keys(['parameters']);
   if (keys.length > mostOverrides)
     reader.fault(['parameters'], 'too many entries', { expected: `at most ${mostOverrides}` }, true);
   return keys.slice(0, mostOverrides).flatMap((id): Override[] => {
     const path = ['parameters', id];
-    if (reader.has([...path, 'like'])) return [...readLikeness(reader, path, id, rows)];
+    if (reader.has([...path, 'like'])) return [...readLikeness(reader, path, id, soFar)];
     const given = reader.parse(parameterSchema, path);
     if (given === undefined) return [];
     const numbers = typeof given === 'number' ? { value: given } : given;
@@ -160,27 +161,29 @@ function readNumbers(reader: Reader, rows: Map<string, TableRow>): readonly Over
       const unknown = !rows.has(id);
       reader.fault(path, problem, compact({ got: unknown ? undefined : got, expected, nearest }), unknown);
     }
-    if (row !== undefined) rows.set(id, row);
+    if (row !== undefined) {
+      rows.set(id, row);
+      soFar.given.set(id, override);
+    }
     return faults.length > 0 ? [] : [override];
   });
 }
 
 /**
- * Rows in place of those that a faulty table did not give, so that the rest of the file can be read and all its
+ * Values in place of those that a faulty table did not give, so that the rest of the file can be read and all its
  * faults be told: they never reach a run.
  */
-function standIns(ids: Iterable<string>, rows: ReadonlyMap<string, TableRow>): TableRow[] {
+function standIns(
+  ids: Iterable<string>,
+  rows: ReadonlyMap<string, RangedRow>,
+): (readonly [string, number])[] {
   const subjects = new Set([...ids].map((id) => id.split('.').slice(0, 2).join('.')));
   return [...subjects].flatMap((subject) => {
     const [group] = subject.split('.');
     if (!isOpenGroup(group)) return [];
-    return properties[group].needed.flatMap((property): TableRow[] => {
+    return properties[group].needed.flatMap((property): (readonly [string, number])[] => {
       const id = `${subject}.${property}`;
-      if (rows.has(id)) return [];
-      const { unit, high } = formOf(group, property);
-      const number = { value: high, low: high, high, unit, distribution: 'fixed' } as const;
-      const rest = { conditions: 'stand-in', source: 'scenario', page: '-', mark: 'U' } as const;
-      return [{ table: tableOf[group], id, ...number, ...rest }];
+      return rows.has(id) ? [] : [[id, formOf(group, property).high]];
     });
   });
 }
@@ -196,7 +199,8 @@ export function readOverrides(
   const reader = new Reader(tree, options.load);
   const tables = readTables(reader, options);
   const rows = new Map(tables.rows);
-  const numbers = readNumbers(reader, rows);
+  const given = new Map(tables.overrides.map((override) => [override.id, override]));
+  const numbers = readNumbers(reader, { rows, given });
   const overrides = [...tables.overrides, ...numbers];
   const faults = [...reader.faults, ...tables.faults];
   const named = new Map<string, RowPlace | undefined>(tables.places);
@@ -208,7 +212,7 @@ export function readOverrides(
   const standing = sound ? [] : standIns(tables.places.keys(), rows);
   const parameters = sound
     ? createParameters(overrides)
-    : parametersOf(new Map([...rows.values(), ...standing].map((row) => [row.id, row])));
+    : parametersOf(new Map([...Array.from(rows, ([id, { value }]) => [id, value] as const), ...standing]));
   return { overrides, parameters, faults, notes: tables.notes };
 }
 

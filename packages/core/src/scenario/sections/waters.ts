@@ -10,6 +10,7 @@ import { bounded, number, section, word } from '../file/values.js';
 import { most, writtenWaterRanges } from '../checks/ranges.js';
 import { pressureShare } from '../../weather/penman-monteith.js';
 import type { SourceWater } from '../scenario.js';
+import { componentOf } from '../supplies.js';
 import { valueOn } from '../value-on.js';
 import type { RunFrame } from './run.js';
 
@@ -127,7 +128,7 @@ export function completeQuality(
     if (written !== undefined) return written;
     const at = [...path, key];
     if (own !== undefined && key !== 'pH') return own[key];
-    const id = `water.${like ?? ''}.${key === 'ammonia' ? 'tan' : key.toLowerCase()}`;
+    const id = `water.${like ?? ''}.${componentOf(key).toLowerCase()}`;
     if (like !== undefined && own === undefined && (usual === undefined || parameters.has(id))) {
       const number = parameters.value(id);
       return reader.fallback(at, number, writeValue(key, number));
@@ -163,7 +164,7 @@ export function completeQuality(
   }
   const pH = value('pH');
   if (!complete) return undefined;
-  const ionic = openIonicStrength(parameters)({ ...quality, tan: ammonia });
+  const ionic = openIonicStrength(parameters)(quality);
   const carbon = carbonFromPh(parameters, quality.alkalinity, pH, ammonia, temperature, ionic);
   if (carbon >= 0) return { ...quality, carbon };
   reader.fault(

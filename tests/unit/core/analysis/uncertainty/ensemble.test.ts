@@ -12,6 +12,7 @@ import {
   openScenarioText,
   openAccumulator,
   parametersAt,
+  rowOf,
   seriesOf,
   type Sampling,
 } from '@leat/core';
@@ -141,9 +142,11 @@ describe('draws of the tables', () => {
     const drawn = drawParameters(createRandom(3));
     const same = parametersAt(new Map(basis.rows.map(({ id }) => [id, drawn.value(id)])), createParameters());
     for (const { id } of basis.rows) expect(same.value(id)).toBe(drawn.value(id));
-    expect(same.row('feed.grower-32.protein').mark).toBe(
-      createParameters().row('feed.grower-32.protein').mark,
-    );
+    const protein = 'feed.grower-32.protein';
+    expect(rowOf(same, protein)).toEqual({
+      ...rowOf(createParameters(), protein),
+      value: drawn.value(protein),
+    });
     expect(() => parametersAt(new Map([['no.such', 1]]), createParameters())).toThrow(RangeError);
   });
 

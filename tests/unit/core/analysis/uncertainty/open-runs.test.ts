@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { drawnValues } from '../../../../../packages/core/src/analysis/uncertainty/open-runs.js';
 import { quantile } from '../../../../../packages/core/src/library/distributions.js';
 import { tableRows } from '../../../../../packages/core/src/library/table-rows.js';
-import type { TableRow } from '../../../../../packages/core/src/library/table-row.js';
+import type { RangedRow } from '../../../../../packages/core/src/library/table-row.js';
 import { smallSystem } from '../../../../support/small-text.js';
 
 const [first] = tableRows.values();
-const rowWith = (part: Partial<TableRow>): TableRow => ({ ...first, id: 'x.y', ...part });
+const rowWith = (part: Partial<RangedRow>): RangedRow => ({ ...first, id: 'x.y', ...part });
 
 describe('values at uniform numbers', () => {
   it('are the quantiles of the rows', () => {

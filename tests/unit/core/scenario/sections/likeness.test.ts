@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createParameters } from '../../../../../packages/core/src/library/parameters.js';
+import { rowOf } from '../../../../../packages/core/src/library/rows-in-use.js';
 import { readScenarioFully } from '../../../../../packages/core/src/scenario/read-scenario.js';
 import { doneRun } from '../../../../support/run-of.js';
 import { smallSystem } from '../../../../support/small-text.js';
@@ -17,15 +18,15 @@ describe('a crop of the user that is like another', () => {
 
   it('has its numbers but for those that are given', () => {
     expect(scenario.plantings[0].harvest).toBe(24);
-    expect(parameters.row('crop.tatsoi.light-use')).toMatchObject({
+    expect(rowOf(parameters, 'crop.tatsoi.light-use')).toMatchObject({
       value: 0.5,
       low: 0.4,
       high: 0.6,
       mark: 'U',
     });
-    expect(parameters.row('crop.tatsoi.nitrogen-a')).toMatchObject({
+    expect(rowOf(parameters, 'crop.tatsoi.nitrogen-a')).toMatchObject({
       value: parameters.value('crop.pak-choi.nitrogen-a'),
-      low: parameters.row('crop.pak-choi.nitrogen-a').low,
+      low: rowOf(parameters, 'crop.pak-choi.nitrogen-a').low,
       mark: 'W',
       conditions: 'as of pak-choi',
     });
