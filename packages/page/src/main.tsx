@@ -59,7 +59,7 @@ function openPage(): void {
     },
     { capture: true },
   );
-  // The editor draws only the lines in view: what is printed is written out.
+  // The editor scrolls: what is printed is written out.
   addEventListener('beforeprint', () => {
     const printed = document.querySelector('pre.printed');
     if (printed !== null) printed.textContent = text.value;

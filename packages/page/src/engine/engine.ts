@@ -1,5 +1,5 @@
 // The engine: reads, draws and runs a system in a worker of the page.
-import { InputError, openModel, simulate, type OpenModel, type ScenarioReading } from '@leat/core';
+import { InputError, openModel, simulate, type OpenModel, type Scenario, type ScenarioReading } from '@leat/core';
 import { openWith, type ReferencedFiles } from '@leat/core/tasks';
 import { accountOf } from '@leat/view/documents';
 import { drawnSystem, summarize } from '@leat/view/report';
@@ -23,12 +23,19 @@ export function readingOf(texts: ReferencedFiles): ScenarioReading {
   }).reading;
 }
 
+/** The first day of a system alone, with what is done on it. */
+const firstDay = (scenario: Scenario): Scenario => ({
+  ...scenario,
+  days: Math.min(1, scenario.days),
+  actions: scenario.actions.filter(({ at }) => at < Math.min(1, scenario.days)),
+});
+
 function lookedAt(texts: ReferencedFiles): Looked {
   const reading = readingOf(texts);
   const { scenario, notes } = reading;
   const looked = { title: scenario.title, notes };
   try {
-    const { model } = openModel({ ...reading, scenario: { ...scenario, days: 1 } }, { closureDraws: 0 });
+    const { model } = openModel({ ...reading, scenario: firstDay(scenario) }, { closureDraws: 0 });
     return { ...looked, drawn: drawnSystem(simulate(model)) };
   } catch {
     // A system whose first day does not run is told of by its run.
