@@ -23,11 +23,11 @@ select,input:not([type=checkbox]):not([type=range]){background:var(--paper);bord
 label select{display:block;inline-size:100%}
 input[type=checkbox]{inline-size:1.4rem;block-size:1.4rem;margin-inline-end:.5rem;flex:none}
 input[type=range]{min-block-size:44px;flex:1 1 14rem}
-label.check{display:inline-flex;align-items:center;min-block-size:44px;flex-wrap:wrap;margin-inline-end:1rem}
-label.check small{flex-basis:100%}
+label.check{display:inline-grid;grid-template-columns:auto minmax(0,1fr);align-items:center;min-block-size:44px;margin-inline-end:1rem}
+label.check small{grid-column:2}
 small{color:var(--soft)}
 .row{display:flex;flex-wrap:wrap;gap:.7rem;align-items:end;margin-block:.7rem}
-.row label:not(.check){flex:0 1 auto;min-inline-size:0}
+.row label:not(.check){display:flex;flex-direction:column;flex:0 1 auto;min-inline-size:0}
 .row.slider{align-items:center}
 .amount{display:inline-flex;gap:.4rem;align-items:center}
 .amount input,.months input{inline-size:7.5rem}
@@ -39,7 +39,7 @@ small{color:var(--soft)}
 .prism-code-editor .comment{color:var(--soft);font-style:italic}
 .pce-line.fault{background:color-mix(in srgb,var(--limit) 14%,transparent);text-decoration:underline wavy var(--limit)}
 .pce-line.fault:before{background:var(--limit);color:var(--paper)!important;font-weight:700;text-decoration:none}
-.pce-ac-row{min-block-size:1.8em}
+.pce-ac-tooltip ul{margin:0}
 .pce-ac-row button{min-block-size:0}
 .pce-ac-row[aria-selected]{background:var(--water);color:var(--paper)}
 .pce-ac-row[aria-selected] .pce-ac-label span{color:inherit;font-weight:700}
@@ -66,7 +66,7 @@ progress{accent-color:var(--water)}
 .card h3{margin:0}
 .asked{padding-block:.6rem}
 .asked pre{overflow:auto;background:var(--card);padding:.6rem}
-.pair-chart svg{max-inline-size:40rem;block-size:auto;inline-size:100%}
+.pair-chart svg{max-inline-size:26rem;block-size:auto;inline-size:100%}
 figure.system{margin-inline:0}
 .printed{display:none}
 .dropping{outline:4px dashed var(--water);outline-offset:-8px}

@@ -30,12 +30,10 @@ function completeAt({ lineBefore, pos, explicit, before }: CompletionContext, ed
   const path = pathAt(blank, line, key[1].length);
   const options = [
     ...keysAt(key[1].includes('-') && path[path.length - 1] !== '-' ? [...path, '-'] : path),
-  ].map(
-    ([label, info]): Completion => ({
-      ...{ label, icon: 'property', insert: `${label}: ` },
-      ...(info !== '' && { renderDocs: () => [info] }),
-    }),
-  );
+  ].map(([label, info]): Completion => ({
+    ...{ label, icon: 'property', insert: `${label}: ` },
+    ...(info !== '' && { renderDocs: () => [info] }),
+  }));
   const found: CompletionResult = { from: pos - key[2].length, options };
   return options.length === 0 ? null : found;
 }

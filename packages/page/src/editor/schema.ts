@@ -33,8 +33,8 @@ let whole: Part | undefined;
 
 /** The schema of a whole system file, made when help is first asked for. */
 function schema(): Part {
-  const { $defs } = scenarioJsonSchema() as { readonly $defs: { readonly whole: Part } };
-  return (whole ??= $defs.whole);
+  const { definitions } = scenarioJsonSchema() as { readonly definitions: { readonly whole: Part } };
+  return (whole ??= definitions.whole);
 }
 
 const partsAt = (path: readonly string[]): readonly Part[] =>

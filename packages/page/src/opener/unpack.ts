@@ -144,7 +144,7 @@ export function unpack(packed: Uint8Array): Uint8Array<ArrayBuffer> {
   const out = new Uint8Array(size);
   const back = [0, 0, 0, 0];
   let state = 0;
-  for (let at = 0; at < size; ) {
+  for (let at = 0; at < size;) {
     const low = at & ((1 << pb) - 1);
     const here = (state << 4) + low;
     if (bit(places.isMatch + here) === 0) {

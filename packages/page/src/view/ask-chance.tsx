@@ -114,7 +114,11 @@ export function Logged(): JSX.Element {
         <div aria-live="polite">
           <Fitted fit={found.fit} />
           <div class="row">
-            <button type="button" onClick={() => saveFile('fit.json', found.text, 'application/json')}>
+            <button
+              type="button"
+              id="save-fit"
+              onClick={() => saveFile('fit.json', found.text, 'application/json')}
+            >
               {told.saveFit}
             </button>
             <label>
