@@ -56,9 +56,9 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(`views of the page${chromium
   it('draws the system as it is typed, with actions that come later too', async () => {
     const { page, wrong } = await openPage(opened(), file);
     await page.waitForSelector('figure.system svg', { state: 'attached' });
-    await typeSystem(page, short.replaceAll('settler', 'swirl'));
+    await typeSystem(page, short.replaceAll('tank-1', 'carp-pond'));
     await page.waitForFunction(() =>
-      (document.querySelector('figure.system')?.textContent ?? '').includes('swirl'),
+      (document.querySelector('figure.system')?.textContent ?? '').includes('carp-pond'),
     );
     expect(wrong).toEqual([]);
     await page.context().close();
@@ -68,7 +68,10 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(`views of the page${chromium
     const { page, wrong } = await openPage(opened(), file);
     await page.waitForSelector('.pce-line .key');
     await typeSystem(page, `${short}\nfi`);
-    await page.evaluate(() => document.querySelector('.prism-code-editor')?.scrollTo(0, 0));
+    await page.evaluate(() => {
+      document.querySelector('.prism-code-editor')?.scrollTo(0, 0);
+      document.querySelector('.editor')?.scrollIntoView({ block: 'start' });
+    });
     const key = page.locator('.pce-line .key', { hasText: /^days$/ });
     const box = await key.boundingBox();
     if (box === null) throw new Error('the key is not in view');
