@@ -70,5 +70,5 @@ progress{accent-color:var(--water)}
 figure.system{margin-inline:0}
 .printed{display:none}
 .dropping{outline:4px dashed var(--water);outline-offset:-8px}
-@media print{.bar,.row button,.row input[type=range],header .row,.editor,#form,#files,.button,.files,section[aria-labelledby=sliders],section[aria-labelledby=ask],section[aria-labelledby=begin]{display:none!important}.printed{display:block;white-space:pre-wrap;font-size:.75rem}main{display:block}}
+@media print{.bar,.row button,.row input[type=range],header .row,.editor,#form,#files,.button,.files,section[aria-labelledby=sliders],section[aria-labelledby=ask],section[aria-labelledby=begin]{display:none!important}.printed{display:block;white-space:pre-wrap;font-size:.75rem}main{display:flex;flex-direction:column}.own{order:1}}
 `;

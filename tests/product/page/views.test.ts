@@ -79,7 +79,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(`views of the page${chromium
     await page.mouse.move(box.x + 6, box.y + 5);
     await page.waitForSelector('.pce-hover-tooltip .meaning');
     expect(await page.textContent('.pce-hover-tooltip')).toMatch(
-      /^days: length of the run.*range: 0\.001 d to/,
+      /^days: length of the run in days.*range: 0\.001 to 36525/,
     );
     await page.focus('.editor textarea');
     await page.keyboard.press('Control+End');

@@ -94,7 +94,9 @@ function vesselText(
   const both = `${kind}, ${amount}`;
   // Where kind and volume do not fit on a line, the kind goes below.
   const fits = frame.contents && both.length <= most;
-  const rest = !frame.contents ? [] : [...(fits ? [] : [kind]), ...holds].flatMap((line) => broken(line, most));
+  const rest = !frame.contents
+    ? []
+    : [...(fits ? [] : [kind]), ...holds].flatMap((line) => broken(line, most));
   const size = fits ? both : amount;
   const under = life.some((each) => each !== 'plants') ? lifeRoom : 0;
   const lines = title.length + (size === '' ? 0 : 1) + rest.length;
