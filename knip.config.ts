@@ -11,6 +11,7 @@ const config: KnipConfig = {
         // Bundled by path, for a page of the browser.
         'tests/product/packages/page-*.ts',
         'tests/bench/**/*.bench.ts',
+        'tests/bench/*.mjs',
         'tests/bench/*.config.ts',
         'tests/bench/**/*.make.ts',
         'notebooks/page/main.ts',
@@ -29,6 +30,8 @@ const config: KnipConfig = {
       project: ['src/**/*.ts'],
     },
     'packages/page': {
+      // Bundled by path, ahead of the page.
+      entry: ['src/opener/open.ts'],
       project: ['src/**/*.{ts,tsx}'],
     },
     'packages/cli': {

@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { deflateSync } from 'node:zlib';
-import { defineConfig, type Plugin } from 'vite';
+import { compress } from 'lzma1';
+import { build, defineConfig, type Plugin } from 'vite';
+import { unpack } from './src/opener/unpack.js';
 
 const from = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -15,36 +16,33 @@ function shippedFiles(): string {
   return `export const shipped = ${JSON.stringify(shipped)};`;
 }
 
-/**
- * Inflates the script, which stands in the page deflated and in base64, and puts it into the page: both it and this are
- * allowed by their hashes. A browser that cannot inflate is told so.
- */
-const opener = `(async () => {
-  const place = document.getElementById('page');
-  if (!('DecompressionStream' in self)) {
-    place.textContent = 'This browser is too old for this page: take one of 2023 or later.';
-    return;
-  }
-  const packed = Uint8Array.from(atob(document.getElementById('packed').textContent), (each) => each.charCodeAt(0));
-  const script = document.createElement('script');
-  script.id = 'leat';
-  const inflated = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate'));
-  script.textContent = await new Response(inflated).text();
-  document.body.append(script);
-})();`;
+/** What unpacks the script and puts it into the page: both are allowed by their hashes. */
+async function openerCode(): Promise<string> {
+  const built = await build({
+    ...{ configFile: false, root: from('.'), logLevel: 'warn' },
+    build: {
+      ...{ write: false, target: 'es2020' },
+      lib: { entry: from('src/opener/open.ts'), formats: ['iife'], name: 'leatOpener' },
+    },
+  });
+  const [first] = Array.isArray(built) ? built : [];
+  if (first?.output[0].type !== 'chunk') throw new Error('no opener was made');
+  return first.output[0].code.trim();
+}
 
 const hashOf = (code: string): string => `'sha256-${createHash('sha256').update(code).digest('base64')}'`;
 
-/** Puts style and script into the one file: the script deflated, and allowed by its hash. */
+/** Puts the script into the one file, packed. */
 const oneFile = (): Plugin => ({
   name: 'leat-one-file',
   enforce: 'pre',
   resolveId: (id) => (id === 'virtual:leat' ? '\0leat' : undefined),
   load: (id) => (id === '\0leat' ? shippedFiles() : undefined),
-  generateBundle(_, bundle) {
+  async generateBundle(_, bundle) {
     const script = Object.values(bundle).find((each) => each.type === 'chunk');
     if (script?.type !== 'chunk') throw new Error('no script was made');
     const code = script.code.trim();
+    const opener = await openerCode();
     const policy = [
       "default-src 'none'",
       `script-src ${hashOf(opener)} ${hashOf(code)}`,
@@ -54,7 +52,9 @@ const oneFile = (): Plugin => ({
       "base-uri 'none'",
       "form-action 'none'",
     ].join('; ');
-    const packed = deflateSync(code, { level: 9 }).toString('base64');
+    const bytes = new Uint8Array(compress(Buffer.from(code), 9));
+    if (new TextDecoder().decode(unpack(bytes)) !== code) throw new Error('the script is not unpacked as it was packed');
+    const packed = Buffer.from(bytes).toString('base64');
     const html = readFileSync(from('page.html'), 'utf8')
       .replace('<!--policy-->', () => `<meta http-equiv="Content-Security-Policy" content="${policy}">`)
       .replace(
@@ -77,5 +77,9 @@ export default defineConfig({
     modulePreload: false,
     lib: { entry: from('src/main.tsx'), formats: ['iife'], name: 'leatPage', fileName: 'leat' },
   },
-  define: { 'process.env.NODE_ENV': '"production"' },
+  // A worker, which runs the same script, has no window: the editor asks for this as it is loaded.
+  define: {
+    'process.env.NODE_ENV': '"production"',
+    'window.ResizeObserver': 'globalThis.ResizeObserver',
+  },
 });

@@ -21,6 +21,7 @@ export const slowFiles: readonly string[] = [
   'tests/product/logs/unkind/unkind.test.ts',
   'tests/product/packages/install.test.ts',
   'tests/product/page/page.test.ts',
+  'tests/product/page/views.test.ts',
   'tests/product/report/browser.test.ts',
   'tests/product/trust/interrupted.test.ts',
   'tests/product/trust/killed.test.ts',

@@ -2,8 +2,8 @@ export const words = {
   file: 'drought',
   title: '07 · Drought',
   question: 'The council rations water. What happens in a system that loses more than it may refill?',
-  intro: `<p>What evaporates leaves its salt behind. The level falls in one place only: the sump. The invented sump holds 400 L
-    over a pump that sucks air at 100 L. The system loses some 20 L a day; from the first day on, top-up is held to 15 L a
+  intro: `<p>What evaporates leaves its salt behind. The level falls in one place only: the sump. The invented sump, of 500 L,
+    holds 400 L at its float; its pump sucks air when 100 L are left. The system loses some 20 L a day; from the first day on, top-up is held to 15 L a
     day.</p>`,
   ask: 'Which comes first?',
   choices: [

@@ -20,7 +20,7 @@ antes las hojas de trabajo; las respuestas están en una página aparte.</p>
 <h2>Qué medir ese mismo día en el invernadero</h2>
 <ul>
 <li>Temperatura del agua, por la mañana y a mediodía, en el estanque y en la cama.</li>
-<li>TAN, nitrito y nitrato en el estanque; anotar si el kit cuenta el nitrógeno o el ion entero.</li>
+<li>Amonio, nitrito y nitrato en el estanque; anotar si el kit cuenta el nitrógeno o el ion entero.</li>
 <li>Alcalinidad (dureza de carbonatos) y pH, los dos, en el sumidero.</li>
 <li>El alimento dado hoy, pesado, y la proteína que indica el saco.</li>
 <li>El nivel del sumidero, dos veces, con algunas horas entre medias y la reposición cerrada: ¿cuánto se evapora?</li>

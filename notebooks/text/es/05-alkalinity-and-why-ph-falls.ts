@@ -21,9 +21,9 @@ export const words = {
     'El pH es lo que dejan el ácido y la base, y con el alimento llega ácido cada día.',
   ],
   shown: `<p>La alcalinidad baja desde el primer día. La mitad de sus {start} meq/L se ha ido el <strong>día {half}</strong>: ese era el
-    aviso. El TAN pasa de {guide} mg N/L, la guía, el <strong>día {late}</strong>, {warned} días después. El pH pierde {slow} en los cinco días
+    aviso. El amonio pasa de {guide} mg N/L, la guía, el <strong>día {late}</strong>, {warned} días después. El pH pierde {slow} en los cinco días
     que siguen al primero y {fast} en los cinco que siguen al séptimo, cuando queda poca. Donde se gasta la alcalinidad, a las bacterias
-    les falta carbono inorgánico, pues casi todo está en ella, y el ácido las frena: el TAN sube a {tan} mg N/L el día {tan-day}.</p>
+    les falta carbono inorgánico, pues casi todo está en ella, y el ácido las frena: el amonio sube a {tan} mg N/L el día {tan-day}.</p>
     <p>La imagen de abajo dice quién da la base. Lo que sedimenta respira nitrato donde no tiene oxígeno, y cada nitrógeno que sale así
     devuelve la mitad de la base que costó hacer nitrato. El lodo crece; el nitrato está en lo más alto el día {nitrate-day}, y el pH
     en lo más bajo el <strong>día {ph-day}</strong>, con {ph-low}. Desde entonces el nitrato baja y el pH sube, hasta {ph-end} el día
@@ -34,11 +34,11 @@ export const words = {
     alkalinity: { label: 'Alcalinidad del agua de red', unit: 'mg/L como CaCO₃' },
     air: { label: 'Dióxido de carbono en el aire del invernadero', unit: 'ppm' },
   },
-  changed: `<p>pH mínimo {lowest} el día {lowest-day}. Al final: alcalinidad {alkalinity} meq/L, pH {end}, TAN {tan} mg N/L.</p>`,
+  changed: `<p>pH mínimo {lowest} el día {lowest-day}. Al final: alcalinidad {alkalinity} meq/L, pH {end}, amonio {tan} mg N/L.</p>`,
   wrong: [
     'Dosificar para llegar a un pH: el mismo pH puede esconder alcalinidades muy distintas. Cuánto dióxido de carbono queda en el agua depende de los difusores y del aire del invernadero: ciérrelo por la noche, y el pH es menor con la misma alcalinidad. Mida los dos.',
-    'Subir el pH deprisa cuando hay mucho TAN convierte el amonio inofensivo en amoníaco venenoso.',
-    'Seguir dosificando cuando el nitrato baja: también el lodo da base, el pH pasa de 8, y ahí una parte mayor del TAN es venenosa.',
+    'Subir el pH deprisa cuando hay mucho amonio convierte el inofensivo en amoníaco venenoso.',
+    'Seguir dosificando cuando el nitrato baja: también el lodo da base, el pH pasa de 8, y ahí una parte mayor del amonio es venenosa.',
     'Vaciar los sólidos sedimentados, que es bueno para muchas cosas, y olvidar que su base se va con ellos.',
     'Este modelo no tiene fosfato ni ácidos orgánicos. La cal se disuelve y precipita en él, aunque no se sabe bien con qué rapidez: véase el caso <code>limestone</code>.',
   ],
@@ -66,7 +66,7 @@ export const words = {
     nitrate: 'nitrato',
     lowForFish: 'bajo para los peces',
     half: 'gastada la mitad: el aviso',
-    late: 'TAN sobre la guía',
+    late: 'amonio sobre la guía',
     never: '(nunca)',
     lowest: 'mínimo',
     highest: 'máximo',

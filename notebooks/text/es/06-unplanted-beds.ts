@@ -2,7 +2,7 @@ export const words = {
   file: 'camas',
   title: '06 · Camas sin plantar',
   question:
-    'Las plántulas se retrasan y las camas quedan vacías. ¿Qué avisa primero: el nitrato, el TAN o la alcalinidad?',
+    'Las plántulas se retrasan y las camas quedan vacías. ¿Qué avisa primero: el nitrato, el amonio o la alcalinidad?',
   intro: `<p>El sistema inventado tiene 4 m² de cama flotante con agua blanda y recibe 80 g de alimento al día; las camas están plantadas o
     vacías los 90 días enteros. Nadie saca lo que sedimenta.</p>`,
   ask: 'Todas las camas están vacías 90 días y ningún cultivo toma nitrato. ¿Cómo evoluciona?',
@@ -19,7 +19,7 @@ export const words = {
   shown: `<p>El nitrato está en lo más alto el día {nitrate-day}, con {nitrate-high} mg/L, y termina en {end}: para entonces las bacterias de
     los sólidos sedimentados respiran más del que hace el biofiltro. Por eso un nitrato que no se mueve no dice nada del cultivo.</p>
     <p>Con un kit de pasos de 5 mg/L el nitrato distingue lo vacío de lo plantado desde el día {nitrate-told}; con un kit de alcalinidad de
-    gotas de 0,36 meq/L, desde el día {alkalinity-told}. Al final, frente a las camas plantadas, el TAN difiere un {tan-change} %, el
+    gotas de 0,36 meq/L, desde el día {alkalinity-told}. Al final, frente a las camas plantadas, el amonio difiere un {tan-change} %, el
     nitrato un {nitrate-change} %, la alcalinidad un {alkalinity-change} %. El cultivo mismo apenas devuelve base: bebe, y el agua de red que
     repone lo bebido trae base.</p>`,
   sliders: {
@@ -27,7 +27,7 @@ export const words = {
     feed: { label: 'Alimento', unit: 'g/d' },
     base: { label: 'Bicarbonato de potasio', unit: 'g/semana' },
   },
-  changed: `<p>Después de 90 días: nitrato {nitrate} mg/L, alcalinidad {alkalinity} meq/L, pH {pH}, TAN {tan} mg N/L.</p>`,
+  changed: `<p>Después de 90 días: nitrato {nitrate} mg/L, alcalinidad {alkalinity} meq/L, pH {pH}, amonio {tan} mg N/L.</p>`,
   wrong: [
     'Leer solo el nitrato. Cuando se acaba la alcalinidad, el amonio ya no se convierte en nitrato, y el nitrato parece mejor de lo que es. Y donde el lodo es grueso, el nitrato es bajo se dé el alimento que se dé.',
     'Tomar ese lodo por un filtro: nadie sabe cuánto dura, y lo que hace con el oxígeno está solo en parte en el modelo.',

@@ -3,8 +3,8 @@ export const words = {
   title: '07 · Sequía',
   question:
     'El ayuntamiento raciona el agua. ¿Qué pasa en un sistema que pierde más de lo que puede reponer?',
-  intro: `<p>Lo que se evapora deja atrás su sal. El nivel baja en un solo sitio: el sumidero. El sumidero inventado tiene 400 L sobre una
-    bomba que aspira aire a los 100 L. El sistema pierde unos 20 L al día; desde el primer día la reposición se limita a 15 L al
+  intro: `<p>Lo que se evapora deja atrás su sal. El nivel baja en un solo sitio: el sumidero. El sumidero inventado, de 500 L,
+    tiene 400 L a la altura de la boya; su bomba aspira aire cuando quedan 100 L. El sistema pierde unos 20 L al día; desde el primer día la reposición se limita a 15 L al
     día.</p>`,
   ask: '¿Qué llega primero?',
   choices: [
@@ -20,7 +20,7 @@ export const words = {
     'Cada día faltan unos litros, y el sumidero es pequeño.',
   ],
   shown: `<p>La bomba aspira aire el día {trip}. Cada pocos días se ha juntado agua bastante para arrancarla, y enseguida vuelve a aspirar
-    aire. Así el estanque no tiene biofiltro, y el TAN sube a {tan} mg N/L. El cloruro no pasa de {chloride} mg/L; la lechuga soporta
+    aire. Así el estanque no tiene biofiltro, y el amonio sube a {tan} mg N/L. El cloruro no pasa de {chloride} mg/L; la lechuga soporta
     {limit}.</p>`,
   sliders: {
     cap: { label: 'Reposición permitida', unit: 'L/d' },
@@ -29,7 +29,7 @@ export const words = {
   },
   runs: '<p>La bomba funciona los 90 días.</p>',
   trips: '<p>La bomba aspira aire el día {trip-now}.</p>',
-  changed: `<p>TAN máximo {tan} mg N/L; el cloruro termina en {chloride} mg/L. El último día el sistema pierde {loss} L.</p>`,
+  changed: `<p>Amonio máximo {tan} mg N/L; el cloruro termina en {chloride} mg/L. El último día el sistema pierde {loss} L.</p>`,
   wrong: [
     'Un estanque lleno engaña: los rebosaderos mantienen llenos el estanque y las camas mientras el sumidero se seca.',
     'Reponer con agua salada de pozo: entonces el cloruro sube sin fin.',
@@ -46,7 +46,7 @@ export const words = {
     'sumidero, L',
     'ET₀, mm/d',
     'la bomba aspira aire, día',
-    'TAN máximo, mg N/L',
+    'amonio máximo, mg N/L',
   ],
   labels: {
     air: 'la bomba aspira aire',
@@ -54,9 +54,9 @@ export const words = {
     inlet: 'toma de la bomba',
     sumpChart: 'Agua en el sumidero',
     sumpUnit: 'sumidero, L',
-    ammoniaChart: 'TAN en el estanque',
-    ammoniaUnit: 'TAN, mg N/L',
-    ammonia: 'TAN',
+    ammoniaChart: 'Amonio en el estanque',
+    ammoniaUnit: 'amonio, mg N/L',
+    ammonia: 'amonio',
     chlorideChart: 'Cloruro en el estanque',
     chlorideUnit: 'cloruro, mg/L',
     chloride: 'cloruro',

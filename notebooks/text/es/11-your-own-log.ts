@@ -26,7 +26,7 @@ export const words = {
     seeded: { label: 'Biopelícula al comienzo', unit: '% de un biofiltro lleno' },
     temperature: { label: 'Agua', unit: '°C' },
   },
-  changed: `<p>Desajuste: TAN {ammonia}, nitrito {nitrite}, nitrato {nitrate} mg N/L; solo cuenta lo que queda fuera del paso del kit. El
+  changed: `<p>Desajuste: amonio {ammonia}, nitrito {nitrite}, nitrato {nitrate} mg N/L; solo cuenta lo que queda fuera del paso del kit. El
     nitrito del modelo tiene su pico el día {day}, con {high} mg N/L.</p>`,
   fit: `<h2>Deje que lo ajuste la biblioteca</h2><p>Busca los tres valores que hacen más verosímiles las lecturas, dice con qué precisión los conoce
     el registro, y cuáles dos no puede distinguir. Después, otra vez para quien tiene un termómetro y conoce la temperatura.</p>`,
@@ -48,15 +48,15 @@ export const words = {
     'alimento, g/d',
     'biopelícula, %',
     'agua, °C',
-    'desajuste TAN',
+    'desajuste amonio',
     'desajuste nitrito',
     'desajuste nitrato',
   ],
   labels: {
     log: 'El registro',
     model: 'modelo',
-    ammoniaChart: 'TAN, registro y modelo',
-    ammoniaUnit: 'TAN, mg N/L',
+    ammoniaChart: 'Amonio, registro y modelo',
+    ammoniaUnit: 'amonio, mg N/L',
     nitriteChart: 'Nitrito, registro y modelo',
     nitriteUnit: 'nitrito, mg N/L',
     nitrateChart: 'Nitrato, registro y modelo',

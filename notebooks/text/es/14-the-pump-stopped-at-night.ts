@@ -9,7 +9,7 @@ export const words = {
   guess: { label: 'Mi predicción', unit: 'h' },
   shown: `<p>Después de {hours} h está por debajo de {limit} mg/L, y en lo más bajo, en {lowest}: el {dead} % de los peces muere antes de la
     mañana. Los peces siguen respirando, y solo la superficie quieta trae oxígeno. Si se hubiera parado solo la bomba y el aire hubiera
-    seguido, el oxígeno no habría bajado de {pump} mg/L; el TAN llegaría a {pump-tan} mg N/L, y moriría el {pump-dead} %. La falta de oxígeno mata en
+    seguido, el oxígeno no habría bajado de {pump} mg/L; el amonio llegaría a {pump-tan} mg N/L, y moriría el {pump-dead} %. La falta de oxígeno mata en
     horas, el amoníaco tarda días: lo que no debe pararse es el aire.</p>`,
   sliders: {
     hours: { label: 'La luz falta durante', unit: 'h' },
@@ -18,7 +18,7 @@ export const words = {
   },
   never: '<p>El oxígeno no baja nunca de 3 mg/L.</p>',
   passes: '<p>El oxígeno baja de 3 mg/L {passed} h después del corte.</p>',
-  changed: `<p>Oxígeno mínimo {lowest} mg/L, TAN máximo {tan} mg N/L; al final viven {left} de {fish} peces.</p>`,
+  changed: `<p>Oxígeno mínimo {lowest} mg/L, amonio máximo {tan} mg N/L; al final viven {left} de {fish} peces.</p>`,
   wrong: [
     'Un solo enchufe para la bomba y el aire. Dos circuitos, una batería para el aire, una alarma que llame a un teléfono.',
     'Dar de comer tarde: un pez recién alimentado respira más durante horas. El modelo respira por días y no lo muestra.',
@@ -36,8 +36,8 @@ export const words = {
     oxygenChart: 'Oxígeno en el estanque alrededor del corte',
     oxygenNow: 'Oxígeno en el estanque con lo que usted eligió',
     oxygenUnit: 'oxígeno, mg/L',
-    ammoniaChart: 'TAN en el estanque alrededor del corte',
-    ammoniaUnit: 'TAN, mg N/L',
+    ammoniaChart: 'Amonio en el estanque alrededor del corte',
+    ammoniaUnit: 'amonio, mg N/L',
     hours: 'horas desde que se fue la luz',
     both: 'sin bomba ni aire',
     pump: 'solo sin bomba',

@@ -19,7 +19,7 @@ export const words = {
     'Una de ellas sí: pregúntese por dónde se va el agua.',
   ],
   shown: `<p>El sistema plantado pierde hasta {before} L al día, con las camas vacías {after}: menos que los {ration} que llegan, así que el
-    sumidero vuelve a llenarse. Dar la mitad del alimento no ahorra agua. No es inútil: si la bomba se para de todos modos, el TAN llega
+    sumidero vuelve a llenarse. Dar la mitad del alimento no ahorra agua. No es inútil: si la bomba se para de todos modos, el amonio llega
     a {tan-halved} mg N/L en lugar de {tan-none}. Así que: barbecho por el agua, menos alimento por el riesgo, y las dos cosas antes de que
     el sumidero esté bajo, no después.</p>`,
   sliders: {
@@ -30,7 +30,7 @@ export const words = {
   },
   runs: '<p>La bomba funciona todo el verano.</p>',
   trips: '<p>La bomba aspira aire el día {trip}.</p>',
-  changed: `<p>TAN máximo {tan} mg N/L, nitrato al final {nitrate} mg N/L. El último día se pierden {loss} L.</p>`,
+  changed: `<p>Amonio máximo {tan} mg N/L, nitrato al final {nitrate} mg N/L. El último día se pierden {loss} L.</p>`,
   wrong: [
     'Esperar. Cada día de espera cuesta lo que hará falta en el mes más seco.',
     'Rellenar con agua de un pozo que nadie ha analizado: la sal se queda cuando el agua se va.',
@@ -48,7 +48,7 @@ export const words = {
     'barbecho desde el día',
     'alimento, %',
     'la bomba aspira aire, día',
-    'TAN máximo, mg N/L',
+    'amonio máximo, mg N/L',
   ],
   labels: {
     inlet: 'toma de la bomba',
@@ -65,7 +65,7 @@ export const words = {
     compared: 'Una sola cosa hecha el día 30',
     trip: 'la bomba aspira aire, día',
     loss: 'pérdida al final, L/d',
-    tan: 'TAN máximo, mg N/L',
+    tan: 'amonio máximo, mg N/L',
     nitrate: 'nitrato al final, mg N/L',
   },
 } as const;

@@ -18,7 +18,7 @@ export const words = {
     perArea: { label: 'Alimento por m² de cama', unit: 'g/d' },
     et0: { label: 'Evaporación al aire libre (ET₀)', unit: 'mm/d' },
   },
-  changed: `<p>Cuatro cuentas hacen una granja; la simulación dice si vive. Si dice que falta agua, tome menos metros cuadrados. TAN máximo
+  changed: `<p>Cuatro cuentas hacen una granja; la simulación dice si vive. Si dice que falta agua, tome menos metros cuadrados. Amonio máximo
     {tan} mg N/L, nitrato al final {nitrate} mg N/L, pérdida máxima {loss} L al día.</p>`,
   plan: `<h2>Deje que la planifique la biblioteca</h2><p>La búsqueda prueba a la vez camas y peces (estanque y biofiltro en proporción) y se queda con lo
     que da la mayor cosecha sin que nada dañe a los peces, al agua ni al cultivo. Tarda un minuto; usa el agua del control de arriba, con 5 mm
@@ -54,8 +54,8 @@ export const words = {
     filter: 'soportes en el biofiltro',
     planIt: 'Planificar',
     plannedFile: 'una granja planificada',
-    poisonChart: 'TAN y nitrito en el estanque',
-    ammonia: 'TAN',
+    poisonChart: 'Amonio y nitrito en el estanque',
+    ammonia: 'amonio',
     nitrite: 'nitrito',
     nitrateChart: 'Nitrato en el sumidero',
     nitrateUnit: 'nitrato, mg N/L',

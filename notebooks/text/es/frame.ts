@@ -53,7 +53,7 @@ export const names = {
   filter: 'biofiltro',
   bed: 'cama',
   sump: 'sumidero',
-  pump: 'bomba',
+  pump: 'principal',
   tap: 'red',
   fish: 'tilapia',
   crop: 'lechuga',

@@ -6,8 +6,8 @@ import { serveEngine, type EnginePort } from './engine/engine.js';
 import { openSearch } from './engine/searches.js';
 import { keptBundle } from './files/kept.js';
 import { bundleIn } from './files/link.js';
-import { beginWith, openBundle, take, warm } from './state/actions.js';
-import { language, text, trouble, words } from './state/state.js';
+import { beginWith, look, openBundle, take, warm } from './state/actions.js';
+import { display, language, text, trouble, words } from './state/state.js';
 import { style } from './style.js';
 import { App } from './view/app.js';
 
@@ -33,10 +33,18 @@ function openPage(): void {
     if (kept !== undefined) openBundle(kept);
     else void beginWith('glasshouse');
   }
+  root.replaceChildren();
   render(<App />, root);
   effect(() => {
     document.documentElement.lang = language.value;
     document.title = words.value.title;
+  });
+  // What the drawing says is said anew.
+  let shown = display.peek();
+  effect(() => {
+    if (display.value === shown) return;
+    shown = display.value;
+    look(0);
   });
   addEventListener('hashchange', openLinked);
   addEventListener('dragover', (event) => {
@@ -59,7 +67,7 @@ function openPage(): void {
     },
     { capture: true },
   );
-  // The editor draws only the lines in view: what is printed is written out.
+  // The editor scrolls: what is printed is written out.
   addEventListener('beforeprint', () => {
     const printed = document.querySelector('pre.printed');
     if (printed !== null) printed.textContent = text.value;

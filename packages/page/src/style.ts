@@ -1,7 +1,9 @@
+import completing from 'prism-code-editor/autocomplete.css?inline';
+import editing from 'prism-code-editor/layout.css?inline';
 import { pageStyle } from '@leat/view/report';
 
 /** The look of the page: that of a report, with what is pressed and typed. Sizes are logical, so that it turns for right-to-left. */
-export const style = `${pageStyle}
+export const style = `${pageStyle}${editing}${completing}
 body{font-family:system-ui,sans-serif}
 header{padding-block-start:1.2rem;max-inline-size:100rem}
 label.button{margin-block-start:.6rem}
@@ -21,27 +23,31 @@ select,input:not([type=checkbox]):not([type=range]){background:var(--paper);bord
 label select{display:block;inline-size:100%}
 input[type=checkbox]{inline-size:1.4rem;block-size:1.4rem;margin-inline-end:.5rem;flex:none}
 input[type=range]{min-block-size:44px;flex:1 1 14rem}
-label.check{display:inline-flex;align-items:center;min-block-size:44px;flex-wrap:wrap;margin-inline-end:1rem}
-label.check small{flex-basis:100%}
+label.check{display:inline-grid;grid-template-columns:auto minmax(0,1fr);align-items:center;min-block-size:44px;margin-inline-end:1rem}
+label.check small{grid-column:2}
 small{color:var(--soft)}
 .row{display:flex;flex-wrap:wrap;gap:.7rem;align-items:end;margin-block:.7rem}
-.row label:not(.check){flex:0 1 auto;min-inline-size:0}
+.row label:not(.check){display:flex;flex-direction:column;flex:0 1 auto;min-inline-size:0}
 .row.slider{align-items:center}
 .amount{display:inline-flex;gap:.4rem;align-items:center}
 .amount input,.months input{inline-size:7.5rem}
 .file{font-family:ui-monospace,monospace;color:var(--soft);margin-block:0}
 .editor{border:1px solid var(--soft);border-radius:6px;overflow:hidden;font-size:.9rem}
-.editor .cm-editor{max-block-size:34rem;background:var(--paper)}
-.editor .cm-scroller{overflow:auto;font-family:ui-monospace,monospace}
-.editor .cm-gutters{background:var(--card);color:var(--soft);border:0}
-.editor .cm-activeLine,.editor .cm-activeLineGutter{background:var(--card)}
-.editor .cm-cursor{border-inline-start-color:var(--ink)}
-.editor .cm-content{caret-color:var(--ink)}
-.cm-tooltip{background:var(--card)!important;color:var(--ink);border:1px solid var(--soft)!important;max-inline-size:min(36rem,90vw)}
-.cm-tooltip .meaning,.cm-completionInfo{padding:.5rem .7rem;font-size:.9rem}
-.cm-tooltip-autocomplete ul li[aria-selected]{background:var(--water)!important;color:var(--paper)!important}
+.editor:focus-within{outline:3px solid var(--water);outline-offset:2px}
+.prism-code-editor{--pce-bg:var(--paper);--pce-cursor:var(--ink);--pce-line-number:var(--soft);--pce-selection:color-mix(in srgb,var(--water) 30%,transparent);--pce-bg-highlight:var(--card);--pce-widget-border:var(--soft);--pce-widget-bg:var(--card);--pce-widget-color-active:var(--ink);--pce-ac-match:var(--water);color:var(--ink);max-block-size:34rem;font-family:ui-monospace,monospace}
+.prism-code-editor .key{color:var(--water)}
+.prism-code-editor .comment{color:var(--soft);font-style:italic}
+.pce-line.fault{background:color-mix(in srgb,var(--limit) 14%,transparent);text-decoration:underline wavy var(--limit)}
+.pce-line.fault:before{background:var(--limit);color:var(--paper)!important;font-weight:700;text-decoration:none}
+.pce-ac-tooltip ul{margin:0}
+.pce-ac-row button{min-block-size:0}
+.pce-ac-row[aria-selected]{background:var(--water);color:var(--paper)}
+.pce-ac-row[aria-selected] .pce-ac-label span{color:inherit;font-weight:700}
+.pce-ac-docs{padding:.5rem .7rem;font-family:system-ui,sans-serif}
+.pce-hover-tooltip{background:var(--card);color:var(--ink);border:1px solid var(--soft);border-radius:4px;overflow:auto;white-space:normal;font-family:system-ui,sans-serif;pointer-events:auto;user-select:text}
+.meaning{padding:.5rem .7rem}
 .faults ul{padding-inline-start:0;list-style:none;margin:0}
-.faults button{color:var(--bad,inherit)}
+.faults button{color:var(--limit)}
 .files ul{list-style:none;padding:0}
 .files li{display:flex;flex-wrap:wrap;align-items:center;gap:.3rem}
 .bar{position:sticky;inset-block-end:0;background:var(--paper);padding-block:.6rem;display:flex;flex-wrap:wrap;gap:.7rem;align-items:center;border-block-start:1px solid var(--grid);z-index:5}
@@ -60,9 +66,9 @@ progress{accent-color:var(--water)}
 .card h3{margin:0}
 .asked{padding-block:.6rem}
 .asked pre{overflow:auto;background:var(--card);padding:.6rem}
-.pair-chart svg{max-inline-size:40rem;block-size:auto;inline-size:100%}
+.pair-chart svg{max-inline-size:26rem;block-size:auto;inline-size:100%}
 figure.system{margin-inline:0}
 .printed{display:none}
 .dropping{outline:4px dashed var(--water);outline-offset:-8px}
-@media print{.bar,.row button,.row input[type=range],header .row,.editor,#form,#files,.button,.files,section[aria-labelledby=sliders],section[aria-labelledby=ask],section[aria-labelledby=begin]{display:none!important}.printed{display:block;white-space:pre-wrap;font-size:.75rem}main{display:block}}
+@media print{.bar,.row button,.row input[type=range],header .row,.editor,#form,#files,.button,.files,section[aria-labelledby=sliders],section[aria-labelledby=ask],section[aria-labelledby=begin]{display:none!important}.printed{display:block;white-space:pre-wrap;font-size:.75rem}main{display:flex;flex-direction:column}.own{order:1}}
 `;

@@ -25,12 +25,14 @@ export function ranInNode(text: string): Run {
 export function numberInNode(run: Run, statistic: string, series: string): number {
   const values = [...seriesOf(run, series).values];
   const highest = values.reduce((most, value) => (value > most ? value : most), -Infinity);
+  const lowest = values.reduce((least, value) => (value < least ? value : least), Infinity);
   const known: Readonly<Record<string, number>> = {
     first: values[0],
     last: values.at(-1) ?? Number.NaN,
     highest,
-    lowest: values.reduce((least, value) => (value < least ? value : least), Infinity),
+    lowest,
     'day-of-highest': run.samples[values.indexOf(highest)].time,
+    'day-of-lowest': run.samples[values.indexOf(lowest)].time,
   };
   if (!(statistic in known)) throw new RangeError(`no statistic ${statistic}`);
   return known[statistic];

@@ -46,9 +46,7 @@ export async function openPage(
 
 /** Puts a text into the editor in place of all that stands there. */
 export async function typeSystem(page: Page, text: string): Promise<void> {
-  await page.click('.cm-content');
-  await page.keyboard.press('Control+A');
-  await page.keyboard.insertText(text);
+  await page.fill('.editor textarea', text);
 }
 
 /** Gives files to the page as its button does. */

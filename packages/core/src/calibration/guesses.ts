@@ -24,7 +24,7 @@ export type HabitName = (typeof habitNames)[number];
 export const guessNames: readonly GuessName[] = ['model', 'returning', ...habitNames];
 
 /** The name of one of `guessNames`. */
-export type GuessName = 'model' | 'returning' | HabitName;
+export type GuessName = 'model' | 'returning' | 'level' | 'last' | 'month';
 
 /** A value by each way, on the scale of the kit. */
 export type Guesses = Readonly<Record<GuessName, number>>;

@@ -3,6 +3,8 @@ import { isPair, isScalar, parseDocument, visit } from 'yaml';
 /** A number of a text, where it stands. */
 export interface TextNumber {
   readonly path: string;
+  /** The file that it stands in, where that is one which the system includes. */
+  readonly file?: string;
   readonly value: number;
   /** As it is written behind the number; empty where there is none. */
   readonly unit: string;

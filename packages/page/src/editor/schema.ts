@@ -4,6 +4,8 @@ import { scenarioJsonSchema } from '@leat/core';
 /** A part of the schema, as far as help is taken from it. */
 interface Part {
   readonly description?: string;
+  readonly minimum?: number;
+  readonly maximum?: number;
   readonly properties?: Readonly<Record<string, Part>>;
   readonly additionalProperties?: Part | boolean;
   readonly items?: Part;
@@ -33,8 +35,8 @@ let whole: Part | undefined;
 
 /** The schema of a whole system file, made when help is first asked for. */
 function schema(): Part {
-  const { $defs } = scenarioJsonSchema() as { readonly $defs: { readonly whole: Part } };
-  return (whole ??= $defs.whole);
+  const { definitions } = scenarioJsonSchema() as { readonly definitions: { readonly whole: Part } };
+  return (whole ??= definitions.whole);
 }
 
 const partsAt = (path: readonly string[]): readonly Part[] =>
@@ -66,11 +68,16 @@ export function valuesAt(path: readonly string[]): readonly string[] {
   ];
 }
 
-/** What a path means: its meaning, unit, range and default. */
-export const meaningAt = (path: readonly string[]): string =>
-  partsAt(path)
+/** What a path means: its meaning, unit, range and default. A plain number has its range beside its meaning. */
+export function meaningAt(path: readonly string[]): string {
+  const found = partsAt(path)
     .flatMap(waysOf)
-    .find(({ description }) => description !== undefined)?.description ?? '';
+    .find(({ description }) => description !== undefined);
+  if (found === undefined) return '';
+  const { description = '', minimum, maximum } = found;
+  const isTold = minimum === undefined || maximum === undefined || description.includes('range:');
+  return isTold ? description : `${description}; range: ${String(minimum)} to ${String(maximum)}`;
+}
 
 const keyOf = /^(\s*(?:-\s+)*)(?:"([^"]*)"|'([^']*)'|([^\s:#"'][^:#]*?))\s*:(?:\s|$)/;
 

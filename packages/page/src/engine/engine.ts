@@ -1,8 +1,16 @@
 // The engine: reads, draws and runs a system in a worker of the page.
-import { InputError, openModel, simulate, type OpenModel, type ScenarioReading } from '@leat/core';
+import {
+  InputError,
+  openModel,
+  simulate,
+  type OpenModel,
+  type Scenario,
+  type ScenarioReading,
+} from '@leat/core';
 import { openWith, type ReferencedFiles } from '@leat/core/tasks';
 import { accountOf } from '@leat/view/documents';
 import { drawnSystem, summarize } from '@leat/view/report';
+import { displayOf, type DisplayChoice } from '@leat/view/text';
 import type { Ask, Looked, Ran, Told } from './protocol.js';
 
 /** Where the engine hears and tells: the global of its worker. */
@@ -23,13 +31,20 @@ export function readingOf(texts: ReferencedFiles): ScenarioReading {
   }).reading;
 }
 
-function lookedAt(texts: ReferencedFiles): Looked {
+/** The first day of a system alone, with what is done on it. */
+const firstDay = (scenario: Scenario): Scenario => ({
+  ...scenario,
+  days: Math.min(1, scenario.days),
+  actions: scenario.actions.filter(({ at }) => at < Math.min(1, scenario.days)),
+});
+
+function lookedAt(texts: ReferencedFiles, how: DisplayChoice): Looked {
   const reading = readingOf(texts);
   const { scenario, notes } = reading;
   const looked = { title: scenario.title, notes };
   try {
-    const { model } = openModel({ ...reading, scenario: { ...scenario, days: 1 } }, { closureDraws: 0 });
-    return { ...looked, drawn: drawnSystem(simulate(model)) };
+    const { model } = openModel({ ...reading, scenario: firstDay(scenario) }, { closureDraws: 0 });
+    return { ...looked, drawn: drawnSystem(simulate(model), displayOf(how)) };
   } catch {
     // A system whose first day does not run is told of by its run.
     return looked;
@@ -64,14 +79,14 @@ function ranOf(texts: ReferencedFiles, onDay: (day: number, days: number) => voi
 /** Does what the page asks, one after another; faults of a file go back as they are. */
 export function serveEngine(port: EnginePort): void {
   port.addEventListener('message', ({ data }) => {
-    const { id, kind, texts } = data;
+    const { id, texts } = data;
     const onDay = (day: number, days: number): void => {
       port.postMessage({ kind: 'day', id, day, days });
     };
     try {
-      switch (kind) {
+      switch (data.kind) {
         case 'look':
-          port.postMessage({ kind: 'looked', id, looked: lookedAt(texts) });
+          port.postMessage({ kind: 'looked', id, looked: lookedAt(texts, data.how) });
           break;
         case 'run':
           port.postMessage({ kind: 'ran', id, ran: ranOf(texts, onDay) });

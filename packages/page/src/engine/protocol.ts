@@ -1,10 +1,17 @@
 import type { Fault, Run, RunAccount } from '@leat/core';
 import type { ReferencedFiles } from '@leat/core/tasks';
 import type { RunSummary, SystemSummary } from '@leat/view/report';
+import type { DisplayChoice } from '@leat/view/text';
 
 /** What the page asks of its engine. */
 export type Ask =
-  | { readonly kind: 'look'; readonly id: number; readonly texts: ReferencedFiles }
+  | {
+      readonly kind: 'look';
+      readonly id: number;
+      readonly texts: ReferencedFiles;
+      /** How the drawing says what it says. */
+      readonly how: DisplayChoice;
+    }
   | { readonly kind: 'run'; readonly id: number; readonly texts: ReferencedFiles }
   | { readonly kind: 'try'; readonly id: number; readonly texts: ReferencedFiles };
 

@@ -1,6 +1,6 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { type LogTable, sheetParts, sheetTable } from '@leat/core';
-import { readSheet } from 'read-excel-file/web-worker';
+import { readSheet } from 'read-excel-file/universal';
 
 /** Largest spreadsheet as a file and unpacked, bytes. */
 const most = { packed: 8 * 2 ** 20, unpacked: 128 * 2 ** 20 };

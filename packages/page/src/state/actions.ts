@@ -1,6 +1,7 @@
 // What a reader may ask of the page.
 import { batch } from '@preact/signals';
 import { describeFault, InputError } from '@leat/core';
+import type { ReferencedFiles } from '@leat/core/tasks';
 import { shipped } from 'virtual:leat';
 import { Engine, searchWorkers, startSearch } from '../engine/workers.js';
 import type { Watch } from '../engine/searches.js';
@@ -24,11 +25,12 @@ let lookTimer: ReturnType<typeof setTimeout> | undefined;
 let looking = 0;
 
 /** Reads the system once typing rests, while runs go on. */
-function look(after = 300): void {
+export function look(after = 300): void {
   clearTimeout(lookTimer);
   lookTimer = setTimeout(() => {
     const now = ++looking;
-    checker.ask({ kind: 'look', texts: state.textsOf() }, (told) => {
+    const how = { language: state.language.value, units: state.units.value };
+    checker.ask({ kind: 'look', texts: state.textsOf(), how }, (told) => {
       if (now !== looking) return;
       batch(() => {
         state.faults.value = told.kind === 'faults' ? told.faults : [];
@@ -144,13 +146,21 @@ export async function compareWith(name: string): Promise<void> {
 let waiting: (() => void) | undefined;
 let turning = false;
 
+/** The system with another value of a number, in its own text or in a file that it includes. */
+function textsWith(number: TextNumber, value: number): ReferencedFiles {
+  const { file } = number;
+  if (file === undefined) return state.textsOf(withNumber(state.text.value, number, value));
+  const texts = state.textsOf();
+  const own = withNumber(texts.beside.get(file) ?? '', number, value);
+  return { ...texts, beside: new Map([...texts.beside, [file, own]]) };
+}
+
 /** Turns a number of the text: the run follows, the last place of the slider first. */
 export function turn(number: TextNumber, value: number): void {
   state.turned.value = { number, value };
   const ask = (): void => {
     turning = true;
-    const texts = state.textsOf(withNumber(state.text.value, number, value));
-    turner.ask({ kind: 'try', texts }, (told) => {
+    turner.ask({ kind: 'try', texts: textsWith(number, value) }, (told) => {
       if (told.kind === 'day') return;
       turning = false;
       if (told.kind === 'tried' && state.turned.value !== undefined) state.tried.value = told.account;
@@ -165,10 +175,15 @@ export function turn(number: TextNumber, value: number): void {
   else ask();
 }
 
-/** Puts the turned number into the text. */
+/** Puts the turned number into the text, or into the file that it stands in, which then lies on the page so changed. */
 export function putTurned(): void {
   const { value: turned } = state.turned;
-  if (turned !== undefined) write(withNumber(state.text.value, turned.number, turned.value));
+  if (turned === undefined) return;
+  const { number, value } = turned;
+  const { text, beside } = textsWith(number, value);
+  if (number.file !== undefined)
+    state.beside.value = new Map(state.beside.value).set(number.file, beside.get(number.file) ?? '');
+  write(text);
 }
 
 /** Does a search in the pool, with progress; what is cancelled or fails is said. */
@@ -204,16 +219,7 @@ export async function search<Found>(work: (watch: Watch) => Promise<Found>): Pro
 
 /** The system with the files that it names, and theirs, of those on the page. */
 export function bundled(): Bundle {
-  const all = state.textsOf().beside;
-  const files: Record<string, string> = { [state.main.value]: state.text.value };
-  const add = (text: string): void => {
-    for (const [name, own] of all)
-      if (!(name in files) && text.includes(name)) {
-        files[name] = own;
-        add(own);
-      }
-  };
-  add(state.text.value);
+  const files = { [state.main.value]: state.text.value, ...Object.fromEntries(state.named.value) };
   return { main: state.main.value, files };
 }
 

@@ -1,9 +1,9 @@
 // What the page holds. Signals: a view that reads one is drawn anew when it changes.
 import { computed, signal } from '@preact/signals';
-import { openModel, type Fault, type LogTable, type RunAccount } from '@leat/core';
+import { openModel, type Fault, type LogTable, type Run, type RunAccount } from '@leat/core';
 import { languages, metric, type Language, type UnitChoice } from '@leat/core/units';
 import type { ReferencedFiles } from '@leat/core/tasks';
-import type { RunSummary } from '@leat/view/report';
+import { type RunSummary, wordedSystem } from '@leat/view/report';
 import { displayOf, type Display } from '@leat/view/text';
 import { shipped } from 'virtual:leat';
 import { readingOf } from '../engine/engine.js';
@@ -61,8 +61,6 @@ export const busy = signal<Busy | undefined>(undefined);
 export const turned = signal<{ readonly number: TextNumber; readonly value: number } | undefined>(undefined);
 export const tried = signal<RunAccount | undefined>(undefined);
 
-export const numbers = computed(() => numbersIn(text.value));
-
 /** The system with all that it may name, as plain data. */
 export function textsOf(own = text.value, name = main.value): ReferencedFiles {
   return {
@@ -72,24 +70,69 @@ export function textsOf(own = text.value, name = main.value): ReferencedFiles {
   };
 }
 
-/** Whether the text is still that of the shown run. */
-export const isStale = computed(
-  () =>
-    shown.value !== undefined &&
-    (shown.value.texts.text !== text.value || shown.value.texts.file !== main.value),
-);
+/** Files that the system names, and those that they name in turn, of all that are on the page. */
+export const named = computed<ReadonlyMap<string, string>>(() => {
+  const all = textsOf().beside;
+  const found = new Map<string, string>();
+  const add = (from: string): void => {
+    for (const [name, own] of all)
+      if (name !== main.value && !found.has(name) && from.includes(name)) {
+        found.set(name, own);
+        add(own);
+      }
+  };
+  add(text.value);
+  return found;
+});
 
-/** A run as the sections of a report take it; its model is compiled when one of them asks for it. */
+/** Every number of the system: of its own text, and of what it includes where the text says nothing else. */
+export const numbers = computed<readonly TextNumber[]>(() => {
+  const included = [...named.value].filter(([name]) => /\.ya?ml$/i.test(name));
+  const found = new Map<string, TextNumber>();
+  for (const each of numbersIn(text.value)) found.set(each.path, each);
+  for (const [file, own] of included)
+    for (const each of numbersIn(own)) if (!found.has(each.path)) found.set(each.path, { ...each, file });
+  return [...found.values()];
+});
+
+/** Whether the texts are no longer those of the shown run. */
+export const isStale = computed(() => {
+  if (shown.value === undefined) return false;
+  const { text: ran, file, beside: lay } = shown.value.texts;
+  if (ran !== text.value || file !== main.value) return true;
+  return [...named.value].some(([name, own]) => lay.get(name) !== own);
+});
+
+/**
+ * A run as the sections of a report take it. Its model is compiled when one of them asks for it; what is said of the system in
+ * words is said as things are shown now.
+ */
 export function summaryOf({ summary, run }: Ran, texts: ReferencedFiles, letter: string): RunSummary {
-  let whole: RunSummary['system'];
+  let whole: Run | undefined;
+  const wholeRun = (): Run =>
+    (whole ??= { ...run, model: openModel(readingOf(texts), { closureDraws: 0 }).model });
+  let said: { readonly how: Display; readonly words: ReturnType<typeof wordedSystem> } | undefined;
+  const worded = (): ReturnType<typeof wordedSystem> => {
+    const how = display.value;
+    if (said?.how !== how) said = { how, words: wordedSystem(wholeRun(), how) };
+    return said.words;
+  };
   const system = {
     ...summary.system,
+    get facts() {
+      return worded().facts;
+    },
+    get vessels() {
+      return worded().vessels;
+    },
+    get flows() {
+      return worded().flows;
+    },
+    get levels() {
+      return worded().levels;
+    },
     get run() {
-      whole ??= {
-        ...summary.system,
-        run: { ...run, model: openModel(readingOf(texts), { closureDraws: 0 }).model },
-      };
-      return whole.run;
+      return wholeRun();
     },
   };
   return { ...summary, letter, system };

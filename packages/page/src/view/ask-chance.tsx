@@ -69,7 +69,7 @@ function Fitted({ fit }: { fit: Fit }): JSX.Element {
 
 function Ahead({ forecast }: { forecast: Forecast }): JSX.Element {
   const told = words.value;
-  const { amount } = display.value;
+  const { number, unit: shownUnit, value } = display.value;
   const { courses, dates, from } = forecast;
   const last = dates.length - 1;
   const days = [...new Set([0, 7, 14, 21, 28, last])].filter((day) => day <= last).sort((a, b) => a - b);
@@ -78,11 +78,11 @@ function Ahead({ forecast }: { forecast: Forecast }): JSX.Element {
       caption={told.forecastFrom(from)}
       head={[told.quantity, ...days.map((day) => dates[day])]}
       rows={courses.map(({ reads, vessel, unit, truth }) => [
-        `${plain(reads)}, ${vessel}`,
-        ...days.map(
-          (day) =>
-            `${amount(truth[day][2], unit)} (${amount(truth[day][0], unit)} - ${amount(truth[day][4], unit)})`,
-        ),
+        [`${plain(reads)}, ${vessel}`, shownUnit(unit)].filter((part) => part !== '').join(', '),
+        ...days.map((day) => {
+          const [low, , middle, , high] = truth[day].map((each) => number(value(each, unit)));
+          return `${middle} (${low} - ${high})`;
+        }),
       ])}
     />
   );
@@ -114,7 +114,11 @@ export function Logged(): JSX.Element {
         <div aria-live="polite">
           <Fitted fit={found.fit} />
           <div class="row">
-            <button type="button" onClick={() => saveFile('fit.json', found.text, 'application/json')}>
+            <button
+              type="button"
+              id="save-fit"
+              onClick={() => saveFile('fit.json', found.text, 'application/json')}
+            >
               {told.saveFit}
             </button>
             <label>

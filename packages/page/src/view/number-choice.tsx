@@ -31,7 +31,7 @@ export function NumberChoice({
         <option value="" />
         {all.map((each) => (
           <option key={each.path} value={each.path}>
-            {each.path}: {each.value} {each.unit}
+            {each.path}: {each.value} {each.unit} {each.file === undefined ? '' : `(${each.file})`}
           </option>
         ))}
       </select>

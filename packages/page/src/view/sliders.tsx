@@ -70,7 +70,7 @@ export function Sliders(): JSX.Element {
             />
             {number.unit}
           </span>
-          <button type="button" disabled={value === number.value} onClick={putTurned}>
+          <button type="button" id="put-turned" disabled={value === number.value} onClick={putTurned}>
             {sliderPut}
           </button>
           <button

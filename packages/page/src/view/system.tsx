@@ -12,7 +12,7 @@ let editor: SystemEditor | undefined;
 
 /** Lets a slider turn the number that the cursor is put on. */
 function onCursor(at: number): void {
-  const found = numbers.value.find(({ from, to }) => from <= at && at <= to);
+  const found = numbers.value.find(({ file, from, to }) => file === undefined && from <= at && at <= to);
   if (found !== undefined) chosen?.(found.path);
 }
 

@@ -91,8 +91,13 @@ function vesselText(
   const most = Math.floor((frame.vesselWidth - 10) / (frame.letters * 0.56));
   const amount = volumeText(volume, display);
   const title = broken(name, most - 1);
-  const size = frame.contents ? short(`${kind}, ${amount}`, most) : amount;
-  const rest = !frame.contents ? [] : holds.flatMap((line) => broken(line, most));
+  const both = `${kind}, ${amount}`;
+  // Where kind and volume do not fit on a line, the kind goes below.
+  const fits = frame.contents && both.length <= most;
+  const rest = !frame.contents
+    ? []
+    : [...(fits ? [] : [kind]), ...holds].flatMap((line) => broken(line, most));
+  const size = fits ? both : amount;
   const under = life.some((each) => each !== 'plants') ? lifeRoom : 0;
   const lines = title.length + (size === '' ? 0 : 1) + rest.length;
   return { name: title, size, holds: rest, height: lines * lineHeight(frame) + 18 + under };

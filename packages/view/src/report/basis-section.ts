@@ -66,7 +66,7 @@ function manifests(maker: Maker, runs: readonly RunSummary[]): HTMLElement {
     String(manifest.tolerance),
     manifest.seed === null ? words.noneDrawn : String(manifest.seed),
     system === undefined || system.changes.length === 0 ? words.none : system.changes.join(', '),
-    account.outcome.kind,
+    words.endings[account.outcome.kind],
   ]);
   const told = words.columns;
   const names = [

@@ -82,7 +82,7 @@ function courseValues(
     }),
   ]);
   const caption = words.courses.someDays(`${title}${unit === '' ? '' : `, ${unit}`}`);
-  return folded(maker, words.values, table(maker, caption, columns, rows));
+  return folded(maker, words.values, table(maker, caption, columns, rows), caption);
 }
 
 function bandsOf(

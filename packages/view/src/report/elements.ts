@@ -124,7 +124,7 @@ export function scrolling(maker: Maker, name: string, child: Node): HTMLElement 
   return maker.html('div', { class: 'scroll', role: 'region', 'aria-label': name, tabindex: 0 }, child);
 }
 
-/** A table that opens when it is asked for. */
-export function folded(maker: Maker, summary: string, child: Node): HTMLElement {
-  return maker.html('details', {}, maker.html('summary', {}, summary), scrolling(maker, summary, child));
+/** A table that opens when it is asked for; its name says more than the summary where others have the same. */
+export function folded(maker: Maker, summary: string, child: Node, name = summary): HTMLElement {
+  return maker.html('details', {}, maker.html('summary', {}, summary), scrolling(maker, name, child));
 }

@@ -3,5 +3,5 @@ export { shortly } from './asked-section.js';
 export { fillReport, foldedSection, sectionsFor, type Section } from './page.js';
 export type { EnsembleSummary, RunSummary, SystemSummary } from './run-summary.js';
 export { pageStyle } from './style.js';
-export { drawnSystem, summarize } from './summarize.js';
+export { drawnSystem, summarize, wordedSystem } from './summarize.js';
 export { systemPictures } from './system-section.js';

@@ -143,6 +143,19 @@ export function drawnSystem(
   };
 }
 
+/** What a report says of a system in words, so that it may be said anew in others. */
+export function wordedSystem(
+  run: Run,
+  display: Display = plainDisplay,
+): Pick<SystemSummary, 'facts' | 'vessels' | 'flows' | 'levels'> {
+  const { scenario } = run.model;
+  return {
+    facts: factsOf(scenario, display),
+    ...drawnSystem(run, display),
+    levels: levelsOf(scenario, display),
+  };
+}
+
 /** What a report tells of a scenario and its run beyond what a saved document holds. */
 function systemSummary(run: Run, { text, notes, changes }: Given, display: Display): SystemSummary {
   const { scenario } = run.model;
@@ -153,9 +166,7 @@ function systemSummary(run: Run, { text, notes, changes }: Given, display: Displ
     startDate,
     question: question.endsWith('?') ? question : '',
     changes,
-    facts: factsOf(scenario, display),
-    ...drawnSystem(run, display),
-    levels: levelsOf(scenario, display),
+    ...wordedSystem(run, display),
     stands: standsOf(run),
     nitrogen: fatesOver(run, 'nitrogen', timesDrawn),
     paths: nitrogenPaths(run),

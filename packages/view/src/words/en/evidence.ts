@@ -86,6 +86,16 @@ export const evidence = {
       over: 'put over the file',
       ended: 'ended',
     },
+    /** How a run ended, by what the library calls it. */
+    endings: {
+      done: 'done',
+      'step-too-small': 'step-too-small',
+      'too-many-steps': 'too-many-steps',
+      'not-finite': 'not-finite',
+      singular: 'singular',
+      chattering: 'chattering',
+      'negative-state': 'negative-state',
+    },
     noneDrawn: 'none drawn',
     none: 'none',
     cautions: 'Cautions',
