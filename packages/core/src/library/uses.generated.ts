@@ -382,6 +382,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['waters in a file', 'water.*.nitrite'],
   ['waters in a file', 'water.*.oxygen'],
   ['waters in a file', 'water.*.ph'],
+  ['waters in a file', 'water.*.tan'],
   ['waters in a file', 'water.calcium-share'],
   ['wetted surface of beds', 'crop.root-surface'],
   ['what a fit may vary', 'log.start-spread'],
