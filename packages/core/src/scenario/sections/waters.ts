@@ -10,7 +10,6 @@ import { bounded, number, section, word } from '../file/values.js';
 import { most, writtenWaterRanges } from '../checks/ranges.js';
 import { pressureShare } from '../../weather/penman-monteith.js';
 import type { SourceWater } from '../scenario.js';
-import { componentOf } from '../supplies.js';
 import { valueOn } from '../value-on.js';
 import type { RunFrame } from './run.js';
 
@@ -128,7 +127,8 @@ export function completeQuality(
     if (written !== undefined) return written;
     const at = [...path, key];
     if (own !== undefined && key !== 'pH') return own[key];
-    const id = `water.${like ?? ''}.${componentOf(key).toLowerCase()}`;
+    // The row says `tan`, as users write it in tables of their own; a literal, by which `leat show` knows who reads it.
+    const id = `water.${like ?? ''}.${key === 'ammonia' ? 'tan' : key.toLowerCase()}`;
     if (like !== undefined && own === undefined && (usual === undefined || parameters.has(id))) {
       const number = parameters.value(id);
       return reader.fallback(at, number, writeValue(key, number));
