@@ -55,6 +55,33 @@ describe('leat plan', () => {
     expect((await leat(args, folder)).out).toBe(out);
   });
 
+  it('finds the least doses that hold alkalinity, and says them in grams by week', async () => {
+    const there = folderWith({
+      'dosed.yaml':
+        'include: small.yaml\ndays: 9\nactions:\n' +
+        '  - { at: 1 d, every: 7 d, dose: { into: sump, product: potassium-bicarbonate, mass: 40 g } }\n',
+    });
+    const level = 'last alkalinity@tank above 2.15 meq/L';
+    const asked = ['--vary', 'doses=0.2:3', '--aim', 'least last alkalinity@tank', '--keep', level];
+    const args = ['plan', 'dosed.yaml', '--members', '2', ...asked, '--save', 'held.yaml'];
+    const { code, out, err } = await leat(args, there);
+    expect(code, err).toBe(0);
+    const [, told] = /^ {2}doses +([\d.]+) +looked at from 0.2 to 3$/m.exec(out) ?? [];
+    const [, grams] = /^weeks 1 to 2 +1 Mar +([\d.]+) g potassium bicarbonate into sump$/m.exec(out) ?? [];
+    expect(Number(grams)).toBeCloseTo(40 * Number(told), 0);
+    expect(out).toMatch(/^in \d of 2 draws/m);
+    // The plan holds, and a 32nd of the range less does not: by runs of the file, not by the search.
+    const lastOf = async (file: string, ...more: string[]): Promise<number> => {
+      const { series } = JSON.parse((await leat(['run', file, '--json', ...more], there)).out) as {
+        series: Record<string, { values: number[] }>;
+      };
+      return series['alkalinity@tank'].values.at(-1) ?? Number.NaN;
+    };
+    expect(await lastOf('held.yaml')).toBeGreaterThan(2.15);
+    const less = 40 * (Number(told) - 2.8 / 32);
+    expect(await lastOf('dosed.yaml', '--set', `actions.0.dose.mass=${less} g`)).toBeLessThan(2.15);
+  });
+
   it('says where nothing keeps the conditions, and writes no scenario', async () => {
     const { code, out, err } = await leat(
       ['plan', 'small.yaml', ...short, '--vary', 'fish=20:26', '--ration', '1 L/d'],

@@ -43,9 +43,6 @@ export const pantanella2012: SystemCase = {
   publication: 'Pantanella et al. 2012, Acta Hort. 927:887',
   file: 'pantanella-2012',
   draws: 41,
-  fails:
-    'In one draw of fourteen the densest fish, 20 kg/m3 fed 2 % a day over 30 L of bio-balls, outrun the film. Mass of the fish, ration and ' +
-    'filter are assumed for all trials. The others work.',
   runs: {
     'control, shade': [...held(150), shaded],
     control: held(150),

@@ -13,6 +13,9 @@ export const troutFarm: SystemCase = {
   file: 'trout-farm',
   draws: 41,
   window: 30,
+  fails:
+    'In one draw of ten TAN or nitrite outrun the filter: its surface is assumed, and a cycled film holds no more cells than the feed of the ' +
+    'start sustains, in water at 14 degC, where it grows slowly.',
   runs: { farm: [] },
   quantities: [
     {

@@ -39,38 +39,39 @@ function some(parts: readonly (string | number | undefined)[], most: number): st
   return `${named.slice(0, most).join(', ')}${named.length > most ? ' ...' : ''}`;
 }
 
-/** Faults as they are told: one that repeats in the rows of a list once, at the first, with how often and where. */
+/** One fault for several that are the same but for the row: the first, with how often and where. */
+function once(same: readonly Fault[]): Fault {
+  const [first] = same as readonly [Fault];
+  const lines = some(
+    same.map(({ line }) => line),
+    mostNamed,
+  );
+  const got = some(
+    same.map((each) => each.got),
+    mostGot,
+  );
+  const places = lines === '' || !lines.includes(',') ? '' : `: lines ${lines}`;
+  const problem = `${first.problem}, ${same.length} times${places}`;
+  return { ...first, problem, ...(got === '' ? {} : { got }) };
+}
+
+/** Faults as they are told: one that repeats in the rows of a list once, where the first of them stands. */
 function gathered(faults: readonly Fault[]): readonly Fault[] {
   const groups = new Map<string, Fault[]>();
   for (const fault of faults) {
     const same = sameness(fault);
-    groups.set(same, [...(groups.get(same) ?? []), fault]);
+    const group = groups.get(same);
+    if (group === undefined) groups.set(same, [fault]);
+    else group.push(fault);
   }
-  const told = new Set<string>();
-  return faults.flatMap((fault) => {
-    const same = sameness(fault);
-    const group = groups.get(same) ?? [];
-    const rows = new Set(group.map(({ key }) => key)).size;
-    if (rows < repeats) return [fault];
-    if (told.has(same)) return [];
-    told.add(same);
-    const lines = some(
-      group.map(({ line }) => line),
-      mostNamed,
-    );
-    const got = some(
-      group.map((each) => each.got),
-      mostGot,
-    );
-    const places = lines === '' || !lines.includes(',') ? '' : `: lines ${lines}`;
-    return [
-      {
-        ...fault,
-        problem: `${fault.problem}, ${group.length} times${places}`,
-        ...(got === '' ? {} : { got }),
-      },
-    ];
-  });
+  const toldAt = new Map<Fault, Fault>();
+  const left = new Set<Fault>();
+  for (const same of groups.values()) {
+    if (new Set(same.map(({ key }) => key)).size < repeats) continue;
+    for (const fault of same) left.add(fault);
+    toldAt.set(same[0], once(same));
+  }
+  return faults.flatMap((fault) => toldAt.get(fault) ?? (left.has(fault) ? [] : [fault]));
 }
 
 function describeAll(faults: readonly Fault[]): string {

@@ -164,7 +164,7 @@ function ofSort(quantity: string, choice: UnitChoice): string | undefined {
   return quantity === 'un-ionised-ammonia' ? chosen?.replace(/ as NH4$/, ' as NH3') : chosen;
 }
 
-const concentration = /^(mg|g|ug) ?(N)?\/(L|m3)|^eq\/m3|^mg\/L as /;
+const concentration = /^(mg|g|ug) ?(N)?\/(L|m3)|^m?(eq|mol)\/(L|m3)|^mg\/L as /;
 
 /** The unit that a unit of results is shown in, by what it is the unit of where that is known. */
 export function unitShown(unit: string, choice: UnitChoice, quantity = ''): string {

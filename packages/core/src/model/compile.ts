@@ -26,6 +26,8 @@ export interface CompileOptions {
    * members of an ensemble, whose rows were checked at random draws when the first was compiled.
    */
   readonly closureDraws?: number;
+  /** Vessels that may hold lime, where the draws of a member do not decide it: as `limedVessels` finds them of the file as it stands. */
+  readonly limed?: ReadonlySet<string>;
 }
 
 /** State of a component at a site. */
@@ -128,7 +130,7 @@ export function compileModel(
  */
 export function compileChecked(scenario: Scenario, given: Parameters, options: CompileOptions = {}): Model {
   const { closureDraws = 20, extension } = options;
-  return assembled(scenario, given, extension, {
+  return assembled(scenario, given, options, {
     ours: checkAtDraws(closureDraws, scenario.overrides),
     own: (content) =>
       checkAtDraws(closureDraws, scenario.overrides, { content, numbers: extension?.numbers ?? [] }),
@@ -152,20 +154,20 @@ const noDraws: DrawChecks = { ours: () => undefined, own: () => () => undefined 
  * check would have found goes on unseen: a pump that is not there pumps nothing, a species that is not there is a bare RangeError.
  */
 export function compileUnchecked(scenario: Scenario): Model {
-  return assembled(scenario, givenParameters(scenario.overrides), undefined, noDraws);
+  return assembled(scenario, givenParameters(scenario.overrides), {}, noDraws);
 }
 
 /** A model made of a scenario as it stands; rows are checked to close at the given numbers, and as `checks` says. */
 function assembled(
   scenario: Scenario,
   given: Parameters,
-  extension: Extension | undefined,
+  { extension, limed }: Pick<CompileOptions, 'extension' | 'limed'>,
   checks: DrawChecks,
 ): Model {
   const components = extension?.components ?? [];
   checkSavedComponents(scenario, components);
   const parameters = extension?.check(scenario, given) ?? given;
-  const layout = layOut(scenario, parameters, components);
+  const layout = layOut(scenario, parameters, components, limed);
   const plain = scopeTo(parameters, {});
   const metabolisms = metabolismsOf(scenario, parameters);
   const content = contentWith(components);

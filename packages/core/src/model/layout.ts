@@ -157,8 +157,11 @@ export function stateOf(layout: Layout, place: PlaceIndex, component: string): n
 /** Share of the wetted surface of a system from which on a vessel gets lime scale of its own. */
 const SCALES = 0.1;
 
-/** Vessels that may hold lime: those given some, those dosed with a product that brings it, and those with much surface. */
-function limedVessels(
+/**
+ * Vessels that may hold lime: those given some, those dosed with a product that brings it, and those with much surface. Surfaces are
+ * drawn in an ensemble: its members have the states of the file as it stands, or their series would not be the same ones.
+ */
+export function limedVessels(
   { vessels, actions, rules, dosers = [] }: Scenario,
   parameters: Tables,
 ): ReadonlySet<string> {
@@ -186,11 +189,12 @@ function stands({ place }: OwnComponent, { name, surface, floor }: Vessel): bool
   return place === 'floor' ? floor > 0 : place.includes(name);
 }
 
-/** Gives every state of a scenario its place in y, components of a user's own last. */
+/** Gives every state of a scenario its place in y, components of a user's own last; `limed` as `limedVessels` finds them. */
 export function layOut(
   scenario: Scenario,
   parameters: Tables,
   ownComponents: readonly OwnComponent[] = [],
+  limed = limedVessels(scenario, parameters),
 ): Layout {
   const vessels = scenario.vessels.map((vessel) => vessel.name);
   const index = new Map(vessels.map((name, at) => [name, at]));
@@ -212,7 +216,6 @@ export function layOut(
     );
   const settled = onFloor('settled');
   const settledRefractory = onFloor('settled-refractory');
-  const limed = limedVessels(scenario, parameters);
   const calcite = scenario.vessels.map(({ name }, index) =>
     limed.has(name) ? add('calcite', name, index) : -1,
   );

@@ -12,6 +12,8 @@ export interface PlainRun extends Omit<ResumableRun, 'model'> {
   readonly numbers: readonly (readonly [id: string, value: number])[];
   /** Ids of the numbers that were read. */
   readonly used: readonly string[];
+  /** Vessels that may hold lime: of a draw they are those of the file as it stands. */
+  readonly limed: readonly string[];
   /** Whether components or processes of a user's own were in it. */
   readonly extended: boolean;
 }
@@ -41,6 +43,7 @@ export function plainRun(run: ResumableRun): PlainRun {
     ...{ schema: 'leat-plain-run', scenario: model.scenario, numbers, used: model.parameters.used() },
     ...(between && { between }),
     ...{ outcome, samples, postings, events, doses, ages, work, integrator, tolerance, state },
+    limed: model.layout.vessels.filter((_, vessel) => model.layout.calcite[vessel] >= 0),
     extended: model.extension !== undefined,
   };
 }
@@ -53,12 +56,12 @@ export function plainRun(run: ResumableRun): PlainRun {
 export function openPlainRun(plain: PlainRun, extension?: Extension): ResumableRun {
   if (plain.extended && extension === undefined)
     throw new RangeError('this run had components or processes of its own: give the extension again');
-  const { scenario, numbers, used } = plain;
+  const { scenario, numbers, used, limed } = plain;
   const { outcome, samples, between, postings, events, doses, ages, work, integrator, tolerance, state } =
     plain;
   const parameters = parametersAt(new Map(numbers), createParameters(scenario.overrides));
   const model = compileChecked(scenario, parameters, {
-    closureDraws: 0,
+    ...{ closureDraws: 0, limed: new Set(limed) },
     ...(extension && { extension }),
   });
   for (const id of used) model.parameters.value(id);

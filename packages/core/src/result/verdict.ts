@@ -40,6 +40,16 @@ export interface FishVerdict {
   readonly troubles: readonly Trouble[];
   /** Cohorts of which a twentieth or more died, most first. */
   readonly deaths: readonly ToldDeaths[];
+  /** Cohorts of which the file says that a twentieth or more were lost; absent: none. The model has no part in it. */
+  readonly lost?: readonly ToldLosses[];
+}
+
+/** Fish of a cohort that actions took out as dead: how many, which share of those that came, and from when, d. */
+export interface ToldLosses {
+  readonly cohort: string;
+  readonly number: number;
+  readonly share: number;
+  readonly from: number;
 }
 
 /** Deaths in one cohort as a verdict tells them. */
@@ -71,6 +81,19 @@ function toldDeaths(run: Run): readonly ToldDeaths[] {
       : [],
   );
   return all.sort((a, b) => b.share - a.share);
+}
+
+/** Fish that the file says were lost, by cohort. */
+function toldLosses(run: Run): readonly ToldLosses[] {
+  return deathsOf(closeRun(run)).flatMap(({ cohort, stocked }, i): ToldLosses[] => {
+    const { number: state } = run.model.layout.fish[i];
+    const number = sum(
+      run.postings.map((each) => (each.account === 'dead fish' && each.state === state ? -each.amount : 0)),
+    );
+    const first = run.events.find(({ kind, place }) => kind === 'lose-fish' && place === cohort);
+    const share = stocked > 0 ? number / stocked : 0;
+    return first === undefined || share < TOLD ? [] : [{ cohort, number, share, from: first.time }];
+  });
 }
 
 /** What the crops gave, and what they were short of. */
@@ -159,6 +182,8 @@ function fishVerdict(run: Run, limits: readonly LimitResult[]): FishVerdict | un
   const numbers = run.model.layout.fish.map(({ number }) => number);
   if (!run.samples.some(({ y }) => numbers.some((state) => y[state] > 0))) return undefined;
   const all = toldDeaths(run);
+  const losses = toldLosses(run);
+  const lost = losses.length > 0 ? { lost: losses } : {};
   const deaths = all.filter(({ share }) => share >= TOLD);
   const dead = all.flatMap(({ halfBy }) => (halfBy === undefined ? [] : [halfBy]));
   const worst = fishHarms
@@ -174,7 +199,7 @@ function fishVerdict(run: Run, limits: readonly LimitResult[]): FishVerdict | un
     const before = fishHarms
       .flatMap((harm) => longestFirst(troubles(limits, harm)))
       .filter(({ first }) => first <= from);
-    return { state: 'dead', from, troubles: before.slice(0, 1), deaths };
+    return { state: 'dead', from, troubles: before.slice(0, 1), deaths, ...lost };
   }
   const from = worst === undefined ? undefined : Math.min(...worst.map(({ first }) => first));
   return {
@@ -182,6 +207,7 @@ function fishVerdict(run: Run, limits: readonly LimitResult[]): FishVerdict | un
     ...(from !== undefined && { from }),
     troubles: worst ?? [],
     deaths,
+    ...lost,
   };
 }
 

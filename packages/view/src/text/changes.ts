@@ -50,59 +50,56 @@ function sizeOf(value: Plain | undefined): { readonly size: number; readonly uni
 }
 
 /** Shares of what was that have a name of their own, and how near they must be. */
-const shares: readonly (readonly [share: number, words: string])[] = [
-  [0, 'cut to nothing'],
-  [1 / 4, 'cut to a quarter'],
-  [1 / 3, 'cut to a third'],
-  [1 / 2, 'cut to a half'],
-  [2, 'doubled'],
-  [3, 'three times what it was'],
-];
+const shares = [
+  [0, 'nothing'],
+  [1 / 4, 'quarter'],
+  [1 / 3, 'third'],
+  [1 / 2, 'half'],
+  [2, 'double'],
+  [3, 'treble'],
+] as const;
 const NEAR = 0.01;
 
-/** How a quantity stands to what it was, in words with both values. */
-function sizeWords(from: Plain | undefined, to: Plain | undefined): string | undefined {
+/** What was changed and how it stands to what it was, in words with both values; undefined where these cannot be compared. */
+function sizeWords(
+  what: string,
+  from: Plain | undefined,
+  to: Plain | undefined,
+  { words }: Display,
+): string | undefined {
   const [was, is] = [sizeOf(from), sizeOf(to)];
   if (was === undefined || is === undefined || was.unit !== is.unit || was.size === 0) return undefined;
   const share = is.size / was.size;
+  const { changes } = words.text;
   const named = shares.find(([each]) => Math.abs(share - each) <= NEAR * Math.max(each, NEAR))?.[1];
-  const how = named ?? `${share < 1 ? 'cut' : 'raised'} to ${Math.round(share * 100)} %`;
-  return `${how} (${valueWords(to ?? '')}, was ${valueWords(from ?? '')})`;
+  const how = named === undefined ? changes.toShare(Math.round(share * 100)) : changes.shares[named];
+  return changes.sized(what, how, valueWords(to ?? ''), valueWords(from ?? ''));
 }
-
-/** What the keys of a file are in words, by the section and the last key of a path. */
-const meanings: Readonly<Record<string, string>> = {
-  'fish ration': 'feed of',
-  'fish number': 'number of fish of',
-  'fish mass': 'size of the fish of',
-  'plantings area': 'area of',
-  'vessels volume': 'volume of',
-  'vessels aeration': 'air of',
-  'pumps inlet': 'inlet of pump',
-};
 
 /** What one difference means, where it has a meaning of its own; else as it is written. */
 function meaningOf(piece: Piece, display: Display): string {
   const [section, name, ...rest] = piece.path.map(String);
+  const { changes } = display.words.text;
   if (piece.kind === 'items') {
-    const emptied = bedsLeftEmpty(piece.added);
+    const emptied = bedsLeftEmpty(piece.added, display);
     if (emptied !== undefined && piece.removed.length === 0) return emptied;
-    if (section === 'dosing' && piece.added.length === 0) return `nobody doses ${piece.about}`;
+    if (section === 'dosing' && piece.added.length === 0) return changes.nobodyDoses(piece.about);
     return pieceWords(piece, display);
   }
   if (piece.to === undefined && rest.length === 0 && (section === 'plantings' || section === 'fish'))
-    return `no ${name}`;
-  if (section === 'dosing' && name === undefined && piece.to === undefined) return 'nobody doses';
+    return changes.gone(name);
+  if (section === 'dosing' && name === undefined && piece.to === undefined) return changes.nobodyDoses('');
   const media = rest[0] === 'media' && rest[1] === 'volume';
-  const what = media ? 'filter media of' : meanings[`${section} ${rest.at(-1) ?? ''}`];
-  const size = sizeWords(piece.from, piece.to);
-  return what === undefined || size === undefined || rest.length > 2
-    ? pieceWords(piece, display)
-    : `${what} ${name} ${size}`;
+  const meanings: Readonly<Record<string, ((name: string) => string) | undefined>> = changes.meanings;
+  const what = meanings[media ? 'vessels media' : `${section} ${rest.at(-1) ?? ''}`]?.(name);
+  const told =
+    what === undefined || rest.length > 2 ? undefined : sizeWords(what, piece.from, piece.to, display);
+  return told ?? pieceWords(piece, display);
 }
 
 /** Actions that leave a bed empty, and may plant it again, in words; undefined where they do anything else. */
-function bedsLeftEmpty(added: readonly Plain[]): string | undefined {
+function bedsLeftEmpty(added: readonly Plain[], { words }: Display): string | undefined {
+  const { changes } = words.text;
   const done = added.map((item) => {
     if (typeof item !== 'object' || item === null || Array.isArray(item)) return undefined;
     const { at, 'leave-empty': emptied, plant, ...others } = item as Readonly<Record<string, Plain>>;
@@ -111,10 +108,8 @@ function bedsLeftEmpty(added: readonly Plain[]): string | undefined {
   });
   const [first, again, ...more] = done;
   if (typeof first?.emptied !== 'string' || more.length > 0) return undefined;
-  if (done.length === 1) return `${first.emptied} left empty from ${first.at} on`;
-  return again?.plant === first.emptied
-    ? `${first.emptied} left empty from ${first.at} to ${again.at}`
-    : undefined;
+  if (done.length === 1) return changes.emptyFrom(first.emptied, first.at);
+  return again?.plant === first.emptied ? changes.emptyUntil(first.emptied, first.at, again.at) : undefined;
 }
 
 /**
@@ -128,6 +123,6 @@ export function meaningWords(
   return changes.map(({ pieces }) => {
     const told = pieces.slice(0, most).map((piece) => short(meaningOf(piece, display), letters));
     const left = pieces.length - told.length;
-    return listed(left > 0 ? [...told, `${left} more of it`] : told, display);
+    return listed(left > 0 ? [...told, display.words.text.changes.more(left)] : told, display);
   });
 }

@@ -88,7 +88,21 @@ function deathsPhrase({ deaths }: NonNullable<RunVerdict['fish']>, { display }: 
   return words.dead(told.join('; '));
 }
 
+/** Fish that the file says were lost: not what the model foretells, but never left unsaid. */
+function lossesPhrase({ lost = [] }: NonNullable<RunVerdict['fish']>, { name, display }: Telling): string {
+  const words = display.words.verdict;
+  if (lost.length === 0) return '';
+  const told = lost.map(({ cohort, number, share, from }) =>
+    words.lostOf(share > 0.995 ? words.all : shown(number, display), cohort, name(from)),
+  );
+  return words.lost(told.join('; '));
+}
+
 function fishLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {
+  return stateLine(fish, telling) + lossesPhrase(fish, telling);
+}
+
+function stateLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {
   const { name, display } = telling;
   const words = display.words.verdict;
   const { state, from } = fish;

@@ -259,6 +259,10 @@ describe('what is asked for and cannot be had', () => {
     const { code, out } = await leat(['run', 'small.yaml', '--days', '2'], folder);
     expect(code).toBe(0);
     expect(out).toContain(said);
+    // The verdict does not pass over fish that the file says are dead; those that are sold are no loss.
+    expect(out.includes('Lost as the file says: all of tilapia from day 1 (2 Mar).')).toBe(
+      line.startsWith('lose-fish'),
+    );
   });
 
   it.each(['40 d', '41 d', '9999 d'])(

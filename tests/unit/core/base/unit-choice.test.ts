@@ -51,6 +51,11 @@ describe('units that results are shown in', () => {
     expect(Math.abs(number / is - 1)).toBeLessThan(1e-4);
   });
 
+  it('leaves concentrations by the litre to the customary units: they are what kits read', () => {
+    for (const unit of ['mg N/L', 'mg/L', 'meq/L', 'mmol/L'])
+      expect(told(2, unit, ['us'])).toEqual([2, unit]);
+  });
+
   it('are those of the results where nothing is chosen', () => {
     for (const unit of ['mg N/L', 'm3', 'kg', 'degC', 'kg dry'])
       expect(unitShown(unit, metric, 'nitrate')).toBe(unit);

@@ -28,12 +28,13 @@ import { InterruptedError, interruptible } from '../../workers/interruptible.js'
 import { runJobs } from '../../workers/pool.js';
 import { changedText, includeName } from '../shared/changed-file.js';
 import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import { simulated } from '../shared/simulated.js';
 import { adviceDocument, adviceText, type Advice } from './text.js';
 import { job } from './job.js';
 
 /** What `leat advise` was asked. */
-export interface AdviseOptions extends ScenarioOptions {
+export interface AdviseOptions extends ScenarioOptions, Pick<DisplayOptions, 'units'> {
   readonly from?: string;
   readonly change: readonly ChangeName[];
   readonly keep: readonly string[];
@@ -84,7 +85,7 @@ async function opened(texts: ReferencedFiles, options: AdviseOptions, streams: S
   const { run } = await simulated(reading, {}, streams);
   const { model } = openModel(reading, { closureDraws: 0 });
   const conditions = readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
-  return { run, before: adviceOutcome(run, conditions) };
+  return { run, before: adviceOutcome(run, conditions), display: displayInUnits(options, reading.display) };
 }
 
 /**
@@ -103,7 +104,7 @@ export async function adviseCommand(
     { save: 'own' },
     options,
   );
-  const { run, before } = await opened(texts, options, streams);
+  const { run, before, display } = await opened(texts, options, streams);
   const { title, startDate } = run.model.scenario;
   const from = options.from === undefined ? undefined : dayOn(options.from, run.model.scenario, '--from');
   const situation = situationOf(run, before.verdict, from);
@@ -118,7 +119,7 @@ export async function adviseCommand(
       ...found,
     };
     const style = styleFor(process.stdout.isTTY, process.env);
-    streams.result(options.json === true ? adviceDocument(advice) : adviceText(advice, style));
+    streams.result(options.json === true ? adviceDocument(advice) : adviceText(advice, display, style));
     if (save === undefined) return exit.done;
     const chosen = found.proposals.at(options.take - 1);
     if (chosen === undefined) {

@@ -1,3 +1,4 @@
+import { unitsOption } from '../shared/display-options.js';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import {
   type AddCommand,
@@ -64,6 +65,7 @@ export const addAdvise: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

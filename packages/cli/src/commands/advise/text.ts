@@ -11,6 +11,7 @@ import {
   changePhrase,
   changeWord,
   dayNames,
+  type Display,
   listed,
   verdictLines,
   yieldPhrase,
@@ -36,6 +37,13 @@ export interface Advice {
   readonly runs: number;
 }
 
+/** Advice with what it is told by. */
+interface Telling {
+  readonly advice: Advice;
+  readonly display: Display;
+  readonly style: Style;
+}
+
 const width = 80;
 
 /** Proposals that are told: of those that are enough, and of those that are not where few are. */
@@ -54,16 +62,20 @@ function thenText([first, ...others]: readonly string[]): string {
 }
 
 /** A proposal: what, what then becomes of the run, and the lines that say it in the file. */
-function proposalLines(advice: Advice, proposal: Proposal, number: number, style: Style): readonly string[] {
+function proposalLines(
+  { advice, display, style }: Telling,
+  proposal: Proposal,
+  number: number,
+): readonly string[] {
   const { startDate, before } = advice;
   const name = dayNames(startDate);
   const { parts, outcome, lines } = proposal;
-  const what = parts.map((part) => changePhrase(part, name)).join(', together with ');
-  const then = thenText(verdictLines(outcome.verdict, startDate));
+  const what = parts.map((part) => changePhrase(part, name, display)).join(', together with ');
+  const then = thenText(verdictLines(outcome.verdict, startDate, display));
   return [
     ...wrap(`${number}. ${what}`, width, '   ').map((line) => style.strong(line)),
     ...wrap(`   then: ${then}`, width, '     '),
-    ...wrap(`   gives: ${yieldPhrase(outcome, before)}`, width, '     '),
+    ...wrap(`   gives: ${yieldPhrase(outcome, before, display)}`, width, '     '),
     ...(lines.out.length === 0
       ? []
       : ['   take out of the file', ...lines.out.map((line) => `     ${line}`)]),
@@ -74,10 +86,10 @@ function proposalLines(advice: Advice, proposal: Proposal, number: number, style
 }
 
 /** What stands before the proposals: how the run goes, and what was looked for. */
-function headLines(advice: Advice, style: Style): readonly string[] {
+function headLines({ advice, display, style }: Telling): readonly string[] {
   const { title, startDate, before, aim, situation, keep } = advice;
   const name = dayNames(startDate);
-  const [first] = verdictLines(before.verdict, startDate);
+  const [first] = verdictLines(before.verdict, startDate, display);
   const asked = keep.length === 0 ? '' : ` It does not keep ${listed(keep.map((text) => `"${text}"`))}.`;
   const kept = keep.length === 0 ? '' : ' and keeps what was asked';
   const wanted = `${aim === 'unease' ? 'what is not as it should be' : 'what harms fish, water or crops'}${kept}`;
@@ -97,12 +109,12 @@ function headLines(advice: Advice, style: Style): readonly string[] {
 }
 
 /** What is said of the search: how far it goes, and what did not help. */
-function endLines(advice: Advice): readonly string[] {
+function endLines({ advice, display }: Telling): readonly string[] {
   const { proposals, before, runs, startDate } = advice;
   const name = dayNames(startDate);
   const missed = proposals.filter(({ parts, enough }) => parts.length === 1 && !enough);
   const helps = ({ outcome }: Proposal): boolean => compareHarm(outcome.harm, before.harm) < 0;
-  const helped = missed.filter(helps).map(({ parts }) => changePhrase(parts[0], name));
+  const helped = missed.filter(helps).map(({ parts }) => changePhrase(parts[0], name, display));
   const vain = missed.filter((each) => !helps(each)).map(({ parts }) => changeWord(parts[0]));
   const anyEnough = proposals.some(({ enough }) => enough);
   return [
@@ -115,7 +127,7 @@ function endLines(advice: Advice): readonly string[] {
     ...wrap(
       `${runs} runs were tried, each change alone and the best in pairs. What lies between them was not: ` +
         'a smaller change may do too. Before: ' +
-        yieldPhrase(before, before) +
+        yieldPhrase(before, before, display) +
         '.',
       width,
       '  ',
@@ -137,12 +149,13 @@ function changeCautions(told: readonly Proposal[]): readonly string[] {
 }
 
 /** What the search found, in a sentence; where one change was asked for, how much of it. */
-function findingOf({ proposals, asked, startDate }: Advice, told: readonly Proposal[]): string {
+function findingOf({ advice, display }: Telling, told: readonly Proposal[]): string {
+  const { proposals, asked, startDate } = advice;
   const enough = proposals.filter((each) => each.enough).length;
   const [first] = told as readonly (Proposal | undefined)[];
   if (first === undefined) return 'No change that is known here fits this system.';
   if (asked.length === 1) {
-    const answer = changePhrase(first.parts[0], dayNames(startDate));
+    const answer = changePhrase(first.parts[0], dayNames(startDate), display);
     return enough > 0
       ? `Answer: ${answer}.`
       : `Not enough, however much: ${changeWord(first.parts[0])}. The best of it leaves:`;
@@ -153,21 +166,22 @@ function findingOf({ proposals, asked, startDate }: Advice, told: readonly Propo
 }
 
 /** Advice for reading, 80 columns wide. */
-export function adviceText(advice: Advice, style: Style): string {
+export function adviceText(advice: Advice, display: Display, style: Style): string {
   const { aim } = advice;
-  const head = headLines(advice, style);
+  const telling = { advice, display, style };
+  const head = headLines(telling);
   const faint = (lines: readonly string[]): readonly string[] =>
     lines.flatMap((line) => wrap(line, width, '  ')).map((line) => style.faint(line));
   if (aim === 'nothing')
     return linesText([...head, style.strong('Nothing need be done.'), '', ...faint(cautions)]);
   const told = toldOf(advice);
-  const finding = findingOf(advice, told);
+  const finding = findingOf(telling, told);
   return linesText([
     ...head,
     ...wrap(finding, width, '  ').map((line) => style.strong(line)),
     '',
-    ...told.flatMap((proposal, i) => proposalLines(advice, proposal, i + 1, style)),
-    ...endLines(advice),
+    ...told.flatMap((proposal, i) => proposalLines(telling, proposal, i + 1)),
+    ...endLines(telling),
     '',
     ...faint([...changeCautions(told), ...cautions]),
   ]);

@@ -315,14 +315,14 @@ function changedLines(
   const [first, ...others] = names;
   return changes.flatMap((each, i) => {
     if (each === null) return [];
-    const head = `${others[i]} is otherwise than ${first} in`;
-    if (each.length === 0) return [`${others[i]} says what ${first} says`];
+    const words = display.words.compare;
+    if (each.length === 0) return [words.saysTheSame(others[i], first)];
     const told = meaningWords(each, display);
     const rest = told.length - mostChanges;
     return [
-      `${head}:`,
+      words.otherwise(others[i], first),
       ...told.slice(0, mostChanges).flatMap((line) => wrap(`  ${line}`, screenWidth(), '    ')),
-      ...(rest > 0 ? [`  and ${rest} more`] : []),
+      ...(rest > 0 ? [`  ${words.andMore(rest)}`] : []),
     ];
   });
 }

@@ -1,4 +1,5 @@
 import { openSampling, openAccumulator, type Sampling, type SavedFit, type Accumulator } from '@leat/core';
+import type { Display } from '@leat/view/text';
 import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { correlationsOf, withFitted } from '../shared/correlations.js';
 import { readPart, writePart } from '../../files/ensemble-part.js';
@@ -10,6 +11,7 @@ import { FileError } from '../../files/read.js';
 import { job as outlineJob } from '../shared/outline-job.js';
 import { job, type MemberShared } from './job.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import { type ReferencedFiles } from '@leat/core/tasks';
 import { readTexts } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
@@ -26,7 +28,7 @@ export interface Shard {
 }
 
 /** What `leat ensemble` was asked. */
-export interface EnsembleOptions extends ScenarioOptions, KeptOptions {
+export interface EnsembleOptions extends ScenarioOptions, KeptOptions, Pick<DisplayOptions, 'units'> {
   readonly json?: boolean;
   readonly members: number;
   readonly seed: number;
@@ -41,6 +43,7 @@ export interface EnsembleOptions extends ScenarioOptions, KeptOptions {
 
 /** An ensemble under way. */
 interface Work {
+  readonly display: Display;
   readonly accumulator: Accumulator;
   /** The part so far. */
   readonly part: () => EnsemblePart;
@@ -69,7 +72,11 @@ async function openWork(texts: ReferencedFiles, options: EnsembleOptions, stream
   const sampling = samplingOf(options, texts.fitted?.fit);
   const questions = { measures: options.of, conditions: options.keep };
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
-  const [{ outline, keys, notes }] = await runJobs(outlineJob, { texts, ...simulation }, [questions]);
+  // Before the first run: what --units cannot be is told now.
+  displayInUnits(options);
+  const [{ outline, keys, notes, display }] = await runJobs(outlineJob, { texts, ...simulation }, [
+    questions,
+  ]);
   openSampling(
     sampling,
     outline.rows.map(({ id }) => id),
@@ -83,6 +90,7 @@ async function openWork(texts: ReferencedFiles, options: EnsembleOptions, stream
     (member) => member % shard.of === shard.part - 1 && !accumulator.has(member),
   );
   return {
+    display: displayInUnits(options, display),
     accumulator,
     part,
     shared: { texts, rows: outline.rows, sampling, questions, ...simulation },
@@ -102,7 +110,7 @@ export async function ensembleCommand(
 ): Promise<ExitCode> {
   const texts = readTexts(file, options);
   const { kept, csv } = openKept(options, 'ensemble');
-  const { accumulator, part, shared, todo } = await openWork(texts, options, streams);
+  const { display, accumulator, part, shared, todo } = await openWork(texts, options, streams);
   const { workers, members, json = false } = options;
   const keep = (to: Output): void => {
     writePart(to, part());
@@ -141,5 +149,5 @@ export async function ensembleCommand(
         `shard ${options.shard.part}/${options.shard.of}: ${accumulator.size()} of ${members} members are in ${kept?.path ?? ''}; leat merge joins the shards`,
       ]),
     );
-  return printEnsemble(part(), accumulator, { json, csv }, streams);
+  return printEnsemble(part(), accumulator, { display, json, csv }, streams);
 }

@@ -1,4 +1,5 @@
 import { InvalidArgumentError, Option, type Command } from 'commander';
+import { unitsOption } from '../shared/display-options.js';
 import type { AddCommand } from '../shared/options.js';
 import type { EnsembleOptions, Shard } from './command.js';
 import {
@@ -46,6 +47,7 @@ export const addEnsemble: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

@@ -1,5 +1,5 @@
 import { type Bands, type EnsembleResult, ensembleResult, type Accumulator, version } from '@leat/core';
-import { cautions } from '@leat/view/text';
+import { cautions, type Display } from '@leat/view/text';
 import { csv } from '@leat/view/documents';
 import { ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { savedDocument } from '../../files/saved-document.js';
@@ -61,6 +61,7 @@ function ensembleDocument(part: EnsemblePart, result: EnsembleResult): string {
 
 /** How an ensemble is told. */
 export interface PrintOptions {
+  readonly display: Display;
   readonly json?: boolean;
   /** Where the bands go as CSV. */
   readonly csv?: Output | undefined;
@@ -77,7 +78,10 @@ export function printEnsemble(
   const result = ensembleResult(outline, sampling, accumulator);
   options.csv?.write(ensembleCsv(result));
   if (options.json === true) streams.result(ensembleDocument(part, result));
-  else streams.result(ensembleText(outline.title, result, keys, styleFor(process.stdout.isTTY, process.env)));
+  else {
+    const style = styleFor(process.stdout.isTTY, process.env);
+    streams.result(ensembleText(outline.title, result, keys, options.display, style));
+  }
   if (result.failed.length < result.ran) return exit.done;
   streams.note('not finished: every member failed\n');
   return exit.notFinished;

@@ -1,5 +1,5 @@
 import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
-import { boundSign, day, percent, plain, shown } from '@leat/view/text';
+import { boundSign, day, type Display, percent, plain, shown } from '@leat/view/text';
 import { cautionLines } from '../shared/caution-lines.js';
 import { columns, columnsOrUnder, wrap, linesText } from '../../terminal/columns.js';
 import { screenWidth } from '../../terminal/width.js';
@@ -8,13 +8,14 @@ import type { Style } from '../../terminal/style.js';
 /** Most lines of one table. */
 const most = 14;
 
-const range = ([low, high]: readonly [number, number]): string => `${shown(low)} .. ${shown(high)}`;
+/** An end of a band, and from one to the other, in the units that are shown. */
+type Tell = (value: number) => string;
+const range = ([low, high]: readonly [number, number], tell: Tell): string => `${tell(low)} .. ${tell(high)}`;
 const days = ([low, high]: readonly [number, number]): string => `${day(round(low))} .. ${day(round(high))}`;
 const round = (value: number): number => Math.round(value * 10) / 10;
-const unitText = (unit: string): string => (unit === '1' ? '' : unit);
 
 /** The key series at the end of the run. */
-function endLines(result: EnsembleResult, keys: readonly string[]): readonly string[] {
+function endLines(result: EnsembleResult, keys: readonly string[], display: Display): readonly string[] {
   const last = result.times.length - 1;
   const rows = keys.flatMap((key) => {
     const series = result.series.find(({ name }) => name === key);
@@ -24,14 +25,17 @@ function endLines(result: EnsembleResult, keys: readonly string[]): readonly str
       edges[1][last],
     ];
     const { name, unit, median, band50, band90 } = series;
-    return [[name, unit, shown(median[last]), range(at(band50)), range(at(band90))]];
+    const [quantity] = name.split('@');
+    const tell = (value: number): string => shown(display.value(value, unit, quantity));
+    const told = display.unit(unit, quantity);
+    return [[name, told, tell(median[last]), range(at(band50), tell), range(at(band90), tell)]];
   });
   const head = [`on day ${day(result.times[last])}`, '', 'median', '50 %', '90 %'];
   return columns([head, ...rows], ['left', 'left', 'right', 'left', 'left']);
 }
 
 /** The limits that some members pass, the likeliest first. */
-function limitLines(limits: readonly LimitOdds[]): readonly string[] {
+function limitLines(limits: readonly LimitOdds[], display: Display): readonly string[] {
   const passed = limits.filter((limit) => limit.passed > 0).sort((a, b) => b.probability - a.probability);
   const unjudged = limits.filter(({ judged }) => judged === 0).length;
   const notes = [
@@ -43,7 +47,7 @@ function limitLines(limits: readonly LimitOdds[]): readonly string[] {
     .slice(0, most)
     .map((limit) => [
       plain(limit.quantity),
-      boundSign(limit),
+      boundSign(limit, display),
       limit.place,
       percent(limit.probability),
       day(round(limit.first.median)),
@@ -59,11 +63,19 @@ function limitLines(limits: readonly LimitOdds[]): readonly string[] {
 }
 
 /** Measures and margins of conditions. */
-function askedLines(title: string, asked: readonly MeasureSummary[], members: number): readonly string[] {
+function askedLines(
+  title: string,
+  asked: readonly MeasureSummary[],
+  members: number,
+  display: Display,
+): readonly string[] {
   return asked.flatMap((each) => {
     const { text, unit, answered, unanswered } = each;
     const bands: Bands = each;
-    const line = `${title}${text}: ${shown(bands.median)} ${unitText(unit)} (50 %: ${range(bands.band50)}; 90 %: ${range(bands.band90)})`;
+    // A margin is a difference: it has no zero of its own to be moved, as degrees have.
+    const zero = title === '' ? 0 : display.value(0, unit);
+    const tell = (value: number): string => shown(display.value(value, unit) - zero);
+    const line = `${title}${text}: ${tell(bands.median)} ${display.unit(unit)} (50 %: ${range(bands.band50, tell)}; 90 %: ${range(bands.band90, tell)})`;
     const lacking =
       unanswered === null
         ? []
@@ -79,6 +91,7 @@ export function ensembleText(
   title: string,
   result: EnsembleResult,
   keys: readonly string[],
+  display: Display,
   style: Style,
 ): string {
   const { sampling, ran, failed, drawn, conditions, measures } = result;
@@ -98,11 +111,11 @@ export function ensembleText(
       : [style.warn(`${failed.length} members failed and are in no band:`), ...broken]),
     ...(failed.length > 5 ? [`  and ${failed.length - 5} more: see --json`] : []),
     '',
-    ...endLines(result, keys),
+    ...endLines(result, keys, display),
     '',
-    ...limitLines(result.limits),
-    ...(measures.length > 0 ? ['', ...askedLines('', measures, whole)] : []),
-    ...(conditions.length > 0 ? ['', ...kept, ...askedLines('margin of ', conditions, whole)] : []),
+    ...limitLines(result.limits, display),
+    ...(measures.length > 0 ? ['', ...askedLines('', measures, whole, display)] : []),
+    ...(conditions.length > 0 ? ['', ...kept, ...askedLines('margin of ', conditions, whole, display)] : []),
     '',
     ...resolution,
     'The bands hold what the numbers of the tables leave open, not what the model leaves out.',

@@ -1,6 +1,7 @@
 import { openAccumulator } from '@leat/core';
 import { differencesOf, ensembleId, type EnsemblePart } from '../../files/ensemble-part.js';
 import { readPart, writePart } from '../../files/ensemble-part.js';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import { printEnsemble } from '../ensemble/print.js';
 import { openOutputs } from '../../files/outputs.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
@@ -9,7 +10,7 @@ import type { Streams } from '../../terminal/streams.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat merge` was asked. */
-export interface MergeOptions {
+export interface MergeOptions extends Pick<DisplayOptions, 'units'> {
   readonly json?: boolean;
   readonly csv?: string;
   readonly out?: string;
@@ -25,6 +26,7 @@ export function mergeCommand(files: readonly string[], options: MergeOptions, st
   const kinds = { out: 'ensemble', csv: 'course' } as const;
   const { force, json = false } = options;
   const { out, csv } = openOutputs<'out' | 'csv'>(options, kinds, { force, inputs: files });
+  const display = displayInUnits(options);
   const first = readPart(files[0]);
   const { outline, keys, sampling } = first;
   const accumulator = openAccumulator(outline, sampling.members);
@@ -40,7 +42,7 @@ export function mergeCommand(files: readonly string[], options: MergeOptions, st
   });
   const whole: EnsemblePart = { outline, keys, sampling, accumulated: accumulator.state() };
   if (out !== undefined) writePart(out, whole);
-  const code = printEnsemble(whole, accumulator, { json, csv }, streams);
+  const code = printEnsemble(whole, accumulator, { display, json, csv }, streams);
   const missing = sampling.members - accumulator.size();
   if (missing === 0) return code;
   streams.note(

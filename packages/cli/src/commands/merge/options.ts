@@ -1,4 +1,5 @@
 import type { AddCommand } from '../shared/options.js';
+import { unitsOption } from '../shared/display-options.js';
 import { forceOption } from '../shared/options.js';
 import type { MergeOptions } from './command.js';
 
@@ -11,6 +12,7 @@ export const addMerge: AddCommand = (root, streams, leave) => {
     .option('--out <file>', 'keep the whole in a file')
     .option('--json', 'print one JSON document instead of the summary')
     .option('--csv <file>', 'write median and bands of every series to a CSV file')
+    .addOption(unitsOption())
     .addOption(forceOption())
     .action(async (files: string[], options: MergeOptions) => {
       const { mergeCommand } = await import('./command.js');

@@ -18,12 +18,13 @@ import { styleFor } from '../../terminal/style.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runJobs } from '../../workers/pool.js';
 import { changedText, includeName } from '../shared/changed-file.js';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job } from './job.js';
 import { planDocument, planText } from './text.js';
 
 /** What `leat plan` was asked. */
-export interface PlanOptions extends ScenarioOptions {
+export interface PlanOptions extends ScenarioOptions, Pick<DisplayOptions, 'units'> {
   readonly vary: readonly string[];
   readonly aim: string;
   readonly keep: readonly string[];
@@ -94,6 +95,7 @@ export async function planCommand(file: string, options: PlanOptions, streams: S
   const named = options.save === undefined ? {} : { save: options.save };
   const { save } = openOutputs<'save'>(named, { save: 'own' }, options);
   const { reading } = openTexts(shared.texts);
+  const display = displayInUnits(options, reading.display);
   const { model } = openModel(reading, { closureDraws: 0 });
   planAim(options.aim, model);
   readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
@@ -108,7 +110,7 @@ export async function planCommand(file: string, options: PlanOptions, streams: S
     const drawn = await jobs(shared, draws, 'draws', options.workers);
     const found = planOf(shared, sought, drawn);
     const style = styleFor(process.stdout.isTTY, process.env);
-    streams.result(options.json === true ? planDocument(found) : planText(found, style));
+    streams.result(options.json === true ? planDocument(found) : planText(found, display, style));
     if (!best.holds) {
       streams.note(
         linesText([

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { unitsOption } from '../shared/display-options.js';
 import { Option } from 'commander';
 import {
   type AddCommand,
@@ -62,6 +63,7 @@ export const addPlan: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

@@ -1,6 +1,16 @@
 import type { AdviceOutcome, PlanWeek } from '@leat/core';
 import type { Plan } from '@leat/core/tasks';
-import { cautions, dateNames, listed, percent, plain, shown, valueText, verdictLines } from '@leat/view/text';
+import {
+  cautions,
+  dateNames,
+  type Display,
+  listed,
+  percent,
+  plain,
+  shown,
+  valueText,
+  verdictLines,
+} from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { columns, linesText, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
@@ -17,10 +27,10 @@ const amountOf = ({ unit }: { readonly unit: string }, value: number): string =>
 const endText = ({ value, from, to }: Plan['quantities'][number]): string =>
   value === to ? ': the end of it, more may do' : value === from ? ': the end of it, less may do' : '';
 
-function answerLines(plan: Plan, style: Style): readonly string[] {
+function answerLines(plan: Plan, display: Display, style: Style): readonly string[] {
   const { quantities, aim, amount, holds, outcome, startDate } = plan;
   const head = holds
-    ? `Plan for ${aim.text}: ${shown(amount)} ${aim.unit}`.trimEnd()
+    ? `Plan for ${aim.text}: ${display.amount(amount, aim.unit)}`.trimEnd()
     : 'No choice keeps every condition. The one that comes nearest:';
   const rows = quantities.map((quantity) => [
     `  ${names[quantity.name] ?? quantity.name}`,
@@ -31,7 +41,7 @@ function answerLines(plan: Plan, style: Style): readonly string[] {
     style.strong(head),
     ...columns(rows, ['left', 'right', 'left']),
     '',
-    ...verdictLines(outcome.verdict, startDate).flatMap((line) => wrap(line, width, '  ')),
+    ...verdictLines(outcome.verdict, startDate, display).flatMap((line) => wrap(line, width, '  ')),
   ];
 }
 
@@ -42,13 +52,17 @@ function bandOf(plan: Plan, value: (outcome: AdviceOutcome) => number): string {
 }
 
 /** What the plan gives, and how that spreads over the draws. */
-function giveLines(plan: Plan): readonly string[] {
+function giveLines(plan: Plan, display: Display): readonly string[] {
   const { outcome, drawn, members, seed } = plan;
+  const row = (name: string, unit: string, of: (outcome: AdviceOutcome) => number): readonly string[] => {
+    const value = (told: AdviceOutcome): number => display.value(of(told), unit);
+    return [name, display.unit(unit), shown(value(outcome)), bandOf(plan, value)];
+  };
   const rows = [
-    ['crops, fresh', 'kg', shown(outcome.crops), bandOf(plan, ({ crops }) => crops)],
-    ['fish gained', 'kg', shown(outcome.fish), bandOf(plan, ({ fish }) => fish)],
-    ['feed', 'kg', shown(outcome.feed), bandOf(plan, ({ feed }) => feed)],
-    ['water taken in', 'm3', shown(outcome.water), bandOf(plan, ({ water }) => water)],
+    row('crops, fresh', 'kg', ({ crops }) => crops),
+    row('fish gained', 'kg', ({ fish }) => fish),
+    row('feed', 'kg', ({ feed }) => feed),
+    row('water taken in', 'm3', ({ water }) => water),
   ];
   const kept = drawn.filter(({ holds }) => holds).length;
   return [
@@ -99,8 +113,6 @@ function cropTable(
   });
 }
 
-const kilograms = (grams: number): string => shown(grams / 1000);
-
 /** Rows that say the same week after week, told once: `weeks 1 to 8`. */
 function spans(
   { weeks, startDate }: Plan,
@@ -122,53 +134,56 @@ function spans(
   return [title, ...columns(rows, ['left', 'left', 'left']).flatMap((line) => wrap(line, width, '    ')), ''];
 }
 
-function calendarLines(plan: Plan): readonly string[] {
+function calendarLines(plan: Plan, display: Display): readonly string[] {
+  const kilograms = (grams: number): string => shown(display.value(grams / 1000, 'kg'));
+  const [kg, m2] = [display.unit('kg'), display.unit('m2')];
+  const area = (squareMetres: number): string => display.amount(squareMetres, 'm2');
   const { start, dosers, fish } = plan;
   const stock = fish.filter(({ number }) => number > 0);
-  const kept = stock.map(({ cohort, number, mass }) => `${cohort} ${number} of ${shown(mass)} g`);
-  const plants = ({ plants: count, area }: { readonly plants?: number; readonly area: number }): string =>
-    count === undefined ? `${shown(area)} m2` : String(count);
-  const there = start.map((each) => `${each.planting} ${shown(each.area)} m2 (${plants(each)} plants)`);
+  const kept = stock.map(({ cohort, number, mass }) => `${cohort} ${number} of ${display.amount(mass, 'g')}`);
+  const plants = (bed: { readonly plants?: number; readonly area: number }): string =>
+    bed.plants === undefined ? area(bed.area) : String(bed.plants);
+  const there = start.map((each) => `${each.planting} ${area(each.area)} (${plants(each)} plants)`);
   return [
     ...(kept.length === 0 ? [] : [...wrap(`fish at the start: ${kept.join(', ')}`, width, '  '), '']),
     ...(there.length === 0
       ? []
       : [...wrap(`on the beds at the start: ${there.join(', ')}`, width, '  '), '']),
-    ...cropTable(plan, 'seedlings to set out (plants, or m2)', ({ setOut }, crop) => {
+    ...cropTable(plan, `seedlings to set out (plants, or ${m2})`, ({ setOut }, crop) => {
       const found = setOut.find(({ planting }) => planting === crop);
       return found === undefined ? '' : plants(found);
     }),
-    ...cropTable(plan, 'beds give, kg', ({ gives }, crop) => {
+    ...cropTable(plan, `beds give, ${kg}`, ({ gives }, crop) => {
       const found = gives.find(({ planting }) => planting === crop);
       return found === undefined ? '' : kilograms(found.mass);
     }),
-    ...spans(plan, 'feed, g a day in the mean of the week', ({ feed }) =>
-      feed.map(({ cohort, perDay }) => `${cohort} ${shown(perDay)}`).join(', '),
+    ...spans(plan, `feed, ${display.unit('g')} a day in the mean of the week`, ({ feed }) =>
+      feed.map(({ cohort, perDay }) => `${cohort} ${shown(display.value(perDay, 'g'))}`).join(', '),
     ),
     ...spans(plan, 'fish in and out', ({ fishIn, fishOut }) =>
       [
         ...fishIn.map(({ cohort, number }) => `${shown(number)} ${cohort} in`),
         ...fishOut.map(
-          ({ cohort, number, mass }) => `${shown(number)} ${cohort} out (${kilograms(mass)} kg)`,
+          ({ cohort, number, mass }) => `${shown(number)} ${cohort} out (${kilograms(mass)} ${kg})`,
         ),
       ].join(', '),
     ),
     ...spans(plan, 'doses', ({ doses }) =>
       doses
-        .map(({ product, vessel, mass }) => `${shown(mass)} g ${plain(product)} into ${vessel}`)
+        .map(({ product, vessel, mass }) => `${display.amount(mass, 'g')} ${plain(product)} into ${vessel}`)
         .join(', '),
     ),
     ...(dosers.length === 0
       ? []
       : [
-          `dosers besides, a week: ${listed(dosers.map(({ product, mass }) => `${shown(mass)} g ${plain(product)}`))}`,
+          `dosers besides, a week: ${listed(dosers.map(({ product, mass }) => `${display.amount(mass, 'g')} ${plain(product)}`))}`,
           '',
         ]),
   ];
 }
 
 /** A plan for reading, 80 columns wide. */
-export function planText(plan: Plan, style: Style): string {
+export function planText(plan: Plan, display: Display, style: Style): string {
   const { title, keep, ration, tried, held } = plan;
   const asked = ['nothing harms fish, water or crops', 'the reservoir is never low', ...keep];
   return linesText([
@@ -179,11 +194,11 @@ export function planText(plan: Plan, style: Style): string {
       '  ',
     ),
     '',
-    ...answerLines(plan, style),
+    ...answerLines(plan, display, style),
     '',
-    ...giveLines(plan),
+    ...giveLines(plan, display),
     '',
-    ...calendarLines(plan),
+    ...calendarLines(plan, display),
     ...wrap(
       `looked for on a grid, then ever nearer about the best two points of it: ${tried} choices were run, ` +
         `${percent(held / tried)} of them keep every condition. None of its neighbours is better; that nothing better ` +

@@ -32,3 +32,11 @@ export function displayFor(
   const units = asked ?? files.find((file) => file?.units !== undefined)?.units;
   return displayOf({ language: language ?? 'en', units: units ?? metric });
 }
+
+/** What tells the answer of a command that has words in English alone: by its units, else by those of its file. Throws as displayFor. */
+export function displayInUnits(
+  { units }: Pick<DisplayOptions, 'units'>,
+  ...files: readonly ScenarioReading['display'][]
+): Display {
+  return displayFor({ language: 'en', ...(units !== undefined && { units }) }, ...files);
+}

@@ -8,6 +8,7 @@ import {
   type ExtendedScenario,
   type Outline,
   type Questions,
+  type ScenarioReading,
 } from '@leat/core';
 import type { Job } from '../../workers/job.js';
 import { keySeries } from '@leat/view/documents';
@@ -20,6 +21,8 @@ export interface OutlineAnswer {
   readonly keys: readonly string[];
   /** What was assumed, what is unusual, and whether the run with the numbers as they stand breaks off. */
   readonly notes: readonly string[];
+  /** How the file wants results told. */
+  readonly display?: NonNullable<ScenarioReading['display']>;
 }
 
 /**
@@ -44,7 +47,9 @@ export const job: Job<
             ? []
             : [`the run with the numbers as they stand breaks off on day ${outcome.time}: ${outcome.kind}`];
         const notes = [...basis.notes, ...broken];
-        return { outline: outlineOf(basis), keys: keySeries(basis.run), notes };
+        const { display } = opened.reading;
+        const outline = { outline: outlineOf(basis), keys: keySeries(basis.run), notes };
+        return display === undefined ? outline : { ...outline, display };
       },
     };
   },

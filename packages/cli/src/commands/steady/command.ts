@@ -18,9 +18,10 @@ import { styleFor } from '../../terminal/style.js';
 import type { Streams } from '../../terminal/streams.js';
 import { savedDocument } from '../../files/saved-document.js';
 import { linesText } from '../../terminal/columns.js';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 
 /** What `leat steady` was asked. */
-export interface SteadyCommandOptions extends ScenarioOptions {
+export interface SteadyCommandOptions extends ScenarioOptions, Pick<DisplayOptions, 'units'> {
   readonly on?: string;
   readonly crops: 'mean' | 'as-at-start';
   readonly hold: readonly string[];
@@ -34,6 +35,7 @@ export interface SteadyCommandOptions extends ScenarioOptions {
 export function steadyCommand(file: string, options: SteadyCommandOptions, streams: Streams): ExitCode {
   const reading = openScenario(file, options);
   const { scenario } = reading;
+  const display = displayInUnits(options, reading.display);
   const day = options.on === undefined ? 0 : dayOn(options.on, scenario, '--on');
   const patience = parseQuantity(options.patience, 'time');
   if ('problem' in patience)
@@ -67,7 +69,9 @@ export function steadyCommand(file: string, options: SteadyCommandOptions, strea
       };
       streams.result(savedDocument('leat-steady', document));
     } else {
-      streams.result(steadyText({ state, series, limits }, options.detail === true, style));
+      streams.result(
+        steadyText({ state, series, limits }, { detail: options.detail === true, display }, style),
+      );
     }
     return exit.done;
   } catch (error) {

@@ -1,4 +1,5 @@
 import { Option } from 'commander';
+import { unitsOption } from '../shared/display-options.js';
 import type { AddCommand } from '../shared/options.js';
 import type { SteadyCommandOptions } from './command.js';
 import {
@@ -35,6 +36,7 @@ export const addSteady: AddCommand = (root, streams, leave) => {
     .option('--detail', 'time constants, and how the state was found')
     .addOption(daysOption())
     .addOption(setOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

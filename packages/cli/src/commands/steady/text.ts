@@ -10,6 +10,7 @@ import {
   actionPhrase,
   boundSign,
   dayNames,
+  type Display,
   listed,
   longSpan,
   percent,
@@ -38,25 +39,29 @@ const still = 0.005;
 const water = ['tan', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen', 'chloride'] as const;
 
 /** One number, or from the lowest to the highest. */
-function range(values: ArrayLike<number> | undefined): string {
+function range(values: ArrayLike<number> | undefined, shownAs: (value: number) => number): string {
   if (values === undefined) return '-';
-  const all = Array.from(values);
+  const all = Array.from(values, shownAs);
   const low = Math.min(...all);
   const high = Math.max(...all);
   return high - low <= still * Math.abs(high) ? shown(all[0]) : `${shown(low)}-${shown(high)}`;
 }
 
-function waterTable({ state, series }: SteadySummary): readonly string[] {
+function waterTable({ state, series }: SteadySummary, display: Display): readonly string[] {
   const known = new Map(series.map((each) => [each.name, each]));
   const places = state.course.model.layout.vessels;
   const unit = (quantity: string): string => known.get(`${quantity}@${places[0]}`)?.unit ?? '';
   return columns(
     [
       ['', ...water.map((quantity) => quantityPhrase(quantity))],
-      ['', ...water.map((quantity) => (quantity === 'pH' ? '' : unit(quantity)))],
+      ['', ...water.map((quantity) => (quantity === 'pH' ? '' : display.unit(unit(quantity), quantity)))],
       ...places.map((place) => [
         short(place, 16),
-        ...water.map((quantity) => range(known.get(`${quantity}@${place}`)?.values)),
+        ...water.map((quantity) =>
+          range(known.get(`${quantity}@${place}`)?.values, (value) =>
+            display.value(value, unit(quantity), quantity),
+          ),
+        ),
       ]),
     ],
     ['left', ...water.map(() => 'right' as const)],
@@ -162,7 +167,7 @@ function workLine({ marched, steps, passes, residual }: SteadyState): string {
   return `found by ${marched} d of simulation and ${steps} Newton steps${cycle}; moves by ${residual.toExponential(0)} of itself`;
 }
 
-function limitTable(limits: readonly LimitResult[]): readonly string[] {
+function limitTable(limits: readonly LimitResult[], display: Display): readonly string[] {
   const passed = limits.filter((limit) => limit.passed).sort(worstFirst);
   if (passed.length === 0) return ['limits passed: none'];
   return columns(
@@ -170,8 +175,8 @@ function limitTable(limits: readonly LimitResult[]): readonly string[] {
       ['limits passed', 'limit', 'here', 'where', 'for whom'],
       ...passed.map((limit) => [
         quantityPhrase(limit.quantity),
-        boundSign(limit),
-        shown(limit.worst),
+        boundSign(limit, display),
+        limit.worst === undefined ? '-' : shown(display.value(limit.worst, limit.unit, limit.quantity)),
         limit.place,
         plain(limit.whom),
       ]),
@@ -181,14 +186,18 @@ function limitTable(limits: readonly LimitResult[]): readonly string[] {
 }
 
 /** A steady state on one screen, as wide as the screen. */
-export function steadyText(summary: SteadySummary, detail: boolean, style: Style): string {
+export function steadyText(
+  summary: SteadySummary,
+  { detail, display }: { readonly detail: boolean; readonly display: Display },
+  style: Style,
+): string {
   const { state, limits } = summary;
   const { scenario } = state.course.model;
   const lines = [
     style.strong(short(scenario.title, screenWidth())),
     ...wrap(headline(state), screenWidth(), '  '),
     '',
-    ...waterTable(summary),
+    ...waterTable(summary, display),
     '',
     ...recoveries(state.modes),
     ...longer(state),
@@ -204,7 +213,7 @@ export function steadyText(summary: SteadySummary, detail: boolean, style: Style
         )),
     ...state.water.map(({ kind, place }) => `on the way: ${kind} ${place}`),
     '',
-    ...limitTable(limits).map((line) => short(line, screenWidth())),
+    ...limitTable(limits, display).map((line) => short(line, screenWidth())),
     '',
     ...(detail ? [...modeTable(state.modes), ...wrap(workLine(state), screenWidth(), '  '), ''] : []),
     ...cautionLines(style),

@@ -13,6 +13,7 @@ import {
 import { cautions } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import { openScenario } from '../shared/referenced-files.js';
 import { byChange, type ByChange } from './by-change.js';
 import { changesText, differenceText, type NamedMoment } from './text.js';
@@ -25,7 +26,7 @@ import { savedDocument } from '../../files/saved-document.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat why` was asked: two files at one day (absent: the last that both have), or one file and two days. */
-export interface WhyCommandOptions extends ScenarioOptions {
+export interface WhyCommandOptions extends ScenarioOptions, Pick<DisplayOptions, 'units'> {
   readonly of: string;
   readonly at?: string;
   readonly from?: string;
@@ -59,6 +60,7 @@ function daysOf(options: WhyCommandOptions): readonly [number | undefined, numbe
 const named = (file: string, { run, day }: Moment): NamedMoment => ({
   file,
   title: run.model.scenario.title,
+  startDate: run.model.scenario.startDate,
   day,
 });
 
@@ -73,6 +75,7 @@ export async function whyCommand(
 ): Promise<ExitCode> {
   const days = daysOf(options);
   const readings = files.map((file) => openScenario(file, options));
+  const display = displayInUnits(options, ...readings.map((reading) => reading.display));
   const runs: Run[] = [];
   for (const reading of readings) runs.push((await simulated(reading, {}, streams)).run);
   const end = Math.min(...runs.map(lastOf));
@@ -106,7 +109,7 @@ export async function whyCommand(
     const style = styleFor(process.stdout.isTTY, process.env);
     const oneRun = files.length === 1;
     const words = [
-      ...(changed === undefined ? [] : [changesText(options.of, told, changed, moments, style)]),
+      ...(changed === undefined ? [] : [changesText(options.of, told, changed, moments, { display, style })]),
       ...(difference === undefined
         ? []
         : [
@@ -114,7 +117,7 @@ export async function whyCommand(
               difference,
               moments,
               { oneRun, detail: options.detail === true, head: changed === undefined },
-              style,
+              { display, style },
             ),
           ]),
     ];
@@ -140,6 +143,8 @@ function processes(
 
 type Told = Readonly<Record<'from' | 'to', { readonly value: number; readonly unit: string }>>;
 
+const momentOf = ({ file, title, day }: NamedMoment, value: number): object => ({ file, title, day, value });
+
 /** The answer as plain data. */
 function documentOf(
   told: Told,
@@ -163,8 +168,8 @@ function documentOf(
       grouped: changed.grouped,
     }),
     around,
-    from: { ...first, value: told.from.value },
-    to: { ...second, value: told.to.value },
+    from: momentOf(first, told.from.value),
+    to: momentOf(second, told.to.value),
     cautions,
   };
 }

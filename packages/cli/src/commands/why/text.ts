@@ -1,5 +1,15 @@
 import { groupParts, type Difference, type DifferencePart } from '@leat/core';
-import { decadeOf, changeWords, day, listed, percent, seriesPhrase, short, shown } from '@leat/view/text';
+import {
+  decadeOf,
+  changeWords,
+  dayNames,
+  type Display,
+  listed,
+  percent,
+  seriesPhrase,
+  short,
+  shown,
+} from '@leat/view/text';
 import { cautionLines } from '../shared/caution-lines.js';
 import { columns, wrap, linesText } from '../../terminal/columns.js';
 import { screenWidth } from '../../terminal/width.js';
@@ -10,6 +20,8 @@ import type { ByChange } from './by-change.js';
 export interface NamedMoment {
   readonly file: string;
   readonly title: string;
+  /** Date of day 0, `yyyy-mm-dd`. */
+  readonly startDate: string;
   /** d. */
   readonly day: number;
 }
@@ -82,21 +94,51 @@ function sentence(terms: readonly Term[], total: number): string {
   return listed(all.map(({ name }, i) => `${signed(values[i], decimals)} by ${name}`));
 }
 
-/** How much more or less in the second than in the first. */
-function answer(
+/** A quantity at both moments and what is between them, in the units that are shown. */
+interface Shown {
+  readonly unit: string;
+  readonly from: number;
+  readonly to: number;
+  /** A difference of the quantity. */
+  readonly change: (value: number) => number;
+}
+
+function shownOf(
   quantity: string,
   unit: string,
   told: { readonly from: number; readonly to: number },
+  display: Display,
+): Shown {
+  const [sort] = quantity.split('@');
+  const value = (of: number): number => display.value(of, unit, sort);
+  // A difference has no zero of its own, as degrees have.
+  const zero = value(0);
+  return {
+    unit: display.unit(unit, sort),
+    ...{ from: value(told.from), to: value(told.to) },
+    change: (of) => value(of) - zero,
+  };
+}
+
+/** How much more or less in the second than in the first. */
+function answer(
+  quantity: string,
+  told: Shown,
   [from, to]: readonly [NamedMoment, NamedMoment],
   oneRun: boolean,
 ): string {
+  const { unit } = told;
+  const on = ({ startDate, day }: NamedMoment): string => `on ${dayNames(startDate)(day)}`;
   const change = told.to - told.from;
-  const second = `${oneRun ? `on day ${day(to.day)}` : 'in B'} (${shown(told.to)})`;
-  const first = `${oneRun ? `on day ${day(from.day)}` : 'in A'} (${shown(told.from)} ${unit})`;
-  const when = oneRun || from.day !== to.day ? '' : ` on day ${day(to.day)}`;
+  const withUnit = (value: number): string => `${shown(value)} ${unit}`.trimEnd();
+  const [at, was] = [shown(told.to), withUnit(told.from)];
+  const [second, first] = oneRun
+    ? [`${on(to)}, at ${at},`, `${on(from)}, at ${was}`]
+    : [`in B (${at})`, `in A (${was})`];
+  const when = oneRun || from.day !== to.day ? '' : ` ${on(to)}`;
   const name = `${seriesPhrase(quantity)}${when}`;
   if (change === 0) return `${name} is the same ${second} as ${first}`;
-  const by = `${shown(Math.abs(change))} ${unit}`;
+  const by = withUnit(Math.abs(change));
   return `${name} is ${by} ${change > 0 ? 'higher' : 'lower'} ${second} than ${first}`;
 }
 
@@ -155,6 +197,12 @@ function headLines(
   return runs.map(([name, { file, title }]) => style.faint(short(`${name}${file}  ${title}`, screenWidth())));
 }
 
+/** In which units and how it is shown. */
+export interface Look {
+  readonly display: Display;
+  readonly style: Style;
+}
+
 /** How a difference is written. */
 export interface DifferenceWords {
   readonly oneRun: boolean;
@@ -169,23 +217,21 @@ export function differenceText(
   difference: Difference,
   moments: readonly [NamedMoment, NamedMoment],
   { oneRun, detail, head }: DifferenceWords,
-  style: Style,
+  { display, style }: Look,
 ): string {
-  const { quantity, unit, parts, from, to } = difference;
+  const { quantity, parts, from, to } = difference;
+  const told = shownOf(quantity, difference.unit, { from, to }, display);
+  const total = told.change(difference.difference);
   const groups = detail ? parts : groupParts(parts);
-  const terms = groups.map((part) => ({ name: cause(part, oneRun), value: part.value }));
+  const terms = groups.map((part) => ({ name: cause(part, oneRun), value: told.change(part.value) }));
   const netted = parts.length - groups.length;
-  const first = head
-    ? answer(quantity, unit, { from, to }, moments, oneRun)
-    : `through what: ${seriesPhrase(quantity)}`;
+  const first = head ? answer(quantity, told, moments, oneRun) : `through what: ${seriesPhrase(quantity)}`;
   const lines = [
     ...(parts.length === 0
       ? [style.strong(`${first}: nothing made a difference`)]
-      : wrap(`${first}: ${sentence(terms, difference.difference)}`, screenWidth(), '  ').map((line) =>
-          style.strong(line),
-        )),
+      : wrap(`${first}: ${sentence(terms, total)}`, screenWidth(), '  ').map((line) => style.strong(line))),
     ...(head ? headLines(moments, oneRun, style) : []),
-    ...(parts.length === 0 ? [] : ['', ...table(terms, unit, difference.difference)]),
+    ...(parts.length === 0 ? [] : ['', ...table(terms, told.unit, total)]),
     ...(netted > 0
       ? [`opposite terms are netted and parts of one thing are one: --detail shows all ${parts.length}`]
       : []),
@@ -199,13 +245,19 @@ export function differenceText(
 export function changesText(
   quantity: string,
   told: Readonly<Record<'from' | 'to', { readonly value: number; readonly unit: string }>>,
-  { parts, runs, grouped }: ByChange,
+  { parts: changed, runs, grouped }: ByChange,
   moments: readonly [NamedMoment, NamedMoment],
-  style: Style,
+  { display, style }: Look,
 ): string {
-  const { unit } = told.to;
-  const total = told.to.value - told.from.value;
-  const terms = parts.map(({ change, value }) => ({ name: changeWords(change), value }));
+  const inUnits = shownOf(quantity, told.to.unit, { from: told.from.value, to: told.to.value }, display);
+  const { unit } = inUnits;
+  const parts = changed.map(({ change, value, alone }) => ({
+    change,
+    value: inUnits.change(value),
+    alone: inUnits.change(alone),
+  }));
+  const total = inUnits.to - inUnits.from;
+  const terms = parts.map(({ change, value }) => ({ name: changeWords(change, display), value }));
   const decimals = decimalsOf(
     parts.map(({ value }) => value),
     total,
@@ -215,7 +267,7 @@ export function changesText(
     total,
     decimals,
   );
-  const first = answer(quantity, unit, { from: told.from.value, to: told.to.value }, moments, false);
+  const first = answer(quantity, inUnits, moments, false);
   const lines = [
     ...wrap(`${first}:`, screenWidth(), '  ').map((line) => style.strong(line)),
     ...parts.flatMap(({ alone }, i) => {

@@ -49,6 +49,8 @@ export interface Accumulator {
 class MemberAccumulator implements Accumulator {
   readonly series: Spreads;
   readonly limits: Spreads;
+  /** Numbers of the series of a member. */
+  private readonly cells: number;
   private readonly done: Uint8Array;
   private readonly judged: Uint32Array;
   private readonly passed: Uint32Array;
@@ -63,7 +65,8 @@ class MemberAccumulator implements Accumulator {
     private readonly members: number,
   ) {
     const limits = outline.limits.length;
-    this.series = openSpreads(outline.series.length * outline.times.length, members);
+    this.cells = outline.series.length * outline.times.length;
+    this.series = openSpreads(this.cells, members);
     this.limits = openSpreads(limits * 2, members);
     this.done = new Uint8Array(members);
     this.judged = new Uint32Array(limits);
@@ -89,6 +92,8 @@ class MemberAccumulator implements Accumulator {
       this.failed.push({ member, reason: outcome.reason });
       return;
     }
+    if (outcome.series.length !== this.cells)
+      throw new RangeError(`member ${member} has other series than the system as it stands`);
     this.series.add(member, outcome.series);
     this.addLimits(member, outcome.limits);
     [...outcome.measures, ...outcome.conditions].forEach(({ value, reason }, question) => {

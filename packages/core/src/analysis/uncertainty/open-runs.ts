@@ -3,6 +3,7 @@ import { quantile } from '../../library/distributions.js';
 import { createParameters, parametersAt } from '../../library/parameters.js';
 import type { RangedRow } from '../../library/table-row.js';
 import { compileChecked } from '../../model/compile.js';
+import { limedVessels } from '../../model/layout.js';
 import { simulate } from '../../run/stepping.js';
 import type { Run } from '../../run/run.js';
 import { reusedBuffer } from '../../run/sample-buffer.js';
@@ -69,13 +70,14 @@ export function openRuns(
   const given = createParameters(open.reading.scenario.overrides);
   const buffer = reuse ? reusedBuffer() : undefined;
   const simulation = { ...options, ...(buffer && { buffer }) };
+  const limed = limedVessels(open.reading.scenario, given);
   return (u) => {
     buffer?.clear();
     const values = drawnValues(rows, u);
     const ours = new Map([...values].filter(([id]) => given.has(id)));
     const scenario = open.again(parametersAt(ours, given));
     const options = {
-      closureDraws: 0,
+      ...{ closureDraws: 0, limed },
       ...(extension && { extension: drawnExtension(extension, values) }),
     };
     return simulate(compileChecked(scenario, parametersAt(ours, given), options), simulation);

@@ -1,5 +1,8 @@
 /** Runs side by side on a screen. */
 export const compare = {
+  otherwise: (name: string, first: string): string => `${name} is otherwise than ${first} in:`,
+  saysTheSame: (name: string, first: string): string => `${name} says what ${first} says`,
+  andMore: (count: number): string => `and ${count} more`,
   notJudged: (name: string): string => `${name} not judged`,
   worst: (value: string, day: string): string => `worst ${value} ${day}`,
   passed: (name: string, day: string, days: string, worst: string): string =>

@@ -42,6 +42,34 @@ export const text = {
     none: (section: string, was: string): string => `no ${section} (${was})`,
     instead: (now: string, was: string): string => `${now} instead of ${was}`,
     more: (count: number): string => `${count} more of it`,
+    /** What became of a quantity, by its share of what it was. */
+    shares: {
+      nothing: 'cut to nothing',
+      quarter: 'cut to a quarter',
+      third: 'cut to a third',
+      half: 'cut to a half',
+      double: 'doubled',
+      treble: 'three times what it was',
+    },
+    toShare: (share: number): string => `${share < 100 ? 'cut' : 'raised'} to ${share} %`,
+    sized: (what: string, how: string, to: string, from: string): string =>
+      `${what} ${how} (${to}, was ${from})`,
+    /** What the keys of a file are, by the section and the last key of a path. */
+    meanings: {
+      'fish ration': (name: string): string => `feed of ${name}`,
+      'fish number': (name: string): string => `number of fish of ${name}`,
+      'fish mass': (name: string): string => `size of the fish of ${name}`,
+      'plantings area': (name: string): string => `area of ${name}`,
+      'vessels volume': (name: string): string => `volume of ${name}`,
+      'vessels aeration': (name: string): string => `air of ${name}`,
+      'vessels media': (name: string): string => `filter media of ${name}`,
+      'pumps inlet': (name: string): string => `inlet of pump ${name}`,
+    },
+    gone: (name: string): string => `no ${name}`,
+    nobodyDoses: (what: string): string => `nobody doses${what === '' ? '' : ` ${what}`}`,
+    emptyFrom: (name: string, from: string): string => `${name} left empty from ${from} on`,
+    emptyUntil: (name: string, from: string, until: string): string =>
+      `${name} left empty from ${from} to ${until}`,
   },
   costs: {
     spent: 'spent',

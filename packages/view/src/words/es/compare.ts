@@ -3,6 +3,9 @@ import type { Words } from '../en.js';
 const names = { nitrogen: 'el nitrógeno', water: 'el agua' };
 
 export const compare: Words['compare'] = {
+  otherwise: (name, first) => `${name} es distinto de ${first} en:`,
+  saysTheSame: (name, first) => `${name} dice lo mismo que ${first}`,
+  andMore: (count) => `y ${count} más`,
   notJudged: (name) => `${name} sin juzgar`,
   worst: (value, day) => `lo peor ${value} ${day}`,
   passed: (name, day, days, worst) => `${name} LO PASÓ desde ${day} durante ${days} d, ${worst}`,
