@@ -1,0 +1,4 @@
+/** The packer of the page: what it comes with of types is its source, which is not checked as strictly as ours. */
+declare module 'lzma1' {
+  export function compress(bytes: Uint8Array, level: 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9): Uint8Array;
+}
