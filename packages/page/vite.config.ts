@@ -53,7 +53,8 @@ const oneFile = (): Plugin => ({
       "form-action 'none'",
     ].join('; ');
     const bytes = new Uint8Array(compress(Buffer.from(code), 9));
-    if (new TextDecoder().decode(unpack(bytes)) !== code) throw new Error('the script is not unpacked as it was packed');
+    if (new TextDecoder().decode(unpack(bytes)) !== code)
+      throw new Error('the script is not unpacked as it was packed');
     const packed = Buffer.from(bytes).toString('base64');
     const html = readFileSync(from('page.html'), 'utf8')
       .replace('<!--policy-->', () => `<meta http-equiv="Content-Security-Policy" content="${policy}">`)

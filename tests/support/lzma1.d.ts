@@ -1,4 +1,2 @@
-/** The packer of the page: what it comes with of types is its source, which is not checked as strictly as ours. */
-declare module 'lzma1' {
-  export function compress(bytes: Uint8Array, level: 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9): Uint8Array;
-}
+/** Packs bytes. What the package comes with of types is its source, which is not checked as strictly as ours. */
+export declare function compress(bytes: Uint8Array, level: 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9): Uint8Array;
