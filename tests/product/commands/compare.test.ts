@@ -114,7 +114,7 @@ describe('leat compare', () => {
     expect({ ...documentOf(out), ...alike }).toEqual({ ...live, ...alike });
     const short = await leat(['compare', 'saved.json', 'fewer.yaml', '--days', '10'], folder);
     expect(short.err).toContain(
-      'saved.json: a saved run: --set, --tables, --fit, --days and --every do not change it',
+      'saved.json: a saved run: --set, --tables, --fit, --extend, --days and --every do not change it',
     );
     expect(short.out).toContain('The runs are not of one length');
   });

@@ -52,7 +52,7 @@ const answers: Readonly<Record<string, readonly [question: string, ...answer: re
   ],
   'double-stock': [
     'What follows when stock and feed are doubled in one day, on a filter grown to the old load?',
-    /^Fish: safe, but not at ease from day 4\.1 .*: stocking above 20000 g\/m3/m,
+    /^Fish: safe, but not at ease from day 4\.1 .*: stocking above 20 kg\/m3/m,
     /^Filter: keeps up \(ammonia at most 0\.862, nitrite 0\.233 mg N\/L\)\.$/m,
   ],
   'double-stock-steps': [

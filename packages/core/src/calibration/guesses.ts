@@ -12,10 +12,10 @@ import {
 } from './returning.js';
 
 /** Ways that need no model: the level of the readings, the last reading, the median of the last 28 days. */
-export const habitNames = ['level', 'last', 'month'] as const;
+export const habitNames: readonly HabitName[] = ['level', 'last', 'month'];
 
-/** The name of one of `habitNames`. */
-export type HabitName = (typeof habitNames)[number];
+/** The name of a way that needs no model. */
+export type HabitName = 'level' | 'last' | 'month';
 
 /**
  * Ways to foretell a reading: the model as fitted; the model with its latest distance to the readings, which slowly
@@ -23,8 +23,8 @@ export type HabitName = (typeof habitNames)[number];
  */
 export const guessNames: readonly GuessName[] = ['model', 'returning', ...habitNames];
 
-/** The name of one of `guessNames`. */
-export type GuessName = 'model' | 'returning' | 'level' | 'last' | 'month';
+/** The name of a way to foretell a reading. */
+export type GuessName = 'model' | 'returning' | HabitName;
 
 /** A value by each way, on the scale of the kit. */
 export type Guesses = Readonly<Record<GuessName, number>>;

@@ -47,8 +47,11 @@ export interface FishVerdict {
 /** Fish of a cohort that actions took out as dead: how many, which share of those that came, and from when, d. */
 export interface ToldLosses {
   readonly cohort: string;
+  /** Fish. */
   readonly number: number;
+  /** Of those that came, 0..1. */
   readonly share: number;
+  /** d since the start. */
   readonly from: number;
 }
 
