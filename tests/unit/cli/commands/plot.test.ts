@@ -54,6 +54,6 @@ describe('terminalChart', () => {
         days,
         days.map(() => Number.NaN),
       ),
-    ).toEqual(['mass: no course to draw']);
+    ).toEqual(['mass: nothing to draw']);
   });
 });

@@ -19,7 +19,7 @@ const endings = ['.svg', '.png'];
 export const addPlot: AddCommand = (root, streams, leave) => {
   root
     .command('plot')
-    .description('draw the course of some quantities as one picture, for slides')
+    .description('draw some quantities over time as one picture, for slides')
     .argument('<file>', 'scenario file (YAML), or a document of leat run --json')
     .requiredOption('--of <series...>', 'what to draw, such as nitrate@sump; several may be named')
     .requiredOption('--out <file>', 'where to write it: x.svg or x.png')

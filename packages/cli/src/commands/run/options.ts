@@ -37,7 +37,10 @@ export const addRun: AddCommand = (root, streams, leave) => {
     .option('--long', 'one value a row, in the files of --csv and --parquet')
     .option('--save <file>', 'write the end state, for another run to start from')
     .addOption(forceOption())
-    .option('--plot [series...]', 'draw courses in the terminal (default: TAN, nitrite, nitrate and pH)')
+    .option(
+      '--plot [series...]',
+      'draw quantities over time in the terminal (default: TAN, nitrite, nitrate and pH)',
+    )
     .addOption(
       new Option(
         '--sources [form]',
