@@ -92,7 +92,14 @@ export { limitsOf, worstFirst, type LimitResult } from './result/limits.js';
 export { groupParts, type PartGroup } from './result/why-groups.js';
 export { afterEvents, type AfterEvent, type PassedAfter } from './result/after-events.js';
 export { verdictOf, type RunVerdict, type Trouble } from './result/verdict.js';
-export type { Beginning, CropsVerdict, FishVerdict, HoldsUntil, ToldDeaths, ToldLosses } from './result/verdict.js';
+export type {
+  Beginning,
+  CropsVerdict,
+  FishVerdict,
+  HoldsUntil,
+  ToldDeaths,
+  ToldLosses,
+} from './result/verdict.js';
 export type { FilterHeld, FilterVerdict } from './result/filter-verdict.js';
 export type { StoppedPump, WaterVerdict } from './result/water-verdict.js';
 export {
