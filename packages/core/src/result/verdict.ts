@@ -4,7 +4,7 @@ import { disturbing } from '../run/close-look.js';
 import type { Run, RunEvent } from '../run/run.js';
 import { closeRun } from './close-run.js';
 import type { CauseOfDeath } from '../processes/kernels/hazard.js';
-import { deathsOf, sharesDead } from './deaths.js';
+import { type CohortDeaths, deathsOf, sharesDead } from './deaths.js';
 import { filterVerdict, type FilterVerdict } from './filter-verdict.js';
 import { harvestOf } from './harvest.js';
 import { cropNitrogenShare } from './crop-nitrogen.js';
@@ -70,9 +70,9 @@ export interface ToldDeaths {
 }
 
 /** Deaths of every cohort that ever had fish, the most first. */
-function toldDeaths(run: Run): readonly ToldDeaths[] {
+function toldDeaths(run: Run, deaths: readonly CohortDeaths[]): readonly ToldDeaths[] {
   const shares = sharesDead(closeRun(run));
-  const all = deathsOf(closeRun(run)).flatMap(({ cohort, stocked, causes, wipedOut }, i): ToldDeaths[] =>
+  const all = deaths.flatMap(({ cohort, stocked, causes, wipedOut }, i): ToldDeaths[] =>
     stocked > 0
       ? [
           {
@@ -87,15 +87,16 @@ function toldDeaths(run: Run): readonly ToldDeaths[] {
 }
 
 /** Fish that the file says were lost, by cohort. */
-function toldLosses(run: Run): readonly ToldLosses[] {
-  return deathsOf(closeRun(run)).flatMap(({ cohort, stocked }, i): ToldLosses[] => {
+function toldLosses(run: Run, deaths: readonly CohortDeaths[]): readonly ToldLosses[] {
+  return deaths.flatMap(({ cohort, stocked }, i): ToldLosses[] => {
+    const first = run.events.find(({ kind, place }) => kind === 'lose-fish' && place === cohort);
+    if (first === undefined) return [];
     const { number: state } = run.model.layout.fish[i];
     const number = sum(
       run.postings.map((each) => (each.account === 'dead fish' && each.state === state ? -each.amount : 0)),
     );
-    const first = run.events.find(({ kind, place }) => kind === 'lose-fish' && place === cohort);
     const share = stocked > 0 ? number / stocked : 0;
-    return first === undefined || share < TOLD ? [] : [{ cohort, number, share, from: first.time }];
+    return share < TOLD ? [] : [{ cohort, number, share, from: first.time }];
   });
 }
 
@@ -184,8 +185,9 @@ const longestFirst = (list: readonly Trouble[]): readonly Trouble[] =>
 function fishVerdict(run: Run, limits: readonly LimitResult[]): FishVerdict | undefined {
   const numbers = run.model.layout.fish.map(({ number }) => number);
   if (!run.samples.some(({ y }) => numbers.some((state) => y[state] > 0))) return undefined;
-  const all = toldDeaths(run);
-  const losses = toldLosses(run);
+  const died = deathsOf(closeRun(run));
+  const all = toldDeaths(run, died);
+  const losses = toldLosses(run, died);
   const lost = losses.length > 0 ? { lost: losses } : {};
   const deaths = all.filter(({ share }) => share >= TOLD);
   const dead = all.flatMap(({ halfBy }) => (halfBy === undefined ? [] : [halfBy]));

@@ -82,10 +82,11 @@ async function search(
 /** The scenario and its run as it is; throws where a condition cannot be read. */
 async function opened(texts: ReferencedFiles, options: AdviseOptions, streams: Streams) {
   const { reading } = openTexts(texts);
+  const display = displayInUnits(options, reading.display);
   const { run } = await simulated(reading, {}, streams);
   const { model } = openModel(reading, { closureDraws: 0 });
   const conditions = readAll(options.keep, (text) => conditionOf(text, model, '--keep'));
-  return { run, before: adviceOutcome(run, conditions), display: displayInUnits(options, reading.display) };
+  return { run, before: adviceOutcome(run, conditions), display };
 }
 
 /**
