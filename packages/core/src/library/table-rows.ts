@@ -3,7 +3,7 @@ import type { RangedRow } from './table-row.js';
 import { tableValues } from './table-values.js';
 
 /** The rows that the columns hold. */
-function rowsOf(): ReadonlyMap<string, RangedRow> {
+function rangedRows(): ReadonlyMap<string, RangedRow> {
   const { table, distribution, unit, ends } = rangeColumns;
   const rows = new Map<string, RangedRow>();
   let before: Pick<RangedRow, 'table' | 'distribution'> = { table: '', distribution: 'fixed' };
@@ -23,4 +23,4 @@ function rowsOf(): ReadonlyMap<string, RangedRow> {
 }
 
 /** Every number of the science by its id with its unit and range, in the order of the tables. */
-export const tableRows: ReadonlyMap<string, RangedRow> = /* @__PURE__ */ rowsOf();
+export const tableRows: ReadonlyMap<string, RangedRow> = /* @__PURE__ */ rangedRows();
