@@ -113,7 +113,7 @@ export {
   type AdviceOutcome,
   type RunHarm,
 } from './analysis/advice/run-harm.js';
-export { situationOf, type Situation } from './analysis/advice/situation.js';
+export { situationsOf, type Situation } from './analysis/advice/situation.js';
 export {
   searchPlan,
   planValue,

@@ -10,7 +10,15 @@ export {
   type Varied,
   type VariedValue,
 } from './tasks/vary.js';
-export { changesThere, openAdviceTrials, type AdviseInput, type AdviseShared } from './tasks/advise.js';
+export {
+  changesThere,
+  openAdviceTrials,
+  searchAdvice,
+  type AdviceRunner,
+  type AdviseInput,
+  type AdviseShared,
+  type FoundAdvice,
+} from './tasks/advise.js';
 export { openSize, type OpenSize, type SizeFound, type SizeShared } from './tasks/size.js';
 export {
   openPlan,

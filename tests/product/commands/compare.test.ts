@@ -42,8 +42,8 @@ describe('leat compare', () => {
     expect([code, err]).toEqual([0, '']);
     for (const part of [
       'A  40 d  small.yaml  Small system (invented)',
-      'B first differs from A on day 0 (1 Mar): feed@system',
-      'nitrate@tank',
+      'B first differs from A on day 0 (1 Mar): feed in the whole system',
+      'nitrate in tank',
       'limits passed in some and not in all',
       'nitrogen came from',
       'nitrogen went to',

@@ -128,7 +128,7 @@ describe('leat why', () => {
     const { code, out } = await leat(args, folder);
     expect(code).toBe(0);
     expect(out).toMatch(/^nitrate in sump on day 30 \(31 Mar\) is [\d.]+ mg N\/L higher/);
-    expect(out).toMatch(/because of plantings\.lettuce\.area: 1 m2 instead of/);
+    expect(out).toMatch(/: area of lettuce cut to a quarter \(1 m2, was 4 m2\)/);
     expect(out).toContain('4 runs, one for each set of 2 changes');
     expect(out).toContain('through what: nitrate in sump');
     expect(widest(out)).toBeLessThanOrEqual(100);

@@ -9,7 +9,7 @@ import {
   overlayText,
   pairsOf,
   simulate,
-  situationOf,
+  situationsOf,
   tryChange,
   tryPair,
   type AdviceOutcome,
@@ -44,7 +44,7 @@ function adviceFor(story: Story, names: readonly ChangeName[]): Advised {
     outcomeOf(story, overlayText(overlayOf(written, file))).outcome;
   const file = reading.resolved.plain;
   const search = { file, before: before.harm, aim: aimOf(before.harm), tryOut: again };
-  const situation = situationOf(run, before.verdict);
+  const [situation] = situationsOf(run, before.verdict);
   const { scenario } = reading;
   const changes = openChanges({ scenario, parameters: model.parameters, file, situation }, full ? [] : names);
   const alone = changes.flatMap((change) => tryChange(change, search) ?? []);
@@ -106,6 +106,36 @@ describe('advice', () => {
     // A year is as good as its first months: at full length all of it.
     const days = full ? told[name].days : 120;
     expect(aimOf(outcomeOf({ ...told[name], days }).outcome.harm)).toBe('nothing');
+  });
+
+  it('offers a day before trouble where that day is too late: what was done once before it, and the start', () => {
+    const { run, outcome } = outcomeOf({ scenario: 'bare-beds', days: 90 });
+    const days = situationsOf(run, outcome.verdict).map(({ from }) => from);
+    // The beds are emptied on day 14; fish are off their ease before the filter falls behind.
+    const [first] = days;
+    expect(first).toBe(Math.floor(outcome.verdict.fish?.from ?? Number.NaN));
+    expect(days).toEqual([first, 14, 0]);
+    expect(situationsOf(run, outcome.verdict, 20).map(({ from }) => from)).toEqual([20]);
+  });
+
+  it('finds a small dose where a large one is too much: bare beds turn sour', () => {
+    const { before, proposals, again } = adviceFor({ scenario: 'bare-beds', days: 60 }, ['base']);
+    expect(aimOf(before.harm)).toBe('unease');
+    const [{ enough, parts, file }] = proposals;
+    expect(enough).toBe(true);
+    expect(parts[0].amount).toBeLessThan(1000);
+    expect(aimOf(again(file).harm)).toBe('nothing');
+  });
+
+  it('mends a reservoir that stands low on rationed water', () => {
+    const { before, proposals, again } = adviceFor({ scenario: 'dry-spell', days: 60 }, [
+      'top-up',
+      'leave-empty',
+    ]);
+    expect(before.verdict.water.state).toBe('short');
+    const enough = proposals.filter((each) => each.enough);
+    expect(enough.map(({ parts }) => parts[0].name)).toEqual(['top-up', 'leave-empty']);
+    for (const { file } of enough) expect(again(file).verdict.water.state).toBe('enough');
   });
 
   it('gives the least: one step less of what is enough is not', () => {

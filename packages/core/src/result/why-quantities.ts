@@ -1,6 +1,6 @@
 import { unitOf, waterComponents, type Component, type WaterComponent } from '../processes/components.js';
 import type { Model } from '../model/model.js';
-import type { Run } from '../run/run.js';
+import type { SampledRun } from '../run/run.js';
 import { suspendedNames, vesselSources } from './series.js';
 
 /** Something that is held, as a sum of states, as water of vessels, or as a size that does not change. */
@@ -26,7 +26,7 @@ const statesOf = (model: Model, component: Component, within: (vessel: number) =
 
 /** Water components of some vessels: as a concentration (with the whole beside it) and as an amount. */
 function inWater(
-  run: Run,
+  run: SampledRun,
   place: string,
   vessels: readonly number[],
   wholes: readonly WhyQuantity[],
@@ -143,7 +143,7 @@ function cropQuantities(model: Model, place: string, plantings: readonly number[
  * those of the series; beside them `-amount` for what a series gives per volume or surface, and
  * `@system` for all vessels, cohorts or plantings together (a concentration: the mean of all water).
  */
-export function quantitiesOf(run: Run): readonly WhyQuantity[] {
+export function quantitiesOf(run: SampledRun): readonly WhyQuantity[] {
   const { model } = run;
   const { layout, scenario } = model;
   const all = [...layout.vessels.keys()];

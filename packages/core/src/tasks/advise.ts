@@ -1,13 +1,15 @@
 import {
+  adviceOf,
   type AdviceSearch,
   openChanges,
+  pairsOf,
   type Proposal,
   tryChange,
   tryPair,
 } from '../analysis/advice/advise.js';
 import type { Change, ChangeName } from '../analysis/advice/change.js';
 import type { PlainFile } from '../analysis/advice/file-edit.js';
-import { type AdviceAim, adviceOutcome, type RunHarm } from '../analysis/advice/run-harm.js';
+import { type AdviceAim, adviceOutcome, compareHarm, type RunHarm } from '../analysis/advice/run-harm.js';
 import type { Situation } from '../analysis/advice/situation.js';
 import { conditionOf } from '../analysis/measures/condition.js';
 import { openModel } from '../model/open-model.js';
@@ -83,4 +85,61 @@ export function openAdviceTrials(shared: AdviseShared): (input: AdviseInput) => 
           );
     return found ?? null;
   };
+}
+
+/** Who runs a search: on workers, with progress. `shared` is what `openAdviceTrials` is opened with. */
+export interface AdviceRunner {
+  changes(shared: AdviseShared): readonly ChangeName[] | Promise<readonly ChangeName[]>;
+  tried(
+    shared: AdviseShared,
+    inputs: readonly AdviseInput[],
+    what: 'alone' | 'paired',
+  ): Promise<readonly (Proposal | null)[]>;
+}
+
+/** What a search for advice found. Plain data. */
+export interface FoundAdvice {
+  /** The best first. */
+  readonly proposals: readonly Proposal[];
+  /** Runs that it took. */
+  readonly runs: number;
+  /** Where the system stands on the day from which on they hold. */
+  readonly situation: Situation;
+  /** d: days from which on nothing was enough, before that day was tried. */
+  readonly vain: readonly number[];
+}
+
+/**
+ * The least changes with which a run goes well: every single one, and the best in pairs; from the first day on which
+ * something is enough, of the days there are, or from that on which the best of them leaves least harm.
+ * @param situations as `situationsOf` gives them
+ */
+export async function searchAdvice(
+  shared: Omit<AdviseShared, 'situation'>,
+  situations: readonly Situation[],
+  runner: AdviceRunner,
+): Promise<FoundAdvice> {
+  const rounds: FoundAdvice[] = [];
+  let runs = 0;
+  for (const situation of situations) {
+    const here: AdviseShared = { ...shared, situation };
+    const tried = async (inputs: readonly AdviseInput[], what: 'alone' | 'paired'): Promise<Proposal[]> =>
+      (await runner.tried(here, inputs, what)).filter((each) => each !== null);
+    const names = await runner.changes(here);
+    const alone = await tried(
+      names.map((name) => [{ name, steps: 0 }]),
+      'alone',
+    );
+    const paired = await tried(pairsOf(alone, shared.before), 'paired');
+    runs += [...alone, ...paired].reduce((total, each) => total + each.runs, 0);
+    const vain = rounds.map((each) => each.situation.from);
+    rounds.push({ proposals: adviceOf(alone, paired), runs, situation, vain });
+    if (rounds[rounds.length - 1].proposals.some(({ enough }) => enough)) break;
+  }
+  const harmOf = ({ proposals: [best] }: FoundAdvice): RunHarm =>
+    (best as Proposal | undefined)?.outcome.harm ?? shared.before;
+  const last = rounds[rounds.length - 1];
+  const isEnough = last.proposals.some(({ enough }) => enough);
+  const best = rounds.reduce((least, each) => (compareHarm(harmOf(each), harmOf(least)) < 0 ? each : least));
+  return { ...(isEnough ? last : best), runs };
 }

@@ -4,6 +4,7 @@ import {
   type AdviceOutcome,
   aimOf,
   basisOf,
+  type ChangeName,
   ensembleResult,
   type EnsembleResult,
   fit,
@@ -19,8 +20,6 @@ import {
   openModel,
   outlineOf,
   type Outline,
-  pairsOf,
-  adviceOf,
   planAim,
   type Proposal,
   readFit,
@@ -31,10 +30,10 @@ import {
   type Scenario,
   searchPlan,
   simulate,
-  situationOf,
+  type Situation,
+  situationsOf,
 } from '@leat/core';
 import {
-  type AdviseInput,
   type AdviseShared,
   changesThere,
   openAdviceTrials,
@@ -48,6 +47,7 @@ import {
   type PlanOutput,
   type PlanShared,
   type ReferencedFiles,
+  searchAdvice,
   type SizeFound,
   type SizeShared,
 } from '@leat/core/tasks';
@@ -107,7 +107,7 @@ const searches = {
     const { run } = { run: simulate(openModel(openTexts(texts).reading).model) };
     const before = adviceOutcome(run, []);
     const { startDate, title } = run.model.scenario;
-    return { before, startDate, title, situation: situationOf(run, before.verdict, undefined) };
+    return { before, startDate, title, situations: situationsOf(run, before.verdict) };
   },
   changes: (shared: AdviseShared) => () => changesThere(shared),
   change: (shared: AdviseShared) => openAdviceTrials(shared),
@@ -211,19 +211,17 @@ export interface AdviceTold {
 
 /** The least changes with which a run goes well, as `leat advise` finds them. */
 export async function findAdvice(watch: Watch, texts: ReferencedFiles): Promise<AdviceTold> {
-  const { before, situation, ...told } = await one<
-    Pick<AdviceTold, 'before' | 'startDate' | 'title'> & Pick<AdviseShared, 'situation'>
+  const { before, situations, ...told } = await one<
+    Pick<AdviceTold, 'before' | 'startDate' | 'title'> & { readonly situations: readonly Situation[] }
   >(watch, 'situation', texts);
   const aim = aimOf(before.harm);
   if (aim === 'nothing') return { ...told, before, aim, proposals: [], runs: 0 };
-  const shared: AdviseShared = { texts, situation, before: before.harm, aim, keep: [], only: [] };
-  const names = await one<readonly AdviseInput[number]['name'][]>(watch, 'changes', shared);
-  const tried = async (inputs: readonly AdviseInput[]): Promise<readonly Proposal[]> =>
-    (await jobs<Proposal | null>(watch, 'change', shared, inputs)).filter((each) => each !== null);
-  const alone = await tried(names.map((name) => [{ name, steps: 0 }]));
-  const paired = await tried(pairsOf(alone, before.harm));
-  const runs = [...alone, ...paired].reduce((total, each) => total + each.runs, 0);
-  return { ...told, before, aim, proposals: adviceOf(alone, paired), runs };
+  const shared = { texts, before: before.harm, aim, keep: [], only: [] };
+  const { proposals, runs } = await searchAdvice(shared, situations, {
+    changes: (here) => one<readonly ChangeName[]>(watch, 'changes', here),
+    tried: (here, inputs) => jobs<Proposal | null>(watch, 'change', here, inputs),
+  });
+  return { ...told, before, aim, proposals, runs };
 }
 
 /** The best choice of several quantities, as `leat plan` finds it. */

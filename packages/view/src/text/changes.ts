@@ -1,6 +1,6 @@
 import type { FileChange, Piece, Plain } from '@leat/core';
 import { type Display, plainDisplay } from '../display/display.js';
-import { listed, short } from './names.js';
+import { listed, plain, short } from './names.js';
 
 /** A value of a file in words: keys and values one after another. */
 function valueWords(value: Plain): string {
@@ -29,17 +29,6 @@ function pieceWords(piece: Piece, display: Display): string {
   if (piece.to === undefined) return changes.none(path, valueWords(piece.from ?? ''));
   if (piece.from === undefined) return `${path}: ${valueWords(piece.to)}`;
   return `${path}: ${changes.instead(valueWords(piece.to), valueWords(piece.from))}`;
-}
-
-/** Most pieces of a change that are told, and most letters of each. */
-const most = 4;
-const letters = 140;
-
-/** What was changed, in words: `no dosing: into sump product potassium-bicarbonate mass 120 g every 7 d`. */
-export function changeWords({ pieces }: FileChange, display: Display = plainDisplay): string {
-  const told = pieces.slice(0, most).map((piece) => short(pieceWords(piece, display), letters));
-  const left = pieces.length - told.length;
-  return listed(left > 0 ? [...told, display.words.text.changes.more(left)] : told, display);
 }
 
 /** A written quantity as a number and its unit; undefined where it is none. */
@@ -76,14 +65,29 @@ function sizeWords(
   return changes.sized(what, how, valueWords(to ?? ''), valueWords(from ?? ''));
 }
 
+/** How a product is dosed, as it is written. */
+const howDosed = (added: readonly Plain[]): string =>
+  added
+    .map((item) => {
+      const { product: _, ...how } = item as Readonly<Record<string, Plain>>;
+      return valueWords(how);
+    })
+    .join('; ');
+
 /** What one difference means, where it has a meaning of its own; else as it is written. */
 function meaningOf(piece: Piece, display: Display): string {
   const [section, name, ...rest] = piece.path.map(String);
   const { changes } = display.words.text;
   if (piece.kind === 'items') {
-    const emptied = bedsLeftEmpty(piece.added, display);
-    if (emptied !== undefined && piece.removed.length === 0) return emptied;
-    if (section === 'dosing' && piece.added.length === 0) return changes.nobodyDoses(piece.about);
+    if (piece.removed.length === 0) {
+      const emptied = bedsLeftEmpty(piece.added, display);
+      if (emptied !== undefined) return emptied;
+      if (section === 'dosing') return changes.dosed(plain(piece.about, display), howDosed(piece.added));
+    }
+    if (piece.added.length === 0) {
+      if (bedsLeftEmpty(piece.removed, display) !== undefined) return changes.notEmpty(piece.about);
+      if (section === 'dosing') return changes.nobodyDoses(plain(piece.about, display));
+    }
     return pieceWords(piece, display);
   }
   if (piece.to === undefined && rest.length === 0 && (section === 'plantings' || section === 'fish'))
@@ -96,6 +100,10 @@ function meaningOf(piece: Piece, display: Display): string {
     what === undefined || rest.length > 2 ? undefined : sizeWords(what, piece.from, piece.to, display);
   return told ?? pieceWords(piece, display);
 }
+
+/** Most pieces of a change that are told, and most letters of each. */
+const most = 4;
+const letters = 140;
 
 /** Actions that leave a bed empty, and may plant it again, in words; undefined where they do anything else. */
 function bedsLeftEmpty(added: readonly Plain[], { words }: Display): string | undefined {
@@ -114,7 +122,7 @@ function bedsLeftEmpty(added: readonly Plain[], { words }: Display): string | un
 
 /**
  * What two files say otherwise, by what it means and not by where it stands: `feed of growers cut to a half`, `lettuce left
- * empty from 14 d`. One text a change.
+ * empty from 14 d`; as it is written where it has no meaning of its own. One text a change.
  */
 export function meaningWords(
   changes: readonly FileChange[],

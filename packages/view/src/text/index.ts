@@ -4,7 +4,7 @@ export { actionPhrase } from './actions.js';
 export { baseLines } from './base-lines.js';
 export { costLines, moneyText } from './costs.js';
 export { afterLines, afterTexts, type AfterText } from './after-events.js';
-export { changeWords, meaningWords } from './changes.js';
+export { meaningWords } from './changes.js';
 export { cautions, cautionsIn } from './cautions.js';
 export { boundLabel, boundLine, boundPhrase, boundSign, boundUnit, type Bound } from './limits.js';
 export {

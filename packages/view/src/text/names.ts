@@ -11,11 +11,16 @@ export function quantityPhrase(quantity: string, display: Display = plainDisplay
   return display.words.names.quantities[quantity] ?? plain(quantity, display);
 }
 
-/** A series in words, such as `TAN in tank-1`. */
+/** Quantities of a group of fish or a planting, which are not in a place but of it. */
+const ofGroups = /^(fish-|crop-|feed$)/;
+
+/** A series in words, such as `TAN in tank-1` or `fish mass of growers`. */
 export function seriesPhrase(series: string, display: Display = plainDisplay): string {
-  const place = placeOf(series);
-  const { inPlace, wholeSystem } = display.words.text;
-  return inPlace(quantityPhrase(quantityOf(series), display), place === 'system' ? wholeSystem : place);
+  const [quantity, place] = [quantityOf(series), placeOf(series)];
+  const { inPlace, ofGroup, wholeSystem } = display.words.text;
+  const what = quantityPhrase(quantity, display);
+  if (place === 'system') return inPlace(what, wholeSystem);
+  return ofGroups.test(quantity) ? ofGroup(what, place) : inPlace(what, place);
 }
 
 const kept = 'kept in ';

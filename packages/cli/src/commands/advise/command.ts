@@ -1,22 +1,20 @@
 import {
-  adviceOf,
   adviceOutcome,
   aimOf,
   conditionOf,
   dayOn,
   openModel,
-  pairsOf,
-  situationOf,
+  situationsOf,
   type ChangeName,
-  type Proposal,
 } from '@leat/core';
 import {
-  type AdviseInput,
-  type AdviseShared,
+  type AdviceRunner,
   changesThere,
+  type FoundAdvice,
   openTexts,
   readAll,
   type ReferencedFiles,
+  searchAdvice,
 } from '@leat/core/tasks';
 import { openOutputs } from '../../files/outputs.js';
 import { exit, type ExitCode } from '../../terminal/exit.js';
@@ -46,17 +44,17 @@ export interface AdviseOptions extends ScenarioOptions, Pick<DisplayOptions, 'un
   readonly json?: boolean;
 }
 
-/** Every single change, and then the best of them in pairs, on the workers. */
-async function search(
-  shared: AdviseShared,
-  workers: number | undefined,
-): Promise<{ readonly proposals: readonly Proposal[]; readonly runs: number }> {
-  const names = changesThere(shared);
-  const done = async (what: string, inputs: readonly AdviseInput[]): Promise<readonly Proposal[]> => {
-    const progress = await openRunsProgress(what, inputs.length, 0);
+/** What the bar of progress counts. */
+const counted = { alone: 'changes tried', paired: 'pairs tried' };
+
+/** How a search is run: on the workers, with progress. */
+const runnerWith = (workers: number | undefined): AdviceRunner => ({
+  changes: changesThere,
+  async tried(shared, inputs, what) {
+    const progress = await openRunsProgress(counted[what], inputs.length, 0);
     let count = 0;
     try {
-      const found = await interruptible((signal) =>
+      return await interruptible((signal) =>
         runJobs(job, shared, inputs, {
           signal,
           ...(workers !== undefined && { workers }),
@@ -65,19 +63,11 @@ async function search(
           },
         }),
       );
-      return found.filter((each) => each !== null);
     } finally {
       progress.end();
     }
-  };
-  const alone = await done(
-    'changes tried',
-    names.map((name) => [{ name, steps: 0 }]),
-  );
-  const paired = await done('pairs tried', pairsOf(alone, shared.before));
-  const all = [...alone, ...paired];
-  return { proposals: adviceOf(alone, paired), runs: all.reduce((total, { runs }) => total + runs, 0) };
-}
+  },
+});
 
 /** The scenario and its run as it is; throws where a condition cannot be read. */
 async function opened(texts: ReferencedFiles, options: AdviseOptions, streams: Streams) {
@@ -108,15 +98,16 @@ export async function adviseCommand(
   const { run, before, display } = await opened(texts, options, streams);
   const { title, startDate } = run.model.scenario;
   const from = options.from === undefined ? undefined : dayOn(options.from, run.model.scenario, '--from');
-  const situation = situationOf(run, before.verdict, from);
+  const situations = situationsOf(run, before.verdict, from);
   const aim = aimOf(before.harm);
-  const shared: AdviseShared = {
-    ...{ texts, situation, before: before.harm, aim, keep: options.keep, only: options.change },
-  };
+  const shared = { texts, before: before.harm, aim, keep: options.keep, only: options.change };
   try {
-    const found = aim === 'nothing' ? { proposals: [], runs: 0 } : await search(shared, options.workers);
+    const found: FoundAdvice =
+      aim === 'nothing'
+        ? { proposals: [], runs: 0, situation: situations[0], vain: [] }
+        : await searchAdvice(shared, situations, runnerWith(options.workers));
     const advice: Advice = {
-      ...{ title, startDate, situation, aim, before, keep: options.keep, asked: options.change },
+      ...{ title, startDate, aim, before, keep: options.keep, asked: options.change },
       ...found,
     };
     const style = styleFor(process.stdout.isTTY, process.env);

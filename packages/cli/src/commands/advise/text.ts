@@ -1,11 +1,5 @@
-import {
-  compareHarm,
-  type AdviceAim,
-  type AdviceOutcome,
-  type ChangeName,
-  type Proposal,
-  type Situation,
-} from '@leat/core';
+import { compareHarm, type AdviceAim, type AdviceOutcome, type ChangeName, type Proposal } from '@leat/core';
+import type { FoundAdvice } from '@leat/core/tasks';
 import {
   cautions,
   changePhrase,
@@ -21,20 +15,15 @@ import { linesText, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
 
 /** What was found for a run. */
-export interface Advice {
+export interface Advice extends FoundAdvice {
   readonly title: string;
   readonly startDate: string;
-  readonly situation: Situation;
   readonly aim: AdviceAim;
   readonly before: AdviceOutcome;
   /** Conditions that were asked for. */
   readonly keep: readonly string[];
   /** Changes that were asked for; none: all that fit. */
   readonly asked: readonly ChangeName[];
-  /** The best first. */
-  readonly proposals: readonly Proposal[];
-  /** Runs that the search took. */
-  readonly runs: number;
 }
 
 /** Advice with what it is told by. */
@@ -55,10 +44,13 @@ function toldOf({ proposals }: Advice): readonly Proposal[] {
   return enough.length > 0 ? enough : proposals.slice(0, most.short);
 }
 
-/** What becomes of a run: the worst first, and of the fish, whatever else is worse. */
-function thenText([first, ...others]: readonly string[]): string {
-  const fish = others.find((line) => line.startsWith('Fish: '));
-  return fish === undefined ? first : `${fish} ${first}`;
+/** What a line of a verdict is about, such as `Water`. */
+const subjectOf = (line: string): string => line.slice(0, line.indexOf(':'));
+
+/** What becomes of the fish, of what was worst in the run as it is, and of what is worst now. */
+function thenText(lines: readonly string[], before: readonly string[]): string {
+  const subjects = ['Fish', subjectOf(before[0]), subjectOf(lines[0])];
+  return lines.filter((line) => subjects.includes(subjectOf(line))).join(' ');
 }
 
 /** A proposal: what, what then becomes of the run, and the lines that say it in the file. */
@@ -71,7 +63,8 @@ function proposalLines(
   const name = dayNames(startDate);
   const { parts, outcome, lines } = proposal;
   const what = parts.map((part) => changePhrase(part, name, display)).join(', together with ');
-  const then = thenText(verdictLines(outcome.verdict, startDate, display));
+  const was = verdictLines(before.verdict, startDate, display);
+  const then = thenText(verdictLines(outcome.verdict, startDate, display), was);
   return [
     ...wrap(`${number}. ${what}`, width, '   ').map((line) => style.strong(line)),
     ...wrap(`   then: ${then}`, width, '     '),
@@ -87,11 +80,14 @@ function proposalLines(
 
 /** What stands before the proposals: how the run goes, and what was looked for. */
 function headLines({ advice, display, style }: Telling): readonly string[] {
-  const { title, startDate, before, aim, situation, keep } = advice;
+  const { title, startDate, before, aim, situation, keep, vain } = advice;
   const name = dayNames(startDate);
-  const [first] = verdictLines(before.verdict, startDate, display);
+  const was = verdictLines(before.verdict, startDate, display);
+  const first = thenText(was, was);
   const asked = keep.length === 0 ? '' : ` It does not keep ${listed(keep.map((text) => `"${text}"`))}.`;
   const kept = keep.length === 0 ? '' : ' and keeps what was asked';
+  const late =
+    vain.length === 0 ? '' : `; from ${listed(vain.map(name))} on nothing was enough, alone or in pairs`;
   const wanted = `${aim === 'unease' ? 'what is not as it should be' : 'what harms fish, water or crops'}${kept}`;
   return [
     ...wrap(title, width).map((line) => style.strong(line)),
@@ -100,7 +96,7 @@ function headLines({ advice, display, style }: Telling): readonly string[] {
     ...(aim === 'nothing'
       ? []
       : wrap(
-          `looked for: the least change from ${name(situation.from)} on that ends ${wanted} (--from takes another day)`,
+          `looked for: the least change from ${name(situation.from)} on that ends ${wanted}${late} (--from takes another day)`,
           width,
           '  ',
         )),

@@ -19,12 +19,14 @@ import {
   type DayName,
   type Display,
   fatePhrase,
+  listed,
   meaningWords,
   moneyText,
   percent,
   plain,
   plainDisplay,
   quantityOf,
+  seriesPhrase,
   short,
   verdictLines,
 } from '@leat/view/text';
@@ -123,10 +125,11 @@ function quantityRows(
   { name, unit, runs, end, highest }: ComparedQuantity,
   at: readonly number[],
   { on, display }: Telling,
+  letters: number,
 ): string[][] {
   const words = display.words.compare;
   const quantity = quantityOf(name);
-  const label = short(name, 30);
+  const label = short(seriesPhrase(name, display), letters);
   const told = (value: number | undefined): string =>
     display.number(value === undefined ? undefined : display.value(value, unit, quantity));
   const shownUnit = display.unit(unit, quantity) || display.words.text.unit(unit);
@@ -159,11 +162,26 @@ function quantityLines(
     names.length > 2 ? words.farthest : 'B - A',
   ];
   const sides = ['left', 'left', 'left', ...at.flatMap(() => ['right', 'left'] as const), 'right'] as const;
+  const rows = (letters: number): readonly string[] =>
+    columns([head, ...apart.flatMap((each) => quantityRows(each, at, telling, letters))], sides);
+  const labels = apart.map(({ name }) => Array.from(seriesPhrase(name, display)).length);
+  const longest = Math.min(30, Math.max(0, ...labels));
+  const over = Math.max(0, ...rows(longest).map((line) => Array.from(line).length - screenWidth()));
   return [
-    ...(apart.length === 0
-      ? []
-      : columns([head, ...apart.flatMap((each) => quantityRows(each, at, telling))], sides)),
-    ...wrap(same.length === 0 ? '' : words.alike(alike * 100, same.join(', ')), screenWidth(), '  '),
+    ...(apart.length === 0 ? [] : rows(Math.max(longest - over, 12))),
+    ...wrap(
+      same.length === 0
+        ? ''
+        : words.alike(
+            display.number(alike * 100),
+            listed(
+              same.map((name) => seriesPhrase(name, display)),
+              display,
+            ),
+          ),
+      screenWidth(),
+      '  ',
+    ),
   ];
 }
 
@@ -258,7 +276,7 @@ function partingLines(
         others[i],
         first,
         name(parting.day),
-        parting.quantity,
+        seriesPhrase(parting.quantity, display),
         [
           told(parting.other),
           `${told(parting.first)} ${display.unit(unit, quantityOf(parting.quantity)) || unit}`,

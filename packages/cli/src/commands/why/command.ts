@@ -2,13 +2,17 @@ import {
   budgetsOf,
   groupParts,
   InputError,
+  noSuchSeries,
+  openModel,
   parseQuantity,
   valueOn,
   why,
+  whyNames,
   worstResidual,
   type Difference,
   type Moment,
   type Run,
+  type ScenarioReading,
 } from '@leat/core';
 import { cautions } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
@@ -64,6 +68,12 @@ const named = (file: string, { run, day }: Moment): NamedMoment => ({
   day,
 });
 
+/** Throws InputError where a system will have no such quantity: before it is run. */
+function checkNamed(name: string, reading: ScenarioReading): void {
+  const known = whyNames(openModel(reading, { closureDraws: 0 }).model);
+  if (!known.includes(name)) throw new InputError([{ file: '--of', ...noSuchSeries(name, known) }]);
+}
+
 /**
  * `leat why FILE [OTHER] --of QUANTITY`: simulates and says which processes, flows and actions made a quantity differ.
  * A run that broke off before the day asked about gives no answer, only its code.
@@ -76,6 +86,7 @@ export async function whyCommand(
   const days = daysOf(options);
   const readings = files.map((file) => openScenario(file, options));
   const display = displayInUnits(options, ...readings.map((reading) => reading.display));
+  for (const reading of readings) checkNamed(options.of, reading);
   const runs: Run[] = [];
   for (const reading of readings) runs.push((await simulated(reading, {}, streams)).run);
   const end = Math.min(...runs.map(lastOf));

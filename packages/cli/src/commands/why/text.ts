@@ -1,10 +1,10 @@
 import { groupParts, type Difference, type DifferencePart } from '@leat/core';
 import {
   decadeOf,
-  changeWords,
   dayNames,
   type Display,
   listed,
+  meaningWords,
   percent,
   seriesPhrase,
   short,
@@ -257,7 +257,11 @@ export function changesText(
     alone: inUnits.change(alone),
   }));
   const total = inUnits.to - inUnits.from;
-  const terms = parts.map(({ change, value }) => ({ name: changeWords(change, display), value }));
+  const names = meaningWords(
+    parts.map(({ change }) => change),
+    display,
+  );
+  const terms = parts.map(({ value }, i) => ({ name: names[i], value }));
   const decimals = decimalsOf(
     parts.map(({ value }) => value),
     total,
@@ -274,7 +278,7 @@ export function changesText(
       const mixed = Math.abs(alone - parts[i].value) >= 0.5 * Number(`1e-${decimals}`);
       const note = mixed && parts.length > 1 ? ` (alone ${signed(alone, decimals)})` : '';
       return wrap(
-        `${signed(values[i], decimals)} ${unit} because of ${terms[i].name}${note}`,
+        `${signed(values[i], decimals)} ${unit}: ${terms[i].name}${note}`,
         screenWidth() - 2,
         '    ',
       ).map((line) => `  ${line}`);

@@ -144,8 +144,9 @@ class Tries {
   }
 }
 
-/** Parts of the most of a change that are tried before its smallest amount is looked for. */
+/** Parts of the most of a change that are tried before its smallest amount is looked for; more where much may be too much. */
 const shares = [1, 1 / 2];
+const sharesOfExcess = [...shares, 1 / 4, 1 / 8, 1 / 16, 1 / 32];
 
 /**
  * The least of one change that is enough, and until when it is needed; the best of it where none is. Undefined where the
@@ -154,7 +155,8 @@ const shares = [1, 1 / 2];
 export function tryChange(change: Change, search: AdviceSearch): Proposal | undefined {
   const tries = new Tries(search);
   const at = (steps: number): readonly Step[] => [{ change, steps }];
-  const amounts = [...new Set(shares.map((share) => Math.max(1, Math.round(change.most * share))))];
+  const tried = change.excess === true ? sharesOfExcess : shares;
+  const amounts = [...new Set(tried.map((share) => Math.max(1, Math.round(change.most * share))))];
   const fit = amounts.filter((steps) => tries.outcome(at(steps)) !== undefined);
   if (fit.length === 0) return undefined;
   const serves = fit.find((steps) => tries.enough(at(steps)));

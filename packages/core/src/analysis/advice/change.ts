@@ -29,6 +29,8 @@ export interface Change {
   readonly effort: Effort;
   /** Most steps that are tried. */
   readonly most: number;
+  /** Whether much of it may be too much: then less is tried where much is not enough. Absent: the more the better. */
+  readonly excess?: true;
   /** Whether it may end before the run does. */
   readonly ends: boolean;
   /** d: from when on it holds; absent: from the start, or whenever the file says. */

@@ -26,7 +26,15 @@ export const salt: OpenChange = (context) => {
   if (!(asked || nitrite || situation.causes.includes('nitrite'))) return undefined;
   const amount = (steps: number): number => tidy((SALT.most * waterIn(context) * steps) / SALT.steps);
   return {
-    ...{ name: 'salt', effort: 2, most: SALT.steps, ends: false, from: situation.from, unit: 'g' },
+    ...{
+      name: 'salt',
+      effort: 2,
+      most: SALT.steps,
+      excess: true,
+      ends: false,
+      from: situation.from,
+      unit: 'g',
+    },
     at: [scenario.reservoir],
     amount,
     apply: (file, steps) =>
@@ -59,7 +67,16 @@ export const base: OpenChange = (context) => {
     tidy((BASE.most * waterIn(context) * steps) / BASE.steps / strength);
   const { from } = situation;
   return {
-    ...{ name: 'base', effort: 2, most: BASE.steps, ends: true, from, unit: 'g', at: [product] },
+    ...{
+      name: 'base',
+      effort: 2,
+      most: BASE.steps,
+      excess: true,
+      ends: true,
+      from,
+      unit: 'g',
+      at: [product],
+    },
     amount,
     apply: (file, steps, until) =>
       withAction(file, {
@@ -94,7 +111,7 @@ export const smallerDose: OpenChange = ({ file, parameters, situation, asked }) 
   if (at.length === 0) return undefined;
   const less = (mass: Plain | undefined, steps: number): Plain => amountLess(mass, 1 - steps / 100);
   return {
-    ...{ name: 'smaller-dose', effort: 1, most: 100, ends: false, unit: '%', at },
+    ...{ name: 'smaller-dose', effort: 1, most: 100, excess: true, ends: false, unit: '%', at },
     amount: (steps) => steps,
     apply: (before, steps) => {
       const change = (entry: PlainFile): readonly PlainFile[] => {

@@ -73,7 +73,9 @@ function harmOf(
       sum(water.pumps.map(({ total }) => total)) + (water.dryFirst === undefined ? 0 : end - water.dryFirst),
     salt: crops?.salt?.total ?? 0,
     unease:
-      daysOf(limits, 'uncomfortable') + (filter?.state === 'falls-behind' ? end - (filter.from ?? end) : 0),
+      daysOf(limits, 'uncomfortable') +
+      water.lowDays +
+      (filter?.state === 'falls-behind' ? end - (filter.from ?? end) : 0),
   };
 }
 

@@ -1,8 +1,10 @@
 import type { CauseOfDeath } from '../../processes/kernels/hazard.js';
+import { isRoutine } from '../../result/routine.js';
 import { limitsOf } from '../../result/limits.js';
 import { seriesOf } from '../../result/series.js';
 import type { RunVerdict } from '../../result/verdict.js';
 import type { FilterHeld } from '../../result/filter-verdict.js';
+import { disturbing } from '../../run/close-look.js';
 import type { Run } from '../../run/run.js';
 
 /** Where a system stands when something is to be changed: what is wrong, and what there is to change. Plain data. */
@@ -29,23 +31,42 @@ export interface Situation {
   readonly thirst: number;
 }
 
-/** The whole day on which trouble began, or on which that was done which led to it. */
+/** The whole day on which trouble of any kind began, or on which that was done which led to it; infinite where there is none. */
 function beginningOf({ beginning, fish, crops, water }: RunVerdict): number {
-  const lesser = [fish?.from, crops?.salt?.first, water.lowFirst].filter((time) => time !== undefined);
-  return Math.floor(beginning?.after?.time ?? beginning?.time ?? Math.min(...lesser, Infinity));
+  const times = [beginning?.time, beginning?.after?.time, fish?.from, crops?.salt?.first, water.lowFirst];
+  return Math.floor(Math.min(...times.filter((time) => time !== undefined), Infinity));
+}
+
+/** What befell the system of itself, of all that disturbs it. */
+const befell: ReadonlySet<string> = new Set(['pump-trip', 'dry']);
+
+/** The whole day of the last thing done before a day that was no routine; undefined where nothing was. */
+function doneBefore(run: Run, day: number): number | undefined {
+  const last = run.events
+    .filter(({ kind, time }) => disturbing.has(kind) && !befell.has(kind) && Math.floor(time) < day)
+    .filter((event) => !isRoutine(run, event))
+    .at(-1);
+  return last === undefined ? undefined : Math.floor(last.time);
 }
 
 /**
- * Where a system stands by its run as it is.
- * @param from d: from when on something may be changed; absent: the day on which trouble began, or on which that was
- * done which led to it
+ * Where a system stands by its run as it is, on each day from which on a change may be looked for: the day on which trouble
+ * began, or on which that was done which led to it; then, where nothing is enough from there on, the day of the
+ * last thing done before it that was no routine, and the start.
+ * @param from d: the one day that was asked for
  */
-export function situationOf(run: Run, verdict: RunVerdict, from?: number): Situation {
-  const { samples, model } = run;
-  const { scenario, layout } = model;
-  const start = samples[0].time;
+export function situationsOf(run: Run, verdict: RunVerdict, from?: number): readonly Situation[] {
+  const start = run.samples[0].time;
   const began = beginningOf(verdict);
   const day = Math.max(start, from ?? (Number.isFinite(began) ? began : start));
+  const days = from === undefined ? [day, doneBefore(run, day) ?? start, start] : [day];
+  return [...new Set(days)].map((each) => situationOn(run, verdict, each));
+}
+
+/** Where a system stands by its run as it is on a day, d. */
+function situationOn(run: Run, verdict: RunVerdict, day: number): Situation {
+  const { samples, model } = run;
+  const { scenario, layout } = model;
   const at = samples.filter(({ time }) => time <= day).at(-1) ?? samples[0];
   const hurting = new Set(['domain', 'lethal', 'harmful', 'uncomfortable']);
   const passed = limitsOf(run).filter((limit) => limit.passed && hurting.has(limit.harm));

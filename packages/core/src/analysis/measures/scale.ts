@@ -5,7 +5,7 @@ import type { Parameters } from '../../library/parameters.js';
 import { rangedOf } from '../../library/ranged-row.js';
 import type { Model } from '../../model/model.js';
 import type { LimitResult } from '../../result/limits.js';
-import { seriesUnits } from '../../result/series.js';
+import { noSuchSeries, seriesUnits } from '../../result/series.js';
 import type { Run } from '../../run/run.js';
 
 /** What the values of a measure are counted in. */
@@ -100,13 +100,7 @@ export function scaleOfWord(name: string | undefined, model: Model): Scale | Fau
   const units = seriesUnits(model);
   const unit = name === undefined ? undefined : units.get(name);
   if (name !== undefined && unit !== undefined) return scaleOfSeries(name, unit);
-  const near = name === undefined ? undefined : nearest(name, units.keys());
-  return {
-    got: name ?? 'nothing',
-    problem: 'no such series',
-    expected: 'quantity@place, such as nitrate@sump',
-    ...(near && { nearest: near }),
-  };
+  return noSuchSeries(name ?? 'nothing', [...units.keys()]);
 }
 
 /** What a measure is held against: a value, or a number of the tables as a run has it. */

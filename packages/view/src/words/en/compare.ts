@@ -18,7 +18,7 @@ export const compare = {
   most: 'most',
   highest: 'highest',
   farthest: 'farthest',
-  alike: (share: number, names: string): string => `alike within ${share} %: ${names}`,
+  alike: (share: string, names: string): string => `alike within ${share} %: ${names}`,
   cost: 'cost',
   spent: 'spent',
   earned: 'earned',

@@ -15,6 +15,7 @@ export const text = {
   },
   wholeSystem: 'the whole system',
   inPlace: (what: string, place: string): string => `${what} in ${place}`,
+  ofGroup: (what: string, group: string): string => `${what} of ${group}`,
   limits: {
     tooLittle: 'too little',
     tooLittleChloride: 'too little chloride against nitrite',
@@ -67,6 +68,8 @@ export const text = {
     },
     gone: (name: string): string => `no ${name}`,
     nobodyDoses: (what: string): string => `nobody doses${what === '' ? '' : ` ${what}`}`,
+    dosed: (what: string, how: string): string => `${what} dosed (${how})`,
+    notEmpty: (name: string): string => `${name} not left empty`,
     emptyFrom: (name: string, from: string): string => `${name} left empty from ${from} on`,
     emptyUntil: (name: string, from: string, until: string): string =>
       `${name} left empty from ${from} to ${until}`,

@@ -25,6 +25,7 @@ export const text: Words['text'] = {
   },
   wholeSystem: 'todo el sistema',
   inPlace: (what, place) => `${what} en ${place}`,
+  ofGroup: (what, group) => `${what} de ${group}`,
   limits: {
     tooLittle: 'muy poco',
     tooLittleChloride: 'muy poco cloruro frente al nitrito',
@@ -69,6 +70,8 @@ export const text: Words['text'] = {
     },
     gone: (name) => `sin ${name}`,
     nobodyDoses: (what) => `nadie dosifica${what === '' ? '' : ` ${what}`}`,
+    dosed: (what, how) => `se dosifica ${what} (${how})`,
+    notEmpty: (name) => `${name} no queda vacío`,
     emptyFrom: (name, from) => `${name} queda vacío desde ${from}`,
     emptyUntil: (name, from, until) => `${name} queda vacío desde ${from} hasta ${until}`,
   },
