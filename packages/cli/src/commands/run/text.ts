@@ -31,6 +31,7 @@ import {
 } from '@leat/view/text';
 import { cautionLines } from '../shared/caution-lines.js';
 import { beside, columns, wrap, linesText } from '../../terminal/columns.js';
+import { monthlyHarvestLines } from './monthly-harvest.js';
 import { screenWidth } from '../../terminal/width.js';
 import type { Style } from '../../terminal/style.js';
 import { keyQuantities } from '../shared/key-quantities.js';
@@ -316,6 +317,7 @@ export function summary(
     '',
     ...paragraph([
       ...harvestLines(harvest, display),
+      ...monthlyHarvestLines(harvest, display),
       ...(results.costs === undefined ? [] : costLines(results.costs, display)),
     ]),
     ...paragraph(afterLines(after, startDate, display)),

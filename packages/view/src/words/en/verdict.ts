@@ -118,6 +118,7 @@ export const verdict = {
     perArea: (mass: string, unit: string): string => `${mass} per ${unit}`,
     perFeed: (mass: string, unit: string): string => `${mass} per ${unit} of feed`,
     perWater: (mass: string, unit: string): string => `${mass} per ${unit} of water`,
+    byMonth: (unit: string): string => `by month, ${unit}`,
     all: (mass: string, per: string): string => `crops in all: ${mass} fresh, ${per}`,
   },
 };

@@ -113,6 +113,7 @@ export const verdict: Words['verdict'] = {
     perArea: (mass, unit) => `${mass} por ${unit}`,
     perFeed: (mass, unit) => `${mass} por ${unit} de alimento`,
     perWater: (mass, unit) => `${mass} por ${unit} de agua`,
+    byMonth: (unit) => `por mes, ${unit}`,
     all: (mass, per) => `cultivos en total: ${mass} en fresco, ${per}`,
   },
 };
