@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { type Difference, InputError, why } from '@leat/core';
-import { plain, seriesPhrase } from '@leat/view/text';
+import { type Difference, InputError, type Moment, why } from '@leat/core';
+import { differenceTold, seriesPhrase, type ToldMoment } from '@leat/view/text';
 import { compared, display, shown, trouble, words } from '../state/state.js';
 import { Table } from './table.js';
 
@@ -30,11 +30,46 @@ function DayField({
   );
 }
 
+type Moments = readonly [Moment, Moment];
+
+const toldMoments = (moments: Moments): readonly [ToldMoment, ToldMoment] => {
+  const told = ({ run, day }: Moment): ToldMoment => ({ startDate: run.model.scenario.startDate, day });
+  return [told(moments[0]), told(moments[1])];
+};
+
+interface Found {
+  readonly difference: Difference;
+  readonly moments: Moments;
+  readonly oneRun: boolean;
+}
+
+/** The answer in a sentence, and through what in a table. */
+function Told({ difference, moments, oneRun }: Found): JSX.Element {
+  const how = display.value;
+  const { why: phrases } = how.words;
+  const { answer, unit, rows, total } = differenceTold(difference, toldMoments(moments), { oneRun }, how);
+  return (
+    <div aria-live="polite">
+      <p class="answer">{answer}</p>
+      {rows.length > 0 && (
+        <Table
+          caption={words.value.part}
+          head={[words.value.part, unit, phrases.ofAll]}
+          rows={[
+            ...rows.map(({ name, value, share }) => [name, value, share]),
+            [phrases.difference, total, ''],
+          ]}
+        />
+      )}
+    </div>
+  );
+}
+
 /** What made a quantity differ between two days of a run, or between two runs. */
 export function Why(): JSX.Element | null {
   const [of, choose] = useState('');
   const [days, span] = useState<readonly [string, string]>(['0', '']);
-  const [found, find] = useState<Difference | undefined>(undefined);
+  const [found, find] = useState<Found | undefined>(undefined);
   const told = words.value;
   const run = shown.value?.summary;
   if (run === undefined) return <p class="note">{told.none}</p>;
@@ -47,11 +82,17 @@ export function Why(): JSX.Element | null {
     try {
       const to = days[1] === '' ? end : Number(days[1]);
       const last = Math.min(end, other === undefined ? end : other.samples[other.samples.length - 1].time);
-      find(
-        between === 'days' || other === undefined
-          ? why(name, { run: own, day: Number(days[0]) }, { run: own, day: to }, { around: 'place' })
-          : why(name, { run: own, day: last }, { run: other, day: last }, { around: 'place' }),
-      );
+      const oneRun = between === 'days' || other === undefined;
+      const moments = oneRun
+        ? ([
+            { run: own, day: Number(days[0]) },
+            { run: own, day: to },
+          ] as const)
+        : ([
+            { run: own, day: last },
+            { run: other, day: last },
+          ] as const);
+      find({ difference: why(name, ...moments, { around: 'system' }), moments, oneRun });
       trouble.value = '';
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
@@ -59,8 +100,6 @@ export function Why(): JSX.Element | null {
       trouble.value = error.message;
     }
   };
-  const amount = (value: number): string =>
-    `${value > 0 ? '+' : ''}${display.value.amount(value, found?.unit ?? '')}`;
   return (
     <>
       <div class="row">
@@ -90,13 +129,7 @@ export function Why(): JSX.Element | null {
           </button>
         )}
       </div>
-      {found !== undefined && (
-        <Table
-          caption={told.whyTell(amount(found.difference))}
-          head={[told.part, told.amount]}
-          rows={found.parts.slice(0, 12).map(({ name: part, value }) => [plain(part), amount(value)])}
-        />
-      )}
+      {found !== undefined && <Told {...found} />}
     </>
   );
 }

@@ -23,6 +23,15 @@ export { day, decadeOf, extreme, longSpan, percent, shown, valueText, volumeText
 export { betterLine } from './better.js';
 export { harvestLines } from './harvest.js';
 export { dateNames, dayNames, eventText, spanPhrase, verdictLines, type DayName } from './verdict.js';
+export {
+  differencePhrase,
+  differenceTold,
+  shownDifference,
+  signedParts,
+  type DifferenceTold,
+  type ShownDifference,
+  type ToldMoment,
+} from './why.js';
 export { oneLine, visible } from './visible.js';
 export { questionOf } from './question.js';
 export { askedInSweep, type AskedInSweep, type Sweep, type SweptQuantity } from './sweep.js';

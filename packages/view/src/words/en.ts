@@ -8,6 +8,7 @@ import { report } from './en/report.js';
 import { run } from './en/run.js';
 import { text } from './en/text.js';
 import { verdict } from './en/verdict.js';
+import { why } from './en/why.js';
 
 /** Every phrase in English, by what it is said of. Another language has the same keys (`es: Words`). */
 export const en = {
@@ -16,7 +17,7 @@ export const en = {
   /** For numbers and names of months; for lists (without a comma before `and`). */
   locale: 'en-US',
   lists: 'en-GB',
-  ...{ advice, compare, evidence, names, pictures, plot, report, run, text, verdict },
+  ...{ advice, compare, evidence, names, pictures, plot, report, run, text, verdict, why },
 };
 
 /** The phrases of a language. */

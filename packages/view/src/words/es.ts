@@ -9,11 +9,12 @@ import { report } from './es/report.js';
 import { run } from './es/run.js';
 import { text } from './es/text.js';
 import { verdict } from './es/verdict.js';
+import { why } from './es/why.js';
 
 /** Every phrase in Spanish, in the words of the trade: TAN is nitrógeno amoniacal total. */
 export const es: Words = {
   language: 'es',
   locale: 'es',
   lists: 'es',
-  ...{ advice, compare, evidence, names, pictures, plot, report, run, text, verdict },
+  ...{ advice, compare, evidence, names, pictures, plot, report, run, text, verdict, why },
 };
