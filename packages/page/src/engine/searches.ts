@@ -20,6 +20,7 @@ import {
   openModel,
   outlineOf,
   type Outline,
+  type PlainFile,
   planAim,
   type Proposal,
   readFit,
@@ -118,8 +119,10 @@ const searches = {
   choice: (shared: PlanShared) => openPlanTrials(shared),
   plan:
     (shared: PlanShared) =>
-    ([found, drawn]: Parameters<typeof planOf> extends [unknown, infer F, infer D] ? [F, D] : never) =>
-      planOf(shared, found, drawn),
+    ([found, drawn]: Parameters<typeof planOf> extends [unknown, infer F, infer D] ? [F, D] : never) => ({
+      ...planOf(shared, found, drawn),
+      file: openPlan(shared).fileOf(found.best.at),
+    }),
   size: (shared: SizeShared) => (_: unknown, alive: () => void) => {
     const { conditions, ...found } = openSize(shared).search(alive);
     return { ...found, conditions: conditions.map(({ text }) => text) };
@@ -224,8 +227,13 @@ export async function findAdvice(watch: Watch, texts: ReferencedFiles): Promise<
   return { ...told, before, aim, proposals, runs };
 }
 
+/** A plan, and what the file says with it. */
+export interface PlanAndFile extends Plan {
+  readonly file: PlainFile;
+}
+
 /** The best choice of several quantities, as `leat plan` finds it. */
-export async function findPlan(watch: Watch, shared: PlanShared): Promise<Plan> {
+export async function findPlan(watch: Watch, shared: PlanShared): Promise<PlanAndFile> {
   const quantities = await one<readonly Parameters<typeof searchPlan>[0][number][]>(
     watch,
     'quantities',
@@ -240,7 +248,7 @@ export async function findPlan(watch: Watch, shared: PlanShared): Promise<Plan> 
   const { at } = step.value.best;
   const draws = Array.from({ length: shared.members }, (_, member): PlanInput => ({ at, member }));
   const drawn = await jobs<PlanOutput>(watch, 'choice', shared, draws);
-  return one<Plan>(watch, 'plan', shared, [step.value, drawn]);
+  return one<PlanAndFile>(watch, 'plan', shared, [step.value, drawn]);
 }
 
 /** The smallest or largest value that keeps a condition, as `leat size` finds it. */

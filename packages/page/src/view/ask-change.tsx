@@ -1,9 +1,16 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Proposal } from '@leat/core';
-import { changedText, type Plan as Found } from '@leat/core/tasks';
-import { cautionsIn, changePhrase, dayNames, plain, verdictLines, yieldPhrase } from '@leat/view/text';
-import { type AdviceTold, findAdvice, findPlan, findSizeOf, type SizeTold } from '../engine/searches.js';
+import { changedText } from '@leat/core/tasks';
+import { cautionsIn, changePhrase, dayNames, planTold, verdictLines, yieldPhrase } from '@leat/view/text';
+import {
+  type AdviceTold,
+  findAdvice,
+  findPlan,
+  findSizeOf,
+  type PlanAndFile,
+  type SizeTold,
+} from '../engine/searches.js';
 import { search, write } from '../state/actions.js';
 import { beside, busy, display, main, shown, text, textsOf, words } from '../state/state.js';
 import { NumberChoice } from './number-choice.js';
@@ -196,34 +203,32 @@ export function Size(): JSX.Element {
   );
 }
 
-function Planned({ plan }: { plan: Found }): JSX.Element {
-  const told = words.value;
+function Planned({ plan }: { plan: PlanAndFile }): JSX.Element {
   const { value: how } = display;
-  const { quantities, aim, amount, holds, outcome, startDate, weeks } = plan;
-  const name = dayNames(startDate, how);
+  const told = planTold(plan, how);
   return (
     <div aria-live="polite">
-      <p class="answer">{holds ? told.planFor(aim.text, how.amount(amount, aim.unit)) : told.planNone}</p>
+      <p class="answer">{told.answer}</p>
       <ul>
-        {quantities.map((each) => (
-          <li key={each.name}>
-            {plain(each.name)}: {how.number(each.value)} {each.unit}
+        {told.quantities.map(({ name, amount, between }) => (
+          <li key={name}>
+            {name}: {amount} ({between})
           </li>
         ))}
-        {verdictLines(outcome.verdict, startDate, how).map((line) => (
+        {verdictLines(plan.outcome.verdict, plan.startDate, how).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+        <li>{told.kept}</li>
+        {[...told.start, ...(told.dosers === undefined ? [] : [told.dosers])].map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
-      <Table
-        caption={told.planWeeks}
-        head={[told.week, told.date, told.feed, told.sow]}
-        rows={weeks.map((week) => [
-          String(week.week),
-          name(week.from),
-          week.feed.map(({ cohort, perDay }) => `${cohort} ${how.number(perDay)}`).join(', '),
-          week.setOut.map(({ planting }) => planting).join(', '),
-        ])}
-      />
+      {[told.gives, ...told.calendar].map(({ title, head, rows }) => (
+        <Table key={`${title} ${head.join(' ')}`} caption={title} head={head} rows={rows} />
+      ))}
+      <button type="button" id="open-plan" onClick={() => openOver(plan.file)}>
+        {words.value.openAs}
+      </button>
       <Cautions />
     </div>
   );
@@ -235,7 +240,7 @@ const aims = ['most harvest', 'most fish', 'least water', 'least feed', 'most in
 export function Plan(): JSX.Element {
   const [aim, wish] = useState('most harvest');
   const [ration, cap] = useState('');
-  const [found, find] = useState<Found | undefined>(undefined);
+  const [found, find] = useState<PlanAndFile | undefined>(undefined);
   const told = words.value;
   const start = (): void => {
     const shared = {

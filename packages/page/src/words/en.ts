@@ -32,7 +32,6 @@ export const en = {
   none: 'Nothing was run yet.',
   stale: 'The text has changed since this run.',
   verdict: 'In short',
-  assumed: 'Assumed and noted',
   save: 'Save',
   saveSystem: 'System (YAML)',
   saveReport: 'Report (HTML)',
@@ -79,12 +78,6 @@ export const en = {
   plan: 'Plan',
   aim: 'Aim',
   ration: 'Water that there is besides rain (such as 160 L/d; empty: as in the file)',
-  planFor: (aim: string, amount: string): string => `Plan for ${aim}: ${amount}`,
-  planNone: 'No choice keeps the fish safe. The one that comes nearest:',
-  planWeeks: 'Week by week',
-  week: 'week',
-  feed: 'feed, g/d',
-  sow: 'to plant',
   advise: 'What to change',
   adviseNothing: 'Nothing need be done.',
   adviseNone: 'No change that is known here is enough. What comes nearest:',
@@ -109,7 +102,6 @@ export const en = {
   forecast: 'Forecast',
   forecastDays: 'days ahead',
   forecastFrom: (date: string): string => `From ${date}: the middle, and 90 % of what is there.`,
-  date: 'date',
 };
 
 /** Words of the page. */

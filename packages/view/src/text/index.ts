@@ -33,6 +33,7 @@ export {
   type ToldMoment,
 } from './why.js';
 export { oneLine, visible } from './visible.js';
+export { planTold, type PlanTold, type ToldQuantity, type ToldTable } from './plan.js';
 export { questionOf } from './question.js';
 export { askedInSweep, type AskedInSweep, type Sweep, type SweptQuantity } from './sweep.js';
 export { displayOf, plainDisplay, type Display, type DisplayChoice } from '../display/display.js';

@@ -3,6 +3,7 @@ import { compare } from './en/compare.js';
 import { evidence } from './en/evidence.js';
 import { names } from './en/names.js';
 import { pictures } from './en/pictures.js';
+import { plan } from './en/plan.js';
 import { plot } from './en/plot.js';
 import { report } from './en/report.js';
 import { run } from './en/run.js';
@@ -17,7 +18,7 @@ export const en = {
   /** For numbers and names of months; for lists (without a comma before `and`). */
   locale: 'en-US',
   lists: 'en-GB',
-  ...{ advice, compare, evidence, names, pictures, plot, report, run, text, verdict, why },
+  ...{ advice, compare, evidence, names, pictures, plan, plot, report, run, text, verdict, why },
 };
 
 /** The phrases of a language. */

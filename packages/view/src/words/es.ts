@@ -4,6 +4,7 @@ import { compare } from './es/compare.js';
 import { evidence } from './es/evidence.js';
 import { names } from './es/names.js';
 import { pictures } from './es/pictures.js';
+import { plan } from './es/plan.js';
 import { plot } from './es/plot.js';
 import { report } from './es/report.js';
 import { run } from './es/run.js';
@@ -16,5 +17,5 @@ export const es: Words = {
   language: 'es',
   locale: 'es',
   lists: 'es',
-  ...{ advice, compare, evidence, names, pictures, plot, report, run, text, verdict, why },
+  ...{ advice, compare, evidence, names, pictures, plan, plot, report, run, text, verdict, why },
 };

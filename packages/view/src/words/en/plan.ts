@@ -1,0 +1,37 @@
+/** A plan: how much of several things, and what to do week by week. */
+export const plan = {
+  /** What is planned, by its name in a plan. */
+  quantities: { beds: 'planted area', fish: 'fish at the start' } as Readonly<Record<string, string>>,
+  forAim: (aim: string, amount: string): string => `Plan for ${aim}: ${amount}`.trimEnd(),
+  none: 'No choice keeps every condition. The one that comes nearest:',
+  lookedAt: (from: string, to: string): string => `looked at from ${from} to ${to}`,
+  moreMayDo: 'the end of it, more may do',
+  lessMayDo: 'the end of it, less may do',
+  gives: 'gives',
+  here: 'here',
+  inDraws: (count: number): string => `in ${count} draws`,
+  spread: (low: string, high: string): string => `${low} to ${high}`,
+  cropsFresh: 'crops, fresh',
+  fishGained: 'fish gained',
+  feed: 'feed',
+  waterIn: 'water taken in',
+  kept: (count: number, of: number, seed: number): string =>
+    `in ${count} of ${of} draws of the uncertain numbers (seed ${seed}) every condition holds` +
+    (count < of ? ': keep to less where you cannot watch it' : ''),
+  fishAtStart: (list: string): string => `fish at the start: ${list}`,
+  ofMass: (cohort: string, count: string, mass: string): string => `${cohort} ${count} of ${mass}`,
+  bedsAtStart: (list: string): string => `on the beds at the start: ${list}`,
+  bed: (planting: string, area: string, plants: string): string => `${planting} ${area} (${plants} plants)`,
+  week: 'week',
+  weeks: (from: number, to: number): string => (from === to ? `week ${from}` : `weeks ${from} to ${to}`),
+  from: 'from',
+  setOut: (area: string): string => `seedlings to set out (plants, or ${area})`,
+  bedsGive: (mass: string): string => `beds give, ${mass}`,
+  feedWeekly: (mass: string): string => `feed, ${mass} a day in the mean of the week`,
+  fishInAndOut: 'fish in and out',
+  fishIn: (count: string, cohort: string): string => `${count} ${cohort} in`,
+  fishOut: (count: string, cohort: string, mass: string): string => `${count} ${cohort} out (${mass})`,
+  doses: 'doses',
+  dose: (mass: string, product: string, vessel: string): string => `${mass} ${product} into ${vessel}`,
+  dosers: (list: string): string => `dosers besides, a week: ${list}`,
+};
