@@ -20,6 +20,8 @@ export const slowFiles: readonly string[] = [
   'tests/product/logs/twins.test.ts',
   'tests/product/logs/unkind/unkind.test.ts',
   'tests/product/packages/install.test.ts',
+  'tests/product/page/asks.test.ts',
+  'tests/product/page/firefox.test.ts',
   'tests/product/page/page.test.ts',
   'tests/product/page/views.test.ts',
   'tests/product/report/browser.test.ts',

@@ -1,4 +1,5 @@
 // The page and its workers run this one script: a worker has no document, and its name says what it does.
+import './no-eval.js';
 import { render } from 'preact';
 import { effect } from '@preact/signals';
 import { serveJobs, type PagePort } from '@leat/core/workers';

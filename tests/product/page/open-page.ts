@@ -4,10 +4,19 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { build } from 'vite';
+import { afterAll, beforeAll } from 'vitest';
+import { chromiumHere, openChromium } from '../../support/chromium.js';
 import { root } from '../packages/packed.js';
 
+/** A scenario that comes with the page, as text. */
+export const shipped = (name: string): string =>
+  readFileSync(join(root, 'packages/cli/scenarios', name), 'utf8');
+
+/** The shipped glasshouse with ten days, for a run that is soon over. */
+export const short = shipped('glasshouse.yaml').replace(/^days: .*$/m, 'days: 10');
+
 /** Builds the page as `npm run page` does, into a folder of its own. */
-export async function buildPage(): Promise<string> {
+async function buildPage(): Promise<string> {
   const outDir = mkdtempSync(join(tmpdir(), 'leat-page-'));
   await build({ configFile: join(root, 'packages/page/vite.config.ts'), build: { outDir } });
   return join(outDir, 'leat.html');
@@ -19,14 +28,46 @@ export interface OpenedPage {
   readonly wrong: readonly string[];
 }
 
+/** How a page is opened. */
+interface Given {
+  readonly width?: number;
+  readonly fragment?: string;
+  readonly dark?: boolean;
+}
+
+/**
+ * The page and a browser for all tests of a file, where the browser is on this machine; both are gone after them. `open` opens
+ * the page anew, from the disk.
+ * @param offline off where a browser cannot be told to be: requests are wrong all the same
+ */
+export function pageForTests(
+  here: boolean = chromiumHere,
+  launch: () => Promise<Browser> = openChromium,
+  { offline = true }: { readonly offline?: boolean } = {},
+): { readonly file: () => string; readonly open: (given?: Given) => Promise<OpenedPage> } {
+  let file = '';
+  let browser: Browser | undefined;
+  beforeAll(async () => {
+    if (!here) return;
+    file = await buildPage();
+    browser = await launch();
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
+  return {
+    file: () => file,
+    open(given = {}) {
+      if (browser === undefined) throw new Error('no browser');
+      return openPage(browser, file, offline, given);
+    },
+  };
+}
+
 /** Opens the page from the disk; every request for anything else, and every error, is wrong. */
-export async function openPage(
-  browser: Browser,
-  file: string,
-  given: { readonly width?: number; readonly fragment?: string; readonly dark?: boolean } = {},
-): Promise<OpenedPage> {
+async function openPage(browser: Browser, file: string, offline: boolean, given: Given): Promise<OpenedPage> {
   const context = await browser.newContext({
-    ...{ offline: true, locale: 'en-GB', acceptDownloads: true },
+    ...{ offline, locale: 'en-GB', acceptDownloads: true },
     viewport: { width: given.width ?? 1280, height: 900 },
     ...(given.dark === true && { colorScheme: 'dark' }),
   });
@@ -50,13 +91,13 @@ export async function typeSystem(page: Page, text: string): Promise<void> {
 }
 
 /** Gives files to the page as its button does. */
-export const giveFiles = (page: Page, files: Readonly<Record<string, string>>): Promise<void> =>
+export const giveFiles = (page: Page, files: Readonly<Record<string, string | Uint8Array>>): Promise<void> =>
   page.setInputFiles(
     '#files',
-    Object.entries(files).map(([name, text]) => ({
+    Object.entries(files).map(([name, content]) => ({
       name,
-      mimeType: 'text/plain',
-      buffer: Buffer.from(text),
+      mimeType: 'application/octet-stream',
+      buffer: Buffer.from(content),
     })),
   );
 

@@ -1,48 +1,25 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { chromiumHere, chromiumMissing, chromiumRequired, openChromium } from '../../support/chromium.js';
+import { describe, expect, it } from 'vitest';
+import { chromiumHere, chromiumMissing, chromiumRequired } from '../../support/chromium.js';
 import { folderWith, leat } from '../../support/leat.js';
-import { buildPage, giveFiles, openPage, runSystem, savedBy, typeSystem } from './open-page.js';
+import { giveFiles, pageForTests, runSystem, savedBy, short, typeSystem } from './open-page.js';
 
-const shipped = (name: string): string =>
-  readFileSync(new URL(`../../../packages/cli/scenarios/${name}`, import.meta.url), 'utf8');
-
-/** The shipped glasshouse with ten days, for a run that is soon over. */
-const short = shipped('glasshouse.yaml').replace(/^days: .*$/m, 'days: 10');
-
-let file = '';
-let browser: Browser | undefined;
-
-const opened = (): Browser => {
-  if (browser === undefined) throw new Error('no browser');
-  return browser;
-};
-
-beforeAll(async () => {
-  if (!chromiumHere) return;
-  file = await buildPage();
-  browser = await openChromium();
-});
-
-afterAll(async () => {
-  await browser?.close();
-});
+const tested = pageForTests();
 
 describe.skipIf(!chromiumHere && !chromiumRequired)(
   `the page, from the disk and offline${chromiumMissing}`,
   () => {
     it('is one file that asks for nothing, under 1.6 MB and under 500 kB as it is sent', () => {
-      const bytes = readFileSync(file);
+      const bytes = readFileSync(tested.file());
       expect(bytes.toString('utf8')).not.toMatch(/<(?:link|script[^>]* src|img)[\s>]/);
       expect(bytes.length).toBeLessThan(1_600_000);
       expect(gzipSync(bytes, { level: 9 }).length).toBeLessThan(500_000);
     });
 
     it('goes from the questions to a verdict', async () => {
-      const { page, wrong } = await openPage(opened(), file);
+      const { page, wrong } = await tested.open();
       await page.click('#form > summary');
       await page.click('.questions button[type=submit]');
       await page.waitForSelector('.short li');
@@ -53,7 +30,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
     });
 
     it('says the faults of a file beside their lines, and runs no such file', async () => {
-      const { page, wrong } = await openPage(opened(), file);
+      const { page, wrong } = await tested.open();
       await typeSystem(page, short.replace('days: 10', 'dayz: 10'));
       await page.waitForSelector('.faults li');
       expect(await page.textContent('.faults')).toMatch(/dayz: unknown key; .*did you mean days\?/);
@@ -65,7 +42,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
     });
 
     it('takes a file with what it includes', async () => {
-      const { page, wrong } = await openPage(opened(), file);
+      const { page, wrong } = await tested.open();
       await giveFiles(page, { 'over.yaml': 'include: base.yaml\ntitle: Laid over\n', 'base.yaml': short });
       expect(await runSystem(page)).toContain('Fish: safe');
       expect(await page.textContent('.title')).toBe('Laid over');
@@ -80,7 +57,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
         folder,
       );
       expect(told.code).toBe(0);
-      const { page, wrong } = await openPage(opened(), file);
+      const { page, wrong } = await tested.open();
       await giveFiles(page, { 'short.yaml': short });
       await runSystem(page);
       expect(await savedBy(page, '#save-json')).toBe(told.out);
@@ -91,7 +68,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
     });
 
     it('tells and saves in another language and units', async () => {
-      const { page, wrong } = await openPage(opened(), file);
+      const { page, wrong } = await tested.open();
       await giveFiles(page, { 'short.yaml': short });
       await runSystem(page);
       await page.selectOption('#language', 'es');
@@ -109,13 +86,13 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
     });
 
     it('holds a whole system in a link, which opens anew', async () => {
-      const { page } = await openPage(opened(), file);
+      const { page } = await tested.open();
       await giveFiles(page, { 'over.yaml': 'include: base.yaml\ntitle: From a link\n', 'base.yaml': short });
       await runSystem(page);
       await page.click('#link');
       const fragment = new URL(page.url()).hash;
       await page.context().close();
-      const second = await openPage(opened(), file, { fragment });
+      const second = await tested.open({ fragment });
       await runSystem(second.page);
       expect(await second.page.textContent('.title')).toBe('From a link');
       expect(second.wrong).toEqual([]);
@@ -123,7 +100,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
     });
 
     it('says that a link is damaged, and opens all the same', async () => {
-      const { page, wrong } = await openPage(opened(), file, { fragment: '#system=q1YqS' });
+      const { page, wrong } = await tested.open({ fragment: '#system=q1YqS' });
       await page.waitForSelector('#trouble');
       expect(await page.textContent('#trouble')).toContain('damaged');
       expect(wrong).toEqual([]);
@@ -131,7 +108,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
     });
 
     it('ends an ensemble of 100 at once when it is cancelled', async () => {
-      const { page, wrong } = await openPage(opened(), file);
+      const { page, wrong } = await tested.open();
       await typeSystem(page, short);
       await runSystem(page);
       await page.click('#ask-ensemble > summary');
@@ -148,7 +125,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(
     });
 
     it('turns a number, and the run follows', async () => {
-      const { page, wrong } = await openPage(opened(), file);
+      const { page, wrong } = await tested.open();
       await typeSystem(page, short);
       await runSystem(page);
       const option = await page.waitForSelector('#number option[value$="fish.growers.number"]', {

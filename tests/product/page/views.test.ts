@@ -1,36 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { chromiumHere, chromiumMissing, chromiumRequired, openChromium } from '../../support/chromium.js';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { chromiumHere, chromiumMissing, chromiumRequired } from '../../support/chromium.js';
 import { folderWith, leat } from '../../support/leat.js';
-import { buildPage, giveFiles, openPage, runSystem, savedBy, typeSystem } from './open-page.js';
+import { giveFiles, pageForTests, runSystem, savedBy, shipped, short, typeSystem } from './open-page.js';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-const shipped = (name: string): string =>
-  readFileSync(new URL(`../../../packages/cli/scenarios/${name}`, import.meta.url), 'utf8');
-
-const short = shipped('glasshouse.yaml').replace(/^days: .*$/m, 'days: 10');
-
-let file = '';
-let browser: Browser | undefined;
-
-const opened = (): Browser => {
-  if (browser === undefined) throw new Error('no browser');
-  return browser;
-};
-
-beforeAll(async () => {
-  if (!chromiumHere) return;
-  file = await buildPage();
-  browser = await openChromium();
-});
-
-afterAll(async () => {
-  await browser?.close();
-});
+const tested = pageForTests();
 
 interface Findings {
   readonly violations: readonly {
@@ -54,7 +33,7 @@ const isWider = (page: Page): Promise<boolean> =>
 
 describe.skipIf(!chromiumHere && !chromiumRequired)(`views of the page${chromiumMissing}`, () => {
   it('draws the system as it is typed, with actions that come later too', async () => {
-    const { page, wrong } = await openPage(opened(), file);
+    const { page, wrong } = await tested.open();
     await page.waitForSelector('figure.system svg', { state: 'attached' });
     await typeSystem(page, short.replaceAll('tank-1', 'carp-pond'));
     await page.waitForFunction(() =>
@@ -65,7 +44,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(`views of the page${chromium
   });
 
   it('says of a key what it means, with range and default, and completes one', async () => {
-    const { page, wrong } = await openPage(opened(), file);
+    const { page, wrong } = await tested.open();
     await page.waitForSelector('.pce-line .key');
     await typeSystem(page, `${short}\nfi`);
     await page.evaluate(() => {
@@ -102,7 +81,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(`views of the page${chromium
       folder,
     );
     expect(told.code).toBe(0);
-    const { page, wrong } = await openPage(opened(), file);
+    const { page, wrong } = await tested.open();
     await giveFiles(page, given);
     await page.click('#ask-fit > summary');
     await page.click('#fit');
@@ -116,7 +95,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(`views of the page${chromium
   });
 
   it('turns a number of a file that is included, and puts it into that file', async () => {
-    const { page, wrong } = await openPage(opened(), file);
+    const { page, wrong } = await tested.open();
     await giveFiles(page, { 'over.yaml': 'include: base.yaml\ntitle: Laid over\n', 'base.yaml': short });
     await runSystem(page);
     const option = page.locator('#number option[value="fish.growers.number"]');
@@ -141,7 +120,7 @@ describe.skipIf(!chromiumHere && !chromiumRequired)(`views of the page${chromium
     [1280, true, 'es'],
     [390, true, 'en'],
   ] as const)('has no fault of access and fits, %d px, dark: %s, %s', async (width, dark, language) => {
-    const { page, wrong } = await openPage(opened(), file, { width, dark });
+    const { page, wrong } = await tested.open({ width, dark });
     await page.selectOption('#language', language);
     await page.waitForSelector('figure.system svg', { state: 'attached' });
     await page.click('#form > summary');
