@@ -70,7 +70,7 @@ export const drought: Lesson<Words<typeof english>> = {
         kit.verdict(first),
       ],
       sliders: [
-        { name: 'cap', from: 0, to: 40, step: 1, value: 18 },
+        { name: 'cap', from: 0, to: 40, step: 1, value: 15 },
         { name: 'sump', from: 200, to: 1500, step: 50, value: 400 },
         { name: 'et0', from: 1, to: 10, step: 0.5, value: 5 },
       ],

@@ -89,7 +89,9 @@ export function openAdviceTrials(shared: AdviseShared): (input: AdviseInput) => 
 
 /** Who runs a search: on workers, with progress. `shared` is what `openAdviceTrials` is opened with. */
 export interface AdviceRunner {
+  /** The changes that may help, by name: see `changesThere`. */
   changes(shared: AdviseShared): readonly ChangeName[] | Promise<readonly ChangeName[]>;
+  /** Each input tried, `what` by `what`, in order; null where a change makes no system. */
   tried(
     shared: AdviseShared,
     inputs: readonly AdviseInput[],

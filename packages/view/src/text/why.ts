@@ -11,7 +11,7 @@ export interface ToldMoment {
 }
 
 /** A part of a difference, in the unit that is shown. */
-export interface Term {
+interface Term {
   readonly name: string;
   readonly value: number;
 }
