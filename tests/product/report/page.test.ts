@@ -214,7 +214,19 @@ describe('what a report puts first', () => {
     expect(document.querySelectorAll('#limits .trouble')).toHaveLength(Math.min(3, marks.length));
     const [first] = document.querySelectorAll('#limits figure');
     const [worst] = bad.filter(({ quantity }) => known.includes(quantity)).sort(worstFirst);
-    expect(first.querySelector('.trouble')?.textContent).toContain(`In trouble: ${boundPhrase(worst)}`);
+    expect(first.querySelector('.trouble')?.textContent).toContain(
+      `${worst.harm === 'crop' ? 'Past what is advised' : 'In trouble'}: ${boundPhrase(worst)}`,
+    );
+  });
+
+  it('calls it trouble where fish are harmed, and advice where a crop would like it otherwise', () => {
+    const marks = [...read(three).querySelectorAll('.trouble')].map(({ textContent }) => textContent);
+    const harmed = told.some(({ account }) =>
+      account.limits.some(({ passed, harm }) => passed && harm === 'uncomfortable'),
+    );
+    expect(harmed).toBe(true);
+    expect(marks.some((text) => text.startsWith('In trouble: '))).toBe(true);
+    expect(marks.every((text) => /^(In trouble|Past what is advised): /.test(text))).toBe(true);
   });
 
   it('folds what comes after the system, each fold opened by its link in the contents', () => {

@@ -9,7 +9,12 @@ export interface CourseTrouble {
   /** For the order of charts: by harm, then by how long. */
   readonly limit: Pick<LimitResult, 'harm' | 'total'>;
   readonly text: string;
+  /** Whether it harms neither fish nor crops: advice for a crop or a design, or a criterion of release. */
+  readonly advice: boolean;
 }
+
+/** Harms that are advice; too much chloride is what a verdict calls salt. */
+const advised: ReadonlySet<string> = new Set(['crop', 'design', 'release']);
 
 /** The worst limit of a quantity that each run passed: none where it kept all of them. */
 export function troublesOf(
@@ -24,7 +29,7 @@ export function troublesOf(
       const { state, lowDays, lowFirst } = account.verdict.water;
       if (state === 'enough' || lowFirst === undefined) return [];
       const text = words.belowFloat(on(lowFirst));
-      return [{ letter, limit: { harm: 'design', total: lowDays }, text }];
+      return [{ letter, limit: { harm: 'design', total: lowDays }, text, advice: false }];
     }
     const [worst] = account.limits
       .filter((limit) => limit.passed && limit.quantity === quantity)
@@ -33,11 +38,12 @@ export function troublesOf(
     const from = worst.first === undefined ? '' : words.from(on(worst.first));
     const whom = worst.whom === '' ? '' : words.forWhom(plain(worst.whom, display));
     const text = words.passed(boundPhrase(worst, display), whom, worst.place, from);
-    return [{ letter, limit: worst, text }];
+    const advice = advised.has(worst.harm) && quantity !== 'chloride';
+    return [{ letter, limit: worst, text, advice }];
   });
 }
 
-/** The mark over a chart in trouble, in words. */
+/** The mark over a chart in trouble, in words; milder where only advice was passed. */
 export function troubleText(
   troubles: readonly CourseTrouble[],
   runs: readonly RunSummary[],
@@ -45,7 +51,8 @@ export function troubleText(
 ): string {
   const many = runs.length > 1;
   const list = troubles.map(({ letter, text }) => (many ? `${letter} ${text}` : text));
-  return words.report.courses.trouble(list.join('; '));
+  const { advice, trouble } = words.report.courses;
+  return (troubles.every((each) => each.advice) ? advice : trouble)(list.join('; '));
 }
 
 /** Sets of courses parted into those in trouble, the worst at the head, and the others in their order. */

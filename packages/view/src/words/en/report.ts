@@ -178,6 +178,7 @@ export const report = {
     steady: (value: string): string => `steady at ${value}`,
     peak: (low: string, high: string): string => `${low} to ${high}`,
     belowFloat: (day: string): string => `below its float valve from ${day}`,
+    advice: (list: string): string => `Past what is advised: ${list}`,
     trouble: (list: string): string => `In trouble: ${list}`,
     passed: (bound: string, whom: string, place: string, from: string): string =>
       `${bound}${whom} in ${place}${from}`,

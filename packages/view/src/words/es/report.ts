@@ -175,6 +175,7 @@ export const report: Words['report'] = {
     steady: (value) => `constante en ${value}`,
     peak: (low, high) => `${low} a ${high}`,
     belowFloat: (day) => `por debajo de su flotador desde el ${day}`,
+    advice: (list) => `Fuera de lo aconsejado: ${list}`,
     trouble: (list) => `En apuros: ${list}`,
     passed: (bound, whom, place, from) => `${bound}${whom} en ${place}${from}`,
     from: (day) => ` desde el ${day}`,
