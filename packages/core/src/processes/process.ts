@@ -57,12 +57,6 @@ export interface VesselForm {
   readonly flooded?: number;
 }
 
-/** A vessel as processes choose by it where they are. */
-interface ChosenVessel extends VesselForm {
-  /** A lower outlet by which its level goes up and down; absent: none. */
-  readonly drain?: object;
-}
-
 /** What holds at a place during a segment of constant forcing. Only what the kind of place has is set. */
 export interface Conditions extends VesselForm {
   /** Water temperature, degC. */
@@ -117,7 +111,7 @@ export interface Process {
   readonly title: string;
   readonly place: PlaceKind;
   /** Which places of that kind it works at, by the vessel; absent: all. */
-  readonly where?: (vessel: ChosenVessel) => boolean;
+  readonly where?: (vessel: VesselForm & { readonly drain?: object }) => boolean;
   /** At which groups of fish it works, by whether the keeper leaves the dead in the water; absent: all. */
   readonly whose?: (cohort: { readonly dead?: 'left' }) => boolean;
   /** Works only at batches of crops that bear fruit. */
