@@ -5,6 +5,8 @@ const others: Readonly<Record<string, string>> = {
   'pantanella-2012':
     'Pantanella et al. 2012, lettuce over fish at two stockings, Acta Hort. 927:887, second-hand and abstract',
   'sludge-40-days': 'Mineralisation of fish sludge with and without air over 40 d, abstract',
+  'ferrarezi-bailey-2019':
+    'Ferrarezi & Bailey 2019, Basil performance evaluation in aquaponics (trials of 2015 in the Virgin Islands), HortTechnology 29, and Bailey et al. 2016, ASHS, abstracts; year approximate',
   'suhl-2016': 'Suhl et al. 2016, tomato on a fish loop, Agric. Water Manag. 178:335, second-hand',
   'tomato-mexico':
     'Tomato in a low-tech plastic house in Mexico, 24 April to 16 October: 19.1 kg/m2, abstract',

@@ -9,7 +9,7 @@ const parameters = createParameters();
 
 /** Feeds by protein: what a species of this kind is given. */
 const feeds: Readonly<Record<string, Feed>> = {
-  'rainbow-trout': { name: 'carnivore-45', protein: 0.45 },
+  'rainbow-trout': { name: 'trout-42', protein: 0.42 },
   'european-perch': { name: 'carnivore-45', protein: 0.45 },
   barramundi: { name: 'carnivore-45', protein: 0.45 },
   'murray-cod': { name: 'carnivore-45', protein: 0.45 },

@@ -9,7 +9,7 @@ const area = 10;
 export interface GrownCrop {
   /** Fresh, kg m-2, by the dry matter of the tables. */
   readonly yield: number;
-  /** Fresh, g a plant, by the density of the tables. */
+  /** Fresh, g a plant, by the density that it stands at. */
   readonly head: number;
   /** g N per g dry. */
   readonly nitrogen: number;
@@ -17,15 +17,26 @@ export interface GrownCrop {
   readonly uptake: number;
 }
 
-/** Grows a crop from seedlings in ample nitrate by the model, in the light of a day, mol m-2 d-1. */
-export function grownCrop(crop: string, days: number, light: number, temperature = 22): GrownCrop {
+/**
+ * Grows a crop from seedlings in ample nitrate by the model, in the light of a day, mol m-2 d-1.
+ * @param plants to a m2, each a seedling as those of the tables; absent: the density of the tables
+ */
+export function grownCrop(
+  crop: string,
+  days: number,
+  light: number,
+  temperature = 22,
+  plants?: number,
+): GrownCrop {
   const value = (property: string): number => parameters.value(`crop.${crop}.${property}`);
+  const dense = plants ?? value('density');
+  const seedling = (value('seedling-mass') * dense) / value('density');
   const sump = vessel('sump', 100, { temperature: constant(temperature) });
   const start = [startOf(sump, { water: stillWater(100, 7, { nitrate: 1e4 }) })];
   const run = doneRun(
     scenarioOf([sump], {
       start,
-      plantings: [planting('crop', 'sump', crop, area)],
+      plantings: [{ ...planting('crop', 'sump', crop, area), seedling }],
       light: constant(light),
       // Ample nitrate is no salt here.
       overrides: [{ id: 'crop.salt-dilution', value: 1e9 }],
@@ -40,7 +51,7 @@ export function grownCrop(crop: string, days: number, light: number, temperature
   const fresh = mass / value('dry-matter');
   return {
     yield: fresh / 1000,
-    head: fresh / value('density'),
+    head: fresh / dense,
     nitrogen: nitrogen / mass,
     uptake: (nitrogen - before) / days,
   };

@@ -61,7 +61,7 @@ describe('leat show', () => {
     ['fish', 'nile-tilapia', 14],
     ['crops', 'lettuce-romaine', 24],
     ['media', 'pumice', 18],
-    ['feeds', 'grower-32', 5],
+    ['feeds', 'grower-32', 6],
     ['dosing', 'potassium-bicarbonate', 18],
     ['waters', 'hard-mains', 7],
     ['aerators', 'stone', 5],

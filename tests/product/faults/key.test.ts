@@ -37,7 +37,7 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
     name: 'a feed said by its protein alone, which tells no oxygen demand',
     edits: [['feed: grower-32', 'protein: 40 %']],
     messages: [
-      'small.yaml:21:3: fish.tilapia.feed: missing; expected one of grower-32, starter-42, carnivore-45, low-25',
+      'small.yaml:21:3: fish.tilapia.feed: missing; expected one of grower-32, starter-42, carnivore-45, low-25, trout-42',
     ],
   },
   {

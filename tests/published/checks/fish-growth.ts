@@ -103,7 +103,6 @@ export const fishGrowth: Topic = {
       what: 'thermal growth coefficient x 100 of trout of 50 g fed 1.5 % a day at 14 degC for 120 d',
       unit: 'g^(1/3)/(degC d)',
       ...between(0.13, 0.2),
-      miss: costly,
       compute: (): number => {
         const perDay = 0.015;
         const { mass } = fedFish({

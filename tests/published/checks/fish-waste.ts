@@ -44,7 +44,7 @@ const ruled: readonly (readonly [species: string, protein: number, miss?: string
   ['channel-catfish', 0.32],
   ['silver-perch', 0.32],
   ['jade-perch', 0.32, ureaToo],
-  ['rainbow-trout', 0.45, ureaToo],
+  ['rainbow-trout', 0.42],
   ['european-perch', 0.45],
   ['barramundi', 0.45],
   ['murray-cod', 0.45],
@@ -217,7 +217,6 @@ export const fishWaste: Topic = {
       what: 'nitrogen in solids of that fed, rainbow trout',
       unit: '%',
       ...between(8, 13),
-      miss: 'of the tenth that is not digested a part is dissolved: particles of the demand that is left hold the rest',
       compute: (): number => {
         const fish = fed('rainbow-trout');
         return (100 * particles(fish).nitrogen) / fish.nitrogen;
@@ -312,7 +311,6 @@ export const fishWaste: Topic = {
       unit: '%',
       ...about(71, 5, 'points'),
       chosen: 'fish.ammonia-share',
-      miss: 'the share is of what was digested; organic nitrogen that faeces give off is counted with it here, and the less upkeep takes the more it weighs',
       compute: (): number => {
         const fish = fed('rainbow-trout');
         return (100 * fish.made('tan')) / dissolved(fish);

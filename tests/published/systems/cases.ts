@@ -1,4 +1,4 @@
-import { mcmurtry1997 } from './mcmurtry-1997.js';
+import { mcmurtryBare, mcmurtryPlanted } from './mcmurtry-1997.js';
 import { nozzi2018 } from './nozzi-2018.js';
 import { pantanella2012 } from './pantanella-2012.js';
 import { quillere1995 } from './quillere-1995.js';
@@ -19,5 +19,6 @@ export const systemCases: readonly SystemCase[] = [
   nozzi2018,
   zou2016,
   troutFarm,
-  mcmurtry1997,
+  mcmurtryPlanted,
+  mcmurtryBare,
 ];

@@ -35,7 +35,7 @@ const known = new Map<string, Runs>();
 
 /** The runs of a system with the numbers of the tables as they are, and what is changed; made once. */
 export function usualRuns(system: SystemCase, changes: readonly Setting[] = []): Runs {
-  const key = JSON.stringify([system.file, changes]);
+  const key = JSON.stringify([system.name, changes]);
   const found = known.get(key);
   if (found !== undefined) return found;
   const runs = Object.fromEntries(

@@ -74,3 +74,44 @@ describe('a bed that floods and drains, in the mean', () => {
     expect(course[10]).toBeCloseTo(course[5], 6);
   });
 });
+
+/** A bed of a m3 with a lower outlet at 0.4 m3, over a sump of much water with 2 g/m3 of oxygen; the pump runs `on` of each day. */
+function drainingBed(on: number): Run {
+  const bed = vessel('bed', 1, { drain: { rate: 4, to: 0.4 } });
+  const sump = vessel('sump', 300);
+  const water = stillWater(2, 6.8, { oxygen: 2 });
+  return doneRun(
+    scenarioOf([bed, sump], {
+      start: [bed, sump].map((each) => startOf(each, { water })),
+      flows: [pumped('sump', 'bed', 10), gravity('bed', 'sump')],
+      pumps: [{ ...mainPump, timer: { on, off: 1 - on, offset: 0 } }],
+      days: 4,
+      every: 0.25,
+    }),
+    { tolerance: 1e-9 },
+  );
+}
+
+describe('a bed whose level goes up and down between two marks', () => {
+  const draining = drainingBed(0.5);
+
+  it('draws in as much air each time as it drains, and takes from it what its water wants', () => {
+    // It is full at the start, and filled again three times, by 0.6 m3 each.
+    const each = (0.6 * contact) / (1 + parameters.value('gas.oxygen-solubility'));
+    const most = 3 * each * (saturation - 2);
+    const brought = moved(draining, 'flood-oxygen@bed');
+    expect(brought).toBeLessThan(most);
+    // Water that has taken some wants less of what follows.
+    expect(brought).toBeGreaterThan(0.6 * most);
+    expect(moved(draining, 'flood-carbon-dioxide@bed')).toBeLessThan(0);
+    expect(worstResidual(budgetsOf(draining)).share).toBeLessThan(1e-9);
+  });
+
+  it('draws in none while it stays full, or empty', () => {
+    const course = draining.samples.map((sample) => extentOf(draining, sample, 'flood-oxygen@bed'));
+    // Filled from 1 d on for a tenth of a day, drained from 1.5 d on.
+    expect(course[4]).toBe(0);
+    expect(course[5]).toBeGreaterThan(0);
+    expect(course[8]).toBeCloseTo(course[5], 9);
+  });
+});

@@ -167,6 +167,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['fish and plantings in a file', 'crop.*.density'],
   ['fish and plantings in a file', 'crop.*.dry-matter'],
   ['fish and plantings in a file', 'crop.*.pick-every'],
+  ['fish and plantings in a file', 'crop.*.seedling-mass'],
   ['fish and plantings in a file', 'crop.cut-leave'],
   ['fish and plantings in a file', 'feed.*.protein'],
   ['fish at the start', 'fish.*.body-nitrogen'],

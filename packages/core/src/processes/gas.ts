@@ -49,7 +49,7 @@ export const carbonDioxideExchange: Process = {
 
 /**
  * Water that a bed drains and is filled with again, m3 d-1, no more than flows in, as far as it comes to rest with the air
- * that takes its place.
+ * that takes its place: in the mean over the day, or, where its level goes up and down, while it fills.
  */
 function flooded(values: Values, at: Conditions): number {
   return values.value('gas.flood-contact') * Math.min(at.flooded ?? 0, at.inflow);
@@ -57,13 +57,13 @@ function flooded(values: Values, at: Conditions): number {
 
 const flooding = {
   place: 'water',
-  where: (vessel) => (vessel.flooded ?? 0) > 0,
+  where: (vessel) => (vessel.flooded ?? 0) > 0 || vessel.drain !== undefined,
   throughFlow: true,
   basis: 'whole',
 } as const satisfies Partial<Process>;
 
 /**
- * Oxygen from the air that draining draws into a bed, mean over the day, per g O2. A volume of water at rest with as much air
+ * Oxygen from the air that draining draws into a bed, per g O2. A volume of water at rest with as much air
  * makes good r / (1 + r) of its want, with r the oxygen of air over that of water: 97 %.
  */
 export const floodOxygen: Process = {
@@ -81,7 +81,7 @@ export const floodOxygen: Process = {
 };
 
 /**
- * Carbon dioxide to the air that draining draws into a bed, mean over the day, per mol: as oxygen, but air holds no more of it
+ * Carbon dioxide to the air that draining draws into a bed, per mol: as oxygen, but air holds no more of it
  * than water does, so that about half of the excess goes.
  */
 export const floodCarbonDioxide: Process = {

@@ -111,7 +111,7 @@ export interface Process {
   readonly title: string;
   readonly place: PlaceKind;
   /** Which places of that kind it works at, by the vessel; absent: all. */
-  readonly where?: (vessel: VesselForm) => boolean;
+  readonly where?: (vessel: VesselForm & { readonly drain?: object }) => boolean;
   /** At which groups of fish it works, by whether the keeper leaves the dead in the water; absent: all. */
   readonly whose?: (cohort: { readonly dead?: 'left' }) => boolean;
   /** Works only at batches of crops that bear fruit. */

@@ -86,14 +86,7 @@ export function openCoefficients(model: Model, regime: Regime) {
   const vesselCount = model.layout.vessels.length;
   const constantsOf = Array.from({ length: vesselCount }, () => openAcidBase(plain));
   const pressure = pressureOver(model);
-  const last = {
-    temperature: newest(vesselCount),
-    ionic: newest(vesselCount),
-    air: newest(vesselCount),
-    carbonDioxide: newest(vesselCount),
-    aeration: newest(vesselCount),
-    inflow: newest(vesselCount),
-  };
+  const last = newestOf(vesselCount);
   const lastFed = newest(instances.length);
   const lastShare = newest(instances.length);
   const lastMost = newest(instances.length);
@@ -123,6 +116,7 @@ export function openCoefficients(model: Model, regime: Regime) {
         changed[vessel] = 1;
       if (take(last.aeration, vessel, aeration[vessel])) changed[vessel] = 1;
       flowed[vessel] = take(last.inflow, vessel, inflow[vessel]) ? 1 : 0;
+      if (take(last.rise, vessel, regime.slope[vessel])) flowed[vessel] = 1;
     }
     for (let j = 0; j < instances.length; j++) {
       const vessel = vesselOf[j];
@@ -153,6 +147,7 @@ export function openCoefficients(model: Model, regime: Regime) {
         fed,
         share,
         pressure,
+        regime.slope[vessel],
       );
       const at = doser < 0 ? conditions : { ...conditions, ...dosers[doser], most };
       regime.coefficients[j].set(process.coefficients(values, at));
@@ -163,6 +158,19 @@ export function openCoefficients(model: Model, regime: Regime) {
 /** Last values, none yet. */
 function newest(size: number): Float64Array {
   return new Float64Array(size).fill(Number.NaN);
+}
+
+/** What the vessels were last at, none yet. */
+function newestOf(vesselCount: number) {
+  return {
+    temperature: newest(vesselCount),
+    ionic: newest(vesselCount),
+    air: newest(vesselCount),
+    carbonDioxide: newest(vesselCount),
+    aeration: newest(vesselCount),
+    inflow: newest(vesselCount),
+    rise: newest(vesselCount),
+  };
 }
 
 /** Notes a value; whether it is another than before. */
@@ -179,7 +187,7 @@ function pressureOver({ parameters, scenario: { altitude = 0 } }: Model): number
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
-/** Conditions at a place. */
+/** Conditions at a place. A bed that drains by its outlet and is filled again meets the air of the room that water takes. */
 export function conditionsAt(
   model: Model,
   index: number,
@@ -190,6 +198,7 @@ export function conditionsAt(
   fed = 0,
   fedShare = 0,
   pressure = pressureOver(model),
+  rise = 0,
 ): Conditions {
   const { vessels } = model.scenario;
   const vessel = vessels[index];
@@ -201,7 +210,7 @@ export function conditionsAt(
     open: vessel.open,
     floor: vessel.floor,
     capture: vessel.capture,
-    flooded: vessel.flooded ?? 0,
+    flooded: vessel.flooded ?? (vessel.drain === undefined ? 0 : Math.max(0, rise)),
     aeration,
     airShare: vessel.airShare ?? 0,
     pressure,

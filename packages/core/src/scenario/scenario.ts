@@ -53,7 +53,10 @@ export interface Vessel {
   readonly leak: number;
   /** Steady discharge for water exchange, m3 d-1. */
   readonly exchange: number;
-  /** A second, lower outlet (flood and drain): `rate` is its capacity, m3 d-1; it drains down `to` a volume, m3. */
+  /**
+   * A second, lower outlet (flood and drain): `rate` is its capacity, m3 d-1; it drains down `to` a volume, m3. Water that comes
+   * back meets the air that was drawn in.
+   */
   readonly drain?: { readonly rate: number; readonly to: number };
   /** Water that draining lets out and air takes the place of, mean over the day, m3 d-1; absent: none. */
   readonly flooded?: number;

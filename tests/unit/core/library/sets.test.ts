@@ -5,7 +5,7 @@ import { rowOf } from '../../../../packages/core/src/library/rows-in-use.js';
 import { properties, type OpenGroup } from '../../../../packages/core/src/library/properties.js';
 import { tableRows } from '../../../../packages/core/src/library/table-rows.js';
 
-const counts = { fish: 13, crop: 23, feed: 4, media: 17, dose: 17, water: 6, aerator: 4, lime: 3 } as const;
+const counts = { fish: 13, crop: 23, feed: 5, media: 17, dose: 17, water: 6, aerator: 4, lime: 3 } as const;
 const groups = Object.keys(counts) as OpenGroup[];
 const low = (id: string): number => tableRows.get(id)?.low ?? NaN;
 const value = (id: string): number => tableRows.get(id)?.value ?? NaN;

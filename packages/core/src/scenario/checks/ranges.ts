@@ -244,6 +244,9 @@ export const plantingRanges = /* @__PURE__ */ Object.freeze({
   seedling: aboveZero('mass'),
 } as const);
 
+/** Plants set out in the whole area of a planting. */
+export const plantsRange = /* @__PURE__ */ countFrom(1, 1e7);
+
 /** Crops that are cut to grow again. */
 export const cutRanges = /* @__PURE__ */ Object.freeze({
   every: aboveZero('time'),

@@ -18,6 +18,7 @@ import {
   feedRanges,
   most,
   plantingRanges,
+  plantsRange,
   rationRanges,
   words,
 } from '../checks/ranges.js';
@@ -143,6 +144,10 @@ export const plantingSchema = section(
       plantingRanges.seedling,
       'fresh mass of a plant when it is planted; default: that of the crop, by its rows density and dry-matter',
     ).optional(),
+    plants: bounded(
+      plantsRange,
+      'plants set out in the whole area: with few the crop takes longer to close; default: the density of the crop times the area',
+    ).optional(),
     light: ownLight
       .meta({
         description:
@@ -221,14 +226,17 @@ function readAge(
   return age;
 }
 
-/** Dry mass at planting, g m-2, of plants of a fresh mass, g. */
-function readSeedling(
-  { parameters }: ScenarioReader,
-  crop: string,
-  fresh: number | undefined,
-): number | undefined {
-  if (fresh === undefined) return undefined;
-  return fresh * parameters.value(`crop.${crop}.dry-matter`) * parameters.value(`crop.${crop}.density`);
+/**
+ * Dry mass at planting, g m-2, of plants of a fresh mass (g, else the seedlings of the table), so many in all (else as dense
+ * as in the table); undefined where neither is written.
+ */
+function readSeedling({ parameters }: ScenarioReader, given: Given): number | undefined {
+  const { crop, area, seedling, plants } = given;
+  if (seedling === undefined && plants === undefined) return undefined;
+  const number = (name: string): number => parameters.value(`crop.${crop}.${name}`);
+  const dense = number('density');
+  const plant = seedling === undefined ? number('seedling-mass') / dense : seedling * number('dry-matter');
+  return plant * (plants === undefined ? dense : plants / area);
 }
 
 /** Days between picks: as written, or those of a crop that bears fruit; undefined where it bears none. */
@@ -294,7 +302,7 @@ function readPlanting(
     start,
     age: readAge(reader, path, given, harvest, start),
     ...compact({
-      seedling: readSeedling(reader, crop, given.seedling),
+      seedling: readSeedling(reader, given),
       picks: readPicks(reader, path, crop, given.picks),
       cut: readCut(reader, path, given.cut),
     }),
