@@ -150,6 +150,28 @@ function overBetterGuess(scores: readonly BacktestScore[]): number | undefined {
   return average === undefined ? undefined : exp(average);
 }
 
+/** How forecasts of the past did, by quantity, place and distance. */
+export function scoresOf(
+  observations: readonly Observation[],
+  rehearsals: readonly Rehearsal[],
+  nameOf: (vessel: number) => string,
+): readonly BacktestScore[] {
+  const series = group(
+    [...observations].sort((a, b) => a.time - b.time),
+    seriesKey,
+  );
+  const cases = rehearsals.map((rehearsal) =>
+    caseOf(rehearsal, series.get(seriesKey(rehearsal.observation)) ?? [], rehearsal.today),
+  );
+  const cells = group(
+    cases,
+    ({ rehearsal: { observation, horizon } }) => `${seriesKey(observation)}|${horizon}`,
+  );
+  return [...cells.values()]
+    .map((own) => scoreOf(own, nameOf))
+    .sort((a, b) => ascending(a.reads, b.reads) || ascending(a.vessel, b.vessel) || a.horizon - b.horizon);
+}
+
 /** Fits to the past, from derivatives at the middle of the priors on. */
 function* fitsOnTheWay(request: FitRequest, whole: FitProblem, days: readonly number[]) {
   return yield* pastFits(request, whole, yield* slopesAtMiddle(whole), days);
@@ -191,21 +213,7 @@ export function backtest(request: BacktestRequest): Backtest {
     deviates: fitted.filter(({ until }) => dayOf(whole.scenario, until) <= day).at(-1)?.deviates ?? prior,
   }));
   const { rehearsals, failed } = rehearse(request, whole, origins);
-  const series = group(
-    [...whole.observations].sort((a, b) => a.time - b.time),
-    seriesKey,
-  );
-  const cases = rehearsals.map((rehearsal) =>
-    caseOf(rehearsal, series.get(seriesKey(rehearsal.observation)) ?? [], rehearsal.today),
-  );
-  const scores = [
-    ...group(
-      cases,
-      ({ rehearsal: { observation, horizon } }) => `${seriesKey(observation)}|${horizon}`,
-    ).values(),
-  ]
-    .map((own) => scoreOf(own, (vessel) => whole.scenario.vessels[vessel].name))
-    .sort((a, b) => ascending(a.reads, b.reads) || ascending(a.vessel, b.vessel) || a.horizon - b.horizon);
+  const scores = scoresOf(whole.observations, rehearsals, (vessel) => whole.scenario.vessels[vessel].name);
   const overGuess = overBetterGuess(scores);
   return {
     origins: days.map((day) => dateAfter(whole.scenario.startDate, day)),

@@ -10,9 +10,9 @@ import {
   differenceStep,
   enough,
   minimise,
+  type MinimiseOptions,
   predictingOf,
   type Minimum,
-  type Problem,
   searchProblem,
 } from './search.js';
 import { ask, type Asking } from './wanted.js';
@@ -45,6 +45,36 @@ export function* slopesAtMiddle(problem: FitProblem): Asking<Matrix> {
   return yield* differences(of, middle, predicted, () => differenceStep, false);
 }
 
+/**
+ * By how much kits are taken to err more than they do, one search after another: readings far from the model else count as
+ * spoilt, all of them, and the search stays where it began (graduated non-convexity: A. Blake, A. Zisserman, Visual
+ * Reconstruction, 1987). Judgment [P].
+ */
+const widenings = [16, 4, 1] as const;
+
+/** A search with the errors that are believed beforehand, from a place: first as if kits were coarse. */
+function* widelySearched(
+  problem: FitProblem,
+  place: ArrayLike<number>,
+  jacobian: Matrix,
+  options: MinimiseOptions = {},
+): Asking<Minimum> {
+  const counting = countingOf(problem.observations, problem.errorOf);
+  let end: Pick<Minimum, 'at' | 'jacobian'> & Partial<Minimum> = { at: Float64Array.from(place), jacobian };
+  for (const times of widenings) {
+    const wide = counting.map(({ wider, weight }) => ({ wider: times * wider, weight }));
+    const { at, jacobian: carried, predicted } = end;
+    end = yield* minimise(searchProblem(problem, wide), at, {
+      ...trusting,
+      ...options,
+      jacobian: carried,
+      ...(predicted && { predicted }),
+      ...(times > 1 && { gain: 0.1, proofs: 0 }),
+    });
+  }
+  return end as Minimum;
+}
+
 /** Searches with the errors that are believed beforehand, from the middle of the priors and from the best of spread places. */
 export function* firstSearches(
   problem: FitProblem,
@@ -52,11 +82,10 @@ export function* firstSearches(
   further: number,
   seed: number,
 ): Asking<readonly Minimum[]> {
-  const sought = believedProblem(problem);
+  const sought = searchProblem(problem, countingOf(problem.observations, problem.errorOf));
   const places = [new Float64Array(problem.free.length), ...(yield* bestPlaces(sought, further, seed))];
   const found: Minimum[] = [];
-  for (const place of places)
-    found.push(yield* minimise(sought, place, { ...trusting, jacobian: found[0]?.jacobian ?? slopes }));
+  for (const place of places) found.push(yield* widelySearched(problem, place, found[0]?.jacobian ?? slopes));
   return found;
 }
 
@@ -65,10 +94,7 @@ export const searchedFrom = (
   problem: FitProblem,
   place: ArrayLike<number>,
   jacobian: Matrix,
-): Asking<Minimum> => minimise(believedProblem(problem), Float64Array.from(place), { ...trusting, jacobian });
-
-const believedProblem = (problem: FitProblem): Problem =>
-  searchProblem(problem, countingOf(problem.observations, problem.errorOf));
+): Asking<Minimum> => widelySearched(problem, place, jacobian);
 
 /**
  * Tells from the residuals of the best of some searches how errors go on from day to day, and goes on with that from each
