@@ -104,7 +104,7 @@ export function soughtOf(observations: readonly Observation[]): readonly Sought[
 }
 
 /** Relative tolerance of the runs of a fit where none is given. */
-export const usualTolerance = 3e-3;
+const usualTolerance = 3e-3;
 
 /**
  * RODAS whose steps go on over what happens to the water: where that makes them too long, error control finds it. In a run

@@ -89,7 +89,7 @@ export interface Origin {
 }
 
 /** What the model of a day of the past has: at the readings up to it, and at those of the days ahead. */
-export interface Modelled {
+interface Modelled {
   readonly today: number;
   readonly before: readonly Observation[];
   readonly after: readonly Observation[];
@@ -98,7 +98,7 @@ export interface Modelled {
 }
 
 /** Runs the model as it was known on a day of the past; undefined where the run breaks off. */
-export function modelledAt(
+function modelledAt(
   request: FitRequest,
   numbers: readonly Free[],
   all: readonly Observation[],
@@ -152,7 +152,7 @@ export function rehearse(
 }
 
 /** Forecasts of days of the past by what the model of each had, in the order of the days. */
-export function rehearsalsOf(errorOf: ErrorOf, made: readonly Modelled[]): readonly Rehearsal[] {
+function rehearsalsOf(errorOf: ErrorOf, made: readonly Modelled[]): readonly Rehearsal[] {
   const rehearsals: Rehearsal[] = [];
   for (const modelled of made) {
     const { today } = modelled;
