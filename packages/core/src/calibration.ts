@@ -10,6 +10,8 @@ export { actionsOverlays, type ActionsOverlay } from './log/actions-overlay.js';
 export { readLogMap, sheetOfMap } from './log/read-map.js';
 export type { LogFeed, LogAction, LogNote, LogReading, Oddity, WaterLog } from './log/water-log.js';
 export { fit, type Fit, type FitSearch } from './calibration/fit.js';
+export { fitBy, openFitRuns, type FitRun, type FitRunValues } from './calibration/fit-runs.js';
+export type { FitPart } from './calibration/wanted.js';
 export { fitText, readFit, type SavedFit } from './calibration/fit-file.js';
 export { fittedCorrelations, fittedSettings, fittedTable } from './calibration/fit-file.js';
 export { withFittedStart, type FitSystem } from './calibration/fitted-system.js';

@@ -4,6 +4,7 @@ import { differences } from '../../../packages/core/src/calibration/search.js';
 import { minimise, type Problem } from '../../../packages/core/src/calibration/search.js';
 import { valueAt } from '../../../packages/core/src/calibration/free-parameter.js';
 import { minimaFrom } from '../../../packages/core/src/calibration/search.js';
+import { answered } from '../../../packages/core/src/calibration/wanted.js';
 import { certified, type Certified } from './problems.js';
 
 function problemOf({ model, x, y, values }: Certified): Problem {
@@ -20,7 +21,7 @@ function problemOf({ model, x, y, values }: Certified): Problem {
       curvature: 1,
     }),
     jacobian: (at, predicted) =>
-      differences(predict, at, predicted, (j) => 1e-5 * Math.max(Math.abs(at[j]), 1e-10), true),
+      differences({ predict }, at, predicted, (j) => 1e-5 * Math.max(Math.abs(at[j]), 1e-10), true),
     prior: false,
   };
 }
@@ -29,7 +30,7 @@ describe.each(certified)('$name ($level level of difficulty)', (problem) => {
   it.each(problem.starts.map((start) => [start] as const))(
     'comes to the certified values from %j',
     (start) => {
-      const minimum = minimise(problemOf(problem), Float64Array.from(start), { most: 5000 });
+      const minimum = answered(minimise(problemOf(problem), Float64Array.from(start), { most: 5000 }));
       expect(minimum.converged).toBe(true);
       expect(Math.abs((2 * minimum.value) / problem.squares - 1)).toBeLessThan(1e-8);
       problem.values.forEach((value, i) => {
@@ -49,7 +50,7 @@ describe.each(certified)('$name ($level level of difficulty)', (problem) => {
   const { missed } = problem;
   if (missed === undefined) return;
   it(`misses from ${JSON.stringify(missed.start)}: ${missed.why}`, () => {
-    const minimum = minimise(problemOf(problem), Float64Array.from(missed.start), { most: 1000 });
+    const minimum = answered(minimise(problemOf(problem), Float64Array.from(missed.start), { most: 1000 }));
     expect(2 * minimum.value).toBeGreaterThan(2 * problem.squares);
   });
 });
@@ -73,7 +74,7 @@ function inDeviates({ model, x, y }: Certified, about: readonly number[]): Probl
     size: about.length,
     predict,
     loss: (i, predicted) => ({ value: (predicted - y[i]) ** 2 / 2, slope: predicted - y[i], curvature: 1 }),
-    jacobian: (deviates, predicted) => differences(predict, deviates, predicted, () => 1e-6, true),
+    jacobian: (deviates, predicted) => differences({ predict }, deviates, predicted, () => 1e-6, true),
     prior: false,
   };
 }
@@ -82,7 +83,7 @@ describe('starts that are missed, as middles of wide priors', () => {
   const missed = certified.filter((each) => each.missed !== undefined);
   const searched = (problem: Certified, further: number) => {
     const search = inDeviates(problem, problem.missed?.start ?? []);
-    const minima = minimaFrom(search, further, 1, { most: 1000 });
+    const minima = answered(minimaFrom(search, further, 1, { most: 1000 }));
     const best = minima.reduce((low, each) => (each.value < low.value ? each : low));
     return { ratio: (2 * best.value) / problem.squares, values: search.at(best.at) };
   };

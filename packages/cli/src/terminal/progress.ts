@@ -48,3 +48,7 @@ export const openProgress = (days: number): Promise<Progress> =>
 /** A bar for many runs, with the time left; `day` takes the number that are done. */
 export const openRunsProgress = (what: string, total: number, done: number): Promise<Progress> =>
   openBar(`{value} of {total} ${what} [{bar}] {percentage} %, {eta_formatted} left`, total, done);
+
+/** A count of runs of which nobody knows how many there will be; `day` takes the number that are done. */
+export const openCountProgress = (what: string): Promise<Progress> =>
+  openBar(`{value} ${what}, {duration_formatted}`, 0, 0);

@@ -7,11 +7,12 @@ import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { Measurable } from '../scenario/scenario.js';
 import { horizons, shareWithin, type Weights } from './combination.js';
 import { seriesKey } from './correlated.js';
-import { openFitProblem, type FitRequest } from './fit-problem.js';
+import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
 import { guessNames, type GuessName } from './guesses.js';
 import { dayOf, type Observation } from './readings.js';
 import { rehearse, type Rehearsal } from './rehearse.js';
-import { pastFits } from './search-fit.js';
+import { pastFits, slopesAtMiddle } from './search-fit.js';
+import { answered } from './wanted.js';
 import { shownByKit } from './shown-by-kit.js';
 
 /** How a backtest is made. */
@@ -149,6 +150,33 @@ function overBetterGuess(scores: readonly BacktestScore[]): number | undefined {
   return average === undefined ? undefined : exp(average);
 }
 
+/** How forecasts of the past did, by quantity, place and distance. */
+function scoresOf(
+  observations: readonly Observation[],
+  rehearsals: readonly Rehearsal[],
+  nameOf: (vessel: number) => string,
+): readonly BacktestScore[] {
+  const series = group(
+    [...observations].sort((a, b) => a.time - b.time),
+    seriesKey,
+  );
+  const cases = rehearsals.map((rehearsal) =>
+    caseOf(rehearsal, series.get(seriesKey(rehearsal.observation)) ?? [], rehearsal.today),
+  );
+  const cells = group(
+    cases,
+    ({ rehearsal: { observation, horizon } }) => `${seriesKey(observation)}|${horizon}`,
+  );
+  return [...cells.values()]
+    .map((own) => scoreOf(own, nameOf))
+    .sort((a, b) => ascending(a.reads, b.reads) || ascending(a.vessel, b.vessel) || a.horizon - b.horizon);
+}
+
+/** Fits to the past, from derivatives at the middle of the priors on. */
+function* fitsOnTheWay(request: FitRequest, whole: FitProblem, days: readonly number[]) {
+  return yield* pastFits(request, whole, yield* slopesAtMiddle(whole), days);
+}
+
 /**
  * What forecasts from this log would have been worth: fits to what was known at a day, forecasts the days after with the
  * feed and temperature that were known then, by ways weighted by what each was worth up to then, holds the readings
@@ -172,32 +200,20 @@ export function backtest(request: BacktestRequest): Backtest {
     ]);
   }
   const every = Math.ceil(days.length / most);
-  const fitted = pastFits(
-    request,
-    whole.free,
-    days.filter((_, i) => i % every === 0),
+  const fitted = answered(
+    fitsOnTheWay(
+      request,
+      whole,
+      days.filter((_, i) => i % every === 0),
+    ),
   );
   const prior = whole.free.map(() => 0);
   const origins = days.map((day) => ({
     day,
     deviates: fitted.filter(({ until }) => dayOf(whole.scenario, until) <= day).at(-1)?.deviates ?? prior,
   }));
-  const { rehearsals, failed } = rehearse(request, whole.free, whole.observations, origins);
-  const series = group(
-    [...whole.observations].sort((a, b) => a.time - b.time),
-    seriesKey,
-  );
-  const cases = rehearsals.map((rehearsal) =>
-    caseOf(rehearsal, series.get(seriesKey(rehearsal.observation)) ?? [], rehearsal.today),
-  );
-  const scores = [
-    ...group(
-      cases,
-      ({ rehearsal: { observation, horizon } }) => `${seriesKey(observation)}|${horizon}`,
-    ).values(),
-  ]
-    .map((own) => scoreOf(own, (vessel) => whole.scenario.vessels[vessel].name))
-    .sort((a, b) => ascending(a.reads, b.reads) || ascending(a.vessel, b.vessel) || a.horizon - b.horizon);
+  const { rehearsals, failed } = rehearse(request, whole, origins);
+  const scores = scoresOf(whole.observations, rehearsals, (vessel) => whole.scenario.vessels[vessel].name);
   const overGuess = overBetterGuess(scores);
   return {
     origins: days.map((day) => dateAfter(whole.scenario.startDate, day)),

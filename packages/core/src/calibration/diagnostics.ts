@@ -13,6 +13,7 @@ import type { Observation } from './readings.js';
 import { distanceOf } from './residual-distance.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import { differences, type Minimum } from './search.js';
+import { ask, type Asking, partOf, type Predicting } from './wanted.js';
 
 /** Curvature of the losses over standard deviates, the priors' included. */
 function informationOf(jacobian: Matrix, curvature: ArrayLike<number>): Matrix {
@@ -259,26 +260,46 @@ function nextTests(
   return best.sort((a, b) => b.bits - a.bits);
 }
 
+/** Values that what a log tells is made of: of each reading, then of each test that could be made. */
+export interface Slopes {
+  readonly predicted: Float64Array;
+  readonly jacobian: Matrix;
+}
+
+/** Who predicts the readings of a problem, and the tests that could be made in its days ahead. */
+export function withTests(problem: FitProblem): Predicting {
+  const sought = [...soughtOf(problem.observations), ...candidatesOf(problem)];
+  return { predict: (at) => problem.predict(at, sought), part: partOf(problem) };
+}
+
+/**
+ * Predictions of readings and tests at deviates, with their derivatives.
+ * @param problem made with days ahead for the tests
+ * @param step of the differences, in deviates
+ * @throws RangeError where the run breaks off
+ */
+export function* slopesAt(problem: FitProblem, at: Float64Array, step: number): Asking<Slopes> {
+  const of = withTests(problem);
+  const [predicted] = yield* ask(of, [at]);
+  if (predicted === undefined) throw new RangeError('the run breaks off in the days after the log');
+  return { predicted, jacobian: yield* differences(of, at, predicted, () => step, false) };
+}
+
 /**
  * What a log tells at a minimum: bands, what moved, what is entangled, how readings lie about the model, which are taken
  * for spoilt, and which test to make next. Bands are those of the curvature there (Laplace), in the deviates.
  * @param problem made with days ahead for the tests
+ * @param slopes there, as `slopesAt` finds them
  * @param counting how each reading counts beside its neighbours
- * @param step of the differences, in deviates
  */
 export function diagnosticsOf(
   problem: FitProblem,
   minimum: Minimum,
+  { predicted, jacobian }: Slopes,
   counting: readonly Counting[],
-  step: number,
 ): FitDiagnostics {
   const { free, observations } = problem;
   const candidates = candidatesOf(problem);
-  const sought = [...soughtOf(observations), ...candidates];
-  const predict = (at: Float64Array): Float64Array | undefined => problem.predict(at, sought);
-  const predicted = predict(minimum.at);
-  if (predicted === undefined) throw new RangeError('the run breaks off in the days after the log');
-  const jacobian = differences(predict, minimum.at, predicted, () => step, false);
   const curvature = observations.map(
     (observation, i) =>
       countedLoss(observation, predicted[i], problem.errorOf(observation.reading.reads), counting[i])

@@ -3,11 +3,22 @@ import { type Missing, missingIn } from './missing.js';
 import { type FitFault, faultsOfFit } from './verdict.js';
 import { scenarioHash, version } from '../result/record.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
-import { differenceStep } from './search.js';
-import { bestOf, pastFits, type PastFit, searchFrom } from './search-fit.js';
+import type { Counting } from './correlated.js';
+import { differenceStep, minimise, type Minimum, searchProblem } from './search.js';
+import {
+  bestOf,
+  firstSearches,
+  pastFits,
+  type PastFit,
+  searchedFrom,
+  searchedOn,
+  slopesAtMiddle,
+  trusting,
+} from './search-fit.js';
+import { answered, type Asking, sideBySide } from './wanted.js';
 import { withoutLogged } from './fitted-system.js';
 import { dayOf, logHash } from './readings.js';
-import { diagnosticsOf, type FitDiagnostics } from './diagnostics.js';
+import { diagnosticsOf, type FitDiagnostics, type Slopes, slopesAt } from './diagnostics.js';
 
 /** How the search is made. */
 export interface FitSearch extends FitRequest {
@@ -82,20 +93,54 @@ function pastDays(
 /** Days ahead in which a further test is looked for. */
 const testsAhead = 28;
 
+/** How often a search goes on where derivatives at its end show that it was not at rest. */
+const proofs = 6;
+
 /**
- * Fits a system to a log: the numbers with the highest posterior probability (ranges of the tables as priors, readings
- * as intervals of a kit that errs and is sometimes spoilt), with what the log tells of them.
+ * Where a fit ended, proven by derivatives taken there, with those of the tests that could be made.
+ * @param ahead the same with days ahead for the tests
+ */
+function* proven(problem: FitProblem, ahead: FitProblem, best: Minimum, counting: readonly Counting[]) {
+  let end = best;
+  const sought = searchProblem(problem, counting);
+  const rows = problem.observations.length;
+  for (let proof = 1; ; proof++) {
+    const slopes: Slopes = yield* slopesAt(ahead, end.at, differenceStep);
+    const jacobian = slopes.jacobian.subMatrix(0, rows - 1, 0, problem.free.length - 1);
+    const predicted = slopes.predicted.slice(0, rows);
+    const on: Minimum = yield* minimise(sought, end.at, { ...trusting, jacobian, predicted });
+    const still = on.at.every((each, j) => each === end.at[j]);
+    if (still || proof === proofs) return { end: still ? on : end, slopes, converged: still };
+    end = on;
+  }
+}
+
+/**
+ * A fit to a log that asks for the predictions it needs: the numbers with the highest posterior probability (ranges of the
+ * tables as priors, readings as intervals of a kit that errs and is sometimes spoilt), with what the log tells of them.
+ * `fit` answers it here and now.
  * @throws InputError as openFitProblem does; RangeError where the model breaks off at the middle of the priors
  */
-export function fit(request: FitSearch): Fit {
+export function* fitAsking(request: FitSearch): Asking<Fit> {
   const { log, furtherStarts = 1, seed = 1 } = request;
   const problem = openFitProblem(request);
-  const past = pastFits(request, problem.free, pastDays(problem, request));
-  const { minima, counting } = searchFrom(problem, furtherStarts, seed, past.at(-1)?.deviates);
-  const best = bestOf(minima);
-  const all = minima.map(({ value, converged, steps }) => ({ value, converged, steps }));
+  const slopes = yield* slopesAtMiddle(problem);
+  // A fit to the past stands for one of the further places, where there is one.
+  const warm = furtherStarts > 0 && pastDays(problem, request).length > 0 ? 1 : 0;
+  const [past, first] = yield* sideBySide(
+    pastFits(request, problem, slopes, pastDays(problem, request)),
+    firstSearches(problem, slopes, furtherStarts - warm, seed),
+  );
+  const last = warm === 0 ? undefined : past.at(-1);
+  const found =
+    last === undefined
+      ? first
+      : [...first, yield* searchedFrom(problem, last.deviates, bestOf(first).jacobian)];
+  const { minima, counting } = yield* searchedOn(problem, found);
   const ahead = openFitProblem({ ...request, numbers: problem.free }, testsAhead);
-  const diagnostics = diagnosticsOf(ahead, best, counting, differenceStep);
+  const { end: best, slopes: there, converged } = yield* proven(problem, ahead, bestOf(minima), counting);
+  const all = minima.map(({ value, converged, steps }) => ({ value, converged, steps }));
+  const diagnostics = diagnosticsOf(ahead, best, there, counting);
   const { numbers, spoilt } = diagnostics;
   const faults = faultsOfFit(problem, best.predicted, numbers, spoilt, minima);
   return {
@@ -119,8 +164,16 @@ export function fit(request: FitSearch): Fit {
     jumps: jumpsIn(log),
     notes: [
       ...problem.notes,
-      ...(all.every(({ converged }) => converged) ? [] : ['warning: a search stopped before it was at rest']),
+      ...(converged && all.every((each) => each.converged)
+        ? []
+        : ['warning: a search stopped before it was at rest']),
     ],
     ...diagnostics,
   };
 }
+
+/**
+ * Fits a system to a log, as `fitAsking` does, on this thread.
+ * @throws InputError as openFitProblem does; RangeError where the model breaks off at the middle of the priors
+ */
+export const fit = (request: FitSearch): Fit => answered(fitAsking(request));

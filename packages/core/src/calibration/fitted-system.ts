@@ -74,9 +74,12 @@ function withExchange(scenario: Scenario, values: readonly FittedValue[]): Scena
   };
 }
 
+/** Readings of a file that are kept: those that derivatives take in turn. */
+const readingsKept = 16;
+
 /**
- * The scenario of a system at values. Reads the file anew only where a value goes into the reading: a path, or a number
- * of the tables that the file's defaults are made of.
+ * The scenario of a system at values. Reads the file anew only where a value that goes into the reading is another than
+ * before: a path, or a number of the tables that the file's defaults are made of.
  * @param known last day whose actions the log has told
  */
 export function openScenarios(
@@ -86,22 +89,31 @@ export function openScenarios(
   known = Infinity,
 ): (values: readonly FittedValue[]) => Scenario {
   const inReading = new Set(base.used);
+  const isRead = ({ kind, name, unit }: FittedValue): boolean =>
+    kind === 'path' ? !(exchangePath.test(name) && unit === 'L/d') : kind === 'number' && inReading.has(name);
+  const kept = new Map<string, Scenario>();
+  const readWith = (settings: readonly Setting[]): Scenario => {
+    if (settings.length === 0) return base.scenario;
+    const key = JSON.stringify(settings);
+    const found = kept.get(key) ?? system.read(settings, days).scenario;
+    kept.delete(key);
+    kept.set(key, found);
+    for (const oldest of kept.keys()) {
+      if (kept.size <= readingsKept) break;
+      kept.delete(oldest);
+    }
+    return found;
+  };
   return (values) => {
-    const settings = settingsOf(values);
-    const again = values.some(
-      ({ kind, name, unit }) =>
-        (kind === 'path' && !(exchangePath.test(name) && unit === 'L/d')) ||
-        (kind === 'number' && inReading.has(name)),
-    );
-    if (again)
-      return withFittedStart(withoutLogged(system.read(settings, days).scenario, system, known), values);
-    const numbers = values.filter(({ kind }) => kind === 'number');
+    const read = readWith(settingsOf(values.filter(isRead)));
+    const numbers = values.filter((value) => value.kind === 'number' && !isRead(value));
     const overrides: Override[] = [
-      ...base.scenario.overrides.filter(({ id }) => numbers.every(({ name }) => name !== id)),
+      ...read.overrides.filter(({ id }) => numbers.every(({ name }) => name !== id)),
       ...numbers.map(({ name, value }) => ({ id: name, value })),
     ];
+    const outside = values.filter((value) => !isRead(value));
     return withFittedStart(
-      withoutLogged({ ...withExchange(base.scenario, values), overrides }, system, known),
+      withoutLogged({ ...withExchange(read, outside), overrides }, system, known),
       values,
     );
   };

@@ -285,9 +285,9 @@ export function forecast(request: ForecastRequest): Forecast {
   const draws = drawsOf(middle, new Matrix(fit.covariance.map((row) => [...row])), members, random);
   const ahead = aheadOf(problem, draws, sought, request);
   const model = problem.predict(middle, soughtOf(problem.observations));
-  const series = model === undefined ? undefined : seriesOf(problem, problem.observations, model);
+  const series = model === undefined ? undefined : seriesOf(problem.errorOf, problem.observations, model);
   const origins = originsOf(fit, problem);
-  const past = rehearse(plainRequest, fit.numbers, problem.observations, origins).rehearsals;
+  const past = rehearse(plainRequest, problem, origins).rehearsals;
   const courses = places.map(({ reads, vessel }, p): ForecastCourse => {
     const first = p * (days + 1);
     const own = series?.get(`${reads}|${vessel}`);

@@ -15,7 +15,7 @@ import type { Free } from './free-parameter.js';
 import {
   cellsOf,
   type Guessed,
-  errorOf,
+  errorOf as errorOfReading,
   type Guesses,
   type GuessName,
   guessesAt,
@@ -39,16 +39,18 @@ export interface Series {
   readonly past: readonly PastReading[];
 }
 
+type ErrorOf = FitProblem['errorOf'];
+
 /** The series of some observations with what the model has at each. */
 export function seriesOf(
-  problem: FitProblem,
+  errorOf: ErrorOf,
   observations: readonly Observation[],
   model: ArrayLike<number>,
 ): ReadonlyMap<string, Series> {
   const indexed = observations.map((observation, i) => ({ observation, i }));
   return new Map(
     [...group(indexed, ({ observation }) => seriesKey(observation))].map(([key, own]) => {
-      const error = problem.errorOf(own[0].observation.reading.reads);
+      const error = errorOf(own[0].observation.reading.reads);
       const scale = kitScale(error);
       const past = own
         .map(({ observation: { reading, time }, i }): PastReading => ({
@@ -86,34 +88,43 @@ export interface Origin {
   readonly deviates: readonly number[];
 }
 
-/** What a forecast of the past is made of. */
-interface Made {
+/** What the model of a day of the past has: at the readings up to it, and at those of the days ahead. */
+interface Modelled {
   readonly today: number;
-  readonly coming: readonly {
-    readonly observation: Observation;
-    readonly guessed: Guessed;
-    readonly tried: readonly HabitTried[];
-    readonly series: Series;
-  }[];
+  readonly before: readonly Observation[];
+  readonly after: readonly Observation[];
+  /** At `before`, then at `after`, in the internal unit. */
+  readonly model: ArrayLike<number>;
 }
 
-function madeAt(
+/** Runs the model as it was known on a day of the past; undefined where the run breaks off. */
+function modelledAt(
   request: FitRequest,
   numbers: readonly Free[],
   all: readonly Observation[],
   { day, deviates }: Origin,
-): Made | undefined {
+): Modelled | undefined {
   const { scenario } = request.system.read([]);
   const until = dateAfter(scenario.startDate, day);
   const problem = openFitProblem({ ...request, until, numbers }, rehearsedDays);
   const today = problem.days - problem.ahead;
   const after = all.filter(({ time }) => time >= today && time < today + rehearsedDays);
   const model = problem.predict(deviates, soughtOf([...problem.observations, ...after]));
-  if (model === undefined) return undefined;
-  const before = problem.observations.length;
-  const series = seriesOf(problem, problem.observations, model);
-  const indexed = after.map((observation, i) => ({ observation, model: model[before + i] }));
-  const coming = [...group(indexed, ({ observation }) => seriesKey(observation))].flatMap(([key, own]) => {
+  return model === undefined ? undefined : { today, before: problem.observations, after, model };
+}
+
+/** What a forecast of the past is made of. */
+type Coming = readonly {
+  readonly observation: Observation;
+  readonly guessed: Guessed;
+  readonly tried: readonly HabitTried[];
+  readonly series: Series;
+}[];
+
+function comingOf(errorOf: ErrorOf, { today, before, after, model }: Modelled): Coming {
+  const series = seriesOf(errorOf, before, model);
+  const indexed = after.map((observation, i) => ({ observation, model: model[before.length + i] }));
+  return [...group(indexed, ({ observation }) => seriesKey(observation))].flatMap(([key, own]) => {
     const known = series.get(key);
     if (known === undefined) return [];
     const { scale, past, spoiling } = known;
@@ -121,7 +132,6 @@ function madeAt(
     const { ahead, tried } = guessesAt(past, times, today, spoiling);
     return ahead.map((guessed, i) => ({ observation: own[i].observation, guessed, tried, series: known }));
   });
-  return { today, coming };
 }
 
 /**
@@ -131,24 +141,26 @@ function madeAt(
  */
 export function rehearse(
   request: FitRequest,
-  numbers: readonly Free[],
-  all: readonly Observation[],
+  { free, observations, errorOf }: Pick<FitProblem, 'free' | 'observations' | 'errorOf'>,
   origins: readonly Origin[],
 ): { readonly rehearsals: readonly Rehearsal[]; readonly failed: number } {
+  const made = [...origins]
+    .sort((a, b) => a.day - b.day)
+    .map((origin) => modelledAt(request, free, observations, origin))
+    .filter((each) => each !== undefined);
+  return { rehearsals: rehearsalsOf(errorOf, made), failed: origins.length - made.length };
+}
+
+/** Forecasts of days of the past by what the model of each had, in the order of the days. */
+function rehearsalsOf(errorOf: ErrorOf, made: readonly Modelled[]): readonly Rehearsal[] {
   const rehearsals: Rehearsal[] = [];
-  let failed = 0;
-  for (const origin of [...origins].sort((a, b) => a.day - b.day)) {
-    const made = madeAt(request, numbers, all, origin);
-    if (made === undefined) {
-      failed += 1;
-      continue;
-    }
-    const { today, coming } = made;
+  for (const modelled of made) {
+    const { today } = modelled;
     const histories = group(
       rehearsals.filter(({ time }) => time < today),
       ({ observation }) => seriesKey(observation),
     );
-    for (const { observation, guessed, tried, series } of coming) {
+    for (const { observation, guessed, tried, series } of comingOf(errorOf, modelled)) {
       const { scale, past } = series;
       const cells = cellsOf(past);
       const history = { rehearsed: histories.get(seriesKey(observation)) ?? [], tried };
@@ -167,7 +179,7 @@ export function rehearse(
         time: observation.time,
         horizon,
         errors,
-        combined: errorOf(low, high, middle),
+        combined: errorOfReading(low, high, middle),
         observation,
         guesses: guessed.guesses,
         weights,
@@ -176,5 +188,5 @@ export function rehearse(
       });
     }
   }
-  return { rehearsals, failed };
+  return rehearsals;
 }

@@ -1,10 +1,21 @@
+import { Matrix } from 'ml-matrix';
 import { dateAfter } from '../base/calendar.js';
 import { type Counting, countingOf } from './correlated.js';
 import type { FitProblem, FitRequest } from './fit-problem.js';
 import { openFitProblem } from './fit-problem.js';
-import type { Free } from './free-parameter.js';
 import { dayOf } from './readings.js';
-import { enough, minimise, minimaFrom, type Minimum, searchProblem } from './search.js';
+import {
+  bestPlaces,
+  differences,
+  differenceStep,
+  enough,
+  minimise,
+  type MinimiseOptions,
+  predictingOf,
+  type Minimum,
+  searchProblem,
+} from './search.js';
+import { ask, type Asking } from './wanted.js';
 
 /** Searches that were made, with how readings counted in the last. */
 export interface Searched {
@@ -12,32 +23,98 @@ export interface Searched {
   readonly counting: readonly Counting[];
 }
 
-const options = { gain: enough, most: 30, carryOn: true } as const;
+/** How fits search: derivatives carried on, the end trusted. */
+export const trusting = { gain: enough, most: 30, carryOn: true, proofs: 0 } as const;
+
+/** Searches that end within so much of the log posterior are taken to end at one place. */
+const samePlace = 0.5;
+
+/** By how much of the log posterior a search may lag behind the best and be left there. */
+const lagging = 1;
 
 /** Best of some minima. */
 export const bestOf = (minima: readonly Minimum[]): Minimum =>
   minima.reduce((low, each) => (each.value < low.value ? each : low));
 
+/** What a run has at each reading, and the derivatives there, at the middle of the priors: where every search sets out. */
+export function* slopesAtMiddle(problem: FitProblem): Asking<Matrix> {
+  const of = predictingOf(problem);
+  const middle = new Float64Array(problem.free.length);
+  const [predicted] = yield* ask(of, [middle]);
+  if (predicted === undefined) throw new RangeError('no prediction at the start');
+  return yield* differences(of, middle, predicted, () => differenceStep, false);
+}
+
 /**
- * Searches from the middle of the priors and from further places with the errors that are believed beforehand; then tells
- * from the residuals how errors go on from day to day, and goes on with that from each end.
- * @param warm one of the further places: where a fit to a part of the log ended
+ * By how much kits are taken to err more than they do, one search after another: readings far from the model else count as
+ * spoilt, all of them, and the search stays where it began (graduated non-convexity: A. Blake, A. Zisserman, Visual
+ * Reconstruction, 1987). Judgment [P].
  */
-export function searchFrom(
+const widenings = [16, 4, 1] as const;
+
+/** A search with the errors that are believed beforehand, from a place: first as if kits were coarse. */
+function* widelySearched(
   problem: FitProblem,
+  place: ArrayLike<number>,
+  jacobian: Matrix,
+  options: MinimiseOptions = {},
+): Asking<Minimum> {
+  const counting = countingOf(problem.observations, problem.errorOf);
+  let end: Pick<Minimum, 'at' | 'jacobian'> & Partial<Minimum> = { at: Float64Array.from(place), jacobian };
+  for (const times of widenings) {
+    const wide = counting.map(({ wider, weight }) => ({ wider: times * wider, weight }));
+    const { at, jacobian: carried, predicted } = end;
+    end = yield* minimise(searchProblem(problem, wide), at, {
+      ...trusting,
+      ...options,
+      jacobian: carried,
+      ...(predicted && { predicted }),
+      ...(times > 1 && { gain: 0.1, proofs: 0 }),
+    });
+  }
+  return end as Minimum;
+}
+
+/** Searches with the errors that are believed beforehand, from the middle of the priors and from the best of spread places. */
+export function* firstSearches(
+  problem: FitProblem,
+  slopes: Matrix,
   further: number,
   seed: number,
-  warm?: ArrayLike<number>,
-): Searched {
+): Asking<readonly Minimum[]> {
   const sought = searchProblem(problem, countingOf(problem.observations, problem.errorOf));
-  const isWarm = warm !== undefined && further > 0;
-  const found = [
-    ...minimaFrom(sought, isWarm ? further - 1 : further, seed, options),
-    ...(isWarm ? [minimise(sought, Float64Array.from(warm), options)] : []),
-  ];
-  const counting = countingOf(problem.observations, problem.errorOf, bestOf(found).predicted);
+  const places = [new Float64Array(problem.free.length), ...(yield* bestPlaces(sought, further, seed))];
+  const found: Minimum[] = [];
+  for (const place of places) found.push(yield* widelySearched(problem, place, found[0]?.jacobian ?? slopes));
+  return found;
+}
+
+/** A search as `firstSearches` makes them, from a place that is given. */
+export const searchedFrom = (
+  problem: FitProblem,
+  place: ArrayLike<number>,
+  jacobian: Matrix,
+): Asking<Minimum> => widelySearched(problem, place, jacobian);
+
+/**
+ * Tells from the residuals of the best of some searches how errors go on from day to day, and goes on with that from each
+ * end. Searches that end at the same place go on as one. Who uses the best proves it by derivatives there.
+ */
+export function* searchedOn(problem: FitProblem, found: readonly Minimum[]): Asking<Searched> {
+  const best = bestOf(found);
+  const counting = countingOf(problem.observations, problem.errorOf, best.predicted);
   const again = searchProblem(problem, counting);
-  return { minima: found.map(({ at }) => minimise(again, at, options)), counting };
+  const goOn = ({ at, jacobian, predicted }: Minimum): Asking<Minimum> =>
+    minimise(again, at, { ...trusting, jacobian, predicted });
+  const ofBest = yield* goOn(best);
+  const minima: Minimum[] = [];
+  for (const each of found) minima.push(each.value - best.value < samePlace ? ofBest : yield* goOn(each));
+  // One that lags may have been led astray by derivatives that were carried too far.
+  const low = bestOf(minima).value;
+  for (const [i, { at, predicted, value }] of minima.entries())
+    if (value > low + lagging)
+      minima[i] = yield* minimise(again, at, { ...trusting, proofs: Infinity, predicted });
+  return { minima, counting };
 }
 
 /** What was fitted to the log up to a date: where the numbers stood then. */
@@ -53,29 +130,40 @@ const few = 8;
 /** Least that a fit to a part of the log is made of. */
 const least = { days: 21, readings: 6 };
 
-/** Fits to the log as it was known at some days since the start of the run, each begun where the one before ended. */
-export function pastFits(
+/**
+ * Fits to the log as it was known at some days since the start of the run, each begun where the one before ended.
+ * @param slopes derivatives of each observation of the whole log at the middle of the priors; carried along
+ */
+export function* pastFits(
   request: FitRequest,
-  numbers: readonly Free[],
+  whole: FitProblem,
+  slopes: Matrix,
   days: readonly number[],
-): readonly PastFit[] {
-  const { scenario } = request.system.read([]);
+): Asking<readonly PastFit[]> {
+  const numbers = whole.free;
+  const { scenario } = whole;
   const from = dayOf(scenario, request.log.from);
+  const rowOf = new Map(whole.observations.map(({ reading }, i) => [reading, i]));
+  const carried = slopes.clone();
   let start = new Float64Array(numbers.length);
-  return days
-    .filter((day) => day - Math.max(from, 0) >= least.days)
-    .flatMap((day): PastFit[] => {
-      const until = dateAfter(scenario.startDate, day);
-      const problem = openFitProblem({ ...request, until, numbers });
-      if (problem.observations.length < least.readings) return [];
-      const counting = countingOf(problem.observations, problem.errorOf);
-      const sought = searchProblem(problem, counting);
-      try {
-        start = Float64Array.from(minimise(sought, start, { ...options, gain: 0.1, most: few }).at);
-      } catch (error) {
-        // The run breaks off where the last fit stood: what was known then stays.
-        if (!(error instanceof RangeError)) throw error;
-      }
-      return [{ until, deviates: [...start] }];
-    });
+  const fits: PastFit[] = [];
+  for (const day of days) {
+    if (day - Math.max(from, 0) < least.days) continue;
+    const until = dateAfter(scenario.startDate, day);
+    const problem = openFitProblem({ ...request, until, numbers });
+    if (problem.observations.length < least.readings) continue;
+    const rows = problem.observations.map(({ reading }) => rowOf.get(reading) ?? -1);
+    const jacobian = new Matrix(rows.map((row) => carried.getRow(row)));
+    const sought = searchProblem(problem, countingOf(problem.observations, problem.errorOf));
+    try {
+      const end = yield* minimise(sought, start, { ...trusting, proofs: 1, gain: 0.1, most: few, jacobian });
+      start = Float64Array.from(end.at);
+      rows.forEach((row, i) => carried.setRow(row, end.jacobian.getRow(i)));
+    } catch (error) {
+      // The run breaks off where the last fit stood: what was known then stays.
+      if (!(error instanceof RangeError)) throw error;
+    }
+    fits.push({ until, deviates: [...start] });
+  }
+  return fits;
 }

@@ -5,17 +5,16 @@ import { createRandom } from '../base/random.js';
 import { type FitProblem, soughtOf } from './fit-problem.js';
 import { type Counting, countedLoss } from './correlated.js';
 import type { Loss } from './reading-loss.js';
+import { ask, type Asking, partOf, type Predicting } from './wanted.js';
 
 /** Predictions that should come near to observations, by numbers that may vary. */
-export interface Problem {
+export interface Problem extends Predicting {
   /** How many numbers vary. */
   readonly size: number;
-  /** One prediction an observation; undefined where the model gives none. */
-  predict(at: Float64Array): Float64Array | undefined;
   /** What observation i costs at a prediction. */
   loss(i: number, predicted: number): Loss;
   /** Derivatives of the predictions: a row an observation, a column a number. */
-  jacobian(at: Float64Array, predicted: Float64Array): Matrix;
+  jacobian(at: Float64Array, predicted: Float64Array): Asking<Matrix>;
   /** Whether half the sum of squares of the numbers is added: standard normal priors. */
   readonly prior: boolean;
 }
@@ -26,10 +25,16 @@ export interface MinimiseOptions {
   /** Done when a step promises to lower the sum by less than this; default 1e-14 of the sum. */
   readonly gain?: number;
   /**
-   * Whether derivatives are carried on by C. G. Broyden's update (Math. Comp. 19, 1965) after good steps and taken anew
-   * only where a step disappoints, and before it is called done: for models that take long to run.
+   * Whether derivatives are carried on by C. G. Broyden's update (Math. Comp. 19, 1965) and taken anew only where steps
+   * disappoint, and to prove the end: for models that take long to run.
    */
   readonly carryOn?: boolean;
+  /** How often an end is proven by derivatives taken anew there before it is trusted; default Infinity. */
+  readonly proofs?: number;
+  /** Derivatives near the start, to be carried on in place of those there. */
+  readonly jacobian?: Matrix;
+  /** Predictions at the start, where they are known. */
+  readonly predicted?: Float64Array;
 }
 
 /** Where it ended. */
@@ -115,7 +120,10 @@ function carriedOn(jacobian: Matrix, step: Float64Array, was: Float64Array, is: 
 }
 
 /** Least gain ratio of a step after which derivatives are carried on. */
-const goodStep = 0.5;
+const goodStep = 0.25;
+
+/** Steps in a row that carried derivatives may be refused, each refusal telling of the model, before they are taken anew. */
+const refusals = 2;
 
 /**
  * Lowest sum of losses by Levenberg and Marquardt's method: damped Gauss-Newton steps, columns scaled by the longest
@@ -125,65 +133,70 @@ const goodStep = 0.5;
  * @param start where to begin; its prediction must exist
  * @throws RangeError where the model gives no prediction at the start
  */
-export function minimise(problem: Problem, start: Float64Array, options: MinimiseOptions = {}): Minimum {
-  const { most = 100 } = options;
+export function* minimise(
+  problem: Problem,
+  start: Float64Array,
+  options: MinimiseOptions = {},
+): Asking<Minimum> {
+  const { most = 100, carryOn = false, proofs = Infinity } = options;
   let at = Float64Array.from(start);
-  const first = problem.predict(at);
+  const [first] = options.predicted === undefined ? yield* ask(problem, [at]) : [options.predicted];
   let value = sumAt(problem, at, first);
   if (first === undefined || value === Infinity) throw new RangeError('no prediction at the start');
   let predicted = first;
   let damping = 1e-3;
   let growth = 2;
   const scale = new Float64Array(problem.size);
-  let jacobian = problem.jacobian(at, predicted);
-  let fresh = true;
-  const renew = (): void => {
-    jacobian = problem.jacobian(at, predicted);
-    fresh = true;
-    steps += 1;
-  };
-  let steps = 1;
+  let fresh = options.jacobian === undefined;
+  let steps = fresh ? 1 : 0;
+  let jacobian = options.jacobian ?? (yield* problem.jacobian(at, predicted));
+  let refused = 0;
+  let proven = 0;
   for (;;) {
     const { left, right } = rowsOf(problem, at, predicted, jacobian);
     for (let j = 0; j < problem.size; j++) scale[j] = Math.max(scale[j], left.getColumnVector(j).norm());
-    const usable = scale.map((each) => (each > 0 ? each : 1));
+    const step = stepOf(
+      left,
+      right,
+      scale.map((each) => (each > 0 ? each : 1)),
+      damping,
+    );
+    const promised = promise(left, right, step);
+    const next = at.map((each, j) => each + step[j]);
+    const still = next.every((each, j) => Math.abs(each - at[j]) <= 1e-14 * Math.abs(at[j]));
     const done = (converged: boolean): Minimum => ({ at, predicted, jacobian, value, converged, steps });
-    for (;;) {
-      const step = stepOf(left, right, usable, damping);
-      const promised = promise(left, right, step);
-      const next = at.map((each, j) => each + step[j]);
-      const still = next.every((each, j) => Math.abs(each - at[j]) <= 1e-14 * Math.abs(at[j]));
-      if (still || promised <= (options.gain ?? 1e-14 * Math.abs(value))) {
-        if (fresh) return done(true);
-        renew();
-        break;
-      }
-      const there = problem.predict(next);
+    let anew: boolean;
+    if (still || promised <= (options.gain ?? 1e-14 * Math.abs(value))) {
+      if (fresh || proven++ >= proofs) return done(true);
+      anew = true;
+    } else {
+      const [there] = yield* ask(problem, [next]);
       const sum = sumAt(problem, next, there);
+      const carried =
+        !carryOn || there === undefined ? undefined : carriedOn(jacobian, step, predicted, there);
       if (there !== undefined && sum < value) {
         const ratio = (value - sum) / promised;
         damping *= Math.max(1 / 3, 1 - wholePower(2 * ratio - 1, 3));
         growth = 2;
-        const carry = options.carryOn === true && ratio > goodStep;
-        if (carry) jacobian = carriedOn(jacobian, step, predicted, there);
+        refused = 0;
         [at, predicted, value] = [next, there, sum];
-        if (carry) fresh = false;
-        else if (steps >= most) return done(false);
-        else renew();
-        break;
+        anew = carried === undefined || ratio <= goodStep;
+        if (anew && steps >= most) return done(false);
+        fresh = false;
+      } else {
+        damping *= growth;
+        growth *= 2;
+        if (damping > 1e30) return done(false);
+        anew = !fresh && ++refused > (carried === undefined ? 0 : refusals);
       }
-      if (!fresh) {
-        renew();
-        break;
-      }
-      damping *= growth;
-      growth *= 2;
-      if (damping > 1e30) return done(false);
+      if (carried !== undefined) jacobian = carried;
     }
+    if (!anew) continue;
+    jacobian = yield* problem.jacobian(at, predicted);
+    [fresh, refused] = [true, 0];
+    steps += 1;
   }
 }
-
-type Predict = (at: Float64Array) => Float64Array | undefined;
 
 /**
  * Derivatives of predictions by differences: a row a prediction, a column a number. Where the model fails on one side
@@ -192,27 +205,38 @@ type Predict = (at: Float64Array) => Float64Array | undefined;
  * @param both whether differences are central (twice the work, the error of the square of the step)
  * @throws RangeError where the model fails on both sides of a number
  */
-export function differences(
-  predict: Predict,
+export function* differences(
+  of: Predicting,
   at: Float64Array,
   predicted: Float64Array,
   step: (j: number) => number,
   both: boolean,
-): Matrix {
+): Asking<Matrix> {
+  const moved = (j: number, by: number): Float64Array => at.map((each, k) => (k === j ? each + by : each));
+  const numbers = [...at.keys()];
+  const ups = yield* ask(
+    of,
+    numbers.map((j) => moved(j, step(j))),
+  );
+  const down = numbers.filter((j) => both || ups[j] === undefined);
+  const found =
+    down.length === 0
+      ? []
+      : yield* ask(
+          of,
+          down.map((j) => moved(j, -step(j))),
+        );
+  const downs = new Map(down.map((j, i) => [j, found[i]]));
   const jacobian = Matrix.zeros(predicted.length, at.length);
-  at.forEach((_, j) => {
-    const moved = (by: number): Float64Array | undefined =>
-      predict(at.map((each, k) => (k === j ? each + by : each)));
-    const h = step(j);
-    const up = moved(h);
-    const down = both || up === undefined ? moved(-h) : undefined;
-    if (up === undefined && down === undefined)
+  for (const j of numbers) {
+    const [up, below, h] = [ups[j], downs.get(j), step(j)];
+    if (up === undefined && below === undefined)
       throw new RangeError(`no prediction on either side of number ${j}`);
-    const width = (up === undefined ? 0 : h) + (down === undefined ? 0 : h);
+    const width = (up === undefined ? 0 : h) + (below === undefined ? 0 : h);
     for (let i = 0; i < predicted.length; i++) {
-      jacobian.set(i, j, ((up ?? predicted)[i] - (down ?? predicted)[i]) / width);
+      jacobian.set(i, j, ((up ?? predicted)[i] - (below ?? predicted)[i]) / width);
     }
-  });
+  }
   return jacobian;
 }
 
@@ -239,27 +263,35 @@ function spreadStarts(count: number, size: number, seed: number): readonly Float
 /** How often more places are looked at than searched from. */
 const looked = 3;
 
+/** The best of some places spread over the priors, in standard deviates; fewer where so many have no prediction. */
+export function* bestPlaces(problem: Problem, count: number, seed: number): Asking<readonly Float64Array[]> {
+  if (count <= 0) return [];
+  const spread = spreadStarts(looked * count, problem.size, seed);
+  const predicted = yield* ask(problem, spread);
+  return spread
+    .map((at, i) => ({ at, cost: sumAt(problem, at, predicted[i]) }))
+    .filter(({ cost }) => cost < Infinity)
+    .sort((a, b) => a.cost - b.cost)
+    .slice(0, count)
+    .map(({ at }) => at);
+}
+
 /**
  * Minima of a problem in standard deviates: from their middle, and from the best of some spread starts; the first is
  * that from the middle.
  * @param further how many starts besides the middle, if so many places have a prediction
  * @throws RangeError where the model gives no prediction at the middle
  */
-export function minimaFrom(
+export function* minimaFrom(
   problem: Problem,
   further: number,
   seed: number,
   options: MinimiseOptions,
-): readonly Minimum[] {
-  const { size } = problem;
-  const spread = spreadStarts(looked * further, size, seed)
-    .map((at) => ({ at, cost: sumAt(problem, at, problem.predict(at)) }))
-    .filter(({ cost }) => cost < Infinity)
-    .sort((a, b) => a.cost - b.cost)
-    .slice(0, further);
-  return [new Float64Array(size), ...spread.map(({ at }) => at)].map((start) =>
-    minimise(problem, start, options),
-  );
+): Asking<readonly Minimum[]> {
+  const starts = [new Float64Array(problem.size), ...(yield* bestPlaces(problem, further, seed))];
+  const minima: Minimum[] = [];
+  for (const start of starts) minima.push(yield* minimise(problem, start, options));
+  return minima;
 }
 
 /** Steps of the differences, in standard deviations of the priors: fine beside kits, coarse beside the runs' tolerance. */
@@ -268,16 +300,21 @@ export const differenceStep = 0.1;
 /** A step that promises less than this of the log posterior is not worth a derivative. */
 export const enough = 0.01;
 
+/** Who predicts the readings of a problem. */
+export function predictingOf(problem: FitProblem): Predicting {
+  const sought = soughtOf(problem.observations);
+  return { predict: (at) => problem.predict(at, sought), part: partOf(problem) };
+}
+
 /** The search's problem: predictions of every reading and what they cost, each as it counts beside its neighbours. */
 export function searchProblem(problem: FitProblem, counting: readonly Counting[]): Problem {
-  const sought = soughtOf(problem.observations);
   const errors = problem.observations.map(({ reading }) => problem.errorOf(reading.reads));
-  const predict = (at: Float64Array): Float64Array | undefined => problem.predict(at, sought);
+  const of = predictingOf(problem);
   return {
+    ...of,
     size: problem.free.length,
-    predict,
     loss: (i, predicted) => countedLoss(problem.observations[i], predicted, errors[i], counting[i]),
-    jacobian: (at, predicted) => differences(predict, at, predicted, () => differenceStep, false),
+    jacobian: (at, predicted) => differences(of, at, predicted, () => differenceStep, false),
     prior: true,
   };
 }

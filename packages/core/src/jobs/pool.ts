@@ -40,10 +40,11 @@ declare const clearTimeout: (timer: unknown) => void;
 
 /** s. */
 const usualPatience = 1800;
-const usualWorkers = 2;
+/** Workers where none are asked for. */
+export const usualWorkers = 2;
 
 /** An error as it was thrown in a worker. */
-function errorFrom({ name, message, stack, faults }: SentError): Error {
+export function errorFrom({ name, message, stack, faults }: SentError): Error {
   if (faults !== undefined) return Object.assign(new InputError(faults), { stack });
   return Object.assign(new Error(message), { name, stack });
 }

@@ -39,13 +39,13 @@ function cellsOf(scores: readonly BacktestScore[]): readonly Cell[] {
   });
 }
 
-const coarse = { free: [], tolerance: 1e-2 } as const;
+const usual = { free: [] } as const;
 
 /** Backtests the log of a twin, and fits to all of it. */
 export function judgedTwin(seed: number): Judged {
   const { system, log } = unkindTwin(seed);
-  const cells = cellsOf(backtest({ ...coarse, system, log, step: 14, warmUp: 42, fits: 3 }).scores);
-  const found: Fit = fit({ ...coarse, system, log, furtherStarts: 1, pastFits: 1 });
+  const cells = cellsOf(backtest({ ...usual, system, log, step: 14, warmUp: 42, fits: 3 }).scores);
+  const found: Fit = fit({ ...usual, system, log, furtherStarts: 1, pastFits: 1 });
   const nitrogen = cells.filter(({ reads }) => reads !== 'pH');
   return {
     ...{ seed, cells },

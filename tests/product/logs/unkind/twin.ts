@@ -37,7 +37,7 @@ fish:
 dosing:
   - { into: tank, product: sodium-bicarbonate, mass: 30 g, every: 7 d }
 start:
-  biofilm: ${startUp ? '0 %' : '100 %'}
+  biofilm: ${startUp ? 'uncycled' : 'cycled'}
   water:
     { like: mains, ammonia: 0.3 mg N/L, nitrite: 0.1 mg N/L, nitrate: 20 mg N/L, alkalinity: 90 mg/L as CaCO3, pH: 7.3 }
 `;

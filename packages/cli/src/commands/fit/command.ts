@@ -1,10 +1,12 @@
-import { fit, fitText } from '@leat/core';
+import { type Fit, fitText } from '@leat/core';
 import { exit, type ExitCode } from '../../terminal/exit.js';
 import { openFitRequest, type LoggedOptions } from '../shared/fit-request.js';
+import { fitOnCores } from './on-cores.js';
 import { fitLines } from './text.js';
 import type { Streams } from '../../terminal/streams.js';
 import { openOutputs } from '../../files/outputs.js';
 import { linesText } from '../../terminal/columns.js';
+import { InterruptedError } from '../../workers/interruptible.js';
 
 /** What `leat fit` was asked. */
 export interface FitOptions extends LoggedOptions {
@@ -25,7 +27,17 @@ const nextStep = (out: string | undefined): string =>
 export async function fitCommand(file: string, options: FitOptions, streams: Streams): Promise<ExitCode> {
   const request = await openFitRequest(file, options, options.free);
   const { out } = openOutputs<'out'>(options, { out: 'fit' }, options);
-  const found = fit({ ...request, furtherStarts: options.starts - 1 });
+  let found: Fit;
+  try {
+    found = await fitOnCores(
+      { ...request, furtherStarts: options.starts - 1 },
+      { file, options, free: options.free },
+    );
+  } catch (error) {
+    if (!(error instanceof InterruptedError)) throw error;
+    streams.note('stopped: nothing is told of a fit that is not whole\n');
+    return error.code;
+  }
   out?.write(fitText(found));
   streams.result(
     options.json === true ? fitText(found) : linesText(fitLines(found, request.log.oddities.length)),
