@@ -10,7 +10,7 @@ import {
   simulate,
 } from '@leat/core';
 import { describe, expect, it } from 'vitest';
-import { figure, ratio } from './support/kept.js';
+import { checking, figure, ratio } from './support/kept.js';
 import { once } from './support/meter.js';
 import { wholeProcess, type Taken } from './support/whole-process.js';
 
@@ -24,12 +24,12 @@ const members = 1000;
 const [few, more] = [150, 300];
 const bar = { time: 0.55, memory: 250 };
 
-function ensemble(size: number): Taken {
-  const asked = ['--days', '365', '--members', String(size), '--workers', '2', '--json'];
+function ensemble(size: number, days = 365, workers = 2): Taken {
+  const asked = ['--days', String(days), '--members', String(size), '--workers', String(workers), '--json'];
   const taken = wholeProcess([main, 'ensemble', demo, ...asked]);
   const { wall, processor, memory } = taken;
   console.log(
-    `  ${size} members: ${(wall / 1000).toFixed(1)} s by the clock, ${(processor / 1000).toFixed(1)} s of processors, ${memory.toFixed(0)} MB`,
+    `  ${size} members of ${days} days on ${workers}: ${(wall / 1000).toFixed(1)} s by the clock, ${(processor / 1000).toFixed(1)} s of processors, ${memory.toFixed(0)} MB`,
   );
   return taken;
 }
@@ -38,7 +38,7 @@ function ensemble(size: number): Taken {
 function thousand(): Pick<Taken, 'processor' | 'memory'> {
   if (full) return ensemble(members);
   const [a, b] = [ensemble(few), ensemble(more)];
-  ratio(`memory of ${more} members against ${few}`, b.memory / a.memory);
+  figure(`memory of ${more} members against ${few}`, b.memory / a.memory);
   const each = (b.processor - a.processor) / (more - few);
   return { processor: b.processor + each * (members - more), memory: b.memory };
 }
@@ -53,7 +53,24 @@ function warm(work: () => void): number {
   );
 }
 
-describe('1,000 members of the demo year on two workers', () => {
+/** Members of a month, few enough for a check. */
+const short = { days: 30, few: 20, many: 60 };
+
+describe('members of a month', () => {
+  it('on one worker and on two, few and many', () => {
+    console.log('');
+    const { days, few: less, many } = short;
+    const [a, one, two] = [ensemble(less, days, 1), ensemble(many, days, 1), ensemble(many, days, 2)];
+    expect(a.memory).toBeGreaterThan(0);
+    ratio(`memory of ${many} members against ${less}`, one.memory / a.memory);
+    ratio('processor time of two workers against one', two.processor / one.processor);
+    // By the clock two workers are as fast as the second core is idle.
+    figure('two workers against one, by the clock', two.wall / one.wall, '', 0.55);
+  });
+});
+
+// Minutes: a check leaves it out.
+describe.skipIf(checking)('1,000 members of the demo year on two workers', () => {
   it('against as many single warm years on one core', () => {
     console.log('\n  demo, 365 days, tolerance 1e-5, latin-hypercube, all series and limits');
     const open = openScenarioText(readFileSync(demo, 'utf8'), { file: 'glasshouse.yaml', days: 365 });
@@ -73,10 +90,16 @@ describe('1,000 members of the demo year on two workers', () => {
     const { processor, memory } = thousand();
     // Of two cores that nothing else uses: the clock of a busy machine says nothing.
     const time = processor / 2;
-    ratio('1,000 members on two cores against 1,000 single warm years', time / (members * single), bar.time);
-    ratio(
+    figure(
+      '1,000 members on two cores against 1,000 single warm years',
+      time / (members * single),
+      '',
+      bar.time,
+    );
+    figure(
       '1,000 members on two cores against 1,000 years of drawn systems',
       time / (members * same),
+      '',
       bar.time,
     );
     figure('memory of an ensemble', memory, 'MB', bar.memory);

@@ -1,8 +1,8 @@
 import { allSeries, budgetsOf, compileModel, createParameters, readScenario, simulate } from '@leat/core';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { ratio } from './support/kept.js';
-import { exponent, once } from './support/meter.js';
+import { checking, figure, ratio } from './support/kept.js';
+import { compared, exponent, once } from './support/meter.js';
 import { chain, farm, mesh } from './support/systems.js';
 
 const SIZES = [8, 64, 512, 4096];
@@ -35,35 +35,67 @@ function parts(name: string, text: string, days: number): { simulating: number; 
   return { simulating, all: times.reduce((sum, [, ms]) => sum + ms, 0) };
 }
 
+/** Exponent of the time of a run by the vessels, of one size and a larger one by turns. */
+function slope(system: (cells: number) => string, small: number, large: number, rounds: number): number {
+  const modelOf = (cells: number) =>
+    compileModel(readScenario(system(cells), { file: 'scale', days: DAYS }), parameters);
+  const [few, many] = [modelOf(small), modelOf(large)];
+  // Code is written out for a shape after some twenty runs: with few, both sizes go by loops.
+  for (let i = 0; i < (rounds > 1 ? 4 : 1); i++) for (const model of [few, many]) simulate(model);
+  const { ratio: found } = compared(
+    () => once(() => void simulate(many)),
+    () => once(() => void simulate(few)),
+    rounds,
+  );
+  return Math.log(found) / Math.log(large / small);
+}
+
 describe('growth with size', () => {
   it.each([
     ['chain', chain],
     ['mesh', mesh],
-  ] as const)('of a %s of vessels', (name, system) => {
+  ] as const)('of a %s of vessels, one size against another', (name, system) => {
+    console.log('');
+    for (let i = 0; i < 10; i++)
+      simulate(compileModel(readScenario(system(48), { file: name, days: DAYS }), parameters));
+    const found = slope(system, 64, 128, 7);
+    expect(found).toBeLessThan(10);
+    ratio(`slope of time in the vessels of a ${name}, 64 to 128`, found, 1.2);
+    // Takes too long for a check.
+    if (!checking)
+      figure(`slope of time in the vessels of a ${name}, 512 to 4096`, slope(system, 512, 4096, 1), '', 1.2);
+  });
+
+  it.skipIf(checking).each([
+    ['chain', chain],
+    ['mesh', mesh],
+  ] as const)('of a %s of vessels, and its parts', (name, system) => {
     console.log('');
     // Once through, so that what is compared is the work and not the compiling of code.
     for (let i = 0; i < 3; i++)
       simulate(compileModel(readScenario(system(64), { file: name, days: DAYS }), parameters));
     const measured = SIZES.map((cells) => parts(`${name} of ${cells}`, system(cells), DAYS));
-    ratio(
+    figure(
       `exponent of the time of a run by the vessels of a ${name}`,
       exponent(
         SIZES,
         measured.map(({ simulating }) => simulating),
       ),
+      '',
       1.15,
     );
-    ratio(
+    figure(
       `exponent of the time from file to budgets by the vessels of a ${name}`,
       exponent(
         SIZES,
         measured.map(({ all }) => all),
       ),
+      '',
       1.15,
     );
   });
 
-  it('of a farm of 12 tanks and 40 beds, and of ten years', () => {
+  it.skipIf(checking)('of a farm of 12 tanks and 40 beds, and of ten years', () => {
     console.log('');
     parts('farm of 12 tanks and 40 beds, 90 days', farm(12, 40), 90);
     const text = readFileSync(
@@ -72,6 +104,6 @@ describe('growth with size', () => {
     );
     const one = parts('demo, one year', text, 365);
     const ten = parts('demo, ten years', text, 3650);
-    ratio('ten years against ten times one', ten.simulating / (10 * one.simulating), 1.15);
+    figure('ten years against ten times one', ten.simulating / (10 * one.simulating), '', 1.15);
   });
 });

@@ -57,7 +57,8 @@ export function thirdParty() {
   return `# What Leat brings along
 
 Leat is under the MIT licence. An installed \`@leat/cli\` brings these packages, each under its own licence, whose text lies
-in the package. PNG pictures are drawn with the font Source Sans 3 (SIL Open Font License 1.1).
+in the package; of those that are bound into its one script, \`dist/bundle/LICENSES.txt\` holds it too. PNG
+pictures are drawn with the font Source Sans 3 (SIL Open Font License 1.1).
 
 | package | version | licence | home |
 | --- | --- | --- | --- |

@@ -1,3 +1,5 @@
+import { medianOf } from './median.js';
+
 /** Times of one piece of work, ms of processor time. */
 export interface Metered {
   readonly least: number;
@@ -25,6 +27,24 @@ export function meter(work: () => void, times: number, warm = 1): Metered {
   for (let i = 0; i < warm; i++) work();
   const all = Array.from({ length: times }, () => once(work)).sort((a, b) => a - b);
   return { least: all[0], median: all[times >> 1] };
+}
+
+/** Times of two pieces of work done by turns, ms of processor time. */
+export interface Compared {
+  /** Median of the quotients of the first over the second, each of two that were done one after the other. */
+  readonly ratio: number;
+  readonly first: number;
+  readonly second: number;
+}
+
+/** Quotients of two pieces of work done by turns: what slows the machine for a while slows both. */
+export function compared(first: () => number, second: () => number, rounds: number): Compared {
+  const pairs = Array.from({ length: rounds }, () => [first(), second()] as const);
+  return {
+    ratio: medianOf(pairs.map(([a, b]) => a / b)),
+    first: medianOf(pairs.map(([a]) => a)),
+    second: medianOf(pairs.map(([, b]) => b)),
+  };
 }
 
 /** Slope of log time over log size. */

@@ -8,6 +8,8 @@ export interface Taken {
   readonly processor: number;
   /** Most memory at once, MB. */
   readonly memory: number;
+  /** What it printed. */
+  readonly said: string;
 }
 
 const mark = 'whole process: ';
@@ -24,14 +26,14 @@ if (isMainThread) process.on('exit', () => {
 /** Runs a script of Node to its end and tells what it took. Throws where it fails. */
 export function wholeProcess(args: readonly string[]): Taken {
   const from = performance.now();
-  const { status, stderr } = spawnSync(
+  const { status, stdout, stderr } = spawnSync(
     process.execPath,
     ['--import', `data:text/javascript,${encodeURIComponent(hook)}`, ...args],
-    { stdio: ['ignore', 'ignore', 'pipe'], encoding: 'utf8' },
+    { stdio: ['ignore', 'pipe', 'pipe'], encoding: 'utf8', maxBuffer: 2 ** 28 },
   );
   const wall = performance.now() - from;
   const told = stderr.split('\n').find((line) => line.startsWith(mark));
   if (status !== 0 || told === undefined) throw new Error(`node ${args.join(' ')}: ${stderr}`);
   const [processor, memory] = told.slice(mark.length).split(' ').map(Number);
-  return { wall, processor, memory };
+  return { wall, processor, memory, said: stdout };
 }

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { installed, quiet } from './installed.js';
@@ -36,6 +36,32 @@ describe('all packages in an empty folder', () => {
     expect([status, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(/^Invented teaching glasshouse/);
     expect(call('npx', ['--no', 'leat', '--version'], place).stdout).toMatch(/^\d+\.\d+\.\d+\n$/);
+  });
+
+  it.skipIf(offline)('start from one script, keep its code, and say the same as from many modules', () => {
+    const dist = join(place, 'node_modules/@leat/cli/dist');
+    const bundle = join(dist, 'bundle');
+    const kept = (): readonly string[] => readdirSync(bundle).filter((each) => each.endsWith('.cache'));
+    const said = (args: readonly string[]) => {
+      const { status, stdout, stderr } = call(process.execPath, [join(dist, 'main.js'), ...args], place);
+      return { status, stdout, stderr };
+    };
+    const asked = [
+      demo,
+      ['ensemble', ...calls[3].slice(1)],
+      ['show', 'limits'],
+      ['run', 'none.yaml'],
+      ['--help'],
+    ];
+    const first = asked.map(said);
+    expect(kept()).toHaveLength(1);
+    const again = asked.map(said);
+    renameSync(bundle, `${bundle}-away`);
+    const many = asked.map(said);
+    renameSync(`${bundle}-away`, bundle);
+    expect(again).toEqual(first);
+    expect(many).toEqual(first);
+    expect(first.map(({ status }) => status)).toEqual([0, 0, 0, 2, 0]);
   });
 
   for (const major of ['22', '24']) {

@@ -1,4 +1,5 @@
 import { mkdirSync, readFileSync, readdirSync, statSync } from 'node:fs';
+import { builtinModules } from 'node:module';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { call, emptyFolder, packed, root } from './packed.js';
@@ -68,7 +69,7 @@ describe.each(names)('the packed package %s', (name) => {
     const allowed = {
       core: /^(?:LICENSE|README\.md|package\.json|docs\/[\w-]+\.md|src\/library\/data\/[a-z]+\.tsv|(?:dist|src)\/.+\.(?:ts|js))$/,
       view: /^(?:LICENSE|README\.md|package\.json|(?:dist|src)\/.+\.(?:ts|js))$/,
-      cli: /^(?:LICENSE|README\.md|package\.json|docs\/[\w-]+\.md|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js)|src\/.+\.(?:ts|html))$/,
+      cli: /^(?:LICENSE|README\.md|package\.json|docs\/[\w-]+\.md|THIRD-PARTY\.md|man\/leat\.1|schema\/leat\.schema\.json|scenarios\/[\w-]+\.(?:yaml|csv|map)|dist\/.+\.(?:ts|js)|dist\/bundle\/(?:leat\.cjs|LICENSES\.txt)|src\/.+\.(?:ts|html))$/,
     };
     expect(files.filter((path) => !allowed[name].test(path))).toEqual([]);
     const built = files.filter((path) => /^dist\/.*\.js$/.test(path));
@@ -132,5 +133,21 @@ describe('the packed command', () => {
       expect(files).toContain(path);
     expect(manifestOf('cli')).toMatchObject({ bin: { leat: './dist/main.js' }, man: './man/leat.1' });
     expect(textOf('cli', 'dist/main.js').startsWith('#!/usr/bin/env node\n')).toBe(true);
+  });
+
+  it('brings itself in one script, with the licences of all that is in it', () => {
+    const files = filesOf('cli');
+    expect(files.filter((path) => path.startsWith('dist/bundle/'))).toEqual([
+      'dist/bundle/LICENSES.txt',
+      'dist/bundle/leat.cjs',
+    ]);
+    const licences = textOf('cli', 'dist/bundle/LICENSES.txt');
+    const table = textOf('cli', 'THIRD-PARTY.md');
+    const named = [...licences.matchAll(/^(\S+ \d\S*)\n-+$/gm)].map(([, name]) => name);
+    for (const own of ['commander', 'yaml', 'zod']) expect(named.join('\n')).toContain(`${own} `);
+    for (const each of named) expect(table).toContain(`| ${each.replace(' ', ' | ')} |`);
+    const asked = textOf('cli', 'dist/bundle/leat.cjs').matchAll(/\brequire\("(?:node:)?([^"]+)"/g);
+    // linkedom asks for canvas and does without it.
+    for (const [, name] of asked) expect([...builtinModules, 'canvas']).toContain(name);
   });
 });

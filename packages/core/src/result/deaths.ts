@@ -1,4 +1,4 @@
-import { hazardsIn, rowsOfDeaths } from '../model/hazards.js';
+import { openHazards, rowsOfDeaths, type Hazard } from '../model/hazards.js';
 import type { Account } from '../processes/components.js';
 import type { CauseOfDeath } from '../processes/kernels/hazard.js';
 import type { Run, Sample } from '../run/run.js';
@@ -37,21 +37,26 @@ const arrivals: readonly Account[] = ['stocked fish', 'graded fish'];
 /** Fewer than half a fish: none is left. */
 const NONE = 0.5;
 
-/** Deaths between two samples by cause: in proportion to the hazards at both. */
-function between(
-  run: Run,
-  cohort: number,
-  row: number,
-  a: Sample,
-  b: Sample,
-): ReadonlyMap<CauseOfDeath, number> {
-  const died = b.x[row] - a.x[row];
-  const hazards = [a, b].flatMap((sample) => hazardsIn(run.model, cohort, sample));
-  const whole = hazards.reduce((total, { perDay }) => total + perDay, 0);
-  const found = new Map<CauseOfDeath, number>();
-  for (const { cause, perDay } of hazards)
-    found.set(cause, (found.get(cause) ?? 0) + (whole > 0 ? (died * perDay) / whole : 0));
-  return found;
+/** Deaths of a cohort between two samples by cause: in proportion to the hazards at both. */
+type Between = (row: number, a: Sample, b: Sample) => ReadonlyMap<CauseOfDeath, number>;
+
+/** Opens the deaths between samples that follow one another: the hazards at each are worked out once. */
+function openBetween({ model }: Run, cohort: number): Between {
+  const hazardsIn = openHazards(model, cohort);
+  let last: { readonly sample: Sample; readonly hazards: readonly Hazard[] } | undefined;
+  const at = (sample: Sample): readonly Hazard[] => {
+    if (last?.sample !== sample) last = { sample, hazards: hazardsIn(sample) };
+    return last.hazards;
+  };
+  return (row, a, b) => {
+    const died = b.x[row] - a.x[row];
+    const hazards = [...at(a), ...at(b)];
+    const whole = hazards.reduce((total, { perDay }) => total + perDay, 0);
+    const found = new Map<CauseOfDeath, number>();
+    for (const { cause, perDay } of hazards)
+      found.set(cause, (found.get(cause) ?? 0) + (whole > 0 ? (died * perDay) / whole : 0));
+    return found;
+  };
 }
 
 const most = (deaths: ReadonlyMap<CauseOfDeath, number>): CauseOfDeath =>
@@ -71,11 +76,12 @@ function ofCohort(run: Run, cohort: number, row: number): CohortDeaths {
   const causes = new Map<CauseOfDeath, number>();
   const days = new Map<number, Map<CauseOfDeath, number>>();
   let wipedOut: number | undefined;
+  const between = openBetween(run, cohort);
   for (let i = 1; i < samples.length; i++) {
     const [a, b] = [samples[i - 1], samples[i]];
     const died = b.x[row] - a.x[row];
     if (!(died > 0)) continue;
-    const split = between(run, cohort, row, a, b);
+    const split = between(row, a, b);
     add(causes, split);
     const day = Math.floor((a.time + b.time) / 2);
     const ofDay = days.get(day) ?? new Map<CauseOfDeath, number>();
@@ -133,11 +139,12 @@ export function sharesDead(run: Run): readonly ShareDead[] {
   return run.model.layout.fish.map(({ number: state }, cohort) => {
     let left = 1;
     let halfBy: number | undefined;
+    const between = openBetween(run, cohort);
     for (let i = 1; i < run.samples.length; i++) {
       const [a, b] = [run.samples[i - 1], run.samples[i]];
       const died = b.x[rows[cohort]] - a.x[rows[cohort]];
       if (!(died > 0)) continue;
-      const unnatural = died - (between(run, cohort, rows[cohort], a, b).get('other') ?? 0);
+      const unnatural = died - (between(rows[cohort], a, b).get('other') ?? 0);
       // Fish may have come since the last output, or have been taken out.
       left *= 1 - Math.max(0, unnatural) / Math.max(a.y[state], b.y[state] + died);
       if (left <= 0.5) halfBy ??= b.time;

@@ -46,12 +46,13 @@ export interface RateSystem {
 }
 
 /**
- * Counts of the work an integrator did: `steps` taken, steps `rejected`, `evaluations` of the rates, `jacobians`,
+ * Counts of the work an integrator did: `steps` taken, steps `rejected`, short stretches `passed` without one, `evaluations` of the rates, `jacobians`,
  * `factorisations` of the matrix and `solves` with it.
  */
 export interface WorkCounts {
   steps: number;
   rejected: number;
+  passed: number;
   evaluations: number;
   jacobians: number;
   factorisations: number;
@@ -127,7 +128,7 @@ export function noMemory(): StepMemory {
 
 /** Work counts at zero. */
 export function noWork(): WorkCounts {
-  return { steps: 0, rejected: 0, evaluations: 0, jacobians: 0, factorisations: 0, solves: 0 };
+  return { steps: 0, rejected: 0, passed: 0, evaluations: 0, jacobians: 0, factorisations: 0, solves: 0 };
 }
 
 /** A square linear system whose places are known beforehand and whose values change. */

@@ -31,7 +31,7 @@ export class RodasStep {
   failed = -1;
   private readonly matrix: StepMatrix;
   /** From rates to states, and from states to rates by the partials. */
-  private readonly moves: SumsOfProducts;
+  readonly moves: SumsOfProducts;
   private readonly spread: SumsOfProducts;
   private readonly partials: Float64Array;
   private readonly ratesByTime: Float64Array;

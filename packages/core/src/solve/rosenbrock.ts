@@ -12,6 +12,7 @@ import { checkTolerance, errorNorm, worstState } from './step-control.js';
 import { firstStep } from './step-control.js';
 import type { LinearSolverFactory } from './contract.js';
 import { RodasStep } from './rodas-step.js';
+import { ShortStretch } from './short-stretch.js';
 import { sparseLu } from './sparse-lu.js';
 import { StepControl } from './step-control.js';
 
@@ -19,6 +20,8 @@ const MAX_STEPS = 100_000;
 /** Steps shorter than this share of the time reached, or of the segment, are too small. */
 const LEAST_OF_TIME = 16 * Number.EPSILON;
 const LEAST_OF_SEGMENT = Number.EPSILON * Number.EPSILON;
+/** A segment of at most this share of the natural step may be passed without a Jacobian. */
+const SHORT = 0.5;
 
 type Options = Parameters<IntegratorFactory>[2];
 type Failure = 'step-too-small' | 'not-finite' | 'singular';
@@ -27,6 +30,7 @@ class Rosenbrock implements Integrator {
   readonly name = 'rosenbrock';
   readonly work = noWork();
   private readonly step: RodasStep;
+  private readonly short: ShortStretch;
   readonly memory: StepMemory;
   private readonly control = new StepControl();
   private readonly gain: Float64Array;
@@ -42,6 +46,7 @@ class Rosenbrock implements Integrator {
     checkTolerance(tolerance, system.states);
     this.memory = this.control.memory;
     this.step = new RodasStep(system, this.work, makeSolver);
+    this.short = new ShortStretch(system, tolerance, this.work, this.step.moves);
     this.gain = new Float64Array(system.rates);
     this.sampleY = new Float64Array(system.states);
     this.sampleX = new Float64Array(system.rates);
@@ -55,6 +60,8 @@ class Rosenbrock implements Integrator {
   advance(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): Ending {
     if (!(to >= from)) throw new RangeError(`cannot go from ${String(from)} to ${String(to)}`);
     const { step, control, work } = this;
+    // What is passed is too short to tell anything of the steps to come: their history goes on.
+    if (this.isShort(to - from) && this.short.pass(from, to, y, x, outputs)) return { kind: 'done' };
     const maxSteps = this.options?.maxSteps ?? MAX_STEPS;
     control.beginSegment();
     let time = from;
@@ -85,6 +92,12 @@ class Rosenbrock implements Integrator {
       }
     }
     return { kind: 'done' };
+  }
+
+  /** Whether a segment is shorter than a step by far. */
+  private isShort(span: number): boolean {
+    const { natural = 0 } = this.control;
+    return span > 0 && span <= SHORT * natural;
   }
 
   /** Tries one step and tells the step control; undefined when it is accepted. */

@@ -262,7 +262,7 @@ export function smallRun(flaw?: Flaw): Run {
     postings,
     doses: [],
     events: [],
-    work: { steps: 1, rejected: 0, evaluations: 1, jacobians: 1, factorisations: 1, solves: 1 },
+    work: { steps: 1, rejected: 0, passed: 0, evaluations: 1, jacobians: 1, factorisations: 1, solves: 1 },
     integrator: 'rosenbrock',
     tolerance: 1e-6,
     ages: Float64Array.of(30, Number.NaN),

@@ -258,7 +258,7 @@ function workLine({ run, budgets }: RunResults): readonly string[] {
   const { work, integrator, tolerance } = run;
   const { budget, share } = worstResidual(budgets);
   return [
-    `work: ${integrator} at ${tolerance.toExponential()}, ${work.steps} steps (${work.rejected} rejected), ` +
+    `work: ${integrator} at ${tolerance.toExponential()}, ${work.steps} steps (${work.rejected} rejected, ${work.passed} stretches passed), ` +
       `${work.evaluations} evaluations, ${work.jacobians} Jacobians`,
     `balance: worst is ${budget.quantity} of ${budget.place}, ${share.toExponential(1)} of throughput`,
   ];
