@@ -2,6 +2,7 @@
  * Binds the command with all that it needs into one script, `packages/cli/dist/bundle/leat.cjs`, with the licences of what
  * is in it beside it. Done before packing; the installed command starts from it (`packages/cli/src/bundled.ts`).
  */
+import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, relative, sep } from 'node:path';
@@ -85,6 +86,8 @@ export async function bundle() {
   const own = /.{0,40}\bimport(?:\.meta|\().{0,40}/.exec(code);
   if (own !== null) throw new Error(`a module asks for what a script cannot give: ${own[0]}`);
   mkdirSync(folder, { recursive: true });
-  write('leat.cjs', code);
+  // The last line names the script by what is in it: code that V8 kept of another is not taken for this one's.
+  const name = createHash('sha256').update(code).digest('hex').slice(0, 16);
+  write('leat.cjs', `${code.trimEnd()}\n//${name}\n`);
   write('LICENSES.txt', licencesOf(moduleIds.filter((id) => existsSync(id))));
 }

@@ -23,8 +23,9 @@ type Body = (
 const dist = new URL('./', import.meta.url);
 const script = fileURLToPath(new URL('./bundle/leat.cjs', dist));
 
-/** Code is kept for the V8 that made it; another refuses it. */
-const kept = `${script}.${process.versions.v8}-${process.arch}.cache`;
+/** Where code of a script is kept: for the V8 that made it, and for that script, which its last line names. */
+const keptOf = (text: string): string =>
+  `${script}.${text.trimEnd().slice(-16)}-${process.versions.v8}-${process.arch}.cache`;
 
 function bytesOf(path: string): Buffer | undefined {
   try {
@@ -42,6 +43,7 @@ export function bundled(): Bundled | undefined {
   if (!/[\\/]node_modules[\\/]/.test(script)) return undefined;
   const text = bytesOf(script)?.toString('utf8');
   if (text === undefined) return undefined;
+  const kept = keptOf(text);
   const cachedData = bytesOf(kept);
   const whole = new Script(`(function (require, module, exports, __leatPlace, __leatImport) {${text}\n})`, {
     filename: script,

@@ -21,12 +21,16 @@ async function loadExtension(path: string): Promise<Extension> {
   return { ...own, check: (scenario, given) => inFile(path, () => own.check(scenario, given)) };
 }
 
+/** Whether an error is of bad input: by its name, for the module of a user may have a copy of the library of its own. */
+const isInputError = (error: unknown): error is InputError =>
+  error instanceof Error && error.name === 'InputError' && 'faults' in error;
+
 /** What a check of an extension gives; its faults, and a row that does not close, are told of the file. */
 function inFile<T>(file: string, check: () => T): T {
   try {
     return check();
   } catch (error) {
-    if (error instanceof InputError) throw new InputError(error.faults.map((fault) => ({ file, ...fault })));
+    if (isInputError(error)) throw new InputError(error.faults.map((fault) => ({ file, ...fault })));
     if (error instanceof RangeError) throw new InputError([{ file, problem: error.message }]);
     throw error;
   }
