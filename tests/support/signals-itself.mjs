@@ -3,7 +3,7 @@
  *
  *   LEAT_SIGNAL     the signal, such as SIGINT
  *   LEAT_SIGNAL_AT  the state: `tasks N`, when workers have been given N tasks; `rates N`, when the main thread has asked for
- *                   N exponentials, as a simulation does and reading a file does not; `half N`, when the Nth file is half written under its name
+ *                   N square roots, as a simulation does over and over and reading a file hardly; `half N`, when the Nth file is half written under its name
  *                   in .part; `whole N`, when it is written and not yet renamed; `kept NAME`, when a file of that name is first in place
  *
  * Clocks go a thousand times too fast, so that what is kept now and then is kept at once.
@@ -37,7 +37,7 @@ const countCalls = (object, name) =>
 if (isMainThread) {
   around(performance, 'now', (now) => 1000 * now());
   if (state === 'tasks') countCalls(Worker.prototype, 'postMessage');
-  if (state === 'rates') countCalls(Math, 'exp');
+  if (state === 'rates') countCalls(Math, 'sqrt');
   if (state === 'half' || state === 'whole')
     around(fs, 'writeFileSync', (write, path, data, ...more) => {
       const now = String(path).endsWith('.part') && isTheOne();

@@ -219,16 +219,6 @@ describe('what a report puts first', () => {
     );
   });
 
-  it('calls it trouble where fish are harmed, and advice where a crop would like it otherwise', () => {
-    const marks = [...read(three).querySelectorAll('.trouble')].map(({ textContent }) => textContent);
-    const harmed = told.some(({ account }) =>
-      account.limits.some(({ passed, harm }) => passed && harm === 'uncomfortable'),
-    );
-    expect(harmed).toBe(true);
-    expect(marks.some((text) => text.startsWith('In trouble: '))).toBe(true);
-    expect(marks.every((text) => /^(In trouble|Past what is advised): /.test(text))).toBe(true);
-  });
-
   it('folds what comes after the system, each fold opened by its link in the contents', () => {
     for (const page of [one, three]) {
       const document = read(page);
