@@ -8,7 +8,7 @@ import { written } from './written.js';
 
 /** What is promised, bytes as they are sent (minified, gzip -9): of a system that was checked, and of one that is checked. */
 const promised = 60_000;
-const promisedChecked = 80_000;
+const promisedChecked = 81_000;
 /** Of one that reads files. */
 const promisedReading = 192_000;
 /** What a run has no need of: reading YAML, and what is only done with many runs. */
@@ -52,7 +52,7 @@ describe('a program that builds its systems itself, runs them and reads a series
     expect(bundle().imports).toEqual([]);
   });
 
-  it('is sent in under 80 kB where it checks them itself', () => {
+  it('is sent in under 81 kB where it checks them itself', () => {
     expect(bundle(checked).sent).toBeLessThan(promisedChecked);
     expect(bundle(checked).modules.filter((path) => checks.test(path)).length).toBeGreaterThan(15);
     expect(bundle(checked).modules.filter((path) => needless.test(path))).toEqual([]);

@@ -243,7 +243,8 @@ describe('leat plot', () => {
     const { code, err } = await leat(args, folder);
     expect([code, err]).toEqual([
       2,
-      '--of: no such series; got tan@tnk; did you mean tan@tank?\n--of: no such series; got x\n',
+      '--of: no such series; got tan@tnk; expected quantity@place, such as nitrate@sump; did you mean tan@tank?\n' +
+        '--of: no such series; got x; expected quantity@place, such as nitrate@sump\n',
     ]);
     expect(existsSync(inFolder('c.svg'))).toBe(false);
   });

@@ -6,6 +6,7 @@ import { answeredBy, type FitPart, partOf, type Predicting } from './wanted.js';
 
 /** A run that a fit asks for, in plain data: a part of the log at deviates of the free numbers. */
 export interface FitRun extends FitPart {
+  /** Standard deviates, in the order of the numbers. */
   readonly at: Float64Array;
 }
 

@@ -5,10 +5,12 @@ export interface Predicting {
   readonly part?: FitPart;
 }
 
-/** A part of a fit that is run: of the log up to a date, and some days on, at a relative tolerance. */
+/** A part of a fit that is run: of the log up to a date, and some days on. */
 export interface FitPart {
   readonly until: string;
+  /** d past the last reading. */
   readonly ahead: number;
+  /** Relative tolerance of the run. */
   readonly tolerance: number;
 }
 

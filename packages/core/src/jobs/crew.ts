@@ -31,7 +31,11 @@ export function openCrew<Input, Output>(
   {
     workers = usualWorkers,
     signal,
-  }: { readonly workers?: number; readonly signal?: StopSignal | undefined } = {},
+  }: {
+    /** How many; by default those that a machine is usually worth. */
+    readonly workers?: number;
+    readonly signal?: StopSignal | undefined;
+  } = {},
 ): Crew<Input, Output> {
   signal?.throwIfAborted();
   let round: Round | undefined;

@@ -1,6 +1,6 @@
 // Reads numbers as: series
 import { dateAt } from '../base/calendar.js';
-import { type Fault, InputError } from '../base/faults.js';
+import { InputError } from '../base/faults.js';
 import { nearest } from '../base/nearest.js';
 import { sum } from '../base/sum.js';
 import { openConductivity } from '../chemistry/conductivity.js';
@@ -334,27 +334,13 @@ function sourceNamed(run: SampledRun, name: string): SeriesSource {
   const sources = sourcesOf(run);
   const source = sources.find((each) => each.name === name);
   if (source !== undefined) return source;
+  const near = nearest(
+    name,
+    sources.map((each) => each.name),
+  );
   throw new InputError([
-    noSuchSeries(
-      name,
-      sources.map((each) => each.name),
-    ),
+    { problem: 'no such series', got: name, ...(near === undefined ? {} : { nearest: near }) },
   ]);
-}
-
-/**
- * What is wrong with the name of a series that there is none of: with the nearest of those there are, or where only a
- * quantity is named with the first series of it.
- */
-export function noSuchSeries(name: string, known: readonly string[]): Fault {
-  const wanted = name.trim().toLowerCase();
-  const near = known.find((each) => each.toLowerCase().startsWith(`${wanted}@`)) ?? nearest(name, known);
-  return {
-    got: name,
-    problem: 'no such series',
-    expected: 'quantity@place, such as nitrate@sump',
-    ...(near !== undefined && { nearest: near }),
-  };
 }
 
 /** One series by its name. Throws InputError with the nearest name when there is none. */

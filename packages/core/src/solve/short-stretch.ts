@@ -4,6 +4,8 @@ import { errorNorm } from './step-control.js';
 
 /** Largest weighted error, of the lower order, at which a stretch is passed: a tenth of what a step may have. */
 const MOST_ERROR = 0.1;
+/** Share of the tolerance below which a state may move as it likes. */
+const NEGLIGIBLE = 1e-4;
 type Weights = readonly [number, number, number];
 /** What the three slopes, of 0, 1/2 and 3/4 of the stretch, weigh in the answer less the midpoint rule. */
 const DIFFERENCE: Weights = [2 / 9, 1 / 3 - 1, 4 / 9];
@@ -14,7 +16,7 @@ const weightsAt = (s: number): Weights => [
   s * s * (3 - (8 / 3) * s),
   s * s * ((16 / 9) * s - 4 / 3),
 ];
-const WHOLE: Weights = [2 / 9, 1 / 3, 4 / 9];
+const WHOLE = weightsAt(1);
 
 /**
  * Passes a stretch that is far shorter than a step in one explicit step, for want of a Jacobian and its factors: the third-order method
@@ -25,6 +27,7 @@ const WHOLE: Weights = [2 / 9, 1 / 3, 4 / 9];
 export class ShortStretch {
   private readonly rates: readonly Float64Array[];
   private readonly slope: Float64Array;
+  private readonly first: Float64Array;
   private readonly point: Float64Array;
   private readonly gain: Float64Array;
 
@@ -37,18 +40,28 @@ export class ShortStretch {
   ) {
     this.rates = WHOLE.map(() => new Float64Array(system.rates));
     this.slope = new Float64Array(system.states);
+    this.first = new Float64Array(system.states);
     this.point = new Float64Array(system.states);
     this.gain = new Float64Array(system.rates);
   }
 
   /** Moves y and x from one time to another. False, with both as they were, where the error is not far below the tolerance. */
   pass(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): boolean {
-    const { slope, point, gain, tolerance, work } = this;
+    const { slope, first, point, gain, tolerance, work } = this;
+    const { relative, absolute } = tolerance;
     const h = to - from;
     this.slopeAt(from, y, 0);
+    first.set(slope);
     for (let i = 0; i < y.length; i++) point[i] = y[i] + 0.5 * h * slope[i];
     this.slopeAt(from + 0.5 * h, point, 1);
-    for (let i = 0; i < y.length; i++) point[i] = y[i] + 0.75 * h * slope[i];
+    for (let i = 0; i < y.length; i++) {
+      // No state may be carried past where it goes to: half a stretch on, its slope has changed by no more than it was. One that is
+      // would be thrown about, though by less than the tolerance, where a step with a Jacobian brings it to rest.
+      const change = Math.abs(slope[i] - first[i]);
+      if (change > Math.abs(first[i]) && h * change > NEGLIGIBLE * (absolute[i] + relative * Math.abs(y[i])))
+        return false;
+      point[i] = y[i] + 0.75 * h * slope[i];
+    }
     this.slopeAt(from + 0.75 * h, point, 2);
     this.sum(DIFFERENCE, h);
     // A sum that is not a number is not below the bar either.

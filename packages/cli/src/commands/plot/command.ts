@@ -1,4 +1,4 @@
-import { InputError, noSuchSeries, worstResidual, type Fault, type RunAccount } from '@leat/core';
+import { InputError, noSeriesNamed, worstResidual, type Fault, type RunAccount } from '@leat/core';
 import { darkColours, lightColours, slide, type SlideSeries } from '@leat/view/pictures';
 import type { ExitCode } from '../../terminal/exit.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
@@ -25,7 +25,7 @@ function chosen({ series }: RunAccount, names: readonly string[]): readonly Slid
   const known = series.map(({ name }) => name);
   const faults = names
     .filter((name) => !known.includes(name))
-    .map((name): Fault => ({ file: '--of', ...noSuchSeries(name, known) }));
+    .map((name): Fault => ({ file: '--of', ...noSeriesNamed(name, known) }));
   if (faults.length > 0) throw new InputError(faults);
   return [...new Set(names)].flatMap((name) => {
     const found = series.find((each) => each.name === name);

@@ -2,7 +2,7 @@ import {
   budgetsOf,
   groupParts,
   InputError,
-  noSuchSeries,
+  noSeriesNamed,
   openModel,
   parseQuantity,
   valueOn,
@@ -71,7 +71,7 @@ const named = (file: string, { run, day }: Moment): NamedMoment => ({
 /** Throws InputError where a system will have no such quantity: before it is run. */
 function checkNamed(name: string, reading: ScenarioReading): void {
   const known = whyNames(openModel(reading, { closureDraws: 0 }).model);
-  if (!known.includes(name)) throw new InputError([{ file: '--of', ...noSuchSeries(name, known) }]);
+  if (!known.includes(name)) throw new InputError([{ file: '--of', ...noSeriesNamed(name, known) }]);
 }
 
 /**

@@ -5,7 +5,7 @@ import type { Parameters } from '../../library/parameters.js';
 import { rangedOf } from '../../library/ranged-row.js';
 import type { Model } from '../../model/model.js';
 import type { LimitResult } from '../../result/limits.js';
-import { noSuchSeries, seriesUnits } from '../../result/series.js';
+import { seriesUnits } from '../../result/series.js';
 import type { Run } from '../../run/run.js';
 
 /** What the values of a measure are counted in. */
@@ -95,12 +95,27 @@ function valueOnScale(text: string, scale: Scale): number | Fault {
   return dimension === 'temperature' || sign !== '-' ? answer.value : -answer.value;
 }
 
+/**
+ * What is wrong with the name of a series that there is none of: with the nearest of those there are, or where only a
+ * quantity is named with the first series of it.
+ */
+export function noSeriesNamed(name: string, known: readonly string[]): Fault {
+  const wanted = name.trim().toLowerCase();
+  const near = known.find((each) => each.toLowerCase().startsWith(`${wanted}@`)) ?? nearest(name, known);
+  return {
+    got: name,
+    problem: 'no such series',
+    expected: 'quantity@place, such as nitrate@sump',
+    ...(near !== undefined && { nearest: near }),
+  };
+}
+
 /** The scale of a series that is named in a measure, or what is wrong with the name. */
 export function scaleOfWord(name: string | undefined, model: Model): Scale | Fault {
   const units = seriesUnits(model);
   const unit = name === undefined ? undefined : units.get(name);
   if (name !== undefined && unit !== undefined) return scaleOfSeries(name, unit);
-  return noSuchSeries(name ?? 'nothing', [...units.keys()]);
+  return noSeriesNamed(name ?? 'nothing', [...units.keys()]);
 }
 
 /** What a measure is held against: a value, or a number of the tables as a run has it. */
