@@ -4,8 +4,6 @@ import { errorNorm } from './step-control.js';
 
 /** Largest weighted error, of the lower order, at which a stretch is passed: a tenth of what a step may have. */
 const MOST_ERROR = 0.1;
-/** Share of the tolerance below which a state may move as it likes. */
-const NEGLIGIBLE = 1e-4;
 type Weights = readonly [number, number, number];
 /** What the three slopes, of 0, 1/2 and 3/4 of the stretch, weigh in the answer less the midpoint rule. */
 const DIFFERENCE: Weights = [2 / 9, 1 / 3 - 1, 4 / 9];
@@ -48,20 +46,16 @@ export class ShortStretch {
   /** Moves y and x from one time to another. False, with both as they were, where the error is not far below the tolerance. */
   pass(from: number, to: number, y: Float64Array, x: Float64Array, outputs?: OutputPlan): boolean {
     const { slope, first, point, gain, tolerance, work } = this;
-    const { relative, absolute } = tolerance;
     const h = to - from;
     this.slopeAt(from, y, 0);
     first.set(slope);
     for (let i = 0; i < y.length; i++) point[i] = y[i] + 0.5 * h * slope[i];
     this.slopeAt(from + 0.5 * h, point, 1);
-    for (let i = 0; i < y.length; i++) {
-      // No state may be carried past where it goes to: half a stretch on, its slope has changed by no more than it was. One that is
-      // would be thrown about, though by less than the tolerance, where a step with a Jacobian brings it to rest.
-      const change = Math.abs(slope[i] - first[i]);
-      if (change > Math.abs(first[i]) && h * change > NEGLIGIBLE * (absolute[i] + relative * Math.abs(y[i])))
-        return false;
-      point[i] = y[i] + 0.75 * h * slope[i];
-    }
+    // What changes its slopes by more than they were, half a stretch on, would be carried past where it goes to and thrown about, though
+    // by less than the tolerance; a step with a Jacobian brings it to rest.
+    for (let i = 0; i < y.length; i++) point[i] = slope[i] - first[i];
+    if (errorNorm(point, y, y, tolerance) > errorNorm(first, y, y, tolerance)) return false;
+    for (let i = 0; i < y.length; i++) point[i] = y[i] + 0.75 * h * slope[i];
     this.slopeAt(from + 0.75 * h, point, 2);
     this.sum(DIFFERENCE, h);
     // A sum that is not a number is not below the bar either.

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { type Difference, InputError, type Moment, why } from '@leat/core';
+import { type Difference, groupParts, InputError, type Moment, why } from '@leat/core';
 import { differenceTold, seriesPhrase, type ToldMoment } from '@leat/view/text';
 import { compared, display, shown, trouble, words } from '../state/state.js';
 import { Table } from './table.js';
@@ -47,7 +47,13 @@ interface Found {
 function Told({ difference, moments, oneRun }: Found): JSX.Element {
   const how = display.value;
   const { why: phrases } = how.words;
-  const { answer, unit, rows, total } = differenceTold(difference, toldMoments(moments), { oneRun }, how);
+  const { answer, unit, rows, total } = differenceTold(
+    difference,
+    groupParts(difference.parts),
+    toldMoments(moments),
+    { oneRun },
+    how,
+  );
   return (
     <div aria-live="polite">
       <p class="answer">{answer}</p>

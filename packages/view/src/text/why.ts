@@ -1,4 +1,4 @@
-import { groupParts, type Difference, type DifferencePart } from '@leat/core';
+import type { Difference, DifferencePart } from '@leat/core';
 import { type Display, plainDisplay } from '../display/display.js';
 import { flowPhrase, listed, seriesPhrase } from './names.js';
 import { decadeOf, percent } from './numbers.js';
@@ -179,21 +179,21 @@ export interface DifferenceTold {
 }
 
 /**
- * A difference of a quantity, the answer first, and through what: opposite terms of one cause netted and parts of one thing
- * as one, unless every process is asked for by itself. The rows sum exactly to the total, as it is shown.
- * @param how `oneRun`: two days of one run; `detail`: every process by itself; `after`: it stands after another answer
+ * A difference of a quantity, the answer first, and through what. The rows sum exactly to the total, as it is shown.
+ * @param groups its parts as they are told: `groupParts` of them nets opposite terms of one cause and takes parts of one thing as one
+ * @param how `oneRun`: two days of one run; `after`: it stands after another answer
  */
 export function differenceTold(
   difference: Difference,
+  groups: readonly DifferencePart[],
   moments: readonly [ToldMoment, ToldMoment],
-  how: { readonly oneRun: boolean; readonly detail?: boolean; readonly after?: boolean },
+  how: { readonly oneRun: boolean; readonly after?: boolean },
   display: Display = plainDisplay,
 ): DifferenceTold {
   const { quantity, parts, from, to } = difference;
   const { why } = display.words;
   const told = shownDifference(quantity, difference.unit, { from, to }, display);
   const total = told.change(difference.difference);
-  const groups = how.detail === true ? parts : groupParts(parts);
   const terms = groups.map((part) => ({
     name: didPhrase(part, how.oneRun, display),
     value: told.change(part.value),

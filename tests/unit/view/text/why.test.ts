@@ -21,6 +21,7 @@ const difference: Difference = {
   ],
   residual: 0,
 };
+const grouped = groupParts(difference.parts);
 const moments = [
   { startDate: '2025-10-01', day: 10 },
   { startDate: '2025-10-01', day: 30 },
@@ -28,7 +29,7 @@ const moments = [
 
 describe('differenceTold', () => {
   it('answers first, nets what goes to and fro, and its rows sum to the total as they are shown', () => {
-    const told = differenceTold(difference, moments, { oneRun: true });
+    const told = differenceTold(difference, grouped, moments, { oneRun: true });
     expect(told.answer).toBe(
       'nitrate in sump is 2.5 mg N/L higher on day 30 (31 Oct), at 22.5, than on day 10 (11 Oct), at 20 mg N/L: ' +
         '+6.00 by nitrite oxidation by a full film, -3.00 by flow between here and tank, ' +
@@ -45,7 +46,7 @@ describe('differenceTold', () => {
   });
 
   it('says more or less between two runs, and each process by itself on request', () => {
-    const told = differenceTold(difference, moments, { oneRun: false, detail: true });
+    const told = differenceTold(difference, difference.parts, moments, { oneRun: false });
     expect(told.answer).toContain('nitrate in sump is 2.5 mg N/L higher in B (22.5) than in A (20 mg N/L)');
     expect(told.rows[0].name).toBe('more nitrite oxidation by a full film');
     expect(told.rows.map(({ name }) => name)).toContain('carried in from tank');
@@ -57,7 +58,7 @@ describe('differenceTold', () => {
     const parts = processes.map(({ title }) => ({ name: title, value: 1 }));
     const named = [...parts, ...groupParts(parts)].map(({ name }) => name);
     expect(named.filter((name) => !(name in causes))).toEqual([]);
-    const told = differenceTold(difference, moments, { oneRun: true }, spanish);
+    const told = differenceTold(difference, grouped, moments, { oneRun: true }, spanish);
     expect(told.answer).toContain('+6,00 por oxidación de nitrito por una biopelícula completa');
     expect(told.rows[1].name).toBe('corriente entre aquí y tank');
   });

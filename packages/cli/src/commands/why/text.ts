@@ -1,4 +1,4 @@
-import type { Difference } from '@leat/core';
+import { groupParts, type Difference } from '@leat/core';
 import {
   differencePhrase,
   differenceTold,
@@ -58,7 +58,8 @@ export function differenceText(
   { oneRun, detail, head }: DifferenceWords,
   { display, style }: Look,
 ): string {
-  const told = differenceTold(difference, moments, { oneRun, detail, after: !head }, display);
+  const groups = detail ? difference.parts : groupParts(difference.parts);
+  const told = differenceTold(difference, groups, moments, { oneRun, after: !head }, display);
   const { why } = display.words;
   const table = columns(
     [
