@@ -126,9 +126,10 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
   const problem = openFitProblem(request);
   const slopes = yield* slopesAtMiddle(problem);
   // A fit to the past stands for one of the further places, where there is one.
-  const warm = furtherStarts > 0 && pastDays(problem, request).length > 0 ? 1 : 0;
+  const days = pastDays(problem, request);
+  const warm = furtherStarts > 0 && days.length > 0 ? 1 : 0;
   const [past, first] = yield* sideBySide(
-    pastFits(request, problem, slopes, pastDays(problem, request)),
+    pastFits(request, problem, slopes, days),
     firstSearches(problem, slopes, furtherStarts - warm, seed),
   );
   const last = warm === 0 ? undefined : past.at(-1);

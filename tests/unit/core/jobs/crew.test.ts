@@ -1,30 +1,13 @@
 import { Worker } from 'node:worker_threads';
 import { openCrew, type Crew } from '@leat/core/workers';
 import { describe, expect, it } from 'vitest';
-
-/** A worker that counts its inputs and gives ten times each, small ones late; fails at 13, dies at 66, never answers 99. */
-const program = new URL(
-  `data:text/javascript,${encodeURIComponent(`
-    import { parentPort } from 'node:worker_threads';
-    parentPort.on('message', ({ leat, index, input }) => {
-      if (leat !== 'do' || input === 99) return;
-      if (input === 66) process.exit(7);
-      if (input === 13) {
-        const faults = [{ key: 'vessels.tank', problem: 'thirteen' }];
-        parentPort.postMessage({ leat: 'failed', index, error: { name: 'InputError', message: '', stack: '', faults } });
-        return;
-      }
-      parentPort.postMessage('a word of somebody else');
-      setTimeout(() => parentPort.postMessage({ leat: 'done', index, output: 10 * input }), 30 - input);
-    });
-  `)}`,
-);
+import { tenfoldWorker } from '../../../support/tenfold-worker.js';
 
 async function withCrew<T>(
   work: (crew: Crew<number, number>) => Promise<T>,
   signal?: AbortSignal,
 ): Promise<T> {
-  const crew = openCrew<number, number>(() => new Worker(program), undefined, { workers: 2, signal });
+  const crew = openCrew<number, number>(() => new Worker(tenfoldWorker), undefined, { workers: 2, signal });
   try {
     return await work(crew);
   } finally {
@@ -62,6 +45,8 @@ describe('a crew of workers that stay', () => {
       stop.abort(new Error('enough'));
       await expect(under).rejects.toThrow('enough');
     }, stop.signal);
-    expect(() => openCrew(() => new Worker(program), undefined, { signal: stop.signal })).toThrow('enough');
+    expect(() => openCrew(() => new Worker(tenfoldWorker), undefined, { signal: stop.signal })).toThrow(
+      'enough',
+    );
   });
 });

@@ -3,33 +3,9 @@ import { InputError } from '@leat/core';
 import { eachJob, runJobs, serveJobs, type JobsOptions, type PageWorker } from '@leat/core/workers';
 import { describe, expect, it, vi } from 'vitest';
 import { threads } from '../../../../packages/cli/src/workers/pool.js';
+import { tenfoldWorker } from '../../../support/tenfold-worker.js';
 
-/**
- * A worker that gives ten times its input, after a while for small ones; fails at 13, dies at 66, of a full heap at 77, never
- * answers 99, spins for ever at 98, and at 55 the first time that any worker is given it.
- */
-const program = new URL(
-  `data:text/javascript,${encodeURIComponent(`
-    import { parentPort } from 'node:worker_threads';
-    let given;
-    parentPort.on('message', ({ leat, shared, index, input }) => {
-      if (leat === 'open') given = shared === undefined ? undefined : new Int32Array(shared);
-      if (leat !== 'do') return;
-      if (input === 66) process.exit(7);
-      if (input === 77) for (const held = []; ; ) held.push(new Array(1e5).fill(held.length));
-      if (input === 99) return;
-      if (input === 98 || (input === 55 && Atomics.add(given, 0, 1) === 0)) for (;;);
-      if (input === 13) {
-        const faults = [{ key: 'vessels.tank', problem: 'thirteen' }];
-        parentPort.postMessage({ leat: 'failed', index, error: { name: 'InputError', message: '', stack: '', faults } });
-        return;
-      }
-      parentPort.postMessage('a word of somebody else');
-      setTimeout(() => parentPort.postMessage({ leat: 'done', index, output: 10 * input }), 30 - input);
-    });
-  `)}`,
-);
-const start = (): Worker => new Worker(program);
+const start = (): Worker => new Worker(tenfoldWorker);
 
 const outputs = (
   inputs: readonly number[],
@@ -68,7 +44,7 @@ describe('the pool of workers', () => {
   });
 
   it('reports a worker whose heap is full, with what it did', async () => {
-    const small = threads({ heapMegabytes: 40 }, program);
+    const small = threads({ heapMegabytes: 40 }, tenfoldWorker);
     const dying = eachJob(small, undefined, [1, 77], () => undefined, { workers: 1 });
     await expect(dying).rejects.toMatchObject({
       name: 'WorkerDiedError',

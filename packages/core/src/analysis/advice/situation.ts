@@ -60,25 +60,30 @@ export function situationsOf(run: Run, verdict: RunVerdict, from?: number): read
   const began = beginningOf(verdict);
   const day = Math.max(start, from ?? (Number.isFinite(began) ? began : start));
   const days = from === undefined ? [day, doneBefore(run, day) ?? start, start] : [day];
-  return [...new Set(days)].map((each) => situationOn(run, verdict, each));
+  const whole = wholeRun(run, verdict);
+  return [...new Set(days)].map((each) => ({ ...whole, from: each, fish: fishOn(run, each) }));
 }
 
-/** Where a system stands by its run as it is on a day, d. */
-function situationOn(run: Run, verdict: RunVerdict, day: number): Situation {
-  const { samples, model } = run;
-  const { scenario, layout } = model;
+/** Fish of each cohort on a day, d. */
+function fishOn({ samples, model }: Run, day: number): Situation['fish'] {
   const at = samples.filter(({ time }) => time <= day).at(-1) ?? samples[0];
+  const { scenario, layout } = model;
+  return scenario.fish.map(({ name }, i) => ({ cohort: name, number: at.y[layout.fish[i].number] }));
+}
+
+/** What is wrong in a run, whatever the day. */
+function wholeRun(run: Run, verdict: RunVerdict): Omit<Situation, 'from' | 'fish'> {
+  const { scenario } = run.model;
   const hurting = new Set(['domain', 'lethal', 'harmful', 'uncomfortable']);
   const passed = limitsOf(run).filter((limit) => limit.passed && hurting.has(limit.harm));
   return {
-    ...{ from: day, days: scenario.days, startDate: scenario.startDate },
+    ...{ days: scenario.days, startDate: scenario.startDate },
     passed: [...new Set(passed.map(({ quantity, direction }) => `${quantity} ${direction}`))],
     causes: [...new Set((verdict.fish?.deaths ?? []).map(({ cause }) => cause))],
     short: verdict.water.state !== 'enough',
     salt: verdict.crops?.salt !== undefined,
     behind: verdict.filter !== undefined && verdict.filter.state !== 'keeps-up',
     ...(verdict.filter?.held !== undefined && { held: verdict.filter.held }),
-    fish: scenario.fish.map(({ name }, i) => ({ cohort: name, number: at.y[layout.fish[i].number] })),
     thirst: seriesOf(run, 'evapotranspiration@system').values.reduce((most, each) => Math.max(most, each), 0),
   };
 }
