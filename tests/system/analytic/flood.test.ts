@@ -4,7 +4,7 @@ import { oxygenSaturation } from '../../../packages/core/src/chemistry/gases.js'
 import { createParameters } from '../../../packages/core/src/library/parameters.js';
 import { budgetsOf, worstResidual } from '../../../packages/core/src/result/budget.js';
 import type { Run } from '../../../packages/core/src/run/run.js';
-import type { Action, Scenario } from '../../../packages/core/src/scenario/scenario.js';
+import type { Action, Scenario, Vessel } from '../../../packages/core/src/scenario/scenario.js';
 import { concentration, courseOf, doneRun, extentOf, lastOf } from '../../support/run-of.js';
 import {
   gravity,
@@ -72,6 +72,42 @@ describe('a bed that floods and drains, in the mean', () => {
     const course = courseOf(stopped, 'oxygen', 'bed');
     expect(course[5]).toBeGreaterThan(course[4] + 0.1);
     expect(course[10]).toBeCloseTo(course[5], 6);
+  });
+});
+
+/** A bed of a m3 whose siphon passes 30 m3/d down to 0.4 m3, and 10 m3/d come of much water with 2 g/m3 of oxygen; or its mean. */
+function siphonBed(drain: Pick<Vessel, 'drain' | 'flooded'>): Run {
+  const bed = vessel('bed', 1, drain);
+  const sump = vessel('sump', 300);
+  const water = stillWater(2, 6.8, { oxygen: 2 });
+  return doneRun(
+    scenarioOf([bed, sump], {
+      start: [bed, sump].map((each) => startOf(each, { water })),
+      flows: [pumped('sump', 'bed', 10), gravity('bed', 'sump')],
+      pumps: [mainPump],
+      days: 4,
+    }),
+    { tolerance: 1e-8 },
+  );
+}
+
+describe('a bed that a siphon drains', () => {
+  const siphon = siphonBed({ drain: { rate: 30, to: 0.4, by: 'siphon' } });
+
+  it('draws in the air of 44 fillings of 0.6 m3 in 4 d, and the water takes what it wants', () => {
+    // Full at the start: drained in 0.03 d, filled in 0.06 d, 11.1 times a day.
+    const whole = (44.4 * 0.6 * contact) / (1 + parameters.value('gas.oxygen-solubility'));
+    const brought = moved(siphon, 'flood-oxygen@bed');
+    expect(brought).toBeLessThan(whole * (saturation - 2));
+    // Water that has been refreshed wants less.
+    expect(brought).toBeGreaterThan(0.45 * whole * (saturation - 2));
+    expect(worstResidual(budgetsOf(siphon)).share).toBeLessThan(1e-9);
+  });
+
+  it('is what `flood` says in the mean: drained water is in (rate - in) / rate', () => {
+    const mean = siphonBed({ flooded: (10 * (30 - 10)) / 30 });
+    const ratio = moved(siphon, 'flood-oxygen@bed') / moved(mean, 'flood-oxygen@bed');
+    expect(Math.abs(ratio - 1)).toBeLessThan(0.1);
   });
 });
 

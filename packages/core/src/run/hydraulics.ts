@@ -1,4 +1,5 @@
 import type { Model } from '../model/model.js';
+import type { Drain } from '../scenario/scenario.js';
 import { layWater, type WaterNetwork } from './water-network.js';
 
 /** Smallest share of a vessel's volume that counts as a difference of level. */
@@ -38,6 +39,8 @@ export interface WaterState {
   readonly tripped: boolean[];
   /** Whether each vessel has run dry. */
   readonly parched: boolean[];
+  /** Whether the siphon of each vessel runs. */
+  readonly siphoning: boolean[];
   /** What each top-up source gave on this day and in this week, m3. */
   readonly spent: number[];
   readonly spentInWeek: number[];
@@ -81,6 +84,7 @@ export function startWater({ scenario, streams }: Model): WaterState {
     spillSlope: 0,
     tripped: scenario.pumps.map(() => false),
     parched: scenario.vessels.map(() => false),
+    siphoning: scenario.vessels.map(() => false),
     spent: sources.map(() => 0),
     spentInWeek: sources.map(() => 0),
     caps: [],
@@ -235,7 +239,7 @@ export class Hydraulics {
     let net = gain;
     let given = 0;
     if (drain !== undefined) {
-      given = this.atOrBelow(index, drain.to) ? Math.min(drain.rate, Math.max(0, net)) : drain.rate;
+      given = this.drained(index, drain, net);
       net -= given;
     }
     if (net > 0 && this.atOrAbove(index, full)) {
@@ -248,6 +252,16 @@ export class Hydraulics {
       this.inflow[to] += flow[stream];
     }
     for (const stream of overflows) flow[stream] = given;
+  }
+
+  /** What the lower outlet of a vessel passes where it gains so much, m3 d-1; a siphon is started or broken here. */
+  private drained(index: number, { rate, to, by }: Drain, gain: number): number {
+    const { siphoning } = this.water;
+    const isDown = this.atOrBelow(index, to);
+    if (by !== 'siphon') return isDown ? Math.min(rate, Math.max(0, gain)) : rate;
+    if (isDown) siphoning[index] = false;
+    else if (gain > 0 && this.atOrAbove(index, this.network.vessels[index].full)) siphoning[index] = true;
+    return siphoning[index] ? rate : 0;
   }
 
   /** What a float at its level lets in from the sources in turn, where the reservoir else gains so much, m3 d-1. */

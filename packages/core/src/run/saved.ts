@@ -141,6 +141,7 @@ export function endStateOf({ model, state }: Pick<ResumableRun, 'model' | 'state
     operation: changesOf(scenario, state.operation, own),
     tripped: namesOf(scenario.pumps, (i) => water.tripped[i]),
     parched: namesOf(vessels, (i) => water.parched[i]),
+    ...(water.siphoning.includes(true) && { siphoning: namesOf(vessels, (i) => water.siphoning[i]) }),
     spent: (scenario.dosers ?? []).filter((_, i) => state.spent[i]).map(doserKey),
     sources: sourcesOf(scenario, state, own),
     rules: scenario.rules.map((rule, i) => {
@@ -208,7 +209,10 @@ function putOperation({ scenario }: Model, saved: SavedState, { operation }: Sta
 
 function putWater({ scenario }: Model, saved: SavedState, { water, operation }: Started): void {
   scenario.pumps.forEach(({ name }, i) => (water.tripped[i] = saved.tripped.includes(name)));
-  scenario.vessels.forEach(({ name }, i) => (water.parched[i] = saved.parched.includes(name)));
+  scenario.vessels.forEach(({ name }, i) => {
+    water.parched[i] = saved.parched.includes(name);
+    water.siphoning[i] = saved.siphoning?.includes(name) ?? false;
+  });
   const left = [...saved.sources];
   (scenario.topUp?.sources ?? []).forEach((source, i) => {
     const found = left.findIndex(({ name }) => name === sourceName(source));

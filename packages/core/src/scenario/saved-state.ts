@@ -90,6 +90,8 @@ export interface SavedState {
   /** Pumps that have sucked air and stand still, and vessels that have run dry. */
   readonly tripped: readonly string[];
   readonly parched: readonly string[];
+  /** Beds whose siphon runs; absent: none. */
+  readonly siphoning?: readonly string[];
   /** Dosers that gave their most and did not hold, each as `HOLD@VESSEL SIGN`. */
   readonly spent: readonly string[];
   /** In the order of the float valve. */

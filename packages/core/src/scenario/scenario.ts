@@ -53,13 +53,20 @@ export interface Vessel {
   readonly leak: number;
   /** Steady discharge for water exchange, m3 d-1. */
   readonly exchange: number;
-  /**
-   * A second, lower outlet (flood and drain): `rate` is its capacity, m3 d-1; it drains down `to` a volume, m3. Water that comes
-   * back meets the air that was drawn in.
-   */
-  readonly drain?: { readonly rate: number; readonly to: number };
+  /** A second, lower outlet (flood and drain); absent: none. */
+  readonly drain?: Drain;
   /** Water that draining lets out and air takes the place of, mean over the day, m3 d-1; absent: none. */
   readonly flooded?: number;
+}
+
+/**
+ * A lower outlet of `rate`, m3 d-1, that drains a vessel down `to` a volume, m3; water that comes back meets the air that was drawn
+ * in. An `outlet` (the default) is always open; a `siphon` starts when water runs over the standpipe, and stops at `to`.
+ */
+export interface Drain {
+  readonly rate: number;
+  readonly to: number;
+  readonly by?: 'outlet' | 'siphon';
 }
 
 /** Repeating on/off clock: on for `on` days, off for `off` days, first switched on at `offset`, d since the start. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { TimedAction, Scenario } from '../../../../packages/core/src/scenario/scenario.js';
 import type { Run } from '../../../../packages/core/src/run/run.js';
+import { endStateOf } from '../../../../packages/core/src/run/saved.js';
 import { doneRun, lastOf } from '../../../support/run-of.js';
 import { constant, float, gravity, pumped, scenarioOf, vessel } from '../../../support/scenario-builder.js';
 
@@ -182,6 +183,54 @@ describe('a vessel below its standpipe', () => {
     expect(run.events.filter(({ kind, place }) => kind === 'pump-trip' && place === 'lift')).toHaveLength(1);
     expect(levels(run, 0).at(-1)).toBeCloseTo(run.model.parameters.value('vessel.dry'), 12);
     expect(levels(run, 1).at(-1)).toBeCloseTo(2, 12);
+  });
+});
+
+/** A bed of a m3 whose siphon passes 30 m3/d down to 0.4 m3, over a sump; 10 m3/d are pumped while the pump runs. */
+function siphonBed(other: Partial<Parameters<typeof scenarioOf>[1]> = {}, rate = 30) {
+  const bed = vessel('bed', 1, { drain: { rate, to: 0.4, by: 'siphon' } });
+  return scenarioOf([bed, vessel('sump', 3)], {
+    pumps: [pump],
+    flows: [pumped('sump', 'bed', 10), gravity('bed', 'sump')],
+    days: 1,
+    every: 0.01,
+    ...other,
+  });
+}
+
+describe('a siphon', () => {
+  it('starts by itself when the bed is full, drains it to its level, and lets it fill again', () => {
+    const run = doneRun(siphonBed());
+    // Down by 30 - 10 m3/d in 0.03 d, up by 10 in 0.06 d.
+    const wanted = (time: number): number => {
+      const since = time % 0.09;
+      return since < 0.03 ? 1 - 20 * since : 0.4 + 10 * (since - 0.03);
+    };
+    expect(run.samples).toHaveLength(101);
+    run.samples.forEach(({ time, volume }) => {
+      expect(volume[0]).toBeCloseTo(wanted(time), 9);
+    });
+    expect(Math.abs(residual(run))).toBeLessThan(1e-12);
+  });
+
+  it('drains to its level where the pump stops meanwhile, and stands where it stops before', () => {
+    const stops = (at: number) => levels(doneRun(siphonBed({ actions: [power(at, false)] })), 0);
+    expect(stops(0.02).at(-1)).toBeCloseTo(0.4, 12);
+    expect(stops(0.06).at(-1)).toBeCloseTo(0.7, 9);
+  });
+
+  it.each([0.02, 0.05])('goes on from a saved state of day %s as it would have gone on', (day) => {
+    const whole = siphonBed({ days: 0.2 });
+    const saved = endStateOf(doneRun(siphonBed({ days: day })));
+    expect(saved.siphoning ?? []).toEqual(day === 0.02 ? ['bed'] : []);
+    const rest = doneRun({ ...whole, saved });
+    expect(lastOf(rest).volume[0]).toBeCloseTo(lastOf(doneRun(whole)).volume[0], 9);
+  });
+
+  it('never ends where it passes less than comes in: the bed stays full, and the rest runs over', () => {
+    const run = doneRun(siphonBed({}, 8));
+    expect(new Set(levels(run, 0))).toEqual(new Set([1]));
+    expect(Math.abs(residual(run))).toBeLessThan(1e-12);
   });
 });
 

@@ -10,14 +10,15 @@ function range({ low, high, unit }: AuditItem): string {
 }
 
 function row(item: AuditItem): readonly string[] {
-  const source = item.source === undefined ? '' : `${item.source} ${item.page ?? ''} [${item.mark ?? ''}]`;
+  const { source = '', page, mark } = item;
+  const cited = mark === undefined ? source : `${source} ${page ?? ''} [${mark}]`;
   return [
     item.name,
     item.place,
     `${shown(item.value)} ${item.unit}`,
     range(item),
     item.verdict === 'none' ? '' : item.verdict,
-    source,
+    cited,
   ];
 }
 

@@ -199,6 +199,24 @@ function water(model: Model): AuditItem {
   return item(model, bare, { low: bound('low'), high: bound('high') }, 'limit.water-loss-low.value');
 }
 
+/** What each siphon passes, over what comes into its bed while every pump runs: one that passes less never ends. */
+function siphons({ scenario }: Model): AuditItem[] {
+  const pumps = scenario.pumps.map(({ name, inlet, restart }) => ({ name, inlet, restart }));
+  const running = designFlows({ ...scenario, pumps });
+  return scenario.vessels.flatMap(({ name, drain }) => {
+    const inflow = running.get(name) ?? 0;
+    if (drain?.by !== 'siphon' || inflow === 0) return [];
+    const value = drain.rate / inflow;
+    return [
+      {
+        ...{ name: 'siphon', place: name, value, unit: '1', low: 1, verdict: verdictOf(value, { low: 1 }) },
+        source: 'balance of its water',
+        note: 'what it passes over the water led in while all pumps run; under 1 the bed never drains',
+      },
+    ];
+  });
+}
+
 /**
  * Looks a design over without running it: what it turns over, feeds, makes, filters, stocks and loses,
  * each beside its published range. Numbers are of the start of the run. A design aid, not an approval.
@@ -206,6 +224,7 @@ function water(model: Model): AuditItem {
 export function auditOf(model: Model): readonly AuditItem[] {
   return [
     ...turnover(model),
+    ...siphons(model),
     ...feedPerArea(model),
     ...tan(model),
     ...surface(model),

@@ -22,9 +22,18 @@ const whole = (turns: number): boolean => Math.abs(turns - Math.round(turns)) < 
 
 /**
  * The fewest whole days after which every pump timer, ration of the day and ration of the week begins anew.
- * @throws InputError where timers need more than four weeks
+ * @throws InputError where timers need more than four weeks, and where a bed drains by a siphon, which keeps no time
  */
 function cyclePeriod(scenario: Scenario): number {
+  const siphons = scenario.vessels.filter(({ drain }) => drain?.by === 'siphon');
+  if (siphons.length > 0)
+    throw new InputError([
+      {
+        problem: 'a siphon starts when its bed is full and not by the clock, so no day repeats itself',
+        got: siphons.map(({ name }) => name).join(', '),
+        expected: '`flood` in place of `drain`: what it drains each time, and how often, in the mean',
+      },
+    ]);
   const timers = scenario.pumps.flatMap(({ timer }) => (timer === undefined ? [] : [timer]));
   const weekly = (scenario.topUp?.sources ?? []).some(
     (source) => source.kind === 'mains' && Number.isFinite(source.weeklyCap ?? Infinity),

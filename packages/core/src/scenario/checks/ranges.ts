@@ -331,6 +331,7 @@ export const words = {
     'sump',
     'vessel',
   ],
+  drainedBy: ['outlet', 'siphon'],
   afterHarvest: ['replant', 'empty'],
   plantingStart: ['staggered', 'new', 'empty'],
   deadFish: ['left'],

@@ -114,6 +114,7 @@ export function checkSaved(
   const whole = [
     ...objects.map((at) => report.holds(within(saved, at), [...path, ...at])),
     ...lists.map((at) => report.isList(within(saved, at), [...path, ...at])),
+    saved.siphoning === undefined || report.isList(saved.siphoning, [...path, 'siphoning']),
   ];
   if (!whole.every(Boolean)) return;
   const { volumes, ages, operation, states, time } = saved;

@@ -41,7 +41,9 @@ export function checkVessels(
       report.numbers(vessel, floodedRanges, path, { optional: ['flooded'] }),
       checkDailyValue(report, temperature, [...path, 'temperature'], water),
       drain === undefined ||
-        (report.holds(drain, [...path, 'drain']) && report.numbers(drain, drainRanges, [...path, 'drain'])),
+        (report.holds(drain, [...path, 'drain']) &&
+          (drain.by === undefined || report.oneOf(drain.by, words.drainedBy, [...path, 'drain', 'by'])) &&
+          report.numbers(drain, drainRanges, [...path, 'drain'])),
       lime === undefined ||
         (report.holds(lime, [...path, 'lime']) &&
           report.known(lime.kind, names.lime, [...path, 'lime', 'kind'], 'lime') &&

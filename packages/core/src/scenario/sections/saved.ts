@@ -78,6 +78,7 @@ const savedSchema = z.object({
   operation,
   tripped: names,
   parched: names,
+  siphoning: names.exactOptional(),
   spent: names,
   sources: z.array(source),
   rules: z.array(rule),

@@ -10,7 +10,7 @@ import type { Path } from '../file/tree.js';
 import { bounded, choice, positive, type Reads, section, word } from '../file/values.js';
 import { checkDrain, checkFlood } from '../checks/levels.js';
 import { drainRanges, floodRanges, limeRanges, most, vesselRanges, words } from '../checks/ranges.js';
-import type { DailyValue, Vessel, VesselKind } from '../scenario.js';
+import type { DailyValue, Drain, Vessel, VesselKind } from '../scenario.js';
 import type { RunFrame } from './run.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
 
@@ -21,6 +21,10 @@ const drain = section(
       drainRanges.to,
       'volume it drains down to; range: more than 0, less than the volume of the vessel',
     ),
+    by: choice(
+      'an outlet is always open; a siphon starts by itself when the bed is full, and stops when it has drained; default: outlet',
+      words.drainedBy,
+    ).optional(),
   },
   'a second, lower outlet of a bed that floods and drains; default: none',
 );
@@ -257,6 +261,10 @@ function readAeration(
   return { aeration: rate, airShare: -expm1(-perMetre * depth) };
 }
 
+function drainOf({ rate, to, by }: NonNullable<Given['drain']>): Drain {
+  return { rate, to, ...(by !== undefined && { by }) };
+}
+
 function readVessel(reader: ScenarioReader, path: Path, name: string, frame: RunFrame): Vessel | undefined {
   const given = parseVessel(reader, path);
   if (given === undefined) return undefined;
@@ -290,7 +298,7 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
     temperature,
     leak: usual('leak', 'volume-flow'),
     exchange: usual('exchange', 'volume-flow'),
-    ...(drain === undefined ? {} : { drain }),
+    ...(drain === undefined ? {} : { drain: drainOf(drain) }),
     ...(flooding === undefined ? {} : { flooded: flooding.drained * flooding.cycles }),
     ...(lime === undefined ? {} : { lime }),
   };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { auditOf, type AuditItem } from '../../../../../packages/core/src/analysis/design/audit.js';
+import { compileChecked } from '../../../../../packages/core/src/model/compile.js';
 import { smallRun } from '../../result/small-run.js';
 
 const { model } = smallRun();
@@ -17,6 +18,23 @@ describe('auditOf', () => {
       mark: 'M',
     });
     expect(find('turnover', 'sump')).toMatchObject({ value: 24, verdict: 'none' });
+  });
+
+  it('holds what a siphon passes against what comes in while the pump runs, whatever its clock', () => {
+    const { scenario, parameters } = model;
+    const [tank, ...others] = scenario.vessels;
+    const rate = 30;
+    const siphoned = {
+      ...scenario,
+      vessels: [{ ...tank, drain: { rate, to: 0.2, by: 'siphon' as const } }, ...others],
+      pumps: scenario.pumps.map((pump) => ({ ...pump, timer: { on: 0.25, off: 0.75, offset: 0 } })),
+    };
+    const audit = auditOf(compileChecked(siphoned, parameters));
+    // 24 m3/d are led in, by the turnover of 12 a day of 2 m3 above.
+    expect(audit.find((item) => item.name === 'siphon')).toMatchObject({
+      ...{ place: 'tank', value: 30 / 24, low: 1, verdict: 'inside' },
+    });
+    expect(find('siphon', 'tank')).toBeUndefined();
   });
 
   it('holds feed against planted area', () => {

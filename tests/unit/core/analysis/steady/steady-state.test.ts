@@ -142,6 +142,15 @@ describe('a steady state', () => {
     );
   });
 
+  it('refuses beds that drain by a siphon, which keeps no time, and names what stands for it', () => {
+    const bed = vessel('bed', 1, { drain: { rate: 30, to: 0.4, by: 'siphon' } });
+    const siphoned = scenarioOf([bed, vessel('sump', 3)], {
+      pumps: [mainPump],
+      flows: [pumped('sump', 'bed', 10), gravity('bed', 'sump')],
+    });
+    expect(() => steady(siphoned)).toThrow(/no day repeats itself.*bed.*`flood`/);
+  });
+
   it('refuses water that never settles, with how fast it falls', () => {
     const rationed = { level: 1.1, rate: 1, sources: [{ kind: 'mains', water: 'mains', dailyCap: 0.001 }] };
     const leaky = throughFlow({ topUp: rationed as Scenario['topUp'] & object, days: 1 });

@@ -14,6 +14,15 @@ describe('a bed that floods and drains, averaged, as written', () => {
     expect(bedOf(smallSystem)).not.toHaveProperty('flooded');
   });
 
+  it('drains by an outlet that is always open, or by a siphon', () => {
+    const drain = { rate: expect.closeTo(28.8, 9) as number, to: 0.1 };
+    expect(bedOf(withBed('drain: { rate: 20 L/min, to: 100 L }'))?.drain).toEqual(drain);
+    expect(bedOf(withBed('drain: { rate: 20 L/min, to: 100 L, by: siphon }'))?.drain).toEqual({
+      ...drain,
+      by: 'siphon',
+    });
+  });
+
   it.each([
     ['flood: { drained: 9000 L, cycles: 2 1/h }', 'more than the vessel holds'],
     ['flood: { drained: 0 L, cycles: 2 1/h }', 'flood.drained'],
@@ -22,6 +31,7 @@ describe('a bed that floods and drains, averaged, as written', () => {
       'flood: { drained: 100 L, cycles: 2 1/h }, drain: { rate: 20 L/min, to: 100 L }',
       'a bed drains by `drain` or, averaged, by `flood`',
     ],
+    ['drain: { rate: 20 L/min, to: 100 L, by: syphon }', 'did you mean siphon?'],
   ])('%s is refused', (keys, message) => {
     expect(messagesOf(withBed(keys)).join()).toContain(message);
   });
