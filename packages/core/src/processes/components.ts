@@ -88,6 +88,7 @@ export const accounts = [
   'graded fish',
   'dead fish',
   'seedlings',
+  'transplants',
   'harvested crop',
   'dosing',
   'treatment',

@@ -104,7 +104,8 @@ export function contentPosted(
 }
 
 /** Whether a posting crosses the edge of the system: fish that are graded stay in it. */
-export const leavesOrComes = ({ account }: Posting): boolean => account !== 'graded fish';
+export const leavesOrComes = ({ account }: Posting): boolean =>
+  account !== 'graded fish' && account !== 'transplants';
 
 /** Crossings by what jumped: stocking, harvests, doses, drained solids, changed water. */
 function byPostings(run: Run, quantity: Conserved, boundary: Boundary): Crossing[] {

@@ -18,6 +18,7 @@ const postingNames: Readonly<Record<Account, string>> = {
   'harvested fish': 'fish harvested',
   'dead fish': 'fish lost',
   seedlings: 'planting',
+  transplants: 'setting out',
   'harvested crop': 'harvest of crops',
   dosing: 'dosing',
   treatment: 'killed by treatment',

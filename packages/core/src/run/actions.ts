@@ -1,9 +1,8 @@
-import { sum } from '../base/sum.js';
 import { dosedTo } from '../model/dosed.js';
 import type { ActionOf } from '../scenario/action-kinds.js';
 import type { Action, SourceWater } from '../scenario/scenario.js';
-import { conditionsAt } from './forcing.js';
-import { fatOf } from './stock.js';
+import { clearPlanting, plantAll } from './plants.js';
+import { fatOf, grams } from './stock.js';
 import type { RunParts } from './run-state.js';
 
 /**
@@ -18,14 +17,7 @@ type Effect<One extends Action> = (parts: RunParts, action: One, time: number) =
 const cohortOf = ({ model }: RunParts, name: string): number =>
   model.scenario.fish.findIndex((cohort) => cohort.name === name);
 const vesselOf = ({ model }: RunParts, name: string): number => model.layout.vessels.indexOf(name);
-const batchesOf = ({ model }: RunParts, name: string): readonly number[] =>
-  model.layout.batches.flatMap((batch, index) =>
-    model.scenario.plantings[batch.planting].name === name ? [index] : [],
-  );
 const litres = (volume: number): string => `${Number((volume * 1000).toPrecision(4))} L`;
-/** A mass in words, four digits. */
-const grams = (value: number): string => `${Number(value.toPrecision(4))} g`;
-
 function waterOf({ state }: RunParts, name: string): SourceWater {
   const water = state.operation.waters.get(name);
   if (water === undefined) throw new RangeError(`no water named ${name}`);
@@ -65,47 +57,6 @@ function takeFish(
   parts.ledger.post(account, number, -share * y[number]);
   parts.ledger.post(account, fat, -share * y[fat]);
   return [action.cohort, text, short];
-}
-
-/** Takes a batch off its bed with its fruit. Returns its dry mass, g, or undefined when it was bare. */
-function clearBatch(parts: RunParts, batch: number): number | undefined {
-  const { planted } = parts.state;
-  if (Number.isNaN(planted[batch])) return undefined;
-  const taken = takeCrop(parts, batch, 1) + takeFruit(parts, batch, 1);
-  planted[batch] = Number.NaN;
-  return taken;
-}
-
-/** Takes a share of the plants of a batch with their nitrogen, without fruit. Returns their dry mass, g. */
-function takeCrop({ model, state, ledger }: RunParts, batch: number, share: number): number {
-  const { mass, nitrogen } = model.layout.batches[batch];
-  const taken = share * state.y[mass];
-  ledger.post('harvested crop', mass, -taken);
-  ledger.post('harvested crop', nitrogen, -share * state.y[nitrogen]);
-  return taken;
-}
-
-/** Takes a share of the fruit of a batch. Returns its dry mass, g. */
-function takeFruit({ model, state, ledger }: RunParts, batch: number, share: number): number {
-  const { fruit } = model.layout.batches[batch];
-  if (fruit < 0) return 0;
-  const taken = share * state.y[fruit];
-  ledger.post('harvested crop', fruit, -taken);
-  return taken;
-}
-
-/** Plants a bare batch with seedlings. */
-function plantBatch({ model, state, ledger, crops }: RunParts, batch: number, time: number): void {
-  const { mass, nitrogen, vessel } = model.layout.batches[batch];
-  const stand = crops.stand(batch, 0, conditionsAt(model, vessel, state.day, 0, 0, batch));
-  ledger.post('seedlings', mass, stand.mass);
-  ledger.post('seedlings', nitrogen, stand.nitrogen);
-  state.planted[batch] = time;
-}
-
-function clearPlanting(parts: RunParts, name: string): string {
-  const taken = batchesOf(parts, name).map((batch) => clearBatch(parts, batch) ?? 0);
-  return `${grams(sum(taken))} dry`;
 }
 
 const dose: Effect<ActionOf<'dose'>> = (parts, { vessel, product, mass }, time) => {
@@ -245,8 +196,7 @@ const effects: { readonly [Kind in Action['kind']]: Effect<ActionOf<Kind>> } = {
   grade,
   'harvest-crop': (parts, { planting, replant }, time) => {
     const text = clearPlanting(parts, planting);
-    if (replant) for (const batch of batchesOf(parts, planting)) plantBatch(parts, batch, time);
-    return [planting, replant ? `${text}, replanted` : text];
+    return [planting, replant ? `${text}, replanted${plantAll(parts, planting, time).from}` : text];
   },
   'leave-empty': (parts, { planting }) => [
     planting,
@@ -271,11 +221,9 @@ const effects: { readonly [Kind in Action['kind']]: Effect<ActionOf<Kind>> } = {
     return [action.cohort, `${action.number} fish of ${grams(action.mass)}`];
   },
   plant: (parts, { planting }, time) => {
-    const batches = batchesOf(parts, planting);
-    const bare = batches.filter((batch) => Number.isNaN(parts.state.planted[batch]));
-    for (const batch of bare) plantBatch(parts, batch, time);
-    if (bare.length === batches.length) return [planting, 'planted'];
-    return [planting, `${bare.length} of ${batches.length} batches planted`, 'the others stand already'];
+    const { batches, bare, from } = plantAll(parts, planting, time);
+    if (bare === batches) return [planting, `planted${from}`];
+    return [planting, `${bare} of ${batches} batches planted${from}`, 'the others stand already'];
   },
   'source-water': ({ state }, { water, to }) => {
     state.operation.waters.set(water, to);
@@ -312,37 +260,4 @@ export function perform(parts: RunParts, action: Action, time: number, cause?: s
   const text = cause === undefined ? done : `${done}, ${cause}`;
   if (short === undefined) parts.ledger.say(time, action.kind, place, text);
   else parts.ledger.say(time, action.kind, place, `${text}; ${short}`, true);
-}
-
-/** Picks ripe fruit and cuts what grows again. Returns whether there was any. */
-function pickAndCut(parts: RunParts, time: number): boolean {
-  const { model, crops, ledger } = parts;
-  let any = false;
-  model.layout.batches.forEach(({ name }, index) => {
-    const picked = crops.picked(index, time);
-    const cut = crops.cut(index, time);
-    if (picked > 0) ledger.say(time, 'pick', name, `${grams(takeFruit(parts, index, picked))} dry`);
-    if (cut > 0) ledger.say(time, 'cut', name, `${grams(takeCrop(parts, index, cut))} dry`);
-    any ||= picked > 0 || cut > 0;
-  });
-  return any;
-}
-
-/**
- * Harvests the batches that are ripe, and plants again where that is said; picks and cuts the others. Returns whether there
- * was anything.
- */
-export function harvestRipe(parts: RunParts, time: number): boolean {
-  const { model, crops, ledger } = parts;
-  let any = false;
-  model.layout.batches.forEach((batch, index) => {
-    if (!crops.ripe(index, time)) return;
-    any = true;
-    const replants = model.scenario.plantings[batch.planting].after === 'replant';
-    const taken = clearBatch(parts, index) ?? 0;
-    if (replants) plantBatch(parts, index, time);
-    const text = `${grams(taken)} dry, ${replants ? 'replanted' : 'left empty'}`;
-    ledger.say(time, 'harvest', batch.name, text);
-  });
-  return pickAndCut(parts, time) || any;
 }

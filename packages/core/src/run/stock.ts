@@ -9,3 +9,6 @@ export function fatOf({ scenario, parameters }: Model, cohort: number, number: n
   const values = scopeTo(parameters, { species: scenario.fish[cohort].species });
   return number * mass * usualFat(values, mass / STATED_MASS);
 }
+
+/** A mass in words, four digits. */
+export const grams = (value: number): string => `${Number(value.toPrecision(4))} g`;

@@ -14,7 +14,7 @@ import { checkCohorts, checkPlantings, type LibraryNames } from './checks/scenar
 import { checkDailyValue } from './checks/scenario-values.js';
 import { checkFlows, checkPumps, checkSupply, checkVessels, checkWaters } from './checks/scenario-water.js';
 import { checkPlausible } from './checks/plausible.js';
-import { checkBeds } from './checks/stock.js';
+import { checkBeds, checkTrays } from './checks/stock.js';
 import type { Action, Scenario } from './scenario.js';
 
 const lists = [
@@ -101,6 +101,7 @@ function checkSections(report: ScenarioReport, scenario: Scenario, names: Librar
   checkPlausible(report, cohorts, vessels);
   const plantings = checkPlantings(report, scenario, vessels, names);
   checkBeds(report, plantings, vessels);
+  checkTrays(report, plantings);
   checkStart(report, scenario, vessels);
   if (saved !== undefined) checkSaved(report, saved, scenario.days, { vessels, cohorts, plantings });
   const { products } = names;

@@ -184,6 +184,8 @@ export interface Planting {
   readonly picks?: number;
   readonly cut?: { readonly every: number; readonly leave: number };
   readonly seedling?: number;
+  /** Planting whose plants are set out here once they are of its age at harvest, its oldest batch first; absent: none. */
+  readonly tray?: string;
   /** Its own light, mol m-2 d-1, and the share of evapotranspiration left under its own cloth; absent: as of the system. */
   readonly light?: DailyValue;
   readonly shelter?: DailyValue;

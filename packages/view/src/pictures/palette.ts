@@ -98,6 +98,7 @@ const byName: Readonly<Record<string, ColourName>> = {
   'kept in standing crop': 'crop-pale',
   'drawn from standing crop': 'crop-pale',
   seedlings: 'crop-pale',
+  transplants: 'crop-pale',
   crops: 'crop',
   sludge: 'solids',
   'kept in solids': 'solids-pale',

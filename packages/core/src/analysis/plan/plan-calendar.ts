@@ -74,7 +74,11 @@ function byPlanting(run: Run, found: readonly { planting: number; amount: number
 
 function setOutIn(run: Run, from: number, to: number): readonly WeekOfCrop[] {
   const { batches } = run.model.layout;
-  const planted = postedIn(run, from, to, 'seedlings').flatMap(({ state }) => {
+  const came = [
+    ...postedIn(run, from, to, 'seedlings'),
+    ...postedIn(run, from, to, 'transplants').filter(({ amount }) => amount > 0),
+  ];
+  const planted = came.flatMap(({ state }) => {
     const batch = batches.find(({ mass }) => mass === state);
     return batch === undefined ? [] : [{ planting: batch.planting, amount: batch.area }];
   });

@@ -47,6 +47,26 @@ export function checkBeds(report: Report, plantings: Named<Planting>, vessels: N
   }
 }
 
+/** Checks that trays are plantings, and that no plants are set out in a circle. */
+export function checkTrays(report: Report, plantings: Named<Planting>): void {
+  for (const planting of plantings.values()) {
+    if (planting?.tray === undefined) continue;
+    const path = ['plantings', planting.name, 'tray'];
+    if (!report.known(planting.tray, plantings, path, 'planting')) continue;
+    const passed = [planting.name];
+    let next: string | undefined = planting.tray;
+    while (next !== undefined && !passed.includes(next)) {
+      passed.push(next);
+      next = plantings.get(next)?.tray;
+    }
+    if (next === planting.name)
+      report.fault(path, 'plants set out in a circle', {
+        got: [...passed, next].join(' > '),
+        expected: 'a tray that is sown',
+      });
+  }
+}
+
 /** The first row of a table of rations whose mass is not above that of the row before; -1 where masses rise. */
 export function fallingRow(rows: readonly { readonly mass: number }[]): number {
   return rows.findIndex(({ mass }, index) => index > 0 && mass <= (rows[index - 1]?.mass ?? 0));

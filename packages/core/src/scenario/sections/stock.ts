@@ -10,7 +10,7 @@ import { seasonTimes } from './seasons.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { bounded, choice, quantityComplaint, type Reads, section, word } from '../file/values.js';
-import { checkAge, checkBeds, checkPlanted, fallingRow, isWithinDay } from '../checks/stock.js';
+import { checkAge, checkBeds, checkPlanted, checkTrays, fallingRow, isWithinDay } from '../checks/stock.js';
 import {
   actionRanges,
   cohortRanges,
@@ -147,6 +147,9 @@ export const plantingSchema = section(
     plants: bounded(
       plantsRange,
       'plants set out in the whole area: with few the crop takes longer to close; default: the density of the crop times the area',
+    ).optional(),
+    tray: word(
+      'planting whose plants are set out here when the bed is planted, once they are of its age at harvest; until then they wait; default: none, seedlings come from elsewhere',
     ).optional(),
     light: ownLight
       .meta({
@@ -305,6 +308,7 @@ function readPlanting(
       seedling: readSeedling(reader, given),
       picks: readPicks(reader, path, crop, given.picks),
       cut: readCut(reader, path, given.cut),
+      tray: given.tray,
     }),
     ...readOwnLight(reader, [...path, 'light'], given.light, frame.light, frame),
   };
@@ -320,5 +324,6 @@ export function readPlantings(
     readPlanting(reader, frame, path, name, vessels),
   );
   checkBeds(reader, plantings, vessels);
+  checkTrays(reader, plantings);
   return plantings;
 }

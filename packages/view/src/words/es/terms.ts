@@ -145,6 +145,7 @@ export const terms: Readonly<Record<string, string>> = {
   'dead fish': 'peces muertos',
   'dead fish in the water': 'peces muertos en el agua',
   seedlings: 'plántulas',
+  transplants: 'trasplantes',
   'harvested crop': 'cultivo cosechado',
   dosing: 'dosificación',
   treatment: 'tratamiento',
