@@ -13,7 +13,7 @@ export { handbookFilter, type FilterDemand, type FilterSize } from './analysis/d
 export { conditionOf, type Condition } from './analysis/measures/condition.js';
 export { measureOf, type Measure } from './analysis/measures/measure.js';
 export { NoAnswerError } from './analysis/measures/phrase.js';
-export { noSeriesNamed, type Judgement } from './analysis/measures/scale.js';
+export type { Judgement } from './analysis/measures/scale.js';
 export type { RankCorrelation } from './library/correlations.js';
 export { openSampling, type Sampling } from './analysis/uncertainty/sampling.js';
 export { openRuns } from './analysis/uncertainty/open-runs.js';

@@ -77,6 +77,7 @@ export type { Dose, Outcome, Run, RunEvent, Sample } from './run/run.js';
 export type { ResumableRun } from './run/run-state.js';
 
 // What a run says.
+export { noSeriesNamed } from './result/no-series.js';
 export { allSeries, seriesNames, seriesOf, type Series } from './result/series.js';
 export { costsOf, type CostRow, type Costs } from './result/costs.js';
 export type { NamedPrice } from './scenario/prices.js';

@@ -1,7 +1,6 @@
 // Reads numbers as: series
 import { dateAt } from '../base/calendar.js';
 import { InputError } from '../base/faults.js';
-import { nearest } from '../base/nearest.js';
 import { sum } from '../base/sum.js';
 import { openConductivity } from '../chemistry/conductivity.js';
 import { waterState } from '../model/layout.js';
@@ -10,6 +9,7 @@ import type { StreamKind } from '../model/streams.js';
 import { ionsIn, openWaterChemistry, type WaterChemistry } from '../model/water-chemistry.js';
 import { type WaterComponent, waterComponents } from '../processes/components.js';
 import type { SampledRun, Run, Sample } from '../run/run.js';
+import { noSeriesNamed } from './no-series.js';
 
 /** How the values of one series are read from the samples of a run. */
 export interface SeriesSource {
@@ -334,13 +334,8 @@ function sourceNamed(run: SampledRun, name: string): SeriesSource {
   const sources = sourcesOf(run);
   const source = sources.find((each) => each.name === name);
   if (source !== undefined) return source;
-  const near = nearest(
-    name,
-    sources.map((each) => each.name),
-  );
-  throw new InputError([
-    { problem: 'no such series', got: name, ...(near === undefined ? {} : { nearest: near }) },
-  ]);
+  const known = sources.map((each) => each.name);
+  throw new InputError([noSeriesNamed(name, known)]);
 }
 
 /** One series by its name. Throws InputError with the nearest name when there is none. */

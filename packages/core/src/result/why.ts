@@ -1,8 +1,8 @@
 import { InputError } from '../base/faults.js';
-import { nearest } from '../base/nearest.js';
 import type { Model } from '../model/model.js';
 import type { Run, Sample } from '../run/run.js';
 import { sum } from '../base/sum.js';
+import { noSeriesNamed } from './no-series.js';
 import { seriesNames, seriesOf, seriesUnits } from './series.js';
 import { heldBy, historyOf, START, type History } from './why-history.js';
 import { quantitiesOf, type WhyQuantity, type Store } from './why-quantities.js';
@@ -62,9 +62,7 @@ function quantityOf(run: Run, quantity: string): WhyQuantity {
     const problem = 'not a sum of what processes and flows did, so it has no parts';
     throw new InputError([{ got: quantity, problem, expected: `one of ${expected.join(', ')}` }]);
   }
-  const near = nearest(quantity, names);
-  const fault = { problem: 'no such quantity', got: quantity };
-  throw new InputError([near === undefined ? fault : { ...fault, nearest: near }]);
+  throw new InputError([noSeriesNamed(quantity, names)]);
 }
 
 /** Names of every quantity of a model's runs that `valueOn` knows: what `why` splits, and every series. */

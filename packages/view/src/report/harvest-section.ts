@@ -1,44 +1,11 @@
-import { type Harvest, harvestOf, type MonthlyYield } from '@leat/core';
+import { harvestOf } from '@leat/core';
 import { finished, harvestBars, type Maker, pageColours } from '../pictures/index.js';
-import { costLines, type Display, harvestLines, plain } from '../text/index.js';
+import { costLines, type Display, harvestLines, type Yield, yieldsByMonth } from '../text/index.js';
 import { type Column, figure, folded, runTitle, section, table } from './elements.js';
 import type { RunSummary } from './run-summary.js';
 
 const kilograms = (grams: number, display: Display): string =>
   display.number(display.value(grams / 1000, 'kg'));
-
-/** What one crop or one cohort gave, by month. */
-interface Given {
-  readonly name: string;
-  readonly kind: 'crop' | 'fish';
-  readonly months: readonly MonthlyYield[];
-}
-
-function givenBy({ crops, fish }: Harvest, display: Display): readonly Given[] {
-  return [
-    ...crops.map(({ planting, crop, months }): Given => ({
-      name: planting === crop ? plain(crop, display) : `${planting} (${plain(crop, display)})`,
-      kind: 'crop',
-      months,
-    })),
-    ...fish.map(({ cohort, months }): Given => ({
-      name: display.words.report.harvest.fish(cohort),
-      kind: 'fish',
-      months,
-    })),
-  ].filter(({ months }) => months.length > 0);
-}
-
-/** All months between the first and the last in which anything was harvested, `yyyy-mm`. */
-function monthsOf(all: readonly Given[]): readonly string[] {
-  const known = [...new Set(all.flatMap(({ months }) => months.map(({ month }) => month)))].sort();
-  const number = (month: string): number => Number(month.slice(0, 4)) * 12 + Number(month.slice(5)) - 1;
-  const [first, last] = [number(known[0]), number(known[known.length - 1])];
-  return Array.from({ length: last - first + 1 }, (_, i) => {
-    const [year, month] = [Math.floor((first + i) / 12), ((first + i) % 12) + 1];
-    return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}`;
-  });
-}
 
 /** Least length of a run whose harvest is shown by month, d: of a shorter one a bar or two would say nothing. */
 const leastDays = 60;
@@ -46,7 +13,7 @@ const leastDays = 60;
 const isLong = ({ time }: RunSummary['account']): boolean => time[time.length - 1] - time[0] >= leastDays;
 
 /** What was harvested by month, a row each, kg; fish beside crops. */
-function monthTable(maker: Maker, all: readonly Given[], names: readonly string[]): HTMLElement {
+function monthTable(maker: Maker, all: readonly Yield[], names: readonly string[]): HTMLElement {
   const { display } = maker;
   const words = display.words.report;
   const unit = display.unit('kg');
@@ -69,7 +36,7 @@ function monthTable(maker: Maker, all: readonly Given[], names: readonly string[
 /** A small picture of bars for each crop and cohort, all of one scale. */
 function monthPictures(
   maker: Maker,
-  all: readonly Given[],
+  all: readonly Yield[],
   months: readonly string[],
   most: number,
 ): HTMLElement {
@@ -96,14 +63,16 @@ export function harvestSection(maker: Maker, runs: readonly RunSummary[]): HTMLE
   const { display } = maker;
   const words = display.words.report.harvest;
   const harvests = runs.map(({ system }) => (system === undefined ? undefined : harvestOf(system.run)));
-  const all = harvests.flatMap((harvest) => (harvest === undefined ? [] : givenBy(harvest, display)));
+  const all = harvests.flatMap((harvest) =>
+    harvest === undefined ? [] : yieldsByMonth(harvest, display).yields,
+  );
   const most = Math.max(0, ...all.flatMap(({ months }) => months.map(({ mass }) => mass)));
   const parts = runs.flatMap(({ letter, account }, i) => {
     const harvest = harvests[i];
     if (harvest === undefined) return [];
     const [, ...lines] = harvestLines(harvest, display);
-    const given = givenBy(harvest, display);
-    const months = given.length === 0 || !isLong(account) ? [] : monthsOf(given);
+    const { yields: given, months: reached } = yieldsByMonth(harvest, display);
+    const months = isLong(account) ? reached : [];
     const title = runs.length > 1 ? [maker.html('h3', {}, runTitle(maker, letter, account.title))] : [];
     const costs = account.costs === undefined ? [] : costLines(account.costs, display);
     return [

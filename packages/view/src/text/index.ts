@@ -21,7 +21,7 @@ export {
 } from './names.js';
 export { day, decadeOf, extreme, longSpan, percent, shown, valueText, volumeText } from './numbers.js';
 export { betterLine } from './better.js';
-export { harvestLines } from './harvest.js';
+export { harvestLines, type Yield, yieldsByMonth } from './harvest.js';
 export { dateNames, dayNames, eventText, spanPhrase, verdictLines, type DayName } from './verdict.js';
 export {
   differencePhrase,

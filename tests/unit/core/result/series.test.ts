@@ -65,7 +65,7 @@ describe('seriesOf', () => {
   it('names the nearest series when there is none of a name', () => {
     expect(() => seriesOf(run, 'nitrat@sump')).toThrow(InputError);
     expect(() => seriesOf(run, 'nitrat@sump')).toThrow(
-      'no such series; got nitrat@sump; did you mean nitrate@sump?',
+      'no such series; got nitrat@sump; expected quantity@place, such as nitrate@sump; did you mean nitrate@sump?',
     );
   });
 });

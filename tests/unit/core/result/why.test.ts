@@ -180,7 +180,9 @@ describe('what cannot be answered', () => {
 
   it('an unknown quantity, with the nearest name', () => {
     expect(() => ask('nitrat@sump')).toThrow(InputError);
-    expect(() => ask('nitrat@sump')).toThrow('no such quantity; got nitrat@sump; did you mean nitrate@sump?');
+    expect(() => ask('nitrat@sump')).toThrow(
+      'no such series; got nitrat@sump; expected quantity@place, such as nitrate@sump; did you mean nitrate@sump?',
+    );
   });
 
   it('a quantity that is no sum, with those of its place that are', () => {

@@ -1,5 +1,5 @@
 import type { Harvest } from '@leat/core';
-import type { Display } from '@leat/view/text';
+import { type Display, yieldsByMonth } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
 
 /** Months beside each other that 80 columns have room for. */
@@ -9,12 +9,8 @@ const abreast = 9;
  * What was harvested in each month of the calendar: crops in kilograms fresh (dry where the tables do not say how dry they
  * are) and fish, in the units that are shown. No lines where all of it fell into one month.
  */
-export function monthlyHarvestLines({ crops, fish }: Harvest, display: Display): readonly string[] {
-  const yields = [
-    ...crops.map(({ planting, months }) => ({ name: planting, months })),
-    ...fish.map(({ cohort, months }) => ({ name: cohort, months })),
-  ].filter(({ months }) => months.length > 0);
-  const months = [...new Set(yields.flatMap((each) => each.months.map(({ month }) => month)))].sort();
+export function monthlyHarvestLines(harvest: Harvest, display: Display): readonly string[] {
+  const { yields, months } = yieldsByMonth(harvest, display);
   if (months.length < 2) return [];
   const severalYears = new Set(months.map((month) => month.slice(0, 4))).size > 1 && months.length > 12;
   const named = (month: string): string => {

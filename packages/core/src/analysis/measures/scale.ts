@@ -4,6 +4,7 @@ import { convert, describeDimension, type Dimension, parseQuantity } from '../..
 import type { Parameters } from '../../library/parameters.js';
 import { rangedOf } from '../../library/ranged-row.js';
 import type { Model } from '../../model/model.js';
+import { noSeriesNamed } from '../../result/no-series.js';
 import type { LimitResult } from '../../result/limits.js';
 import { seriesUnits } from '../../result/series.js';
 import type { Run } from '../../run/run.js';
@@ -93,21 +94,6 @@ function valueOnScale(text: string, scale: Scale): number | Fault {
       : parseQuantity(`${digits} ${name}`, dimension);
   if ('problem' in answer) return { got: text, ...answer };
   return dimension === 'temperature' || sign !== '-' ? answer.value : -answer.value;
-}
-
-/**
- * What is wrong with the name of a series that there is none of: with the nearest of those there are, or where only a
- * quantity is named with the first series of it.
- */
-export function noSeriesNamed(name: string, known: readonly string[]): Fault {
-  const wanted = name.trim().toLowerCase();
-  const near = known.find((each) => each.toLowerCase().startsWith(`${wanted}@`)) ?? nearest(name, known);
-  return {
-    got: name,
-    problem: 'no such series',
-    expected: 'quantity@place, such as nitrate@sump',
-    ...(near !== undefined && { nearest: near }),
-  };
 }
 
 /** The scale of a series that is named in a measure, or what is wrong with the name. */
