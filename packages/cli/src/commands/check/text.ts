@@ -2,11 +2,14 @@ import type { AuditItem, ScenarioReading, TableProcess } from '@leat/core';
 import { shown } from '@leat/view/text';
 import { columns, wrap } from '../../terminal/columns.js';
 
-function range({ low, high, unit }: AuditItem): string {
+const unitWord = ({ unit }: AuditItem): string => (unit === '1' ? '' : ` ${unit}`);
+
+function range(item: AuditItem): string {
+  const { low, high } = item;
   if (low === undefined && high === undefined) return '';
-  if (low === undefined) return `up to ${shown(high)} ${unit}`;
-  if (high === undefined) return `from ${shown(low)} ${unit}`;
-  return `${shown(low)} to ${shown(high)} ${unit}`;
+  if (low === undefined) return `up to ${shown(high)}${unitWord(item)}`;
+  if (high === undefined) return `from ${shown(low)}${unitWord(item)}`;
+  return `${shown(low)} to ${shown(high)}${unitWord(item)}`;
 }
 
 function row(item: AuditItem): readonly string[] {
@@ -15,7 +18,7 @@ function row(item: AuditItem): readonly string[] {
   return [
     item.name,
     item.place,
-    `${shown(item.value)} ${item.unit}`,
+    `${shown(item.value)}${unitWord(item)}`,
     range(item),
     item.verdict === 'none' ? '' : item.verdict,
     cited,
