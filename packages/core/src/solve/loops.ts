@@ -99,8 +99,8 @@ export function solve(
 }
 
 /**
- * out = base + w0 v0 + w1 v1 + ... for `count` vectors (at most 6) that lie one after another in `vectors`, in one pass over memory:
- * written out for each count. `out` may be `base`.
+ * out = base + w0 v0 + w1 v1 + ... for `count` vectors that lie one after another in `vectors`, two of them in one pass over
+ * memory. `out` may be `base`.
  */
 export function combine(
   base: Float64Array,
@@ -110,76 +110,26 @@ export function combine(
   size: i32,
   count: i32,
 ): void {
-  const second = size;
-  const third = 2 * size;
-  const fourth = 3 * size;
-  const fifth = 4 * size;
-  const sixth = 5 * size;
-  if (count === 0) {
-    for (let i = 0; i < size; i++) out[i] = base[i];
-  } else if (count === 1) {
-    for (let i = 0; i < size; i++) out[i] = base[i] + w[0] * vectors[i];
-  } else if (count === 2) {
-    for (let i = 0; i < size; i++) out[i] = base[i] + w[0] * vectors[i] + w[1] * vectors[second + i];
-  } else if (count === 3) {
-    for (let i = 0; i < size; i++) {
-      out[i] = base[i] + w[0] * vectors[i] + w[1] * vectors[second + i] + w[2] * vectors[third + i];
-    }
-  } else if (count === 4) {
-    for (let i = 0; i < size; i++) {
-      const two = base[i] + w[0] * vectors[i] + w[1] * vectors[second + i];
-      out[i] = two + w[2] * vectors[third + i] + w[3] * vectors[fourth + i];
-    }
-  } else if (count === 5) {
-    for (let i = 0; i < size; i++) {
-      const two = base[i] + w[0] * vectors[i] + w[1] * vectors[second + i];
-      const four = two + w[2] * vectors[third + i] + w[3] * vectors[fourth + i];
-      out[i] = four + w[4] * vectors[fifth + i];
-    }
-  } else {
-    for (let i = 0; i < size; i++) {
-      const two = base[i] + w[0] * vectors[i] + w[1] * vectors[second + i];
-      const four = two + w[2] * vectors[third + i] + w[3] * vectors[fourth + i];
-      out[i] = four + w[4] * vectors[fifth + i] + w[5] * vectors[sixth + i];
-    }
+  for (let i = 0; i < size; i++) out[i] = base[i];
+  let j: i32 = 0;
+  for (; j + 1 < count; j += 2) {
+    const a = w[j];
+    const b = w[j + 1];
+    const p = j * size;
+    const q = p + size;
+    for (let i = 0; i < size; i++) out[i] = out[i] + a * vectors[p + i] + b * vectors[q + i];
+  }
+  if (j < count) {
+    const a = w[j];
+    const p = j * size;
+    for (let i = 0; i < size; i++) out[i] += a * vectors[p + i];
   }
 }
 
-/** out += v. */
-export function add(v: Float64Array, out: Float64Array, size: i32): void {
-  for (let i = 0; i < size; i++) out[i] += v[i];
-}
-
-/** out = v + w. */
-export function setSum(v: Float64Array, w: Float64Array, out: Float64Array, size: i32): void {
-  for (let i = 0; i < size; i++) out[i] = v[i] + w[i];
-}
-
-/** out += share v, the share being one number. */
-export function addShare(v: Float64Array, share: Float64Array, out: Float64Array, size: i32): void {
-  for (let i = 0; i < size; i++) out[i] += share[0] * v[i];
-}
-
-/** out = share v. */
-export function setShare(v: Float64Array, share: Float64Array, out: Float64Array, size: i32): void {
-  for (let i = 0; i < size; i++) out[i] = share[0] * v[i];
-}
-
-/** Whether every entry is a finite number, 1 or 0; four sums that do not wait for each other. */
+/** Whether every entry is a finite number, 1 or 0. */
 export function finite(v: Float64Array, size: i32): i32 {
-  let a = 0;
-  let b = 0;
-  let c = 0;
-  let d = 0;
-  let i: i32 = 0;
-  for (; i + 3 < size; i += 4) {
-    a += v[i] * 0;
-    b += v[i + 1] * 0;
-    c += v[i + 2] * 0;
-    d += v[i + 3] * 0;
-  }
-  for (; i < size; i++) a += v[i] * 0;
-  return a + b + c + d === 0 ? 1 : 0;
+  for (let i = 0; i < size; i++) if (!Number.isFinite(v[i])) return 0;
+  return 1;
 }
 
 /** Sum of the squares of v, each weighted by absolute + relative · max(|y|, |other|). */

@@ -88,7 +88,7 @@ export interface StepLoops {
   readonly next: Bound<void>;
   /** `slope` becomes the solution inside the step, by the weights. */
   readonly solution: Bound<void>;
-  /** `gain` from the partials by time, and that with the rates of all stages; `point` with the stages. */
+  /** `gain` with the share of the partials by time, and that with the rates of all stages; `point` with the stages. */
   readonly gainDrift: Bound<void>;
   readonly gainRates: Bound<void>;
   readonly gainStages: Bound<void>;
@@ -102,16 +102,17 @@ export function stepLoops(system: RateSystem, room: Room, arrays: StepArrays): S
   const moves = stoichiometryProduct(system.stoichiometry, states).in(room);
   const spread = addedProduct(system.dependence).in(room);
   const finite = (array: Floats, length: number): Bound<number> => room.bind('finite', array, length);
+  const one = room.floats(Float64Array.of(1));
   const last = arrays.stage[STAGES - 1];
   return {
     stages: arrays.stage.map((u, s): StageLoops => ({
       point:
         s < GROWS_FROM
           ? room.bind('combine', y, room.floats(Float64Array.from(A[s])), allStages, point, states, s)
-          : room.bind('add', arrays.stage[s - 1], point, states),
+          : room.bind('combine', point, one, arrays.stage[s - 1], point, states, 1),
       slope: moves(moved, arrays.rates[s], slope),
       right: room.bind('combine', s === 0 ? firstSlope : slope, weights, allStages, u, states, s),
-      drift: room.bind('addShare', slopeByTime, share, u, states),
+      drift: room.bind('combine', u, share, slopeByTime, u, states, 1),
       finite: finite(u, states),
     })),
     ratesFinite: finite(arrays.rates[0], rates),
@@ -122,9 +123,9 @@ export function stepLoops(system: RateSystem, room: Room, arrays: StepArrays): S
     slopeByTime: moves(moved, ratesByTime, slopeByTime),
     spread: spread(partials, point, gain),
     gainSlope: moves(moved, gain, slope),
-    next: room.bind('setSum', point, last, next, states),
+    next: room.bind('combine', point, one, last, next, states, 1),
     solution: room.bind('combine', y, weights, allStages, slope, states, STAGES),
-    gainDrift: room.bind('setShare', ratesByTime, share, gain, rates),
+    gainDrift: room.bind('combine', gain, share, ratesByTime, gain, rates, 1),
     gainRates: room.bind('combine', gain, rateWeights, allRates, gain, rates, STAGES),
     gainStages: room.bind('combine', point, rateWeights, allStages, point, states, STAGES),
   };

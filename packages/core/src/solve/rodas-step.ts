@@ -135,6 +135,7 @@ export class RodasStep {
       timeShare += rateWeights[i] * TIME_SHARE[i];
     }
     arrays.share.array[0] = timeShare * h;
+    arrays.gain.array.fill(0);
     loops.gainDrift.run();
     loops.gainRates.run();
     arrays.point.array.fill(0);

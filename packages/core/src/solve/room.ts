@@ -1,48 +1,14 @@
-import { LOOPS } from './loops.generated.js';
-import { add, addShare, combine, factor, finite, setShare, setSum, solve, squares, sums } from './loops.js';
+import { combine, factor, finite, solve, squares, sums } from './loops.js';
 
 /** The loops by the names under which the module exports them. */
-const loops = { add, addShare, combine, factor, finite, setShare, setSum, solve, squares, sums };
+const loops = { combine, factor, finite, solve, squares, sums };
 
 type Loops = typeof loops;
+export type LoopName = keyof Loops;
 type Numbers = Float64Array | Int32Array;
 
 /** Who runs the loops: the WebAssembly module, or the same functions as JavaScript. The bytes that come out are the same. */
 export type LoopsBy = 'module' | 'javascript';
-
-/** The part of WebAssembly that is used here; absent where it is not to be had. */
-interface Assembly {
-  readonly Module: new (bytes: Uint8Array) => object;
-  readonly Instance: new (module: object, imports: object) => {
-    readonly exports: Readonly<Record<keyof Loops, (...args: number[]) => number>>;
-  };
-  readonly Memory: new (size: { initial: number }) => { readonly buffer: ArrayBuffer };
-  readonly CompileError: new (...args: string[]) => Error;
-}
-
-const assembly = (): Assembly | undefined => (globalThis as { WebAssembly?: Assembly }).WebAssembly;
-
-/** Made once in a thread, at the first wish; undefined where pages may not make it. It holds no value of any run. */
-let made: { readonly module: object | undefined } | undefined;
-
-/** The module; undefined where there is no WebAssembly, or where a page's content security policy forbids it. */
-function loopsModule(): object | undefined {
-  if (made !== undefined) return made.module;
-  const wasm = assembly();
-  if (wasm === undefined) return undefined;
-  try {
-    made = { module: new wasm.Module(bytesOf(LOOPS)) };
-  } catch (error) {
-    if (!(error instanceof wasm.CompileError)) throw error;
-    made = { module: undefined };
-  }
-  return made.module;
-}
-
-/** The bytes that two hexadecimal digits each stand for. */
-function bytesOf(digits: string): Uint8Array {
-  return Uint8Array.from({ length: digits.length / 2 }, (_, i) => parseInt(digits.slice(2 * i, 2 * i + 2), 16));
-}
 
 /** An array that is laid out in a room; to be had once the room is open. */
 export class Place<T extends Numbers> {
@@ -70,31 +36,30 @@ export interface Bound<Result> {
 /** The arguments of a loop as they are given in a room. */
 type Given<A> = { [I in keyof A]: A[I] extends Numbers ? Place<A[I]> : A[I] };
 
-interface Opened {
+/** A memory, and the loops that work on it. */
+export interface Opened {
+  /** Who runs its loops. */
+  readonly by: LoopsBy;
   readonly buffer: ArrayBuffer;
   /** A loop with arrays of the room and numbers. */
-  readonly bind: (name: keyof Loops, args: readonly (Numbers | number)[]) => () => number;
+  readonly bind: (name: LoopName, args: readonly (Numbers | number)[]) => () => number;
 }
 
-/** A memory that the module works on; undefined where there is none. */
-function openModule(pages: number): Opened | undefined {
-  const wasm = assembly();
-  const module = loopsModule();
-  if (wasm === undefined || module === undefined) return undefined;
-  const memory = new wasm.Memory({ initial: pages });
-  const { exports } = new wasm.Instance(module, { leat: { memory } });
-  return {
-    buffer: memory.buffer,
-    bind: (name, args) => {
-      const numbers = args.map((arg) => (typeof arg === 'number' ? arg : arg.byteOffset));
-      return exports[name].bind(undefined, ...numbers);
-    },
-  };
+/** Opens a memory of so many pages that the module works on; undefined where it cannot be made. */
+type OpenMemory = (pages: number) => Opened | undefined;
+
+/** How the module is opened, where a program has asked for it in this thread. No byte of a result depends on it. */
+let openMemory: OpenMemory = () => undefined;
+
+/** Has the module run the loops of all rooms that are opened from now on in this thread. */
+export function openBy(open: OpenMemory): void {
+  openMemory = open;
 }
 
 /** A memory that the same loops work on as JavaScript. */
 function openPlain(pages: number): Opened {
   return {
+    by: 'javascript',
     buffer: new ArrayBuffer(PAGE * pages),
     bind: (name, args) => (loops[name] as (...all: unknown[]) => number).bind(undefined, ...args),
   };
@@ -112,7 +77,7 @@ export class Room {
   /** What fills the arrays whose numbers are known. */
   private readonly contents: (() => void)[] = [];
 
-  /** @param by who is to run the loops; where the module cannot be made, JavaScript does */
+  /** @param by who is to run the loops; where the module was not asked for or cannot be made, JavaScript does */
   constructor(private readonly by: LoopsBy = 'module') {}
 
   /** Lays out so many numbers, 0 at first, or numbers that are known. */
@@ -160,7 +125,7 @@ export class Room {
   open(): Opened {
     if (this.opened !== undefined) return this.opened;
     const pages = Math.ceil(this.bytes / PAGE);
-    this.opened = (this.by === 'module' ? openModule(pages) : undefined) ?? openPlain(pages);
+    this.opened = (this.by === 'module' ? openMemory(pages) : undefined) ?? openPlain(pages);
     for (const fill of this.contents) fill();
     return this.opened;
   }

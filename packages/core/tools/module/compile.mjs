@@ -27,14 +27,21 @@ function typeOf(node) {
   return TYPES[text];
 }
 
-const isExported = (node) => node.modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword) === true;
+const isExported = (node) =>
+  node.modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword) === true;
 
 /** A function as it is called. */
 function described(node, index) {
-  if (node.name === undefined || node.body === undefined || node.typeParameters !== undefined || node.asteriskToken !== undefined)
+  if (
+    node.name === undefined ||
+    node.body === undefined ||
+    node.typeParameters !== undefined ||
+    node.asteriskToken !== undefined
+  )
     return refuse(node, 'no such function in the subset');
   const parameters = node.parameters.map((each) => {
-    const plain = ts.isIdentifier(each.name) && each.initializer === undefined && each.dotDotDotToken === undefined;
+    const plain =
+      ts.isIdentifier(each.name) && each.initializer === undefined && each.dotDotDotToken === undefined;
     if (!plain || each.questionToken !== undefined) return refuse(each, 'no such parameter in the subset');
     return { name: each.name.text, type: typeOf(each.type) };
   });
@@ -59,7 +66,11 @@ function gathered(files) {
       } else if (ts.isVariableStatement(node) && (node.declarationList.flags & ts.NodeFlags.Const) !== 0) {
         for (const { name, initializer } of node.declarationList.declarations)
           constants.set(once(node, name.getText()), { expression: initializer });
-      } else if (!ts.isImportDeclaration(node) && !ts.isTypeAliasDeclaration(node) && !ts.isInterfaceDeclaration(node)) {
+      } else if (
+        !ts.isImportDeclaration(node) &&
+        !ts.isTypeAliasDeclaration(node) &&
+        !ts.isInterfaceDeclaration(node)
+      ) {
         refuse(node, 'no such declaration in the subset');
       }
     }

@@ -64,12 +64,17 @@ export class Expressions {
   as(node, type) {
     const given = this.of(node);
     if (given.type === type) return given.code;
-    if (type === 'f64' && given.type === 'i32') {
-      return given.literal === undefined
-        ? [...given.code, TO_DOUBLE]
-        : this.number(given.literal, 'f64').code;
-    }
+    if (type === 'f64' && given.type === 'i32') return this.double(node, given);
     return this.refuse(node, `${given.type} where ${type} is expected`);
+  }
+
+  /** A whole number as any number. What is worked out for it is worked out so from the beginning, as JavaScript does. */
+  double(node, given) {
+    if (given.literal !== undefined) return this.number(given.literal, 'f64').code;
+    if (ts.isParenthesizedExpression(node)) return this.as(node.expression, 'f64');
+    if (ts.isConditionalExpression(node)) return this.conditional(node, 'f64').code;
+    if (ts.isBinaryExpression(node)) return this.binary(node, 'f64').code;
+    return [...given.code, TO_DOUBLE];
   }
 
   number(value, type) {
@@ -129,25 +134,25 @@ export class Expressions {
     return { type: 'f64', code: [...this.as(node.operand, 'f64'), 0x9a] };
   }
 
-  binary(node) {
+  /** @param wanted the numbers in which it is to be done, where it may be done in several */
+  binary(node, wanted) {
     const operator = node.operatorToken.kind;
     if (operator === K.AmpersandAmpersandToken || operator === K.BarBarToken) {
       const [left, right] = [this.as(node.left, 'bool'), this.as(node.right, 'bool')];
-      const branches =
-        operator === K.BarBarToken ? [0x41, 1, ELSE, ...right] : [...right, ELSE, 0x41, 0];
+      const branches = operator === K.BarBarToken ? [0x41, 1, ELSE, ...right] : [...right, ELSE, 0x41, 0];
       return { type: 'bool', code: [...left, IF, LOWERED.bool, ...branches, END] };
     }
     const forms = ARITHMETIC[operator] ?? COMPARISONS[operator];
     if (forms === undefined) return this.refuse(node, 'no such operation in the subset');
-    const type = meet(this.of(node.left), this.of(node.right), forms);
+    const type = wanted ?? meet(this.of(node.left), this.of(node.right), forms);
     const code = [...this.as(node.left, type), ...this.as(node.right, type), forms[type]];
     return { type: ARITHMETIC[operator] === undefined ? 'bool' : type, code };
   }
 
-  conditional(node) {
+  conditional(node, wanted) {
     const condition = this.as(node.condition, 'bool');
     const [yes, no] = [this.of(node.whenTrue), this.of(node.whenFalse)];
-    const type = yes.type === no.type ? yes.type : 'f64';
+    const type = wanted ?? (yes.type === no.type ? yes.type : 'f64');
     if (LOWERED[type] === undefined) return this.refuse(node, 'a choice between arrays');
     const [left, right] = [this.as(node.whenTrue, type), this.as(node.whenFalse, type)];
     return { type, code: [...condition, IF, LOWERED[type], ...left, ELSE, ...right, END] };

@@ -30,7 +30,8 @@ export class Body {
     this.locals = [];
     /** Open blocks, innermost last: `break` and `continue` name those that they leave. */
     this.open = [];
-    const find = (name) => this.scopes.findLast((scope) => scope.has(name))?.get(name) ?? shared.constants.get(name);
+    const find = (name) =>
+      this.scopes.findLast((scope) => scope.has(name))?.get(name) ?? shared.constants.get(name);
     this.expressions = new Expressions({ find, functions: shared.functions }, refuse);
     for (const { name, type } of described.parameters) this.declare(name, type, false);
   }
@@ -73,7 +74,8 @@ export class Body {
 
   /** @param counting whether they stand at the head of a loop, where a literal that is whole begins a count */
   declarations(list, counting) {
-    if ((list.flags & (ts.NodeFlags.Let | ts.NodeFlags.Const)) === 0) return this.refuse(list, 'let or const is expected');
+    if ((list.flags & (ts.NodeFlags.Let | ts.NodeFlags.Const)) === 0)
+      return this.refuse(list, 'let or const is expected');
     const changes = (list.flags & ts.NodeFlags.Const) === 0;
     return list.declarations.flatMap((node) => {
       if (!ts.isIdentifier(node.name) || node.initializer === undefined)
@@ -100,7 +102,8 @@ export class Body {
     if (!ts.isBinaryExpression(node)) return this.refuse(node, 'no such statement in the subset');
     const operator = node.operatorToken.kind;
     const update = UPDATES[operator];
-    if (operator !== K.EqualsToken && update === undefined) return this.refuse(node, 'no such operation in the subset');
+    if (operator !== K.EqualsToken && update === undefined)
+      return this.refuse(node, 'no such operation in the subset');
     return ts.isElementAccessExpression(node.left) ? this.store(node, update) : this.assign(node, update);
   }
 
@@ -152,7 +155,8 @@ export class Body {
     const begin = first === undefined ? [] : this.beginning(first);
     const inside = this.within('break', () =>
       this.within('loop', () => {
-        const stop = condition === undefined ? [] : [...this.expressions.as(condition, 'bool'), EQZ, BRANCH_IF, 1];
+        const stop =
+          condition === undefined ? [] : [...this.expressions.as(condition, 'bool'), EQZ, BRANCH_IF, 1];
         const body = this.within('continue', () => this.block([node.statement]));
         const step = next === undefined ? [] : this.effect(next);
         return [...stop, BLOCK, NOTHING, ...body, END, ...step, BRANCH, 0];
