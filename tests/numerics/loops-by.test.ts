@@ -70,16 +70,13 @@ describe('the loops of a run', () => {
   });
 
   it('go by JavaScript where a policy forbids a module, and where there is no WebAssembly', async () => {
-    const forbidden = vi.fn();
     const { CompileError } = WebAssembly;
+    const forbidden = vi.fn(function refuse() {
+      throw new CompileError('refused by the content security policy');
+    });
     vi.stubGlobal('WebAssembly', {
       CompileError,
-      Module: class {
-        constructor() {
-          forbidden();
-          throw new CompileError('refused by the content security policy');
-        }
-      },
+      Module: forbidden,
     });
     expect(await toldAnew()).toBe(wanted);
     expect(forbidden).toHaveBeenCalledOnce();
@@ -87,13 +84,21 @@ describe('the loops of a run', () => {
     expect(await toldAnew()).toBe(wanted);
   });
 
+  it('go by JavaScript where there are no addresses left for its memory', async () => {
+    const { Module, Instance, CompileError } = WebAssembly;
+    const none = vi.fn(function refuse() {
+      throw new RangeError('could not allocate memory');
+    });
+    vi.stubGlobal('WebAssembly', { Module, Instance, CompileError, Memory: none });
+    expect(await toldAnew()).toBe(wanted);
+    expect(none).toHaveBeenCalledOnce();
+  });
+
   it('do not hide any other fault of the module', async () => {
     vi.stubGlobal('WebAssembly', {
       CompileError: WebAssembly.CompileError,
-      Module: class {
-        constructor() {
-          throw new RangeError('out of order');
-        }
+      Module: function outOfOrder() {
+        throw new RangeError('out of order');
       },
     });
     await expect(toldAnew()).rejects.toThrow('out of order');

@@ -33,11 +33,22 @@ function bytesOf(digits: string): Uint8Array {
   return Uint8Array.from(bytes, (byte) => parseInt(byte, 16));
 }
 
+/** A memory; undefined where none is to be had. Each takes gigabytes of addresses, and some machines allow few. */
+function memoryOf(wasm: Assembly, pages: number): InstanceType<Assembly['Memory']> | undefined {
+  try {
+    return new wasm.Memory({ initial: pages });
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return undefined;
+  }
+}
+
 function openModule(pages: number): Opened | undefined {
   const { WebAssembly: wasm } = globalThis as unknown as { readonly WebAssembly?: Assembly };
   const module = wasm && moduleOf(wasm);
   if (wasm === undefined || module === undefined) return undefined;
-  const memory = new wasm.Memory({ initial: pages });
+  const memory = memoryOf(wasm, pages);
+  if (memory === undefined) return undefined;
   const { exports } = new wasm.Instance(module, { leat: { memory } });
   return {
     by: 'module',

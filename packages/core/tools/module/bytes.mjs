@@ -34,10 +34,8 @@ export function double(value) {
   return Array.from({ length: 8 }, (_, i) => view.getUint8(i));
 }
 
-const text = (value) => {
-  const bytes = [...new TextEncoder().encode(value)];
-  return [...unsigned(bytes.length), ...bytes];
-};
+/** A name, of letters and digits alone. */
+const text = (name) => [...unsigned(name.length), ...Array.from(name, (letter) => letter.charCodeAt(0))];
 const list = (items) => [...unsigned(items.length), ...items.flat()];
 const section = (id, bytes) => [id, ...unsigned(bytes.length), ...bytes];
 const sized = (bytes) => [...unsigned(bytes.length), ...bytes];

@@ -57,22 +57,7 @@ function both(text: string): (args: () => Argument[]) => readonly (readonly unkn
     });
 }
 
-const ODD = [
-  0,
-  -0,
-  1,
-  -1,
-  0.5,
-  -2.5,
-  2.5,
-  1e300,
-  -1e-310,
-  1e308,
-  Infinity,
-  -Infinity,
-  NaN,
-  4503599627370497.5,
-];
+const ODD = [0, -0, 1, -1, 0.5, -2.5, 2.5, 1e300, -1e-310, 1e308, Infinity, -Infinity, NaN, 2 ** 52 + 0.5];
 
 describe('each intrinsic and operation of the subset, in JavaScript and in the module', () => {
   it.each(['abs', 'ceil', 'floor', 'trunc', 'sqrt'])('Math.%s', (name) => {
