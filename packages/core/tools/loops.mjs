@@ -5,7 +5,7 @@ import { compiled } from './module/compile.mjs';
 const source = new URL('../src/solve/loops.ts', import.meta.url);
 
 /** The bytes of the module. */
-export const loopsBytes = () =>
+const loopsBytes = () =>
   compiled([{ path: 'packages/core/src/solve/loops.ts', text: readFileSync(source, 'utf8') }]);
 
 /** The text of the generated file. */

@@ -5,7 +5,7 @@
  */
 
 /** A whole number: a place or a count. The module holds it in 32 bits. */
-export type i32 = number;
+type i32 = number;
 
 /** A pivot below this share of its own diagonal entry is what cancellation left over. */
 const LOST = 16 * Number.EPSILON;

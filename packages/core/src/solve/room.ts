@@ -26,7 +26,7 @@ export class Place<T extends Numbers> {
 }
 
 export type Floats = Place<Float64Array>;
-export type Ints = Place<Int32Array>;
+type Ints = Place<Int32Array>;
 
 /** A loop with all that it works on. The first run opens the room. */
 export interface Bound<Result> {

@@ -1,7 +1,7 @@
 /** Bytes of a WebAssembly module: numbers, sections, the whole. Source: WebAssembly Core Specification 1.0 [R], chapter 5. */
 
 /** Types as they stand in a module. */
-export const VALUE_TYPES = { i32: 0x7f, f64: 0x7c };
+const VALUE_TYPES = { i32: 0x7f, f64: 0x7c };
 
 /** A whole number from 0, seven bits a byte. */
 export function unsigned(value) {
