@@ -11,7 +11,7 @@ type Numbers = Float64Array | Int32Array;
 export type LoopsBy = 'module' | 'javascript';
 
 /** An array that is laid out in a room; to be had once the room is open. */
-export class Place<T extends Numbers> {
+class Place<T extends Numbers> {
   private view: T | undefined;
 
   constructor(
