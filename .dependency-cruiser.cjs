@@ -142,7 +142,7 @@ module.exports = {
       from: { path: '^packages/(view|cli|page|examples)/' },
       to: {
         path: '^packages/core/',
-        pathNot: '^packages/core/dist/(index|odex|units|analysis|calibration|tasks|workers)\\.',
+        pathNot: '^packages/core/dist/(index|module|odex|units|analysis|calibration|tasks|workers)\\.',
       },
     },
     {

@@ -13,6 +13,8 @@ const config: KnipConfig = {
         'tests/bench/**/*.bench.ts',
         'tests/bench/*.mjs',
         'tests/bench/*.config.ts',
+        // Loaded before each benchmark.
+        'tests/bench/support/by-module.ts',
         'tests/bench/**/*.make.ts',
         'notebooks/page/main.ts',
         'notebooks/text/*/index.ts',

@@ -14,12 +14,14 @@ const root = new URL('../', import.meta.url);
 async function ofTheSource() {
   const tables = await import('../packages/core/tools/tables.mjs');
   const { usesModule } = await import('../packages/core/tools/uses.mjs');
+  const { loopsModule } = await import('../packages/core/tools/loops.mjs');
   return {
     'packages/core/src/library/numbers.generated.ts': tables.numbersModule(),
     'packages/core/src/library/tables.generated.ts': tables.tablesModule(),
     'packages/core/src/library/origins.generated.ts': tables.originsModule(),
     'packages/core/src/library/conditions.generated.ts': tables.conditionsModule(),
     'packages/core/src/library/uses.generated.ts': usesModule(),
+    'packages/core/src/solve/loops.generated.ts': loopsModule(),
   };
 }
 

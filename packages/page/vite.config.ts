@@ -45,7 +45,8 @@ const oneFile = (): Plugin => ({
     const opener = await openerCode();
     const policy = [
       "default-src 'none'",
-      `script-src ${hashOf(opener)} ${hashOf(code)}`,
+      // The module of core may be made; text may not be run as code.
+      `script-src ${hashOf(opener)} ${hashOf(code)} 'wasm-unsafe-eval'`,
       'worker-src blob:',
       "style-src 'unsafe-inline'",
       'img-src data: blob:',

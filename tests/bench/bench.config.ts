@@ -6,6 +6,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
     server: { deps: { external: [/packages\/core\/dist\//] } },
+    // As the command and the page run.
+    setupFiles: ['tests/bench/support/by-module.ts'],
     include: ['tests/bench/*.bench.ts'],
     testTimeout: 3_600_000,
     disableConsoleIntercept: true,

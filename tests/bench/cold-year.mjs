@@ -1,7 +1,9 @@
 // The first year of the demo in a process of its own, and one that is warm: ms of processor time, on a line.
 import { readFileSync } from 'node:fs';
+import { useModule } from '../../packages/core/dist/module.js';
 import { compileModel, createParameters, readScenario, simulate } from '../../packages/core/dist/index.js';
 
+useModule();
 const file = new URL('../../packages/cli/scenarios/glasshouse.yaml', import.meta.url);
 const scenario = readScenario(readFileSync(file, 'utf8'), { file: 'glasshouse.yaml', days: 365 });
 const model = compileModel(scenario, createParameters());

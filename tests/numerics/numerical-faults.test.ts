@@ -158,6 +158,7 @@ describe('a matrix that is singular', () => {
       const integrator = rosenbrockWith((pattern) => {
         const solver = sparseLu(pattern);
         return {
+          entries: solver.entries,
           values: solver.values,
           failedRow: 2,
           place: (i, j) => solver.place(i, j),

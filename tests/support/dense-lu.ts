@@ -11,6 +11,7 @@ const LOST = 1e-14;
  * itself refuses only exact zeros.
  */
 class DenseLu implements LinearSolver {
+  readonly entries: number;
   readonly values: Float64Array;
   failedRow = -1;
   private readonly size: number;
@@ -20,7 +21,8 @@ class DenseLu implements LinearSolver {
 
   constructor(pattern: SparsePattern) {
     this.size = pattern.start.length - 1;
-    this.values = new Float64Array(this.size * this.size);
+    this.entries = this.size * this.size;
+    this.values = new Float64Array(this.entries);
     this.rowScale = new Float64Array(this.size);
     this.columnScale = new Float64Array(this.size);
   }

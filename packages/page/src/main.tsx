@@ -2,6 +2,7 @@
 import './no-eval.js';
 import { render } from 'preact';
 import { effect } from '@preact/signals';
+import { useModule } from '@leat/core/module';
 import { serveJobs, type PagePort } from '@leat/core/workers';
 import { serveEngine, type EnginePort } from './engine/engine.js';
 import { openSearch } from './engine/searches.js';
@@ -76,6 +77,7 @@ function openPage(): void {
 }
 
 if (typeof document === 'undefined') {
+  useModule();
   const port = self as unknown as EnginePort & PagePort & { readonly name: string };
   if (port.name === 'search') serveJobs(port, openSearch as never);
   else serveEngine(port);

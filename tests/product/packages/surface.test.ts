@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import * as main from '@leat/core';
 import * as analysis from '@leat/core/analysis';
 import * as calibration from '@leat/core/calibration';
+import * as module from '@leat/core/module';
 import * as odex from '@leat/core/odex';
 import * as tasks from '@leat/core/tasks';
 import * as units from '@leat/core/units';
@@ -14,6 +15,7 @@ const entries: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   '.': main,
   './analysis': analysis,
   './calibration': calibration,
+  './module': module,
   './odex': odex,
   './tasks': tasks,
   './units': units,

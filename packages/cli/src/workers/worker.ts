@@ -1,4 +1,5 @@
 import { parentPort } from 'node:worker_threads';
+import { useModule } from '@leat/core/module';
 import { serveJobs } from '@leat/core/workers';
 import { withCode } from '../files/extension.js';
 import type { Job, WorkerStart } from './job.js';
@@ -16,6 +17,7 @@ function seldom(call: () => void): () => void {
   };
 }
 
+useModule();
 serveJobs(parentPort, async ({ module, shared }: WorkerStart) => {
   const { job } = (await import(module)) as { readonly job: Job<unknown, unknown, unknown> };
   const runner = await job.open(await withCode(shared));

@@ -8,6 +8,8 @@
  * built from the same S, every linear invariant of S (nitrogen, charge ...) survives each step.
  */
 
+import type { Room } from './room.js';
+
 /**
  * Rows of (column, value) pairs in compressed form: row i holds entries `start`[i] .. `start`[i+1]-1 of `column` and
  * `value`.
@@ -133,6 +135,8 @@ export function noWork(): WorkCounts {
 
 /** A square linear system whose places are known beforehand and whose values change. */
 export interface LinearSolver {
+  /** How many values it has. */
+  readonly entries: number;
   /** The values, at the indices that `place` gives. `factor` overwrites them. */
   readonly values: Float64Array;
   /** Row at which the last `factor` failed, or -1. */
@@ -145,5 +149,8 @@ export interface LinearSolver {
   solve(b: Float64Array): void;
 }
 
-/** Makes a solver for a square pattern (one row for each `start` but the last); it adds the diagonal. */
-export type LinearSolverFactory = (pattern: SparsePattern) => LinearSolver;
+/**
+ * Makes a solver for a square pattern (one row for each `start` but the last); it adds the diagonal. The `room` is where its arrays
+ * may lie beside those of the integrator; its values may be asked for once all arrays of the room are laid out.
+ */
+export type LinearSolverFactory = (pattern: SparsePattern, room?: Room) => LinearSolver;

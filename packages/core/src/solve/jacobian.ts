@@ -1,5 +1,6 @@
 import type { RateSystem, SparsePattern } from './contract.js';
 import type { LinearSolver, LinearSolverFactory } from './contract.js';
+import type { Floats, Room } from './room.js';
 import { groupProducts, SumsOfProducts } from './sums-of-products.js';
 
 /**
@@ -8,15 +9,26 @@ import { groupProducts, SumsOfProducts } from './sums-of-products.js';
  */
 export interface StepMatrix {
   readonly solver: LinearSolver;
-  /** Sums −J from the partials `dr` (aligned with `dependence`). */
-  assemble(dr: Float64Array): void;
+  /** Sums −J from the partials (aligned with `dependence`). */
+  assemble(): void;
   /** Factorises W for hγ given, with the last −J. False when it cannot. */
   factor(hGamma: number): boolean;
 }
 
+/** What the matrix is made of, in a room: the values of the stoichiometry, and the partials of the rates. */
+interface Made {
+  readonly room: Room;
+  readonly moved: Floats;
+  readonly partials: Floats;
+}
+
 /** Finds the places of J once and makes the linear solver for them. */
-export function stepMatrix(system: RateSystem, makeSolver: LinearSolverFactory): StepMatrix {
-  const solver = makeSolver(jacobianPattern(system));
+export function stepMatrix(
+  system: RateSystem,
+  makeSolver: LinearSolverFactory,
+  { room, moved, partials: dr }: Made,
+): StepMatrix {
+  const solver = makeSolver(jacobianPattern(system), room);
   const places: number[] = [];
   const coefficients: number[] = [];
   const partials: number[] = [];
@@ -25,19 +37,19 @@ export function stepMatrix(system: RateSystem, makeSolver: LinearSolverFactory):
     coefficients.push(coefficient);
     partials.push(partial);
   });
-  const sums = groupProducts(places, coefficients, partials, solver.values.length);
-  const jacobian = new SumsOfProducts(sums, 'negate');
+  const sums = groupProducts(places, coefficients, partials, solver.entries);
+  const minusJ = room.floats(solver.entries);
+  const jacobian = new SumsOfProducts(sums, 'negate').in(room)(moved, dr, minusJ);
   const diagonal = Int32Array.from({ length: system.states }, (_, i) => solver.place(i, i));
-  const minusJ = new Float64Array(solver.values.length);
   return {
     solver,
-    assemble(dr) {
-      jacobian.apply(system.stoichiometry.value, dr, minusJ);
+    assemble() {
+      jacobian.run();
     },
     factor(hGamma) {
       const { values } = solver;
       const inverse = 1 / hGamma;
-      values.set(minusJ);
+      values.set(minusJ.array);
       for (let i = 0; i < diagonal.length; i++) values[diagonal[i]] += inverse;
       return solver.factor();
     },

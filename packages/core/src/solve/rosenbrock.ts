@@ -8,12 +8,15 @@ import type {
   Tolerance,
 } from './contract.js';
 import { noWork } from './contract.js';
-import { checkTolerance, errorNorm, worstState } from './step-control.js';
+import { checkTolerance, meanRoot, worstState } from './step-control.js';
 import { firstStep } from './step-control.js';
 import type { LinearSolverFactory } from './contract.js';
 import { RodasStep } from './rodas-step.js';
+import { type Bound, type LoopsBy, Room } from './room.js';
+import { STAGES } from './rodas-tableau.js';
 import { ShortStretch } from './short-stretch.js';
 import { sparseLu } from './sparse-lu.js';
+import { stoichiometryProduct } from './sparse-rows.js';
 import { StepControl } from './step-control.js';
 
 const MAX_STEPS = 100_000;
@@ -31,6 +34,7 @@ class Rosenbrock implements Integrator {
   readonly work = noWork();
   private readonly step: RodasStep;
   private readonly short: ShortStretch;
+  private readonly squares: Bound<number>;
   readonly memory: StepMemory;
   private readonly control = new StepControl();
   private readonly gain: Float64Array;
@@ -42,11 +46,18 @@ class Rosenbrock implements Integrator {
     private readonly tolerance: Tolerance,
     private readonly options: Options,
     makeSolver: LinearSolverFactory,
+    loopsBy: LoopsBy,
   ) {
     checkTolerance(tolerance, system.states);
     this.memory = this.control.memory;
-    this.step = new RodasStep(system, this.work, makeSolver);
-    this.short = new ShortStretch(system, tolerance, this.work, this.step.moves);
+    const { states } = system;
+    const room = new Room(loopsBy);
+    this.step = new RodasStep(system, this.work, makeSolver, room);
+    const { stage, y, next } = this.step.arrays;
+    const absolute = room.floats(tolerance.absolute);
+    this.squares = room.bind('squares', stage[STAGES - 1], y, next, absolute, states, tolerance.relative);
+    const moves = stoichiometryProduct(system.stoichiometry, states);
+    this.short = new ShortStretch(system, tolerance, this.work, moves);
     this.gain = new Float64Array(system.rates);
     this.sampleY = new Float64Array(system.states);
     this.sampleX = new Float64Array(system.rates);
@@ -74,7 +85,7 @@ class Rosenbrock implements Integrator {
         if (tries++ >= maxSteps) return { kind: 'too-many-steps', time, worst: this.limiting(y) };
         const remaining = to - time;
         const h = control.fit(remaining, control.natural ?? this.guess(y, remaining));
-        const failure = this.try(h, y);
+        const failure = this.try(h);
         if (failure === undefined) {
           const reached = h === remaining ? to : time + h;
           if (outputs !== undefined) sampled = this.sample(outputs, sampled, time, reached, x);
@@ -101,11 +112,11 @@ class Rosenbrock implements Integrator {
   }
 
   /** Tries one step and tells the step control; undefined when it is accepted. */
-  private try(h: number, y: Float64Array): Failure | undefined {
+  private try(h: number): Failure | undefined {
     const { step, control } = this;
     const attempt = step.attempt(h);
     const outcome = attempt === 'computed' && !step.extents(1, this.gain) ? 'not-finite' : attempt;
-    const error = outcome === 'computed' ? errorNorm(step.error, y, step.next, this.tolerance) : NaN;
+    const error = outcome === 'computed' ? meanRoot(this.squares.run(), this.sampleY.length) : NaN;
     if (outcome === 'computed' && error <= 1) {
       control.accept(h, error);
       return undefined;
@@ -146,9 +157,12 @@ class Rosenbrock implements Integrator {
   }
 }
 
-/** As `rosenbrock`, with the linear solver chosen by the caller. */
-export function rosenbrockWith(makeSolver: LinearSolverFactory): IntegratorFactory {
-  return (system, tolerance, options) => new Rosenbrock(system, tolerance, options, makeSolver);
+/** As `rosenbrock`, with the linear solver, and who runs its loops, chosen by the caller. */
+export function rosenbrockWith(
+  makeSolver: LinearSolverFactory,
+  loopsBy: LoopsBy = 'module',
+): IntegratorFactory {
+  return (system, tolerance, options) => new Rosenbrock(system, tolerance, options, makeSolver, loopsBy);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { noMemory, type Tolerance } from './contract.js';
+import { squares } from './loops.js';
 
 /** Aim below the tolerance, so that few steps are refused. */
 const SAFETY = 0.9;
@@ -132,12 +133,11 @@ export function errorNorm(
   tolerance: Tolerance,
 ): number {
   const { relative, absolute } = tolerance;
-  const size = v.length;
-  let sum = 0;
-  for (let i = 0; i < size; i++) {
-    const weighted = v[i] / (absolute[i] + relative * Math.max(Math.abs(y[i]), Math.abs(other[i])));
-    sum += weighted * weighted;
-  }
+  return meanRoot(squares(v, y, other, absolute, v.length, relative), v.length);
+}
+
+/** Root of the mean of so many squares, of their sum. */
+export function meanRoot(sum: number, size: number): number {
   return size === 0 ? 0 : Math.sqrt(sum / size);
 }
 

@@ -1,5 +1,5 @@
-import { ShapeMemo } from './straight-line.js';
-import { StraightLine } from './straight-line.js';
+import { sums } from './loops.js';
+import type { Bound, Floats, Room } from './room.js';
 
 /** Sums out[i] = Σ a[left p] b[right p] over start[i] <= p < start[i+1]. */
 export interface ProductPlaces {
@@ -13,53 +13,31 @@ const MODES = ['set', 'add', 'negate'] as const;
 /** What becomes of a sum: it replaces what is there, is added to it, or replaces it with the sign turned. */
 export type SumMode = (typeof MODES)[number];
 
-const memo = new ShapeMemo<StraightLine>();
-
 /** Many short sums of products of two arrays, with places known beforehand. */
 export class SumsOfProducts {
-  private readonly line: StraightLine;
+  private readonly turn: number;
 
   constructor(
     private readonly places: ProductPlaces,
-    private readonly mode: SumMode,
+    mode: SumMode,
   ) {
-    const { start, left, right } = places;
-    const shape = [start, left, right, Int32Array.of(MODES.indexOf(mode))];
-    this.line = memo.get(shape, () => lineOf(places, mode));
+    this.turn = MODES.indexOf(mode);
   }
 
-  /** Fills (or adds to) out. */
+  /** Fills (or adds to) out, by arrays of any kind. */
   apply(a: Float64Array, b: Float64Array, out: Float64Array): void {
-    const pieces = this.line.code();
-    if (pieces === undefined) this.loop(a, b, out);
-    else for (const piece of pieces) piece(a, b, out);
-  }
-
-  private loop(a: Float64Array, b: Float64Array, out: Float64Array): void {
     const { start, left, right } = this.places;
-    const { mode } = this;
-    const count = start.length - 1;
-    for (let i = 0; i < count; i++) {
-      const end = start[i + 1];
-      let sum = 0;
-      for (let p = start[i]; p < end; p++) sum += a[left[p]] * b[right[p]];
-      if (mode === 'set') out[i] = sum;
-      else if (mode === 'add') out[i] += sum;
-      else out[i] = -sum;
-    }
+    sums(a, b, out, start, left, right, start.length - 1, this.turn);
   }
-}
 
-function lineOf({ start, left, right }: ProductPlaces, mode: SumMode): StraightLine {
-  return new StraightLine(['a', 'b', 'out'], left.length, (writer) => {
-    for (let i = 0; i + 1 < start.length; i++) {
-      let sum = '0';
-      for (let p = start[i]; p < start[i + 1]; p++) sum += `+a[${left[p]}]*b[${right[p]}]`;
-      const at = `out[${i}]`;
-      const statement = { set: `${at}=${sum};`, add: `${at}+=${sum};`, negate: `${at}=-(${sum});` }[mode];
-      writer.add(statement, start[i + 1] - start[i]);
-    }
-  });
+  /** Lays the places out in a room. What is given takes arrays of the room, and gives what fills (or adds to) the last of them. */
+  in(room: Room): (a: Floats, b: Floats, out: Floats) => Bound<void> {
+    const [start, left, right] = [this.places.start, this.places.left, this.places.right].map((part) =>
+      room.ints(part),
+    );
+    const count = this.places.start.length - 1;
+    return (a, b, out) => room.bind('sums', a, b, out, start, left, right, count, this.turn);
+  }
 }
 
 /**

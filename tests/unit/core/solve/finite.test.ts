@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { allFinite, firstNotFinite } from '../../../../packages/core/src/solve/rodas-step.js';
+import { finite } from '../../../../packages/core/src/solve/loops.js';
+import { firstNotFinite } from '../../../../packages/core/src/solve/rodas-step.js';
 
 const sizes = Array.from({ length: 14 }, (_, size) => size);
+const allFinite = (v: Float64Array): boolean => finite(v, v.length) === 1;
 const numbers = (size: number): Float64Array => Float64Array.from({ length: size }, (_, i) => i - 3.5);
 
-describe('allFinite and firstNotFinite', () => {
+describe('finite and firstNotFinite', () => {
   it.each(sizes)('find %d finite numbers finite', (size) => {
     expect(allFinite(numbers(size))).toBe(true);
     expect(firstNotFinite(numbers(size))).toBe(-1);

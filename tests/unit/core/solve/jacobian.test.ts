@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { denseLu } from '../../../support/dense-lu.js';
 import { stepMatrix } from '../../../../packages/core/src/solve/jacobian.js';
+import { Room } from '../../../../packages/core/src/solve/room.js';
 import { sparseLu } from '../../../../packages/core/src/solve/sparse-lu.js';
 import { largestDeviation } from '../../../support/deviation.js';
 import { randomNetwork } from '../../../support/random-network.js';
@@ -25,8 +26,10 @@ describe('stepMatrix', () => {
         }
       }
     }
-    const matrix = stepMatrix(system, make);
-    matrix.assemble(dr);
+    const room = new Room();
+    const moved = room.floats(s.value);
+    const matrix = stepMatrix(system, make, { room, moved, partials: room.floats(dr) });
+    matrix.assemble();
     // Twice: a second factorisation must not see what the first has overwritten.
     expect(matrix.factor(0.02)).toBe(true);
     expect(matrix.factor(hGamma)).toBe(true);

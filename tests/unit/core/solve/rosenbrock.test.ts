@@ -98,6 +98,7 @@ describe('rosenbrock', () => {
     const never = rosenbrockWith((pattern) => {
       const solver = sparseLu(pattern);
       return {
+        entries: solver.entries,
         values: solver.values,
         failedRow: 1,
         place: (i, j) => solver.place(i, j),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ShapeMemo } from '../../../../packages/core/src/solve/straight-line.js';
+import { ShapeMemo } from '../../../../packages/core/src/solve/shape-memo.js';
 
 const shape = (...parts: readonly number[][]): Int32Array[] => parts.map((part) => Int32Array.from(part));
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { groupProducts, SumsOfProducts } from '../../../../packages/core/src/solve/sums-of-products.js';
 
 const value = fc.integer({ min: -9, max: 9 });
@@ -16,8 +16,6 @@ const cases = fc.record({
   b: list(RIGHT),
   before: list(8),
 });
-
-afterEach(() => vi.restoreAllMocks());
 
 describe('groupProducts', () => {
   it('keeps the order of the products of a sum, and leaves sums without any empty', () => {
@@ -50,29 +48,5 @@ describe('SumsOfProducts', () => {
         }
       }),
     );
-  });
-
-  it('goes on so when it has code of its own: ten sums of 50 products are two pieces of 250', () => {
-    const made = vi.spyOn(globalThis, 'Function');
-    const products = Array.from({ length: 500 }, (_, q) => q);
-    const places = groupProducts(
-      products.map((q) => Math.floor(q / 50)),
-      products.map((q) => q % 7),
-      products.map((q) => q % 11),
-      10,
-    );
-    const sums = new SumsOfProducts(places, 'add');
-    const a = Float64Array.from([1, 2, 3, 4, 5, 6, 7]);
-    const b = Float64Array.from({ length: 11 }, (_, i) => 100 * i);
-    const wanted = Array.from({ length: 12 }, () => 0.5);
-    for (const q of products) wanted[Math.floor(q / 50)] += a[q % 7] * b[q % 11];
-    const out = new Float64Array(12);
-    // 80,000 calls of 500 products are the 40 million after which code is made, 2,048 more until it is always used.
-    for (let call = 0; call < 82_100; call++) {
-      out.fill(0.5);
-      sums.apply(a, b, out);
-    }
-    expect([...out]).toEqual(wanted);
-    expect(made).toHaveBeenCalledTimes(2);
   });
 });

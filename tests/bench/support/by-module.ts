@@ -1,0 +1,3 @@
+import { useModule } from '@leat/core/module';
+
+useModule();
