@@ -84,7 +84,7 @@ export function combinedCourse(
     const mixed = (of: (place: number) => number): number =>
       of(before) * (1 - share) + of(before + 1) * share;
     const weights = eachWay((name) => mixed((place) => told[place].weights[name]));
-    const middle = combined(guessed[day].guesses, weights) + change;
+    const middle = combined(guessed[day], weights) + change;
     const deviation = deviationOf(guessed[day], weights);
     const step = halfStepAt(cells, middle);
     const widths = [before, before + 1].map((place): HalfWidths =>

@@ -68,8 +68,17 @@ export const memoriesOf = (reads: string): Memories => (reads === 'nitrate' ? lo
 /** Spreads about the middle, in errors of the kit, among which readings choose. Judgment [P]. */
 const spreads = [1, 4, 16] as const;
 
-/** One in a hundred days, of eight errors of the kit (as of a spoilt reading); one in five gaps at most. Judgment [P]. */
-const jumps: Jumps = { rate: 0.01, most: 0.2, size: 8 };
+/** How often a level jumps, 1/d, among which readings choose: hardly ever, or every hundred days. Judgment [P]. */
+const jumpRates = [0.0003, 0.01] as const;
+
+/** A jump is of eight errors of the kit, as a spoilt reading is; one in five gaps at most. Judgment [P]. */
+const jump: Omit<Jumps, 'rate'> = { most: 0.2, size: 8 };
+
+/** All ways in which a level may wander. */
+const wanderings = (memories: Memories) =>
+  memories.flatMap((memory) =>
+    spreads.flatMap((spread) => jumpRates.map((rate) => ({ memory, spread, rate }))),
+  );
 
 /** By how much the first level may lie off the first reading, in errors of the kit, beside its spread. Judgment [P]. */
 const begin = 4;
@@ -121,12 +130,10 @@ function foretoldBy(
 ): Foretold {
   const { readings, middles } = distancesOf(past.slice(-latest), share);
   const middle = middles[middles.length - 1];
-  const tracks = memories.flatMap((memory) =>
-    spreads.map((spread) => {
-      const by = { middle, memory, spread };
-      return { by, followed: follow(readings, by, spoiling, { middles, begin, jumps }) };
-    }),
-  );
+  const tracks = wanderings(memories).map(({ memory, spread, rate }) => {
+    const by = { middle, memory, spread };
+    return { by, followed: follow(readings, by, spoiling, { middles, begin, jumps: { ...jump, rate } }) };
+  });
   const most = Math.max(...tracks.map(({ followed }) => followed.likelihood));
   const weights = tracks.map(({ followed }) => exp(followed.likelihood - most));
   const whole = weights.reduce((sum, weight) => sum + weight, 0);

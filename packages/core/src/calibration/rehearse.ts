@@ -174,7 +174,7 @@ function rehearsalsOf(errorOf: ErrorOf, made: readonly Modelled[]): readonly Reh
       const history = histories.get(seriesKey(observation)) ?? [];
       const horizon = horizonOf(observation.time - today);
       const weights = weightsBy(evidence, history, horizon, today);
-      const middle = combined(guessed.guesses, weights);
+      const middle = combined(guessed, weights);
       const deviation = deviationOf(guessed, weights);
       const widths = halfWidths(history, horizon, today, deviation, halfStepAt(cells, middle));
       const [low, high] = [scale.to(observation.reading.low), scale.to(observation.reading.high)];

@@ -178,7 +178,7 @@ describe('the ways to foretell', () => {
 
 describe('the combination', () => {
   it('follows the ways that agree', () => {
-    const middle = combined(guesses, even);
+    const middle = combined({ guesses, deviations: { habit: 1, half: 1, model: 1 } }, even);
     expect(middle).toBeGreaterThan(1);
     expect(middle).toBeLessThan(2);
   });
