@@ -40,16 +40,17 @@ const weigh = ({ time, horizon }: Rehearsed, of: number, now: number): number =>
 const adding = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0);
 
 /**
- * How rehearsed errors count: as the likelihood of `sharpness` independent readings whose errors are Laplace's, beside
- * `worth` readings by which all ways erred by 1; `floor` is the least error that is believed, in errors of the kit.
- * Judgment [P]; tried on the unkind twins of odd seeds, which hardly tell 3 from 8.
+ * How rehearsed errors count: by the likelihood of errors that are Laplace's, as of half as many independent readings, since
+ * forecasts of one day err alike; beside `worth` readings by which all ways erred by 1; `floor` is the least error that is
+ * believed, in errors of the kit. Judgment [P].
  */
-const record = { sharpness: 5, worth: 6, floor: 0.15 } as const;
+const record = { counts: 0.5, worth: 6, floor: 0.15 } as const;
 
 /**
  * Logarithms of likelihood that the model's change is given for nothing, since the model was fitted to these very readings,
  * and the most that how ways went from one reading to the next may count against each other: it tells of a few days ahead
- * only. Judgment [P]; chosen in view of the unkind twins of odd seeds and of logs by the model itself, among few others that came to the same within 2 %.
+ * only. Judgment [P]; chosen in view of the unkind twins of odd seeds and of logs by the model itself, among others that came
+ * to the same within 2 %.
  */
 const evidenceOf = { given: { habit: 0, half: 0.5, model: 1 }, most: 3 } as const;
 
@@ -63,15 +64,16 @@ export function weightsBy(
   horizon: number,
   now: number,
 ): Weights {
-  const { sharpness, worth, floor } = record;
+  const { counts, worth, floor } = record;
   const weights = rehearsed.map((each) => weigh(each, horizon, now));
   const erred = eachWay(
     (name) => worth + adding(rehearsed.map(({ errors }, i) => weights[i] * (Math.abs(errors[name]) + floor))),
   );
+  const known = counts * (worth + adding(weights));
   const logs = eachWay((name) => {
     const more = evidence[name] - evidence.habit - evidenceOf.given[name];
     const counted = name === 'habit' ? 0 : Math.max(-evidenceOf.most, Math.min(evidenceOf.most, more));
-    return counted - sharpness * log(erred[name] / erred.habit);
+    return counted - known * log(erred[name] / erred.habit);
   });
   const most = Math.max(...guessNames.map((name) => logs[name]));
   const raw = eachWay((name) => exp(logs[name] - most));
@@ -83,7 +85,8 @@ export function weightsBy(
 const halvings = 24;
 
 /**
- * The combination of guesses: the median of the mixture of normals about them in their weights, each of its own deviation. Beside their mean it follows the ways that agree, and an outlying one of little weight hardly moves it.
+ * The combination of guesses: the median of the mixture of normals about them in their weights, each of its own deviation.
+ * Beside their mean it follows the ways that agree, and an outlying one of little weight hardly moves it.
  */
 export function combined({ guesses, deviations }: Guessed, weights: Weights): number {
   const values = guessNames.map((name) => guesses[name]);
@@ -117,10 +120,10 @@ export interface HalfWidths {
 
 /**
  * What bands rest on beside forecasts that were made: so many as are worth this, `wider` than their deviation, as no level
- * wanders just as it is taken to; and what a rehearsed forecast counts, whose neighbours err alike. Judgment [P]; of the
+ * wanders just as it is taken to. Judgment [P]; of the
  * unkind twins of odd seeds 87 % then lie in the bands of 90 %, of logs by the model 94 %.
  */
-const bands = { beforehand: 10, wider: 1.2, counts: 0.5 } as const;
+const bands = { beforehand: 10, wider: 1.2 } as const;
 
 /**
  * Half widths of the bands by the errors that the combination has shown over the deviations that were expected of it (split
@@ -138,7 +141,7 @@ export function halfWidths(
 ): HalfWidths {
   const known = rehearsed.map((each) => ({
     error: Math.abs(each.combined) / each.deviation,
-    weight: bands.counts * weigh(each, horizon, now),
+    weight: record.counts * weigh(each, horizon, now),
   }));
   const assumed = Array.from({ length: bands.beforehand }, (_, i) => ({
     error: bands.wider * normalQuantile(0.5 + (i + 0.5) / (2 * bands.beforehand)),
