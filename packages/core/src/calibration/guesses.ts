@@ -22,7 +22,7 @@ export const eachWay = <T>(of: (name: GuessName) => T): Readonly<Record<GuessNam
 });
 
 /** Share of the model's change that each way takes over. */
-export const changeTaken: Guesses = { habit: 0, half: 0.5, model: 1 };
+const changeTaken: Guesses = { habit: 0, half: 0.5, model: 1 };
 
 /** A reading of the past, on the scale of the kit, with what the model has there. */
 export interface PastReading extends ScaledReading {
