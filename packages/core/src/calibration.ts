@@ -32,7 +32,7 @@ export type { ActedOn, OwnWords } from './log/action-words.js';
 export type { InstrumentChange } from './log/log-map.js';
 export type { Jump } from './log/jumps.js';
 export type { Weights as ForecastWeights } from './calibration/combination.js';
-export type { GuessName, Guesses, HabitName } from './calibration/guesses.js';
+export type { GuessName, Guesses } from './calibration/guesses.js';
 export type { Told as ForecastTold } from './calibration/combined-course.js';
 export type { Missing as MissingInFit } from './calibration/missing.js';
 export type { PastFit } from './calibration/search-fit.js';

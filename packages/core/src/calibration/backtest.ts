@@ -8,7 +8,7 @@ import type { Measurable } from '../scenario/scenario.js';
 import { horizons, shareWithin, type Weights } from './combination.js';
 import { seriesKey } from './correlated.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
-import { guessNames, type GuessName } from './guesses.js';
+import { eachWay } from './guesses.js';
 import { dayOf, type Observation } from './readings.js';
 import { rehearse, type Rehearsal } from './rehearse.js';
 import { pastFits, slopesAtMiddle } from './search-fit.js';
@@ -80,7 +80,7 @@ const monthLong = 28;
 
 /** Errors of a forecast and of the two guesses that need no model, by what was known on its day. */
 function caseOf(rehearsal: Rehearsal, own: readonly Observation[], today: number): Case {
-  const { observation, middle, scale, guesses } = rehearsal;
+  const { observation, middle, scale, model } = rehearsal;
   const { value } = observation.reading;
   const known = own.filter(({ time }) => time < today);
   const last = known[known.length - 1].reading.value;
@@ -92,7 +92,7 @@ function caseOf(rehearsal: Rehearsal, own: readonly Observation[], today: number
   return {
     rehearsal,
     forecast: Math.abs(shown - value),
-    model: Math.abs(scale.from(guesses.model) - value),
+    model: Math.abs(scale.from(model) - value),
     last: Math.abs(last - value),
     month: Math.abs((mean(lately, ({ reading }) => reading.value) ?? last) - value),
   };
@@ -132,9 +132,7 @@ function scoreOf(own: readonly Case[], nameOf: (vessel: number) => string): Back
     model: average(({ model }) => model),
     last: average(({ last }) => last),
     month: average(({ month }) => month),
-    weights: Object.fromEntries(
-      guessNames.map((name) => [name, average(({ rehearsal }) => rehearsal.weights[name])]),
-    ) as Record<GuessName, number>,
+    weights: eachWay((name) => average(({ rehearsal }) => rehearsal.weights[name])),
     in50: average((each) => within(each, 50)),
     in90: average((each) => within(each, 90)),
   };

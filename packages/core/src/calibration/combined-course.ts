@@ -3,17 +3,17 @@ import { hypot } from '../base/trigonometry.js';
 import type { Measurable } from '../scenario/scenario.js';
 import {
   combined,
+  deviationOf,
   type HalfWidths,
   halfWidths,
-  horizonOf,
   horizons,
-  mixtureDeviation,
   type Rehearsed,
   type Weights,
   weightsBy,
 } from './combination.js';
-import { guessesAt, guessNames, type GuessName } from './guesses.js';
+import { cellsOf, eachWay, guessesAt, memoriesOf } from './guesses.js';
 import type { Series } from './rehearse.js';
+import { halfStepAt } from './shown-by-kit.js';
 
 /** Days ahead at which the weights and widths of each of `horizons` hold; between them they go over evenly. */
 const centres = [3.5, 10.5, 21] as const;
@@ -32,10 +32,8 @@ export interface Told {
   /** Days ahead. */
   readonly horizon: number;
   readonly weights: Weights;
-  /** Forecasts of the past that the weights and bands rest on. */
+  /** Forecasts of the past that the weights and bands rest on, beside how the readings went from one to the next. */
   readonly rehearsed: number;
-  /** Tries of habit alone on the past, from many more days. */
-  readonly tried: number;
 }
 
 /** Lines of the bands of a day: 5, 25, 50, 75 and 95 %, in the internal unit. */
@@ -74,29 +72,26 @@ export function combinedCourse(
   today: number,
   history: readonly Rehearsed[],
 ): { readonly lines: readonly DayLines[]; readonly told: readonly Told[] } {
-  const { ahead: guessed, tried } = guessesAt(past, days, today, spoiling);
-  const record = { rehearsed: history, tried };
+  const { ahead: guessed, evidence } = guessesAt(past, days, spoiling, memoriesOf(reads));
+  const cells = cellsOf(past);
   const told = horizons.map((horizon, place) => ({
     horizon,
-    weights: weightsBy(record, place, today),
+    weights: weightsBy(evidence, history, place, today),
     rehearsed: history.filter((each) => each.horizon === place).length,
-    tried: tried.filter(({ ahead }) => horizonOf(ahead) === place).length,
   }));
   const lines = days.map(({ time, change, unsure }, day): DayLines => {
-    const { guesses, spread } = guessed[day];
     const { before, share } = between(time - today);
     const mixed = (of: (place: number) => number): number =>
       of(before) * (1 - share) + of(before + 1) * share;
-    const weights = Object.fromEntries(
-      guessNames.map((name) => [name, mixed((place) => told[place].weights[name])]),
-    ) as Record<GuessName, number>;
+    const weights = eachWay((name) => mixed((place) => told[place].weights[name]));
+    const middle = combined(guessed[day], weights) + change;
+    const deviation = deviationOf(guessed[day], weights);
+    const step = halfStepAt(cells, middle);
     const widths = [before, before + 1].map((place): HalfWidths =>
-      halfWidths(record, weights, place, today, spread),
+      halfWidths(history, place, today, deviation, step),
     );
     const wide = (of: keyof HalfWidths, turns: number): number =>
       hypot(widths[0][of] * (1 - share) + widths[1][of] * share, turns * unsure);
-    const own = { of50: wide('of50', 0), of90: wide('of90', 0) };
-    const middle = combined(guesses, weights, mixtureDeviation(own)) + change;
     const [of50, of90] = [wide('of50', halfTurn), wide('of90', deviate95)];
     const at = (scaled: number): number => {
       const value = scale.from(scaled);

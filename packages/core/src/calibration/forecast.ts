@@ -118,8 +118,8 @@ export function bandsAt(values: readonly number[], error: ReadingError, random: 
 /** A quantity in the days ahead. */
 export interface ForecastCourse {
   /**
-   * What the forecast was made of, at each distance: the weights of the model and of habit by what each was worth in the
-   * past of this log. None where the log has no reading of it: then it is the model alone.
+   * What the forecast was made of, at each distance: the level of the readings with none, half or all of the model's change,
+   * weighed by what each was worth in the past of this log. None where the log has no reading of it: then it is the model alone.
    */
   readonly told: readonly Told[];
   readonly reads: Measurable;
@@ -264,7 +264,7 @@ function daysAhead(
 
 /**
  * What a fitted system will do, from the state at the end of the log. What the log has readings of is foretold by a
- * combination of the model and of habit, weighted by what each was worth in the log's past; all else by the model alone,
+ * combination of habit and of the model's change, weighted by what each was worth in the log's past; all else by the model alone,
  * for each draw of the fitted numbers by its own run through the log. The log's late feed and temperature go on, or a
  * what-if is laid over them, of which the model's change counts. The notes say where the fit was made of another system, or
  * of another log.
@@ -326,7 +326,7 @@ export function forecast(request: ForecastRequest): Forecast {
       ...(origins.length > 0
         ? []
         : [
-            'warning: this fit holds no fits to the past: model and habit count alike, as nothing tells how good each was',
+            'warning: this fit holds no fits to the past: no forecast of it was rehearsed, and weights and bands rest on how the readings went alone',
           ]),
       ...fitDoubts(fit, {
         scenario: withoutLogged(request.system.read([]).scenario, request.system),

@@ -1,36 +1,28 @@
-import { bisectRight, median } from 'd3-array';
-import { shownByKit } from './shown-by-kit.js';
-import {
-  follow,
-  type Followed,
-  goneOn,
-  likeliest,
-  longMemory,
-  type Returning,
-  type ScaledReading,
-  type Spoiling,
-} from './returning.js';
-
-/** Ways that need no model: the level of the readings, the last reading, the median of the last 28 days. */
-export const habitNames: readonly HabitName[] = ['level', 'last', 'month'];
-
-/** The name of a way that needs no model. */
-export type HabitName = 'level' | 'last' | 'month';
+import { median } from 'd3-array';
+import { exp, log } from '../base/elementary.js';
+import { follow, goneOn, type Jumps, type ScaledReading, type Spoiling } from './returning.js';
 
 /**
- * Ways to foretell a reading: the model as fitted; the model with its latest distance to the readings, which slowly
- * returns to what it mostly is; and the ways that need no model.
+ * Ways to foretell a reading: the level of the readings goes on as it does (habit), with half the model's change, or with
+ * all of it.
  */
-export const guessNames: readonly GuessName[] = ['model', 'returning', ...habitNames];
+export const guessNames: readonly GuessName[] = ['habit', 'half', 'model'];
 
 /** The name of a way to foretell a reading. */
-export type GuessName = 'model' | 'returning' | HabitName;
+export type GuessName = 'habit' | 'half' | 'model';
 
 /** A value by each way, on the scale of the kit. */
 export type Guesses = Readonly<Record<GuessName, number>>;
 
-/** A value by each way that needs no model. */
-export type Habits = Readonly<Record<HabitName, number>>;
+/** A table of what each way has. */
+export const eachWay = <T>(of: (name: GuessName) => T): Readonly<Record<GuessName, T>> => ({
+  habit: of('habit'),
+  half: of('half'),
+  model: of('model'),
+});
+
+/** Share of the model's change that each way takes over. */
+const changeTaken: Guesses = { habit: 0, half: 0.5, model: 1 };
 
 /** A reading of the past, on the scale of the kit, with what the model has there. */
 export interface PastReading extends ScaledReading {
@@ -41,7 +33,7 @@ export interface PastReading extends ScaledReading {
 
 /** Middle of a reading; its end where the other is open. */
 const middleOf = ({ low, high }: { low: number; high: number }): number =>
-  !Number.isFinite(low) ? high : !Number.isFinite(high) ? low : (low + high) / 2;
+  Number.isFinite(low) && Number.isFinite(high) ? (low + high) / 2 : Number.isFinite(low) ? low : high;
 
 /** By how far a reading lies off a forecast, on the scale of the kit: 0 where it is open and the forecast lies within. */
 export function errorOf(low: number, high: number, forecast: number): number {
@@ -49,11 +41,6 @@ export function errorOf(low: number, high: number, forecast: number): number {
   if (forecast < low) return low - forecast;
   return forecast > high ? high - forecast : 0;
 }
-
-const monthLong = 28;
-
-/** d whose median the distance of the model returns to. Judgment [P]. */
-const recently = 56;
 
 /** What the kit has shown, each figure once, the latest first. */
 export function cellsOf(past: readonly PastReading[]): readonly PastReading[] {
@@ -66,87 +53,116 @@ export function cellsOf(past: readonly PastReading[]): readonly PastReading[] {
   return [...seen.values()];
 }
 
-/** The level of readings, followed through them. */
-interface Level {
-  readonly by: Returning;
-  readonly followed: Followed;
-}
+/** How a level may go on: memories, d, among which its readings choose. Judgment [P]. */
+export type Memories = readonly number[];
 
-function levelOf(past: readonly PastReading[], spoiling: Spoiling): Level {
-  const by = likeliest(past, median(past, middleOf) ?? 0, spoiling, longMemory);
-  return { by, followed: follow(past, by, spoiling) };
-}
+/** Of what turns over within days to weeks. */
+const anyMemory: Memories = [5, 20, 80, 400];
 
-/** What habit foretells of a time, by the readings before a day. */
-function habitsAt(
-  past: readonly PastReading[],
-  { by, followed }: Level,
-  today: number,
-  time: number,
-): Habits {
-  const known = bisectRight(
-    past.map((each) => each.time),
-    today - 1e-9,
+/** Of what gathers in the water, where a level does not return within weeks. */
+const longMemory: Memories = [80, 400];
+
+/** The memories that the level of a quantity may have. Nitrate alone is hardly used up: it gathers. */
+export const memoriesOf = (reads: string): Memories => (reads === 'nitrate' ? longMemory : anyMemory);
+
+/** Spreads about the middle, in errors of the kit, among which readings choose. Judgment [P]. */
+const spreads = [1, 4, 16] as const;
+
+/** How often a level jumps, 1/d, among which readings choose: hardly ever, or every hundred days. Judgment [P]. */
+const jumpRates = [0.0003, 0.01] as const;
+
+/** A jump is of eight errors of the kit, as a spoilt reading is; one in five gaps at most. Judgment [P]. */
+const jump: Omit<Jumps, 'rate'> = { most: 0.2, size: 8 };
+
+/** All ways in which a level may wander. */
+const wanderings = (memories: Memories) =>
+  memories.flatMap((memory) =>
+    spreads.flatMap((spread) => jumpRates.map((rate) => ({ memory, spread, rate }))),
   );
-  const { value: last, time: at } = past[known - 1];
-  const lately = past.slice(0, known).filter((each) => each.time > today - monthLong);
+
+/** By how much the first level may lie off the first reading, in errors of the kit, beside its spread. Judgment [P]. */
+const begin = 4;
+
+/** d whose median a level returns to, and how many readings that takes at least. Judgment [P]. */
+const recently = { days: 56, least: 3 } as const;
+
+/** Readings that tell how a level wanders: the latest. Judgment [P]. */
+const latest = 80;
+
+/** Distances of readings from a share of the model. */
+interface Distances {
+  readonly readings: readonly ScaledReading[];
+  /** After each reading, the median of the latest: as it was known then. */
+  readonly middles: readonly number[];
+}
+
+function distancesOf(past: readonly PastReading[], share: number): Distances {
+  const readings = past.map(({ time, low, high, model }) => ({
+    time,
+    low: low - share * model,
+    high: high - share * model,
+  }));
+  // An open reading that the model agrees with says nothing of how far it is off.
+  const places = past.map(({ low, high, model }) => {
+    const open = !Number.isFinite(low) || !Number.isFinite(high);
+    const value = open && share > 0 ? Math.min(Math.max(model, low), high) : middleOf({ low, high });
+    return value - share * model;
+  });
+  const middles = readings.map(({ time }, i) => {
+    const first = readings.findIndex((each) => each.time > time - recently.days);
+    return median(places.slice(Math.min(first, Math.max(0, i + 1 - recently.least)), i + 1)) ?? places[i];
+  });
+  return { readings, middles };
+}
+
+/** What one way foretells, as the mean over how the level may wander, each by its likelihood. */
+interface Foretold {
+  /** Logarithm of the mean likelihood of the readings. */
+  readonly evidence: number;
+  at(time: number): { readonly level: number; readonly deviation: number };
+}
+
+function foretoldBy(
+  past: readonly PastReading[],
+  share: number,
+  spoiling: Spoiling,
+  memories: Memories,
+): Foretold {
+  const { readings, middles } = distancesOf(past.slice(-latest), share);
+  const middle = middles[middles.length - 1];
+  const tracks = wanderings(memories).map(({ memory, spread, rate }) => {
+    const by = { middle, memory, spread };
+    return { by, followed: follow(readings, by, spoiling, { middles, begin, jumps: { ...jump, rate } }) };
+  });
+  const most = Math.max(...tracks.map(({ followed }) => followed.likelihood));
+  const weights = tracks.map(({ followed }) => exp(followed.likelihood - most));
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
   return {
-    level: goneOn(followed.after[known - 1], time - at, by).level,
-    last,
-    month: median(lately, ({ value }) => value) ?? last,
+    evidence: most + log(whole / tracks.length),
+    at: (time) => {
+      let [level, deviation] = [0, 0];
+      for (const [i, { by, followed }] of tracks.entries()) {
+        const known = goneOn(followed.known, time - followed.time, by);
+        level += (weights[i] / whole) * known.level;
+        deviation += (weights[i] / whole) * Math.sqrt(1 + known.variance);
+      }
+      return { level, deviation };
+    },
   };
-}
-
-/** A forecast by habit of a reading of the past, from a day before it. */
-export interface HabitTried {
-  readonly time: number;
-  /** d from the day of the forecast. */
-  readonly ahead: number;
-  /** By how far what the kit would have shown lay off what it showed. */
-  readonly errors: Habits;
-  /** By how far the reading lay off the forecast itself. */
-  readonly plain: Habits;
-}
-
-/** d between the days from which habit is tried on the past, and of readings before the first: judgment [P]. */
-const tries = { every: 3.5, first: 14, most: 60 } as const;
-
-/** What habit would have foretold of the readings of the past, from days evenly before them. */
-function habitTries(past: readonly PastReading[], level: Level, today: number): readonly HabitTried[] {
-  const begin = Math.max(past[0].time + tries.first, today - tries.every * tries.most);
-  const tried: HabitTried[] = [];
-  const cells = cellsOf(past);
-  for (let day = today - tries.every; day >= begin; day -= tries.every) {
-    for (const { time, low, high, value } of past) {
-      if (time < day || time >= day + monthLong) continue;
-      const habits = habitsAt(past, level, day, time);
-      const each = (of: (forecast: number) => number): Habits => ({
-        level: of(habits.level),
-        last: of(habits.last),
-        month: of(habits.month),
-      });
-      tried.push({
-        time,
-        ahead: time - day,
-        errors: each((forecast) => value - shownByKit(cells, forecast)),
-        plain: each((forecast) => errorOf(low, high, forecast)),
-      });
-    }
-  }
-  return tried;
 }
 
 /** What is foretold of a time ahead. */
 export interface Guessed {
   readonly guesses: Guesses;
-  /** Standard deviation of a reading about it, as the wandering of the level tells. */
-  readonly spread: number;
+  /** Standard deviation of a reading about each, as the wandering of its level tells. */
+  readonly deviations: Guesses;
 }
 
-/** What is foretold of one quantity in one place, and what habit was worth in its past. */
+/** What is foretold of one quantity in one place. */
 export interface SeriesGuess {
   readonly ahead: readonly Guessed[];
-  readonly tried: readonly HabitTried[];
+  /** How well each way went from one reading to the next: logarithm of the likelihood. */
+  readonly evidence: Guesses;
 }
 
 /**
@@ -157,25 +173,17 @@ export interface SeriesGuess {
 export function guessesAt(
   past: readonly PastReading[],
   ahead: readonly { readonly time: number; readonly model: number }[],
-  today: number,
   spoiling: Spoiling,
+  memories: Memories,
 ): SeriesGuess {
-  const level = levelOf(past, spoiling);
-  const recent = past.filter(({ time }) => time > today - recently);
-  const told = recent.length >= 3 ? recent : past.slice(-3);
-  const apart = past.map(({ time, low, high, model }) => ({ time, low: low - model, high: high - model }));
-  const offset = median(told, (each) => middleOf(each) - each.model) ?? 0;
-  const distance = likeliest(apart, offset, spoiling);
-  const strayed = follow(apart, distance, spoiling);
+  const told = eachWay((name) => foretoldBy(past, changeTaken[name], spoiling, memories));
   return {
-    tried: habitTries(past, level, today),
+    evidence: eachWay((name) => told[name].evidence),
     ahead: ahead.map(({ time, model }): Guessed => {
-      const { followed, by } = level;
-      const stray = goneOn(strayed.known, time - strayed.time, distance);
-      const { variance } = goneOn(followed.known, time - followed.time, by);
+      const at = eachWay((name) => told[name].at(time));
       return {
-        guesses: { model, returning: model + stray.level, ...habitsAt(past, level, today, time) },
-        spread: Math.sqrt(1 + variance),
+        guesses: eachWay((name) => changeTaken[name] * model + at[name].level),
+        deviations: eachWay((name) => at[name].deviation),
       };
     }),
   };

@@ -2,8 +2,8 @@ import { group } from 'd3-array';
 import { dateAfter } from '../base/calendar.js';
 import {
   combined,
+  deviationOf,
   halfWidths,
-  mixtureDeviation,
   horizonOf,
   type Rehearsed,
   type Weights,
@@ -14,19 +14,18 @@ import { type FitProblem, type FitRequest, openFitProblem, soughtOf } from './fi
 import type { Free } from './free-parameter.js';
 import {
   cellsOf,
+  eachWay,
   type Guessed,
   errorOf as errorOfReading,
   type Guesses,
-  type GuessName,
   guessesAt,
-  guessNames,
-  type HabitTried,
+  memoriesOf,
   type PastReading,
 } from './guesses.js';
 import { type KitScale, kitScale } from './kit-scale.js';
 import type { Observation } from './readings.js';
 import type { Spoiling } from './returning.js';
-import { shownByKit } from './shown-by-kit.js';
+import { halfStepAt, shownByKit } from './shown-by-kit.js';
 
 /** Days ahead to which forecasts are rehearsed. */
 const rehearsedDays = 28;
@@ -72,7 +71,8 @@ export interface Rehearsal extends Rehearsed {
   /** First morning of the forecast, d since the start of the run. */
   readonly today: number;
   readonly observation: Observation;
-  readonly guesses: Guesses;
+  /** What the model alone had there, on the scale of the kit. */
+  readonly model: number;
   readonly weights: Weights;
   /** The combination, on the scale of the kit. */
   readonly middle: number;
@@ -117,11 +117,12 @@ function modelledAt(
 type Coming = readonly {
   readonly observation: Observation;
   readonly guessed: Guessed;
-  readonly tried: readonly HabitTried[];
+  readonly model: number;
+  readonly evidence: Guesses;
   readonly series: Series;
 }[];
 
-function comingOf(errorOf: ErrorOf, { today, before, after, model }: Modelled): Coming {
+function comingOf(errorOf: ErrorOf, { before, after, model }: Modelled): Coming {
   const series = seriesOf(errorOf, before, model);
   const indexed = after.map((observation, i) => ({ observation, model: model[before.length + i] }));
   return [...group(indexed, ({ observation }) => seriesKey(observation))].flatMap(([key, own]) => {
@@ -129,8 +130,15 @@ function comingOf(errorOf: ErrorOf, { today, before, after, model }: Modelled): 
     if (known === undefined) return [];
     const { scale, past, spoiling } = known;
     const times = own.map(({ observation: { time }, model: there }) => ({ time, model: scale.to(there) }));
-    const { ahead, tried } = guessesAt(past, times, today, spoiling);
-    return ahead.map((guessed, i) => ({ observation: own[i].observation, guessed, tried, series: known }));
+    const { reads } = own[0].observation.reading;
+    const { ahead, evidence } = guessesAt(past, times, spoiling, memoriesOf(reads));
+    return ahead.map((guessed, i) => ({
+      observation: own[i].observation,
+      guessed,
+      model: times[i].model,
+      evidence,
+      series: known,
+    }));
   });
 }
 
@@ -160,28 +168,27 @@ function rehearsalsOf(errorOf: ErrorOf, made: readonly Modelled[]): readonly Reh
       rehearsals.filter(({ time }) => time < today),
       ({ observation }) => seriesKey(observation),
     );
-    for (const { observation, guessed, tried, series } of comingOf(errorOf, modelled)) {
+    for (const { observation, guessed, model, evidence, series } of comingOf(errorOf, modelled)) {
       const { scale, past } = series;
       const cells = cellsOf(past);
-      const history = { rehearsed: histories.get(seriesKey(observation)) ?? [], tried };
+      const history = histories.get(seriesKey(observation)) ?? [];
       const horizon = horizonOf(observation.time - today);
-      const weights = weightsBy(history, horizon, today);
-      const widths = halfWidths(history, weights, horizon, today, guessed.spread);
-      const middle = combined(guessed.guesses, weights, mixtureDeviation(widths));
+      const weights = weightsBy(evidence, history, horizon, today);
+      const middle = combined(guessed, weights);
+      const deviation = deviationOf(guessed, weights);
+      const widths = halfWidths(history, horizon, today, deviation, halfStepAt(cells, middle));
       const [low, high] = [scale.to(observation.reading.low), scale.to(observation.reading.high)];
       const figure = scale.to(observation.reading.value);
-      const errors = Object.fromEntries(
-        guessNames.map((name) => [name, figure - shownByKit(cells, guessed.guesses[name])]),
-      ) as Record<GuessName, number>;
       rehearsals.push({
         ...widths,
         today,
         time: observation.time,
         horizon,
-        errors,
+        errors: eachWay((name) => figure - shownByKit(cells, guessed.guesses[name])),
         combined: errorOfReading(low, high, middle),
+        deviation,
         observation,
-        guesses: guessed.guesses,
+        model,
         weights,
         middle,
         scale,

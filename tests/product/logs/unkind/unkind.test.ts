@@ -5,7 +5,7 @@ import { type Judged, judgedTwin } from './judge.js';
 import { reportOf } from './report.js';
 import { unkindTwin } from './twin.js';
 
-/** Seeds by which the forecast was made are odd; even ones were seen at the end alone. */
+/** Seeds by which the forecast was made are odd; even ones were seen at the end, after which one rule was changed. */
 const given = process.env['UNKIND'];
 const seeds = (given ?? '6').split(',').map(Number);
 

@@ -12,12 +12,20 @@ import { countingOf } from '../../../../packages/core/src/calibration/correlated
 import { kitScale } from '../../../../packages/core/src/calibration/kit-scale.js';
 import type { Observation } from '../../../../packages/core/src/calibration/readings.js';
 import { follow, goneOn, likeliest } from '../../../../packages/core/src/calibration/returning.js';
-import { shownByKit } from '../../../../packages/core/src/calibration/shown-by-kit.js';
+import {
+  guessesAt,
+  memoriesOf,
+  type PastReading,
+} from '../../../../packages/core/src/calibration/guesses.js';
+import { halfStepAt, shownByKit } from '../../../../packages/core/src/calibration/shown-by-kit.js';
 
-const guesses = { model: 9, returning: 1, level: 1.1, last: 1.2, month: 0.9 };
-const even = { model: 0.2, returning: 0.2, level: 0.2, last: 0.2, month: 0.2 };
-const rehearsed = (errors: Rehearsed['errors'], count: number): readonly Rehearsed[] =>
-  Array.from({ length: count }, (_, i) => ({ time: 90 + i / 10, horizon: 0, errors, combined: errors.last }));
+const guesses = { habit: 1, half: 1.2, model: 9 };
+const even = { habit: 1 / 3, half: 1 / 3, model: 1 / 3 };
+const silent = { habit: 0, half: 0, model: 0 };
+const rehearsed = (errors: Rehearsed['errors'], count: number, deviation = 1): readonly Rehearsed[] =>
+  Array.from({ length: count }, (_, i) => ({
+    ...{ time: 90 + i / 10, horizon: 0, errors, combined: errors.habit, deviation },
+  }));
 const spoiling = { share: 0.04, spread: 8 };
 
 describe('the scale of a kit', () => {
@@ -76,33 +84,147 @@ describe('a level that returns', () => {
   });
 });
 
+describe('a level that may jump', () => {
+  const by = { middle: 0, memory: 400, spread: 4 };
+  const exact = (level: number, from: number, count: number) =>
+    Array.from({ length: count }, (_, i) => ({ time: from + 3 * i, low: level, high: level }));
+  const jumps = { rate: 0.01, most: 0.2, size: 8 };
+
+  it('is followed after two readings, where one that may not takes them for spoilt', () => {
+    const log = [...exact(20, 0, 20), ...exact(0, 60, 2)];
+    const free = follow(log, by, spoiling, { jumps });
+    const stiff = follow(log, { ...by, middle: 20, spread: 1 }, spoiling);
+    expect(Math.abs(free.known.level)).toBeLessThan(2);
+    expect(stiff.known.level).toBeGreaterThan(10);
+  });
+
+  it('after one reading far off doubts both, and is back where the next says that it was spoilt', () => {
+    const once = follow([...exact(20, 0, 20), ...exact(0, 60, 1)], by, spoiling, { jumps });
+    expect(once.known.variance).toBeGreaterThan(9);
+    const back = follow([...exact(20, 0, 20), ...exact(0, 60, 1), ...exact(20, 63, 2)], by, spoiling, {
+      jumps,
+    });
+    expect(back.known.level).toBeGreaterThan(18);
+  });
+
+  it('returns to what its middle was then', () => {
+    const log = exact(5, 0, 4);
+    const { known } = follow(
+      log,
+      { ...by, memory: 1, spread: 0.5 },
+      { share: 0, spread: 8 },
+      { middles: [5, 5, 5, 5] },
+    );
+    expect(known.level).toBeCloseTo(5, 6);
+  });
+});
+
+describe('the ways to foretell', () => {
+  const random = createRandom(12);
+  const noise = (): number => normalQuantile(0.0005 + 0.999 * random());
+  const swing = (time: number): number => 12 * Math.sin(time / 9);
+  const past = (of: (time: number) => number): readonly PastReading[] =>
+    Array.from({ length: 40 }, (_, i) => {
+      const value = of(2 * i) + noise();
+      return { time: 2 * i, low: value, high: value, value, model: swing(2 * i) };
+    });
+  const ahead = [{ time: 92, model: swing(92) }];
+
+  it('a model whose changes come true is believed by them, whatever its level', () => {
+    const {
+      evidence,
+      ahead: [told],
+    } = guessesAt(
+      past((time) => 30 + swing(time)),
+      ahead,
+      spoiling,
+      memoriesOf('ammonia'),
+    );
+    expect(evidence.model - evidence.habit).toBeGreaterThan(20);
+    expect(Math.abs(told.guesses.model - 30 - swing(92))).toBeLessThan(1.5);
+    expect(told.deviations.model).toBeLessThan(told.deviations.habit);
+  });
+
+  it('a model whose changes do not come is not, and the level stays', () => {
+    const {
+      evidence,
+      ahead: [told],
+    } = guessesAt(
+      past(() => 30),
+      ahead,
+      spoiling,
+      memoriesOf('ammonia'),
+    );
+    expect(evidence.habit - evidence.model).toBeGreaterThan(20);
+    expect(Math.abs(told.guesses.habit - 30)).toBeLessThan(1);
+  });
+
+  it('open readings that the model agrees with do not bend it', () => {
+    const open = Array.from({ length: 12 }, (_, i) => ({
+      ...{ time: 3 * i, low: 24, high: Infinity, value: 26, model: 36 },
+    }));
+    const {
+      ahead: [told],
+    } = guessesAt(open, [{ time: 40, model: 36 }], spoiling, memoriesOf('nitrite'));
+    // Without that, half of each distance of 12 to the open bounds would come in.
+    expect(Math.abs(told.guesses.model - 36)).toBeLessThan(3);
+  });
+
+  it('nitrate, which gathers, does not return within weeks as ammonia may', () => {
+    expect(Math.min(...memoriesOf('nitrate'))).toBeGreaterThan(28);
+    expect(Math.min(...memoriesOf('ammonia'))).toBeLessThan(7);
+  });
+});
+
 describe('the combination', () => {
   it('follows the ways that agree', () => {
-    const middle = combined(guesses, even, 0.3);
+    const middle = combined({ guesses, deviations: { habit: 1, half: 1, model: 1 } }, even);
     expect(middle).toBeGreaterThan(1);
-    expect(middle).toBeLessThan(1.4);
+    expect(middle).toBeLessThan(2);
   });
 
-  it('trusts the model alone only after it has shown that it can', () => {
-    const none = weightsBy({ rehearsed: [], tried: [] }, 0, 100);
-    expect(none.model).toBeLessThan(0.02);
-    const good = { model: 0.1, returning: 1, level: 2, last: 2, month: 2 };
-    const shown = weightsBy({ rehearsed: rehearsed(good, 40), tried: [] }, 0, 100);
+  it('trusts the model less than habit until it has shown that it can', () => {
+    const none = weightsBy(silent, [], 0, 100);
+    expect(none.model).toBeLessThan(none.half);
+    expect(none.half).toBeLessThan(none.habit);
+    expect(Object.values(none).reduce((sum, each) => sum + each, 0)).toBeCloseTo(1, 12);
+    const shown = weightsBy(silent, rehearsed({ model: 0.1, half: 1.5, habit: 3 }, 40), 0, 100);
     expect(shown.model).toBeGreaterThan(0.9);
-    expect(Object.values(shown).reduce((sum, each) => sum + each, 0)).toBeCloseTo(1, 12);
+    const followed = weightsBy({ habit: 0, half: 6, model: 12 }, [], 0, 100);
+    expect(followed.model).toBeGreaterThan(0.4);
   });
 
-  it('bands are the quantiles of past errors once many are known', () => {
+  it('rehearsed forecasts outweigh how readings went from one to the next', () => {
+    const failed = weightsBy(
+      { habit: 0, half: 6, model: 12 },
+      rehearsed({ model: 9, half: 4, habit: 1 }, 40),
+      0,
+      100,
+    );
+    expect(failed.habit).toBeGreaterThan(0.9);
+  });
+
+  it('bands are the quantiles of past errors over what was expected once many are known', () => {
     const random = createRandom(9);
     const errors = Array.from({ length: 2000 }, () => 3 * normalQuantile(0.0005 + 0.999 * random()));
-    const past = errors.map(
-      (error) => rehearsed({ model: 0, returning: 0, level: 0, last: error, month: 0 }, 1)[0],
-    );
-    const { of50, of90 } = halfWidths({ rehearsed: past, tried: [] }, even, 0, 100, 1);
+    const past = errors.map((error) => rehearsed({ model: 0, half: 0, habit: error }, 1)[0]);
+    const { of50, of90 } = halfWidths(past, 0, 100, 1, 0);
     expect(of90).toBeGreaterThan(3 * 1.5);
     expect(of90).toBeLessThan(3 * 1.8);
     expect(of50).toBeGreaterThan(3 * 0.6);
     expect(of50).toBeLessThan(3 * 0.75);
+    // Twice as unsure, twice as wide.
+    expect(halfWidths(past, 0, 100, 2, 0).of90).toBeCloseTo(2 * of90, 12);
+  });
+
+  it('a band of what a kit shows is no narrower than the step of the kit', () => {
+    expect(halfWidths([], 0, 100, 1, 7).of90).toBe(7);
+    const card = [
+      { low: 7.5, high: 15, value: 10 },
+      { low: 15, high: Infinity, value: 20 },
+    ];
+    expect(halfStepAt(card, 14)).toBe(3.75);
+    expect(halfStepAt(card, 16)).toBe(0);
   });
 
   it('a reading lies in a band by as much of it as does: right forecasts hold 90 % however coarse the steps', () => {

@@ -1,4 +1,5 @@
 import type { Backtest, BacktestScore } from '@leat/core';
+import { modelShare } from '../shared/model-share.js';
 import { shown } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
 
@@ -25,7 +26,7 @@ export function backtestLines({
     shown(score.last),
     shown(score.month),
     best(score),
-    `${shown(100 * (score.weights.model + score.weights.returning))} %`,
+    `${shown(100 * modelShare(score.weights))} %`,
     `${shown(100 * score.in50)} %`,
     `${shown(100 * score.in90)} %`,
   ]);
@@ -60,7 +61,7 @@ export function backtestLines({
       ],
     ),
     '  mean absolute errors, in the unit: of the forecast, of the model alone, of the last reading that stays, of the mean of the last 28 days',
-    '  by model: mean share of the model in the forecast; the rest is habit (level, last reading, median of the month)',
+    "  by model: mean share of the model's change in the forecast; the rest is habit: the level of the readings goes on as it does",
     '  in 50 %, in 90 %: share of readings in the bands of what a kit shows, each by as much of it as lies there',
     `  the forecast is best in ${wins} of ${scores.length}${overGuess === undefined ? '' : `; its error is ${overGuess.toFixed(2)} of that of the better simple guess (geometric mean)`}`,
   ];

@@ -1,8 +1,7 @@
 import type { Forecast, ForecastCourse } from '@leat/core';
 import { shown } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
-
-type Told = ForecastCourse['told'][number];
+import { modelShare } from '../shared/model-share.js';
 
 /** What was laid over a system from the first day of a forecast on, as it was asked for. */
 interface AskedWhatIf {
@@ -15,27 +14,23 @@ function whatIfLine({ set, overlay }: AskedWhatIf, from: string): string {
   return `  what if, from ${from} on: ${parts.join('; ')}`;
 }
 
-const ways: readonly { readonly words: string; readonly of: (weights: Told['weights']) => number }[] = [
-  { words: 'the model', of: ({ model, returning }) => model + returning },
-  { words: 'its level', of: ({ level }) => level },
-  { words: 'the last reading', of: ({ last }) => last },
-  { words: 'the median of the last month', of: ({ month }) => month },
-];
-
-/** What a quantity is foretold by, as its weights a week or two ahead have it: most first, shares below a tenth left out. */
+/**
+ * What a quantity is foretold by, as its weights a week or two ahead have it. The level of the readings is where every way
+ * begins; what differs is how much of the model's change is added.
+ */
 function toldLine({ reads, vessel, told }: ForecastCourse): readonly string[] {
   const middle = told.find(({ horizon }) => horizon === 14);
   if (middle === undefined) return [];
-  const shares = ways
-    .map(({ words, of }) => ({ words, share: of(middle.weights) }))
-    .sort((a, b) => b.share - a.share)
-    .filter(({ share }) => share >= 0.1);
-  const byModel = ways[0].of(middle.weights);
-  const by = byModel > 2 / 3 ? 'by the model' : byModel < 1 / 3 ? 'by habit' : 'by the model and by habit';
-  const parts = shares.map(({ words, share }) => `${words} ${Math.round(100 * share)} %`);
+  const share = modelShare(middle.weights);
+  const by = share > 2 / 3 ? 'by the model' : share < 1 / 3 ? 'by habit' : 'by the model and by habit';
   const count = told.reduce((sum, { rehearsed }) => sum + rehearsed, 0);
-  const basis = count === 0 ? 'nothing yet tells how good each is' : `${count} forecasts of the past weighed`;
-  return [`  your ${reads} in ${vessel} is foretold ${by}: ${parts.join(', ')} (${basis})`];
+  const basis =
+    count === 0
+      ? 'by how your readings went; no forecast of the past was weighed'
+      : `by how your readings went, and ${count} forecasts of the past`;
+  return [
+    `  your ${reads} in ${vessel} is foretold ${by}: ${Math.round(100 * share)} % of the change that the model has is taken over (${basis})`,
+  ];
 }
 
 /** A forecast in words: each quantity on a few days, with what is there and what a kit may show. */
