@@ -2,6 +2,8 @@ import { sourceCells } from '../../packages/core/src/library/origins.generated.j
 
 /** Publications that a check cites and no number of the library comes from. None has a DOI unless it was seen. */
 const others: Readonly<Record<string, string>> = {
+  'red-tilapia-ammonia':
+    'Estimation of ammonia excretion rates during a period of red tilapia culture in a recirculating system, Iranian Journal of Fisheries Sciences, abstract, without authors',
   'pantanella-2012':
     'Pantanella et al. 2012, lettuce over fish at two stockings, Acta Hort. 927:887, second-hand and abstract',
   'sludge-40-days': 'Mineralisation of fish sludge with and without air over 40 d, abstract',
