@@ -73,7 +73,7 @@ export const acidRoots: Topic = {
       what: 'nitrate that as much ammonium leaves at pH 4.5 over what it leaves at 6.5',
       unit: '1',
       ...between(1.01, 2),
-      compute: () => {
+      compute: (): number => {
         const both = { nitrate: offered, tan: offered };
         const left = (pH: number): number =>
           taken(nitrateUptake, pH, both) / taken(nitrateUptake, pH, { nitrate: offered });

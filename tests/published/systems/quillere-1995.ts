@@ -120,6 +120,6 @@ export const quillere1995: SystemCase = {
       where: 'eight cultivars',
       mark: 'S',
       value: ({ adults }) => head(adults),
-},
+    },
   ],
 };
