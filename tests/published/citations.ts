@@ -2,6 +2,8 @@ import { sourceCells } from '../../packages/core/src/library/origins.generated.j
 
 /** Publications that a check cites and no number of the library comes from. None has a DOI unless it was seen. */
 const others: Readonly<Record<string, string>> = {
+  'farm-nitrogen-budget':
+    'Nitrogen budget of a recirculating farm: 37 +- 4 % of that fed in fish, 41 +- 2 % out with backwash; abstract, without authors or species',
   'red-tilapia-ammonia':
     'Estimation of ammonia excretion rates during a period of red tilapia culture in a recirculating system, Iranian Journal of Fisheries Sciences, abstract, without authors',
   'pantanella-2012':

@@ -288,6 +288,19 @@ export const fishWaste: Topic = {
       },
     },
     {
+      id: 'nitrogen-kept-farm',
+      source: 'farm-nitrogen-budget',
+      where: '37 +- 4 % of the nitrogen fed',
+      mark: 'R',
+      what: 'nitrogen kept by rainbow trout of that fed (the fish of that farm are not known)',
+      unit: '%',
+      ...between(33, 41),
+      compute: (): number => {
+        const fish = fed('rainbow-trout');
+        return (100 * fish.gain * parameters.value('fish.rainbow-trout.body-nitrogen')) / fish.nitrogen;
+      },
+    },
+    {
       id: 'excreted-of-digestible-trout',
       source: 'medale-1995',
       where: 'at rations of 1.5-2 %, DP/DE 18 mg/kJ',
