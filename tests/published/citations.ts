@@ -2,6 +2,8 @@ import { sourceCells } from '../../packages/core/src/library/origins.generated.j
 
 /** Publications that a check cites and no number of the library comes from. None has a DOI unless it was seen. */
 const others: Readonly<Record<string, string>> = {
+  'conversa-2004':
+    'Conversa, Santamaria & Gonnella, butterhead lettuce in nutrient film; with Licamele 2009 for lettuce in a fish system, 2004',
   'farm-nitrogen-budget':
     'Nitrogen budget of a recirculating farm: 37 +- 4 % of that fed in fish, 41 +- 2 % out with backwash; abstract, without authors or species',
   'red-tilapia-ammonia':

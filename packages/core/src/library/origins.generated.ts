@@ -79,7 +79,6 @@ export const sourceCells: readonly SourceCells[] = [
   ['codata-2018', 'CODATA recommended values of the fundamental physical constants', '2018', 'none', 'From memory'],
   ['common-practice', 'Common practice, no publication claimed', 'none', 'none', 'Sensible values in wide use, or typical values invented for a kind of water'],
   ['computed-here', 'Computed from other rows of these tables, or by geometry', 'none', 'none', 'No publication behind it but those of the rows'],
-  ['conversa-2004', 'Conversa, Santamaria & Gonnella, butterhead lettuce in nutrient film; with Licamele 2009 for lettuce in a fish system', '2004', 'none', 'Abstract; the second is second-hand'],
   ['conversa-elia-2019', 'Conversa & Elia, critical nitrogen of crisphead and butterhead lettuce, Agronomy 9:681', '2019', 'none', 'Abstract'],
   ['crc-ionic-conductivity', 'Vanysek, Ionic conductivity and diffusion at infinite dilution, CRC Handbook of Chemistry and Physics, section 5', '2005', 'none', 'Row of calcium read in an excerpt, the others from memory of the same table; year approximate'],
   ['critical-n-pool', 'Critical nitrogen curves of other crops (Justes 1994 and others) and sufficiency ranges of Hochmuth', '1994', 'none', 'Stand-in where the crop has no curve of its own'],
