@@ -2,6 +2,12 @@ import { sourceCells } from '../../packages/core/src/library/origins.generated.j
 
 /** Publications that a check cites and no number of the library comes from. None has a DOI unless it was seen. */
 const others: Readonly<Record<string, string>> = {
+  'conversa-2004':
+    'Conversa, Santamaria & Gonnella, butterhead lettuce in nutrient film; with Licamele 2009 for lettuce in a fish system, 2004',
+  'farm-nitrogen-budget':
+    'Nitrogen budget of a recirculating farm: 37 +- 4 % of that fed in fish, 41 +- 2 % out with backwash; abstract, without authors or species',
+  'red-tilapia-ammonia':
+    'Estimation of ammonia excretion rates during a period of red tilapia culture in a recirculating system, Iranian Journal of Fisheries Sciences, abstract, without authors',
   'pantanella-2012':
     'Pantanella et al. 2012, lettuce over fish at two stockings, Acta Hort. 927:887, second-hand and abstract',
   'sludge-40-days': 'Mineralisation of fish sludge with and without air over 40 d, abstract',

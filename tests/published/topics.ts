@@ -1,4 +1,5 @@
 import { acidFilms } from './checks/acid-films.js';
+import { acidRoots } from './checks/acid-roots.js';
 import { ammoniaCriteria } from './checks/ammonia-criteria.js';
 import { carbonate } from './checks/carbonate.js';
 import { crops } from './checks/crops.js';
@@ -38,6 +39,7 @@ export const topics: readonly Topic[] = [
   filterSizing,
   startUp,
   crops,
+  acidRoots,
   evapotranspiration,
   designGuides,
 ];

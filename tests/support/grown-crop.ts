@@ -18,7 +18,8 @@ export interface GrownCrop {
 }
 
 /**
- * Grows a crop from seedlings in ample nitrate by the model, in the light of a day, mol m-2 d-1.
+ * Grows a crop from seedlings in ample nitrate by the model, in the light of a day, mol m-2 d-1, at pH 5.8 as nutrient
+ * solutions are held (what pH above it takes is another check).
  * @param plants to a m2, each a seedling as those of the tables; absent: the density of the tables
  */
 export function grownCrop(
@@ -32,7 +33,7 @@ export function grownCrop(
   const dense = plants ?? value('density');
   const seedling = (value('seedling-mass') * dense) / value('density');
   const sump = vessel('sump', 100, { temperature: constant(temperature) });
-  const start = [startOf(sump, { water: stillWater(100, 7, { nitrate: 1e4 }) })];
+  const start = [startOf(sump, { water: stillWater(100, 5.8, { nitrate: 1e4 }) })];
   const run = doneRun(
     scenarioOf([sump], {
       start,

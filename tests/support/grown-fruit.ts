@@ -15,11 +15,11 @@ export interface PickedFruit {
   readonly uptake: number;
 }
 
-/** Grows a crop and picks it to an age, d, in the light of a day, mol m-2 d-1; salt is left out. */
+/** Grows a crop and picks it to an age, d, in the light of a day, mol m-2 d-1, at pH 5.8; salt is left out. */
 export function pickedFruit(crop: string, days: number, light: number, temperature = 22): PickedFruit {
   const value = (property: string): number => parameters.value(`crop.${crop}.${property}`);
   const sump = vessel('sump', 100, { temperature: constant(temperature) });
-  const start = [startOf(sump, { water: stillWater(100, 7, { nitrate: 1e4 }) })];
+  const start = [startOf(sump, { water: stillWater(100, 5.8, { nitrate: 1e4 }) })];
   const run = doneRun(
     scenarioOf([sump], {
       start,

@@ -93,6 +93,7 @@ const cropNames = {
   E_s: number('crop.salt-slope', 'E_s'),
   p_c: number('crop.ph-high', 'p_c'),
   s_c: number('crop.ph-slope', 's_c'),
+  p_h: number('crop.ph-half', 'p_h'),
   a: number('crop.nitrogen-a', 'a'),
   b: number('crop.nitrogen-b', 'b'),
   p: number('crop.nitrogen-plateau', 'p'),
@@ -106,13 +107,24 @@ const growthEquations = {
   W_c: 'l * A * (K_I + I) / (g * (T_opt - T_b))',
   f_e: 'max(0, 1 - E_s * max(0, m_I / (i_e * d_e) - E_t))',
   c: 'f_e * l * I * A * max(0, min(T_air, T_opt) - T_b) / (T_opt - T_b)',
-  f_p: '1 / (1 + s_c * B(pH - p_c, 0.1))',
+  f_p: '1 / (1 + s_c * B(pH - p_c, 0.1) + 10^(p_h - pH))',
   G: 'f_p * c * (1 - exp(-W / W_c)) * max(0, 1 - n_l * N_c * W / N) / (1 - n_l)',
 };
 const cropEquations = {
   ...growthEquations,
   h: 'b / (1 + (p / w)^4)',
   D: 'max(0, ((1 - b_f) * (1 - h) * N_c + b_f * n_f) * G + (N_c * W - N) / t_r)',
+};
+
+const uptakeEquations = {
+  ...cropEquations,
+  a_t: 's_t * M(C_tan, K_t) / (1 + 10^(p_t - pH))',
+};
+const uptakeNames = {
+  ...cropNames,
+  K_t: number('crop.k-tan', 'K_t'),
+  s_t: number('crop.tan-share', 's'),
+  p_t: number('crop.tan-ph-half', 'p_t'),
 };
 
 const gasNames = {
@@ -198,28 +210,17 @@ export const laws = {
   ...lawsOfSolids,
   'crop-growing': { law: '(1 - b_f) * G', equations: growthEquations, names: cropNames },
   'nitrate-uptake': {
-    law: 'D * M(C_no3, K_c) * (1 - s_t * M(C_tan, K_t))',
-    equations: cropEquations,
-    names: {
-      ...cropNames,
-      K_c: number('crop.k-nitrate', 'K_c'),
-      K_t: number('crop.k-tan', 'K_t'),
-      s_t: number('crop.tan-share', 's'),
-    },
+    law: 'D * M(C_no3, K_c) * (1 - a_t)',
+    equations: uptakeEquations,
+    names: { ...uptakeNames, K_c: number('crop.k-nitrate', 'K_c') },
   },
-  'tan-uptake': {
-    law: 'D * s_t * M(C_tan, K_t)',
-    equations: cropEquations,
-    names: { ...cropNames, K_t: number('crop.k-tan', 'K_t'), s_t: number('crop.tan-share', 's') },
-  },
+  'tan-uptake': { law: 'D * a_t', equations: uptakeEquations, names: uptakeNames },
   'calcium-uptake': {
-    law: 'x_c / M_n * D * (M(C_no3, K_c) * (1 - s_t * M(C_tan, K_t)) + s_t * M(C_tan, K_t)) * M(C_ca, K_x)',
-    equations: cropEquations,
+    law: 'x_c / M_n * D * (M(C_no3, K_c) * (1 - a_t) + a_t) * M(C_ca, K_x)',
+    equations: uptakeEquations,
     names: {
-      ...cropNames,
+      ...uptakeNames,
       K_c: number('crop.k-nitrate', 'K_c'),
-      K_t: number('crop.k-tan', 'K_t'),
-      s_t: number('crop.tan-share', 's'),
       x_c: number('crop.calcium', 'x_{Ca}'),
       K_x: number('crop.k-calcium', 'K_{Ca}'),
       M_n: number('molar.nitrogen', 'M_N'),

@@ -82,6 +82,7 @@ const equationTex = {
   W_c: 'W_c',
   f_e: 'f_e',
   f_p: 'f_p',
+  a_t: '\\alpha_t',
   s_a: 's_A',
   s_n: 's_N',
   c: 'c',

@@ -120,9 +120,6 @@ export const quillere1995: SystemCase = {
       where: 'eight cultivars',
       mark: 'S',
       value: ({ adults }) => head(adults),
-      miss:
-        'Hard mains hold pH 8 here, where growth is a sixth less by the law of pH, and 5.4 mol of light a day are assumed under glass. ' +
-        'Neither is published.',
     },
   ],
 };

@@ -154,8 +154,8 @@ export const uviCurrent: SystemCase = {
       mark: 'C',
       value: (runs) => rise(settled(runs), 'sump', 'rearing'),
       miss:
-        'The published value is the TAN of a rule over the flow: nine tenths of what fish give off. Here a third of it is urea and the ' +
-        'like, which becomes TAN in filters, and the walls of the rearing tanks oxidise a little. With neither 1.03 comes out.',
+        'The published value is the TAN of a rule over the flow: nine tenths of what fish give off. Here three tenths are urea and the ' +
+        'like, which become TAN in filters, and the walls of the rearing tanks oxidise a little. With neither 1.03 comes out.',
       blame: [
         {
           assumption: 'nine tenths as TAN, rearing tanks without biofilm, raft tanks with 3000 m2',

@@ -26,10 +26,16 @@ export interface Subject {
   readonly lime?: string;
 }
 
+/** What more (or less) protein than a feed of the tables has adds to its oxygen demand in place of starch, g COD per g. */
+function proteinForStarch(tables: Tables, feed: { readonly name: string; readonly protein: number }): number {
+  const more = feed.protein - tables.value(`feed.${feed.name}.protein`);
+  return more === 0 ? 0 : more * (tables.value('protein.demand') - tables.value('carbohydrate.demand'));
+}
+
 /**
  * The tables as seen from a place: `species.body-nitrogen` reads `fish.<species>.body-nitrogen`,
  * `crop.growth` reads `crop.<crop>.growth` where there is no general `crop.growth`, `feed.protein`
- * is that of the feed given, `product.alkalinity` that of the product dosed, `lime.area` that of the lime of the vessel. Values are looked up once.
+ * is that of the feed given, `feed.demand` that of its kind with the protein given in place of starch, `product.alkalinity` that of the product dosed, `lime.area` that of the lime of the vessel. Values are looked up once.
  */
 export function scopeTo(tables: Tables, subject: Subject): Values {
   const seen = new Map<string, number>();
@@ -45,7 +51,8 @@ export function scopeTo(tables: Tables, subject: Subject): Values {
     if (subject.feed !== undefined && id === 'feed.protein') return subject.feed.protein;
     if (subject.feed !== undefined && id.startsWith('feed.')) {
       const own = `feed.${subject.feed.name}.${property}`;
-      return tables.value(tables.has(own) ? own : id);
+      if (!tables.has(own)) return tables.value(id);
+      return tables.value(own) + (property === 'demand' ? proteinForStarch(tables, subject.feed) : 0);
     }
     if (subject.product !== undefined && id.startsWith('product.')) {
       const own = `dose.${subject.product}.${property}`;

@@ -1,3 +1,4 @@
+import { hydrogenAt } from '../chemistry/acid-base.js';
 import {
   cropCoefficients,
   cropDemand,
@@ -8,6 +9,7 @@ import {
   sharePartials,
 } from './kernels/crop.js';
 import { monod, monodSlope } from './kernels/rate-terms.js';
+import { ammoniumAcidity, ammoniumLeft, ammoniumLeftSlope } from './kernels/root-acidity.js';
 import type { Process } from './process.js';
 
 /** Growth of a plant without its fruit, per g dry: carbon from air, oxygen to air, by closure. */
@@ -55,8 +57,23 @@ export const fruitGrowing: Process = {
   },
 };
 
+/** Share of its uptake that a crop takes as ammonium; [half-saturation, largest share, 1 / H'] begin at k[o]. */
+function ammoniumShare(pH: number, tan: number, k: ArrayLike<number>, o: number): number {
+  return k[o + 1] * ammoniumLeft(hydrogenAt(pH), k[o + 2]) * monod(tan, k[o]);
+}
+
+/** d(ammoniumShare)/d(pH). */
+function shareByPh(pH: number, tan: number, k: ArrayLike<number>, o: number): number {
+  return k[o + 1] * ammoniumLeftSlope(ammoniumLeft(hydrogenAt(pH), k[o + 2])) * monod(tan, k[o]);
+}
+
+/** d(ammoniumShare)/d(TAN). */
+function shareByTan(pH: number, tan: number, k: ArrayLike<number>, o: number): number {
+  return k[o + 1] * ammoniumLeft(hydrogenAt(pH), k[o + 2]) * monodSlope(tan, k[o]);
+}
+
 /**
- * Nitrate taken up by a crop, per g N: demand x M(nitrate) x the share not met by ammonium.
+ * Nitrate taken up by a crop, per g N: demand x M(nitrate) x the share not met by ammonium, which is larger in acid water.
  * Strong cations go with it (`crop.cations`, e eq per mol N), so that it gives 1 - e eq of alkalinity per mol N
  * back, about 0.1; the oxygen freed in its reduction goes to air by the leaves.
  */
@@ -79,24 +96,26 @@ export const nitrateUptake: Process = {
     values.value('crop.k-nitrate'),
     values.value('crop.k-tan'),
     values.value('crop.tan-share'),
+    ammoniumAcidity(values),
   ],
   rate: (v, at, k) =>
     cropDemand(v[at[0]], v[at[1]], v[at[2]], k) *
-    monod(v[at[3]], k[12]) *
-    (1 - k[14] * monod(v[at[4]], k[13])),
+    monod(v[at[3]], k[13]) *
+    (1 - ammoniumShare(v[at[2]], v[at[4]], k, 14)),
   partials: (v, at, k, d) => {
     const demand = cropDemandPartials(v[at[0]], v[at[1]], v[at[2]], k, d);
-    const nitrate = monod(v[at[3]], k[12]);
-    const left = 1 - k[14] * monod(v[at[4]], k[13]);
+    const nitrate = monod(v[at[3]], k[13]);
+    const left = 1 - ammoniumShare(v[at[2]], v[at[4]], k, 14);
     for (let m = 0; m < 3; m++) d[m] *= nitrate * left;
-    d[3] = demand * monodSlope(v[at[3]], k[12]) * left;
-    d[4] = -demand * nitrate * k[14] * monodSlope(v[at[4]], k[13]);
+    d[2] -= demand * nitrate * shareByPh(v[at[2]], v[at[4]], k, 14);
+    d[3] = demand * monodSlope(v[at[3]], k[13]) * left;
+    d[4] = -demand * nitrate * shareByTan(v[at[2]], v[at[4]], k, 14);
   },
   kernel: cropKernel,
 };
 
 /**
- * Ammonium taken up by a crop, per g N: demand x M(TAN) x its largest share. With the strong cations that go with it
+ * Ammonium taken up by a crop, per g N: demand x M(TAN) x its largest share, less in acid water. With the strong cations that go with it
  * (`crop.cations`, e eq per mol N) it takes 1 + e eq of alkalinity per mol N.
  */
 export const tanUptake: Process = {
@@ -116,13 +135,15 @@ export const tanUptake: Process = {
     ...cropCoefficients(values, at),
     values.value('crop.k-tan'),
     values.value('crop.tan-share'),
+    ammoniumAcidity(values),
   ],
-  rate: (v, at, k) => cropDemand(v[at[0]], v[at[1]], v[at[2]], k) * k[13] * monod(v[at[3]], k[12]),
+  rate: (v, at, k) => cropDemand(v[at[0]], v[at[1]], v[at[2]], k) * ammoniumShare(v[at[2]], v[at[3]], k, 13),
   partials: (v, at, k, d) => {
     const demand = cropDemandPartials(v[at[0]], v[at[1]], v[at[2]], k, d);
-    const share = k[13] * monod(v[at[3]], k[12]);
+    const share = ammoniumShare(v[at[2]], v[at[3]], k, 13);
     for (let m = 0; m < 3; m++) d[m] *= share;
-    d[3] = demand * k[13] * monodSlope(v[at[3]], k[12]);
+    d[2] += demand * shareByPh(v[at[2]], v[at[3]], k, 13);
+    d[3] = demand * shareByTan(v[at[2]], v[at[3]], k, 13);
   },
   kernel: cropKernel,
 };
@@ -148,24 +169,26 @@ export const calciumUptake: Process = {
     values.value('crop.k-nitrate'),
     values.value('crop.k-tan'),
     values.value('crop.tan-share'),
+    ammoniumAcidity(values),
     values.value('crop.calcium') / values.value('molar.nitrogen'),
     values.value('crop.k-calcium'),
   ],
   rate: (v, at, k) => {
-    const ammonium = k[14] * monod(v[at[4]], k[13]);
-    const share = monod(v[at[3]], k[12]) * (1 - ammonium) + ammonium;
-    return k[15] * cropDemand(v[at[0]], v[at[1]], v[at[2]], k) * share * monod(v[at[5]], k[16]);
+    const ammonium = ammoniumShare(v[at[2]], v[at[4]], k, 14);
+    const share = monod(v[at[3]], k[13]) * (1 - ammonium) + ammonium;
+    return k[17] * cropDemand(v[at[0]], v[at[1]], v[at[2]], k) * share * monod(v[at[5]], k[18]);
   },
   partials: (v, at, k, d) => {
     const demand = cropDemandPartials(v[at[0]], v[at[1]], v[at[2]], k, d);
-    const nitrate = monod(v[at[3]], k[12]);
-    const ammonium = k[14] * monod(v[at[4]], k[13]);
+    const nitrate = monod(v[at[3]], k[13]);
+    const ammonium = ammoniumShare(v[at[2]], v[at[4]], k, 14);
     const share = nitrate * (1 - ammonium) + ammonium;
-    const calcium = k[15] * monod(v[at[5]], k[16]);
+    const calcium = k[17] * monod(v[at[5]], k[18]);
     for (let m = 0; m < 3; m++) d[m] *= share * calcium;
-    d[3] = demand * monodSlope(v[at[3]], k[12]) * (1 - ammonium) * calcium;
-    d[4] = demand * k[14] * monodSlope(v[at[4]], k[13]) * (1 - nitrate) * calcium;
-    d[5] = demand * share * k[15] * monodSlope(v[at[5]], k[16]);
+    d[2] += demand * shareByPh(v[at[2]], v[at[4]], k, 14) * (1 - nitrate) * calcium;
+    d[3] = demand * monodSlope(v[at[3]], k[13]) * (1 - ammonium) * calcium;
+    d[4] = demand * shareByTan(v[at[2]], v[at[4]], k, 14) * (1 - nitrate) * calcium;
+    d[5] = demand * share * k[17] * monodSlope(v[at[5]], k[18]);
   },
   kernel: cropKernel,
 };

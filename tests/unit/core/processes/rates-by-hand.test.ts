@@ -41,8 +41,9 @@ const half = 0.5 + (airless * 0.4 * 1.2 * 14.007) / (1.25 * 31.998) / (0.4 * 4);
 // The crop: 500 g on 5 m2 are 1 t/ha, where curve and plateau meet: Nc = 0.0365 x 2^(-0.115/4) = 0.035780.
 const critical = 0.0365 * 2 ** (-0.115 / 4);
 // 14 of 18 degrees above its base: 0.14 a day, two thirds of it in this light, and 0.55 x 10 x 5 x 14/18 = 21.38889 g/d by light; held back by
-// (1 - 0.5 Nc x 500/15) / (1 - 0.5). pH 7.6 is 2 above what is good: 1 / 1.25.
-const grown = 0.8 * 21.388889 * (1 - Math.exp(-140 / 3 / 21.388889)) * ((1 - (critical * 250) / 15) / 0.5);
+// (1 - 0.5 Nc x 500/15) / (1 - 0.5). pH 7.6 is 2 above what is good and 1 above what halves: 1 / (1.25 + 0.1).
+const grown =
+  (1 / 1.35) * 21.388889 * (1 - Math.exp(-140 / 3 / 21.388889)) * ((1 - (critical * 250) / 15) / 0.5);
 // The curve falls by b/2 there; half of the arrears a day.
 const demand = (0.6 * (1 - 0.0575) * critical + 0.4 * 0.025) * grown + (critical * 500 - 15) / 2;
 
@@ -104,12 +105,13 @@ describe('the rate of', () => {
     // Two fifths of growth go to fruit of 2.5 % nitrogen.
     ['crop-growing', 0.6 * grown],
     ['fruit-growing', 0.4 * grown],
-    ['nitrate-uptake', demand * 0.75 * (1 - (0.25 * 1.5) / 2.2)],
-    ['tan-uptake', (demand * 0.25 * 1.5) / 2.2],
+    // At the pH that halves it ammonium is an eighth at most.
+    ['nitrate-uptake', demand * 0.75 * (1 - (0.125 * 1.5) / 2.2)],
+    ['tan-uptake', (demand * 0.125 * 1.5) / 2.2],
     // 0.12 mol per mol of what both took, and 1.25/1.3 of that by calcium.
     [
       'calcium-uptake',
-      (0.12 / 14.007) * demand * (0.75 * (1 - (0.25 * 1.5) / 2.2) + (0.25 * 1.5) / 2.2) * (1.25 / 1.3),
+      (0.12 / 14.007) * demand * (0.75 * (1 - (0.125 * 1.5) / 2.2) + (0.125 * 1.5) / 2.2) * (1.25 / 1.3),
     ],
     // Saturation 1.25 x 0.4 = 0.5: half of it is wanting, 1.01 x 0.25/0.51. Of 20 mol 0.6005 m2 are active. At 25 degC,
     // by other code: 44.1907 m/d x 2.5119e-5 mol/m3, 0.0298415 m/d x 0.2143 mol/m3, 0.103108 mol/(m2 d) [C].

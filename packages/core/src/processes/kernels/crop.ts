@@ -1,8 +1,16 @@
 import { exp, expm1, log } from '../../base/elementary.js';
+import { hydrogenAt, pHOf } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
-import type { Kernel, Sites } from './kernel.js';
-import { above, aboveSlope, monod, monodSlope } from './rate-terms.js';
+import { HYDROGEN_AFTER_PH, type Kernel, type Sites } from './kernel.js';
+import { monod, monodSlope } from './rate-terms.js';
+import {
+  acidityCoefficients,
+  ammoniumLeft,
+  ammoniumLeftSlope,
+  leftByAcidity,
+  leftByAciditySlope,
+} from './root-acidity.js';
 
 /**
  * Growth and nitrogen demand of one batch of a crop.
@@ -10,7 +18,8 @@ import { above, aboveSlope, monod, monodSlope } from './rate-terms.js';
  * it, c (Goudriaan & Monteith 1990). r and c rise with warmth above the base temperature up to the optimum; r rises with
  * light as Bruggink (1987) found, half of it at one light for all crops.
  * Salt takes a share of both, s in all, beyond a threshold of conductivity (Maas & Hoffman 1977).
- * Above a pH growth falls, by 1 / (1 + s (pH - p)), as less iron and phosphorus is to be had (Anderson et al. 2017).
+ * Water that is too acid or not acid enough takes a share of growth, and acid water one of the uptake of ammonium
+ * (root-acidity.ts).
  * f = (1 - n Nc W/N) / (1 - n) slows growth as crop nitrogen falls from the critical curve to a share n of it (Droop form).
  * Critical nitrogen Nc = a w^-b with w in t/ha, flat below a plateau p (Justes et al. 1994), the two
  * joined without a corner: a (w^4 + p^4)^(-b/4). A corner would cost the integrator a dozen steps a
@@ -33,7 +42,7 @@ function leftBySalt(values: Values, ionic: number): number {
 
 /**
  * [r 1/d at T, c g/d at T and light, a g/g, b, plateau g, n, g per t/ha, 1/recovery, b, fruit g N/g, pH up to which growth is
- * full, what each further pH takes].
+ * full, what each further pH takes, 1 over the hydrogen ions that halve it].
  */
 export function cropCoefficients(values: Values, at: Conditions): readonly number[] {
   const base = values.value('crop.base-temperature');
@@ -52,8 +61,7 @@ export function cropCoefficients(values: Values, at: Conditions): readonly numbe
     1 / values.value('crop.recovery-time'),
     at.bearing,
     values.value('crop.fruit-nitrogen'),
-    values.value('crop.ph-high'),
-    values.value('crop.ph-slope'),
+    ...acidityCoefficients(values),
   ];
 }
 
@@ -77,12 +85,7 @@ export function cropGrowth(mass: number, nitrogen: number, pH: number, k: ArrayL
 
 /** Share of growth that the pH of the water leaves. */
 export function leftByPh(pH: number, k: ArrayLike<number>, o: number): number {
-  return 1 / (1 + k[o + 11] * above(pH - k[o + 10]));
-}
-
-/** d(leftByPh)/d(pH), where `left` is leftByPh. */
-function leftByPhSlope(pH: number, k: ArrayLike<number>, o: number, left: number): number {
-  return -k[o + 11] * aboveSlope(pH - k[o + 10]) * left * left;
+  return leftByAcidity(pH, hydrogenAt(pH), k, o + 10);
 }
 
 /** Share of growth that goes to fruit. */
@@ -156,7 +159,7 @@ function cropGrowthPartials(
   k: ArrayLike<number>,
   d: Float64Array,
 ): number {
-  if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, pH, k, 0, d);
+  if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, [pH, hydrogenAt(pH)], k, 0, d);
   d.fill(0, 0, 3);
   return 0;
 }
@@ -166,7 +169,7 @@ function growthPartialsAt(
   wanted: number,
   mass: number,
   nitrogen: number,
-  pH: number,
+  [pH, h]: readonly [pH: number, h: number],
   k: ArrayLike<number>,
   o: number,
   d: Float64Array,
@@ -176,14 +179,14 @@ function growthPartialsAt(
     d.fill(0, 0, 3);
     return 0;
   }
-  const left = leftByPh(pH, k, o);
+  const left = leftByAcidity(pH, h, k, o + 10);
   const full = 1 - k[o + 5];
   const free = freeGrowth(mass, k, o);
   const freeSlope = k[o + 1] > 0 ? k[o] * exp((-k[o] * mass) / k[o + 1]) : 0;
   const status = (1 - (least * mass) / nitrogen) / full;
   d[0] = left * (freeSlope * status - (free * least * (1 - fall(mass, k, o))) / (nitrogen * full));
   d[1] = (left * free * least * mass) / (nitrogen * nitrogen * full);
-  d[2] = leftByPhSlope(pH, k, o, left) * free * status;
+  d[2] = leftByAciditySlope(pH, h, k, o + 10, left) * free * status;
   return left * free * status;
 }
 
@@ -252,7 +255,8 @@ export const cropKernel: Kernel = {
       const nitrogen = v[nitrate.at[n + 1]];
       const g = i * growth.size;
       const wanted = critical(mass, growth.k, g);
-      const left = leftByPh(v[nitrate.at[n + 2]], growth.k, g);
+      const h = v[nitrate.at[n + 2] + HYDROGEN_AFTER_PH];
+      const left = leftByAcidity(pHOf(h), h, growth.k, g + 10);
       const grown = left * growthAt(wanted, mass, nitrogen, growth.k, g);
       const demand = demandAt(wanted, grown, mass, nitrogen, growth.k, g);
       const ammonium = v[nitrate.at[n + 4]];
@@ -260,12 +264,12 @@ export const cropKernel: Kernel = {
       const p = i * tan.size;
       r[growth.row + i] = (1 - growth.k[g + 8]) * grown;
       const q = i * calcium.size;
-      const ofNitrate =
-        demand * monod(v[nitrate.at[n + 3]], kn[o + 12]) * (1 - kn[o + 14] * monod(ammonium, kn[o + 13]));
-      const ofTan = demand * kt[p + 13] * monod(ammonium, kt[p + 12]);
+      const share = kt[p + 14] * ammoniumLeft(h, kt[p + 15]) * monod(ammonium, kt[p + 13]);
+      const ofNitrate = demand * monod(v[nitrate.at[n + 3]], kn[o + 13]) * (1 - share);
+      const ofTan = demand * share;
       r[nitrate.row + i] = ofNitrate;
       r[tan.row + i] = ofTan;
-      r[calcium.row + i] = kc[q + 15] * (ofNitrate + ofTan) * monod(v[calcium.at[6 * i + 5]], kc[q + 16]);
+      r[calcium.row + i] = kc[q + 17] * (ofNitrate + ofTan) * monod(v[calcium.at[6 * i + 5]], kc[q + 18]);
     }
   },
   partials: ([growth, nitrate, tan, calcium], v) => {
@@ -277,26 +281,31 @@ export const cropKernel: Kernel = {
       const mass = v[nitrate.at[n]];
       const nitrogen = v[nitrate.at[n + 1]];
       const g = i * growth.size;
+      const h = v[nitrate.at[n + 2] + HYDROGEN_AFTER_PH];
       let demand = 0;
       three.fill(0);
       if (mass > 0) {
         const wanted = critical(mass, growth.k, g);
-        const grown = growthPartialsAt(wanted, mass, nitrogen, v[nitrate.at[n + 2]], growth.k, g, three);
+        const grown = growthPartialsAt(wanted, mass, nitrogen, [pHOf(h), h], growth.k, g, three);
         for (let m = 0; m < 3; m++) growth.d[3 * i + m] = (1 - growth.k[g + 8]) * three[m];
         demand = demandPartialsAt(wanted, grown, mass, nitrogen, growth.k, g, three);
       } else growth.d.set(three, 3 * i);
       const ammonium = v[nitrate.at[n + 4]];
       const o = i * nitrate.size;
-      const taken = monod(v[nitrate.at[n + 3]], kn[o + 12]);
-      const left = 1 - kn[o + 14] * monod(ammonium, kn[o + 13]);
-      for (let m = 0; m < 3; m++) nitrate.d[n + m] = three[m] * taken * left;
-      nitrate.d[n + 3] = demand * monodSlope(v[nitrate.at[n + 3]], kn[o + 12]) * left;
-      nitrate.d[n + 4] = -demand * taken * kn[o + 14] * monodSlope(ammonium, kn[o + 13]);
+      const taken = monod(v[nitrate.at[n + 3]], kn[o + 13]);
       const p = i * tan.size;
-      const share = kt[p + 13] * monod(ammonium, kt[p + 12]);
+      const spared = ammoniumLeft(h, kt[p + 15]);
+      const share = kt[p + 14] * spared * monod(ammonium, kt[p + 13]);
+      const shareByPh = kt[p + 14] * ammoniumLeftSlope(spared) * monod(ammonium, kt[p + 13]);
+      const shareByTan = kt[p + 14] * spared * monodSlope(ammonium, kt[p + 13]);
+      for (let m = 0; m < 3; m++) nitrate.d[n + m] = three[m] * taken * (1 - share);
+      nitrate.d[n + 2] -= demand * taken * shareByPh;
+      nitrate.d[n + 3] = demand * monodSlope(v[nitrate.at[n + 3]], kn[o + 13]) * (1 - share);
+      nitrate.d[n + 4] = -demand * taken * shareByTan;
       for (let m = 0; m < 3; m++) tan.d[4 * i + m] = three[m] * share;
-      tan.d[4 * i + 3] = demand * kt[p + 13] * monodSlope(ammonium, kt[p + 12]);
-      calciumPartialsAt(calcium, i, v, nitrate.d, tan.d, demand * (taken * left + share));
+      tan.d[4 * i + 2] += demand * shareByPh;
+      tan.d[4 * i + 3] = demand * shareByTan;
+      calciumPartialsAt(calcium, i, v, nitrate.d, tan.d, demand * (taken * (1 - share) + share));
     }
   },
 };
@@ -314,9 +323,9 @@ function calciumPartialsAt(
   const n = 5 * i;
   const t = 4 * i;
   const o = i * size;
-  const share = k[o + 15] * monod(v[at[m + 5]], k[o + 16]);
+  const share = k[o + 17] * monod(v[at[m + 5]], k[o + 18]);
   for (let j = 0; j < 3; j++) d[m + j] = (nitrate[n + j] + tan[t + j]) * share;
   d[m + 3] = nitrate[n + 3] * share;
   d[m + 4] = (nitrate[n + 4] + tan[t + 3]) * share;
-  d[m + 5] = taken * k[o + 15] * monodSlope(v[at[m + 5]], k[o + 16]);
+  d[m + 5] = taken * k[o + 17] * monodSlope(v[at[m + 5]], k[o + 18]);
 }
