@@ -1,6 +1,6 @@
 import { type Jump, jumpsIn } from '../log/jumps.js';
 import { type Missing, missingIn } from './missing.js';
-import { type FitFault, faultsOfFit } from './verdict.js';
+import { type FitVerdict, verdictOfFit } from './verdict.js';
 import { scenarioHash, version } from '../result/record.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
 import type { Counting } from './correlated.js';
@@ -57,7 +57,7 @@ export interface FitProvenance {
 }
 
 /** A system fitted to a log. */
-export interface Fit extends FitDiagnostics {
+export interface Fit extends FitDiagnostics, FitVerdict {
   readonly title: string;
   readonly provenance: FitProvenance;
   /** How many readings the fit was made to. */
@@ -65,8 +65,6 @@ export interface Fit extends FitDiagnostics {
   readonly starts: readonly FitStart[];
   /** Fits to the log as it was known at earlier dates. */
   readonly past: readonly PastFit[];
-  /** Why the fit is not to be trusted; none where nothing speaks against it. */
-  readonly faults: readonly FitFault[];
   /** Of a fit that failed: what would bring it nearest to its log, most first. */
   readonly missing: readonly Missing[];
   /** Falls of nitrate that may be water changes nobody wrote down. */
@@ -143,7 +141,7 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
   const all = minima.map(({ value, converged, steps }) => ({ value, converged, steps }));
   const diagnostics = diagnosticsOf(ahead, best, there, counting);
   const { numbers, spoilt } = diagnostics;
-  const faults = faultsOfFit(problem, best.predicted, numbers, spoilt, minima);
+  const verdict = verdictOfFit(problem, best.predicted, numbers, spoilt, minima);
   return {
     title: problem.scenario.title,
     provenance: {
@@ -160,8 +158,8 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
     readings: problem.observations.length,
     starts: all,
     past,
-    faults,
-    missing: faults.length === 0 ? [] : missingIn(problem, best, counting),
+    ...verdict,
+    missing: verdict.verdict === 'failed' ? missingIn(problem, best, counting) : [],
     jumps: jumpsIn(log),
     notes: [
       ...problem.notes,

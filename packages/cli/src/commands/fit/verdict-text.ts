@@ -1,0 +1,101 @@
+import type { Fit } from '@leat/core';
+import { shown } from '@leat/view/text';
+
+type Lines = readonly string[];
+type Fault = Fit['faults'][number];
+/** What a fit and its readings have of a quantity. */
+type Apart = Omit<Fit['trust'][number], 'trusted'>;
+
+const percent = (share: number): string => `${shown(100 * share)} %`;
+
+/** A list in words: `a, b and c`. */
+const listed = (names: Lines): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
+
+/** What is there by the readings, in words: a range, one number where both ends read alike. */
+export function saidByReadings({ low, high, unit }: Pick<Apart, 'low' | 'high' | 'unit'>): string {
+  const of = unit === '' ? '' : ` ${unit}`;
+  const [from, to] = [shown(low), shown(high)];
+  return from === to ? `${from}${of}` : `${from} to ${to}${of}`;
+}
+
+const apart = (fault: Apart): string =>
+  `${fault.reads} in ${fault.vessel}: the fit has ${shown(fault.fitted)}, readings say ${saidByReadings(fault)}`;
+
+/** What the fit is off by, where that harms. */
+const harmful = (reads: string): string =>
+  reads === 'pH'
+    ? 'more than 0.3'
+    : ['ammonia', 'nitrite', 'nitrate'].includes(reads)
+      ? 'more than a factor of 2'
+      : 'more than 4 errors of its kit';
+
+/** Why a fit, or a quantity of it, is not to be trusted: one line, its name first. */
+function faultLine(fault: Fault): string {
+  switch (fault.kind) {
+    case 'spoilt':
+      return `spoilt readings: ${percent(fault.share)} lie far from the model, at most ${percent(fault.allowed)} are believed`;
+    case 'today':
+      return `today: ${apart(fault)}`;
+    case 'start':
+      return `start: ${apart(fault)}, in the first two weeks: does the file say how it began?`;
+    case 'course':
+      return `course: ${fault.reads} in ${fault.vessel} is off by ${harmful(fault.reads)} for ${percent(fault.share)} of the time`;
+    case 'end-of-range':
+      return `end of range: ${fault.name} ran to ${shown(fault.value)}, the end of what was believed of it (${shown(fault.end)})`;
+    case 'searches':
+      return `searches: they end at different places, ${shown(fault.apart)} apart in log probability`;
+  }
+}
+
+function missingLine({ kind, size, gain }: Fit['missing'][number]): string {
+  const told = {
+    discharge: `water changes or discharge that the file does not have, or a second sink of nitrate: ${percent(size)} of the water a day`,
+    volume: `a wrong volume: ${shown(size)} of that of the file`,
+    feed: `a wrong weight of feed: ${shown(size)} of what is written`,
+  };
+  return `    ${told[kind]} (gains ${shown(gain)} in log probability)`;
+}
+
+/** Quantities by where they are: `ammonia and nitrite in tank, pH in sump`. */
+function named(trust: Fit['trust']): string {
+  const vessels = [...new Set(trust.map(({ vessel }) => vessel))];
+  return vessels
+    .map((vessel) => {
+      const own = trust.filter((each) => each.vessel === vessel);
+      return `${listed(own.map(({ reads }) => reads))} in ${vessel}`;
+    })
+    .join(', ');
+}
+
+function headLine({ verdict, trust, faults }: Fit): string {
+  const good = named(trust.filter(({ trusted }) => trusted === true));
+  const off = named(trust.filter(({ trusted }) => trusted === false));
+  if (verdict === 'trusted')
+    return good === ''
+      ? 'too few readings of anything to tell whether to trust it'
+      : `nothing in the log speaks against this fit: trust ${good}`;
+  if (verdict === 'partly') return off === '' ? `trust ${good}` : `trust ${good}, but not ${off}`;
+  const whole = faults.some(
+    ({ kind }) => kind === 'spoilt' || kind === 'searches' || kind === 'end-of-range',
+  );
+  return whole || good === '' || off === ''
+    ? 'FAILED; do not rely on its numbers'
+    : `FAILED for ${off}; what it says of ${good} agrees with the readings`;
+}
+
+/** The verdict on a fit: what to trust, what not and why, and what is probably missing. */
+export function verdictLines(fit: Fit): Lines {
+  const { verdict, trust, faults, missing } = fit;
+  const untold = trust.filter(({ trusted }) => trusted === undefined);
+  return [
+    `  verdict: ${headLine(fit)}`,
+    ...faults.map((fault) => `    ${faultLine(fault)}`),
+    ...(untold.length === 0 ? [] : [`    too few readings to tell: ${named(untold)}`]),
+    ...(verdict !== 'failed'
+      ? []
+      : missing.length === 0
+        ? ['  tried, and of no help: discharge or a second sink, another volume, another weight of feed']
+        : ['  what is probably missing (tried, all else as fitted):', ...missing.map(missingLine)]),
+  ];
+}
