@@ -122,8 +122,11 @@ interface Course {
   readonly now: Known;
 }
 
+/** What of a fit's problem the verdict asks. */
+type Judged = Pick<FitProblem, 'observations' | 'days' | 'ahead' | 'parameters' | 'errorOf'>;
+
 /** The model's distance to what readings say of each quantity in each place, slow as such errors are. */
-function coursesOf(problem: FitProblem, predicted: ArrayLike<number>): readonly Course[] {
+function coursesOf(problem: Judged, predicted: ArrayLike<number>): readonly Course[] {
   const indexed = problem.observations.map((observation, i) => ({ observation, i }));
   const until = problem.days - problem.ahead;
   const all = [...group(indexed, ({ observation }) => seriesKey(observation)).values()];
@@ -218,7 +221,7 @@ function* rangeFaults(numbers: readonly FittedNumber[]): Generator<FitFault> {
 }
 
 function* wholeFaults(
-  problem: FitProblem,
+  problem: Judged,
   spoilt: readonly SpoiltReading[],
   minima: readonly Minimum[],
 ): Generator<FitFault> {
@@ -240,7 +243,7 @@ function* wholeFaults(
  * @param predicted what the fit has at each observation
  */
 export function verdictOfFit(
-  problem: FitProblem,
+  problem: Judged,
   predicted: ArrayLike<number>,
   numbers: readonly FittedNumber[],
   spoilt: readonly SpoiltReading[],

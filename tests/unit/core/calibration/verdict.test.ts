@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { FitProblem } from '../../../../packages/core/src/calibration/fit-problem.js';
 import type { Observation } from '../../../../packages/core/src/calibration/readings.js';
 import { readingError } from '../../../../packages/core/src/calibration/reading-loss.js';
 import { verdictOfFit, type FitVerdict } from '../../../../packages/core/src/calibration/verdict.js';
@@ -30,10 +29,10 @@ function verdictOn(made: readonly Made[], searches: readonly number[] = [10, 10]
       return { observation: { reading, vessel: 0, time } as Observation, fitted: fit(time) };
     }),
   );
-  const problem = {
+  const problem: Parameters<typeof verdictOfFit>[0] = {
     ...{ parameters, days, ahead: 0, observations: all.map(({ observation }) => observation) },
     errorOf: (reads: Measurable) => readingError(parameters, reads),
-  } as FitProblem;
+  };
   const predicted = all.map(({ fitted }) => fitted);
   const minima = searches.map((value) => ({
     ...{ value, at: new Float64Array(), predicted: new Float64Array() },
