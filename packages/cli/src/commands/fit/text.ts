@@ -12,7 +12,9 @@ const verdicts = {
 } as const;
 
 function numberLines({ numbers }: Fit): Lines {
-  const rows = numbers.map(({ name, unit, value, low, high, prior, deviation, verdict }) => [
+  const learned = ['moved', 'narrowed', 'stays'];
+  const sorted = [...numbers].sort((a, b) => learned.indexOf(a.verdict) - learned.indexOf(b.verdict));
+  const rows = sorted.map(({ name, unit, value, low, high, prior, deviation, verdict }) => [
     name,
     shown(value),
     `${shown(low)} to ${shown(high)}`,
@@ -137,7 +139,9 @@ export function fitLines(fit: Fit, oddities: number): Lines {
     `${fit.title}: ${readings} readings from ${provenance.from} to ${provenance.until}`,
     ...verdictLines(fit),
     ...notes.map((note) => `  ${note}`),
-    ...(oddities === 0 ? [] : [`  ${oddities} odd values in the log: leat log tells of each`]),
+    ...(oddities === 0
+      ? []
+      : [`  ${oddities} odd ${oddities === 1 ? 'value' : 'values'} in the log: leat log tells of each`]),
     `  ${same} of ${starts.length} searches end at the same place`,
     '',
     ...numberLines(fit),

@@ -19,8 +19,14 @@ export function saidByReadings({ low, high, unit }: Pick<Apart, 'low' | 'high' |
   return from === to ? `${from}${of}` : `${from} to ${to}${of}`;
 }
 
-const apart = (fault: Apart): string =>
-  `${fault.reads} in ${fault.vessel}: the fit has ${shown(fault.fitted)}, readings say ${saidByReadings(fault)}`;
+/** A quantity beside its readings; where what they say holds what the fit has, they miss it now this way, now that. */
+function apart(fault: Apart): string {
+  const { reads, vessel, fitted, low, high } = fault;
+  const said = saidByReadings(fault);
+  const told =
+    fitted < low || fitted > high ? `readings say ${said}` : `by how it missed them it may be ${said}`;
+  return `${reads} in ${vessel}: the fit has ${shown(fitted)}, ${told}`;
+}
 
 /** What the fit is off by, where that harms. */
 const harmful = (reads: string): string =>
@@ -84,13 +90,28 @@ function headLine({ verdict, trust, faults }: Fit): string {
     : `FAILED for ${off}; what it says of ${good} agrees with the readings`;
 }
 
+/** The gravest that is said against each quantity; the rest of it says the same in other words. */
+function worstOfEach(faults: Fit['faults']): Fit['faults'] {
+  const seen = new Set<string>();
+  return faults.filter((fault) => {
+    if (!('reads' in fault)) return true;
+    const key = `${fault.reads}@${fault.vessel}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
 /** The verdict on a fit: what to trust, what not and why, and what is probably missing. */
 export function verdictLines(fit: Fit): Lines {
   const { verdict, trust, faults, missing } = fit;
   const untold = trust.filter(({ trusted }) => trusted === undefined);
   return [
     `  verdict: ${headLine(fit)}`,
-    ...faults.map((fault) => `    ${faultLine(fault)}`),
+    ...worstOfEach(faults).map((fault) => `    ${faultLine(fault)}`),
+    ...(trust.some(({ trusted }) => trusted === true)
+      ? ['    to be trusted: right today, and most of the time, within a factor of 2 (pH within 0.3, all but nitrogen within 4 kit errors)']
+      : []),
     ...(untold.length === 0 ? [] : [`    too few readings to tell: ${named(untold)}`]),
     ...(verdict !== 'failed'
       ? []
