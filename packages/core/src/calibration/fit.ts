@@ -65,7 +65,7 @@ export interface Fit extends FitDiagnostics, FitVerdict {
   readonly starts: readonly FitStart[];
   /** Fits to the log as it was known at earlier dates. */
   readonly past: readonly PastFit[];
-  /** Of a fit that failed: what would bring it nearest to its log, most first. */
+  /** Of a fit that is not to be trusted in all: what would bring it nearest to its log, most first. */
   readonly missing: readonly Missing[];
   /** Falls of nitrate that may be water changes nobody wrote down. */
   readonly jumps: readonly Jump[];
@@ -160,7 +160,7 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
     starts: all,
     past,
     ...verdict,
-    missing: verdict.verdict === 'failed' ? missingIn(problem, best, counting) : [],
+    missing: verdict.verdict === 'trusted' ? [] : missingIn(problem, best, counting),
     jumps: jumpsIn(log),
     notes: [
       ...problem.notes,

@@ -108,6 +108,18 @@ function promise(left: Matrix, right: Float64Array, step: Float64Array): number 
   return gain;
 }
 
+/** What the sum comes to, by derivatives, after the step that they ask for; Infinity where there is no sum. */
+export function promisedAt(
+  problem: Problem,
+  at: Float64Array,
+  predicted: Float64Array,
+  jacobian: Matrix,
+): number {
+  const { left, right } = rowsOf(problem, at, predicted, jacobian);
+  const step = stepOf(left, right, new Float64Array(problem.size).fill(1), 1e-3);
+  return sumAt(problem, at, predicted) - promise(left, right, step);
+}
+
 /** Derivatives that also hold along a step that was made, changed as little as can be. */
 function carriedOn(jacobian: Matrix, step: Float64Array, was: Float64Array, is: Float64Array): Matrix {
   const square = step.reduce((sum, each) => sum + each * each, 0);

@@ -110,13 +110,15 @@ export function verdictLines(fit: Fit): Lines {
     `  verdict: ${headLine(fit)}`,
     ...worstOfEach(faults).map((fault) => `    ${faultLine(fault)}`),
     ...(trust.some(({ trusted }) => trusted === true)
-      ? ['    to be trusted: right today, and most of the time, within a factor of 2 (pH within 0.3, all but nitrogen within 4 kit errors)']
+      ? [
+          '    to be trusted: right today, and most of the time, within a factor of 2 (pH within 0.3, all but nitrogen within 4 kit errors)',
+        ]
       : []),
     ...(untold.length === 0 ? [] : [`    too few readings to tell: ${named(untold)}`]),
-    ...(verdict !== 'failed'
-      ? []
-      : missing.length === 0
+    ...(missing.length > 0
+      ? ['  what is probably missing (tried, all numbers free to follow):', ...missing.map(missingLine)]
+      : verdict === 'failed'
         ? ['  tried, and of no help: discharge or a second sink, another volume, another weight of feed']
-        : ['  what is probably missing (tried, all else as fitted):', ...missing.map(missingLine)]),
+        : []),
   ];
 }
