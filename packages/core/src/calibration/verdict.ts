@@ -14,14 +14,15 @@ import { follow, goneOn, type Known, likeliest } from './returning.js';
 import type { Minimum } from './search.js';
 
 /** What a fit and its readings have of a quantity, in the internal unit. */
-interface Apart {
+export interface Apart {
   readonly reads: Measurable;
   readonly vessel: string;
   readonly unit: string;
-  /** What the fit has. */
+  /** What the fit has, in `unit`. */
   readonly fitted: number;
-  /** What the readings say is there: 5 % and 95 %. */
+  /** What the readings say is there, in `unit`: less with 5 %. */
   readonly low: number;
+  /** More with 5 %. */
   readonly high: number;
 }
 

@@ -1,10 +1,8 @@
-import type { Fit } from '@leat/core';
+import type { Fit, FitApart as Apart } from '@leat/core';
 import { shown } from '@leat/view/text';
 
 type Lines = readonly string[];
 type Fault = Fit['faults'][number];
-/** What a fit and its readings have of a quantity. */
-type Apart = Omit<Fit['trust'][number], 'trusted'>;
 
 const percent = (share: number): string => `${shown(100 * share)} %`;
 
