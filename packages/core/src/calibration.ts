@@ -36,4 +36,4 @@ export type { GuessName, Guesses } from './calibration/guesses.js';
 export type { Told as ForecastTold } from './calibration/combined-course.js';
 export type { Missing as MissingInFit } from './calibration/missing.js';
 export type { PastFit } from './calibration/search-fit.js';
-export type { FitFault } from './calibration/verdict.js';
+export type { FitFault, FitVerdict, Apart as FitApart, Trust as FitTrust } from './calibration/verdict.js';

@@ -167,7 +167,7 @@ const unmoved = 0.9;
 /** Correlation beyond which two numbers count as one. */
 const asOne = 0.95;
 
-/** Residuals beyond this many spreads count as spoilt. */
+/** Residuals beyond this many spreads, those of the model's own error included, count as spoilt. */
 const spoiltBeyond = 5;
 
 const testable: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate', 'pH', 'alkalinity', 'oxygen'];
@@ -322,7 +322,7 @@ export function diagnosticsOf(
       const scale = kitScale(problem.errorOf(reads));
       const off = distanceOf(scale.to(low), scale.to(high), scale.to(predicted[i]));
       const unit = unitOfMeasurable[reads];
-      return Math.abs(off) > spoiltBeyond
+      return Math.abs(off) > spoiltBeyond * counting[i].wider
         ? [{ row, column, text, unit, predicted: predicted[i], low, high }]
         : [];
     }),

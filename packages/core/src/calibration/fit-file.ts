@@ -39,6 +39,10 @@ const fitSchema = z
     provenance: z.object({ scenario: z.string(), log: z.string(), from: z.string(), until: z.string() }),
     numbers: z.array(numberSchema).min(1),
     covariance: z.array(z.array(z.number())),
+    verdict: z.enum(['trusted', 'partly', 'failed']).optional(),
+    trust: z
+      .array(z.object({ reads: z.string(), vessel: z.string(), trusted: z.boolean().optional() }))
+      .optional(),
     faults: z.array(z.object({ kind: z.string() })).optional(),
     past: z.array(z.object({ until: z.string(), deviates: z.array(z.number()) })).optional(),
   })
@@ -72,7 +76,16 @@ export interface SavedFit {
   })[];
   /** Of the deviates. */
   readonly covariance: readonly (readonly number[])[];
-  /** Why the fit failed by its own verdict; fits of older versions say nothing of it. */
+  /** What the fit is good for by its own verdict; fits of older versions failed where they have a fault. */
+  readonly verdict?: 'trusted' | 'partly' | 'failed' | undefined;
+  readonly trust?:
+    | readonly {
+        readonly reads: string;
+        readonly vessel: string;
+        readonly trusted?: boolean | undefined;
+      }[]
+    | undefined;
+  /** Why, by name; fits of older versions may say nothing of it. */
   readonly faults?: readonly { readonly kind: string }[] | undefined;
   /** Fits to the log as it was known at earlier dates; fits of older versions have none. */
   readonly past?: readonly PastFit[] | undefined;
@@ -123,19 +136,32 @@ interface FitUse {
 const readingsAfter = ({ readings }: WaterLog, from: string, to: string): number =>
   readings.filter(({ date }) => date > from && date <= to).length;
 
+/** What the fit's own verdict says against it. */
+function* verdictDoubts({
+  faults = [],
+  trust = [],
+  verdict = faults.length > 0 ? 'failed' : 'trusted',
+}: Pick<SavedFit, 'faults' | 'trust' | 'verdict'>): Generator<string> {
+  const off = trust
+    .filter(({ trusted }) => trusted === false)
+    .map(({ reads, vessel }) => `${reads} in ${vessel}`);
+  if (verdict === 'failed') {
+    const why = off.length > 0 ? off : [...new Set(faults.map(({ kind }) => kind))];
+    yield `warning: this fit failed by its own verdict (${why.join(', ')}): what it says is not to be trusted`;
+  }
+  if (verdict === 'partly')
+    yield `warning: by its own verdict this fit is not to be trusted with ${off.join(', ')}`;
+}
+
 /**
  * Why a saved fit may not be of what it is used with: made of another system file, of a log that has since changed or
  * gone on, or of readings after the last date that counts. One line each; none where all is as it was.
  */
 export function fitDoubts(
-  { provenance, faults = [] }: SavedFit,
+  { provenance, ...told }: SavedFit,
   { scenario, log, until }: FitUse,
 ): readonly string[] {
-  const doubts: string[] = [];
-  if (faults.length > 0) {
-    const kinds = [...new Set(faults.map(({ kind }) => kind))].join(', ');
-    doubts.push(`warning: this fit failed by its own verdict (${kinds}): its numbers are not to be trusted`);
-  }
+  const doubts = [...verdictDoubts(told)];
   if (provenance.scenario !== scenarioHash(scenario))
     doubts.push(
       'warning: the system file is not as it was when the fit was made (or the fit was made with --set or --tables): fit again',

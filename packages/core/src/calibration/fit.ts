@@ -1,10 +1,10 @@
 import { type Jump, jumpsIn } from '../log/jumps.js';
 import { type Missing, missingIn } from './missing.js';
-import { type FitFault, faultsOfFit } from './verdict.js';
+import { type FitVerdict, verdictOfFit } from './verdict.js';
 import { scenarioHash, version } from '../result/record.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
 import type { Counting } from './correlated.js';
-import { differenceStep, minimise, type Minimum, searchProblem } from './search.js';
+import { differenceStep, enough, minimise, type Minimum, searchProblem } from './search.js';
 import {
   bestOf,
   firstSearches,
@@ -57,7 +57,7 @@ export interface FitProvenance {
 }
 
 /** A system fitted to a log. */
-export interface Fit extends FitDiagnostics {
+export interface Fit extends FitDiagnostics, FitVerdict {
   readonly title: string;
   readonly provenance: FitProvenance;
   /** How many readings the fit was made to. */
@@ -65,9 +65,7 @@ export interface Fit extends FitDiagnostics {
   readonly starts: readonly FitStart[];
   /** Fits to the log as it was known at earlier dates. */
   readonly past: readonly PastFit[];
-  /** Why the fit is not to be trusted; none where nothing speaks against it. */
-  readonly faults: readonly FitFault[];
-  /** Of a fit that failed: what would bring it nearest to its log, most first. */
+  /** Of a fit that is not to be trusted in all: what would bring it nearest to its log, most first. */
   readonly missing: readonly Missing[];
   /** Falls of nitrate that may be water changes nobody wrote down. */
   readonly jumps: readonly Jump[];
@@ -94,7 +92,7 @@ function pastDays(
 const testsAhead = 28;
 
 /** How often a search goes on where derivatives at its end show that it was not at rest. */
-const proofs = 6;
+const proofs = 4;
 
 /**
  * Where a fit ended, proven by derivatives taken there, with those of the tests that could be made.
@@ -109,8 +107,9 @@ function* proven(problem: FitProblem, ahead: FitProblem, best: Minimum, counting
     const jacobian = slopes.jacobian.subMatrix(0, rows - 1, 0, problem.free.length - 1);
     const predicted = slopes.predicted.slice(0, rows);
     const on: Minimum = yield* minimise(sought, end.at, { ...trusting, jacobian, predicted });
-    const still = on.at.every((each, j) => each === end.at[j]);
-    if (still || proof === proofs) return { end: still ? on : end, slopes, converged: still };
+    // What it found is within what runs at their tolerance tell.
+    const still = end.value - on.value < 2 * enough;
+    if (still || proof === proofs) return { end, slopes, converged: still };
     end = on;
   }
 }
@@ -143,7 +142,7 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
   const all = minima.map(({ value, converged, steps }) => ({ value, converged, steps }));
   const diagnostics = diagnosticsOf(ahead, best, there, counting);
   const { numbers, spoilt } = diagnostics;
-  const faults = faultsOfFit(problem, best.predicted, numbers, spoilt, minima);
+  const verdict = verdictOfFit(problem, best.predicted, numbers, spoilt, minima);
   return {
     title: problem.scenario.title,
     provenance: {
@@ -160,8 +159,8 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
     readings: problem.observations.length,
     starts: all,
     past,
-    faults,
-    missing: faults.length === 0 ? [] : missingIn(problem, best, counting),
+    ...verdict,
+    missing: verdict.verdict === 'trusted' ? [] : missingIn(problem, best, counting),
     jumps: jumpsIn(log),
     notes: [
       ...problem.notes,

@@ -10,7 +10,6 @@ import {
   differenceStep,
   enough,
   minimise,
-  type MinimiseOptions,
   predictingOf,
   type Minimum,
   searchProblem,
@@ -23,8 +22,11 @@ export interface Searched {
   readonly counting: readonly Counting[];
 }
 
-/** How fits search: derivatives carried on, the end trusted. */
-export const trusting = { gain: enough, most: 30, carryOn: true, proofs: 0 } as const;
+/** How fits search: derivatives carried on, the end trusted, no creeping along a valley whose floor runs do not tell. */
+export const trusting = {
+  ...{ gain: enough, most: 30, carryOn: true, proofs: 0 },
+  patience: { tries: 8, gain: 2 * enough },
+} as const;
 
 /** Searches that end within so much of the log posterior are taken to end at one place. */
 const samePlace = 0.5;
@@ -57,19 +59,18 @@ function* widelySearched(
   problem: FitProblem,
   place: ArrayLike<number>,
   jacobian: Matrix,
-  options: MinimiseOptions = {},
+  from: readonly number[] = widenings,
 ): Asking<Minimum> {
   const counting = countingOf(problem.observations, problem.errorOf);
   let end: Pick<Minimum, 'at' | 'jacobian'> & Partial<Minimum> = { at: Float64Array.from(place), jacobian };
-  for (const times of widenings) {
+  for (const times of from) {
     const wide = counting.map(({ wider, weight }) => ({ wider: times * wider, weight }));
     const { at, jacobian: carried, predicted } = end;
     end = yield* minimise(searchProblem(problem, wide), at, {
       ...trusting,
-      ...options,
       jacobian: carried,
       ...(predicted && { predicted }),
-      ...(times > 1 && { gain: 0.1, proofs: 0 }),
+      ...(times > 1 && { gain: 0.3 }),
     });
   }
   return end as Minimum;
@@ -89,12 +90,12 @@ export function* firstSearches(
   return found;
 }
 
-/** A search as `firstSearches` makes them, from a place that is given. */
+/** A search as `firstSearches` makes them, from a place that a fit has found: kits are taken to be less coarse at its start. */
 export const searchedFrom = (
   problem: FitProblem,
   place: ArrayLike<number>,
   jacobian: Matrix,
-): Asking<Minimum> => widelySearched(problem, place, jacobian);
+): Asking<Minimum> => widelySearched(problem, place, jacobian, widenings.slice(1));
 
 /**
  * Tells from the residuals of the best of some searches how errors go on from day to day, and goes on with that from each
@@ -112,8 +113,7 @@ export function* searchedOn(problem: FitProblem, found: readonly Minimum[]): Ask
   // One that lags may have been led astray by derivatives that were carried too far.
   const low = bestOf(minima).value;
   for (const [i, { at, predicted, value }] of minima.entries())
-    if (value > low + lagging)
-      minima[i] = yield* minimise(again, at, { ...trusting, proofs: Infinity, predicted });
+    if (value > low + lagging) minima[i] = yield* minimise(again, at, { ...trusting, predicted });
   return { minima, counting };
 }
 
@@ -124,8 +124,8 @@ export interface PastFit {
   readonly deviates: readonly number[];
 }
 
-/** Steps of a fit to the past: it is begun where the one before it ended. */
-const few = 8;
+/** Derivatives that a fit to the past may take: it is begun where the one before it ended. */
+const few = 3;
 
 /** Least that a fit to a part of the log is made of. */
 const least = { days: 21, readings: 6 };
@@ -156,7 +156,7 @@ export function* pastFits(
     const jacobian = new Matrix(rows.map((row) => carried.getRow(row)));
     const sought = searchProblem(problem, countingOf(problem.observations, problem.errorOf));
     try {
-      const end = yield* minimise(sought, start, { ...trusting, proofs: 1, gain: 0.1, most: few, jacobian });
+      const end = yield* minimise(sought, start, { ...trusting, most: few, jacobian });
       start = Float64Array.from(end.at);
       rows.forEach((row, i) => carried.setRow(row, end.jacobian.getRow(i)));
     } catch (error) {

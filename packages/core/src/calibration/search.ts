@@ -29,6 +29,8 @@ export interface MinimiseOptions {
    * disappoint, and to prove the end: for models that take long to run.
    */
   readonly carryOn?: boolean;
+  /** Done too when so many tries, derivatives taken anew among them, lowered the sum by less than `gain` in all; default never. */
+  readonly patience?: { readonly tries: number; readonly gain: number };
   /** How often an end is proven by derivatives taken anew there before it is trusted; default Infinity. */
   readonly proofs?: number;
   /** Derivatives near the start, to be carried on in place of those there. */
@@ -106,6 +108,18 @@ function promise(left: Matrix, right: Float64Array, step: Float64Array): number 
   return gain;
 }
 
+/** What the sum comes to, by derivatives, after the step that they ask for; Infinity where there is no sum. */
+export function promisedAt(
+  problem: Problem,
+  at: Float64Array,
+  predicted: Float64Array,
+  jacobian: Matrix,
+): number {
+  const { left, right } = rowsOf(problem, at, predicted, jacobian);
+  const step = stepOf(left, right, new Float64Array(problem.size).fill(1), 1e-3);
+  return sumAt(problem, at, predicted) - promise(left, right, step);
+}
+
 /** Derivatives that also hold along a step that was made, changed as little as can be. */
 function carriedOn(jacobian: Matrix, step: Float64Array, was: Float64Array, is: Float64Array): Matrix {
   const square = step.reduce((sum, each) => sum + each * each, 0);
@@ -119,11 +133,11 @@ function carriedOn(jacobian: Matrix, step: Float64Array, was: Float64Array, is: 
   return next;
 }
 
-/** Least gain ratio of a step after which derivatives are carried on. */
+/** Least gain ratio of a step by which carried derivatives prove themselves. */
 const goodStep = 0.25;
 
-/** Steps in a row that carried derivatives may be refused, each refusal telling of the model, before they are taken anew. */
-const refusals = 2;
+/** Poor steps in a row, refused ones among them, each of which tells carried derivatives of the model, before they are taken anew. */
+const forgiven = 2;
 
 /**
  * Lowest sum of losses by Levenberg and Marquardt's method: damped Gauss-Newton steps, columns scaled by the longest
@@ -150,8 +164,16 @@ export function* minimise(
   let fresh = options.jacobian === undefined;
   let steps = fresh ? 1 : 0;
   let jacobian = options.jacobian ?? (yield* problem.jacobian(at, predicted));
-  let refused = 0;
+  let poor = 0;
   let proven = 0;
+  // Of each try since derivatives were last given: the sum before it, and how many derivatives were taken until then.
+  const tries: { readonly sum: number; readonly steps: number }[] = [];
+  const creeps = (): boolean => {
+    const { tries: count, gain } = options.patience ?? { tries: Infinity, gain: 0 };
+    if (tries.length < count) return false;
+    const before = tries[tries.length - count];
+    return before.sum - value < gain && before.steps < steps;
+  };
   for (;;) {
     const { left, right } = rowsOf(problem, at, predicted, jacobian);
     for (let j = 0; j < problem.size; j++) scale[j] = Math.max(scale[j], left.getColumnVector(j).norm());
@@ -166,6 +188,8 @@ export function* minimise(
     const still = next.every((each, j) => Math.abs(each - at[j]) <= 1e-14 * Math.abs(at[j]));
     const done = (converged: boolean): Minimum => ({ at, predicted, jacobian, value, converged, steps });
     let anew: boolean;
+    if (creeps()) return done(true);
+    tries.push({ sum: value, steps });
     if (still || promised <= (options.gain ?? 1e-14 * Math.abs(value))) {
       if (fresh || proven++ >= proofs) return done(true);
       anew = true;
@@ -178,22 +202,22 @@ export function* minimise(
         const ratio = (value - sum) / promised;
         damping *= Math.max(1 / 3, 1 - wholePower(2 * ratio - 1, 3));
         growth = 2;
-        refused = 0;
         [at, predicted, value] = [next, there, sum];
-        anew = carried === undefined || ratio <= goodStep;
-        if (anew && steps >= most) return done(false);
+        if (ratio > goodStep) poor = 0;
+        anew = carried === undefined || (ratio <= goodStep && ++poor > forgiven);
         fresh = false;
       } else {
         damping *= growth;
         growth *= 2;
         if (damping > 1e30) return done(false);
-        anew = !fresh && ++refused > (carried === undefined ? 0 : refusals);
+        anew = !fresh && ++poor > (carried === undefined ? 0 : forgiven);
       }
+      if (anew && steps >= most) return done(false);
       if (carried !== undefined) jacobian = carried;
     }
     if (!anew) continue;
     jacobian = yield* problem.jacobian(at, predicted);
-    [fresh, refused] = [true, 0];
+    [fresh, poor] = [true, 0];
     steps += 1;
   }
 }
@@ -297,8 +321,11 @@ export function* minimaFrom(
 /** Steps of the differences, in standard deviations of the priors: fine beside kits, coarse beside the runs' tolerance. */
 export const differenceStep = 0.1;
 
-/** A step that promises less than this of the log posterior is not worth a derivative. */
-export const enough = 0.01;
+/**
+ * A step that promises less than this of the log posterior is not worth a derivative: it moves no number by more than 0.3 of
+ * its standard error (half the square of the move, in errors), and runs at their tolerance are off by 0.02.
+ */
+export const enough = 0.05;
 
 /** Who predicts the readings of a problem. */
 export function predictingOf(problem: FitProblem): Predicting {

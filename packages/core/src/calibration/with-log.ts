@@ -62,7 +62,8 @@ function loggedFeed(
   if (fed.size === 0) return undefined;
   const end = Math.min(dayOf(scenario, until < log.to ? until : log.to), Math.ceil(scenario.days) - 1);
   const actions: TimedAction[] = [];
-  let assumed = 0;
+  // Of all groups alike: a day counts once.
+  const assumed = new Set<number>();
   let from = Infinity;
   for (const [cohort, days] of fed) {
     const first = Math.min(...days.keys());
@@ -74,7 +75,7 @@ function loggedFeed(
     for (let day = first; day <= end; day++) {
       const today = days.get(day);
       if (today !== undefined && today > 0) last = today;
-      if (today === undefined) assumed += 1;
+      if (today === undefined) assumed.add(day);
       course.push(today ?? (unlogged === 'last' ? last : unlogged === 'mean' ? usual : 0));
     }
     if (end + 1 < scenario.days) course.push(mean(course.slice(-14)) ?? 0);
@@ -90,9 +91,9 @@ function loggedFeed(
     none: 'nothing',
   };
   const notes =
-    assumed === 0
+    assumed.size === 0
       ? []
-      : [`feed on ${assumed} days for which none is written: taken as ${assumption[unlogged]}`];
+      : [`feed on ${assumed.size} days for which none is written: ${assumption[unlogged]}`];
   return { actions, cohorts: new Set(fed.keys()), from, notes };
 }
 

@@ -1,4 +1,4 @@
-import { geometricMean, type Cell, type Judged } from './judge.js';
+import { geometricMean, type Cell, type Judged, type Trusted } from './judge.js';
 
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, each) => sum + each, 0) / values.length;
@@ -35,18 +35,51 @@ function cellLines(name: string, judged: readonly Judged[]): readonly string[] {
   ];
 }
 
-/** Errors of the model over that of the better guess above which a fit went wrong, and below which it did not. */
-const wrong = { above: 1.5, below: 1.1 } as const;
+/** Doublings off the truth above which a fit harms who trusts it, and below which it serves: a step of a card, and half. */
+const harm = { above: 1, below: 0.5 } as const;
 
-function verdictLine(name: string, judged: readonly Judged[]): string {
-  const refused = (own: readonly Judged[]): string =>
-    `${own.filter(({ faults }) => faults.length > 0).length} of ${own.length}`;
+/** Errors of the model over that of the better guess above which it foretells badly, and below which well. */
+const foretells = { above: 1.5, below: 1.1 } as const;
+
+/** How many of some are refused, by how bad they are: above, between and below bounds. */
+function refusedLine<T>(
+  name: string,
+  what: string,
+  all: readonly T[],
+  [badness, bounds, refused]: readonly [
+    (each: T) => number,
+    { readonly above: number; readonly below: number },
+    (each: T) => boolean,
+  ],
+): string {
+  const count = (own: readonly T[]): string => `${own.filter(refused).length} of ${own.length}`;
   return line([
     name,
-    refused(judged.filter(({ model }) => model > wrong.above)),
-    refused(judged.filter(({ model }) => model <= wrong.above && model >= wrong.below)),
-    refused(judged.filter(({ model }) => model < wrong.below)),
+    what,
+    count(all.filter((each) => badness(each) > bounds.above)),
+    count(all.filter((each) => badness(each) <= bounds.above && badness(each) >= bounds.below)),
+    count(all.filter((each) => badness(each) < bounds.below)),
   ]);
+}
+
+function verdictLines(name: string, judged: readonly Judged[]): readonly string[] {
+  const courses = judged.flatMap((each) => each.courses);
+  const trust = [(each: Trusted) => each.off, harm, (each: Trusted) => each.trusted !== true] as const;
+  const nitrogen = courses.filter(({ reads }) => reads !== 'pH');
+  const failed = (each: Judged): boolean => each.verdict === 'failed';
+  const worst = (each: Judged): number =>
+    Math.max(...each.courses.filter(({ reads }) => reads !== 'pH').map(({ off }) => off));
+  return [
+    refusedLine(name, 'ammonia, nitrite, nitrate', nitrogen, trust),
+    refusedLine(
+      name,
+      'pH',
+      courses.filter(({ reads }) => reads === 'pH'),
+      trust,
+    ),
+    refusedLine(name, 'fits, by their worst of the three', judged, [worst, harm, failed]),
+    refusedLine(name, 'fits, by what they foretold', judged, [({ model }) => model, foretells, failed]),
+  ];
 }
 
 /** What came of the unkind twins, as a page: those by which forecasts were made apart from those seen at the end alone. */
@@ -71,21 +104,27 @@ export function reportOf(judged: readonly Judged[]): string {
     line(['---', '---', '---', '---', '---', '---', '---']),
     ...shown.flatMap(([name, own]) => cellLines(name, own)),
     '',
-    `Fits refused by their verdict, by the model's own error over that of the better guess in ammonia, nitrite and nitrate: above`,
-    `${wrong.above} it went wrong, below ${wrong.below} it did not.`,
+    'Refused by the verdict. A fit went wrong with a quantity where it is off what truly stood in the tank by more than a factor of',
+    '2 (pH: 0.3), in the median over the log or over its last 28 days; it did well where by less than the root of 2 (0.15). Beside',
+    'it, by what it foretold in the past: error of the model over that of the better guess above 1.5, below 1.1.',
     '',
-    line(['seeds', 'went wrong', 'between', 'did not']),
-    line(['---', '---', '---', '---']),
-    ...shown.map(([name, own]) => verdictLine(name, own)),
-    '',
-    line(['seed', 'readings', 'forecast', 'model', 'faults']),
+    line(['seeds', 'of', 'went wrong', 'between', 'did well']),
     line(['---', '---', '---', '---', '---']),
-    ...judged.map(({ seed, readings, cells, model, faults }) =>
+    ...shown.flatMap(([name, own]) => verdictLines(name, own)),
+    '',
+    line(['seed', 'readings', 'forecast', 'model', 'verdict', 'not trusted', 'faults']),
+    line(['---', '---', '---', '---', '---', '---', '---']),
+    ...judged.map(({ seed, readings, cells, model, verdict, courses, faults }) =>
       line([
         String(seed),
         String(readings),
         geometricMean(cells.map(({ ratio }) => ratio)).toFixed(2),
         model.toFixed(2),
+        verdict,
+        courses
+          .filter(({ trusted }) => trusted !== true)
+          .map(({ reads }) => reads)
+          .join(', ') || '-',
         faults.join(', ') || '-',
       ]),
     ),

@@ -43,5 +43,5 @@ export async function fitCommand(file: string, options: FitOptions, streams: Str
     options.json === true ? fitText(found) : linesText(fitLines(found, request.log.oddities.length)),
   );
   if (options.json !== true) streams.note(linesText([nextStep(options.out)]));
-  return found.faults.length > 0 ? exit.notFinished : exit.done;
+  return found.verdict === 'failed' ? exit.notFinished : exit.done;
 }

@@ -1,6 +1,7 @@
 import type { Fit, SpoiltReading } from '@leat/core';
 import { shown } from '@leat/view/text';
 import { columns } from '../../terminal/columns.js';
+import { saidByReadings, verdictLines } from './verdict-text.js';
 
 type Lines = readonly string[];
 
@@ -11,7 +12,9 @@ const verdicts = {
 } as const;
 
 function numberLines({ numbers }: Fit): Lines {
-  const rows = numbers.map(({ name, unit, value, low, high, prior, deviation, verdict }) => [
+  const learned = ['moved', 'narrowed', 'stays'];
+  const sorted = [...numbers].sort((a, b) => learned.indexOf(a.verdict) - learned.indexOf(b.verdict));
+  const rows = sorted.map(({ name, unit, value, low, high, prior, deviation, verdict }) => [
     name,
     shown(value),
     `${shown(low)} to ${shown(high)}`,
@@ -38,22 +41,32 @@ function entangledLines({ entangled }: Fit): Lines {
       ];
 }
 
-function courseLines({ courses }: Fit): Lines {
-  const rows = courses.map(({ reads, vessel, count, spread, offset }) => [
-    reads,
-    vessel,
-    String(count),
-    spread === undefined ? '-' : spread.toFixed(1),
-    offset === undefined ? '-' : (Math.round(10 * offset) / 10 || 0).toFixed(1),
-    spread !== undefined && spread > 2
-      ? 'scatters more than its kit: bands are too narrow'
-      : offset !== undefined && Math.abs(offset) > 1
-        ? 'lies to one side of the model'
-        : '',
-  ]);
+/** What to mind of the readings of a quantity: the gravest alone. */
+function remark({ spread, offset }: Fit['courses'][number], trust: Fit['trust'][number] | undefined): string {
+  if (trust?.trusted === false) return 'not to be trusted';
+  if (trust?.trusted === undefined) return 'too few to tell';
+  if (spread !== undefined && spread > 2) return 'scatters more than its kit: bands are too narrow';
+  return offset !== undefined && Math.abs(offset) > 1 ? 'lies to one side of the model' : '';
+}
+
+function courseLines({ courses, trust }: Fit): Lines {
+  const rows = courses.map((course) => {
+    const { reads, vessel, count, spread, offset } = course;
+    const own = trust.find((each) => each.reads === reads && each.vessel === vessel);
+    return [
+      reads,
+      vessel,
+      String(count),
+      shown(own?.fitted),
+      own === undefined ? '-' : saidByReadings(own),
+      spread === undefined ? '-' : spread.toFixed(1),
+      offset === undefined ? '-' : (Math.round(10 * offset) / 10 || 0).toFixed(1),
+      remark(course, own),
+    ];
+  });
   return columns(
-    [['readings', 'where', 'count', 'spread', 'offset', ''], ...rows],
-    ['left', 'left', 'right', 'right', 'right', 'left'],
+    [['readings', 'where', 'count', 'fit today', 'readings today', 'spread', 'offset', ''], ...rows],
+    ['left', 'left', 'right', 'right', 'left', 'right', 'right', 'left'],
   );
 }
 
@@ -84,51 +97,7 @@ function spoiltLines({ spoilt }: Fit): Lines {
 /** Most spoilt readings that are listed. */
 const mostSpoilt = 12;
 
-type Fault = Fit['faults'][number];
-
-/** Why a fit failed, one line: its name first. */
-function faultLine(fault: Fault): string {
-  switch (fault.kind) {
-    case 'spoilt':
-      return `spoilt readings: ${shown(100 * fault.share)} % lie far from the model, at most ${shown(100 * fault.allowed)} % are believed`;
-    case 'start':
-      return `start: the first readings of ${fault.reads} in ${fault.vessel} lie ${shown(Math.abs(fault.off))} kit errors ${fault.off > 0 ? 'above' : 'below'} the model`;
-    case 'today':
-      return `today: the last readings of ${fault.reads} in ${fault.vessel} lie ${shown(Math.abs(fault.off))} kit errors ${fault.off > 0 ? 'above' : 'below'} the model`;
-    case 'scatter':
-      return `scatter: half the readings of ${fault.reads} in ${fault.vessel} lie more than ${shown(fault.off)} kit errors off the model`;
-    case 'end-of-range':
-      return `end of range: ${fault.name} ran to ${shown(fault.value)}, the end of what was believed of it (${shown(fault.end)})`;
-    case 'searches':
-      return `searches: they end at different places, ${shown(fault.apart)} apart in log probability`;
-  }
-}
-
 const percent = (share: number): string => `${shown(100 * share)} %`;
-
-function missingLine({ kind, size, gain }: Fit['missing'][number]): string {
-  const told = {
-    discharge: `water changes or discharge that the file does not have, or a second sink of nitrate: ${percent(size)} of the water a day`,
-    volume: `a wrong volume: ${shown(size)} of that of the file`,
-    feed: `a wrong weight of feed: ${shown(size)} of what is written`,
-  };
-  return `  ${told[kind]} (gains ${shown(gain)} in log probability)`;
-}
-
-/** The verdict on a fit: that nothing speaks against it, or why it failed and what is probably missing. */
-function verdictLines({ faults, missing }: Fit): Lines {
-  if (faults.length === 0) return ['  verdict: nothing in the log speaks against this fit'];
-  return [
-    '  verdict: FAILED; do not rely on its numbers',
-    ...faults.map((fault) => `    ${faultLine(fault)}`),
-    ...(missing.length === 0
-      ? ['  tried, and of no help: discharge or a second sink, another volume, another weight of feed']
-      : [
-          '  what is probably missing (tried, all else as fitted):',
-          ...missing.map((each) => `  ${missingLine(each)}`),
-        ]),
-  ];
-}
 
 /** Falls of nitrate that may be water changes nobody wrote down, with the line of the map that accepts each. */
 function jumpLines({ jumps }: Fit): Lines {
@@ -168,10 +137,12 @@ export function fitLines(fit: Fit, oddities: number): Lines {
   const same = starts.filter(({ value }) => value - lowest < 0.5).length;
   return [
     `${fit.title}: ${readings} readings from ${provenance.from} to ${provenance.until}`,
-    ...notes.map((note) => `  ${note}`),
-    ...(oddities === 0 ? [] : [`  ${oddities} odd values in the log: leat log tells of each`]),
-    `  ${same} of ${starts.length} searches end at the same place`,
     ...verdictLines(fit),
+    ...notes.map((note) => `  ${note}`),
+    ...(oddities === 0
+      ? []
+      : [`  ${oddities} odd ${oddities === 1 ? 'value' : 'values'} in the log: leat log tells of each`]),
+    `  ${same} of ${starts.length} searches end at the same place`,
     '',
     ...numberLines(fit),
     '  error left: standard error over that of the prior, 1 where nothing was learned',
