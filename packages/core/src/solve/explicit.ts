@@ -97,14 +97,15 @@ class Explicit implements Integrator {
     let refused = false;
     while (this.time < goal) {
       const end = this.time + span >= goal ? goal : this.time + Math.min(span, (goal - this.time) / 2);
-      const shortest = end - this.time < LEAST_OF_TIME * Math.abs(this.time);
       const piece = this.piece(end);
       if (piece === 'reached') {
         span *= FURTHER;
         continue;
       }
       // Too small a step in what is left before a value that is not finite: it is that value that ends the run.
-      if (piece === 'step-too-small' && refused && shortest) return 'not-finite';
+      const left = end - this.time;
+      if (piece === 'step-too-small' && refused && left < LEAST_OF_TIME * Math.abs(this.time))
+        return 'not-finite';
       if (piece !== 'not-finite') return piece;
       refused = true;
       span = (end - this.time) / NEARER;

@@ -1,9 +1,9 @@
 import { runInThisContext } from 'node:vm';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { createRandom } from '../../../../packages/core/src/base/random.js';
-import { compiled } from '../../../../packages/core/tools/module/compile.mjs';
-import { full } from '../../../support/length.js';
+import { createRandom } from '../../../packages/core/src/base/random.js';
+import { compiled } from '../../../packages/core/tools/module/compile.mjs';
+import { full } from '../../support/length.js';
 import { FLOATS, INTS, randomProgram } from './random-program.js';
 
 type Argument = Float64Array | Int32Array | number;
