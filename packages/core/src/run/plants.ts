@@ -3,7 +3,10 @@ import { conditionsAt } from './forcing.js';
 import type { RunParts } from './run-state.js';
 import { grams } from './stock.js';
 
-const batchesOf = ({ model }: RunParts, name: string): readonly number[] =>
+/** What stands of a batch but its fruit. */
+const standing = ['mass', 'nitrogen'] as const;
+
+const batchesOf = ({ model }: RunParts, name: string | undefined): readonly number[] =>
   model.layout.batches.flatMap((batch, index) =>
     model.scenario.plantings[batch.planting].name === name ? [index] : [],
   );
@@ -19,10 +22,9 @@ function clearBatch(parts: RunParts, batch: number): number | undefined {
 
 /** Takes a share of the plants of a batch with their nitrogen, without fruit. Returns their dry mass, g. */
 function takeCrop({ model, state, ledger }: RunParts, batch: number, share: number): number {
-  const { mass, nitrogen } = model.layout.batches[batch];
-  const taken = share * state.y[mass];
-  ledger.post('harvested crop', mass, -taken);
-  ledger.post('harvested crop', nitrogen, -share * state.y[nitrogen]);
+  const own = model.layout.batches[batch];
+  const taken = share * state.y[own.mass];
+  for (const part of standing) ledger.post('harvested crop', own[part], -share * state.y[own[part]]);
   return taken;
 }
 
@@ -35,50 +37,34 @@ function takeFruit({ model, state, ledger }: RunParts, batch: number, share: num
   return taken;
 }
 
-/** Plants a bare batch, out of its tray where that holds plants of age; tells where from, where that is not as ever. */
+/**
+ * Plants a bare batch: with what stands in the oldest batch of its tray that is of age, which is sown again where that is said;
+ * else with seedlings. Tells where plants came from, where the batch has a tray.
+ */
 function plantBatch(parts: RunParts, batch: number, time: number): string {
-  const { tray } = parts.model.scenario.plantings[parts.model.layout.batches[batch].planting];
-  const ready = tray === undefined ? undefined : oldestReady(parts, tray, time);
+  const { model, state, ledger, crops } = parts;
+  const { batches } = model.layout;
+  const young = batches[batch];
+  const { tray } = model.scenario.plantings[young.planting];
+  const [ready] = batchesOf(parts, tray)
+    .filter((each) => crops.ripe(each, time))
+    .sort((a, b) => state.planted[a] - state.planted[b]);
+  state.planted[batch] = time;
   if (ready === undefined) {
-    sow(parts, batch, time);
+    const stand = crops.stand(batch, 0, conditionsAt(model, young.vessel, state.day, 0, 0, batch));
+    for (const part of standing) ledger.post('seedlings', young[part], stand[part]);
     return tray === undefined ? '' : ` with seedlings from elsewhere: none in ${tray} are of age`;
   }
-  setOut(parts, ready, batch, time);
-  return ` out of ${parts.model.layout.batches[ready].name}`;
-}
-
-/** The oldest batch of a planting that has come of age; undefined where there is none. */
-function oldestReady(parts: RunParts, planting: string, time: number): number | undefined {
-  const { planted } = parts.state;
-  const ready = batchesOf(parts, planting).filter((batch) => parts.crops.ripe(batch, time));
-  return ready.length === 0 ? undefined : ready.reduce((a, b) => (planted[b] < planted[a] ? b : a));
-}
-
-/** Moves what stands in one batch to a bare one, but for fruit; the first is sown again where that is said. */
-function setOut(parts: RunParts, from: number, to: number, time: number): void {
-  const { model, state, ledger } = parts;
-  const [old, young] = [model.layout.batches[from], model.layout.batches[to]];
-  takeFruit(parts, from, 1);
-  for (const [taken, given] of [
-    [old.mass, young.mass],
-    [old.nitrogen, young.nitrogen],
-  ]) {
-    const amount = state.y[taken];
-    ledger.post('transplants', taken, -amount);
-    ledger.post('transplants', given, amount);
+  const old = batches[ready];
+  takeFruit(parts, ready, 1);
+  for (const part of standing) {
+    const amount = state.y[old[part]];
+    ledger.post('transplants', old[part], -amount);
+    ledger.post('transplants', young[part], amount);
   }
-  state.planted[from] = Number.NaN;
-  state.planted[to] = time;
-  if (model.scenario.plantings[old.planting].after === 'replant') plantBatch(parts, from, time);
-}
-
-/** Plants a bare batch with seedlings. */
-function sow({ model, state, ledger, crops }: RunParts, batch: number, time: number): void {
-  const { mass, nitrogen, vessel } = model.layout.batches[batch];
-  const stand = crops.stand(batch, 0, conditionsAt(model, vessel, state.day, 0, 0, batch));
-  ledger.post('seedlings', mass, stand.mass);
-  ledger.post('seedlings', nitrogen, stand.nitrogen);
-  state.planted[batch] = time;
+  state.planted[ready] = Number.NaN;
+  if (model.scenario.plantings[old.planting].after === 'replant') plantBatch(parts, ready, time);
+  return ` out of ${old.name}`;
 }
 
 /** Takes all batches of a planting off their bed. Returns what that was, in words. */

@@ -125,7 +125,8 @@ export function simulateWith(
   options: SimulateOptions,
   openIntegrator: OpenIntegrator,
 ): ResumableRun {
-  const run = new Stepping(model, options, openIntegrator);
-  run.advance(model.scenario.days);
-  return run.finish();
+  const driver = new Driver(model, options, openIntegrator);
+  driver.start();
+  while (driver.advance());
+  return driver.finish();
 }

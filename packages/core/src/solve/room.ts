@@ -111,7 +111,7 @@ export class Room {
       run: () => {
         const given = (args as readonly (Place<Numbers> | number)[]).map((arg) => {
           if (typeof arg === 'number') return arg;
-          if (arg.room !== this) throw new RangeError(`${name} is given an array of another room`);
+          if (arg.room !== this) throw new RangeError(`${name}: an array of another room`);
           return arg.array;
         });
         bound.run = this.open().bind(name, given) as typeof bound.run;
@@ -131,7 +131,7 @@ export class Room {
   }
 
   private lay(bytes: number): number {
-    if (this.opened !== undefined) throw new RangeError('a room that is open has no place for more');
+    if (this.opened !== undefined) throw new RangeError('the room is open');
     const from = this.bytes;
     this.bytes += 8 * Math.ceil(bytes / 8);
     return from;

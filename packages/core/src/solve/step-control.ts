@@ -107,19 +107,17 @@ export class StepControl {
 
 /** Throws RangeError unless every tolerance is a finite number above 0 and there is one for each state. */
 export function checkTolerance(tolerance: Tolerance, states: number): void {
-  if (!(tolerance.relative > 0 && tolerance.relative < Infinity)) {
-    throw new RangeError(`relative tolerance must be above 0, got ${String(tolerance.relative)}`);
-  }
-  if (tolerance.absolute.length !== states) {
-    throw new RangeError(
-      `${String(states)} absolute tolerances expected, got ${String(tolerance.absolute.length)}`,
-    );
-  }
-  tolerance.absolute.forEach((value, i) => {
-    if (!(value > 0 && value < Infinity)) {
-      throw new RangeError(`absolute tolerance ${String(i)} must be above 0, got ${String(value)}`);
-    }
+  const { relative, absolute } = tolerance;
+  const check = (value: number, what: string): void => {
+    if (!(value > 0 && value < Infinity))
+      throw new RangeError(`${what} tolerance must be above 0, got ${String(value)}`);
+  };
+  check(relative, 'relative');
+  absolute.forEach((value) => {
+    check(value, 'absolute');
   });
+  if (absolute.length !== states)
+    throw new RangeError(`${String(states)} absolute tolerances expected, got ${String(absolute.length)}`);
 }
 
 /**
