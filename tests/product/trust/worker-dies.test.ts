@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -15,13 +15,18 @@ const short = ['--days', '3'];
 const deadly = join(folderWith(), 'deadly.mjs');
 writeFileSync(
   deadly,
-  `import { isMainThread, parentPort, workerData } from 'node:worker_threads';
+  `import { isMainThread, parentPort } from 'node:worker_threads';
   if (!isMainThread) {
-    process._rawDebug('a worker is started');
+    let module = '';
     let tasks = 0;
+    const hear = parentPort.addEventListener.bind(parentPort);
+    parentPort.addEventListener = (name, take) => hear(name, (event) => {
+      module ||= event.data?.shared?.module ?? '';
+      take(event);
+    });
     const post = parentPort.postMessage.bind(parentPort);
-    parentPort.postMessage = (answer) =>
-      workerData.module.endsWith(process.env.DEADLY) && ++tasks === 3 ? process.exit(9) : post(answer);
+    parentPort.postMessage = (told) =>
+      told.leat === 'done' && module.endsWith(process.env.DEADLY) && ++tasks === 3 ? process.exit(9) : post(told);
   }`,
 );
 
@@ -99,16 +104,14 @@ describe('leat sweep, when a worker dies', () => {
   });
 });
 
-describe('leat fit', () => {
-  it('starts no worker, so that none can die', () => {
+describe('leat fit, when a worker dies', () => {
+  it('says so and writes nothing', () => {
     const folder = folderWith();
     const logged = [of('backyard.yaml'), '--log', of('backyard.csv'), '--map', of('backyard.map')];
     const asked = ['fit', ...logged, '--starts', '1', '--free', 'start.nitrate', '--out', 'found.json'];
-    const { code, err } = withDeadly(asked, folder, 'answer');
-    expect([code, err.includes('a worker is started')]).toEqual([0, false]);
-    expect(readFileSync(join(folder, 'found.json'), 'utf8')).toContain('"schema": "leat-fit"');
-    expect(withDeadly(['ensemble', 'small.yaml', '--members', '1'], folder, 'none').err).toContain(
-      'a worker is started',
-    );
+    const { code, out, err } = withDeadly(asked, folder, 'fit/job.js');
+    expect([code, out]).toEqual([70, '']);
+    expect(err).toContain('a worker died: it ended with code 9');
+    expect(readdirSync(folder)).toEqual(['small.yaml']);
   });
 });
