@@ -12,6 +12,7 @@ export const full = process.env['LEAT_FULL'] === '1';
 export const slowFiles: readonly string[] = [
   'tests/numerics/peers/peers.test.ts',
   'tests/product/commands/ensemble-kept.test.ts',
+  'tests/product/commands/extend-everywhere.test.ts',
   'tests/product/commands/kept.test.ts',
   'tests/product/commands/sensitivity.test.ts',
   'tests/product/documents/readme.test.ts',
@@ -28,5 +29,6 @@ export const slowFiles: readonly string[] = [
   'tests/product/trust/interrupted.test.ts',
   'tests/product/trust/killed.test.ts',
   'tests/product/trust/outputs.test.ts',
+  'tests/product/trust/streams.test.ts',
   'tests/product/trust/worker-dies.test.ts',
 ];
