@@ -14,6 +14,7 @@ export const slowFiles: readonly string[] = [
   'tests/product/commands/ensemble-kept.test.ts',
   'tests/product/commands/extend-everywhere.test.ts',
   'tests/product/commands/kept.test.ts',
+  'tests/product/commands/sensitivity-mine.test.ts',
   'tests/product/commands/sensitivity.test.ts',
   'tests/product/documents/readme.test.ts',
   'tests/product/lessons/notebooks.test.ts',
@@ -27,8 +28,10 @@ export const slowFiles: readonly string[] = [
   'tests/product/page/views.test.ts',
   'tests/product/report/browser.test.ts',
   'tests/product/trust/interrupted.test.ts',
+  'tests/product/trust/kept-forms.test.ts',
   'tests/product/trust/killed.test.ts',
   'tests/product/trust/outputs.test.ts',
   'tests/product/trust/streams.test.ts',
   'tests/product/trust/worker-dies.test.ts',
+  'tests/system/what-if/short-stop.test.ts',
 ];
