@@ -1,14 +1,10 @@
 import type { Fit, FitApart as Apart } from '@leat/core';
-import { shown } from '@leat/view/text';
+import { listed, shown } from '@leat/view/text';
 
 type Lines = readonly string[];
 type Fault = Fit['faults'][number];
 
 const percent = (share: number): string => `${shown(100 * share)} %`;
-
-/** A list in words: `a, b and c`. */
-const listed = (names: Lines): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 
 /** What is there by the readings, in words: a range, one number where both ends read alike. */
 export function saidByReadings({ low, high, unit }: Pick<Apart, 'low' | 'high' | 'unit'>): string {

@@ -201,6 +201,7 @@ function water(model: Model): AuditItem {
 
 /** What each siphon passes, over what comes into its bed while every pump runs: one that passes less never ends. */
 function siphons({ scenario }: Model): AuditItem[] {
+  if (!scenario.vessels.some(({ drain }) => drain?.by === 'siphon')) return [];
   const pumps = scenario.pumps.map(({ name, inlet, restart }) => ({ name, inlet, restart }));
   const running = designFlows({ ...scenario, pumps });
   return scenario.vessels.flatMap(({ name, drain }) => {

@@ -9,9 +9,6 @@ import { above, aboveSlope } from './rate-terms.js';
  * pH 4.5 and 5.5).
  */
 
-/** d(h) / d(pH) = -ln 10 h. */
-const LN10 = 2.302585092994046;
-
 /** [pH up to which growth is full, what each further pH takes, 1 / H], H in mol m-3. */
 export function acidityCoefficients(values: Values): readonly number[] {
   return [
@@ -31,7 +28,7 @@ export function leftByAcidity(pH: number, h: number, k: ArrayLike<number>, o: nu
   return 1 / (1 + k[o + 1] * above(pH - k[o]) + k[o + 2] * h);
 }
 
-/** d(leftByAcidity)/d(pH), where `left` is leftByAcidity. */
+/** d(leftByAcidity)/d(pH), where `left` is leftByAcidity: h falls by ln 10 h. */
 export function leftByAciditySlope(
   pH: number,
   h: number,
@@ -39,7 +36,7 @@ export function leftByAciditySlope(
   o: number,
   left: number,
 ): number {
-  return (LN10 * k[o + 2] * h - k[o + 1] * aboveSlope(pH - k[o])) * left * left;
+  return (Math.LN10 * k[o + 2] * h - k[o + 1] * aboveSlope(pH - k[o])) * left * left;
 }
 
 /** Share of its ammonium uptake that water with h mol m-3 of hydrogen ions leaves a crop, `acidity` being 1 / H'. */
@@ -49,5 +46,5 @@ export function ammoniumLeft(h: number, acidity: number): number {
 
 /** d(ammoniumLeft)/d(pH), where `left` is ammoniumLeft: x = (1 - left) / left falls by ln 10 x. */
 export function ammoniumLeftSlope(left: number): number {
-  return LN10 * (1 - left) * left;
+  return Math.LN10 * (1 - left) * left;
 }

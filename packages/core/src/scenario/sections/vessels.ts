@@ -4,13 +4,14 @@ import * as z from 'zod';
 import type { Parameters } from '../../library/parameters.js';
 import { type Dimension, formatQuantity } from '../../base/units.js';
 import { complain } from '../file/complaint.js';
+import { compact } from '../file/reader.js';
 import type { Named } from '../file/report.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { bounded, choice, positive, type Reads, section, word } from '../file/values.js';
 import { checkDrain, checkFlood } from '../checks/levels.js';
 import { drainRanges, floodRanges, limeRanges, most, vesselRanges, words } from '../checks/ranges.js';
-import type { DailyValue, Drain, Vessel, VesselKind } from '../scenario.js';
+import type { DailyValue, Vessel, VesselKind } from '../scenario.js';
 import type { RunFrame } from './run.js';
 import { readWaterTemperature, waterTemperature } from './water-temperature.js';
 
@@ -261,10 +262,6 @@ function readAeration(
   return { aeration: rate, airShare: -expm1(-perMetre * depth) };
 }
 
-function drainOf({ rate, to, by }: NonNullable<Given['drain']>): Drain {
-  return { rate, to, ...(by !== undefined && { by }) };
-}
-
 function readVessel(reader: ScenarioReader, path: Path, name: string, frame: RunFrame): Vessel | undefined {
   const given = parseVessel(reader, path);
   if (given === undefined) return undefined;
@@ -298,7 +295,7 @@ function readVessel(reader: ScenarioReader, path: Path, name: string, frame: Run
     temperature,
     leak: usual('leak', 'volume-flow'),
     exchange: usual('exchange', 'volume-flow'),
-    ...(drain === undefined ? {} : { drain: drainOf(drain) }),
+    ...(drain === undefined ? {} : { drain: compact(drain) }),
     ...(flooding === undefined ? {} : { flooded: flooding.drained * flooding.cycles }),
     ...(lime === undefined ? {} : { lime }),
   };
