@@ -56,7 +56,23 @@ describe('--units', () => {
     expect(out).toMatch(/^ +mg N\/L +mg N\/L +mg\/L as NO3 +meq\/L +mg\/L/m);
   });
 
+  it('shows what was asked of a sweep and of a size in them, a margin as a difference', async () => {
+    const warm = 'highest temperature@tank below 60 degC';
+    const sweep = ['sweep', 'short.yaml', '--vary', 'vessels.tank.volume=600 L:800 L:2', '--keep', warm];
+    const size = ['size', 'short.yaml', '--vary', 'vessels.tank.volume', '--from', '600 L', '--to', '800 L'];
+    for (const asked of [sweep, [...size, '--keep', warm]]) {
+      const [plain, other] = [await said(...asked), await said(...asked, '--units', 'us')];
+      const margin = (text: string): number => numberAfter(text, /^ *600 L +(?:yes +\+)?/);
+      expect(margin(other) / margin(plain)).toBeCloseTo(9 / 5, 1);
+      expect(other).toMatch(/margin .*degF/);
+    }
+  });
+
   it.each([
+    ['sweep', 'short.yaml', '--vary', 'days=3:4:2', '--of', 'last tan@tank'],
+    ['size', 'short.yaml', '--vary', 'days', '--from', '3', '--to', '4', '--keep', 'keeps limits'],
+    ['sensitivity', 'short.yaml', '--of', 'last tan@tank'],
+    ['sensitivity', 'short.yaml', '--of', 'last tan@tank', '--over', 'mine'],
     ['why', 'short.yaml', '--of', 'nitrate@tank', '--from', '1d'],
     ['steady', 'short.yaml'],
     ['ensemble', 'short.yaml', '--members', '2'],

@@ -8,6 +8,7 @@ import type { Model } from '../model/model.js';
 import { openModel } from '../model/open-model.js';
 import type { Run } from '../run/run.js';
 import { simulate } from '../run/stepping.js';
+import type { ScenarioReading } from '../scenario/read-scenario.js';
 import { openTexts, type ReferencedFiles } from './texts.js';
 import { openAt, openFactor, readAll, type Varied } from './vary.js';
 
@@ -70,6 +71,8 @@ function besideOf(
 export interface OpenSize {
   readonly varied: Varied;
   readonly notes: readonly string[];
+  /** How the file wants results told. */
+  readonly display?: ScenarioReading['display'];
   /**
    * Searches.
    * @param alive is called before each run
@@ -79,7 +82,7 @@ export interface OpenSize {
 
 /** Opens a search for the smallest or largest value at which every condition holds. Throws InputError with all faults. */
 export function openSize({ texts, vary, from, to, keep, want, within }: SizeShared): OpenSize {
-  const { notes } = openTexts(texts).reading;
+  const { notes, display } = openTexts(texts).reading;
   const varied = openFactor(texts, { paths: vary, from, to }, { from: '--from', to: '--to' });
   const ends = { atFrom: modelAt(texts, varied, varied.from), atTo: modelAt(texts, varied, varied.to) };
   const conditions = readAll(keep, (text) => conditionOf(text, ends.atFrom, '--keep'));
@@ -110,5 +113,6 @@ export function openSize({ texts, vary, from, to, keep, want, within }: SizeShar
       ...(nearest === undefined ? {} : besideOf(varied, ends, nearest)),
     };
   };
-  return { varied, notes: [...notes, ...ends.atFrom.parameters.warnings], search };
+  const told = [...notes, ...ends.atFrom.parameters.warnings];
+  return { varied, notes: told, search, ...(display !== undefined && { display }) };
 }

@@ -29,6 +29,8 @@ export interface Display {
   readonly unit: (unit: string, quantity?: string) => string;
   /** A number of a result in the unit in which it is shown. */
   readonly value: (value: number, unit: string, quantity?: string) => number;
+  /** A difference of two numbers of a result in the unit in which they are shown: it has no zero to be moved, as degrees have. */
+  readonly difference: (value: number, unit: string, quantity?: string) => number;
   /** A number of a result with its unit, for reading: `12.3 mg N/L`. */
   readonly amount: (value: number, unit: string, quantity?: string) => string;
 }
@@ -59,6 +61,7 @@ export function displayOf(choice: DisplayChoice): Display {
     months: Array.from({ length: 12 }, (_, i) => month.format(new Date(Date.UTC(2001, i, 15)))),
     list: (items) => lists.format(items),
     unit: (unit, quantity = '') => named(unit, quantity),
+    difference: (of, unit, quantity = '') => value(of, unit, quantity) - value(0, unit, quantity),
     amount: (of, unit, quantity = '') => {
       const name = named(unit, quantity);
       return `${number(value(of, unit, quantity))}${name === '' ? '' : ` ${name}`}`;

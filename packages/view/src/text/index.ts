@@ -35,6 +35,7 @@ export {
 export { oneLine, visible } from './visible.js';
 export { planTold, type PlanTold, type ToldQuantity, type ToldTable } from './plan.js';
 export { questionOf } from './question.js';
+export { askedTold, type AskedTold } from './asked.js';
 export { askedInSweep, type AskedInSweep, type Sweep, type SweptQuantity } from './sweep.js';
 export { displayOf, plainDisplay, type Display, type DisplayChoice } from '../display/display.js';
 export type { Words } from '../words/en.js';

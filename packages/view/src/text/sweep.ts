@@ -1,5 +1,6 @@
 import type { Condition, Measure, SweepPoint } from '@leat/core';
 import { type Display, plainDisplay } from '../display/display.js';
+import { askedTold } from './asked.js';
 
 /** One quantity of a sweep with its values: where it stands in the file, in which unit, and between which ends. */
 export interface SweptQuantity {
@@ -29,20 +30,27 @@ export interface AskedInSweep {
   readonly of: (point: SweepPoint) => number;
 }
 
-/** Everything that was asked: the measures, then the margins of the conditions. */
+/** Everything that was asked, in the units that are shown: the measures, then the margins of the conditions. */
 export function askedInSweep(
   { measures, conditions }: Pick<Sweep, 'measures' | 'conditions'>,
   display: Display = plainDisplay,
 ): readonly AskedInSweep[] {
   const words = display.words.text.sweep;
   return [
-    ...measures.map(({ text, unit }, i) => ({
-      text: unit === '1' ? text : `${text}, ${unit}`,
-      of: (point: SweepPoint) => point.measures[i],
-    })),
-    ...conditions.map(({ text, unit }, i) => ({
-      text: words.margin(text, unit === '1' ? words.shares : unit),
-      of: (point: SweepPoint) => point.margins[i],
-    })),
+    ...measures.map((measure, i) => {
+      const { unit, value } = askedTold(measure, display);
+      const { text } = measure;
+      return {
+        text: unit === '' ? text : `${text}, ${unit}`,
+        of: (point: SweepPoint) => value(point.measures[i]),
+      };
+    }),
+    ...conditions.map((condition, i) => {
+      const { unit, difference } = askedTold(condition, display);
+      return {
+        text: words.margin(condition.text, unit === '' ? words.shares : unit),
+        of: (point: SweepPoint) => difference(point.margins[i]),
+      };
+    }),
   ];
 }

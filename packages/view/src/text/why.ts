@@ -34,12 +34,10 @@ export function shownDifference(
 ): ShownDifference {
   const [sort] = quantity.split('@');
   const value = (of: number): number => display.value(of, unit, sort);
-  // A difference has no zero of its own, as degrees have.
-  const zero = value(0);
   return {
     unit: display.unit(unit, sort),
     ...{ from: value(told.from), to: value(told.to) },
-    change: (of) => value(of) - zero,
+    change: (of) => display.difference(of, unit, sort),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { MeasureSummary, Bands, EnsembleResult, LimitOdds } from '@leat/core';
-import { boundSign, day, type Display, percent, plain, shown } from '@leat/view/text';
+import { askedTold, boundSign, day, type Display, percent, plain, shown } from '@leat/view/text';
 import { cautionLines } from '../shared/caution-lines.js';
 import { columns, columnsOrUnder, wrap, linesText } from '../../terminal/columns.js';
 import { screenWidth } from '../../terminal/width.js';
@@ -70,12 +70,11 @@ function askedLines(
   display: Display,
 ): readonly string[] {
   return asked.flatMap((each) => {
-    const { text, unit, answered, unanswered } = each;
+    const { text, answered, unanswered } = each;
     const bands: Bands = each;
-    // A margin is a difference: it has no zero of its own to be moved, as degrees have.
-    const zero = title === '' ? 0 : display.value(0, unit);
-    const tell = (value: number): string => shown(display.value(value, unit) - zero);
-    const line = `${title}${text}: ${tell(bands.median)} ${display.unit(unit)} (50 %: ${range(bands.band50, tell)}; 90 %: ${range(bands.band90, tell)})`;
+    const told = askedTold(each, display);
+    const tell = (value: number): string => shown(title === '' ? told.value(value) : told.difference(value));
+    const line = `${title}${text}: ${tell(bands.median)} ${told.unit} (50 %: ${range(bands.band50, tell)}; 90 %: ${range(bands.band90, tell)})`;
     const lacking =
       unanswered === null
         ? []

@@ -15,7 +15,7 @@ import {
   summaryOf,
   type TableRow,
 } from '@leat/core';
-import { cautions } from '@leat/view/text';
+import { cautions, type Display } from '@leat/view/text';
 import { type Checkpoint, openCheckpoint, keptNote, plainName } from '../../files/checkpoint.js';
 import { type KeptOptions, openKept, type Output } from '../../files/outputs.js';
 import { savedDocument } from '../../files/saved-document.js';
@@ -25,6 +25,7 @@ import { styleFor } from '../../terminal/style.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
 import { noteReplaced, runJobs } from '../../workers/pool.js';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job as outlineJob } from '../shared/outline-job.js';
 import { job } from './job.js';
@@ -54,7 +55,7 @@ function rowsLike(rows: readonly TableRow[], pattern: string | undefined): reado
 }
 
 /** What `leat sensitivity` was asked. */
-export interface SensitivityOptions extends ScenarioOptions, KeptOptions {
+export interface SensitivityOptions extends ScenarioOptions, KeptOptions, Pick<DisplayOptions, 'units'> {
   readonly of: string;
   readonly method: 'screened' | 'local' | 'morris' | 'sobol' | 'all';
   readonly members: number;
@@ -172,7 +173,7 @@ async function look(
   streams: Streams,
   signal: AbortSignal,
   begun: (checkpoint: Checkpoint<Answer>) => void,
-): Promise<SensitivityResult> {
+): Promise<{ readonly result: SensitivityResult; readonly display: Display }> {
   const texts = readTexts(file, options);
   const { kept } = openKept(options, 'sensitivity');
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
@@ -181,7 +182,11 @@ async function look(
     ...(options.workers === undefined ? {} : { workers: options.workers }),
   };
   const questions = { measures: [options.of], conditions: [] };
-  const [{ outline, notes }] = await runJobs(outlineJob, { texts, ...simulation }, [questions], { signal });
+  // Before the first run: what --units cannot be is told now.
+  displayInUnits(options);
+  const [{ outline, notes, display }] = await runJobs(outlineJob, { texts, ...simulation }, [questions], {
+    signal,
+  });
   streams.note(linesText(notes));
   const { rows, title, measures } = outline;
   const inputs = rowsLike(rows, options.only);
@@ -213,7 +218,7 @@ async function look(
     method === 'local' || method === 'sobol' ? inputs : await findMorris(ask, inputs, options, results);
   const spread =
     method === 'local' || method === 'morris' ? undefined : await findSobol(ask, few, options, results);
-  return {
+  const result = {
     title,
     measure: measures[0].text,
     unit: measures[0].unit,
@@ -223,6 +228,7 @@ async function look(
     ...(spread && { spread }),
     findings: ordered(results, rows),
   };
+  return { result, display: displayInUnits(options, display) };
 }
 
 /**
@@ -239,9 +245,9 @@ export async function sensitivityCommand(
   if (options.method === 'sobol' && options.only === undefined)
     streams.note('Sobol indices of every number take many runs: --only, or --method screened, takes fewer\n');
   let checkpoint: Checkpoint<Answer> | undefined;
-  let result: SensitivityResult;
+  let looked: Awaited<ReturnType<typeof look>>;
   try {
-    result = await interruptible((signal) =>
+    looked = await interruptible((signal) =>
       look(file, options, streams, signal, (begun) => {
         checkpoint = begun;
       }),
@@ -254,8 +260,9 @@ export async function sensitivityCommand(
     if (kept === undefined) streams.note('interrupted before the first run was done\n');
     return error.code;
   }
+  const { result, display } = looked;
   if (options.json === true) streams.result(savedDocument('leat-sensitivity', { ...result, cautions }));
-  else streams.result(sensitivityText(result, styleFor(process.stdout.isTTY, process.env)));
+  else streams.result(sensitivityText(result, display, styleFor(process.stdout.isTTY, process.env)));
   if (result.failed < result.runs) return exit.done;
   streams.note(linesText([`not finished: no run has an outcome: ${result.reason ?? ''}`]));
   return exit.notFinished;

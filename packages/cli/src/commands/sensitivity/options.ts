@@ -1,4 +1,5 @@
 import { Option } from 'commander';
+import { unitsOption } from '../shared/display-options.js';
 import type { AddCommand } from '../shared/options.js';
 import type { SensitivityOptions } from './command.js';
 import {
@@ -56,6 +57,7 @@ export const addSensitivity: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

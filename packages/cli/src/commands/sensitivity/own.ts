@@ -7,7 +7,7 @@ import {
   type OwnValue,
   type StatedError,
 } from '@leat/core';
-import { cautions, percent, shown, valueText } from '@leat/view/text';
+import { askedTold, cautions, type Display, percent, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { cautionLines } from '../shared/caution-lines.js';
 import { screenWidth } from '../../terminal/width.js';
@@ -19,11 +19,12 @@ import type { Streams } from '../../terminal/streams.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runJobs } from '../../workers/pool.js';
 import { openTexts } from '@leat/core/tasks';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job } from './own-job.js';
 
 /** What is asked of a user's own numbers. */
-export interface OwnOptions extends ScenarioOptions {
+export interface OwnOptions extends ScenarioOptions, Pick<DisplayOptions, 'units'> {
   readonly of: string;
   /** Each `path=10 %`. */
   readonly error: readonly string[];
@@ -71,9 +72,14 @@ function statedErrors(texts: readonly string[]): readonly StatedError[] {
   });
 }
 
-async function look(file: string, options: OwnOptions, streams: Streams): Promise<OwnResult> {
+async function look(
+  file: string,
+  options: OwnOptions,
+  streams: Streams,
+): Promise<{ readonly result: OwnResult; readonly display: Display }> {
   const texts = readTexts(file, options);
   const { reading } = openTexts(texts);
+  const display = displayInUnits(options, reading.display);
   const { model, notes } = openModel(reading);
   streams.note(linesText(notes));
   const measure = measureOf(options.of, model, '--of');
@@ -100,13 +106,14 @@ async function look(file: string, options: OwnOptions, streams: Streams): Promis
       const ends = [low, high].filter((each) => !Number.isNaN(each)).map((each) => Math.abs(each - outcome));
       return { ...value, low, high, moves: Math.max(0, ...ends) };
     });
-    return {
+    const result = {
       title: reading.scenario.title,
       ...{ measure: measure.text, unit: measure.unit, outcome, runs: answers.length },
       failed: answers.filter(({ reason }) => reason !== undefined).length,
       ...(failing !== undefined && { reason: failing }),
       effects: effects.sort((a, b) => b.moves - a.moves),
     };
+    return { result, display };
   } finally {
     progress.end();
   }
@@ -115,27 +122,29 @@ async function look(file: string, options: OwnOptions, streams: Streams): Promis
 /** Most numbers listed. */
 const most = 10;
 
-const unitText = (unit: string): string => (unit === '1' ? '' : ` ${unit}`);
-
 /** Which of the user's own numbers to measure better, and with what. */
 function ownText(
   { title, measure, unit, outcome, runs, failed, reason, effects }: OwnResult,
+  display: Display,
   style: Style,
 ): string {
+  const told = askedTold({ text: measure, unit }, display);
+  const unitText = told.unit === '' ? '' : ` ${told.unit}`;
+  const value = (of: number): string => shown(told.value(of));
   const moving = effects.filter(({ moves }) => moves > 1e-9 * Math.abs(outcome));
   const together = Math.sqrt(effects.reduce((sum, { moves }) => sum + moves * moves, 0));
   const [first] = moving as readonly (OwnEffect | undefined)[];
   const answer =
     first === undefined
-      ? `${measure} is ${shown(outcome)}${unitText(unit)} whatever your own numbers are within their errors: none of ${effects.length} moves it`
-      : `${measure} is ${shown(outcome)}${unitText(unit)}, give or take ${shown(together)} by what you may have measured wrong. ` +
+      ? `${measure} is ${value(outcome)}${unitText} whatever your own numbers are within their errors: none of ${effects.length} moves it`
+      : `${measure} is ${value(outcome)}${unitText}, give or take ${shown(told.difference(together))} by what you may have measured wrong. ` +
         `Measure first: ${first.path} (${first.measure})`;
   const rows = moving
     .slice(0, most)
     .map((effect) => [
       effect.path,
       `${valueText(effect, effect.value)} ± ${percent(effect.error).replace('.0 %', ' %')}${effect.stated ? ' as stated' : ''}`,
-      `${shown(effect.low)} .. ${shown(effect.high)}`,
+      `${value(effect.low)} .. ${value(effect.high)}`,
       percent(effect.moves ** 2 / together ** 2),
     ]);
   const still = effects.length - moving.length;
@@ -154,10 +163,7 @@ function ownText(
       : [
           '',
           ...columns(
-            [
-              ['your number', 'and its error', `too low .. too high${unitText(unit)}`, 'of the doubt'],
-              ...rows,
-            ],
+            [['your number', 'and its error', `too low .. too high${unitText}`, 'of the doubt'], ...rows],
             ['left', 'left', 'left', 'right'],
           ),
         ]),
@@ -181,10 +187,10 @@ function ownText(
 /** `leat sensitivity FILE --of MEASURE --over mine`: which of the user's own numbers to measure better, and with what. */
 export async function ownSensitivity(file: string, options: OwnOptions, streams: Streams): Promise<ExitCode> {
   try {
-    const result = await look(file, options, streams);
+    const { result, display } = await look(file, options, streams);
     if (options.json === true)
       streams.result(savedDocument('leat-sensitivity', { over: 'mine', ...result, cautions }));
-    else streams.result(ownText(result, styleFor(process.stdout.isTTY, process.env)));
+    else streams.result(ownText(result, display, styleFor(process.stdout.isTTY, process.env)));
     return result.failed < result.runs ? exit.done : exit.notFinished;
   } catch (error) {
     if (!(error instanceof InterruptedError)) throw error;

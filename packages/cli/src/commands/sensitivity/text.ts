@@ -1,5 +1,5 @@
 import type { ElementaryEffects, Estimate, LocalEffect, SobolIndices, Summary, TableRow } from '@leat/core';
-import { percent, shown } from '@leat/view/text';
+import { askedTold, type AskedTold, type Display, percent, shown } from '@leat/view/text';
 import { cautionLines } from '../shared/caution-lines.js';
 import { columns, linesText, wrap } from '../../terminal/columns.js';
 import type { Style } from '../../terminal/style.js';
@@ -37,19 +37,21 @@ export interface SensitivityResult {
 /** Most numbers listed one by one. */
 const most = 10;
 
-const unitText = (unit: string): string => (unit === '1' ? '' : ` ${unit}`);
+const unitText = (unit: string): string => (unit === '' ? '' : ` ${unit}`);
+/** A number of the tables, in the unit of the tables. */
 const valueText = ({ value, low, high, unit }: TableRow): string =>
-  `${shown(value)} (${shown(low)} .. ${shown(high)})${unitText(unit)}`;
+  `${shown(value)} (${shown(low)} .. ${shown(high)})${unitText(unit === '1' ? '' : unit)}`;
 const sourceText = ({ source, mark }: TableRow): string => `${source} ${mark}`;
 const share = ({ value, low, high }: Estimate): string =>
   `${percent(value)} (${percent(low)} .. ${percent(high)})`;
 
 /** Numbers with Sobol indices: what each alone, and with others, makes of the spread, and what knowing it would leave. */
-function sobolLines({ findings, spread, unit }: SensitivityResult): readonly string[] {
+function sobolLines({ findings, spread }: SensitivityResult, told: AskedTold): readonly string[] {
   const known = findings.flatMap(({ row, sobol }) => (sobol === undefined ? [] : [{ row, sobol }]));
   if (known.length === 0 || spread === undefined) return [];
   const [low, high] = spread.band90;
-  const width = high - low;
+  const part = (value: number): string => shown(told.difference(value));
+  const whole = (value: number): string => shown(told.value(value));
   const rows = known
     .slice(0, most)
     .map(({ row, sobol }) => [
@@ -57,12 +59,12 @@ function sobolLines({ findings, spread, unit }: SensitivityResult): readonly str
       valueText(row),
       share(sobol.first),
       share(sobol.total),
-      `${shown(sobol.bandIfKnown)} of ${shown(width)}`,
+      `${part(sobol.bandIfKnown)} of ${part(high - low)}`,
       sourceText(row),
     ]);
   const head = ['number', 'value and range', 'alone', 'with others', '90 % band if known', 'source'];
   return [
-    `spread over these: median ${shown(spread.median)}, 90 % ${shown(low)} .. ${shown(high)}${unitText(unit)} (${spread.used} base points)`,
+    `spread over these: median ${whole(spread.median)}, 90 % ${whole(low)} .. ${whole(high)}${unitText(told.unit)} (${spread.used} base points)`,
     'share of the variance (95 % interval):',
     ...columns([head, ...rows], new Array<'left'>(head.length).fill('left')),
     ...(known.length > most ? [`${known.length - most} more: see --json`] : []),
@@ -84,7 +86,7 @@ function table(
   ];
 }
 
-function morrisLines({ findings, unit }: SensitivityResult): readonly string[] {
+function morrisLines({ findings }: SensitivityResult, told: AskedTold): readonly string[] {
   const known = findings
     .flatMap(({ row, morris }) => (morris === undefined ? [] : [{ row, morris }]))
     .sort((a, b) => b.morris.muStar - a.morris.muStar);
@@ -92,21 +94,21 @@ function morrisLines({ findings, unit }: SensitivityResult): readonly string[] {
     .slice(0, most)
     .map(({ row, morris }) => [
       row.id,
-      shown(morris.muStar),
-      shown(morris.sigma),
+      shown(told.difference(morris.muStar)),
+      shown(told.difference(morris.sigma)),
       valueText(row),
       sourceText(row),
     ]);
   const head = ['number', 'mu*', 'sigma', 'value and range', 'source'];
   return table(
-    `screening (Morris): change over the whole range${unitText(unit)}`,
+    `screening (Morris): change over the whole range${unitText(told.unit)}`,
     head,
     rows,
     known.length - most,
   );
 }
 
-function localLines({ findings, unit }: SensitivityResult): readonly string[] {
+function localLines({ findings }: SensitivityResult, told: AskedTold): readonly string[] {
   const size = ({ local }: Finding): number => Math.abs(local?.overRange ?? 0);
   const known = findings.filter(({ local }) => local !== undefined).sort((a, b) => size(b) - size(a));
   const rows = known
@@ -114,11 +116,11 @@ function localLines({ findings, unit }: SensitivityResult): readonly string[] {
     .map(({ row, local }) => [
       row.id,
       shown(local?.elasticity),
-      shown(local?.overRange),
+      shown(local === undefined ? undefined : told.difference(local.overRange)),
       valueText(row),
       sourceText(row),
     ]);
-  const head = ['number', '% per %', `over its range${unitText(unit)}`, 'value and range', 'source'];
+  const head = ['number', '% per %', `over its range${unitText(told.unit)}`, 'value and range', 'source'];
   return table('near the values as they stand:', head, rows, known.length - most);
 }
 
@@ -131,8 +133,10 @@ function isConstant({ findings }: SensitivityResult): boolean {
 }
 
 /** What an outcome depends on, for reading: the few numbers that matter, each with its source and mark. */
-export function sensitivityText(result: SensitivityResult, style: Style): string {
+export function sensitivityText(result: SensitivityResult, display: Display, style: Style): string {
   const { title, measure, unit, outcome, runs, failed, reason, findings, spread, method, seed } = result;
+  const told = askedTold({ text: measure, unit }, display);
+  const stands = `${shown(told.value(outcome))}${unitText(told.unit)}`;
   const constant = failed < runs && isConstant(result);
   const nothing =
     spread === undefined && (method === 'screened' || method === 'all') && failed < runs
@@ -140,21 +144,21 @@ export function sensitivityText(result: SensitivityResult, style: Style): string
       : [];
   const lines = [
     style.strong(title),
-    `${measure}: ${shown(outcome)}${unitText(unit)} with the numbers as they stand`,
+    `${measure}: ${stands} with the numbers as they stand`,
     `${findings.length} numbers looked at in ${runs} runs (${method}, seed ${seed})`,
     ...(failed === 0 ? [] : [style.warn(`${failed} runs have no outcome, the first: ${reason ?? ''}`)]),
     '',
     ...(constant
       ? wrap(
-          `it is ${shown(outcome)}${unitText(unit)} whatever the numbers are: none of the ${findings.length} that were varied moves it`,
+          `it is ${stands} whatever the numbers are: none of the ${findings.length} that were varied moves it`,
           100,
         )
       : [
           ...nothing,
-          ...sobolLines(result),
+          ...sobolLines(result, told),
           ...(spread === undefined ? [] : ['']),
-          ...morrisLines(result),
-          ...localLines(result),
+          ...morrisLines(result, told),
+          ...localLines(result, told),
         ]),
     'A number matters here as far as its range in the tables reaches; the model itself is not in question.',
     ...cautionLines(style),

@@ -2,6 +2,7 @@ import type { SizeAnswer } from '@leat/core';
 import { openSize, type Varied } from '@leat/core/tasks';
 import { valueText } from '@leat/view/text';
 import { exit, type ExitCode } from '../../terminal/exit.js';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { readTexts } from '../shared/referenced-files.js';
 import { sizeDocument } from './text.js';
@@ -13,7 +14,7 @@ import type { Streams } from '../../terminal/streams.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat size` was asked. */
-export interface SizeCommandOptions extends ScenarioOptions, DrawsOptions {
+export interface SizeCommandOptions extends ScenarioOptions, DrawsOptions, Pick<DisplayOptions, 'units'> {
   readonly vary: readonly string[];
   readonly from: string;
   readonly to: string;
@@ -52,7 +53,8 @@ export async function sizeCommand(
   const want = options.largest === true ? 'largest' : 'smallest';
   const within = options.within ?? 0.01;
   const { vary, from, to, keep } = options;
-  const { varied, notes, search } = openSize({ texts, vary, from, to, keep, want, within });
+  const { varied, notes, search, display: wanted } = openSize({ texts, vary, from, to, keep, want, within });
+  const display = displayInUnits(options, wanted);
   streams.note(linesText(notes));
   const found = search();
   const { answer } = found;
@@ -62,7 +64,7 @@ export async function sizeCommand(
       : await sizeDraws({ texts, varied, want, within, keep }, answer, options, kept, streams);
   const summary: SizeSummary = { ...found, ...(drawn === undefined ? {} : { drawn }) };
   const style = styleFor(process.stdout.isTTY, process.env);
-  streams.result(options.json === true ? sizeDocument(summary) : sizeText(summary, style));
+  streams.result(options.json === true ? sizeDocument(summary) : sizeText(summary, display, style));
   if (stopped !== undefined) return stopped;
   const { code, text } = endingOf(answer, varied);
   if (text !== '') streams.note(linesText([text]));

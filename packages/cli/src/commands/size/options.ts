@@ -1,4 +1,5 @@
 import { InvalidArgumentError, type Command } from 'commander';
+import { unitsOption } from '../shared/display-options.js';
 import type { AddCommand } from '../shared/options.js';
 import type { SizeCommandOptions } from './command.js';
 import {
@@ -50,6 +51,7 @@ export const addSize: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

@@ -1,6 +1,6 @@
 import type { Handbook } from '@leat/core';
 import { type SizeFound, timesFactor, type Varied } from '@leat/core/tasks';
-import { cautions, listed, percent, shown, valueText } from '@leat/view/text';
+import { askedTold, cautions, type Display, listed, percent, shown, valueText } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
 import { cautionLines } from '../shared/caution-lines.js';
 import { columnsOrUnder, wrap, linesText } from '../../terminal/columns.js';
@@ -69,7 +69,8 @@ function verdict(summary: SizeSummary): readonly string[] {
   }
 }
 
-function trialTable({ varied, conditions, answer }: SizeSummary): readonly string[] {
+function trialTable({ varied, conditions, answer }: SizeSummary, display: Display): readonly string[] {
+  const told = conditions.map((condition) => askedTold(condition, display));
   const numbers = conditions.map((_, i) => `[${i + 1}]`);
   const margin = (value: number): string =>
     Number.isNaN(value) ? '-' : `${value > 0 ? '+' : ''}${shown(value)}`;
@@ -80,7 +81,7 @@ function trialTable({ varied, conditions, answer }: SizeSummary): readonly strin
         ...answer.trials.map(({ value, holds, margins, broke = '' }) => [
           valueText(varied, value),
           holds ? 'yes' : 'no',
-          ...margins.map(margin),
+          ...margins.map((each, i) => margin(told[i].difference(each))),
           broke,
         ]),
       ],
@@ -88,9 +89,9 @@ function trialTable({ varied, conditions, answer }: SizeSummary): readonly strin
       2 + numbers.length,
       screenWidth(),
     ),
-    ...conditions.flatMap(({ text, unit }, i) =>
+    ...conditions.flatMap(({ text }, i) =>
       wrap(
-        `[${i + 1}] ${text}: margin ${unit === '1' ? 'as a share of the limit' : `in ${unit}`}`,
+        `[${i + 1}] ${text}: margin ${told[i].unit === '' ? 'as a share of the limit' : `in ${told[i].unit}`}`,
         screenWidth(),
         '    ',
       ),
@@ -104,7 +105,7 @@ const rules: Readonly<Record<Handbook['rule'], string>> = {
   load: 'what the surface of filters and media beds carries at an areal rate',
 };
 
-function handbookLines({ handbook, varied }: SizeSummary): readonly string[] {
+function handbookLines({ handbook, varied }: SizeSummary, display: Display): readonly string[] {
   if (handbook === undefined) return ['by the handbook: no rule is known here for this quantity'];
   const { values, temperature, feed, tanByProtein, tanByFeed } = handbook;
   const rows = values.map(({ value, rate, rateUnit, conditions, source, page, mark, applies }) => [
@@ -115,7 +116,7 @@ function handbookLines({ handbook, varied }: SizeSummary): readonly string[] {
     `${source} ${page} [${mark}]`,
   ]);
   return [
-    `by the handbook: ${rules[handbook.rule]}; ${shown(temperature)} degC here`,
+    `by the handbook: ${rules[handbook.rule]}; ${display.amount(temperature, 'degC')} here`,
     ...columnsOrUnder(
       [['', '', '', '', ''], ...rows],
       ['right', 'left', 'left', 'left', 'left'],
@@ -123,12 +124,15 @@ function handbookLines({ handbook, varied }: SizeSummary): readonly string[] {
       screenWidth(),
     ).slice(1),
     ...wrap(
-      `${shown(feed)} g of feed makes ${shown(tanByProtein)} g TAN by 0.092 x protein, ${shown(tanByFeed)} g by 3 % of feed`,
+      `${display.amount(feed, 'g')} of feed makes ${shown(tanByProtein)} g TAN by 0.092 x protein, ${shown(tanByFeed)} g by 3 % of feed`,
       screenWidth(),
       '  ',
     ),
   ];
 }
+
+/** The unit of an areal rate, as results have it. */
+const arealUnit = 'g N/(m2 d)';
 
 /** Whether what is sized carries the load, or others do: handbooks size a filter that stands alone. */
 function aloneLines({ reasons, sized }: SizeSummary): readonly string[] {
@@ -150,7 +154,7 @@ function aloneLines({ reasons, sized }: SizeSummary): readonly string[] {
   );
 }
 
-function reasonLines({ reasons, at, varied, handbook }: SizeSummary): readonly string[] {
+function reasonLines({ reasons, at, varied, handbook }: SizeSummary, display: Display): readonly string[] {
   if (reasons === undefined || at === undefined) return [];
   const { released, went, arealRate, factors, filled } = reasons;
   const rule =
@@ -158,11 +162,11 @@ function reasonLines({ reasons, at, varied, handbook }: SizeSummary): readonly s
   const lines = [
     `load: the model releases ${shown(released.mean)} g N/d in the mean and ${shown(released.most)} at most${rule}`,
     `where TAN went: ${went.map(({ to, share }) => `${percent(share)} ${to}`).join(', ')}`,
-    `areal rate there: ${shown(arealRate.mean)} g N/(m2 d) in the mean, ${shown(arealRate.most)} at most`,
+    `areal rate there: ${display.amount(arealRate.mean, arealUnit)} in the mean, ${display.number(display.value(arealRate.most, arealUnit))} at most`,
     `what the water leaves of the rate: ${factors
       .map(
         ({ name, value, unit, factor }) =>
-          `${name} ${shown(value)}${unit === '' ? '' : ` ${unit}`} x ${factor.toFixed(2)}`,
+          `${name} ${display.amount(value, unit, name.toLowerCase())} x ${factor.toFixed(2)}`,
       )
       .join(', ')}`,
     `biofilm fills ${percent(filled.start)} of that surface at the start, ${percent(filled.end)} at the end`,
@@ -215,7 +219,7 @@ function drawnLines(summary: SizeSummary): readonly string[] {
 }
 
 /** A search for a size on one screen, as wide as the screen. */
-export function sizeText(summary: SizeSummary, style: Style): string {
+export function sizeText(summary: SizeSummary, display: Display, style: Style): string {
   const { title, varied, want } = summary;
   const lines = [
     ...wrap(title, screenWidth(), '  ').map((line) => style.strong(line)),
@@ -235,12 +239,12 @@ export function sizeText(summary: SizeSummary, style: Style): string {
     ...verdict(summary).flatMap((line, i) => wrap(i === 0 ? style.strong(line) : line, screenWidth(), '  ')),
     '',
     ...aloneLines(summary),
-    ...trialTable(summary),
+    ...trialTable(summary, display),
     '',
     ...drawnLines(summary),
-    ...handbookLines(summary),
+    ...handbookLines(summary, display),
     '',
-    ...reasonLines(summary),
+    ...reasonLines(summary, display),
     ...(summary.reasons === undefined ? [] : ['']),
     ...cautionLines(style),
   ];

@@ -1,7 +1,8 @@
 import { conditionOf, measureOf, openModel, sweepGrid } from '@leat/core';
-import type { Sweep } from '@leat/view/text';
+import type { Display, Sweep } from '@leat/view/text';
 import { readAll } from '@leat/core/tasks';
 import { exit, type ExitCode } from '../../terminal/exit.js';
+import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import type { ScenarioOptions } from '../shared/referenced-files.js';
 import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
 import { readTexts } from '../shared/referenced-files.js';
@@ -19,7 +20,7 @@ import { openOutputs } from '../../files/outputs.js';
 import { linesText } from '../../terminal/columns.js';
 
 /** What `leat sweep` was asked. */
-export interface SweepOptions extends ScenarioOptions {
+export interface SweepOptions extends ScenarioOptions, Pick<DisplayOptions, 'units'> {
   readonly vary: readonly string[];
   readonly of: readonly string[];
   readonly keep: readonly string[];
@@ -30,9 +31,14 @@ export interface SweepOptions extends ScenarioOptions {
   readonly json?: boolean;
 }
 
-/** Every point of the grid, run on the workers, in the order of the grid. */
-async function sweep(texts: ReferencedFiles, options: SweepOptions, streams: Streams): Promise<Sweep> {
-  const { notes } = openTexts(texts).reading;
+/** Every point of the grid, run on the workers, in the order of the grid, and how the file wants it told. */
+async function sweep(
+  texts: ReferencedFiles,
+  options: SweepOptions,
+  streams: Streams,
+): Promise<{ readonly swept: Sweep; readonly display: Display }> {
+  const { notes, display: wanted } = openTexts(texts).reading;
+  const display = displayInUnits(options, wanted);
   const lists = varyLists(options.vary, texts);
   const first = lists.map(({ varied, values }) => ({ varied, value: values[0] }));
   const { model } = openModel(openAt(texts, first).reading);
@@ -57,7 +63,7 @@ async function sweep(texts: ReferencedFiles, options: SweepOptions, streams: Str
       }),
     );
     const answers = points.map((point, i) => ({ ...point, values: grid[i] }));
-    return { title: scenario.title, lists, measures, conditions, points: answers };
+    return { swept: { title: scenario.title, lists, measures, conditions, points: answers }, display };
   } finally {
     progress.end();
   }
@@ -71,15 +77,15 @@ export async function sweepCommand(file: string, options: SweepOptions, streams:
   try {
     const texts = readTexts(file, options);
     const { csv, svg } = openOutputs<'csv' | 'svg'>(options, { csv: 'points', svg: 'svg' }, options);
-    const swept = await sweep(texts, options, streams);
+    const { swept, display } = await sweep(texts, options, streams);
     csv?.write(sweepCsv(swept));
     if (svg !== undefined) {
       const { sweepPicture } = await import('@leat/view/pictures');
       const { newDocument } = await import('../../files/new-document.js');
-      svg.write(sweepPicture(newDocument(), swept));
+      svg.write(sweepPicture(newDocument(), swept, display));
     }
     const style = styleFor(process.stdout.isTTY, process.env);
-    streams.result(options.json === true ? sweepDocument(swept) : sweepText(swept, style));
+    streams.result(options.json === true ? sweepDocument(swept) : sweepText(swept, display, style));
     const all = swept.points.every(({ broke }) => broke !== undefined);
     if (!all) return exit.done;
     streams.note(linesText([`not finished: no point has an answer: ${swept.points[0].broke ?? ''}`]));

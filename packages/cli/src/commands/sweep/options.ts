@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { unitsOption } from '../shared/display-options.js';
 import type { AddCommand } from '../shared/options.js';
 import type { SweepOptions } from './command.js';
 import {
@@ -30,6 +31,7 @@ export const addSweep: AddCommand = (root, streams, leave) => {
     .addOption(daysOption())
     .addOption(everyOption())
     .addOption(setOption())
+    .addOption(unitsOption())
     .addOption(allowPathOption())
     .addOption(tablesOption())
     .addOption(fitOption())

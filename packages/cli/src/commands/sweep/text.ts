@@ -1,5 +1,5 @@
 import type { SweepPoint } from '@leat/core';
-import { askedInSweep, cautions, shown, type Sweep, valueText } from '@leat/view/text';
+import { askedInSweep, cautions, type Display, shown, type Sweep, valueText } from '@leat/view/text';
 import { csvText } from '@leat/view/documents';
 import { savedDocument } from '../../files/saved-document.js';
 import { cautionLines } from '../shared/caution-lines.js';
@@ -11,9 +11,9 @@ import type { Style } from '../../terminal/style.js';
 const mark = ({ conditions }: Sweep, { holds, broke }: SweepPoint): string =>
   broke !== undefined ? ' ?' : conditions.length > 0 && !holds ? ' !' : '';
 
-function table(swept: Sweep): readonly string[] {
+function table(swept: Sweep, display: Display): readonly string[] {
   const [{ varied }] = swept.lists;
-  const asked = askedInSweep(swept);
+  const asked = askedInSweep(swept, display);
   return [
     ...columns(
       [
@@ -51,9 +51,9 @@ function grid(rows: readonly (readonly string[])[]): readonly string[] {
 }
 
 /** One grid for each thing asked: down the first quantity, across the second. */
-function maps(swept: Sweep): readonly string[] {
+function maps(swept: Sweep, display: Display): readonly string[] {
   const [down, across] = swept.lists;
-  return askedInSweep(swept).flatMap(({ text, of }) => {
+  return askedInSweep(swept, display).flatMap(({ text, of }) => {
     const rows = down.values.map((value, i) => [
       valueText(down.varied, value),
       ...across.values.map((_, j) => {
@@ -80,7 +80,7 @@ function broken({ points, lists }: Sweep): readonly string[] {
 }
 
 /** A sweep on one screen, as wide as the screen: a table over one quantity, a map over two. */
-export function sweepText(swept: Sweep, style: Style): string {
+export function sweepText(swept: Sweep, display: Display, style: Style): string {
   const { title, lists, conditions, points } = swept;
   const ranges = lists.map(
     ({ varied, values }) =>
@@ -94,7 +94,7 @@ export function sweepText(swept: Sweep, style: Style): string {
       wrap(two ? `${i === 0 ? 'down' : 'across'}: ${line}` : line, screenWidth(), '  '),
     ),
     '',
-    ...(two ? maps(swept) : [...table(swept), '']),
+    ...(two ? maps(swept, display) : [...table(swept, display), '']),
     ...(conditions.length > 0 && failing ? ['! fails a condition'] : []),
     ...broken(swept),
     ...cautionLines(style),
