@@ -13,6 +13,10 @@ const others: Readonly<Record<string, string>> = {
   'sludge-40-days': 'Mineralisation of fish sludge with and without air over 40 d, abstract',
   'ferrarezi-bailey-2019':
     'Ferrarezi & Bailey 2019, Basil performance evaluation in aquaponics (trials of 2015 in the Virgin Islands), HortTechnology 29, and Bailey et al. 2016, ASHS, abstracts; year approximate',
+  'trout-diets-1995':
+    "Lanari, D'Agaro & Ballestrazzi 1995 (authors from memory), dietary N and P levels, effluent water and performance in rainbow trout, Water Sci. Technol. 31(10):157, abstract",
+  'azevedo-1998':
+    'Azevedo 1998, effects of feeding level, water temperature and diet on two salmonids, thesis, University of Guelph, abstract',
   'suhl-2016': 'Suhl et al. 2016, tomato on a fish loop, Agric. Water Manag. 178:335, second-hand',
   'tomato-mexico':
     'Tomato in a low-tech plastic house in Mexico, 24 April to 16 October: 19.1 kg/m2, abstract',

@@ -249,6 +249,92 @@ const growths: readonly PublishedCheck[] = [
   },
 ];
 
+/** Trout of 106 g, 86 d, on three feeds of 20 % fat: protein and feed conversion, growth in % a day, nitrogen released in kg/t. */
+const feedsOfTrout = [
+  ['A', 0.367, 1.31, 0.94, 46],
+  ['B', 0.39, 1.27, 0.98, 47.6],
+  ['C', 0.43, 1.17, 1.05, 49.7],
+] as const;
+
+const dietaryNitrogen: readonly PublishedCheck[] = feedsOfTrout.flatMap(
+  ([diet, protein, conversion, growth, released]) => {
+    const from = {
+      source: 'trout-diets-1995',
+      where: 'abstract: 106.4 g, 86 d, 20.45 % fat; protein 36.7, 39.0 and 43.0 % of dry mass',
+      mark: 'R',
+    } as const;
+    // Protein of the feed as fed, 91 % dry; the ration is what that growth took.
+    const given: Fed & { readonly mass: number; readonly days: number } = {
+      species: 'rainbow-trout',
+      feed: { name: 'trout-42', protein: 0.91 * protein },
+      ration: share((growth / 100) * conversion),
+      mass: 106.4,
+      days: 86,
+    };
+    const fish = (): ReturnType<typeof fedFish> => fedFish(given);
+    const what = `rainbow trout of 106 g on feed ${diet} given what that growth took`;
+    return [
+      {
+        id: `conversion-trout-diet-${diet}`,
+        ...from,
+        what: `feed conversion of ${what}`,
+        unit: 'g/g',
+        ...within(10, conversion),
+        compute: () => fish().feed / fish().gain,
+      },
+      {
+        id: `growth-trout-diet-${diet}`,
+        ...from,
+        what: `growth of ${what}`,
+        unit: '%/d',
+        ...within(10, growth),
+        compute: () => growthPerDay(given),
+      },
+      {
+        id: `released-trout-diet-${diet}`,
+        ...from,
+        what: `nitrogen released by ${what}, per gain`,
+        unit: 'kg/t',
+        ...within(10, released),
+        compute: (): number => {
+          const { nitrogen, gain } = fish();
+          return 1000 * (nitrogen / gain - number('fish.rainbow-trout.body-nitrogen'));
+        },
+      },
+    ];
+  },
+);
+
+/** Feed efficiency of trout on a share of what they eat to satiety over that to satiety, 60 d from 100 g at 12 degC. */
+function efficiencyAt(eatenShare: number): number {
+  const trout = { species: 'rainbow-trout', temperature: 12, days: 60 } as const;
+  const full = fedFish({ ...trout, ration: share(0.05) });
+  const given = (eatenShare * full.eaten) / trout.days / (1 - number('fish.uneaten'));
+  const less = fedFish({ ...trout, ration: { kind: 'mass', gramsPerDay: given } });
+  return less.gain / less.feed / ((full.gain / full.eaten) * (1 - number('fish.uneaten')));
+}
+
+const bent =
+  'the bend between what is offered and what is wanted leaves a twentieth of a ration of 85 % of satiety; a sharper one, of the twelfth ' +
+  'power in place of the sixth, leaves a hundredth, and 0.92 comes out: upkeep takes the rest';
+
+const rations: readonly PublishedCheck[] = (
+  [
+    [0.85, bent],
+    [0.7, undefined],
+  ] as const
+).map(([eatenShare, miss]) => ({
+  id: `efficiency-trout-${100 * eatenShare}`,
+  source: 'azevedo-1998',
+  where: 'abstract: not affected by feeding 85 or 70 % of what was eaten to near satiety, 6-15 degC',
+  mark: 'R',
+  what: `feed efficiency of rainbow trout given ${100 * eatenShare} % of what they eat to satiety, over that to satiety`,
+  unit: '1',
+  ...within(10, 1),
+  compute: () => efficiencyAt(eatenShare),
+  ...(miss === undefined ? {} : { miss }),
+}));
+
 /** Upkeep, conversion, growth and appetite of seven species, each held against a paper of its own. */
 export const fishPapers: Topic = {
   title: 'Fish, each by a paper of its own',
@@ -256,5 +342,5 @@ export const fishPapers: Topic = {
   note:
     'Upkeep over temperature, oxygen, conversion, growth and appetite by size, ration and temperature. Feeds are those of the ' +
     'tables of like protein; what an abstract does not tell is taken as the line says. How much salmon eat, and at which temperatures, is set by the paper whose growth and efficiency are checked.',
-  checks: [...upkeeps, ...growths],
+  checks: [...upkeeps, ...growths, ...dietaryNitrogen, ...rations],
 };

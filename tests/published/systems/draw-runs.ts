@@ -80,11 +80,23 @@ function drawnNumbers(draw: number, draws: number): Parameters {
   return open(draw - 1);
 }
 
+/** What a system had to assume, of one draw, evenly in the ranges of its sources; numbers of the tables are drawn as without it. */
+function drawnAssumptions({ assumed = [], draws }: SystemCase, draw: number): readonly Setting[] {
+  const sample = openSampling(
+    { method: 'latin-hypercube', members: draws, seed: 1 },
+    assumed.map(({ path }) => path),
+  )(draw - 1);
+  return assumed.map(({ path, low, high, unit }, i) => ({
+    path,
+    value: `${low + sample[i] * (high - low)} ${unit}`,
+  }));
+}
+
 /** The runs of a system with drawn numbers, of draw 1, 2, ...: each draw holds in all its runs. They may have broken off. */
 export function drawnRuns(system: SystemCase, draw: number): Runs {
   const { text, file } = textOf(system.file);
   const parameters = drawnNumbers(draw, system.draws);
-  const drawn = drawnSettings(usedBy(system.file), parameters);
+  const drawn = [...drawnSettings(usedBy(system.file), parameters), ...drawnAssumptions(system, draw)];
   return Object.fromEntries(
     Object.entries(system.runs).map(([name, set]) => {
       const scenario = readScenario(text, { file, set: [...set, ...drawn] });

@@ -39,6 +39,17 @@ export interface SystemQuantity {
   readonly chosen?: string;
 }
 
+/** What a scenario had to assume and of which a source tells the range: drawn evenly in it, with the numbers of the tables. */
+export interface Assumed {
+  /** Key of the file, as in {@link Setting}. */
+  readonly path: string;
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+  /** What it is and where its range comes from, in words. */
+  readonly why: string;
+}
+
 /** A whole system that is described in a publication. */
 export interface SystemCase {
   readonly name: string;
@@ -50,6 +61,8 @@ export interface SystemCase {
   /** Runs of one draw: what is set in the scenario for each. */
   readonly runs: Readonly<Record<string, readonly Setting[]>>;
   readonly quantities: readonly SystemQuantity[];
+  /** Absent: all that the file assumes stays as it stands in every draw. */
+  readonly assumed?: readonly Assumed[];
   /** Length of the end of its runs in which it must work, d; absent: all but the first fifth. */
   readonly window?: number;
   /** Why it fails in more than a twentieth of the draws, where it does: no quantity of it is then a hit. */

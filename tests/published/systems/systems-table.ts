@@ -54,7 +54,10 @@ function notes(system: SystemCase): string[] {
     ),
   );
   const failing = system.fails === undefined ? [] : [`- Failing: ${system.fails}`];
-  return [...failing, ...said('miss'), ...said('vague'), ...tested, ...said('chosen')];
+  const drawn = (system.assumed ?? []).map(
+    ({ path, low, high, unit, why }) => `- Drawn too: \`${path}\`, ${low} to ${high} ${unit}: ${why}.`,
+  );
+  return [...drawn, ...failing, ...said('miss'), ...said('vague'), ...tested, ...said('chosen')];
 }
 
 /** How often a system fails, in words. */
@@ -136,7 +139,7 @@ export function systemsTable(bandsOf: BandsOf): string {
     'A hit: the published value lies in the band from the 5th to the 95th percentile of the draws, the band is no wider than a ' +
       'factor 4 (else *vague*), and the system fails in at most 5 % of the draws (else *failing*): TAN over 10 or nitrite over 5 mg N/L ' +
       'in the mean where the fish are, or more than half of a group of fish dead. No such system is kept. Quantities for which something that went in was chosen are in the tables and not in the count.',
-    'The band holds what the ranges of the tables leave open, not what the scenario had to assume (marked [A] in it).',
+    'The band holds what the ranges of the tables leave open, not what the scenario had to assume (marked [A] in it), unless a note says that it is drawn too.',
     '',
     ...systemCases.map((system) => section(system, bandsOf(system))),
   ].join('\n');
