@@ -10,6 +10,7 @@ import { simulate } from '../run/stepping.js';
 import type { IntegratorFactory } from '../solve/contract.js';
 import { rosenbrock } from '../solve/rosenbrock.js';
 import type { Run } from '../run/run.js';
+import type { ResumableRun } from '../run/run-state.js';
 import { trueValue } from '../run/test-kit.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { defaultFree } from './default-free.js';
@@ -92,6 +93,8 @@ export interface FitProblem {
   readonly forcing: LogForcing;
   /** Values looked for in a run at deviates; undefined where the run breaks off. */
   readonly predict: (at: ArrayLike<number>, sought: readonly Sought[]) => Float64Array | undefined;
+  /** Runs a scenario, as `scenarioAt` gives one. */
+  readonly runOf: (scenario: Scenario) => ResumableRun;
   /** The same of a scenario, as `scenarioAt` gives one, with something changed. */
   readonly predictOf: (scenario: Scenario, sought: readonly Sought[]) => Float64Array | undefined;
   /** What was assumed and left out, one line each. */
@@ -202,7 +205,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
   const scenarios = openScenarios(system, base, days, lastDay + 1);
   const scenarioAt = (at: ArrayLike<number>): Scenario =>
     forcing.over({ ...scenarios(fittedValuesAt(free, at)), every: 1 });
-  const runOf = (built: Scenario): Run => {
+  const runOf = (built: Scenario): ResumableRun => {
     const options = { closureDraws: 0, ...(base.extension && { extension: base.extension }) };
     const run = simulate(compileChecked(built, createParameters(built.overrides), options), {
       tolerance,
@@ -224,6 +227,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     errorOf: (reads) => readingError(parameters, reads),
     scenarioAt,
     forcing,
+    runOf,
     predict: (at, sought) => predictionsOf(runOf(scenarioAt(at)), sought),
     predictOf: (built, sought) => predictionsOf(runOf(built), sought),
     notes: [

@@ -8,12 +8,14 @@ import { createParameters } from '../library/parameters.js';
 import { compileChecked } from '../model/compile.js';
 import type { ResumableRun } from '../run/run-state.js';
 import { simulate } from '../run/stepping.js';
-import { endStateOf } from '../run/saved.js';
+import { type EndState, endStateOf } from '../run/saved.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { TimedAction, Cohort, Measurable, Scenario } from '../scenario/scenario.js';
 import { combinedCourse, type DayAhead, type Told } from './combined-course.js';
 import { seriesKey } from './correlated.js';
 import { rootOf } from './diagnostics.js';
+import { modelledAt } from './modelled.js';
+import type { WindowStart } from './window.js';
 import { type Origin, rehearse, type Series, seriesOf } from './rehearse.js';
 import { dayOf } from './readings.js';
 import type { ReadingError } from './reading-loss.js';
@@ -176,25 +178,39 @@ function run(scenario: Scenario, { extension }: FitProblem, tolerance: number): 
   return simulate(compileChecked(scenario, createParameters(scenario.overrides), options), { tolerance });
 }
 
+/** The state at a day of a scenario that is known up to it; undefined where its run breaks off. */
+function stateOn(
+  known: Scenario,
+  day: number,
+  problem: FitProblem,
+  tolerance: number,
+): EndState | undefined {
+  const past = run(
+    { ...known, days: day, actions: known.actions.filter((action) => action.at < day) },
+    problem,
+    tolerance,
+  );
+  return past.outcome.kind === 'done' ? endStateOf(past) : undefined;
+}
+
 /** Values looked for in the days ahead, at deviates; undefined where a run breaks off. */
 function aheadAt(
   problem: FitProblem,
   at: Float64Array,
   sought: readonly Sought[],
-  whatIf: FitSystem | undefined,
+  { whatIf, start }: { readonly whatIf: FitSystem | undefined; readonly start: WindowStart | undefined },
   tolerance: number,
 ): Float64Array | undefined {
   const today = problem.days - problem.ahead;
   const known = problem.scenarioAt(at);
-  const past = run(
-    { ...known, days: today, actions: known.actions.filter((action) => action.at < today) },
-    problem,
-    tolerance,
-  );
-  if (past.outcome.kind !== 'done') return undefined;
+  const before = start && stateOn(known, start.day, problem, tolerance);
+  if (start !== undefined && before === undefined) return undefined;
+  const begun = start && before ? { ...known, saved: start.moved(before) } : known;
+  const saved = stateOn(begun, today, problem, tolerance);
+  if (saved === undefined) return undefined;
   const coming =
     whatIf === undefined ? known : whatIfAt(problem, whatIf, fittedValuesAt(problem.free, at), today);
-  return predictionsOf(run({ ...coming, saved: endStateOf(past) }, problem, tolerance), sought);
+  return predictionsOf(run({ ...coming, saved }, problem, tolerance), sought);
 }
 
 /** Days between forecasts of the past, and how many of them are made at most: judgment [P]. */
@@ -227,12 +243,13 @@ function aheadOf(
   problem: FitProblem,
   draws: readonly Float64Array[],
   sought: readonly Sought[],
+  start: WindowStart | undefined,
   { whatIf, tolerance = 1e-3, onRun }: ForecastRequest,
 ): Ahead {
   const pairs = draws.flatMap((at) => {
     onRun?.();
-    const changed = aheadAt(problem, at, sought, whatIf, tolerance);
-    const plain = whatIf === undefined ? changed : aheadAt(problem, at, sought, undefined, tolerance);
+    const changed = aheadAt(problem, at, sought, { whatIf, start }, tolerance);
+    const plain = whatIf === undefined ? changed : aheadAt(problem, at, sought, { whatIf: undefined, start }, tolerance);
     return changed === undefined || plain === undefined ? [] : [{ changed, plain }];
   });
   return {
@@ -245,6 +262,7 @@ function aheadOf(
 /** The days ahead of one place, on the scale of its kit: what the fit has, and what a what-if changes. */
 function daysAhead(
   { runs, plain }: Ahead,
+  paced: readonly Float64Array[] | undefined,
   { scale }: Series,
   first: number,
   days: number,
@@ -256,6 +274,7 @@ function daysAhead(
     return {
       time: today + day,
       model: scale.to(plain[0][place]),
+      ...(paced && { paced: paced.map((each) => scale.to(each[place])) }),
       change: changes[0],
       unsure: deviation(changes) ?? 0,
     };
@@ -283,9 +302,11 @@ export function forecast(request: ForecastRequest): Forecast {
   const random = createRandom(seed);
   const middle = fit.numbers.map(({ deviate }) => deviate);
   const draws = drawsOf(middle, new Matrix(fit.covariance.map((row) => [...row])), members, random);
-  const ahead = aheadOf(problem, draws, sought, request);
-  const model = problem.predict(middle, soughtOf(problem.observations));
-  const series = model === undefined ? undefined : seriesOf(problem.errorOf, problem.observations, model);
+  const { observations } = problem;
+  const modelled = modelledAt(problem, middle, [...soughtOf(observations), ...sought]);
+  const ahead = aheadOf(problem, draws, sought, modelled?.start, request);
+  const series = modelled && seriesOf(problem.errorOf, observations, modelled);
+  const paced = modelled?.paced?.map((each) => each.subarray(observations.length));
   const origins = originsOf(fit, problem);
   const past = rehearse(plainRequest, problem, origins).rehearsals;
   const courses = places.map(({ reads, vessel }, p): ForecastCourse => {
@@ -304,7 +325,7 @@ export function forecast(request: ForecastRequest): Forecast {
               ),
             ),
           }
-        : combinedCourse(own, reads, daysAhead(ahead, own, first, days, today), today, history);
+        : combinedCourse(own, reads, daysAhead(ahead, paced, own, first, days, today), today, history);
     return {
       told: made.told,
       reads,
