@@ -15,6 +15,8 @@ import { trueValue } from '../run/test-kit.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { defaultFree } from './default-free.js';
 import { type FitSystem, openScenarios, fittedValuesAt, withoutLogged } from './fitted-system.js';
+import { alignedInstruments, type Offset, offsetNote } from './instruments.js';
+import { grownOnLog } from './grown-start.js';
 import type { Free } from './free-parameter.js';
 import { readFree } from './read-free.js';
 import { readingError, type ReadingError } from './reading-loss.js';
@@ -77,7 +79,12 @@ export interface FitProblem {
   readonly extension?: Extension;
   readonly parameters: Parameters;
   readonly free: readonly Free[];
+  /** Of several instruments as the one in use last would have shown them. */
   readonly observations: readonly Observation[];
+  /** The same as they were read. */
+  readonly asRead: readonly Observation[];
+  /** How much instruments differ. */
+  readonly offsets: readonly Offset[];
   /** Last date that counts. */
   readonly until: string;
   /** Length of the runs, d: to the day after the last date and some days on. */
@@ -171,17 +178,18 @@ function* warningsOf(observations: readonly Observation[]): Generator<string> {
  *   number is none
  */
 export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
-  const { system, log, tolerance = usualTolerance } = request;
-  const whole = system.read([]).scenario;
+  const { log, tolerance = usualTolerance } = request;
+  const whole = request.system.read([]).scenario;
   const until = request.until !== undefined && request.until < log.to ? request.until : log.to;
   const fault = logFault(log, whole, until);
   if (fault !== undefined) throw fault;
   const days = dayOf(whole, until) + 1 + ahead;
+  const { system, notes: grown } = grownOnLog(request.system, log, until);
   const base = system.read([], days);
   const lastDay = dayOf(whole, until);
   const scenario: Scenario = withoutLogged({ ...base.scenario, every: 1 }, system, lastDay + 1);
-  const { all: observations, notes: left } = observationsOf(log, scenario, until);
-  if (observations.length === 0) {
+  const { all: asRead, notes: left } = observationsOf(log, scenario, until);
+  if (asRead.length === 0) {
     throw new InputError([
       {
         file: log.file,
@@ -196,6 +204,8 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
   const { parameters } =
     request.numbers === undefined ? simulate(opened.model, { tolerance }).model : opened.model;
   const used = opened.used();
+  const errorOf = (reads: Measurable): ReadingError => readingError(parameters, reads);
+  const { observations, offsets } = alignedInstruments(asRead, errorOf);
   const names = request.free.length > 0 ? request.free : defaultFree(scenario, parameters, used);
   const free = request.numbers ?? readFree(names, scenario, parameters);
   const unread =
@@ -220,11 +230,13 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     parameters,
     free,
     observations,
+    asRead,
+    offsets,
     until,
     days,
     ahead,
     tolerance,
-    errorOf: (reads) => readingError(parameters, reads),
+    errorOf,
     scenarioAt,
     forcing,
     runOf,
@@ -232,7 +244,9 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     predictOf: (built, sought) => predictionsOf(runOf(built), sought),
     notes: [
       ...left,
+      ...offsets.map(offsetNote),
       ...forcing.notes,
+      ...grown,
       ...unread.map(({ name }) => `warning: nothing in this system reads ${name}: it stays at its prior`),
       ...warningsOf(observations),
       ...(days - ahead > whole.days

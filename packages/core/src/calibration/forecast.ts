@@ -14,7 +14,7 @@ import type { TimedAction, Cohort, Measurable, Scenario } from '../scenario/scen
 import { combinedCourse, type DayAhead, type Told } from './combined-course.js';
 import { seriesKey } from './correlated.js';
 import { rootOf } from './diagnostics.js';
-import { modelledAt } from './modelled.js';
+import { type Modelled, modelledAt } from './modelled.js';
 import type { WindowStart } from './window.js';
 import { type Origin, rehearse, type Series, seriesOf } from './rehearse.js';
 import { dayOf } from './readings.js';
@@ -179,12 +179,7 @@ function run(scenario: Scenario, { extension }: FitProblem, tolerance: number): 
 }
 
 /** The state at a day of a scenario that is known up to it; undefined where its run breaks off. */
-function stateOn(
-  known: Scenario,
-  day: number,
-  problem: FitProblem,
-  tolerance: number,
-): EndState | undefined {
+function stateOn(known: Scenario, day: number, problem: FitProblem, tolerance: number): EndState | undefined {
   const past = run(
     { ...known, days: day, actions: known.actions.filter((action) => action.at < day) },
     problem,
@@ -237,6 +232,8 @@ interface Ahead {
   /** The same draws of the system as it is; the same rows where nothing changes. */
   readonly plain: readonly Float64Array[];
   readonly failed: number;
+  /** Whether the fit itself is the first of them. */
+  readonly whole: boolean;
 }
 
 function aheadOf(
@@ -246,16 +243,18 @@ function aheadOf(
   start: WindowStart | undefined,
   { whatIf, tolerance = 1e-3, onRun }: ForecastRequest,
 ): Ahead {
-  const pairs = draws.flatMap((at) => {
+  const pairs = draws.flatMap((at, draw) => {
     onRun?.();
     const changed = aheadAt(problem, at, sought, { whatIf, start }, tolerance);
-    const plain = whatIf === undefined ? changed : aheadAt(problem, at, sought, { whatIf: undefined, start }, tolerance);
-    return changed === undefined || plain === undefined ? [] : [{ changed, plain }];
+    const plain =
+      whatIf === undefined ? changed : aheadAt(problem, at, sought, { whatIf: undefined, start }, tolerance);
+    return changed === undefined || plain === undefined ? [] : [{ draw, changed, plain }];
   });
   return {
     runs: pairs.map(({ changed }) => changed),
     plain: pairs.map(({ plain }) => plain),
     failed: draws.length - pairs.length,
+    whole: pairs[0]?.draw === 0,
   };
 }
 
@@ -279,6 +278,17 @@ function daysAhead(
       unsure: deviation(changes) ?? 0,
     };
   });
+}
+
+/** What the state of today rests on, one line each. */
+function stateNotes(modelled: Modelled | undefined, from: string): readonly string[] {
+  if (modelled?.paced !== undefined)
+    return [
+      'a start-up: nitrite oxidisers may come up slower than the fit has it, until your nitrite falls; weighed by your readings',
+    ];
+  return modelled?.start === undefined
+    ? []
+    : [`goes on from the films, the water and the stocks that your readings since ${from} support`];
 }
 
 /**
@@ -344,6 +354,12 @@ export function forecast(request: ForecastRequest): Forecast {
     courses,
     notes: [
       ...problem.notes,
+      ...stateNotes(modelled, dateAfter(problem.scenario.startDate, modelled?.start?.day ?? 0)),
+      ...(ahead.whole || ahead.runs.length === 0
+        ? []
+        : [
+            'warning: the run of the fit itself breaks off in the days ahead: another draw of its numbers stands for it',
+          ]),
       ...(origins.length > 0
         ? []
         : [

@@ -163,9 +163,7 @@ function mixtureOf(all: readonly Expected[], weights: readonly number[]): Expect
   const sum = (of: (each: Expected) => number): number =>
     all.reduce((total, each, i) => total + weights[i] * of(each), 0);
   const mean = sum(({ value }) => value);
-  const square = sum(
-    ({ value, deviation }) => deviation * deviation + (value - mean) * (value - mean),
-  );
+  const square = sum(({ value, deviation }) => deviation * deviation + (value - mean) * (value - mean));
   return {
     value: medianOf(all.map(({ value, deviation }, i) => ({ value, deviation, weight: weights[i] }))),
     deviation: Math.sqrt(square),

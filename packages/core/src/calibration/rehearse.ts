@@ -159,16 +159,16 @@ function comingOf(errorOf: ErrorOf, { before, after, modelled }: ModelledDay): C
 /**
  * Forecasts as they would have been made on days of the past, each by what was known then: the model's numbers, its feed
  * and temperature, the weights of the ways, and the bands. Those of one series are the history of the next.
- * @param all every observation, those after an origin too: they are what a forecast is held against
+ * A forecast is of what the instrument shows that was in use on its day, and is held against what was read.
  */
 export function rehearse(
   request: FitRequest,
-  { free, observations, errorOf }: Pick<FitProblem, 'free' | 'observations' | 'errorOf'>,
+  { free, asRead, errorOf }: Pick<FitProblem, 'free' | 'asRead' | 'errorOf'>,
   origins: readonly Origin[],
 ): { readonly rehearsals: readonly Rehearsal[]; readonly failed: number } {
   const made = [...origins]
     .sort((a, b) => a.day - b.day)
-    .map((origin) => modelledOn(request, free, observations, origin))
+    .map((origin) => modelledOn(request, free, asRead, origin))
     .filter((each) => each !== undefined);
   return { rehearsals: rehearsalsOf(errorOf, made), failed: origins.length - made.length };
 }
