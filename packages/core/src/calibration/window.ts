@@ -1,4 +1,3 @@
-// Reads numbers as: state of today
 import { exp, log } from '../base/elementary.js';
 import { deviate95 } from '../base/normal.js';
 import { endStateOf } from '../run/saved.js';
@@ -7,7 +6,7 @@ import type { Measurable, Scenario } from '../scenario/scenario.js';
 import type { SavedState } from '../scenario/saved-state.js';
 import { countedLoss, countingOf } from './correlated.js';
 import { type FitProblem, predictionsOf, type Sought, soughtOf } from './fit-problem.js';
-import { differences, differenceStep, enough, minimise, type Problem } from './search.js';
+import { differences, differenceStep, enough, minimise, type Minimum, type Problem } from './search.js';
 import { answered } from './wanted.js';
 
 /** d of readings that the state of today is fitted to, and how many of them it takes at least. Judgment [P]. */
@@ -36,6 +35,15 @@ const groups = [
  * is uncertain by a factor of 2 (90 %), and by a share of how often it has doubled since the start, as its rates are. Judgment [P].
  */
 const spreads = { film: log(2) / deviate95, grown: 0.25, water: 0.6, stocks: log(2) / deviate95 } as const;
+
+/** By how much kits are first taken to err more than they do. Judgment [P]. */
+const coarsely = 4;
+
+/** What one search hands on to the next. */
+const near = ({ jacobian, predicted }: Minimum): Pick<Minimum, 'jacobian' | 'predicted'> => ({
+  jacobian,
+  predicted,
+});
 
 const read: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate'];
 
@@ -132,23 +140,34 @@ export function windowStart(problem: Windowed, at: ArrayLike<number>): WindowSta
     movedBy(from, deviates, spreadOf, floorOf);
   const short = until(known, Math.ceil(today));
   const sought = soughtOf(observations);
-  const counting = countingOf(observations, errorOf);
   const of = {
     predict: (deviates: Float64Array) =>
       problem.predictOf({ ...short, saved: moved(deviates)(state) }, sought),
   };
-  const search: Problem = {
+  const first = of.predict(new Float64Array(groups.length));
+  // How errors go on from day to day is told from what the long fit misses here.
+  const counting = countingOf(observations, errorOf, first);
+  const searchWith = (times: number): Problem => ({
     ...of,
     size: groups.length,
-    loss: (i, predicted) =>
-      countedLoss(observations[i], predicted, errorOf(observations[i].reading.reads), counting[i]),
+    loss: (i, predicted) => {
+      const { wider, weight } = counting[i];
+      const counted = { wider: times * wider, weight };
+      return countedLoss(observations[i], predicted, errorOf(observations[i].reading.reads), counted);
+    },
     jacobian: (where, predicted) => differences(of, where, predicted, () => differenceStep, false),
     prior: true,
-  };
+  });
+  const options = { gain: enough, most: 2, carryOn: true, proofs: 0 } as const;
   try {
-    const { at: found } = answered(
-      minimise(search, new Float64Array(groups.length), { gain: enough, most: 2, carryOn: true, proofs: 0 }),
+    // As if kits were coarse first, as a fit does: readings far from the model else count as spoilt and pull at nothing.
+    const coarse = answered(
+      minimise(searchWith(coarsely), new Float64Array(groups.length), {
+        ...options,
+        ...(first && { predicted: first }),
+      }),
     );
+    const { at: found } = answered(minimise(searchWith(1), coarse.at, { ...options, ...near(coarse) }));
     return { day, moved: moved(found) };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
