@@ -61,7 +61,9 @@ export function firstRations(log: WaterLog, scenario: Scenario, until: string): 
     const first = Math.min(...days.keys());
     if (first > firstFed) continue;
     const early = [...days].filter(([day]) => day < first + firstFed);
-    rations.set(cohort, mean(early, ([, grams]) => grams) ?? 0);
+    const grams = mean(early, ([, each]) => each) ?? 0;
+    // Where nothing was fed yet something else has fed the films, as in a file.
+    if (grams > 0) rations.set(cohort, grams);
   }
   return rations;
 }

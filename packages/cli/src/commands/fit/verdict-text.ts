@@ -15,11 +15,11 @@ export function saidByReadings({ low, high, unit }: Pick<Apart, 'low' | 'high' |
 
 /** A quantity beside its readings; where what they say holds what the fit has, they miss it now this way, now that. */
 function apart(fault: Apart): string {
-  const { reads, vessel, fitted, low, high } = fault;
+  const { reads, vessel, unit, fitted, low, high } = fault;
   const said = saidByReadings(fault);
   const told =
     fitted < low || fitted > high ? `readings say ${said}` : `by how it missed them it may be ${said}`;
-  return `${reads} in ${vessel}: the fit has ${shown(fitted)}, ${told}`;
+  return `${reads} in ${vessel}: the fit has ${shown(fitted)}${unit === '' ? '' : ` ${unit}`}, ${told}`;
 }
 
 /** How far off, in words: `a factor of 2`, `0.3`, `4 kit errors`. */
