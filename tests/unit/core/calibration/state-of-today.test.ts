@@ -8,6 +8,7 @@ import type { FitSystem } from '../../../../packages/core/src/calibration/fitted
 import { pacesOf } from '../../../../packages/core/src/calibration/paces.js';
 import { predictThrough, windowStart } from '../../../../packages/core/src/calibration/window.js';
 import { createParameters } from '../../../../packages/core/src/library/parameters.js';
+import type { SavedState } from '../../../../packages/core/src/scenario/saved-state.js';
 import { endStateOf } from '../../../../packages/core/src/run/saved.js';
 import { backyardKit } from '../../../support/backyard-twin.js';
 import { fitSystem } from '../../../support/fit-system.js';
@@ -41,7 +42,7 @@ describe('the state of today by the last weeks', () => {
       actions: scenario.actions.filter(({ at }) => at < 1),
     });
     const state = endStateOf(before);
-    const held = (of: typeof state.states, component: string): number =>
+    const held = (of: SavedState['states'], component: string): number =>
       of.filter((each) => each.component === component).reduce((sum, { amount }) => sum + amount, 0);
     const moved = start.moved(state).states;
     expect(held(moved, 'aob')).toBeLessThan(0.95 * held(state.states, 'aob'));
@@ -81,7 +82,7 @@ describe('the pace of a start-up', () => {
     expect(growth[4]).toBeCloseTo(own / 3, 12);
     const sought = Array.from({ length: 50 }, (_, time) => ({ reads: 'nitrite', vessel: 0, time }) as const);
     const peaks = [paces[0], paces[2]].map((each) => {
-      const values = predictionsOf(problem.runOf(each), sought) ?? [];
+      const values = [...(predictionsOf(problem.runOf(each), sought) ?? [])];
       return values.indexOf(Math.max(...values));
     });
     expect(peaks[1]).toBeGreaterThan(peaks[0]);
