@@ -149,7 +149,7 @@ function overBetterGuess(scores: readonly BacktestScore[]): number | undefined {
 }
 
 /** How forecasts of the past did, by quantity, place and distance. */
-export function scoresOf(
+function scoresOf(
   observations: readonly Observation[],
   rehearsals: readonly Rehearsal[],
   nameOf: (vessel: number) => string,

@@ -42,7 +42,7 @@ export interface Series {
 type ErrorOf = FitProblem['errorOf'];
 
 /** What the model has at a place of what was looked for, on the scale of a kit. */
-export const onScale = (
+const onScale = (
   scale: KitScale,
   i: number,
   { values, paced }: Pick<Modelled, 'values' | 'paced'>,

@@ -20,7 +20,8 @@ function read(
 ): readonly Observation[] {
   const random = createRandom(seed);
   const normal = () => normalQuantile(0.001 + 0.998 * random());
-  const { deviation } = errorOf(reads);
+  const error = errorOf(reads);
+  const deviation = (value: number): number => error.deviation(value);
   let wander = 0;
   return Array.from({ length: 60 }, (_, i) => 2 * i).flatMap((day) => {
     wander = 0.9 * wander + 0.4 * deviation(middle) * normal();
