@@ -30,10 +30,17 @@ export type { System as MappedSystem } from './log/guess-map.js';
 export type { ColumnUse, DateOrder } from './log/log-map.js';
 export type { ActedOn, OwnWords } from './log/action-words.js';
 export type { InstrumentChange } from './log/log-map.js';
+export type { Offset as InstrumentOffset } from './calibration/instruments.js';
 export type { Jump } from './log/jumps.js';
 export type { Weights as ForecastWeights } from './calibration/combination.js';
 export type { GuessName, Guesses } from './calibration/guesses.js';
 export type { Told as ForecastTold } from './calibration/combined-course.js';
 export type { Missing as MissingInFit } from './calibration/missing.js';
 export type { PastFit } from './calibration/search-fit.js';
-export type { FitFault, FitVerdict, Apart as FitApart, Trust as FitTrust } from './calibration/verdict.js';
+export type {
+  FitFault,
+  FitVerdict,
+  Apart as FitApart,
+  Harm as FitHarm,
+  Trust as FitTrust,
+} from './calibration/verdict.js';

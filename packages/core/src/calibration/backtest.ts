@@ -211,7 +211,7 @@ export function backtest(request: BacktestRequest): Backtest {
     deviates: fitted.filter(({ until }) => dayOf(whole.scenario, until) <= day).at(-1)?.deviates ?? prior,
   }));
   const { rehearsals, failed } = rehearse(request, whole, origins);
-  const scores = scoresOf(whole.observations, rehearsals, (vessel) => whole.scenario.vessels[vessel].name);
+  const scores = scoresOf(whole.asRead, rehearsals, (vessel) => whole.scenario.vessels[vessel].name);
   const overGuess = overBetterGuess(scores);
   return {
     origins: days.map((day) => dateAfter(whole.scenario.startDate, day)),

@@ -1,6 +1,6 @@
 import { normalCdf, normalQuantile } from '../base/normal.js';
 import { exp, log, pow } from '../base/elementary.js';
-import { eachWay, type Guessed, type Guesses, guessNames, type SeriesGuess } from './guesses.js';
+import { eachWay, type Guessed, type Guesses, guessNames, medianOf, type SeriesGuess } from './guesses.js';
 
 /** Days ahead up to which forecasts are judged together; what lies further is judged by the last. */
 export const horizons = [7, 14, 28] as const;
@@ -81,26 +81,14 @@ export function weightsBy(
   return eachWay((name) => raw[name] / sum);
 }
 
-/** Halvings of the interval that a middle lies in: to a thousandth of a kit's error. */
-const halvings = 24;
-
 /**
  * The combination of guesses: the median of the mixture of normals about them in their weights, each of its own deviation.
  * Beside their mean it follows the ways that agree, and an outlying one of little weight hardly moves it.
  */
-export function combined({ guesses, deviations }: Guessed, weights: Weights): number {
-  const values = guessNames.map((name) => guesses[name]);
-  let [low, high] = [Math.min(...values), Math.max(...values)];
-  for (let i = 0; i < halvings; i++) {
-    const middle = (low + high) / 2;
-    const below = adding(
-      guessNames.map((name) => weights[name] * normalCdf((middle - guesses[name]) / deviations[name])),
-    );
-    if (below < 0.5) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
-}
+export const combined = ({ guesses, deviations }: Guessed, weights: Weights): number =>
+  medianOf(
+    guessNames.map((name) => ({ value: guesses[name], deviation: deviations[name], weight: weights[name] })),
+  );
 
 /** Standard deviation of a reading about the combination, by what each way expects and by how far they lie apart. */
 export function deviationOf({ guesses, deviations }: Guessed, weights: Weights): number {

@@ -11,7 +11,7 @@ import {
   type Weights,
   weightsBy,
 } from './combination.js';
-import { cellsOf, eachWay, guessesAt, memoriesOf } from './guesses.js';
+import { cellsOf, eachWay, guessesAt, memoriesOf, type ModelledTime } from './guesses.js';
 import type { Series } from './rehearse.js';
 import { halfStepAt } from './shown-by-kit.js';
 
@@ -43,9 +43,7 @@ export interface DayLines {
 }
 
 /** A day ahead with what the model has there, and by how much a what-if changes it, on the scale of the kit. */
-export interface DayAhead {
-  readonly time: number;
-  readonly model: number;
+export interface DayAhead extends ModelledTime {
   readonly change: number;
   /** Standard deviation of the change over the draws of the numbers. */
   readonly unsure: number;

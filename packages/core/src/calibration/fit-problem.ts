@@ -10,10 +10,13 @@ import { simulate } from '../run/stepping.js';
 import type { IntegratorFactory } from '../solve/contract.js';
 import { rosenbrock } from '../solve/rosenbrock.js';
 import type { Run } from '../run/run.js';
+import type { ResumableRun } from '../run/run-state.js';
 import { trueValue } from '../run/test-kit.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { defaultFree } from './default-free.js';
 import { type FitSystem, openScenarios, fittedValuesAt, withoutLogged } from './fitted-system.js';
+import { alignedInstruments, type Offset, offsetNote } from './instruments.js';
+import { grownOnLog } from './grown-start.js';
 import type { Free } from './free-parameter.js';
 import { readFree } from './read-free.js';
 import { readingError, type ReadingError } from './reading-loss.js';
@@ -76,7 +79,12 @@ export interface FitProblem {
   readonly extension?: Extension;
   readonly parameters: Parameters;
   readonly free: readonly Free[];
+  /** Of several instruments as the one in use last would have shown them. */
   readonly observations: readonly Observation[];
+  /** The same as they were read. */
+  readonly asRead: readonly Observation[];
+  /** How much instruments differ. */
+  readonly offsets: readonly Offset[];
   /** Last date that counts. */
   readonly until: string;
   /** Length of the runs, d: to the day after the last date and some days on. */
@@ -92,6 +100,8 @@ export interface FitProblem {
   readonly forcing: LogForcing;
   /** Values looked for in a run at deviates; undefined where the run breaks off. */
   readonly predict: (at: ArrayLike<number>, sought: readonly Sought[]) => Float64Array | undefined;
+  /** Runs a scenario, as `scenarioAt` gives one. */
+  readonly runOf: (scenario: Scenario) => ResumableRun;
   /** The same of a scenario, as `scenarioAt` gives one, with something changed. */
   readonly predictOf: (scenario: Scenario, sought: readonly Sought[]) => Float64Array | undefined;
   /** What was assumed and left out, one line each. */
@@ -168,17 +178,18 @@ function* warningsOf(observations: readonly Observation[]): Generator<string> {
  *   number is none
  */
 export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
-  const { system, log, tolerance = usualTolerance } = request;
-  const whole = system.read([]).scenario;
+  const { log, tolerance = usualTolerance } = request;
+  const whole = request.system.read([]).scenario;
   const until = request.until !== undefined && request.until < log.to ? request.until : log.to;
   const fault = logFault(log, whole, until);
   if (fault !== undefined) throw fault;
   const days = dayOf(whole, until) + 1 + ahead;
+  const { system, notes: grown } = grownOnLog(request.system, log, until);
   const base = system.read([], days);
   const lastDay = dayOf(whole, until);
   const scenario: Scenario = withoutLogged({ ...base.scenario, every: 1 }, system, lastDay + 1);
-  const { all: observations, notes: left } = observationsOf(log, scenario, until);
-  if (observations.length === 0) {
+  const { all: asRead, notes: left } = observationsOf(log, scenario, until);
+  if (asRead.length === 0) {
     throw new InputError([
       {
         file: log.file,
@@ -193,6 +204,8 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
   const { parameters } =
     request.numbers === undefined ? simulate(opened.model, { tolerance }).model : opened.model;
   const used = opened.used();
+  const errorOf = (reads: Measurable): ReadingError => readingError(parameters, reads);
+  const { observations, offsets } = alignedInstruments(asRead, errorOf);
   const names = request.free.length > 0 ? request.free : defaultFree(scenario, parameters, used);
   const free = request.numbers ?? readFree(names, scenario, parameters);
   const unread =
@@ -202,7 +215,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
   const scenarios = openScenarios(system, base, days, lastDay + 1);
   const scenarioAt = (at: ArrayLike<number>): Scenario =>
     forcing.over({ ...scenarios(fittedValuesAt(free, at)), every: 1 });
-  const runOf = (built: Scenario): Run => {
+  const runOf = (built: Scenario): ResumableRun => {
     const options = { closureDraws: 0, ...(base.extension && { extension: base.extension }) };
     const run = simulate(compileChecked(built, createParameters(built.overrides), options), {
       tolerance,
@@ -217,18 +230,23 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     parameters,
     free,
     observations,
+    asRead,
+    offsets,
     until,
     days,
     ahead,
     tolerance,
-    errorOf: (reads) => readingError(parameters, reads),
+    errorOf,
     scenarioAt,
     forcing,
+    runOf,
     predict: (at, sought) => predictionsOf(runOf(scenarioAt(at)), sought),
     predictOf: (built, sought) => predictionsOf(runOf(built), sought),
     notes: [
       ...left,
+      ...offsets.map(offsetNote),
       ...forcing.notes,
+      ...grown,
       ...unread.map(({ name }) => `warning: nothing in this system reads ${name}: it stays at its prior`),
       ...warningsOf(observations),
       ...(days - ahead > whole.days

@@ -3,6 +3,7 @@ import { type Missing, missingIn } from './missing.js';
 import { type FitVerdict, verdictOfFit } from './verdict.js';
 import { scenarioHash, version } from '../result/record.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
+import type { Offset } from './instruments.js';
 import type { Counting } from './correlated.js';
 import { differenceStep, enough, minimise, type Minimum, searchProblem } from './search.js';
 import {
@@ -69,6 +70,8 @@ export interface Fit extends FitDiagnostics, FitVerdict {
   readonly missing: readonly Missing[];
   /** Falls of nitrate that may be water changes nobody wrote down. */
   readonly jumps: readonly Jump[];
+  /** How much instruments of one quantity differ. */
+  readonly instruments: readonly Offset[];
   readonly notes: readonly string[];
 }
 
@@ -162,6 +165,7 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
     ...verdict,
     missing: verdict.verdict === 'trusted' ? [] : missingIn(problem, best, counting),
     jumps: jumpsIn(log),
+    instruments: problem.offsets,
     notes: [
       ...problem.notes,
       ...(converged && all.every((each) => each.converged)

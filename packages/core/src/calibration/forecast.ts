@@ -8,12 +8,14 @@ import { createParameters } from '../library/parameters.js';
 import { compileChecked } from '../model/compile.js';
 import type { ResumableRun } from '../run/run-state.js';
 import { simulate } from '../run/stepping.js';
-import { endStateOf } from '../run/saved.js';
+import { type EndState, endStateOf } from '../run/saved.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { TimedAction, Cohort, Measurable, Scenario } from '../scenario/scenario.js';
 import { combinedCourse, type DayAhead, type Told } from './combined-course.js';
 import { seriesKey } from './correlated.js';
 import { rootOf } from './diagnostics.js';
+import { type Modelled, modelledAt } from './modelled.js';
+import type { WindowStart } from './window.js';
 import { type Origin, rehearse, type Series, seriesOf } from './rehearse.js';
 import { dayOf } from './readings.js';
 import type { ReadingError } from './reading-loss.js';
@@ -176,25 +178,34 @@ function run(scenario: Scenario, { extension }: FitProblem, tolerance: number): 
   return simulate(compileChecked(scenario, createParameters(scenario.overrides), options), { tolerance });
 }
 
+/** The state at a day of a scenario that is known up to it; undefined where its run breaks off. */
+function stateOn(known: Scenario, day: number, problem: FitProblem, tolerance: number): EndState | undefined {
+  const past = run(
+    { ...known, days: day, actions: known.actions.filter((action) => action.at < day) },
+    problem,
+    tolerance,
+  );
+  return past.outcome.kind === 'done' ? endStateOf(past) : undefined;
+}
+
 /** Values looked for in the days ahead, at deviates; undefined where a run breaks off. */
 function aheadAt(
   problem: FitProblem,
   at: Float64Array,
   sought: readonly Sought[],
-  whatIf: FitSystem | undefined,
+  { whatIf, start }: { readonly whatIf: FitSystem | undefined; readonly start: WindowStart | undefined },
   tolerance: number,
 ): Float64Array | undefined {
   const today = problem.days - problem.ahead;
   const known = problem.scenarioAt(at);
-  const past = run(
-    { ...known, days: today, actions: known.actions.filter((action) => action.at < today) },
-    problem,
-    tolerance,
-  );
-  if (past.outcome.kind !== 'done') return undefined;
+  const before = start && stateOn(known, start.day, problem, tolerance);
+  if (start !== undefined && before === undefined) return undefined;
+  const begun = start && before ? { ...known, saved: start.moved(before) } : known;
+  const saved = stateOn(begun, today, problem, tolerance);
+  if (saved === undefined) return undefined;
   const coming =
     whatIf === undefined ? known : whatIfAt(problem, whatIf, fittedValuesAt(problem.free, at), today);
-  return predictionsOf(run({ ...coming, saved: endStateOf(past) }, problem, tolerance), sought);
+  return predictionsOf(run({ ...coming, saved }, problem, tolerance), sought);
 }
 
 /** Days between forecasts of the past, and how many of them are made at most: judgment [P]. */
@@ -221,30 +232,36 @@ interface Ahead {
   /** The same draws of the system as it is; the same rows where nothing changes. */
   readonly plain: readonly Float64Array[];
   readonly failed: number;
+  /** Whether the fit itself is the first of them. */
+  readonly whole: boolean;
 }
 
 function aheadOf(
   problem: FitProblem,
   draws: readonly Float64Array[],
   sought: readonly Sought[],
+  start: WindowStart | undefined,
   { whatIf, tolerance = 1e-3, onRun }: ForecastRequest,
 ): Ahead {
-  const pairs = draws.flatMap((at) => {
+  const pairs = draws.flatMap((at, draw) => {
     onRun?.();
-    const changed = aheadAt(problem, at, sought, whatIf, tolerance);
-    const plain = whatIf === undefined ? changed : aheadAt(problem, at, sought, undefined, tolerance);
-    return changed === undefined || plain === undefined ? [] : [{ changed, plain }];
+    const changed = aheadAt(problem, at, sought, { whatIf, start }, tolerance);
+    const plain =
+      whatIf === undefined ? changed : aheadAt(problem, at, sought, { whatIf: undefined, start }, tolerance);
+    return changed === undefined || plain === undefined ? [] : [{ draw, changed, plain }];
   });
   return {
     runs: pairs.map(({ changed }) => changed),
     plain: pairs.map(({ plain }) => plain),
     failed: draws.length - pairs.length,
+    whole: pairs[0]?.draw === 0,
   };
 }
 
 /** The days ahead of one place, on the scale of its kit: what the fit has, and what a what-if changes. */
 function daysAhead(
   { runs, plain }: Ahead,
+  paced: readonly Float64Array[] | undefined,
   { scale }: Series,
   first: number,
   days: number,
@@ -256,10 +273,22 @@ function daysAhead(
     return {
       time: today + day,
       model: scale.to(plain[0][place]),
+      ...(paced && { paced: paced.map((each) => scale.to(each[place])) }),
       change: changes[0],
       unsure: deviation(changes) ?? 0,
     };
   });
+}
+
+/** What the state of today rests on, one line each. */
+function stateNotes(modelled: Modelled | undefined, from: string): readonly string[] {
+  if (modelled?.paced !== undefined)
+    return [
+      'a start-up: nitrite oxidisers may come up slower than the fit has it, until your nitrite falls; weighed by your readings',
+    ];
+  return modelled?.start === undefined
+    ? []
+    : [`goes on from the films, the water and the stocks that your readings since ${from} support`];
 }
 
 /**
@@ -283,9 +312,11 @@ export function forecast(request: ForecastRequest): Forecast {
   const random = createRandom(seed);
   const middle = fit.numbers.map(({ deviate }) => deviate);
   const draws = drawsOf(middle, new Matrix(fit.covariance.map((row) => [...row])), members, random);
-  const ahead = aheadOf(problem, draws, sought, request);
-  const model = problem.predict(middle, soughtOf(problem.observations));
-  const series = model === undefined ? undefined : seriesOf(problem.errorOf, problem.observations, model);
+  const { observations } = problem;
+  const modelled = modelledAt(problem, middle, [...soughtOf(observations), ...sought]);
+  const ahead = aheadOf(problem, draws, sought, modelled?.start, request);
+  const series = modelled && seriesOf(problem.errorOf, observations, modelled);
+  const paced = modelled?.paced?.map((each) => each.subarray(observations.length));
   const origins = originsOf(fit, problem);
   const past = rehearse(plainRequest, problem, origins).rehearsals;
   const courses = places.map(({ reads, vessel }, p): ForecastCourse => {
@@ -304,7 +335,7 @@ export function forecast(request: ForecastRequest): Forecast {
               ),
             ),
           }
-        : combinedCourse(own, reads, daysAhead(ahead, own, first, days, today), today, history);
+        : combinedCourse(own, reads, daysAhead(ahead, paced, own, first, days, today), today, history);
     return {
       told: made.told,
       reads,
@@ -323,6 +354,12 @@ export function forecast(request: ForecastRequest): Forecast {
     courses,
     notes: [
       ...problem.notes,
+      ...stateNotes(modelled, dateAfter(problem.scenario.startDate, modelled?.start?.day ?? 0)),
+      ...(ahead.whole || ahead.runs.length === 0
+        ? []
+        : [
+            'warning: the run of the fit itself breaks off in the days ahead: another draw of its numbers stands for it',
+          ]),
       ...(origins.length > 0
         ? []
         : [

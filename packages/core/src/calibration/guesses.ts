@@ -1,5 +1,6 @@
 import { median } from 'd3-array';
 import { exp, log } from '../base/elementary.js';
+import { normalCdf } from '../base/normal.js';
 import { follow, goneOn, type Jumps, type ScaledReading, type Spoiling } from './returning.js';
 
 /**
@@ -29,7 +30,12 @@ export interface PastReading extends ScaledReading {
   /** The figure of the reading. */
   readonly value: number;
   readonly model: number;
+  /** What the model has there at each pace of a start-up, in their order; absent: as `model`. */
+  readonly paced?: readonly number[];
 }
+
+/** A time ahead with what the model has there. */
+export type ModelledTime = Pick<PastReading, 'time' | 'model' | 'paced'>;
 
 /** Middle of a reading; its end where the other is open. */
 const middleOf = ({ low, high }: { low: number; high: number }): number =>
@@ -115,20 +121,21 @@ function distancesOf(past: readonly PastReading[], share: number): Distances {
   return { readings, middles };
 }
 
-/** What one way foretells, as the mean over how the level may wander, each by its likelihood. */
+/** A value with its standard deviation. */
+interface Expected {
+  readonly value: number;
+  readonly deviation: number;
+}
+
+/** What one way foretells. */
 interface Foretold {
   /** Logarithm of the mean likelihood of the readings. */
   readonly evidence: number;
-  at(time: number): { readonly level: number; readonly deviation: number };
+  at(ahead: ModelledTime): Expected;
 }
 
-function foretoldBy(
-  past: readonly PastReading[],
-  share: number,
-  spoiling: Spoiling,
-  memories: Memories,
-): Foretold {
-  const { readings, middles } = distancesOf(past.slice(-latest), share);
+/** Follows a level through distances, as the mean over how it may wander, each by its likelihood. */
+function levelBy({ readings, middles }: Distances, spoiling: Spoiling, memories: Memories) {
   const middle = middles[middles.length - 1];
   const tracks = wanderings(memories).map(({ memory, spread, rate }) => {
     const by = { middle, memory, spread };
@@ -139,16 +146,83 @@ function foretoldBy(
   const whole = weights.reduce((sum, weight) => sum + weight, 0);
   return {
     evidence: most + log(whole / tracks.length),
-    at: (time) => {
-      let [level, deviation] = [0, 0];
+    at: (time: number): Expected => {
+      let [value, deviation] = [0, 0];
       for (const [i, { by, followed }] of tracks.entries()) {
         const known = goneOn(followed.known, time - followed.time, by);
-        level += (weights[i] / whole) * known.level;
+        value += (weights[i] / whole) * known.level;
         deviation += (weights[i] / whole) * Math.sqrt(1 + known.variance);
       }
-      return { level, deviation };
+      return { value, deviation };
     },
   };
+}
+
+/** Median of a mixture of normals, and its standard deviation about its mean. */
+function mixtureOf(all: readonly Expected[], weights: readonly number[]): Expected {
+  const sum = (of: (each: Expected) => number): number =>
+    all.reduce((total, each, i) => total + weights[i] * of(each), 0);
+  const mean = sum(({ value }) => value);
+  const square = sum(({ value, deviation }) => deviation * deviation + (value - mean) * (value - mean));
+  return {
+    value: medianOf(all.map(({ value, deviation }, i) => ({ value, deviation, weight: weights[i] }))),
+    deviation: Math.sqrt(square),
+  };
+}
+
+function foretoldBy(
+  past: readonly PastReading[],
+  share: number,
+  spoiling: Spoiling,
+  memories: Memories,
+): Foretold {
+  const late = past.slice(-latest);
+  const paces = share > 0 ? (late[0].paced?.length ?? 1) : 1;
+  const modelOf = ({ model, paced }: ModelledTime, i: number): number =>
+    paces > 1 && paced !== undefined ? paced[i] : model;
+  const levels = Array.from({ length: paces }, (_, i) =>
+    levelBy(
+      distancesOf(
+        late.map((each) => ({ ...each, model: modelOf(each, i) })),
+        share,
+      ),
+      spoiling,
+      memories,
+    ),
+  );
+  const most = Math.max(...levels.map(({ evidence }) => evidence));
+  const raw = levels.map(({ evidence }) => exp(evidence - most));
+  const whole = raw.reduce((sum, each) => sum + each, 0);
+  return {
+    evidence: most + log(whole / paces),
+    at: (ahead) =>
+      mixtureOf(
+        levels.map(({ at }, i): Expected => {
+          const { value, deviation } = at(ahead.time);
+          return { value: share * modelOf(ahead, i) + value, deviation };
+        }),
+        raw.map((each) => each / whole),
+      ),
+  };
+}
+
+/** Halvings of the interval that a median lies in: to a thousandth of a kit's error. */
+const halvings = 24;
+
+/** The median of a mixture of normals. */
+export function medianOf(all: readonly (Expected & { readonly weight: number })[]): number {
+  const values = all.map(({ value }) => value);
+  let [low, high] = [Math.min(...values), Math.max(...values)];
+  for (let i = 0; i < halvings; i++) {
+    const middle = (low + high) / 2;
+    const below = all.reduce(
+      (sum, { value, deviation, weight }) => sum + weight * normalCdf((middle - value) / deviation),
+      0,
+    );
+    if (below < 0.5) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
 }
 
 /** What is foretold of a time ahead. */
@@ -172,17 +246,17 @@ export interface SeriesGuess {
  */
 export function guessesAt(
   past: readonly PastReading[],
-  ahead: readonly { readonly time: number; readonly model: number }[],
+  ahead: readonly ModelledTime[],
   spoiling: Spoiling,
   memories: Memories,
 ): SeriesGuess {
   const told = eachWay((name) => foretoldBy(past, changeTaken[name], spoiling, memories));
   return {
     evidence: eachWay((name) => told[name].evidence),
-    ahead: ahead.map(({ time, model }): Guessed => {
-      const at = eachWay((name) => told[name].at(time));
+    ahead: ahead.map((each): Guessed => {
+      const at = eachWay((name) => told[name].at(each));
       return {
-        guesses: eachWay((name) => changeTaken[name] * model + at[name].level),
+        guesses: eachWay((name) => at[name].value),
         deviations: eachWay((name) => at[name].deviation),
       };
     }),

@@ -12,6 +12,9 @@ export interface Observation {
   readonly time: number;
 }
 
+/** Which cell of a log a reading is. */
+export const readingKey = ({ row, column }: LogReading): string => `${row}|${column}`;
+
 /** The readings that a run can be held against, and what was left out, one line each. */
 export interface Observations {
   readonly all: readonly Observation[];

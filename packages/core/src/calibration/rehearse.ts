@@ -23,6 +23,7 @@ import {
   type PastReading,
 } from './guesses.js';
 import { type KitScale, kitScale } from './kit-scale.js';
+import { type Modelled, modelledAt } from './modelled.js';
 import type { Observation } from './readings.js';
 import type { Spoiling } from './returning.js';
 import { halfStepAt, shownByKit } from './shown-by-kit.js';
@@ -40,11 +41,21 @@ export interface Series {
 
 type ErrorOf = FitProblem['errorOf'];
 
+/** What the model has at a place of what was looked for, on the scale of a kit. */
+const onScale = (
+  scale: KitScale,
+  i: number,
+  { values, paced }: Pick<Modelled, 'values' | 'paced'>,
+): Pick<PastReading, 'model' | 'paced'> => ({
+  model: scale.to(values[i]),
+  ...(paced && { paced: paced.map((each) => scale.to(each[i])) }),
+});
+
 /** The series of some observations with what the model has at each. */
 export function seriesOf(
   errorOf: ErrorOf,
   observations: readonly Observation[],
-  model: ArrayLike<number>,
+  modelled: Pick<Modelled, 'values' | 'paced'>,
 ): ReadonlyMap<string, Series> {
   const indexed = observations.map((observation, i) => ({ observation, i }));
   return new Map(
@@ -57,7 +68,7 @@ export function seriesOf(
           low: scale.to(reading.low),
           high: scale.to(reading.high),
           value: scale.to(reading.value),
-          model: scale.to(model[i]),
+          ...onScale(scale, i, modelled),
         }))
         .sort((a, b) => a.time - b.time);
       const spoiling = { share: error.outlierShare, spread: error.outlierSpread };
@@ -89,28 +100,28 @@ export interface Origin {
 }
 
 /** What the model of a day of the past has: at the readings up to it, and at those of the days ahead. */
-interface Modelled {
+interface ModelledDay {
   readonly today: number;
   readonly before: readonly Observation[];
   readonly after: readonly Observation[];
-  /** At `before`, then at `after`, in the internal unit. */
-  readonly model: ArrayLike<number>;
+  /** At `before`, then at `after`. */
+  readonly modelled: Modelled;
 }
 
 /** Runs the model as it was known on a day of the past; undefined where the run breaks off. */
-function modelledAt(
+function modelledOn(
   request: FitRequest,
   numbers: readonly Free[],
   all: readonly Observation[],
   { day, deviates }: Origin,
-): Modelled | undefined {
+): ModelledDay | undefined {
   const { scenario } = request.system.read([]);
   const until = dateAfter(scenario.startDate, day);
   const problem = openFitProblem({ ...request, until, numbers }, rehearsedDays);
   const today = problem.days - problem.ahead;
   const after = all.filter(({ time }) => time >= today && time < today + rehearsedDays);
-  const model = problem.predict(deviates, soughtOf([...problem.observations, ...after]));
-  return model === undefined ? undefined : { today, before: problem.observations, after, model };
+  const modelled = modelledAt(problem, deviates, soughtOf([...problem.observations, ...after]));
+  return modelled && { today, before: problem.observations, after, modelled };
 }
 
 /** What a forecast of the past is made of. */
@@ -122,14 +133,17 @@ type Coming = readonly {
   readonly series: Series;
 }[];
 
-function comingOf(errorOf: ErrorOf, { before, after, model }: Modelled): Coming {
-  const series = seriesOf(errorOf, before, model);
-  const indexed = after.map((observation, i) => ({ observation, model: model[before.length + i] }));
+function comingOf(errorOf: ErrorOf, { before, after, modelled }: ModelledDay): Coming {
+  const series = seriesOf(errorOf, before, modelled);
+  const indexed = after.map((observation, i) => ({ observation, place: before.length + i }));
   return [...group(indexed, ({ observation }) => seriesKey(observation))].flatMap(([key, own]) => {
     const known = series.get(key);
     if (known === undefined) return [];
     const { scale, past, spoiling } = known;
-    const times = own.map(({ observation: { time }, model: there }) => ({ time, model: scale.to(there) }));
+    const times = own.map(({ observation: { time }, place }) => ({
+      time,
+      ...onScale(scale, place, modelled),
+    }));
     const { reads } = own[0].observation.reading;
     const { ahead, evidence } = guessesAt(past, times, spoiling, memoriesOf(reads));
     return ahead.map((guessed, i) => ({
@@ -145,30 +159,30 @@ function comingOf(errorOf: ErrorOf, { before, after, model }: Modelled): Coming 
 /**
  * Forecasts as they would have been made on days of the past, each by what was known then: the model's numbers, its feed
  * and temperature, the weights of the ways, and the bands. Those of one series are the history of the next.
- * @param all every observation, those after an origin too: they are what a forecast is held against
+ * A forecast is of what the instrument shows that was in use on its day, and is held against what was read.
  */
 export function rehearse(
   request: FitRequest,
-  { free, observations, errorOf }: Pick<FitProblem, 'free' | 'observations' | 'errorOf'>,
+  { free, asRead, errorOf }: Pick<FitProblem, 'free' | 'asRead' | 'errorOf'>,
   origins: readonly Origin[],
 ): { readonly rehearsals: readonly Rehearsal[]; readonly failed: number } {
   const made = [...origins]
     .sort((a, b) => a.day - b.day)
-    .map((origin) => modelledAt(request, free, observations, origin))
+    .map((origin) => modelledOn(request, free, asRead, origin))
     .filter((each) => each !== undefined);
   return { rehearsals: rehearsalsOf(errorOf, made), failed: origins.length - made.length };
 }
 
 /** Forecasts of days of the past by what the model of each had, in the order of the days. */
-function rehearsalsOf(errorOf: ErrorOf, made: readonly Modelled[]): readonly Rehearsal[] {
+function rehearsalsOf(errorOf: ErrorOf, made: readonly ModelledDay[]): readonly Rehearsal[] {
   const rehearsals: Rehearsal[] = [];
-  for (const modelled of made) {
-    const { today } = modelled;
+  for (const known of made) {
+    const { today } = known;
     const histories = group(
       rehearsals.filter(({ time }) => time < today),
       ({ observation }) => seriesKey(observation),
     );
-    for (const { observation, guessed, model, evidence, series } of comingOf(errorOf, modelled)) {
+    for (const { observation, guessed, model, evidence, series } of comingOf(errorOf, known)) {
       const { scale, past } = series;
       const cells = cellsOf(past);
       const history = histories.get(seriesKey(observation)) ?? [];

@@ -3,7 +3,7 @@ import { dateAfter } from '../base/calendar.js';
 import { type Counting, countingOf } from './correlated.js';
 import type { FitProblem, FitRequest } from './fit-problem.js';
 import { openFitProblem } from './fit-problem.js';
-import { dayOf } from './readings.js';
+import { dayOf, readingKey } from './readings.js';
 import {
   bestPlaces,
   differences,
@@ -143,7 +143,7 @@ export function* pastFits(
   const numbers = whole.free;
   const { scenario } = whole;
   const from = dayOf(scenario, request.log.from);
-  const rowOf = new Map(whole.observations.map(({ reading }, i) => [reading, i]));
+  const rowOf = new Map(whole.observations.map(({ reading }, i) => [readingKey(reading), i]));
   const carried = slopes.clone();
   let start = new Float64Array(numbers.length);
   const fits: PastFit[] = [];
@@ -152,7 +152,7 @@ export function* pastFits(
     const until = dateAfter(scenario.startDate, day);
     const problem = openFitProblem({ ...request, until, numbers });
     if (problem.observations.length < least.readings) continue;
-    const rows = problem.observations.map(({ reading }) => rowOf.get(reading) ?? -1);
+    const rows = problem.observations.map(({ reading }) => rowOf.get(readingKey(reading)) ?? -1);
     const jacobian = new Matrix(rows.map((row) => carried.getRow(row)));
     const sought = searchProblem(problem, countingOf(problem.observations, problem.errorOf));
     try {

@@ -26,6 +26,12 @@ export interface Apart {
   readonly high: number;
 }
 
+/** How far off harms: a factor, a difference in the internal unit, or errors of the kit. */
+export interface Harm {
+  readonly kind: 'factor' | 'difference' | 'errors';
+  readonly size: number;
+}
+
 /** Why a fit, or what it says of one quantity, is not to be trusted. */
 export type FitFault = {
   /** Whether the fit fails by it; what else is named limits what it is good for. */
@@ -43,8 +49,9 @@ export type FitFault = {
       readonly kind: 'course';
       readonly reads: Measurable;
       readonly vessel: string;
-      /** Share of the time at which the fit is off by more than harms, 0..1. */
+      /** Share of the time at which the fit is off by more than `harm`, 0..1. */
       readonly share: number;
+      readonly harm: Harm;
     }
   | {
       readonly kind: 'end-of-range';
@@ -65,6 +72,8 @@ export type FitFault = {
 export interface Trust extends Apart {
   /** Whether it is; undefined where too few readings tell. */
   readonly trusted: boolean | undefined;
+  /** By how much it may be off and is to be trusted. */
+  readonly harm: Harm;
 }
 
 /** A verdict on a fit. */
@@ -100,15 +109,24 @@ const harmful = 2;
 const nitrogen: readonly Measurable[] = ['ammonia', 'nitrite', 'nitrate'];
 
 /**
- * How far off harms, in errors of the kit: a factor of 2 in ammonia, nitrite and nitrate, and in the acid of pH (0.3, which
- * about doubles the toxic part of ammonia); else 4 errors.
+ * How far off harms: a factor of 2 in ammonia, nitrite and nitrate, and in the acid of pH (0.3, which about doubles the toxic
+ * part of ammonia); else 4 errors of the kit.
  */
+function harmIn(reads: Measurable): Harm {
+  if (reads === 'pH') return { kind: 'difference', size: log10(harmful) };
+  return nitrogen.includes(reads)
+    ? { kind: 'factor', size: harmful }
+    : { kind: 'errors', size: bounds.errors };
+}
+
+/** The same in errors of the kit. */
 function harmOf(reads: Measurable, error: Pick<ReadingError, 'deviation'>): number {
+  const { kind, size } = harmIn(reads);
   const absolute = error.deviation(0);
-  if (reads === 'pH') return log10(harmful) / absolute;
+  if (kind === 'difference') return size / absolute;
   const one = error.deviation(1);
   const relative = Math.sqrt(Math.max(0, one * one - absolute * absolute));
-  return nitrogen.includes(reads) && relative > 0 ? log(harmful) / relative : bounds.errors;
+  return kind === 'factor' && relative > 0 ? log(size) / relative : bounds.errors;
 }
 
 /** A series of readings with how far the model is off them, followed as a level that wanders. */
@@ -198,7 +216,8 @@ function* courseFaults(course: Course): Generator<FitFault> {
   const last = along[along.length - 1];
   if (expected(now) > harm) yield { kind: 'today', grave, ...apartOf(course, last.fitted, now) };
   const share = timeOff(course);
-  if (along.length >= least.course && share > 0.5) yield { kind: 'course', grave, reads, vessel, share };
+  if (along.length >= least.course && share > 0.5)
+    yield { kind: 'course', grave, reads, vessel, share, harm: harmIn(reads) };
   const first = along.filter(({ time }) => time <= along[0].time + start.days);
   const level = median(first, ({ off }) => off) ?? 0;
   if (first.length >= 2 && Math.abs(level) > harm) {
@@ -256,6 +275,7 @@ export function verdictOfFit(
     const last = course.along[course.along.length - 1];
     return {
       ...apartOf(course, last.fitted, course.now),
+      harm: harmIn(course.reads),
       trusted:
         course.along.length < bounds.least.today
           ? undefined

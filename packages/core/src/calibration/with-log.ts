@@ -48,6 +48,26 @@ function gramsByDay(log: WaterLog, scenario: Scenario, until: string): Map<strin
   return fed;
 }
 
+/** d of first feed that a film has grown on, and how late after the start it may begin to tell of that. Judgment [P]. */
+const firstFed = 14;
+
+/**
+ * What a log feeds each group in its first two weeks, g d-1: what a film that was cycled has grown on, as far as a log tells.
+ * None where the log's feed begins later than two weeks after the start.
+ */
+export function firstRations(log: WaterLog, scenario: Scenario, until: string): ReadonlyMap<string, number> {
+  const rations = new Map<string, number>();
+  for (const [cohort, days] of gramsByDay(log, scenario, until)) {
+    const first = Math.min(...days.keys());
+    if (first > firstFed) continue;
+    const early = [...days].filter(([day]) => day < first + firstFed);
+    const grams = mean(early, ([, each]) => each) ?? 0;
+    // Where nothing was fed yet something else has fed the films, as in a file.
+    if (grams > 0) rations.set(cohort, grams);
+  }
+  return rations;
+}
+
 /**
  * The feed of a log, from its first day with feed on. After the last date of the log the mean of its last 14 days
  * goes on. Undefined where the log has no feed for this system.

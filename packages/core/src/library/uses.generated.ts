@@ -261,6 +261,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['measured feed conversion', 'fish.retention-highest'],
   ['measured feed conversion', 'fish.retention-lowest'],
   ['nitrogen of crops', 'limit.crop-nitrogen-low.value'],
+  ['pace of a start-up', 'nob.growth'],
   ['plan', 'crop.*.density'],
   ['plan', 'crop.*.dry-matter'],
   ['plan', 'crop.*.fruit-dry-matter'],

@@ -172,6 +172,9 @@ function volumeIn(text: string, { volumes }: WordContext): { line?: string; assu
 const shareIn = (text: string): string | undefined => {
   const found = /(\d+(?:[.,]\d+)?)\s*%/.exec(text);
   if (found !== null) return `${digits(numberOf(found[1]))} %`;
+  const [, part, of] = /(?:^|[^\d/])(\d)\/(\d{1,2})(?![\d/])/.exec(text) ?? [];
+  if (part !== undefined && Number(part) < Number(of))
+    return `${digits((100 * Number(part)) / Number(of))} %`;
   if (/\bhalf\b(?! an?\b)/i.test(text)) return '50 %';
   if (/\b(?:a |one )?third\b/i.test(text)) return '33 %';
   return /\b(?:a |one )?quarter\b/i.test(text) ? '25 %' : undefined;

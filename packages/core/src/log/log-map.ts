@@ -7,6 +7,8 @@ export type DateOrder = 'day-month-year' | 'month-day-year';
 /** A kit or meter that a column is read with from a date on (ISO); its unit, steps and resolution in place of those before. */
 export interface InstrumentChange {
   readonly from: string;
+  /** Its name; absent: the date. */
+  readonly instrument?: string;
   readonly unit: string;
   /** Values that the new kit can show, in its unit. */
   readonly steps?: readonly number[];
@@ -26,6 +28,8 @@ export type ColumnUse =
       readonly steps?: readonly number[];
       /** Readings are whole multiples of this, in `unit`; absent: taken from the decimals of the column. */
       readonly resolution?: number;
+      /** Name of the kit or meter, where the quantity is read by more than one. */
+      readonly instrument?: string;
       /** Other instruments, each from a date on, in the order of time. */
       readonly changes?: readonly InstrumentChange[];
     }

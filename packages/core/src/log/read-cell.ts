@@ -72,16 +72,22 @@ const monthsShort = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'se
  */
 function dateRange(text: string): CellValue | undefined {
   const iso = /^\d{4}-(\d{2})-(\d{2})(?:T00:00.*)?$/.exec(text);
+  // In figures, day and month either way round.
+  const figures = /^(\d{1,2})([/.-])(\d{1,2})\2(?:\d{4}|\d{2})$/.exec(text);
   const words = monthWord.exec(text);
-  if (iso === null && words === null) return undefined;
-  const [a, b] =
+  const pair =
     iso !== null
       ? [Number(iso[1]), Number(iso[2])]
-      : [
-          Number(words?.[1] ?? words?.[4]),
-          monthsShort.indexOf((words?.[2] ?? words?.[3] ?? '').toLowerCase()) + 1,
-        ];
-  const [low, high] = [Math.min(a, b), Math.max(a, b)];
+      : figures !== null
+        ? [Number(figures[1]), Number(figures[3])]
+        : words !== null
+          ? [
+              Number(words[1] ?? words[4]),
+              monthsShort.indexOf((words[2] ?? words[3] ?? '').toLowerCase()) + 1,
+            ]
+          : undefined;
+  if (pair === undefined || Math.min(...pair) > 12 || Math.max(...pair) > 31) return undefined;
+  const [low, high] = [Math.min(...pair), Math.max(...pair)];
   const odd = `a date, which spreadsheets make of ${low}-${high}`;
   return { low, high, unit: '', odd, ...(low === high ? { decimals: 0 } : {}) };
 }

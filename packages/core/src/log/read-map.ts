@@ -25,6 +25,7 @@ const readingsSchema = section(
     unit: word('unit of the numbers, such as mg N/L; not for pH').optional(),
     steps: steps.optional(),
     resolution: z.number().positive().optional(),
+    instrument: word('name of the kit or meter, where a quantity is read by more than one').optional(),
     changes: z
       .array(
         section(
@@ -33,6 +34,7 @@ const readingsSchema = section(
             unit: word('unit of its numbers; default: as before').optional(),
             steps: steps.optional(),
             resolution: z.number().positive().optional(),
+            instrument: word('name of the other kit or meter; default: its date').optional(),
           },
           'another kit from a date on',
         ),
@@ -149,7 +151,7 @@ function columnUse(
     reader.fault([...path, 'unit'], problem, rest);
     return undefined;
   }
-  const { reads, in: vessel, unit = '', steps: card, resolution } = given;
+  const { reads, in: vessel, unit = '', steps: card, resolution, instrument } = given;
   const changes = changesOf(reader, [...path, 'changes'], reads, unit, given.changes ?? []);
   return {
     kind: 'readings',
@@ -158,6 +160,7 @@ function columnUse(
     unit: dimensionOf[reads] === undefined ? '' : unit,
     ...(card === undefined ? {} : { steps: card }),
     ...(resolution === undefined ? {} : { resolution }),
+    ...(instrument === undefined ? {} : { instrument }),
     ...(changes.length === 0 ? {} : { changes }),
   };
 }
@@ -173,10 +176,11 @@ function changesOf(
     readonly unit?: string | undefined;
     readonly steps?: readonly number[] | undefined;
     readonly resolution?: number | undefined;
+    readonly instrument?: string | undefined;
   }[],
 ): readonly InstrumentChange[] {
   return given
-    .map(({ from, unit = usual, steps: card, resolution }, i): InstrumentChange => {
+    .map(({ from, unit = usual, steps: card, resolution, instrument }, i): InstrumentChange => {
       const place = [...path, String(i)];
       if (calendarDays(from) === undefined)
         reader.fault([...place, 'from'], 'not a date', { got: from, expected: 'such as 2026-05-01' });
@@ -190,6 +194,7 @@ function changesOf(
         unit: dimensionOf[reads] === undefined ? '' : unit,
         ...(card === undefined ? {} : { steps: card }),
         ...(resolution === undefined ? {} : { resolution }),
+        ...(instrument === undefined ? {} : { instrument }),
       };
     })
     .sort((a, b) => (a.from < b.from ? -1 : 1));

@@ -122,6 +122,7 @@ export function readReading(
     high,
     value: plain ? inner(cell.low) : middle,
     text,
+    ...(use.instrument === undefined ? {} : { instrument: use.instrument }),
   };
   return odd === ''
     ? { reading }
@@ -189,9 +190,9 @@ export function instrumentOn(use: Readings, date: string): Readings {
   const change = use.changes?.filter(({ from }) => from <= date).at(-1);
   if (change === undefined) return use;
   const { kind, reads, vessel } = use;
-  const { unit, steps, resolution } = change;
+  const { unit, steps, resolution, instrument = change.from } = change;
   return {
-    ...{ kind, reads, vessel, unit },
+    ...{ kind, reads, vessel, unit, instrument },
     ...(steps === undefined ? {} : { steps }),
     ...(resolution === undefined ? {} : { resolution }),
   };

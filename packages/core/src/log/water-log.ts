@@ -19,6 +19,8 @@ export interface LogReading {
   readonly value: number;
   /** As written. */
   readonly text: string;
+  /** With what it was read, where the map tells of more than one: a name, or the date from which it was used; '' the first. */
+  readonly instrument?: string;
 }
 
 /** Feed that was given: so many `grams` on a date; `row` of the file, 1-based. */

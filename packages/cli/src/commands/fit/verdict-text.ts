@@ -1,4 +1,4 @@
-import type { Fit, FitApart as Apart } from '@leat/core';
+import type { Fit, FitApart as Apart, FitHarm } from '@leat/core';
 import { listed, shown } from '@leat/view/text';
 
 type Lines = readonly string[];
@@ -15,20 +15,31 @@ export function saidByReadings({ low, high, unit }: Pick<Apart, 'low' | 'high' |
 
 /** A quantity beside its readings; where what they say holds what the fit has, they miss it now this way, now that. */
 function apart(fault: Apart): string {
-  const { reads, vessel, fitted, low, high } = fault;
+  const { reads, vessel, unit, fitted, low, high } = fault;
   const said = saidByReadings(fault);
   const told =
     fitted < low || fitted > high ? `readings say ${said}` : `by how it missed them it may be ${said}`;
-  return `${reads} in ${vessel}: the fit has ${shown(fitted)}, ${told}`;
+  return `${reads} in ${vessel}: the fit has ${shown(fitted)}${unit === '' ? '' : ` ${unit}`}, ${told}`;
 }
 
-/** What the fit is off by, where that harms. */
-const harmful = (reads: string): string =>
-  reads === 'pH'
-    ? 'more than 0.3'
-    : ['ammonia', 'nitrite', 'nitrate'].includes(reads)
-      ? 'more than a factor of 2'
-      : 'more than 4 errors of its kit';
+/** How far off, in words: `a factor of 2`, `0.3`, `4 kit errors`. */
+const harmText = ({ kind, size }: FitHarm): string =>
+  ({
+    factor: `a factor of ${shown(size)}`,
+    difference: shown(Math.round(100 * size) / 100),
+    errors: `${shown(size)} kit errors`,
+  })[kind];
+
+/** What being trusted means of some quantities: `ammonia and nitrite within a factor of 2, pH within 0.3`. */
+function trustText(trusted: Fit['trust']): string {
+  const kinds = [...new Set(trusted.map(({ harm }) => harmText(harm)))];
+  return kinds
+    .map((kind) => {
+      const own = trusted.filter(({ harm }) => harmText(harm) === kind);
+      return `${listed([...new Set(own.map(({ reads }) => reads))])} within ${kind}`;
+    })
+    .join(', ');
+}
 
 /** Why a fit, or a quantity of it, is not to be trusted: one line, its name first. */
 function faultLine(fault: Fault): string {
@@ -40,7 +51,7 @@ function faultLine(fault: Fault): string {
     case 'start':
       return `start: ${apart(fault)}, in the first two weeks: does the file say how it began?`;
     case 'course':
-      return `course: ${fault.reads} in ${fault.vessel} is off by ${harmful(fault.reads)} for ${percent(fault.share)} of the time`;
+      return `course: ${fault.reads} in ${fault.vessel} is off by more than ${harmText(fault.harm)} for ${percent(fault.share)} of the time`;
     case 'end-of-range':
       return `end of range: ${fault.name} ran to ${shown(fault.value)}, the end of what was believed of it (${shown(fault.end)})`;
     case 'searches':
@@ -99,15 +110,14 @@ function worstOfEach(faults: Fit['faults']): Fit['faults'] {
 /** The verdict on a fit: what to trust, what not and why, and what is probably missing. */
 export function verdictLines(fit: Fit): Lines {
   const { verdict, trust, faults, missing } = fit;
+  const good = trust.filter(({ trusted }) => trusted === true);
   const untold = trust.filter(({ trusted }) => trusted === undefined);
   return [
     `  verdict: ${headLine(fit)}`,
     ...worstOfEach(faults).map((fault) => `    ${faultLine(fault)}`),
-    ...(trust.some(({ trusted }) => trusted === true)
-      ? [
-          '    to be trusted: right today, and most of the time, within a factor of 2 (pH within 0.3, all but nitrogen within 4 kit errors)',
-        ]
-      : []),
+    ...(good.length === 0
+      ? []
+      : [`    to be trusted: right today, and most of the time: ${trustText(good)}`]),
     ...(untold.length === 0 ? [] : [`    too few readings to tell: ${named(untold)}`]),
     ...(missing.length > 0
       ? ['  what is probably missing (tried, all numbers free to follow):', ...missing.map(missingLine)]
