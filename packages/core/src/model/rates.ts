@@ -1,11 +1,14 @@
 import type { RateSystem } from '../solve/contract.js';
+import type { Floats, LoopsBy } from '../solve/room.js';
 import { waterComponents } from '../processes/components.js';
 import { ownInWater } from './layout.js';
 import type { Model } from './model.js';
-import { openRateChain } from './rate-chain.js';
+import { layRateChain } from './rate-chain.js';
+import type { StreamTables } from './rate-loops.js';
+import { RateRoom } from './rate-room.js';
 import { layRateTables } from './rate-tables.js';
 import type { Regime } from './model.js';
-import { openWaterLook, type PhMemory, type WaterLook } from './water-look.js';
+import { layWater, type PhMemory, type WaterLook } from './water-look.js';
 
 const WATER = waterComponents.length;
 
@@ -21,6 +24,15 @@ export interface Rates {
 export interface RateOptions {
   /** Call the rate of every process place by place instead of its kernel: slow, for comparison. */
   readonly plain?: boolean;
+  /** Who works them out: the module, where it is used in this thread, unless JavaScript is asked for. */
+  readonly by?: LoopsBy;
+}
+
+/** What moves with the water, as it is laid out. */
+interface Flows {
+  readonly flow: Floats;
+  readonly source: Floats;
+  readonly slope: Floats;
 }
 
 /** What streams carry: rates of their rows, and the partials of these by states and by time. */
@@ -34,8 +46,8 @@ interface Transport {
 /** What streams carry of components of a user's own: water from outside holds none. */
 function openOwnTransport(
   { streams, ownStreamRow, dependence, layout }: Model,
-  regime: Regime,
-  { v, perVolume }: WaterLook,
+  regime: Flows,
+  water: WaterLook,
 ): Transport | undefined {
   const own = ownInWater(layout);
   const carried = streams.flatMap(({ from }, stream) =>
@@ -46,55 +58,66 @@ function openOwnTransport(
   if (carried.length === 0) return undefined;
   return {
     rates(r) {
-      for (const { stream, state, row } of carried) r[row] = regime.flow[stream] * v[state];
+      const { v } = water.tables.array;
+      for (const { stream, state, row } of carried) r[row] = regime.flow.array[stream] * v[state];
     },
     byState(dr) {
+      const { perVolume } = water.tables.array;
       for (const { stream, from, row } of carried)
-        dr[dependence.start[row]] = regime.flow[stream] * perVolume[from];
+        dr[dependence.start[row]] = regime.flow.array[stream] * perVolume[from];
     },
     byTime(rt) {
+      const { v, perVolume } = water.tables.array;
       for (const { stream, from, state, row } of carried)
-        rt[row] = -regime.flow[stream] * perVolume[from] * regime.slope[from] * v[state];
+        rt[row] = -regime.flow.array[stream] * perVolume[from] * regime.slope.array[from] * v[state];
     },
   };
 }
 
-function openTransport(
+/** Where rates and their partials by states go. */
+interface Targets {
+  readonly r: Floats;
+  readonly dr: Floats;
+}
+
+/** Streams in a room; rates go to `r`, partials to `dr`, whatever they are handed. */
+function layTransport(
   { streams, streamRow, dependence }: Model,
-  regime: Regime,
-  { v, perVolume }: WaterLook,
+  { flow, source, slope }: Flows,
+  water: WaterLook,
+  { r, dr }: Targets,
+  room: RateRoom,
 ): Transport {
   const carrying = streams.flatMap((_, index) => (streamRow[index] < 0 ? [] : [index]));
-  const streamOf = Int32Array.from(carrying);
   const fromOf = Int32Array.from(carrying, (index) => streams[index].from);
   const firstRow = Int32Array.from(carrying, (index) => streamRow[index]);
+  const tables = room.record<StreamTables>({
+    stream: room.ints(Int32Array.from(carrying)),
+    from: room.ints(fromOf),
+    row: room.ints(firstRow),
+    entry: room.ints(firstRow.map((row) => dependence.start[row])),
+    count: carrying.length,
+    components: WATER,
+  });
+  const { v, perVolume } = water.laid;
+  const rates = room.bind('carry', tables, v, flow, source, r);
+  const partials = room.bind('carryPartials', tables, perVolume, flow, dr);
   return {
-    rates(r) {
-      for (let s = 0; s < streamOf.length; s++) {
-        const flow = regime.flow[streamOf[s]];
-        const row = firstRow[s];
-        const from = fromOf[s];
-        const values = from < 0 ? regime.source : v;
-        const first = (from < 0 ? streamOf[s] : from) * WATER;
-        for (let c = 0; c < WATER; c++) r[row + c] = flow * values[first + c];
-      }
+    rates: () => {
+      rates.run();
     },
-    byState(dr) {
-      for (let s = 0; s < streamOf.length; s++) {
-        const from = fromOf[s];
-        if (from < 0) continue;
-        const perDay = regime.flow[streamOf[s]] * perVolume[from];
-        const entry = dependence.start[firstRow[s]];
-        for (let c = 0; c < WATER; c++) dr[entry + c] = perDay;
-      }
+    byState: () => {
+      partials.run();
     },
     byTime(rt) {
-      for (let s = 0; s < streamOf.length; s++) {
+      const { v, perVolume } = water.tables.array;
+      carrying.forEach((stream, s) => {
         const from = fromOf[s];
-        if (from < 0 || regime.slope[from] === 0) continue;
-        const perDay = -regime.flow[streamOf[s]] * perVolume[from] * regime.slope[from];
+        const rise = from < 0 ? 0 : slope.array[from];
+        if (rise === 0) return;
+        const perDay = -flow.array[stream] * perVolume[from] * rise;
         for (let c = 0; c < WATER; c++) rt[firstRow[s] + c] = perDay * v[from * WATER + c];
-      }
+      });
     },
   };
 }
@@ -103,72 +126,95 @@ function openTransport(
  * Opens the rates of a model for one run. States are amounts; rates see concentrations y/V(t), and
  * pH, ammonia and carbon dioxide solved from them. All work arrays are made here, none later.
  */
-export function openRates(model: Model, options: RateOptions = {}): Rates {
-  const { layout, streams, instances, dependence } = model;
-  const states = layout.states.length;
-  const vesselCount = layout.vessels.length;
-  const plain = options.plain ?? false;
-  const tables = layRateTables(model, plain);
-  const { groups, coefficients } = tables;
-  const regime: Regime = {
-    time: 0,
-    volume: new Float64Array(vesselCount),
-    slope: new Float64Array(vesselCount),
-    flow: new Float64Array(streams.length),
-    source: new Float64Array(streams.length * WATER),
-    constants: [],
-    coefficients,
-  };
+export function openRates(model: Model, { plain = false, by = 'module' }: RateOptions = {}): Rates {
+  const { streams, instances, dependence } = model;
+  const room = new RateRoom(by);
+  const tables = layRateTables(model, plain, room);
+  const constants: Regime['constants'] = [];
   const wantsPh = instances.some(
     ({ process }) => (plain || process.kernel === undefined) && process.reads.includes('pH'),
   );
-  const water = openWaterLook(model, regime, wantsPh);
-  const { v, volume, perVolume } = water;
-  const chain = openRateChain(model, regime, tables, water);
-  const transport = openTransport(model, regime, water);
-  const own = openOwnTransport(model, regime, water);
-  const scaled = Int32Array.from(
-    instances.flatMap(({ process }, j) => (process.basis === 'volume' ? [j] : [])),
+  const water = layWater(model, room, constants, wantsPh);
+  const flows = {
+    flow: room.floats(streams.length),
+    source: room.floats(streams.length * WATER),
+    slope: water.laid.rise,
+  };
+  const r = room.floats(model.rows.length);
+  const dr = room.floats(dependence.column.length);
+  const chain = layRateChain(model, tables, water, dr, room);
+  const transport = layTransport(model, flows, water, { r, dr }, room);
+  const own = openOwnTransport(model, flows, water);
+  const kernels = room.walk(tables.groups, water.laid.v, r);
+  const scaled = instances.filter(({ process }) => process.basis === 'volume');
+  const rowOf = Int32Array.from(scaled, (instance) => instance.row);
+  const vesselOf = Int32Array.from(scaled, (instance) => instance.vessel);
+  const scales = room.bind(
+    'scale',
+    r,
+    room.ints(rowOf),
+    room.ints(vesselOf),
+    water.laid.volume,
+    scaled.length,
   );
-  const vesselOf = Int32Array.from(instances, (instance) => instance.vessel);
-  const rowOf = Int32Array.from(instances, (instance) => instance.row);
-  const scratch = new Float64Array(model.rows.length);
+  // All is laid out: what follows opens the room.
+  const { start, rise, hydrogen, origin, slope } = water.tables.array;
+  const regime: Regime = {
+    time: 0,
+    volume: start,
+    slope: rise,
+    flow: flows.flow.array,
+    source: flows.source.array,
+    constants,
+    coefficients: tables.coefficients.map(({ array }) => array),
+  };
 
-  function atPlaces(r: Float64Array): void {
-    for (const { kernel, sites } of groups) kernel.rates(sites, v, r);
-    for (let i = 0; i < scaled.length; i++) r[rowOf[scaled[i]]] *= volume[vesselOf[scaled[i]]];
+  /** Fills r of the room. */
+  function look(t: number, y: Float64Array): void {
+    water.y.array.set(y);
+    water.look(t - regime.time);
+    transport.rates(r.array);
+    own?.rates(r.array);
+    kernels.rates();
+    scales.run();
   }
 
-  function evaluate(t: number, y: Float64Array, r: Float64Array): void {
-    water.look(t, y);
-    transport.rates(r);
-    own?.rates(r);
-    atPlaces(r);
+  function evaluate(t: number, y: Float64Array, out: Float64Array): void {
+    look(t, y);
+    out.set(r.array);
   }
 
-  function differentiate(t: number, y: Float64Array, dr: Float64Array, rt: Float64Array): void {
-    linearise(t, y, scratch, dr, rt);
+  function differentiate(t: number, y: Float64Array, byState: Float64Array, byTime: Float64Array): void {
+    look(t, y);
+    water.open.run();
+    kernels.partials();
+    chain.byState();
+    transport.byState(dr.array);
+    own?.byState(dr.array);
+    byState.set(dr.array);
+    if (rise.every((slope) => slope === 0)) byTime.fill(0);
+    else drift(byTime);
   }
 
-  function linearise(t: number, y: Float64Array, r: Float64Array, dr: Float64Array, rt: Float64Array): void {
-    evaluate(t, y, r);
-    water.open();
-    for (const { kernel, sites } of groups) kernel.partials(sites, v);
-    chain.byState(dr);
-    transport.byState(dr);
-    own?.byState(dr);
-    if (regime.slope.every((slope) => slope === 0)) rt.fill(0);
-    else drift(r, rt);
+  function linearise(
+    t: number,
+    y: Float64Array,
+    out: Float64Array,
+    byState: Float64Array,
+    byTime: Float64Array,
+  ): void {
+    differentiate(t, y, byState, byTime);
+    out.set(r.array);
   }
 
   /** Partials by time of moving volumes, with the rates known. */
-  function drift(r: Float64Array, rt: Float64Array): void {
+  function drift(rt: Float64Array): void {
+    const { perVolume } = water.tables.array;
     chain.byTime(rt);
     for (let i = 0; i < scaled.length; i++) {
-      const vessel = vesselOf[scaled[i]];
-      if (regime.slope[vessel] === 0) continue;
-      const row = rowOf[scaled[i]];
-      rt[row] += regime.slope[vessel] * r[row] * perVolume[vessel];
+      const vessel = vesselOf[i];
+      if (rise[vessel] === 0) continue;
+      rt[rowOf[i]] += rise[vessel] * r.array[rowOf[i]] * perVolume[vessel];
     }
     transport.byTime(rt);
     own?.byTime(rt);
@@ -176,9 +222,9 @@ export function openRates(model: Model, options: RateOptions = {}): Rates {
 
   return {
     regime,
-    memory: water.memory,
+    memory: { hydrogen, origin, slope },
     system: {
-      states,
+      states: model.layout.states.length,
       rates: model.rows.length,
       stoichiometry: model.stoichiometry,
       dependence,

@@ -4,8 +4,7 @@
  * Arrays come first. What a function writes to overlaps nothing that it reads, unless it says so.
  */
 
-/** A whole number: a place or a count. The module holds it in 32 bits. */
-type i32 = number;
+import type { i32 } from '../base/whole.js';
 
 /** A pivot below this share of its own diagonal entry is what cancellation left over. */
 const LOST = 16 * Number.EPSILON;
