@@ -21,10 +21,13 @@ function moduleOf(wasm: Assembly, digits: string): object | undefined {
   }
 }
 
-/** The bytes that two hexadecimal digits each stand for. */
+/** The bytes that two hexadecimal digits, in small letters, each stand for. */
 function bytesOf(digits: string): Uint8Array {
-  const bytes = digits.match(/../g) ?? [];
-  return Uint8Array.from(bytes, (byte) => parseInt(byte, 16));
+  const valueAt = (at: number): number => {
+    const code = digits.charCodeAt(at);
+    return code < 58 ? code - 48 : code - 87;
+  };
+  return Uint8Array.from({ length: digits.length / 2 }, (_, i) => 16 * valueAt(2 * i) + valueAt(2 * i + 1));
 }
 
 /** A memory; undefined where none is to be had. Each takes gigabytes of addresses, and some machines allow few. */

@@ -161,11 +161,11 @@ export class Expressions {
     if (index.literal >= 0) return { array: array.type, code: array.code, offset: index.literal << shift };
     const sum = ts.isBinaryExpression(place) && place.operatorToken.kind === K.PlusToken;
     const more = sum ? this.of(place.right).literal : undefined;
-    const from = more === undefined ? index.code : this.as(place.left, 'i32');
+    const from = more >= 0 ? this.as(place.left, 'i32') : index.code;
     return {
       array: array.type,
       code: [...array.code, ...from, 0x41, shift, 0x74, 0x6a],
-      offset: (more ?? 0) << shift,
+      offset: more >= 0 ? more << shift : 0,
     };
   }
 

@@ -116,7 +116,7 @@ export class Files {
     if (Object.hasOwn(TYPES, text)) return TYPES[text];
     const list = /^readonly (\w+)\[\]$/.exec(text);
     const entity = this.find(file, list?.[1] ?? text, 'types');
-    if (entity?.kind !== 'interface') throw new SyntaxError(`no type of the subset: ${text}`);
+    if (entity?.kind !== 'interface') return refuse(node ?? file.source, 'no type of the subset');
     const known = this.records.get(entity.name);
     if (known === undefined) this.records.set(entity.name, this.laid(entity));
     else if (known.file !== entity.file) return refuse(entity.node, 'a name given twice');

@@ -42,7 +42,7 @@ export class Body {
     described.parameters.forEach(({ pattern, type }, index) => {
       if (pattern === undefined) return;
       const value = { type, code: [GET, ...unsigned(index)] };
-      if (ts.isIdentifier(pattern)) this.name(pattern.text, { ...value, index, changes: true });
+      if (ts.isIdentifier(pattern)) this.name(pattern.text, { ...value, index, changes: false });
       else this.parting.push(...this.parts(pattern, value));
     });
   }
