@@ -7,7 +7,8 @@ const file = (path) => ({ path, text: readFileSync(new URL(path, source), 'utf8'
 
 const digitsOf = (bytes) => Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
 
-const head = (from) => `// Written by packages/core/tools/loops.mjs from ${from}; do not edit (npm run generate).\n\n`;
+const head = (from) =>
+  `// Written by packages/core/tools/loops.mjs from ${from}; do not edit (npm run generate).\n\n`;
 
 /** The text of the generated file of the loops of the integrator. */
 export function loopsModule() {

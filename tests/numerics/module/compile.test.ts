@@ -185,7 +185,10 @@ const unnamed: Kernel = { rates: () => { throw new Error('not of the subset'); }
   ];
 
   it('is one module: records, lists, arrays and variables of files, and a table of functions', () => {
-    const made = compiled(files, { from: [], walk: { path: 'a/kernel.ts', type: 'Kernel', members: ['rates'] } });
+    const made = compiled(files, {
+      from: [],
+      walk: { path: 'a/kernel.ts', type: 'Kernel', members: ['rates'] },
+    });
     expect(made.names).toEqual(['first', 'second']);
     expect(made.records).toEqual({ Sites: ['count', 'row', 'at', 'k'] });
     expect(made.statics).toBe(32);
@@ -276,10 +279,7 @@ describe('what is not of the subset', () => {
       'export function a(x: number): number { return x > 0 ? a(x - 1) : 0; }',
       'a.ts:1: a function that calls itself must be written in statements',
     ],
-    [
-      "interface A { f: string }\nexport function a(x: A): void {}",
-      'a.ts:1: no type of the subset: string',
-    ],
+    ['interface A { f: string }\nexport function a(x: A): void {}', 'a.ts:1: no type of the subset: string'],
   ])('%s', (text, message) => {
     expect(() => compiled([{ path: 'a.ts', text }])).toThrow(message);
   });

@@ -51,7 +51,19 @@ class Writer {
   number(names: Names, depth: number): string {
     const less = depth - 1;
     const kinds = ['literal', 'name', 'entry'];
-    if (depth > 0) kinds.push('binary', 'binary', 'binary', 'unary', 'call', 'choice', 'whole', 'quotient', 'bend', 'kept');
+    if (depth > 0)
+      kinds.push(
+        'binary',
+        'binary',
+        'binary',
+        'unary',
+        'call',
+        'choice',
+        'whole',
+        'quotient',
+        'bend',
+        'kept',
+      );
     if (depth > 0 && names.all) kinds.push('help');
     switch (this.pick(kinds)) {
       case 'binary':

@@ -192,7 +192,7 @@ export function pow10(y: number): number {
 
 /** 10^0 to 10^22: what a double holds exactly. */
 const tens = new Float64Array(23);
-for (let n = 0, power = 1e0; n < 23; n++, power *= 10) tens[n] = power;
+for (let n = 0, power = 1; n < 23; n++, power *= 10) tens[n] = power;
 
 /** The correction of e^x - 1 for a small x: see fdlibm's s_expm1.c. */
 function expm1Term(x: number, halfOf: number, square: number): number {

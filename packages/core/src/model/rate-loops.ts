@@ -164,7 +164,13 @@ export function carryPartials(
 }
 
 /** Turns rates per m3 into rates of a vessel. */
-export function scale(r: Float64Array, row: Int32Array, vessel: Int32Array, volume: Float64Array, count: i32): void {
+export function scale(
+  r: Float64Array,
+  row: Int32Array,
+  vessel: Int32Array,
+  volume: Float64Array,
+  count: i32,
+): void {
   for (let i = 0; i < count; i++) r[row[i]] *= volume[vessel[i]];
 }
 

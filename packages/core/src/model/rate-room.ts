@@ -1,6 +1,14 @@
 import type { Kernel, Sites } from '../processes/kernels/kernel.js';
 import { sums } from '../solve/loops.js';
-import { type Bound, type Floats, type Given, Layout, type LoopsBy, type Module, type Place } from '../solve/room.js';
+import {
+  type Bound,
+  type Floats,
+  type Given,
+  Layout,
+  type LoopsBy,
+  type Module,
+  type Place,
+} from '../solve/room.js';
 import { carry, carryPartials, factorsOf, look, openChemistry, scale } from './rate-loops.js';
 
 /** The loops by the names under which the module exports them. */
@@ -51,7 +59,8 @@ export class RateRoom extends Layout {
 
   /** The kernels of groups: those that the module has in one call, the others, of a user's own, as JavaScript. */
   walk(groups: readonly Group[], v: Floats, r: Floats): Kernels {
-    const placeOf = ({ kernel: { name } }: Group): number => (name === undefined ? -1 : this.kernels.indexOf(name));
+    const placeOf = ({ kernel: { name } }: Group): number =>
+      name === undefined ? -1 : this.kernels.indexOf(name);
     const inside = groups.filter((group) => placeOf(group) >= 0);
     const outside = groups.filter((group) => placeOf(group) < 0);
     const rates = (some: readonly Group[]): void => {
@@ -60,10 +69,24 @@ export class RateRoom extends Layout {
     const partials = (some: readonly Group[]): void => {
       for (const { kernel, sites } of some) kernel.partials(sites.array, v.array);
     };
-    const program = this.ints(Int32Array.from(inside.flatMap((group) => [2 * placeOf(group), group.sites.from])));
+    const program = this.ints(
+      Int32Array.from(inside.flatMap((group) => [2 * placeOf(group), group.sites.from])),
+    );
     const count = inside.length;
-    const allRates = this.bound('rates', () => { rates(inside); }, [program, count, v, r]);
-    const allPartials = this.bound('partials', () => { partials(inside); }, [program, count, v]);
+    const allRates = this.bound(
+      'rates',
+      () => {
+        rates(inside);
+      },
+      [program, count, v, r],
+    );
+    const allPartials = this.bound(
+      'partials',
+      () => {
+        partials(inside);
+      },
+      [program, count, v],
+    );
     return {
       rates: () => {
         if (count > 0) allRates.run();

@@ -13,7 +13,6 @@ export const CONCENTRATION = 0;
 export const AMOUNT = 1;
 export const CHEMISTRY = 2;
 
-
 /**
  * Everything that the instances of a model read, in flat arrays: the reads of instance j are
  * `reads[j] .. reads[j+1]-1`, its coefficients are the j-th of `coefficients`.
@@ -104,9 +103,10 @@ export function layRateTables(model: Model, plain: boolean, room: RateRoom): Rat
     sitesOf.set(kernel, [...(sitesOf.get(kernel) ?? []), sites]);
     first = end;
   }
-  const groups = [...sitesOf].map(
-    ([kernel, sites]): Group => ({ kernel, sites: room.records<Sites>(sites) }),
-  );
+  const groups = [...sitesOf].map(([kernel, sites]): Group => ({
+    kernel,
+    sites: room.records<Sites>(sites),
+  }));
   return { groups, coefficients, reads, at, d, kind, slot };
 }
 

@@ -31,7 +31,14 @@ export interface WaterLook {
 }
 
 /** The constants as they lie in the list that the module reads: its head, then their fields, in the order of their interface. */
-const FIELDS = ['k1', 'k2', 'ammonium', 'water', 'proton', 'calcite'] as const satisfies readonly (keyof AcidBaseConstants)[];
+const FIELDS = [
+  'k1',
+  'k2',
+  'ammonium',
+  'water',
+  'proton',
+  'calcite',
+] as const satisfies readonly (keyof AcidBaseConstants)[];
 
 /** Lays out constants that change, one record a vessel. */
 function layConstants(

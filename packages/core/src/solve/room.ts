@@ -118,7 +118,10 @@ export class Layout {
     });
     return new Place(this, this.ints(numbers).from, () =>
       fields.map((record) => {
-        const entries = record.map(([name, value]) => [name, typeof value === 'number' ? value : value.array]);
+        const entries = record.map(([name, value]) => [
+          name,
+          typeof value === 'number' ? value : value.array,
+        ]);
         return Object.fromEntries(entries) as T;
       }),
     );
@@ -153,8 +156,14 @@ export class Layout {
         const { functions } = this.open();
         bound.run = (
           functions === undefined
-            ? plain.bind(undefined, ...(args.map((arg) => (typeof arg === 'number' ? arg : arg.array)) as never[]))
-            : functions[name].bind(undefined, ...args.map((arg) => (typeof arg === 'number' ? arg : arg.from)))
+            ? plain.bind(
+                undefined,
+                ...(args.map((arg) => (typeof arg === 'number' ? arg : arg.array)) as never[]),
+              )
+            : functions[name].bind(
+                undefined,
+                ...args.map((arg) => (typeof arg === 'number' ? arg : arg.from)),
+              )
         ) as Bound<unknown>['run'];
         return bound.run();
       },
@@ -182,6 +191,8 @@ export class Room extends Layout {
     name: Name,
     ...args: Given<Parameters<Loops[Name]>>
   ): Bound<ReturnType<Loops[Name]>> {
-    return this.bound(name, loops[name], args as readonly (Place<object> | number)[]) as Bound<ReturnType<Loops[Name]>>;
+    return this.bound(name, loops[name], args as readonly (Place<object> | number)[]) as Bound<
+      ReturnType<Loops[Name]>
+    >;
   }
 }

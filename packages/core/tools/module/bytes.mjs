@@ -69,7 +69,12 @@ function kindsOf(functions) {
 }
 
 /** A variable of the module, 0 at first. */
-const variable = (type) => [VALUE_TYPES[type], 0x01, ...(type === 'i32' ? [0x41, 0] : [0x44, ...double(0)]), 0x0b];
+const variable = (type) => [
+  VALUE_TYPES[type],
+  0x01,
+  ...(type === 'i32' ? [0x41, 0] : [0x44, ...double(0)]),
+  0x0b,
+];
 
 /** A section, or nothing where there is nothing in it. */
 const unless = (empty, id, bytes) => (empty ? [] : section(id, bytes));
@@ -81,7 +86,25 @@ const unless = (empty, id, bytes) => (empty ? [] : section(id, bytes));
 export function walker({ parameters, kind, offset }) {
   const [PROGRAM, COUNT, REST] = [0, 1, 2];
   const rest = parameters.slice(1).flatMap((_, i) => [0x20, REST + i]);
-  const call = [0x20, PROGRAM, 0x28, 2, 4, ...rest, 0x20, PROGRAM, 0x28, 2, 0, 0x41, offset, 0x6a, 0x11, ...unsigned(kind), 0];
+  const call = [
+    0x20,
+    PROGRAM,
+    0x28,
+    2,
+    4,
+    ...rest,
+    0x20,
+    PROGRAM,
+    0x28,
+    2,
+    0,
+    0x41,
+    offset,
+    0x6a,
+    0x11,
+    ...unsigned(kind),
+    0,
+  ];
   const step = [0x20, PROGRAM, 0x41, 8, 0x6a, 0x21, PROGRAM, 0x20, COUNT, 0x41, 1, 0x6b, 0x21, COUNT];
   return {
     parameters: ['i32', 'i32', ...parameters.slice(1)],

@@ -46,7 +46,8 @@ class Whole {
       const whole = /^(\w+)\.buffer$/.exec(given.getText());
       entity.from = whole === null ? this.bytes : this.find(file, whole[1]).from;
       entity.code = [0x41, ...signed(entity.from)];
-      if (whole === null) this.bytes += 8 * Math.ceil((this.count(given, file) * (entity.type === 'floats' ? 8 : 4)) / 8);
+      if (whole === null)
+        this.bytes += 8 * Math.ceil((this.count(given, file) * (entity.type === 'floats' ? 8 : 4)) / 8);
     }
     return entity;
   }
@@ -55,7 +56,10 @@ class Whole {
     if (entity.code === undefined) {
       this.reached.add(entity.file.path);
       const { node, file } = entity;
-      entity.type = node.type === undefined ? this.body(file).expressions.of(node.initializer).type : this.files.typeOf(node.type, file);
+      entity.type =
+        node.type === undefined
+          ? this.body(file).expressions.of(node.initializer).type
+          : this.files.typeOf(node.type, file);
       entity.variable = this.variables.length;
       this.variables.push(lowered(entity.type));
       entity.code = [0x23, ...unsigned(entity.variable)];
@@ -100,15 +104,23 @@ class Whole {
     if (node.body === undefined || node.typeParameters !== undefined || node.asteriskToken !== undefined)
       return refuse(node, 'no such function in the subset');
     const parameters = node.parameters.map((each, i) => {
-      if (each.initializer !== undefined || each.dotDotDotToken !== undefined || each.questionToken !== undefined)
+      if (
+        each.initializer !== undefined ||
+        each.dotDotDotToken !== undefined ||
+        each.questionToken !== undefined
+      )
         return refuse(each, 'no such parameter in the subset');
-      const type = each.type === undefined && types !== undefined ? types.parameters[i] : this.files.typeOf(each.type, file);
+      const type =
+        each.type === undefined && types !== undefined
+          ? types.parameters[i]
+          : this.files.typeOf(each.type, file);
       if (type !== 'like') return { pattern: each.name, type };
       return { pattern: each.name, type: given[i] === 'ints' ? 'ints' : 'floats' };
     });
     // What it is handed and does not name.
     for (const type of types?.parameters.slice(parameters.length) ?? []) parameters.push({ type });
-    const result = node.type === undefined && types !== undefined ? types.result : this.files.typeOf(node.type, file);
+    const result =
+      node.type === undefined && types !== undefined ? types.result : this.files.typeOf(node.type, file);
     if (result === 'floats' || result === 'ints') return refuse(node, 'a function gives no array');
     return { node, file, parameters, result, expression: expressionOf(node, parameters, result) };
   }
@@ -140,9 +152,9 @@ class Whole {
 
   /** A function that does what the files that were reached do beside declaring, or -1 where they do nothing. */
   start(paths) {
-    const doing = this.files.inOrder(paths).flatMap((file) =>
-      this.reached.has(file.path) ? file.doing.map((node) => ({ file, node })) : [],
-    );
+    const doing = this.files
+      .inOrder(paths)
+      .flatMap((file) => (this.reached.has(file.path) ? file.doing.map((node) => ({ file, node })) : []));
     if (doing.length === 0) return -1;
     const body = this.body(doing[0].file);
     const code = doing.flatMap(({ file, node }) =>
@@ -159,7 +171,11 @@ class Whole {
 
 /** The expression that a function is, where it is no more than that and each of its parameters is one name. */
 function expressionOf({ body }, parameters, result) {
-  if (result === 'void' || !parameters.every(({ pattern }) => pattern !== undefined && ts.isIdentifier(pattern))) return undefined;
+  if (
+    result === 'void' ||
+    !parameters.every(({ pattern }) => pattern !== undefined && ts.isIdentifier(pattern))
+  )
+    return undefined;
   if (!ts.isBlock(body)) return body;
   const [only, ...more] = body.statements;
   return more.length === 0 && only !== undefined && ts.isReturnStatement(only) ? only.expression : undefined;
@@ -226,7 +242,9 @@ export function compiled(files, { from = files.map(({ path }) => path), walk } =
   return {
     bytes: moduleBytes(functions, { variables, start, table: objects.table }),
     statics: whole.bytes,
-    records: Object.fromEntries([...whole.files.records].map(([name, { fields }]) => [name, [...fields.keys()]])),
+    records: Object.fromEntries(
+      [...whole.files.records].map(([name, { fields }]) => [name, [...fields.keys()]]),
+    ),
     names: objects.names,
   };
 }

@@ -68,7 +68,8 @@ export class Files {
       map.set(name, entity);
     };
     for (const node of source.statements) {
-      if (ts.isFunctionDeclaration(node)) put(file.names, node, node.name?.text, { kind: 'function', node, file });
+      if (ts.isFunctionDeclaration(node))
+        put(file.names, node, node.name?.text, { kind: 'function', node, file });
       else if (ts.isVariableStatement(node)) this.variables(node, file, put);
       else if (ts.isImportDeclaration(node)) this.imports(node, file, put);
       else if (ts.isInterfaceDeclaration(node))

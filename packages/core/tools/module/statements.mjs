@@ -73,7 +73,10 @@ export class Body {
   }
 
   called(entity, given) {
-    return this.whole.described(entity, given.map(({ type }) => type));
+    return this.whole.described(
+      entity,
+      given.map(({ type }) => type),
+    );
   }
 
   indexOf(called) {
@@ -91,7 +94,8 @@ export class Body {
 
   /** A function that is one expression, in the place of its call. */
   unfolded({ file, node, parameters, expression, result }, given, values) {
-    if (this.unfolding.includes(node)) return this.refuse(node, 'a function that calls itself must be written in statements');
+    if (this.unfolding.includes(node))
+      return this.refuse(node, 'a function that calls itself must be written in statements');
     const code = [];
     const named = parameters.map(({ type }, i) => {
       const { literal, index: from } = given[i];
@@ -177,7 +181,10 @@ export class Body {
     const { name, initializer } = node;
     if (initializer === undefined) return this.refuse(node, 'one name with its value is expected');
     if (ts.isArrayBindingPattern(name) && ts.isArrayLiteralExpression(initializer)) {
-      if (name.elements.length !== initializer.elements.length || !name.elements.every((each) => ts.isBindingElement(each) && ts.isIdentifier(each.name)))
+      if (
+        name.elements.length !== initializer.elements.length ||
+        !name.elements.every((each) => ts.isBindingElement(each) && ts.isIdentifier(each.name))
+      )
         return this.refuse(node, 'one name with its value is expected');
       const given = initializer.elements.map((each) => this.expressions.of(each));
       return name.elements.flatMap((each, i) => [
@@ -291,7 +298,23 @@ export class Body {
     this.scopes.push(new Map());
     const [at, end] = [this.local('i32'), this.local('i32')].map(unsigned);
     const { size } = this.record(list.type);
-    const begin = [...list.code, TEE, ...at, 0x41, HEAD, 0x6a, GET, ...at, ...load('i32', 0), 0x41, ...signed(size), 0x6c, 0x6a, SET, ...end];
+    const begin = [
+      ...list.code,
+      TEE,
+      ...at,
+      0x41,
+      HEAD,
+      0x6a,
+      GET,
+      ...at,
+      ...load('i32', 0),
+      0x41,
+      ...signed(size),
+      0x6c,
+      0x6a,
+      SET,
+      ...end,
+    ];
     const first = [GET, ...at, 0x41, HEAD, 0x6a, SET, ...at];
     const inside = this.within('break', () =>
       this.within('loop', () => {
@@ -302,7 +325,23 @@ export class Body {
           : this.parts(name, record);
         const body = this.within('continue', () => this.block([node.statement]));
         const stop = [GET, ...at, GET, ...end, 0x46, BRANCH_IF, 1];
-        return [...stop, ...parted, BLOCK, NOTHING, ...body, END, GET, ...at, 0x41, ...signed(size), 0x6a, SET, ...at, BRANCH, 0];
+        return [
+          ...stop,
+          ...parted,
+          BLOCK,
+          NOTHING,
+          ...body,
+          END,
+          GET,
+          ...at,
+          0x41,
+          ...signed(size),
+          0x6a,
+          SET,
+          ...at,
+          BRANCH,
+          0,
+        ];
       }),
     );
     this.scopes.pop();

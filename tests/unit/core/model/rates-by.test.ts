@@ -95,7 +95,23 @@ describe('exp, log and their kin in a module', () => {
   const memory = new WebAssembly.Memory({ initial: 1 });
   const module = new WebAssembly.Module(made.bytes as BufferSource);
   const { exports } = new WebAssembly.Instance(module, { leat: { memory } });
-  const ODD = [0, -0, 1, -1, 2, 0.5, 1e-320, 5e-324, 1e308, -1e-308, Infinity, -Infinity, NaN, 709.78, -745.1];
+  const ODD = [
+    0,
+    -0,
+    1,
+    -1,
+    2,
+    0.5,
+    1e-320,
+    5e-324,
+    1e308,
+    -1e-308,
+    Infinity,
+    -Infinity,
+    NaN,
+    709.78,
+    -745.1,
+  ];
 
   it.each(['exp', 'expm1', 'log', 'log10', 'pow10', 'floorLog2'] as const)('%s', (name) => {
     const random = createRandom(9);

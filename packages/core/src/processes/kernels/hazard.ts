@@ -90,13 +90,7 @@ function ofWater(
 }
 
 /** Hazard, d-1. Here and below the places of variables begin at at[n], coefficients at k[o]. */
-function hazardAt(
-  v: Float64Array,
-  at: ArrayLike<number>,
-  n: i32,
-  k: ArrayLike<number>,
-  o: i32,
-): number {
+function hazardAt(v: Float64Array, at: ArrayLike<number>, n: i32, k: ArrayLike<number>, o: i32): number {
   const highest = k[o + 1];
   const slope = k[o + 8];
   const nitrite = (v[at[n + 2]] * guarded(v[at[n + 3]], k[o + 6])) / k[o + 5];

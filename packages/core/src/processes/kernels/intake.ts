@@ -119,13 +119,7 @@ function lesserSlope(a: number, b: number, least: number): number {
  * Appetite of a group in its water, g d-1. Here and below the places of its variables begin at at[n], its coefficients at
  * k[o].
  */
-function appetite(
-  v: Float64Array,
-  at: ArrayLike<number>,
-  n: i32,
-  k: ArrayLike<number>,
-  o: i32,
-): number {
+function appetite(v: Float64Array, at: ArrayLike<number>, n: i32, k: ArrayLike<number>, o: i32): number {
   const mass = v[at[n + 5]];
   if (!(mass > 0)) return 0;
   return (
