@@ -54,7 +54,7 @@ export class RateRoom extends Layout {
 
   /** A loop on tables of this room. */
   bind<Name extends keyof Loops>(name: Name, ...args: Given<Parameters<Loops[Name]>>): Bound<void> {
-    return this.bound(name, loops[name], args as readonly (Place<object> | number)[]) as Bound<void>;
+    return this.bound(name, loops[name], args);
   }
 
   /** The kernels of groups: those that the module has in one call, the others, of a user's own, as JavaScript. */

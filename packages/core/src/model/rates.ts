@@ -122,11 +122,8 @@ function layTransport(
   };
 }
 
-/**
- * Opens the rates of a model for one run. States are amounts; rates see concentrations y/V(t), and
- * pH, ammonia and carbon dioxide solved from them. All work arrays are made here, none later.
- */
-export function openRates(model: Model, { plain = false, by = 'module' }: RateOptions = {}): Rates {
+/** All that the rates of a model work on, and the loops that work on it. */
+function layRates(model: Model, plain: boolean, by: LoopsBy) {
   const { streams, instances, dependence } = model;
   const room = new RateRoom(by);
   const tables = layRateTables(model, plain, room);
@@ -142,21 +139,33 @@ export function openRates(model: Model, { plain = false, by = 'module' }: RateOp
   };
   const r = room.floats(model.rows.length);
   const dr = room.floats(dependence.column.length);
-  const chain = layRateChain(model, tables, water, dr, room);
-  const transport = layTransport(model, flows, water, { r, dr }, room);
-  const own = openOwnTransport(model, flows, water);
-  const kernels = room.walk(tables.groups, water.laid.v, r);
   const scaled = instances.filter(({ process }) => process.basis === 'volume');
   const rowOf = Int32Array.from(scaled, (instance) => instance.row);
   const vesselOf = Int32Array.from(scaled, (instance) => instance.vessel);
-  const scales = room.bind(
-    'scale',
+  return {
+    tables,
+    constants,
+    water,
+    flows,
     r,
-    room.ints(rowOf),
-    room.ints(vesselOf),
-    water.laid.volume,
-    scaled.length,
-  );
+    dr,
+    rowOf,
+    vesselOf,
+    chain: layRateChain(model, tables, water, dr, room),
+    transport: layTransport(model, flows, water, { r, dr }, room),
+    own: openOwnTransport(model, flows, water),
+    kernels: room.walk(tables.groups, water.laid.v, r),
+    scales: room.bind('scale', r, room.ints(rowOf), room.ints(vesselOf), water.laid.volume, scaled.length),
+  };
+}
+
+/**
+ * Opens the rates of a model for one run. States are amounts; rates see concentrations y/V(t), and
+ * pH, ammonia and carbon dioxide solved from them. All work arrays are made here, none later.
+ */
+export function openRates(model: Model, { plain = false, by = 'module' }: RateOptions = {}): Rates {
+  const laid = layRates(model, plain, by);
+  const { tables, constants, water, flows, r, dr, rowOf, vesselOf, chain, transport, own, kernels } = laid;
   // All is laid out: what follows opens the room.
   const { start, rise, hydrogen, origin, slope } = water.tables.array;
   const regime: Regime = {
@@ -176,7 +185,7 @@ export function openRates(model: Model, { plain = false, by = 'module' }: RateOp
     transport.rates(r.array);
     own?.rates(r.array);
     kernels.rates();
-    scales.run();
+    laid.scales.run();
   }
 
   function evaluate(t: number, y: Float64Array, out: Float64Array): void {
@@ -211,7 +220,7 @@ export function openRates(model: Model, { plain = false, by = 'module' }: RateOp
   function drift(rt: Float64Array): void {
     const { perVolume } = water.tables.array;
     chain.byTime(rt);
-    for (let i = 0; i < scaled.length; i++) {
+    for (let i = 0; i < rowOf.length; i++) {
       const vessel = vesselOf[i];
       if (rise[vessel] === 0) continue;
       rt[rowOf[i]] += rise[vessel] * r.array[rowOf[i]] * perVolume[vessel];
@@ -227,7 +236,7 @@ export function openRates(model: Model, { plain = false, by = 'module' }: RateOp
       states: model.layout.states.length,
       rates: model.rows.length,
       stoichiometry: model.stoichiometry,
-      dependence,
+      dependence: model.dependence,
       evaluate,
       differentiate,
       linearise,

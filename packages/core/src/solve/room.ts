@@ -154,7 +154,7 @@ export class Layout {
           if (typeof arg !== 'number' && arg.room !== this)
             throw new RangeError(`${name}: an array of another room`);
         const { functions } = this.open();
-        bound.run = (
+        bound.run =
           functions === undefined
             ? plain.bind(
                 undefined,
@@ -163,8 +163,7 @@ export class Layout {
             : functions[name].bind(
                 undefined,
                 ...args.map((arg) => (typeof arg === 'number' ? arg : arg.from)),
-              )
-        ) as Bound<unknown>['run'];
+              );
         return bound.run();
       },
     };

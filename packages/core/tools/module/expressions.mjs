@@ -47,7 +47,6 @@ const NUMBERS = {
   'Math.LN10': Math.LN10,
   'Math.LN2': Math.LN2,
 };
-const GET = 0x20;
 const IF = 0x04;
 const ELSE = 0x05;
 const END = 0x0b;

@@ -152,11 +152,6 @@ function demandAt(
   return demand > 0 ? demand : 0;
 }
 
-/** What three partials are of a bare batch. */
-function clear(d: Float64Array): void {
-  for (let m = 0; m < 3; m++) d[m] = 0;
-}
-
 /** Partials of growth by mass, nitrogen and pH into d[0], d[1], d[2]. Returns growth. */
 function cropGrowthPartials(
   mass: number,
@@ -166,7 +161,9 @@ function cropGrowthPartials(
   d: Float64Array,
 ): number {
   if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, pH, hydrogenAt(pH), k, 0, d);
-  clear(d);
+  d[0] = 0;
+  d[1] = 0;
+  d[2] = 0;
   return 0;
 }
 
@@ -183,7 +180,9 @@ function growthPartialsAt(
 ): number {
   const least = k[o + 5] * wanted;
   if (!(nitrogen > least * mass)) {
-    clear(d);
+    d[0] = 0;
+    d[1] = 0;
+    d[2] = 0;
     return 0;
   }
   const left = leftByAcidity(pH, h, k, o + 10);
@@ -228,7 +227,9 @@ function demandPartialsAt(
   const perGrowth = plant * slope * wanted + k[o + 8] * k[o + 9];
   const demand = perGrowth * growth + (wanted * mass - nitrogen) * k[o + 7];
   if (!(demand > 0)) {
-    clear(d);
+    d[0] = 0;
+    d[1] = 0;
+    d[2] = 0;
     return 0;
   }
   d[0] =
@@ -293,7 +294,9 @@ export const cropKernel: Kernel = {
       const g = i * growth.size;
       const h = v[nitrate.at[n + 2] + HYDROGEN_AFTER_PH];
       let demand = 0;
-      clear(three);
+      three[0] = 0;
+      three[1] = 0;
+      three[2] = 0;
       if (mass > 0) {
         const wanted = critical(mass, growth.k, g);
         const grown = growthPartialsAt(wanted, mass, nitrogen, pHOf(h), h, growth.k, g, three);
