@@ -46,6 +46,6 @@ export const RATES =
 export const RATE_STATICS = ${statics};
 
 /** Its kernels by name, in the order of its table. */
-export const KERNELS = [${names.map((name) => `'${name}'`).join(', ')}];
+export const KERNELS: readonly string[] = [${names.map((name) => `'${name}'`).join(', ')}];
 `;
 }

@@ -1,3 +1,4 @@
+import type { AcidBaseConstants } from '../chemistry/acid-base.js';
 import type { Kernel, Sites } from '../processes/kernels/kernel.js';
 import { sums } from '../solve/loops.js';
 import {
@@ -7,7 +8,7 @@ import {
   Layout,
   type LoopsBy,
   type Module,
-  type Place,
+  Place,
 } from '../solve/room.js';
 import { carry, carryPartials, factorsOf, look, openChemistry, scale } from './rate-loops.js';
 
@@ -16,9 +17,33 @@ const loops = { carry, carryPartials, factorsOf, look, openChemistry, scale, sum
 
 type Loops = typeof loops;
 
-/** A module that has kernels too, by name: the rates of the i-th are the 2 i-th of its table, the partials come after them. */
+/** Kernels of a model, one after another. */
+export interface Kernels {
+  readonly rates: Bound<unknown>;
+  readonly partials: Bound<unknown>;
+}
+
+/** Acid-base constants of each vessel, as a list that is laid out. */
+export interface ConstantsList {
+  readonly place: Place<readonly AcidBaseConstants[]>;
+  /** Brings what has changed to where the module reads it. */
+  readonly renew?: () => void;
+}
+
+/** A module that has kernels too. */
 export interface RateModule extends Module {
-  readonly kernels: readonly string[];
+  /** Those of the groups that it has the kernels of, in one call, and the others. */
+  readonly walk: (
+    room: RateRoom,
+    groups: readonly Group[],
+    v: Floats,
+    r: Floats,
+  ) => { readonly inside: Kernels; readonly outside: readonly Group[] };
+  readonly constants: (
+    room: RateRoom,
+    vessels: number,
+    constants: readonly AcidBaseConstants[],
+  ) => ConstantsList;
 }
 
 /** The module of the rates, where a program has asked for it in this thread. No byte of a result depends on it. */
@@ -35,66 +60,42 @@ export interface Group {
   readonly sites: Place<readonly Sites[]>;
 }
 
-/** Kernels of a model, one after another. */
-interface Kernels {
-  readonly rates: () => void;
-  readonly partials: () => void;
-}
-
 /** Room for the tables of a model, in which its rates are worked out. */
 export class RateRoom extends Layout {
-  private readonly kernels: readonly string[];
+  private readonly rates: RateModule | undefined;
 
   /** @param by who is to run the loops; where the module was not asked for or cannot be made, JavaScript does */
   constructor(by: LoopsBy) {
-    const module = by === 'module' ? rateModule : undefined;
-    super(module);
-    this.kernels = module?.kernels ?? [];
+    const rates = by === 'module' ? rateModule : undefined;
+    super(rates);
+    this.rates = rates;
   }
 
   /** A loop on tables of this room. */
-  bind<Name extends keyof Loops>(name: Name, ...args: Given<Parameters<Loops[Name]>>): Bound<void> {
-    return this.bound(name, loops[name], args);
+  bind<Name extends keyof Loops>(name: Name, ...args: Given<Parameters<Loops[Name]>>): Bound<unknown> {
+    return this.bound(name, loops[name], args as readonly (Place<object> | number)[]);
+  }
+
+  /** Constants that change, one record a vessel. */
+  constants(vessels: number, constants: readonly AcidBaseConstants[]): ConstantsList {
+    return this.rates?.constants(this, vessels, constants) ?? { place: new Place(this, 0, () => constants) };
   }
 
   /** The kernels of groups: those that the module has in one call, the others, of a user's own, as JavaScript. */
   walk(groups: readonly Group[], v: Floats, r: Floats): Kernels {
-    const placeOf = ({ kernel: { name } }: Group): number =>
-      name === undefined ? -1 : this.kernels.indexOf(name);
-    const inside = groups.filter((group) => placeOf(group) >= 0);
-    const outside = groups.filter((group) => placeOf(group) < 0);
-    const rates = (some: readonly Group[]): void => {
-      for (const { kernel, sites } of some) kernel.rates(sites.array, v.array, r.array);
-    };
-    const partials = (some: readonly Group[]): void => {
-      for (const { kernel, sites } of some) kernel.partials(sites.array, v.array);
-    };
-    const program = this.ints(
-      Int32Array.from(inside.flatMap((group) => [2 * placeOf(group), group.sites.from])),
-    );
-    const count = inside.length;
-    const allRates = this.bound(
-      'rates',
-      () => {
-        rates(inside);
-      },
-      [program, count, v, r],
-    );
-    const allPartials = this.bound(
-      'partials',
-      () => {
-        partials(inside);
-      },
-      [program, count, v],
-    );
+    const { inside, outside } = this.rates?.walk(this, groups, v, r) ?? { outside: groups };
     return {
-      rates: () => {
-        if (count > 0) allRates.run();
-        rates(outside);
+      rates: {
+        run: () => {
+          inside?.rates.run();
+          for (const { kernel, sites } of outside) kernel.rates(sites.array, v.array, r.array);
+        },
       },
-      partials: () => {
-        if (count > 0) allPartials.run();
-        partials(outside);
+      partials: {
+        run: () => {
+          inside?.partials.run();
+          for (const { kernel, sites } of outside) kernel.partials(sites.array, v.array);
+        },
       },
     };
   }

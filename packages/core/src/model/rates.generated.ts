@@ -8,4 +8,4 @@ export const RATES =
 export const RATE_STATICS = 17024;
 
 /** Its kernels by name, in the order of its table. */
-export const KERNELS = ['acclimation', 'dissolving', 'scaling', 'crop', 'dissolved', 'fed-fish', 'proportional', 'exchange', 'upkeep', 'deaths', 'heterotroph', 'aob', 'nob', 'bare-decay', 'waking', 'sludge'];
+export const KERNELS: readonly string[] = ['acclimation', 'dissolving', 'scaling', 'crop', 'dissolved', 'fed-fish', 'proportional', 'exchange', 'upkeep', 'deaths', 'heterotroph', 'aob', 'nob', 'bare-decay', 'waking', 'sludge'];

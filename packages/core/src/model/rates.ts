@@ -184,7 +184,7 @@ export function openRates(model: Model, { plain = false, by = 'module' }: RateOp
     water.look(t - regime.time);
     transport.rates(r.array);
     own?.rates(r.array);
-    kernels.rates();
+    kernels.rates.run();
     laid.scales.run();
   }
 
@@ -196,7 +196,7 @@ export function openRates(model: Model, { plain = false, by = 'module' }: RateOp
   function differentiate(t: number, y: Float64Array, byState: Float64Array, byTime: Float64Array): void {
     look(t, y);
     water.open.run();
-    kernels.partials();
+    kernels.partials.run();
     chain.byState();
     transport.byState(dr.array);
     own?.byState(dr.array);

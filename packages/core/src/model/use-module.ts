@@ -2,7 +2,7 @@ import { LOOPS, LOOP_STATICS } from '../solve/loops.generated.js';
 import { moduleFrom } from '../solve/open-module.js';
 import { useForLoops } from '../solve/room.js';
 import { useForRates } from './rate-room.js';
-import { KERNELS, RATES, RATE_STATICS } from './rates.generated.js';
+import { ratesModule } from './rates-module.js';
 
 /**
  * Has what runs in this thread from now on done by modules of WebAssembly where it can be: a first run takes less time, and many
@@ -11,5 +11,5 @@ import { KERNELS, RATES, RATE_STATICS } from './rates.generated.js';
  */
 export function useModule(): void {
   useForLoops(moduleFrom(LOOPS, LOOP_STATICS));
-  useForRates({ ...moduleFrom(RATES, RATE_STATICS), kernels: KERNELS });
+  useForRates(ratesModule());
 }

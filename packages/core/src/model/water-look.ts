@@ -1,7 +1,7 @@
 // Reads numbers as: chemistry of a vessel
 import { SPECIATION, type AcidBaseConstants } from '../chemistry/acid-base.js';
 import { waterComponents } from '../processes/components.js';
-import { type Bound, type Floats, type Given, Place } from '../solve/room.js';
+import { type Bound, type Floats, type Given, type Place } from '../solve/room.js';
 import { ownInWater } from './layout.js';
 import type { Model } from './model.js';
 import { DERIVED, type WaterTables } from './rate-loops.js';
@@ -27,40 +27,7 @@ export interface WaterLook {
   /** Fills v, volume and perVolume from y, at so many days of the segment. */
   look(since: number): void;
   /** Fills the partials of chemistry at the point looked at last, and predicts from there in later looks. */
-  readonly open: Bound<void>;
-}
-
-/** The constants as they lie in the list that the module reads: its head, then their fields, in the order of their interface. */
-const FIELDS = [
-  'k1',
-  'k2',
-  'ammonium',
-  'water',
-  'proton',
-  'calcite',
-] as const satisfies readonly (keyof AcidBaseConstants)[];
-
-/** Lays out constants that change, one record a vessel. */
-function layConstants(
-  room: RateRoom,
-  vessels: number,
-  constants: readonly AcidBaseConstants[],
-): { readonly place: Place<readonly AcidBaseConstants[]>; readonly renew: () => void } {
-  const image = room.floats(1 + FIELDS.length * vessels);
-  const held: (AcidBaseConstants | undefined)[] = new Array<undefined>(vessels);
-  return {
-    place: new Place(room, image.from, () => constants),
-    renew: () => {
-      for (let vessel = 0; vessel < vessels; vessel++) {
-        const now = constants[vessel];
-        if (held[vessel] === now) continue;
-        held[vessel] = now;
-        FIELDS.forEach((field, f) => {
-          image.array[1 + FIELDS.length * vessel + f] = now[field];
-        });
-      }
-    },
-  };
+  readonly open: Bound<unknown>;
 }
 
 /**
@@ -101,14 +68,14 @@ export function layWater(
   };
   const tables = room.record<WaterTables>(laid);
   const y = room.floats(states);
-  const { place, renew } = layConstants(room, vessels, constants);
+  const { place, renew } = room.constants(vessels, constants);
   const looks = room.bind('look', tables, y, place, molarNitrogen);
   return {
     tables,
     laid,
     y,
     look: (since) => {
-      renew();
+      renew?.();
       laid.since.array[0] = since;
       looks.run();
     },

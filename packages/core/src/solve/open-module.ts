@@ -1,4 +1,4 @@
-import type { Module, Opened } from './room.js';
+import { HEAD, type Layout, type Module, type Opened, type Place } from './room.js';
 
 /** The part of WebAssembly that is used here. */
 interface Assembly {
@@ -40,6 +40,21 @@ function memoryOf(wasm: Assembly, pages: number): InstanceType<Assembly['Memory'
   }
 }
 
+/** Lays out a list of records: how many there are, and the fields of each, numbers or where arrays begin. */
+function layList(room: Layout, records: readonly object[]): number {
+  const fields = records.map((record) => Object.values(record) as (number | Place<object>)[]);
+  const head = HEAD / 4;
+  const width = 2 * Math.ceil(Math.max(0, ...fields.map(({ length }) => length)) / 2);
+  const numbers = new Int32Array(head + width * records.length);
+  numbers[0] = records.length;
+  fields.forEach((values, i) => {
+    values.forEach((value, f) => {
+      numbers[head + width * i + f] = typeof value === 'number' ? value : value.from;
+    });
+  });
+  return room.ints(numbers).from;
+}
+
 /**
  * A module of WebAssembly by its bytes, two hexadecimal digits each. It is made at the first run that wants it, once in a thread, and
  * holds no value of any run.
@@ -49,6 +64,7 @@ export function moduleFrom(digits: string, statics: number): Module {
   let made: { readonly module: object | undefined } | undefined;
   return {
     statics,
+    list: layList,
     open: (pages) => {
       const { WebAssembly: wasm } = globalThis as unknown as { readonly WebAssembly?: Assembly };
       if (wasm === undefined) return undefined;

@@ -52,6 +52,8 @@ export interface Module {
   readonly open: (pages: number) => Opened | undefined;
   /** Bytes of each memory, from 0 on, that it keeps for itself. */
   readonly statics: number;
+  /** Lays out a list of records as it reads them; gives the byte at which it begins. */
+  readonly list: (room: Layout, records: readonly object[]) => number;
 }
 
 /** The module of the loops, where a program has asked for it in this thread. No byte of a result depends on it. */
@@ -64,8 +66,8 @@ export function useForLoops(module: Module): void {
 
 const PAGE = 65_536;
 
-/** Bytes before the first record of a list, which hold how many there are. */
-const HEAD = 8;
+/** Bytes of a list before its first record. */
+export const HEAD = 8;
 
 /**
  * Arrays in one memory, for functions in the subset of TypeScript and for the module that is made of them. All are laid out first; the
@@ -106,23 +108,12 @@ export class Layout {
 
   /** Lays out a list of records of whole numbers and arrays, whose fields stand in the order of their interface. */
   records<T extends object>(given: readonly Given<T>[]): Place<readonly T[]> {
-    const fields = given.map((record) => Object.entries(record) as [string, number | Place<object>][]);
-    const head = HEAD / 4;
-    const width = 2 * Math.ceil(Math.max(0, ...fields.map(({ length }) => length)) / 2);
-    const numbers = new Int32Array(head + width * given.length);
-    numbers[0] = given.length;
-    fields.forEach((record, i) => {
-      record.forEach(([, value], f) => {
-        numbers[head + width * i + f] = typeof value === 'number' ? value : value.from;
-      });
-    });
-    return new Place(this, this.ints(numbers).from, () =>
-      fields.map((record) => {
-        const entries = record.map(([name, value]) => [
-          name,
-          typeof value === 'number' ? value : value.array,
-        ]);
-        return Object.fromEntries(entries) as T;
+    return new Place(this, this.module?.list(this, given) ?? 0, () =>
+      given.map((record) => {
+        const fields = Object.entries(record) as [string, number | Place<object>][];
+        return Object.fromEntries(
+          fields.map(([name, value]) => [name, typeof value === 'number' ? value : value.array]),
+        ) as T;
       }),
     );
   }
@@ -143,7 +134,7 @@ export class Layout {
   }
 
   /** A function with what it works on. */
-  protected bound(
+  bound(
     name: string,
     plain: (...all: never[]) => unknown,
     args: readonly (Place<object> | number)[],
