@@ -118,49 +118,38 @@ export function openChemistry(
   }
 }
 
-/** Streams that carry: which, from which vessel or below 0 from outside, the first of their rows, and its first partial. */
-export interface StreamTables {
+/**
+ * What streams carry, one component after another: the stream, the vessel that it comes from or below 0 from outside, where the
+ * component stands in v (from outside: among the sources), its row, and its only partial.
+ */
+export interface CarriedTables {
   readonly stream: Int32Array;
   readonly from: Int32Array;
+  readonly at: Int32Array;
   readonly row: Int32Array;
   readonly entry: Int32Array;
   readonly count: i32;
-  readonly components: i32;
 }
 
 /** Rates of what streams carry: flow times what is in the water that they come from. */
 export function carry(
-  streams: StreamTables,
+  { stream, from, at, row, count }: CarriedTables,
   v: Float64Array,
   flow: Float64Array,
   source: Float64Array,
   r: Float64Array,
 ): void {
-  const { components } = streams;
-  for (let s = 0; s < streams.count; s++) {
-    const stream = streams.stream[s];
-    const row = streams.row[s];
-    const from = streams.from[s];
-    const carried = flow[stream];
-    if (from < 0) for (let c = 0; c < components; c++) r[row + c] = carried * source[stream * components + c];
-    else for (let c = 0; c < components; c++) r[row + c] = carried * v[from * components + c];
-  }
+  for (let i = 0; i < count; i++) r[row[i]] = flow[stream[i]] * (from[i] < 0 ? source[at[i]] : v[at[i]]);
 }
 
 /** Partials of what streams carry by what is in the water. */
 export function carryPartials(
-  streams: StreamTables,
+  { stream, from, entry, count }: CarriedTables,
   perVolume: Float64Array,
   flow: Float64Array,
   dr: Float64Array,
 ): void {
-  for (let s = 0; s < streams.count; s++) {
-    const from = streams.from[s];
-    if (from < 0) continue;
-    const perDay = flow[streams.stream[s]] * perVolume[from];
-    const entry = streams.entry[s];
-    for (let c = 0; c < streams.components; c++) dr[entry + c] = perDay;
-  }
+  for (let i = 0; i < count; i++) if (from[i] >= 0) dr[entry[i]] = flow[stream[i]] * perVolume[from[i]];
 }
 
 /** Turns rates per m3 into rates of a vessel. */

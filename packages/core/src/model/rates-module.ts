@@ -23,7 +23,9 @@ export const ratesModule = (): RateModule => ({
   walk: (room, groups, v, r) => {
     const own = groups.filter((group) => placeOf(group) >= 0);
     const count = own.length;
-    const program = room.ints(Int32Array.from(own.flatMap((group) => [2 * placeOf(group), group.sites.from])));
+    const program = room.ints(
+      Int32Array.from(own.flatMap((group) => [2 * placeOf(group), group.sites.from])),
+    );
     const rates = (): void => {
       for (const { kernel, sites } of own) kernel.rates(sites.array, v.array, r.array);
     };

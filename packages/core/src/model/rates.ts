@@ -1,14 +1,14 @@
 import type { RateSystem } from '../solve/contract.js';
-import type { Floats, LoopsBy } from '../solve/room.js';
+import type { LoopsBy, Place } from '../solve/room.js';
 import { waterComponents } from '../processes/components.js';
 import { ownInWater } from './layout.js';
 import type { Model } from './model.js';
 import { layRateChain } from './rate-chain.js';
-import type { StreamTables } from './rate-loops.js';
+import type { CarriedTables } from './rate-loops.js';
 import { RateRoom } from './rate-room.js';
 import { layRateTables } from './rate-tables.js';
 import type { Regime } from './model.js';
-import { layWater, type PhMemory, type WaterLook } from './water-look.js';
+import { layWater, type PhMemory } from './water-look.js';
 
 const WATER = waterComponents.length;
 
@@ -28,98 +28,24 @@ export interface RateOptions {
   readonly by?: LoopsBy;
 }
 
-/** What moves with the water, as it is laid out. */
-interface Flows {
-  readonly flow: Floats;
-  readonly source: Floats;
-  readonly slope: Floats;
-}
-
-/** What streams carry: rates of their rows, and the partials of these by states and by time. */
-interface Transport {
-  rates(r: Float64Array): void;
-  byState(dr: Float64Array): void;
-  /** Where volumes move. */
-  byTime(rt: Float64Array): void;
-}
-
-/** What streams carry of components of a user's own: water from outside holds none. */
-function openOwnTransport(
-  { streams, ownStreamRow, dependence, layout }: Model,
-  regime: Flows,
-  water: WaterLook,
-): Transport | undefined {
-  const own = ownInWater(layout);
-  const carried = streams.flatMap(({ from }, stream) =>
-    ownStreamRow[stream] < 0
-      ? []
-      : own.map(({ states }, c) => ({ stream, from, state: states[from], row: ownStreamRow[stream] + c })),
-  );
-  if (carried.length === 0) return undefined;
-  return {
-    rates(r) {
-      const { v } = water.tables.array;
-      for (const { stream, state, row } of carried) r[row] = regime.flow.array[stream] * v[state];
-    },
-    byState(dr) {
-      const { perVolume } = water.tables.array;
-      for (const { stream, from, row } of carried)
-        dr[dependence.start[row]] = regime.flow.array[stream] * perVolume[from];
-    },
-    byTime(rt) {
-      const { v, perVolume } = water.tables.array;
-      for (const { stream, from, state, row } of carried)
-        rt[row] = -regime.flow.array[stream] * perVolume[from] * regime.slope.array[from] * v[state];
-    },
-  };
-}
-
-/** Where rates and their partials by states go. */
-interface Targets {
-  readonly r: Floats;
-  readonly dr: Floats;
-}
-
-/** Streams in a room; rates go to `r`, partials to `dr`, whatever they are handed. */
-function layTransport(
-  { streams, streamRow, dependence }: Model,
-  { flow, source, slope }: Flows,
-  water: WaterLook,
-  { r, dr }: Targets,
+/** Rows of what streams carry; of components of a user's own water from outside holds none. */
+function layCarried(
+  { streams, streamRow, ownStreamRow, dependence, layout }: Model,
   room: RateRoom,
-): Transport {
-  const carrying = streams.flatMap((_, index) => (streamRow[index] < 0 ? [] : [index]));
-  const fromOf = Int32Array.from(carrying, (index) => streams[index].from);
-  const firstRow = Int32Array.from(carrying, (index) => streamRow[index]);
-  const tables = room.record<StreamTables>({
-    stream: room.ints(Int32Array.from(carrying)),
-    from: room.ints(fromOf),
-    row: room.ints(firstRow),
-    entry: room.ints(firstRow.map((row) => dependence.start[row])),
-    count: carrying.length,
-    components: WATER,
+): Place<CarriedTables> {
+  const own = ownInWater(layout);
+  const rows = streams.flatMap(({ from }, stream) => {
+    const first = (from < 0 ? stream : from) * WATER;
+    const ours =
+      streamRow[stream] < 0 ? [] : waterComponents.map((_, c) => [first + c, streamRow[stream] + c]);
+    const theirs =
+      ownStreamRow[stream] < 0 ? [] : own.map(({ states }, c) => [states[from], ownStreamRow[stream] + c]);
+    return [...ours, ...theirs].map(([at, row]) => [stream, from, at, row, dependence.start[row]]);
   });
-  const { v, perVolume } = water.laid;
-  const rates = room.bind('carry', tables, v, flow, source, r);
-  const partials = room.bind('carryPartials', tables, perVolume, flow, dr);
-  return {
-    rates: () => {
-      rates.run();
-    },
-    byState: () => {
-      partials.run();
-    },
-    byTime(rt) {
-      const { v, perVolume } = water.tables.array;
-      carrying.forEach((stream, s) => {
-        const from = fromOf[s];
-        const rise = from < 0 ? 0 : slope.array[from];
-        if (rise === 0) return;
-        const perDay = -flow.array[stream] * perVolume[from] * rise;
-        for (let c = 0; c < WATER; c++) rt[firstRow[s] + c] = perDay * v[from * WATER + c];
-      });
-    },
-  };
+  const [stream, from, at, row, entry] = [0, 1, 2, 3, 4].map((k) =>
+    room.ints(Int32Array.from(rows, (each) => each[k])),
+  );
+  return room.record<CarriedTables>({ stream, from, at, row, entry, count: rows.length });
 }
 
 /** All that the rates of a model work on, and the loops that work on it. */
@@ -132,11 +58,9 @@ function layRates(model: Model, plain: boolean, by: LoopsBy) {
     ({ process }) => (plain || process.kernel === undefined) && process.reads.includes('pH'),
   );
   const water = layWater(model, room, constants, wantsPh);
-  const flows = {
-    flow: room.floats(streams.length),
-    source: room.floats(streams.length * WATER),
-    slope: water.laid.rise,
-  };
+  const flow = room.floats(streams.length);
+  const source = room.floats(streams.length * WATER);
+  const carried = layCarried(model, room);
   const r = room.floats(model.rows.length);
   const dr = room.floats(dependence.column.length);
   const scaled = instances.filter(({ process }) => process.basis === 'volume');
@@ -146,14 +70,16 @@ function layRates(model: Model, plain: boolean, by: LoopsBy) {
     tables,
     constants,
     water,
-    flows,
+    flow,
+    source,
+    carried,
     r,
     dr,
     rowOf,
     vesselOf,
     chain: layRateChain(model, tables, water, dr, room),
-    transport: layTransport(model, flows, water, { r, dr }, room),
-    own: openOwnTransport(model, flows, water),
+    carry: room.bind('carry', carried, water.laid.v, flow, source, r),
+    carryPartials: room.bind('carryPartials', carried, water.laid.perVolume, flow, dr),
     kernels: room.walk(tables.groups, water.laid.v, r),
     scales: room.bind('scale', r, room.ints(rowOf), room.ints(vesselOf), water.laid.volume, scaled.length),
   };
@@ -165,15 +91,15 @@ function layRates(model: Model, plain: boolean, by: LoopsBy) {
  */
 export function openRates(model: Model, { plain = false, by = 'module' }: RateOptions = {}): Rates {
   const laid = layRates(model, plain, by);
-  const { tables, constants, water, flows, r, dr, rowOf, vesselOf, chain, transport, own, kernels } = laid;
+  const { tables, constants, water, r, dr, rowOf, vesselOf, chain, kernels } = laid;
   // All is laid out: what follows opens the room.
   const { start, rise, hydrogen, origin, slope } = water.tables.array;
   const regime: Regime = {
     time: 0,
     volume: start,
     slope: rise,
-    flow: flows.flow.array,
-    source: flows.source.array,
+    flow: laid.flow.array,
+    source: laid.source.array,
     constants,
     coefficients: tables.coefficients.map(({ array }) => array),
   };
@@ -182,8 +108,7 @@ export function openRates(model: Model, { plain = false, by = 'module' }: RateOp
   function look(t: number, y: Float64Array): void {
     water.y.array.set(y);
     water.look(t - regime.time);
-    transport.rates(r.array);
-    own?.rates(r.array);
+    laid.carry.run();
     kernels.rates.run();
     laid.scales.run();
   }
@@ -198,8 +123,7 @@ export function openRates(model: Model, { plain = false, by = 'module' }: RateOp
     water.open.run();
     kernels.partials.run();
     chain.byState();
-    transport.byState(dr.array);
-    own?.byState(dr.array);
+    laid.carryPartials.run();
     byState.set(dr.array);
     if (rise.every((slope) => slope === 0)) byTime.fill(0);
     else drift(byTime);
@@ -218,15 +142,19 @@ export function openRates(model: Model, { plain = false, by = 'module' }: RateOp
 
   /** Partials by time of moving volumes, with the rates known. */
   function drift(rt: Float64Array): void {
-    const { perVolume } = water.tables.array;
+    const { v, perVolume } = water.tables.array;
     chain.byTime(rt);
     for (let i = 0; i < rowOf.length; i++) {
       const vessel = vesselOf[i];
       if (rise[vessel] === 0) continue;
       rt[rowOf[i]] += rise[vessel] * r.array[rowOf[i]] * perVolume[vessel];
     }
-    transport.byTime(rt);
-    own?.byTime(rt);
+    const { stream, from, at, row, count } = laid.carried.array;
+    for (let i = 0; i < count; i++) {
+      const vessel = from[i];
+      if (vessel < 0 || rise[vessel] === 0) continue;
+      rt[row[i]] = -regime.flow[stream[i]] * perVolume[vessel] * rise[vessel] * v[at[i]];
+    }
   }
 
   return {
