@@ -73,7 +73,7 @@ export class RateRoom extends Layout {
 
   /** A loop on tables of this room. */
   bind<Name extends keyof Loops>(name: Name, ...args: Given<Parameters<Loops[Name]>>): Bound<unknown> {
-    return this.bound(name, loops[name], args as readonly (Place<object> | number)[]);
+    return this.bound(name, loops[name], args);
   }
 
   /** Constants that change, one record a vessel. */
