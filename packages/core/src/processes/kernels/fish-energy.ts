@@ -214,7 +214,7 @@ const UPKEEP = 4;
 
 /** Upkeep from fat and from lean body together, in this order: what is burnt is worked out once a group. */
 const upkeepKernel: Kernel = {
-  name: 'upkeep',
+  name: 'burnt',
   rates: ([fatty, lean], v, r) => {
     const { count, at, k } = fatty;
     for (let i = 0, n = 0; i < count; i++, n += UPKEEP) {
