@@ -61,7 +61,7 @@ export const HEAD = 8;
 /** Reads a number of a type that lies so many bytes from an address. */
 export const load = (type, offset) => [...(type === 'f64' ? [0x2b, 3] : [0x28, 2]), ...unsigned(offset)];
 
-export const isRecord = (type) => type.startsWith('{');
+const isRecord = (type) => type.startsWith('{');
 export const isList = (type) => type.startsWith('[');
 
 /** The numbers in which an operation is done: others than any only where both sides are of the kind and it has a form for them. */
