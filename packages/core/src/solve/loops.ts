@@ -4,7 +4,8 @@
  * Arrays come first. What a function writes to overlaps nothing that it reads, unless it says so.
  */
 
-import type { i32 } from '../base/whole.js';
+/** A whole number: a place or a count. The module holds it in 32 bits. */
+type i32 = number;
 
 /** A pivot below this share of its own diagonal entry is what cancellation left over. */
 const LOST = 16 * Number.EPSILON;
