@@ -14,7 +14,7 @@ const root = new URL('../', import.meta.url);
 async function ofTheSource() {
   const tables = await import('../packages/core/tools/tables.mjs');
   const { usesModule } = await import('../packages/core/tools/uses.mjs');
-  const { loopsModule } = await import('../packages/core/tools/loops.mjs');
+  const { loopsModule, ratesModule } = await import('../packages/core/tools/loops.mjs');
   return {
     'packages/core/src/library/numbers.generated.ts': tables.numbersModule(),
     'packages/core/src/library/tables.generated.ts': tables.tablesModule(),
@@ -22,6 +22,7 @@ async function ofTheSource() {
     'packages/core/src/library/conditions.generated.ts': tables.conditionsModule(),
     'packages/core/src/library/uses.generated.ts': usesModule(),
     'packages/core/src/solve/loops.generated.ts': loopsModule(),
+    'packages/core/src/model/rates.generated.ts': ratesModule(),
   };
 }
 

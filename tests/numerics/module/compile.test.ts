@@ -21,13 +21,14 @@ function asJavaScript(text: string): Record<string, Run> {
 /** The functions of a text as a module, on copies of arrays in its memory, which are handed back after. */
 function asModule(text: string): Record<string, Run> {
   const memory = new WebAssembly.Memory({ initial: 1 });
-  const module = new WebAssembly.Module(compiled([{ path: 'a.ts', text }]) as BufferSource);
+  const made = compiled([{ path: 'a.ts', text }]);
+  const module = new WebAssembly.Module(made.bytes as BufferSource);
   const { exports } = new WebAssembly.Instance(module, { leat: { memory } });
   return Object.fromEntries(
     Object.entries(exports).map(([name, run]) => [
       name,
       (...args) => {
-        let at = 0;
+        let at = made.statics;
         const lain = args.map((arg) => {
           if (typeof arg === 'number') return arg;
           const Kind = arg instanceof Int32Array ? Int32Array : Float64Array;
@@ -60,7 +61,7 @@ function both(text: string): (args: () => Argument[]) => readonly (readonly unkn
 const ODD = [0, -0, 1, -1, 0.5, -2.5, 2.5, 1e300, -1e-310, 1e308, Infinity, -Infinity, NaN, 2 ** 52 + 0.5];
 
 describe('each intrinsic and operation of the subset, in JavaScript and in the module', () => {
-  it.each(['abs', 'ceil', 'floor', 'trunc', 'sqrt'])('Math.%s', (name) => {
+  it.each(['abs', 'ceil', 'floor', 'fround', 'trunc', 'sqrt'])('Math.%s', (name) => {
     const run = both(`export function run(x: number): number { return Math.${name}(x); }`);
     for (const x of ODD) {
       const [plain, module] = run(() => [x]);
@@ -88,6 +89,8 @@ describe('each intrinsic and operation of the subset, in JavaScript and in the m
     'x < y || y > 1 ? x : y',
     'Number.EPSILON * x + Math.LN10 * Math.LN2 + y',
     'x === NaN || y === Infinity ? 1 : 0',
+    'x < y === y > 1 ? 1 : 0',
+    'Number.MIN_VALUE * x + Math.E * Math.PI - y',
   ])('%s', (expression) => {
     const text = `export function run(x: number, y: number): number { return ${expression}; }`;
     const run = both(text);
@@ -108,6 +111,10 @@ describe('each intrinsic and operation of the subset, in JavaScript and in the m
     ['-7 - i', -8],
     ['3', 3],
     ['x[i] + k[i]', 9.5],
+    ['(j & 5) + (0xff & i)', 5],
+    ['(i - j) >> 1', -2],
+    ['(x[i] | 0) / 4', 0.5],
+    ['(-x[i] - 0.25 | 0) + 0.5', -1.5],
   ])('whole numbers as any numbers: %s', (expression, wanted) => {
     const text = `type i32 = number;
 export function run(x: Float64Array, k: Int32Array, i: i32, j: i32): number { return ${expression}; }`;
@@ -115,6 +122,93 @@ export function run(x: Float64Array, k: Int32Array, i: i32, j: i32): number { re
     const [plain, module] = both(text)(args);
     expect(module).toEqual(plain);
     expect(module[0]).toBe(wanted);
+  });
+});
+
+/** Places, and a table of the module itself, as the kernels of rates have them. */
+const kernel = `interface Sites { readonly count: i32; readonly row: i32; readonly at: Int32Array; readonly k: Float64Array; }
+interface Kernel {
+  readonly name?: string;
+  readonly rates: (sites: readonly Sites[], v: Float64Array, r: Float64Array) => void;
+}`;
+
+describe('what stands in several files', () => {
+  const files = [
+    { path: 'a/kernel.ts', text: kernel },
+    {
+      path: 'b.ts',
+      text: `export const all = ['x', 'y'] as const;
+const powers = new Float64Array(4);
+const whole = new Int32Array(powers.buffer);
+for (let k = 0, power = 1.5; k < 4; k++, power *= 2) powers[k] = power;
+const low = whole[0] === 0 ? 2 : 1;
+let last: i32 = 0;
+export const half = (x: number): number => 0.5 * x;
+export function power(k: i32): number { last = k; return powers[k] * low; }
+export const before = (): i32 => last;`,
+    },
+    {
+      path: 'a/c.ts',
+      text: `import type { Kernel, Sites } from './kernel.js';
+import { all, before, half as halved, power } from '../b.js';
+const more = [...all, 'z'] as const;
+const SIZE = more.length;
+function most(some: readonly Sites[]): Sites {
+  let most = some[0];
+  for (const each of some) if (each.count > most.count) most = each;
+  return most;
+}
+function entry(from: ArrayLike<number>, i: i32): number { if (i > 9) return 0; return from[i]; }
+const first: Kernel = {
+  name: 'first',
+  rates: ([a, { row }], v, r) => {
+    const { count, at, k } = a;
+    for (let i = 0; i < count; i++) r[a.row + i] = halved(v[at[i]]) + k[i] * SIZE + power(i) + before() + entry(at, i) + entry(k, i);
+    r[row] = some(all.length);
+  },
+};
+const some = (x: number): number => x * x;
+const second: Kernel = {
+  name: 'second',
+  rates: (rows, v, r) => {
+    const chosen = most(rows);
+    for (const each of rows) {
+      if (each === chosen) continue;
+      r[each.row] = rows.length * v[0];
+    }
+    const [x, y] = [v[1], v[2]];
+    r[chosen.row] = x - y;
+  },
+};
+const unnamed: Kernel = { rates: () => { throw new Error('not of the subset'); } };`,
+    },
+  ];
+
+  it('is one module: records, lists, arrays and variables of files, and a table of functions', () => {
+    const made = compiled(files, {
+      from: [],
+      walk: { path: 'a/kernel.ts', type: 'Kernel', members: ['rates'] },
+    });
+    expect(made.names).toEqual(['first', 'second']);
+    expect(made.records).toEqual({ Sites: ['count', 'row', 'at', 'k'] });
+    expect(made.statics).toBe(32);
+    const memory = new WebAssembly.Memory({ initial: 1 });
+    const module = new WebAssembly.Module(made.bytes as BufferSource);
+    const { rates } = new WebAssembly.Instance(module, { leat: { memory } }).exports as Record<string, Run>;
+    const whole = new Int32Array(memory.buffer);
+    const numbers = new Float64Array(memory.buffer);
+    expect([...numbers.subarray(0, 4)]).toEqual([1.5, 3, 6, 12]);
+    // A list of two records at byte 64, places at 128, coefficients at 160, values at 200, rates at 240, what to do at 320.
+    whole.set([2, 0, 2, 0, 128, 160, 3, 2, 128, 160], 16);
+    whole.set([1, 2, 0], 32);
+    numbers.set([10, 20], 20);
+    numbers.set([1, 4, 16], 25);
+    whole.set([0, 64], 80);
+    rates(320, 1, 200, 240);
+    expect([...numbers.subarray(30, 33)]).toEqual([2 + 30 + 3 + 0 + 1 + 10, 8 + 60 + 6 + 1 + 2 + 20, 4]);
+    whole.set([1, 64], 82);
+    rates(320, 2, 200, 240);
+    expect([...numbers.subarray(30, 33)]).toEqual([2, 8 + 60 + 6 + 1 + 2 + 20, 4 - 16]);
   });
 });
 
@@ -174,12 +268,18 @@ describe('what is not of the subset', () => {
   });
 
   it.each([
-    ['let x = 1;', 'a.ts:1: no such declaration in the subset: let x = 1;'],
-    ['function a(x = 1): void {}', 'a.ts:1: no such parameter in the subset: x = 1'],
-    ['function a(x: string): void {}', 'no type of the subset: string'],
-    ['function a(): Float64Array {}', 'a.ts:1: a function gives no array'],
+    ['var x = 1;', 'a.ts:1: no such declaration in the subset: var x = 1;'],
+    ['class A {}', 'a.ts:1: no such declaration in the subset: class A {}'],
+    ['export function a(x = 1): void {}', 'a.ts:1: no such parameter in the subset: x = 1'],
+    ['export function a(x: string): void {}', 'a.ts:1: no type of the subset: string'],
+    ['export function a(): Float64Array {}', 'a.ts:1: a function gives no array'],
     ['const x = 1;\nfunction x(): void {}', 'a.ts:2: a name given twice'],
-    ['function a() {}', 'no type of the subset: nothing'],
+    ['export function a() {}', 'a.ts:1: no type of the subset: export function a() {}'],
+    [
+      'export function a(x: number): number { return x > 0 ? a(x - 1) : 0; }',
+      'a.ts:1: a function that calls itself must be written in statements',
+    ],
+    ['interface A { f: string }\nexport function a(x: A): void {}', 'a.ts:1: no type of the subset: string'],
   ])('%s', (text, message) => {
     expect(() => compiled([{ path: 'a.ts', text }])).toThrow(message);
   });

@@ -51,7 +51,19 @@ class Writer {
   number(names: Names, depth: number): string {
     const less = depth - 1;
     const kinds = ['literal', 'name', 'entry'];
-    if (depth > 0) kinds.push('binary', 'binary', 'binary', 'unary', 'call', 'choice', 'whole', 'quotient');
+    if (depth > 0)
+      kinds.push(
+        'binary',
+        'binary',
+        'binary',
+        'unary',
+        'call',
+        'choice',
+        'whole',
+        'quotient',
+        'bend',
+        'kept',
+      );
     if (depth > 0 && names.all) kinds.push('help');
     switch (this.pick(kinds)) {
       case 'binary':
@@ -66,6 +78,10 @@ class Writer {
         return `(${this.place(names, less)} ${this.pick(['+', '-'])} ${this.place(names, less)} + ${this.number(names, less)})`;
       case 'quotient':
         return `(${this.place(names, less)} / ${this.place(names, less)})`;
+      case 'bend':
+        return `bend(${this.number(names, less)}, ${this.number(names, less)})`;
+      case 'kept':
+        return `kept[${this.place(names, less)}]`;
       case 'help':
         return `help(a, ${this.place(names, less)}, ${this.number(names, less)})`;
       case 'entry':
@@ -88,7 +104,7 @@ class Writer {
   }
 
   private intrinsic(names: Names, depth: number): string {
-    const of = this.pick(['abs', 'ceil', 'floor', 'trunc', 'sqrt', 'min', 'max']);
+    const of = this.pick(['abs', 'ceil', 'floor', 'fround', 'trunc', 'sqrt', 'min', 'max']);
     const second = of === 'min' || of === 'max' ? `, ${this.number(names, depth)}` : '';
     return `Math.${of}(${this.number(names, depth)}${second})`;
   }
@@ -131,7 +147,9 @@ class Writer {
       ]);
       const name = this.name();
       if (kind === 'let' || kind === 'const') {
-        const line = `${kind} ${name} = ${this.number(names, 3)};`;
+        // What is chosen from two whole numbers is one, and can take no other later on.
+        const type = kind === 'let' ? ': number' : '';
+        const line = `${kind} ${name}${type} = ${this.number(names, 3)};`;
         const variables = kind === 'let' ? [...names.variables, name] : names.variables;
         names = { ...names, numbers: [...names.numbers, name], variables };
         return line;
@@ -182,9 +200,14 @@ export function randomProgram(random: Random): string {
   const early = random() < 0.5 ? `if (${writer.condition(names, 2)}) return given;\n` : '';
   return `const LIMIT = 16 * Number.EPSILON;
 type i32 = number;
+const kept = new Float64Array(${String(INTS)});
+for (let i = 0, power = 0.75; i < ${String(INTS)}; i++, power *= -1.5) kept[i] = power;
+let calls: i32 = 0;
+const bend = (x: number, y: number): number => (x > 0 ? x / (x + y) : y - x * x);
 function help(a: Float64Array, at: i32, given: number): number {
+calls += 1;
 ${writer.statements(few, 1, false)}
-return a[at] + given;
+return a[at] + given + calls;
 }
 export function run(a: Float64Array, b: Float64Array, n: Int32Array, count: i32, given: number): number {
 ${early}${writer.statements(names, 3, false)}

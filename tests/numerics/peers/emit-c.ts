@@ -63,6 +63,7 @@ export function emitC(model: Model, shape: Shape): string {
 enum { STATES = ${states}, RATES = ${model.rows.length}, VESSELS = ${shape.vesselCount}, WATER = ${WATER} };
 enum { PARTIALS = ${dependence.column.length}, PLACES = ${terms.row.length}, REGIME = ${shape.size} };
 enum { TAN = ${waterComponents.indexOf('tan')}, ALKALINITY = ${waterComponents.indexOf('alkalinity')}, CARBON = ${waterComponents.indexOf('carbon')} };
+static double pow_10(double y) { return pow(10.0, y); }
 typedef struct { double k1, k2, ammonium, water, proton, calcite; } AcidBase;
 
 ${writer.text()}

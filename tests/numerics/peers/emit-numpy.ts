@@ -23,7 +23,7 @@ export function emitNumpy(shape: Shape): string {
     return `    '${group.id}': (${writer.use(rate, `rate ${group.id}`)}, ${writer.use(partials, `partials ${group.id}`)}),`;
   });
   return `# Written from the source of the processes; see emit-numpy.ts.
-from numpy import abs, exp, expm1, log, log10, sqrt, where
+from numpy import abs, exp, expm1, log, log10, power, sqrt, where
 
 LN10 = 2.302585092994046
 

@@ -7,10 +7,10 @@ import { emptyFolder, root } from './packed.js';
 import { written } from './written.js';
 
 /** What is promised, bytes as they are sent (minified, gzip -9): of a system that was checked, and of one that is checked. */
-const promised = 60_000;
-const promisedChecked = 81_000;
+const promised = 61_000;
+const promisedChecked = 82_000;
 /** Of one that reads files. */
-const promisedReading = 192_000;
+const promisedReading = 193_000;
 /** What a run has no need of: reading YAML, and what is only done with many runs. */
 const needless =
   /node_modules\/(?:yaml|zod|d3-dsv|d3-array|odex)\/|core\/dist\/(?:scenario\/(?:file\/read|sections|read)|calibration|analysis|log\/|jobs)|core\/dist\/(?:model\/extend|library\/(?:conditions|origins|rows-in-use))/;
@@ -45,14 +45,14 @@ describe('a program that builds its systems itself, runs them and reads a series
     checked = await bundledOf('checkedRun');
   });
 
-  it('is sent in under 60 kB where its systems were checked before, the library with it', () => {
+  it('is sent in under 61 kB where its systems were checked before, the library with it', () => {
     expect(bundle().sent).toBeLessThan(promised);
     expect(bundle().modules.filter((path) => checks.test(path))).toEqual([]);
     expect(bundle().modules.filter((path) => path.includes('core/dist/run/')).length).toBeGreaterThan(5);
     expect(bundle().imports).toEqual([]);
   });
 
-  it('is sent in under 81 kB where it checks them itself', () => {
+  it('is sent in under 82 kB where it checks them itself', () => {
     expect(bundle(checked).sent).toBeLessThan(promisedChecked);
     expect(bundle(checked).modules.filter((path) => checks.test(path)).length).toBeGreaterThan(15);
     expect(bundle(checked).modules.filter((path) => needless.test(path))).toEqual([]);

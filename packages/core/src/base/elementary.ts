@@ -10,6 +10,8 @@
  * is preserved.
  */
 
+import type { i32 } from './whole.js';
+
 /** ln 2 in two parts: a whole multiple of the high part, up to 2^20 of them, is exact. */
 const LN2_HIGH = 6.9314718036912381649e-1;
 const LN2_LOW = 1.90821492927058770002e-10;
@@ -28,12 +30,12 @@ for (let k = LEAST_POWER, power = Number.MIN_VALUE; k < 1024; k++, power *= 2)
   powers[k - LEAST_POWER] = power;
 
 /** 2^k, exactly, of a whole k; 0 below 2^-1074, Infinity from 2^1024 on. */
-export function powerOfTwo(k: number): number {
+export function powerOfTwo(k: i32): number {
   return k < LEAST_POWER ? 0 : k > 1023 ? Infinity : powers[k - LEAST_POWER];
 }
 
 /** x·2^k of a whole k from -2000 to 2000, rounded once. */
-function scaled(x: number, k: number): number {
+function scaled(x: number, k: i32): number {
   if (k > 1023) return x * powerOfTwo(1000) * powerOfTwo(k - 1000);
   // Below the smallest normal number in two goes, the first of which is exact: one rounding, not two.
   return k < -1022 ? x * powerOfTwo(k + 1000) * powerOfTwo(-1000) : x * powers[k - LEAST_POWER];
@@ -91,9 +93,9 @@ function logRest(s: number): number {
 }
 
 /** x parted into 2^k and a factor from sqrt(1/2) to sqrt(2), which {@link log} and {@link pow} start from. */
-let exponent = 0;
+let exponent: i32 = 0;
 function factorOf(x: number): number {
-  let k = 0;
+  let k: i32 = 0;
   let normal = x;
   if (x < 2.2250738585072014e-308) {
     normal = x * 18014398509481984;
@@ -126,7 +128,7 @@ export function log(x: number): number {
 }
 
 /** The whole number k for which 2^k <= x < 2^(k + 1), exactly, of a finite x above 0. */
-export function floorLog2(x: number): number {
+export function floorLog2(x: number): i32 {
   factorOf(x);
   const k = exponent;
   return x < powerOfTwo(k) ? k - 1 : k;
@@ -137,7 +139,7 @@ export function log10(x: number): number {
   if (!(x > 0) || x === Infinity) return log(x);
   const k = floorLog2(x);
   const twos = k < 0 ? k + 1 : k;
-  const factor = scaled(x, -twos);
+  const factor = scaled(x, 0 - twos);
   return (
     twos * 3.69423907715893078616e-13 +
     4.34294481903251816668e-1 * log(factor) +
@@ -181,7 +183,10 @@ function atTheEdges(x: number, y: number): number {
 
 /** 10^y: see {@link pow}. A whole power from 1e-22 to 1e22 is the double nearest to it. */
 export function pow10(y: number): number {
-  if (y >= -22 && y <= 22 && Math.floor(y) === y) return y < 0 ? 1 / tens[-y] : tens[y];
+  if (y >= -22 && y <= 22 && Math.floor(y) === y) {
+    const n = y | 0;
+    return n < 0 ? 1 / tens[0 - n] : tens[n];
+  }
   return pow(10, y);
 }
 
@@ -226,12 +231,12 @@ export function expm1(x: number): number {
   if (k === -1) return 0.5 * (rest - term) - 0.5;
   if (k === 1) return rest < -0.25 ? -2 * (term - (rest + 0.5)) : 1 + 2 * (rest - term);
   if (k <= -2 || k > 56) return scaled(1 - (term - rest), k) - 1;
-  const less = powerOfTwo(-k);
+  const less = powerOfTwo(0 - k);
   return scaled(k < 20 ? 1 - less - (term - rest) : rest - (term + less) + 1, k);
 }
 
 /** x multiplied by itself n times, of a small whole n from 1. */
-export function wholePower(x: number, n: number): number {
+export function wholePower(x: number, n: i32): number {
   let product = x;
   for (let i = 1; i < n; i++) product *= x;
   return product;

@@ -1,4 +1,5 @@
 // Reads numbers as: acids and bases
+import type { i32 } from '../base/whole.js';
 import { exp, log10, pow10 } from '../base/elementary.js';
 import type { Values } from '../library/values.js';
 import { calciteSolubility } from './calcite.js';
@@ -188,7 +189,7 @@ export function speciate(
   k: AcidBaseConstants,
   molarNitrogen: number,
   out: Float64Array,
-  o: number,
+  o: i32,
 ): void {
   const ammonia = tan / molarNitrogen;
   const carbonate = k.k1 * k.k2;

@@ -1,11 +1,12 @@
 import { SPECIATION } from '../chemistry/acid-base.js';
-import { groupProducts, SumsOfProducts } from '../solve/sums-of-products.js';
+import type { Floats } from '../solve/room.js';
+import { groupProducts } from '../solve/sums-of-products.js';
 import { waterComponents } from '../processes/components.js';
 import { waterRead } from './instance.js';
 import { ownInWater } from './layout.js';
 import type { Model } from './model.js';
 import { AMOUNT, CHEMISTRY, CONCENTRATION, type RateTables } from './rate-tables.js';
-import type { Regime } from './model.js';
+import type { RateRoom } from './rate-room.js';
 import type { WaterLook } from './water-look.js';
 
 const WATER = waterComponents.length;
@@ -32,8 +33,8 @@ interface Drifts {
 
 /** The chain rule from partials by variables, as kernels leave them, to partials by states and time. */
 export interface RateChain {
-  /** Fills dr for every process; the rows of transport get 0. */
-  byState(dr: Float64Array): void;
+  /** Fills the partials by states of every process; the rows of transport get 0. */
+  byState(): void;
   /** Fills rt for every process that reads only the state of its water; the rows of transport get 0. */
   byTime(rt: Float64Array): void;
 }
@@ -87,47 +88,39 @@ function layProducts(
   return { state, time: times };
 }
 
-/** Lays the chain rule of a model out as sums of products of partials and factors. */
-export function openRateChain(
+/**
+ * Lays the chain rule of a model out as sums of products of partials and factors.
+ * @param dr where the partials by states go
+ */
+export function layRateChain(
   model: Model,
-  regime: Regime,
   tables: RateTables,
-  { v, volume, perVolume, speciation }: WaterLook,
+  water: WaterLook,
+  dr: Floats,
+  room: RateRoom,
 ): RateChain {
-  const { dependence } = model;
-  const { d } = tables;
   const vesselCount = model.layout.vessels.length;
   const own = ownInWater(model.layout).map(({ states }) => states);
   const components = WATER + own.length;
   const one = components + VALUES;
   const { state, time } = layProducts(model, tables, { drifts: { components, one }, own });
-  const entries = dependence.column.length;
-  const toStates = new SumsOfProducts(groupProducts(state.to, state.partial, state.factor, entries), 'set');
-  const perState = new Float64Array(PER_STATE * vesselCount);
+  const entries = model.dependence.column.length;
+  const products = groupProducts(state.to, state.partial, state.factor, entries);
+  const [start, left, right] = [products.start, products.left, products.right].map((part) => room.ints(part));
+  const perState = room.floats(PER_STATE * vesselCount);
+  const factors = room.bind('factorsOf', water.tables, perState, VALUES, SPREAD);
+  const toStates = room.bind('sums', tables.d, perState, dr, start, left, right, entries, 0);
   const perTime = new Float64Array(2 * one * vesselCount);
 
   return {
-    byState(dr) {
-      for (let vessel = 0; vessel < vesselCount; vessel++) {
-        const s = vessel * PER_STATE;
-        const size = volume[vessel];
-        const inverse = perVolume[vessel];
-        perState[s] = inverse;
-        perState[s + 1] = 1;
-        perState[s + 2 + SPREAD] = 1;
-        perState[s + 3 + SPREAD] = size;
-        const o = vessel * SPECIATION + VALUES;
-        for (let e = 0; e < SPREAD; e++) {
-          perState[s + 2 + e] = speciation[o + e] * inverse;
-          perState[s + 4 + SPREAD + e] = speciation[o + e];
-        }
-      }
-      toStates.apply(d, perState, dr);
+    byState() {
+      factors.run();
+      toStates.run();
     },
     byTime(rt) {
       rt.fill(0);
       for (let vessel = 0; vessel < vesselCount; vessel++) {
-        const spread = -regime.slope[vessel];
+        const spread = -water.tables.array.rise[vessel];
         if (spread !== 0) ofVessel(vessel, spread, rt);
       }
     },
@@ -135,6 +128,8 @@ export function openRateChain(
 
   /** Adds what a vessel whose volume moves makes of the partials by time. */
   function ofVessel(vessel: number, spread: number, rt: Float64Array): void {
+    const { v, perVolume, speciation } = water.tables.array;
+    const d = tables.d.array;
     const t = vessel * 2 * one;
     const first = vessel * WATER;
     for (let c = 0; c < WATER; c++) {

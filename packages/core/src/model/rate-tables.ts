@@ -1,23 +1,17 @@
 import type { Kernel, Sites } from '../processes/kernels/kernel.js';
 import { anyConditions } from '../processes/process.js';
 import type { Process } from '../processes/process.js';
+import type { Floats, Given } from '../solve/room.js';
 import { waterRead, type Instance } from './instance.js';
 import { waterState } from './layout.js';
 import type { Model } from './model.js';
+import { DERIVED } from './rate-loops.js';
+import type { Group, RateRoom } from './rate-room.js';
 
 /** What a partial belongs to: a concentration, an amount, or the first of the four values of chemistry. */
 export const CONCENTRATION = 0;
 export const AMOUNT = 1;
 export const CHEMISTRY = 2;
-
-/** Values of chemistry that v holds for each vessel after the states: pH, ammonia, carbon dioxide, saturation, hydrogen ion. */
-export const DERIVED = 5;
-
-/** Processes whose rates are worked out by one kernel. */
-interface Group {
-  readonly kernel: Kernel;
-  readonly sites: readonly Sites[];
-}
 
 /**
  * Everything that the instances of a model read, in flat arrays: the reads of instance j are
@@ -25,11 +19,11 @@ interface Group {
  */
 export interface RateTables {
   readonly groups: readonly Group[];
-  readonly coefficients: readonly Float64Array[];
+  readonly coefficients: readonly Floats[];
   readonly reads: Int32Array;
   /** Place of each variable in v, and its partial, as the kernels left it. */
   readonly at: Int32Array;
-  readonly d: Float64Array;
+  readonly d: Floats;
   readonly kind: Int32Array;
   /** Where the partial goes in `dependence`: one place, or three (TAN, alkalinity, carbon) for chemistry. */
   readonly slot: Int32Array;
@@ -66,7 +60,7 @@ function cutSites({ count, row, width, size, at, k, d }: Sites): readonly SiteVi
  * Lays out the tables.
  * @param plain whether every rate is called one by one, without kernels: slow, for comparison
  */
-export function layRateTables(model: Model, plain: boolean): RateTables {
+export function layRateTables(model: Model, plain: boolean, room: RateRoom): RateTables {
   const { instances } = model;
   const reads = new Int32Array(instances.length + 1);
   instances.forEach((instance, j) => {
@@ -74,40 +68,45 @@ export function layRateTables(model: Model, plain: boolean): RateTables {
   });
   const count = reads[instances.length];
   const at = new Int32Array(count);
-  const d = new Float64Array(count);
+  const d = room.floats(count);
   const kind = new Int32Array(count);
   const slot = new Int32Array(3 * count);
   instances.forEach((instance, j) => {
     placeReads(model, instance, reads[j], { at, kind, slot });
   });
 
-  const coefficients: Float64Array[] = [];
-  const sitesOf = new Map<Kernel, Sites[]>();
+  const places = room.ints(at);
+  const coefficients: Floats[] = [];
+  const sitesOf = new Map<Kernel, Given<Sites>[]>();
   for (let first = 0; first < instances.length;) {
     const { process, row, values } = instances[first];
     let end = first;
     while (end < instances.length && instances[end].process === process) end++;
     const size = process.coefficients(values, anyConditions).length;
-    const k = new Float64Array(size * (end - first));
+    const k = room.floats(size * (end - first));
     for (let j = first; j < end; j++) {
       if (instances[j].row !== row + j - first) throw new RangeError(`rows of ${process.id} lie apart`);
-      coefficients.push(k.subarray((j - first) * size, (j - first + 1) * size));
+      coefficients.push(room.part(k, (j - first) * size, size));
     }
     const kernel = (plain ? undefined : process.kernel) ?? plainKernel(process);
-    const sites: Sites = {
+    const width = process.reads.length;
+    const sites: Given<Sites> = {
       count: end - first,
       row,
-      place: Int32Array.from(instances.slice(first, end), placeOf),
-      width: process.reads.length,
+      place: room.ints(Int32Array.from(instances.slice(first, end), placeOf)),
+      width,
       size,
-      at: at.subarray(reads[first], reads[end]),
+      at: room.part(places, reads[first], width * (end - first), Int32Array.BYTES_PER_ELEMENT),
       k,
-      d: d.subarray(reads[first], reads[end]),
+      d: room.part(d, reads[first], width * (end - first)),
     };
     sitesOf.set(kernel, [...(sitesOf.get(kernel) ?? []), sites]);
     first = end;
   }
-  const groups = [...sitesOf].map(([kernel, sites]): Group => ({ kernel, sites }));
+  const groups = [...sitesOf].map(([kernel, sites]): Group => ({
+    kernel,
+    sites: room.records<Sites>(sites),
+  }));
   return { groups, coefficients, reads, at, d, kind, slot };
 }
 

@@ -1,11 +1,14 @@
 import type { RateSystem } from '../solve/contract.js';
+import type { LoopsBy, Place } from '../solve/room.js';
 import { waterComponents } from '../processes/components.js';
 import { ownInWater } from './layout.js';
 import type { Model } from './model.js';
-import { openRateChain } from './rate-chain.js';
+import { layRateChain } from './rate-chain.js';
+import type { CarriedTables } from './rate-loops.js';
+import { RateRoom } from './rate-room.js';
 import { layRateTables } from './rate-tables.js';
 import type { Regime } from './model.js';
-import { openWaterLook, type PhMemory, type WaterLook } from './water-look.js';
+import { layWater, type PhMemory } from './water-look.js';
 
 const WATER = waterComponents.length;
 
@@ -21,81 +24,64 @@ export interface Rates {
 export interface RateOptions {
   /** Call the rate of every process place by place instead of its kernel: slow, for comparison. */
   readonly plain?: boolean;
+  /** Who works them out: the module, where it is used in this thread, unless JavaScript is asked for. */
+  readonly by?: LoopsBy;
 }
 
-/** What streams carry: rates of their rows, and the partials of these by states and by time. */
-interface Transport {
-  rates(r: Float64Array): void;
-  byState(dr: Float64Array): void;
-  /** Where volumes move. */
-  byTime(rt: Float64Array): void;
-}
-
-/** What streams carry of components of a user's own: water from outside holds none. */
-function openOwnTransport(
-  { streams, ownStreamRow, dependence, layout }: Model,
-  regime: Regime,
-  { v, perVolume }: WaterLook,
-): Transport | undefined {
+/** Rows of what streams carry; of components of a user's own water from outside holds none. */
+function layCarried(
+  { streams, streamRow, ownStreamRow, dependence, layout }: Model,
+  room: RateRoom,
+): Place<CarriedTables> {
   const own = ownInWater(layout);
-  const carried = streams.flatMap(({ from }, stream) =>
-    ownStreamRow[stream] < 0
-      ? []
-      : own.map(({ states }, c) => ({ stream, from, state: states[from], row: ownStreamRow[stream] + c })),
+  const rows = streams.flatMap(({ from }, stream) => {
+    const first = (from < 0 ? stream : from) * WATER;
+    const ours =
+      streamRow[stream] < 0 ? [] : waterComponents.map((_, c) => [first + c, streamRow[stream] + c]);
+    const theirs =
+      ownStreamRow[stream] < 0 ? [] : own.map(({ states }, c) => [states[from], ownStreamRow[stream] + c]);
+    return [...ours, ...theirs].map(([at, row]) => [stream, from, at, row, dependence.start[row]]);
+  });
+  const [stream, from, at, row, entry] = [0, 1, 2, 3, 4].map((k) =>
+    room.ints(Int32Array.from(rows, (each) => each[k])),
   );
-  if (carried.length === 0) return undefined;
-  return {
-    rates(r) {
-      for (const { stream, state, row } of carried) r[row] = regime.flow[stream] * v[state];
-    },
-    byState(dr) {
-      for (const { stream, from, row } of carried)
-        dr[dependence.start[row]] = regime.flow[stream] * perVolume[from];
-    },
-    byTime(rt) {
-      for (const { stream, from, state, row } of carried)
-        rt[row] = -regime.flow[stream] * perVolume[from] * regime.slope[from] * v[state];
-    },
-  };
+  return room.record<CarriedTables>({ stream, from, at, row, entry, count: rows.length });
 }
 
-function openTransport(
-  { streams, streamRow, dependence }: Model,
-  regime: Regime,
-  { v, perVolume }: WaterLook,
-): Transport {
-  const carrying = streams.flatMap((_, index) => (streamRow[index] < 0 ? [] : [index]));
-  const streamOf = Int32Array.from(carrying);
-  const fromOf = Int32Array.from(carrying, (index) => streams[index].from);
-  const firstRow = Int32Array.from(carrying, (index) => streamRow[index]);
+/** All that the rates of a model work on, and the loops that work on it. */
+function layRates(model: Model, plain: boolean, by: LoopsBy) {
+  const { streams, instances, dependence } = model;
+  const room = new RateRoom(by);
+  const tables = layRateTables(model, plain, room);
+  const constants: Regime['constants'] = [];
+  const wantsPh = instances.some(
+    ({ process }) => (plain || process.kernel === undefined) && process.reads.includes('pH'),
+  );
+  const water = layWater(model, room, constants, wantsPh);
+  const flow = room.floats(streams.length);
+  const source = room.floats(streams.length * WATER);
+  const carried = layCarried(model, room);
+  const r = room.floats(model.rows.length);
+  const dr = room.floats(dependence.column.length);
+  const scaled = instances.filter(({ process }) => process.basis === 'volume');
+  const rowOf = Int32Array.from(scaled, (instance) => instance.row);
+  const vesselOf = Int32Array.from(scaled, (instance) => instance.vessel);
   return {
-    rates(r) {
-      for (let s = 0; s < streamOf.length; s++) {
-        const flow = regime.flow[streamOf[s]];
-        const row = firstRow[s];
-        const from = fromOf[s];
-        const values = from < 0 ? regime.source : v;
-        const first = (from < 0 ? streamOf[s] : from) * WATER;
-        for (let c = 0; c < WATER; c++) r[row + c] = flow * values[first + c];
-      }
-    },
-    byState(dr) {
-      for (let s = 0; s < streamOf.length; s++) {
-        const from = fromOf[s];
-        if (from < 0) continue;
-        const perDay = regime.flow[streamOf[s]] * perVolume[from];
-        const entry = dependence.start[firstRow[s]];
-        for (let c = 0; c < WATER; c++) dr[entry + c] = perDay;
-      }
-    },
-    byTime(rt) {
-      for (let s = 0; s < streamOf.length; s++) {
-        const from = fromOf[s];
-        if (from < 0 || regime.slope[from] === 0) continue;
-        const perDay = -regime.flow[streamOf[s]] * perVolume[from] * regime.slope[from];
-        for (let c = 0; c < WATER; c++) rt[firstRow[s] + c] = perDay * v[from * WATER + c];
-      }
-    },
+    tables,
+    constants,
+    water,
+    flow,
+    source,
+    carried,
+    r,
+    dr,
+    rowOf,
+    vesselOf,
+    chain: layRateChain(model, tables, water, dr, room),
+    carry: room.bind('carry', carried, water.laid.v, flow, source, r),
+    carryPartials: room.bind('carryPartials', carried, water.laid.perVolume, flow, dr),
+    kernels: room.walk(tables.groups, water.laid.v, r),
+    scales: room.bind('scale', r, room.ints(rowOf), room.ints(vesselOf), water.laid.volume, scaled.length),
   };
 }
 
@@ -103,85 +89,82 @@ function openTransport(
  * Opens the rates of a model for one run. States are amounts; rates see concentrations y/V(t), and
  * pH, ammonia and carbon dioxide solved from them. All work arrays are made here, none later.
  */
-export function openRates(model: Model, options: RateOptions = {}): Rates {
-  const { layout, streams, instances, dependence } = model;
-  const states = layout.states.length;
-  const vesselCount = layout.vessels.length;
-  const plain = options.plain ?? false;
-  const tables = layRateTables(model, plain);
-  const { groups, coefficients } = tables;
+export function openRates(model: Model, { plain = false, by = 'module' }: RateOptions = {}): Rates {
+  const laid = layRates(model, plain, by);
+  const { tables, constants, water, r, dr, rowOf, vesselOf, chain, kernels } = laid;
+  // All is laid out: what follows opens the room.
+  const { start, rise, hydrogen, origin, slope } = water.tables.array;
   const regime: Regime = {
     time: 0,
-    volume: new Float64Array(vesselCount),
-    slope: new Float64Array(vesselCount),
-    flow: new Float64Array(streams.length),
-    source: new Float64Array(streams.length * WATER),
-    constants: [],
-    coefficients,
+    volume: start,
+    slope: rise,
+    flow: laid.flow.array,
+    source: laid.source.array,
+    constants,
+    coefficients: tables.coefficients.map(({ array }) => array),
   };
-  const wantsPh = instances.some(
-    ({ process }) => (plain || process.kernel === undefined) && process.reads.includes('pH'),
-  );
-  const water = openWaterLook(model, regime, wantsPh);
-  const { v, volume, perVolume } = water;
-  const chain = openRateChain(model, regime, tables, water);
-  const transport = openTransport(model, regime, water);
-  const own = openOwnTransport(model, regime, water);
-  const scaled = Int32Array.from(
-    instances.flatMap(({ process }, j) => (process.basis === 'volume' ? [j] : [])),
-  );
-  const vesselOf = Int32Array.from(instances, (instance) => instance.vessel);
-  const rowOf = Int32Array.from(instances, (instance) => instance.row);
-  const scratch = new Float64Array(model.rows.length);
 
-  function atPlaces(r: Float64Array): void {
-    for (const { kernel, sites } of groups) kernel.rates(sites, v, r);
-    for (let i = 0; i < scaled.length; i++) r[rowOf[scaled[i]]] *= volume[vesselOf[scaled[i]]];
+  /** Fills r of the room. */
+  function look(t: number, y: Float64Array): void {
+    water.y.array.set(y);
+    water.look(t - regime.time);
+    laid.carry.run();
+    kernels.rates.run();
+    laid.scales.run();
   }
 
-  function evaluate(t: number, y: Float64Array, r: Float64Array): void {
-    water.look(t, y);
-    transport.rates(r);
-    own?.rates(r);
-    atPlaces(r);
+  function evaluate(t: number, y: Float64Array, out: Float64Array): void {
+    look(t, y);
+    out.set(r.array);
   }
 
-  function differentiate(t: number, y: Float64Array, dr: Float64Array, rt: Float64Array): void {
-    linearise(t, y, scratch, dr, rt);
+  function differentiate(t: number, y: Float64Array, byState: Float64Array, byTime: Float64Array): void {
+    look(t, y);
+    water.open.run();
+    kernels.partials.run();
+    chain.byState();
+    laid.carryPartials.run();
+    byState.set(dr.array);
+    if (rise.every((slope) => slope === 0)) byTime.fill(0);
+    else drift(byTime);
   }
 
-  function linearise(t: number, y: Float64Array, r: Float64Array, dr: Float64Array, rt: Float64Array): void {
-    evaluate(t, y, r);
-    water.open();
-    for (const { kernel, sites } of groups) kernel.partials(sites, v);
-    chain.byState(dr);
-    transport.byState(dr);
-    own?.byState(dr);
-    if (regime.slope.every((slope) => slope === 0)) rt.fill(0);
-    else drift(r, rt);
+  function linearise(
+    t: number,
+    y: Float64Array,
+    out: Float64Array,
+    byState: Float64Array,
+    byTime: Float64Array,
+  ): void {
+    differentiate(t, y, byState, byTime);
+    out.set(r.array);
   }
 
   /** Partials by time of moving volumes, with the rates known. */
-  function drift(r: Float64Array, rt: Float64Array): void {
+  function drift(rt: Float64Array): void {
+    const { v, perVolume } = water.tables.array;
     chain.byTime(rt);
-    for (let i = 0; i < scaled.length; i++) {
-      const vessel = vesselOf[scaled[i]];
-      if (regime.slope[vessel] === 0) continue;
-      const row = rowOf[scaled[i]];
-      rt[row] += regime.slope[vessel] * r[row] * perVolume[vessel];
+    for (let i = 0; i < rowOf.length; i++) {
+      const vessel = vesselOf[i];
+      if (rise[vessel] === 0) continue;
+      rt[rowOf[i]] += rise[vessel] * r.array[rowOf[i]] * perVolume[vessel];
     }
-    transport.byTime(rt);
-    own?.byTime(rt);
+    const { stream, from, at, row, count } = laid.carried.array;
+    for (let i = 0; i < count; i++) {
+      const vessel = from[i];
+      if (vessel < 0 || rise[vessel] === 0) continue;
+      rt[row[i]] = -regime.flow[stream[i]] * perVolume[vessel] * rise[vessel] * v[at[i]];
+    }
   }
 
   return {
     regime,
-    memory: water.memory,
+    memory: { hydrogen, origin, slope },
     system: {
-      states,
+      states: model.layout.states.length,
       rates: model.rows.length,
       stoichiometry: model.stoichiometry,
-      dependence,
+      dependence: model.dependence,
       evaluate,
       differentiate,
       linearise,

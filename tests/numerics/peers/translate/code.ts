@@ -94,3 +94,16 @@ export function symbolOf(checker: ts.TypeChecker, name: ts.Identifier): ts.Symbo
   if (symbol === undefined) throw new NotTranslated(name, 'an unknown name');
   return symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
 }
+
+/** The files of the library that stand for `Math`, whose functions have the names of what it has. */
+const elementary = /\/base\/(?:elementary|trigonometry)\.ts$/;
+
+/** The name of a function of mathematics that is called, of `Math` or of the library's own; undefined for any other. */
+export function mathematicsName(checker: ts.TypeChecker, callee: ts.Expression): string | undefined {
+  if (ts.isPropertyAccessExpression(callee))
+    return callee.expression.getText() === 'Math' ? callee.name.text : undefined;
+  if (!ts.isIdentifier(callee)) return undefined;
+  const declaration = declarationOf(checker, callee);
+  const own = ts.isFunctionDeclaration(declaration) && elementary.test(declaration.getSourceFile().fileName);
+  return own ? declaration.name?.text : undefined;
+}

@@ -1,5 +1,5 @@
 import ts from 'typescript';
-import { NotTranslated, openKeys, symbolOf, type Code, type Source } from './code.js';
+import { mathematicsName, NotTranslated, openKeys, symbolOf, type Code, type Source } from './code.js';
 import { bare, constantBehind, roomOf, worthOf } from './constants.js';
 import { calledBy, isPlace } from './usage.js';
 
@@ -35,6 +35,7 @@ const mathematics: Readonly<Record<string, string>> = {
   sqrt: 'sqrt',
   abs: 'fabs',
   pow: 'pow',
+  pow10: 'pow_10',
   expm1: 'expm1',
 };
 
@@ -281,8 +282,9 @@ export function openCWriter(source: Source): CWriter {
   /** @param part which entry of the list that is returned, where it is a list */
   function readCall(node: ts.CallExpression, scope: Scope, part?: number): Value {
     const callee = node.expression;
-    if (ts.isPropertyAccessExpression(callee) && callee.expression.getText() === 'Math') {
-      const name = mathematics[callee.name.text];
+    const called = mathematicsName(checker, callee);
+    if (called !== undefined) {
+      const name = mathematics[called];
       if (name === undefined) throw new NotTranslated(node, 'an unknown function');
       const list = node.arguments.map((argument) => read(argument, scope).text).join(', ');
       return { text: `${name}(${list})`, type: 'double' };
@@ -291,8 +293,9 @@ export function openCWriter(source: Source): CWriter {
     if (code === undefined) throw new NotTranslated(node, 'a call of an unknown form');
     const values = node.arguments.map((argument, index): Value => {
       const whole = ts.isNumericLiteral(argument) && /^\d+$/.test(argument.text);
-      return whole && isPlace(checker, code, index)
-        ? { text: argument.text, type: 'int' }
+      const place = code.node.parameters[index].type?.getText() === 'i32';
+      return place || (whole && isPlace(checker, code, index))
+        ? { text: readIndex(argument, scope), type: 'int' }
         : read(argument, scope);
     });
     const types = values.map(({ type }) => type);

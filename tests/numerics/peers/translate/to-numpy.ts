@@ -1,5 +1,13 @@
 import ts from 'typescript';
-import { declarationOf, NotTranslated, openKeys, symbolOf, type Code, type Source } from './code.js';
+import {
+  declarationOf,
+  mathematicsName,
+  NotTranslated,
+  openKeys,
+  symbolOf,
+  type Code,
+  type Source,
+} from './code.js';
 import { constantBehind, roomOf, worthOf } from './constants.js';
 import { calledBy, isWritten } from './usage.js';
 
@@ -38,6 +46,7 @@ const mathematics: Readonly<Record<string, string>> = {
   log10: 'log10',
   sqrt: 'sqrt',
   abs: 'abs',
+  pow: 'power',
   expm1: 'expm1',
 };
 
@@ -273,8 +282,10 @@ export function openNumpyWriter(source: Source): NumpyWriter {
   function readCall(node: ts.CallExpression, place: Place): string {
     const list = node.arguments.map((argument) => read(argument, place)).join(', ');
     const callee = node.expression;
-    if (ts.isPropertyAccessExpression(callee) && callee.expression.getText() === 'Math') {
-      const name = mathematics[callee.name.text];
+    const called = mathematicsName(checker, callee);
+    if (called !== undefined) {
+      if (called === 'pow10') return `power(10.0, ${list})`;
+      const name = mathematics[called];
       if (name === undefined) throw new NotTranslated(node, 'an unknown function');
       return `${name}(${list})`;
     }

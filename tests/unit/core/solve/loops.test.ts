@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../../packages/core/src/base/random.js';
 import type { SparsePattern } from '../../../../packages/core/src/solve/contract.js';
-import { useModule } from '../../../../packages/core/src/solve/loops-module.js';
+import { useModule } from '../../../../packages/core/src/model/use-module.js';
 import { type LoopsBy, Room } from '../../../../packages/core/src/solve/room.js';
 import { sparseLu } from '../../../../packages/core/src/solve/sparse-lu.js';
 import { groupProducts, SumsOfProducts } from '../../../../packages/core/src/solve/sums-of-products.js';
@@ -114,8 +114,8 @@ describe('the module and the same loops as JavaScript', () => {
 
 describe('a room', () => {
   it('is run by the module once it is to be used and nothing else is asked for, and by JavaScript where it is', () => {
-    expect(new Room().open().by).toBe('module');
-    expect(new Room('javascript').open().by).toBe('javascript');
+    expect(new Room().open().functions).toHaveProperty('factor');
+    expect(new Room('javascript').open().functions).toBeUndefined();
   });
 
   it.each(['module', 'javascript'] as const)(

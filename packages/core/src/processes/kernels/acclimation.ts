@@ -40,6 +40,7 @@ export function acclimationCoefficients(values: Values): readonly number[] {
 const SIZE = 4;
 
 const acclimationKernel: Kernel = {
+  name: 'acclimation',
   rates: ([{ count, row, at, k }], v, r) => {
     for (let i = 0, n = 0, o = 0; i < count; i++, n += 2, o += SIZE) {
       const pH = pHOf(v[at[n] + HYDROGEN_AFTER_PH]);

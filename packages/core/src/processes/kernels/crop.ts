@@ -1,3 +1,4 @@
+import type { i32 } from '../../base/whole.js';
 import { exp, expm1, log } from '../../base/elementary.js';
 import { hydrogenAt, pHOf } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
@@ -66,14 +67,14 @@ export function cropCoefficients(values: Values, at: Conditions): readonly numbe
 }
 
 /** Critical nitrogen, g N per g dry, at a mass. Here and below the coefficients begin at k[o]. */
-export function critical(mass: number, k: ArrayLike<number>, o: number): number {
+export function critical(mass: number, k: ArrayLike<number>, o: i32): number {
   const w = mass / k[o + 6];
   const p = k[o + 4] / k[o + 6];
   return k[o + 2] * exp(-0.25 * k[o + 3] * log(w * w * w * w + p * p * p * p));
 }
 
 /** -d ln Nc / d ln W: 0 far below the plateau, b far above. */
-function fall(mass: number, k: ArrayLike<number>, o: number): number {
+function fall(mass: number, k: ArrayLike<number>, o: i32): number {
   const ratio = k[o + 4] / mass;
   return k[o + 3] / (1 + ratio * ratio * ratio * ratio);
 }
@@ -84,7 +85,7 @@ export function cropGrowth(mass: number, nitrogen: number, pH: number, k: ArrayL
 }
 
 /** Share of growth that the pH of the water leaves. */
-export function leftByPh(pH: number, k: ArrayLike<number>, o: number): number {
+export function leftByPh(pH: number, k: ArrayLike<number>, o: i32): number {
   return leftByAcidity(pH, hydrogenAt(pH), k, o + 10);
 }
 
@@ -107,7 +108,7 @@ export function sharePartials(
 }
 
 /** Growth with nitrogen to spare, g dry d-1: 0 in the dark and in the cold. */
-function freeGrowth(mass: number, k: ArrayLike<number>, o: number): number {
+function freeGrowth(mass: number, k: ArrayLike<number>, o: i32): number {
   return k[o + 1] > 0 ? -k[o + 1] * expm1((-k[o] * mass) / k[o + 1]) : 0;
 }
 
@@ -124,7 +125,7 @@ export function grownFrom(mass: number, days: number, k: ArrayLike<number>): num
 }
 
 /** Growth with the critical nitrogen at this mass already known; none at or below the least nitrogen. */
-function growthAt(wanted: number, mass: number, nitrogen: number, k: ArrayLike<number>, o: number): number {
+function growthAt(wanted: number, mass: number, nitrogen: number, k: ArrayLike<number>, o: i32): number {
   const least = k[o + 5] * wanted * mass;
   return nitrogen > least ? (freeGrowth(mass, k, o) * (1 - least / nitrogen)) / (1 - k[o + 5]) : 0;
 }
@@ -144,7 +145,7 @@ function demandAt(
   mass: number,
   nitrogen: number,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
 ): number {
   const perGrowth = (1 - k[o + 8]) * (1 - fall(mass, k, o)) * wanted + k[o + 8] * k[o + 9];
   const demand = perGrowth * growth + (wanted * mass - nitrogen) * k[o + 7];
@@ -159,8 +160,10 @@ function cropGrowthPartials(
   k: ArrayLike<number>,
   d: Float64Array,
 ): number {
-  if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, [pH, hydrogenAt(pH)], k, 0, d);
-  d.fill(0, 0, 3);
+  if (mass > 0) return growthPartialsAt(critical(mass, k, 0), mass, nitrogen, pH, hydrogenAt(pH), k, 0, d);
+  d[0] = 0;
+  d[1] = 0;
+  d[2] = 0;
   return 0;
 }
 
@@ -169,14 +172,17 @@ function growthPartialsAt(
   wanted: number,
   mass: number,
   nitrogen: number,
-  [pH, h]: readonly [pH: number, h: number],
+  pH: number,
+  h: number,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
   d: Float64Array,
 ): number {
   const least = k[o + 5] * wanted;
   if (!(nitrogen > least * mass)) {
-    d.fill(0, 0, 3);
+    d[0] = 0;
+    d[1] = 0;
+    d[2] = 0;
     return 0;
   }
   const left = leftByAcidity(pH, h, k, o + 10);
@@ -209,7 +215,7 @@ function demandPartialsAt(
   mass: number,
   nitrogen: number,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
   d: Float64Array,
 ): number {
   const falling = fall(mass, k, o);
@@ -221,7 +227,9 @@ function demandPartialsAt(
   const perGrowth = plant * slope * wanted + k[o + 8] * k[o + 9];
   const demand = perGrowth * growth + (wanted * mass - nitrogen) * k[o + 7];
   if (!(demand > 0)) {
-    d.fill(0, 0, 3);
+    d[0] = 0;
+    d[1] = 0;
+    d[2] = 0;
     return 0;
   }
   d[0] =
@@ -233,11 +241,15 @@ function demandPartialsAt(
   return demand;
 }
 
+/** Partials by mass, nitrogen and pH, of one batch at a time. */
+const three = new Float64Array(3);
+
 /**
  * Growth and the uptake of nitrate, ammonium and calcium of every batch, handed over in this order: demand and its
  * critical curve are worked out once. Coefficients as in the three processes.
  */
 export const cropKernel: Kernel = {
+  name: 'crop',
   rates: ([growth, nitrate, tan, calcium], v, r) => {
     const kn = nitrate.k;
     const kt = tan.k;
@@ -273,7 +285,6 @@ export const cropKernel: Kernel = {
     }
   },
   partials: ([growth, nitrate, tan, calcium], v) => {
-    const three = new Float64Array(3);
     const kn = nitrate.k;
     const kt = tan.k;
     for (let i = 0; i < growth.count; i++) {
@@ -283,13 +294,15 @@ export const cropKernel: Kernel = {
       const g = i * growth.size;
       const h = v[nitrate.at[n + 2] + HYDROGEN_AFTER_PH];
       let demand = 0;
-      three.fill(0);
+      three[0] = 0;
+      three[1] = 0;
+      three[2] = 0;
       if (mass > 0) {
         const wanted = critical(mass, growth.k, g);
-        const grown = growthPartialsAt(wanted, mass, nitrogen, [pHOf(h), h], growth.k, g, three);
+        const grown = growthPartialsAt(wanted, mass, nitrogen, pHOf(h), h, growth.k, g, three);
         for (let m = 0; m < 3; m++) growth.d[3 * i + m] = (1 - growth.k[g + 8]) * three[m];
         demand = demandPartialsAt(wanted, grown, mass, nitrogen, growth.k, g, three);
-      } else growth.d.set(three, 3 * i);
+      } else for (let m = 0; m < 3; m++) growth.d[3 * i + m] = 0;
       const ammonium = v[nitrate.at[n + 4]];
       const o = i * nitrate.size;
       const taken = monod(v[nitrate.at[n + 3]], kn[o + 13]);
@@ -313,7 +326,7 @@ export const cropKernel: Kernel = {
 /** Partials of calcium uptake of batch i, with those of the uptake of nitrate and ammonium and both together known. */
 function calciumPartialsAt(
   { at, k, d, size }: Sites,
-  i: number,
+  i: i32,
   v: Float64Array,
   nitrate: Float64Array,
   tan: Float64Array,

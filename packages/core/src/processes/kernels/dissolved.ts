@@ -32,6 +32,7 @@ export const withNitrate = {
 
 /** Dissolved matter burnt with oxygen and with nitrate together: first the one, then the other, in the same waters. */
 export const dissolvedKernel: Kernel = {
+  name: 'dissolved',
   rates: ([oxic, anoxic], v, r) => {
     const { count, at, k } = anoxic;
     for (let i = 0, n = 0, o = 0; i < count; i++, n += 4, o += 5) {

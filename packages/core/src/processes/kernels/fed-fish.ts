@@ -21,6 +21,7 @@ const MASS = 5;
  * offered.
  */
 export const fedFishKernel: Kernel = {
+  name: 'fed-fish',
   rates: ([eating, uneaten, growing, excretion], v, r) => {
     const { count, at, k, size } = excretion;
     for (

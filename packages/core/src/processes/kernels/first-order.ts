@@ -1,6 +1,7 @@
 import type { Kernel } from './kernel.js';
 
 const proportionalKernel: Kernel = {
+  name: 'proportional',
   rates: (all, v, r) => {
     for (const { count, row, at, k } of all) for (let i = 0; i < count; i++) r[row + i] = k[i] * v[at[i]];
   },
@@ -18,7 +19,8 @@ export const proportional = {
   kernel: proportionalKernel,
 };
 
-const kernel: Kernel = {
+const exchangeKernel: Kernel = {
+  name: 'exchange',
   rates: (all, v, r) => {
     for (const { count, row, at, k } of all) {
       for (let i = 0; i < count; i++) r[row + i] = k[2 * i] * (k[2 * i + 1] - v[at[i]]);
@@ -35,5 +37,5 @@ export const exchange = {
   partials: (_v: Float64Array, _at: ArrayLike<number>, k: ArrayLike<number>, d: Float64Array): void => {
     d[0] = -k[0];
   },
-  kernel,
+  kernel: exchangeKernel,
 };

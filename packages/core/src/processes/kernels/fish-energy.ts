@@ -1,3 +1,4 @@
+import type { i32 } from '../../base/whole.js';
 import { pow } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
@@ -74,10 +75,10 @@ function perFeed(
   number: number,
   fat: number,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
   out: Float64Array,
 ): number {
-  out.fill(0);
+  for (let m = 0; m < 3; m++) out[m] = 0;
   if (!(mass > GONE && fat > GONE)) return 0;
   const most = k[o + OWN + 1];
   const exponent = k[o + OWN + 4];
@@ -109,9 +110,9 @@ export const growth = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<numb
 export function growthAt(
   v: Float64Array,
   at: ArrayLike<number>,
-  n: number,
+  n: i32,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
   eaten: number,
 ): number {
   return eaten * perFeed(v[at[n + 5]], v[at[n + 6]], v[at[n + FAT]], k, o, parts);
@@ -121,12 +122,12 @@ export function growthAt(
 export function growthPartialsAt(
   v: Float64Array,
   at: ArrayLike<number>,
-  n: number,
+  n: i32,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
   eaten: number,
   d: Float64Array,
-  m: number,
+  m: i32,
 ): void {
   const each = perFeed(v[at[n + 5]], v[at[n + 6]], v[at[n + FAT]], k, o, parts);
   for (let q = 0; q < INTAKE_READS; q++) d[m + q] *= each;
@@ -161,9 +162,9 @@ export function upkeepCoefficients(values: Values, at: Conditions): readonly num
 function burntAt(
   v: Float64Array,
   at: ArrayLike<number>,
-  n: number,
+  n: i32,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
   out: Float64Array,
 ): number {
   const oxygen = v[at[n]];
@@ -213,6 +214,7 @@ const UPKEEP = 4;
 
 /** Upkeep from fat and from lean body together, in this order: what is burnt is worked out once a group. */
 const upkeepKernel: Kernel = {
+  name: 'burnt',
   rates: ([fatty, lean], v, r) => {
     const { count, at, k } = fatty;
     for (let i = 0, n = 0; i < count; i++, n += UPKEEP) {

@@ -1,3 +1,4 @@
+import type { i32 } from '../../base/whole.js';
 import { exp, pow } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
@@ -89,13 +90,7 @@ function ofWater(
 }
 
 /** Hazard, d-1. Here and below the places of variables begin at at[n], coefficients at k[o]. */
-function hazardAt(
-  v: Float64Array,
-  at: ArrayLike<number>,
-  n: number,
-  k: ArrayLike<number>,
-  o: number,
-): number {
+function hazardAt(v: Float64Array, at: ArrayLike<number>, n: i32, k: ArrayLike<number>, o: i32): number {
   const highest = k[o + 1];
   const slope = k[o + 8];
   const nitrite = (v[at[n + 2]] * guarded(v[at[n + 3]], k[o + 6])) / k[o + 5];
@@ -112,9 +107,9 @@ function hazardAt(
 function hazardPartialsAt(
   v: Float64Array,
   at: ArrayLike<number>,
-  n: number,
+  n: i32,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
   d: Float64Array,
 ): number {
   const highest = k[o + 1];
@@ -144,11 +139,14 @@ const WIDTH = AMOUNT + 1;
 const SIZE = 9;
 
 /** Those of the rows of deaths that stand for every group. */
-const ofAll = (rows: readonly Sites[]): Sites =>
-  rows.reduce((most, each) => (each.count > most.count ? each : most));
+function ofAll(rows: readonly Sites[]): Sites {
+  let most = rows[0];
+  for (const each of rows) if (each.count > most.count) most = each;
+  return most;
+}
 
 /** Where among some places, from the j-th on, one of them stands. */
-function placeFrom(j: number, { place }: Sites, sought: number): number {
+function placeFrom(j: i32, { place }: Sites, sought: i32): i32 {
   let at = j;
   while (place[at] !== sought) at++;
   return at;
@@ -159,6 +157,7 @@ function placeFrom(j: number, { place }: Sites, sought: number): number {
  * dead are left, or are not.
  */
 const deathsKernel: Kernel = {
+  name: 'deaths',
   rates: (rows, v, r) => {
     const all = ofAll(rows);
     for (let i = 0; i < all.count; i++) r[all.row + i] = hazardAt(v, all.at, i * WIDTH, all.k, i * SIZE);
@@ -187,7 +186,7 @@ const deathsKernel: Kernel = {
 };
 
 /** From the hazard and its partials, from[m] on, to the partials of the deaths of an amount, d[n] on. */
-function spread({ at, d }: Sites, n: number, from: Float64Array, m: number, v: Float64Array): void {
+function spread({ at, d }: Sites, n: i32, from: Float64Array, m: i32, v: Float64Array): void {
   const there = v[at[n + AMOUNT]];
   for (let q = 0; q < AMOUNT; q++) d[n + q] = from[m + q] * there;
   d[n + AMOUNT] = from[m + AMOUNT];

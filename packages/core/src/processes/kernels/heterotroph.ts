@@ -24,6 +24,7 @@ export function heterotrophCoefficients(values: Values, at: Conditions): readonl
 }
 
 const heterotrophKernel: Kernel = {
+  name: 'heterotroph',
   rates: ([{ count, row, at, k }], v, r) => {
     for (let i = 0, n = 0, o = 0; i < count; i++, n += 4, o += 7) {
       const most = k[o] * monod(v[at[n + 2]], k[o + 3]) * (v[at[n + 3]] + k[o + 6]);

@@ -1,3 +1,4 @@
+import type { i32 } from '../../base/whole.js';
 import { pow } from '../../base/elementary.js';
 import { sin } from '../../base/trigonometry.js';
 import type { Values } from '../../library/values.js';
@@ -118,13 +119,7 @@ function lesserSlope(a: number, b: number, least: number): number {
  * Appetite of a group in its water, g d-1. Here and below the places of its variables begin at at[n], its coefficients at
  * k[o].
  */
-function appetite(
-  v: Float64Array,
-  at: ArrayLike<number>,
-  n: number,
-  k: ArrayLike<number>,
-  o: number,
-): number {
+function appetite(v: Float64Array, at: ArrayLike<number>, n: i32, k: ArrayLike<number>, o: i32): number {
   const mass = v[at[n + 5]];
   if (!(mass > 0)) return 0;
   return (
@@ -146,9 +141,9 @@ export const intake = (v: Float64Array, at: ArrayLike<number>, k: ArrayLike<numb
 export function intakeAt(
   v: Float64Array,
   at: ArrayLike<number>,
-  n: number,
+  n: i32,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
 ): number {
   return lesser(k[o] + k[o + 1] * v[at[n + 5]], appetite(v, at, n, k, o));
 }
@@ -157,11 +152,11 @@ export function intakeAt(
 export function intakePartialsAt(
   v: Float64Array,
   at: ArrayLike<number>,
-  n: number,
+  n: i32,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
   d: Float64Array,
-  m: number,
+  m: i32,
 ): number {
   const mass = v[at[n + 5]];
   const number = v[at[n + 6]];

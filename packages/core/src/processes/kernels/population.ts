@@ -1,3 +1,4 @@
+import type { i32 } from '../../base/whole.js';
 import { exp } from '../../base/elementary.js';
 import { bareShare, bareShareSlope, inhibition, inhibitionSlope, monod, monodSlope } from './rate-terms.js';
 import { reached, reachedByMost, reachedBySubstrate } from './film.js';
@@ -19,54 +20,58 @@ function acidTerm(h: number, flank: number): number {
  * @param width variables a place
  * @param from where among them nitrite is: 0 where it is the substrate, and does not come through still water
  */
-function populationKernel(width: number, from: number): Kernel {
-  return {
-    rates: ([growth, idle], v, r) => {
-      const { count, at, k } = growth;
-      for (let i = 0, n = 0, o = 0; i < count; i++, n += width, o += SIZE) {
-        const h = v[at[n + 3] + HYDROGEN_AFTER_PH];
-        const living = v[at[n + 5]];
-        const free =
-          k[o] *
-          monod(v[at[n + 2]], k[o + 3]) *
-          inhibition(v[at[n + 4]], k[o + 4]) *
-          inhibition((v[at[n + from]] * h) / (h + k[o + 10]), k[o + 5]) *
-          (h / (h + h * acidTerm(h, v[at[n + 6]]) + k[o + 9])) *
-          living *
-          v[at[n + 8]];
-        const used =
-          from === 0
-            ? reached(v[at[n + 1]], free * monod(v[at[n]], k[o + 1]), k[o + 2], k[o + 11])
-            : reached(v[at[n]], reached(v[at[n + 1]], free, k[o + 2], k[o + 11]), k[o + 1], k[o + 12]);
-        const activity = bareShare(v[at[n + 7]], k[o + 13], k[o + 14]) * used;
-        const full = living / k[o + 7];
-        r[growth.row + i] = activity * (1 - full);
-        r[idle.row + i] = activity * full * k[o + 8];
-      }
-    },
-    partials: ([growth, idle], v) => {
-      const { d } = growth;
-      const e = idle.d;
-      for (let i = 0, n = 0; i < growth.count; i++, n += width) {
-        const activity = activityPartialsAt(growth, i, from, v);
-        const living = v[growth.at[n + 5]];
-        const room = growth.k[i * SIZE + 7];
-        const perYield = growth.k[i * SIZE + 8];
-        const full = living / room;
-        const idling = full * perYield;
-        for (let m = n; m < n + width; m++) {
-          e[m] = d[m] * idling;
-          d[m] *= 1 - full;
-        }
-        d[n + 5] -= activity / room;
-        e[n + 5] += (activity * perYield) / room;
-      }
-    },
-  };
+function populationRates(
+  [growth, idle]: readonly Sites[],
+  v: Float64Array,
+  r: Float64Array,
+  width: i32,
+  from: i32,
+): void {
+  const { count, at, k } = growth;
+  for (let i = 0, n = 0, o = 0; i < count; i++, n += width, o += SIZE) {
+    const h = v[at[n + 3] + HYDROGEN_AFTER_PH];
+    const living = v[at[n + 5]];
+    const free =
+      k[o] *
+      monod(v[at[n + 2]], k[o + 3]) *
+      inhibition(v[at[n + 4]], k[o + 4]) *
+      inhibition((v[at[n + from]] * h) / (h + k[o + 10]), k[o + 5]) *
+      (h / (h + h * acidTerm(h, v[at[n + 6]]) + k[o + 9])) *
+      living *
+      v[at[n + 8]];
+    const used =
+      from === 0
+        ? reached(v[at[n + 1]], free * monod(v[at[n]], k[o + 1]), k[o + 2], k[o + 11])
+        : reached(v[at[n]], reached(v[at[n + 1]], free, k[o + 2], k[o + 11]), k[o + 1], k[o + 12]);
+    const activity = bareShare(v[at[n + 7]], k[o + 13], k[o + 14]) * used;
+    const full = living / k[o + 7];
+    r[growth.row + i] = activity * (1 - full);
+    r[idle.row + i] = activity * full * k[o + 8];
+  }
+}
+
+/** The partials of both. */
+function populationPartials([growth, idle]: readonly Sites[], v: Float64Array, width: i32, from: i32): void {
+  const { d } = growth;
+  const e = idle.d;
+  for (let i = 0, n = 0; i < growth.count; i++, n += width) {
+    const activity = activityPartialsAt(growth, i, from, v);
+    const living = v[growth.at[n + 5]];
+    const room = growth.k[i * SIZE + 7];
+    const perYield = growth.k[i * SIZE + 8];
+    const full = living / room;
+    const idling = full * perYield;
+    for (let m = n; m < n + width; m++) {
+      e[m] = d[m] * idling;
+      d[m] *= 1 - full;
+    }
+    d[n + 5] -= activity / room;
+    e[n + 5] += (activity * perYield) / room;
+  }
 }
 
 /** Fills the partials of growth with those of the activity at one place. Returns the activity. */
-function activityPartialsAt(growth: Sites, i: number, from: number, v: Float64Array): number {
+function activityPartialsAt(growth: Sites, i: i32, from: i32, v: Float64Array): number {
   const { at, k, d, width } = growth;
   const n = i * width;
   const o = i * SIZE;
@@ -109,8 +114,28 @@ function activityPartialsAt(growth: Sites, i: number, from: number, v: Float64Ar
   return bare * used;
 }
 
+/** Where nitrite stands among the variables of its oxidisers, and of ammonia oxidisers. */
+const FIRST = 0;
+const LAST = 9;
+
 /** Ammonia oxidisers: nitrite is the last of their variables. */
-export const aobKernel = populationKernel(aobReads.length, 9);
+export const aobKernel: Kernel = {
+  name: 'aob',
+  rates: (all, v, r) => {
+    populationRates(all, v, r, aobReads.length, LAST);
+  },
+  partials: (all, v) => {
+    populationPartials(all, v, aobReads.length, LAST);
+  },
+};
 
 /** Nitrite oxidisers: nitrite is their substrate. */
-export const nobKernel = populationKernel(nobReads.length, 0);
+export const nobKernel: Kernel = {
+  name: 'nob',
+  rates: (all, v, r) => {
+    populationRates(all, v, r, nobReads.length, FIRST);
+  },
+  partials: (all, v) => {
+    populationPartials(all, v, nobReads.length, FIRST);
+  },
+};

@@ -2,6 +2,7 @@ import type { Kernel } from './kernel.js';
 import { bareShare, bareShareSlope, monod, monodSlope } from './rate-terms.js';
 
 const bareDecayKernel: Kernel = {
+  name: 'bare-decay',
   rates: (all, v, r) => {
     for (const { count, row, at, k } of all) {
       for (let i = 0, n = 0, o = 0; i < count; i++, n += 3, o += 4) {

@@ -1,3 +1,4 @@
+import type { i32 } from '../../base/whole.js';
 import { hydrogenAt } from '../../chemistry/acid-base.js';
 import type { Values } from '../../library/values.js';
 import { above, aboveSlope } from './rate-terms.js';
@@ -24,7 +25,7 @@ export function ammoniumAcidity(values: Values): number {
 }
 
 /** Share of growth that water of a pH, with h mol m-3 of hydrogen ions, leaves; its three coefficients begin at k[o]. */
-export function leftByAcidity(pH: number, h: number, k: ArrayLike<number>, o: number): number {
+export function leftByAcidity(pH: number, h: number, k: ArrayLike<number>, o: i32): number {
   return 1 / (1 + k[o + 1] * above(pH - k[o]) + k[o + 2] * h);
 }
 
@@ -33,7 +34,7 @@ export function leftByAciditySlope(
   pH: number,
   h: number,
   k: ArrayLike<number>,
-  o: number,
+  o: i32,
   left: number,
 ): number {
   return (Math.LN10 * k[o + 2] * h - k[o + 1] * aboveSlope(pH - k[o])) * left * left;

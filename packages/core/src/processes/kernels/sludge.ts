@@ -1,3 +1,4 @@
+import type { i32 } from '../../base/whole.js';
 import { exp } from '../../base/elementary.js';
 import type { Values } from '../../library/values.js';
 import type { Conditions } from '../process.js';
@@ -36,25 +37,25 @@ function slopeAt(x: number, share: number): number {
 }
 
 /** Share of settled solids that breathe oxygen; k: 1 reach (q), 2 half-saturation. None without oxygen. */
-function oxicShare(o: number, s: number, r: number, k: ArrayLike<number>, at: number): number {
+function oxicShare(o: number, s: number, r: number, k: ArrayLike<number>, at: i32): number {
   return o > 0 ? monod(o, k[at + 2]) * reached(loadAt(k[at + 1], o, s, r)) : 0;
 }
 
 /** d(oxicShare)/d(oxygen). */
-function oxicByOxygen(o: number, s: number, r: number, k: ArrayLike<number>, at: number): number {
+function oxicByOxygen(o: number, s: number, r: number, k: ArrayLike<number>, at: i32): number {
   if (!(o > 0)) return 0;
   const x = loadAt(k[at + 1], o, s, r);
   return monodSlope(o, k[at + 2]) * reached(x) - (monod(o, k[at + 2]) * reachedSlope(x)) / (2 * o);
 }
 
 /** s d(oxicShare)/ds. */
-function oxicBySettled(o: number, s: number, r: number, k: ArrayLike<number>, at: number): number {
+function oxicBySettled(o: number, s: number, r: number, k: ArrayLike<number>, at: i32): number {
   const x = o > 0 ? loadAt(k[at + 1], o, s, r) : 0;
   return x > 0 ? monod(o, k[at + 2]) * reachedSlope(x) * (0.5 + (0.5 * s) / (s + r)) : 0;
 }
 
 /** s d(oxicShare)/dr. */
-function oxicByRefractory(o: number, s: number, r: number, k: ArrayLike<number>, at: number): number {
+function oxicByRefractory(o: number, s: number, r: number, k: ArrayLike<number>, at: i32): number {
   const x = o > 0 ? loadAt(k[at + 1], o, s, r) : 0;
   return x > 0 ? (monod(o, k[at + 2]) * reachedSlope(x) * 0.5 * s) / (s + r) : 0;
 }
@@ -114,7 +115,7 @@ export const oxic = {
 };
 
 /** Half-saturation of nitrate where u of settled matter wants it, k4 + k5 u: what lies deep waits for what comes through still water. */
-function halfSaturation(u: number, k: ArrayLike<number>, at: number): number {
+function halfSaturation(u: number, k: ArrayLike<number>, at: i32): number {
   return u > 0 ? k[at + 4] + k[at + 5] * u : k[at + 4];
 }
 
@@ -129,7 +130,7 @@ function inhibitionByHalf(n: number, half: number): number {
 }
 
 /** What k5 counts for: half-saturation rises by it as u grows above 0. */
-function waiting(u: number, k: ArrayLike<number>, at: number): number {
+function waiting(u: number, k: ArrayLike<number>, at: i32): number {
   return u > 0 ? k[at + 5] * u : 0;
 }
 
@@ -183,6 +184,7 @@ const SIZE = 6;
  * worked out once a floor.
  */
 export const sludgeKernel: Kernel = {
+  name: 'sludge',
   rates: ([oxic, anoxic, anaerobic], v, r) => {
     const { count, at, k } = anoxic;
     for (let i = 0, n = 0, o = 0; i < count; i++, n += 4, o += SIZE) {
