@@ -57,10 +57,10 @@ export function openBy(open: OpenMemory): void {
 }
 
 /** A memory that the same loops work on as JavaScript. */
-function openPlain(pages: number): Opened {
+function openPlain(bytes: number): Opened {
   return {
     by: 'javascript',
-    buffer: new ArrayBuffer(PAGE * pages),
+    buffer: new ArrayBuffer(bytes),
     bind: (name, args) => (loops[name] as (...all: unknown[]) => number).bind(undefined, ...args),
   };
 }
@@ -125,7 +125,7 @@ export class Room {
   open(): Opened {
     if (this.opened !== undefined) return this.opened;
     const pages = Math.ceil(this.bytes / PAGE);
-    this.opened = (this.by === 'module' ? openMemory(pages) : undefined) ?? openPlain(pages);
+    this.opened = (this.by === 'module' ? openMemory(pages) : undefined) ?? openPlain(this.bytes);
     for (const fill of this.contents) fill();
     return this.opened;
   }
