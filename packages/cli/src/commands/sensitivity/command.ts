@@ -24,7 +24,7 @@ import type { Streams } from '../../terminal/streams.js';
 import { styleFor } from '../../terminal/style.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
-import { noteReplaced, runJobs } from '../../workers/pool.js';
+import { noteReplaced, runOnEach } from '../../workers/pool.js';
 import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job as outlineJob } from '../shared/outline-job.js';
 import { job } from './job.js';
@@ -181,7 +181,7 @@ async function look(
     ...(options.workers === undefined ? {} : { workers: options.workers }),
   };
   const questions = { measures: [options.of], conditions: [] };
-  const [{ outline, notes }] = await runJobs(outlineJob, { texts, ...simulation }, [questions], { signal });
+  const { outline, notes } = await runOnEach(outlineJob, { texts, ...simulation }, questions, Infinity, jobs);
   streams.note(linesText(notes));
   const { rows, title, measures } = outline;
   const inputs = rowsLike(rows, options.only);
