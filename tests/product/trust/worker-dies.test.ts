@@ -11,7 +11,7 @@ const of = (name: string): string => join(scenarios, name);
 const highest = 'highest tan@tank averaged 1 d';
 const short = ['--days', '3'];
 
-/** Loaded before anything else in every thread: each worker ends of itself when it should give its third answer. */
+/** Loaded before anything else in every thread: each ends of itself when it should give its third answer of a job, whatever it did before. */
 const deadly = join(folderWith(), 'deadly.mjs');
 writeFileSync(
   deadly,
@@ -21,7 +21,7 @@ writeFileSync(
     let tasks = 0;
     const hear = parentPort.addEventListener.bind(parentPort);
     parentPort.addEventListener = (name, take) => hear(name, (event) => {
-      module ||= event.data?.shared?.module ?? '';
+      module = event.data?.shared?.module ?? module;
       take(event);
     });
     const post = parentPort.postMessage.bind(parentPort);

@@ -1,5 +1,4 @@
 import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
 import {
   eachJob as eachOnWorkers,
   runJobs as runOnWorkers,
@@ -8,6 +7,7 @@ import {
 import { withoutCode } from '../files/extension.js';
 import type { Streams } from '../terminal/streams.js';
 import type { Job } from './job.js';
+import { keptThreads } from './kept-threads.js';
 
 /** How jobs are run: by default on one worker for each core. */
 export interface JobsOptions extends PoolOptions {
@@ -23,13 +23,11 @@ const heap = { young: 12, old: 1024 };
 
 const entry = new URL('./worker.js', import.meta.url);
 
-/** Starts threads that load the job which they are opened with. */
-export const threads =
-  ({ heapMegabytes = heap.old }: JobsOptions, program = entry): (() => Worker) =>
-  () =>
-    new Worker(program, {
-      resourceLimits: { maxYoungGenerationSizeMb: heap.young, maxOldGenerationSizeMb: heapMegabytes },
-    });
+/** Starts threads that load the job which they are opened with, or goes on with those whose work is done. */
+export const threads = (
+  { heapMegabytes = heap.old }: JobsOptions,
+  program = entry,
+): ReturnType<typeof keptThreads> => keptThreads({ program, young: heap.young, old: heapMegabytes });
 
 const onEveryCore = <Options extends JobsOptions>(options: Options): Options => ({
   workers: availableParallelism(),
@@ -74,4 +72,22 @@ export async function runJobs<Shared, Input, Output>(
     inputs,
     onEveryCore(options),
   );
+}
+
+/**
+ * Does a job for one input on every worker that the work to come will have, and gives what it gives: all of them are warm
+ * then, where one alone would be and the others idle.
+ * @param wanted how many pieces of work are to come
+ */
+export async function runOnEach<Shared, Input, Output>(
+  job: Job<Shared, Input, Output>,
+  shared: Shared,
+  input: Input,
+  wanted: number,
+  options: JobsOptions = {},
+): Promise<Output> {
+  const { workers = availableParallelism() } = options;
+  const inputs = Array.from({ length: Math.max(1, Math.min(workers, wanted)) }, () => input);
+  const [output] = await runJobs(job, shared, inputs, options);
+  return output;
 }

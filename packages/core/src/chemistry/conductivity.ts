@@ -2,9 +2,6 @@
 import type { Values } from '../library/values.js';
 import { type IonContent, openIonicStrength } from './ions.js';
 
-/** Ions whose amounts are known, by the number of the tables that says how well each conducts. */
-type Ion = 'ammonium' | 'nitrite' | 'nitrate' | 'chloride' | 'bicarbonate' | 'calcium' | 'cations' | 'anions';
-
 /**
  * Opens an estimate of the electrical conductivity at 25 degC of a water by its ions, mS/cm, whatever its temperature, as
  * meters show it. Each ion gives its charge c, meq/L, times its equivalent conductivity, which falls from that at infinite
@@ -19,37 +16,34 @@ export function openConductivity(values: Values): (water: IonContent) => number 
   const perChlorine = 1 / values.value('molar.chlorine');
   const relaxation = values.value('conductivity.relaxation');
   const drag = values.value('conductivity.drag');
-  const limiting = new Map<Ion, number>();
-  const of = (ion: Ion): number => {
-    const known = limiting.get(ion) ?? values.value(`conductivity.${ion}`);
-    limiting.set(ion, known);
-    return known;
-  };
+  const limiting = (ion: string): number => values.value(`conductivity.${ion}`);
+  const known = [
+    ...[limiting('ammonium'), limiting('nitrite'), limiting('nitrate'), limiting('chloride')],
+    ...[limiting('bicarbonate'), limiting('calcium')],
+  ];
+  let cations: number | undefined;
+  let anions: number | undefined;
   return (water) => {
     const ammonium = water.ammonia * perNitrogen;
     const nitrite = water.nitrite * perNitrogen;
     const nitrate = water.nitrate * perNitrogen;
     const chloride = water.chloride * perChlorine;
     const bicarbonate = Math.max(0, water.alkalinity);
-    const known = ammonium + 2 * water.calcium;
-    const rest = water.alkalinity + nitrite + nitrate + chloride - known;
+    const calcium = 2 * water.calcium;
+    const rest = water.alkalinity + nitrite + nitrate + chloride - (ammonium + calcium);
     const root = Math.sqrt(Math.max(0, strength(water)));
     const slowed = root / (1 + root);
-    const amounts: readonly (readonly [Ion, number])[] = [
-      ['ammonium', ammonium],
-      ['nitrite', nitrite],
-      ['nitrate', nitrate],
-      ['chloride', chloride],
-      ['bicarbonate', bicarbonate],
-      ['calcium', 2 * water.calcium],
-      [rest > 0 ? 'cations' : 'anions', Math.abs(rest)],
-    ];
-    let microsiemens = 0;
-    for (const [ion, charge] of amounts) {
-      const most = of(ion);
-      const charges = ion === 'calcium' ? 2 : 1;
-      microsiemens += charge * (most - (relaxation * most + drag * charges) * slowed);
-    }
+    const carried = (charge: number, most: number, charges: number): number =>
+      charge * (most - (relaxation * most + drag * charges) * slowed);
+    const others = rest > 0 ? (cations ??= limiting('cations')) : (anions ??= limiting('anions'));
+    const microsiemens =
+      carried(ammonium, known[0], 1) +
+      carried(nitrite, known[1], 1) +
+      carried(nitrate, known[2], 1) +
+      carried(chloride, known[3], 1) +
+      carried(bicarbonate, known[4], 1) +
+      carried(calcium, known[5], 2) +
+      carried(Math.abs(rest), others, 1);
     return microsiemens / 1000;
   };
 }

@@ -14,7 +14,7 @@ import { asOurs, contentWith, type Extension, ownContent, ownProcesses } from '.
 import { scopeTo } from './scope.js';
 import { sitesOf, sitesWithOwn, type Site } from './sites.js';
 import { packPattern, packRows } from '../solve/sparse-rows.js';
-import { checkAtDraws, checkClosure, closeRow, type ClosedTerm, type ContentIn } from './stoichiometry.js';
+import { checkAtDraws, closedRow, type ClosedTerm, type ContentIn } from './stoichiometry.js';
 import { layStreams, type Stream } from './streams.js';
 
 /** How a model is compiled. */
@@ -231,9 +231,8 @@ function addProcess(
     scopes.set(key, values);
     let terms = closed.get(key);
     if (terms === undefined) {
-      checkClosure(process, [values], content);
+      terms = closedRow(process, values, content);
       checkDraws(process, site.subject);
-      terms = closeRow(process, values, content);
       closed.set(key, terms);
     }
     const row = rows.length;

@@ -35,10 +35,16 @@ function proteinForStarch(tables: Tables, feed: { readonly name: string; readonl
 /**
  * The tables as seen from a place: `species.body-nitrogen` reads `fish.<species>.body-nitrogen`,
  * `crop.growth` reads `crop.<crop>.growth` where there is no general `crop.growth`, `feed.protein`
- * is that of the feed given, `feed.demand` that of its kind with the protein given in place of starch, `product.alkalinity` that of the product dosed, `lime.area` that of the lime of the vessel. Values are looked up once.
+ * is that of the feed given, `feed.demand` that of its kind with the protein given in place of starch, `product.alkalinity` that of the product dosed, `lime.area` that of the lime of the vessel. Values are looked up once;
+ * who asks for the same numbers in the same order again has them without a look-up by name.
  */
 export function scopeTo(tables: Tables, subject: Subject): Values {
-  const seen = new Map<string, number>();
+  /** Numbers found so far, the place of each by its id, and the place of the one that was last asked for after it. */
+  const ids: string[] = [];
+  const found: number[] = [];
+  const follows: number[] = [];
+  const placeOf = new Map<string, number>();
+  let last = 0;
   const find = (id: string): number => {
     const property = id.slice(id.indexOf('.') + 1);
     if (subject.species !== undefined && id.startsWith('species.')) {
@@ -67,12 +73,15 @@ export function scopeTo(tables: Tables, subject: Subject): Values {
   };
   return {
     value: (id) => {
-      let value = seen.get(id);
-      if (value === undefined) {
-        value = find(id);
-        seen.set(id, value);
+      let place = follows[last];
+      if (ids[place] !== id) {
+        place = placeOf.get(id) ?? found.push(find(id)) - 1;
+        ids[place] = id;
+        placeOf.set(id, place);
+        follows[last] = place;
       }
-      return value;
+      last = place;
+      return found[place];
     },
   };
 }

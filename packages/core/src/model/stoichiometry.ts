@@ -97,15 +97,27 @@ export function checkClosure(
   sets: Iterable<Values>,
   content: ContentIn = contentOf,
 ): void {
-  for (const values of sets) {
-    const [leak] = leaksOf(process.id, closeRow(process, values, content));
-    if (leak !== undefined) {
-      const verb = leak.amount > 0 ? 'makes' : 'destroys';
-      throw new RangeError(
-        `the row ${leak.process} ${verb} ${Math.abs(leak.amount).toPrecision(4)} of ${leak.quantity} per ${process.unit}; a row must close for ${conserved.join(', ')}`,
-      );
-    }
+  for (const values of sets) closedRow(process, values, content);
+}
+
+/**
+ * As `closeRow`, checked.
+ * @throws RangeError as `closeRow` does, and saying what the row makes or destroys
+ */
+export function closedRow(
+  process: Pick<Process, 'id' | 'unit' | 'stoichiometry'>,
+  values: Values,
+  content: ContentIn = contentOf,
+): readonly ClosedTerm[] {
+  const terms = closeRow(process, values, content);
+  const [leak] = leaksOf(process.id, terms);
+  if (leak !== undefined) {
+    const verb = leak.amount > 0 ? 'makes' : 'destroys';
+    throw new RangeError(
+      `the row ${leak.process} ${verb} ${Math.abs(leak.amount).toPrecision(4)} of ${leak.quantity} per ${process.unit}; a row must close for ${conserved.join(', ')}`,
+    );
   }
+  return terms;
 }
 
 /** Most sets of given numbers that are remembered. */

@@ -2,7 +2,7 @@ import { originOf } from '../library/origins.js';
 import type { Mark } from '../library/table-row.js';
 import type { Parameters } from '../library/parameters.js';
 import type { SampledRun } from '../run/run.js';
-import type { Series } from './series.js';
+import { type Series, valuesByName } from './series.js';
 import type { Direction } from './judge.js';
 
 /**
@@ -66,16 +66,20 @@ export interface LimitReader {
   values(name: string): Float64Array;
 }
 
-/** A reader of a run and all its series. */
-export function limitReader(run: SampledRun, all: readonly Series[]): LimitReader {
-  const series = new Map<string, Series>(all.map((each) => [each.name, each]));
+/**
+ * A reader of a run and its series.
+ * @param all every series, where they are at hand; absent: those that are read are worked out, and no other
+ */
+export function limitReader(run: SampledRun, all?: readonly Series[]): LimitReader {
+  const series = new Map(all?.map(({ name, values }) => [name, values]));
+  const valuesAt = all === undefined ? valuesByName(run) : (name: string) => series.get(name);
   return {
     run,
     parameters: run.model.parameters,
     values(name) {
-      const found = series.get(name);
+      const found = valuesAt(name);
       if (found === undefined) throw new RangeError(`no series ${name}`);
-      return found.values;
+      return found;
     },
   };
 }

@@ -3,7 +3,7 @@ import type { SampledRun, Run } from '../run/run.js';
 import { closeRun } from './close-run.js';
 import { judgeMeans, meansOf, type Verdict } from './judge.js';
 import { harms, limitReader, type LimitCheck, type PlacedLimit } from './limit-check.js';
-import { allSeries, type Series } from './series.js';
+import type { Series } from './series.js';
 import { limitsForCrops } from './limits-for-crops.js';
 import { limitsForFish } from './limits-for-fish.js';
 import { limitsForRelease } from './limits-for-release.js';
@@ -36,7 +36,7 @@ export function worstFirst(
   return harms.indexOf(a.harm) - harms.indexOf(b.harm) || b.total - a.total;
 }
 
-function checksOf(run: SampledRun, series: readonly Series[]): readonly LimitCheck[] {
+function checksOf(run: SampledRun, series?: readonly Series[]): readonly LimitCheck[] {
   const reader = limitReader(run, series);
   return [
     ...limitsForFish(reader),
@@ -50,7 +50,7 @@ function checksOf(run: SampledRun, series: readonly Series[]): readonly LimitChe
 /** Every limit that runs of a model are held against, in the order of `limitsOf`. */
 export function limitNames(model: Model): readonly PlacedLimit[] {
   const course = { model, samples: [] };
-  return checksOf(course, allSeries(course)).map(({ limit, place }) => ({ ...limit, place }));
+  return checksOf(course).map(({ limit, place }) => ({ ...limit, place }));
 }
 
 /**
@@ -82,8 +82,7 @@ export interface LimitCourse extends Omit<LimitCheck, 'values'> {
 export function limitCourses(run: Run, series?: readonly Series[]): readonly LimitCourse[] {
   const close = closeRun(run);
   const times = close.samples.map(({ time }) => time);
-  const all = close === run && series !== undefined ? series : allSeries(close);
-  return checksOf(close, all).map(({ limit, place, values, matters }) => ({
+  return checksOf(close, close === run ? series : undefined).map(({ limit, place, values, matters }) => ({
     ...{ limit, place, times, matters },
     means: meansOf(times, values, limit.averaging, run.model.scenario.every),
   }));

@@ -354,3 +354,17 @@ export function allSeries(run: SampledRun): readonly Series[] {
   const times = timesOf(run);
   return sourcesOf(run).map((source) => seriesFrom(run, source, times));
 }
+
+/** Reads the values of series by their name, each worked out as it is first asked for; undefined where there is none. */
+export function valuesByName(run: SampledRun): (name: string) => Float64Array | undefined {
+  const sources = new Map(sourcesOf(run).map((source) => [source.name, source]));
+  const times = timesOf(run);
+  const known = new Map<string, Float64Array>();
+  return (name) => {
+    const source = sources.get(name);
+    if (source === undefined) return undefined;
+    const values = known.get(name) ?? seriesFrom(run, source, times).values;
+    known.set(name, values);
+    return values;
+  };
+}

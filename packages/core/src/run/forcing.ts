@@ -3,11 +3,12 @@ import { monthOf } from '../base/calendar.js';
 import { openAcidBase } from '../chemistry/acid-base.js';
 import type { Model } from '../model/model.js';
 import type { Regime } from '../model/model.js';
+import type { Instance } from '../model/instance.js';
 import { scopeTo } from '../model/scope.js';
 import { valueInMonth } from '../scenario/value-on.js';
 import { pressureShare } from '../weather/penman-monteith.js';
 import type { Offer } from '../scenario/offer.js';
-import type { Conditions } from '../processes/process.js';
+import type { Conditions, Process } from '../processes/process.js';
 import type { DailyValue } from '../scenario/scenario.js';
 
 /** What holds from the morning of a day on, until something is done: weather, evapotranspiration, rations. Plain data. */
@@ -78,6 +79,23 @@ export function setWeather(model: Model, day: number, into: Day): void {
   into.rain = scenario.rainTank === undefined ? 0 : on(scenario.rainTank.rain) * scenario.rainTank.roof;
 }
 
+/**
+ * For each instance the first one whose coefficients are its own: of the same law, numbers and place, found anew at the same
+ * changes. Growth and rest of a population are such.
+ */
+function twinsOf(instances: readonly Instance[]): Int32Array {
+  const known = new Map<Process['coefficients'], Map<string, number>>();
+  return Int32Array.from(instances, ({ process, values, vessel, cohort, batch, doser, feed }, j) => {
+    const { coefficients, salted, throughFlow } = process;
+    const alike = known.get(coefficients) ?? new Map<string, number>();
+    known.set(coefficients, alike);
+    const place = [salted, throughFlow, vessel, cohort, batch, doser, feed].join();
+    const twin = alike.get(place) ?? j;
+    alike.set(place, twin);
+    return instances[twin].values === values ? twin : j;
+  });
+}
+
 /** Sets the coefficients of a regime, but only of those instances whose conditions have changed. */
 export function openCoefficients(model: Model, regime: Regime) {
   const { instances } = model;
@@ -86,18 +104,12 @@ export function openCoefficients(model: Model, regime: Regime) {
   const vesselCount = model.layout.vessels.length;
   const constantsOf = Array.from({ length: vesselCount }, () => openAcidBase(plain));
   const pressure = pressureOver(model);
+  const twins = twinsOf(instances);
   const last = newestOf(vesselCount);
-  const lastFed = newest(instances.length);
-  const lastShare = newest(instances.length);
-  const lastMost = newest(instances.length);
-  const lastLight = newest(instances.length);
-  const lastBearing = newest(instances.length);
-  const changed = new Uint8Array(vesselCount);
-  const salted = new Uint8Array(vesselCount);
-  const flowed = new Uint8Array(vesselCount);
-  const vesselOf = Int32Array.from(instances, ({ vessel }) => vessel);
-  const cohortOf = Int32Array.from(instances, ({ cohort }) => cohort);
-  const throughFlow = Uint8Array.from(instances, ({ process }) => (process.throughFlow ? 1 : 0));
+  const [lastFed, lastShare, lastMost, lastLight, lastBearing] = Array.from({ length: 5 }, () =>
+    newest(instances.length),
+  );
+  const [changed, salted, flowed] = Array.from({ length: 3 }, () => new Uint8Array(vesselCount));
   return function refresh(
     day: Day,
     aeration: ArrayLike<number>,
@@ -106,6 +118,14 @@ export function openCoefficients(model: Model, regime: Regime) {
     feeds: readonly string[],
     dosing: readonly boolean[],
   ): void {
+    /** Found anew, or as its twin's were. */
+    const found = (j: number, { fed, share }: Offer, most: number): ArrayLike<number> => {
+      if (twins[j] !== j) return regime.coefficients[twins[j]];
+      const { process, values, vessel, batch, doser = -1 } = instances[j];
+      const [air, flow, rise] = [aeration[vessel], inflow[vessel], regime.slope[vessel]];
+      const conditions = conditionsAt(model, vessel, day, air, flow, batch, fed, share, pressure, rise);
+      return process.coefficients(values, doser < 0 ? conditions : { ...conditions, ...dosers[doser], most });
+    };
     for (let vessel = 0; vessel < vesselCount; vessel++) {
       changed[vessel] = take(last.temperature, vessel, day.temperature[vessel]) ? 1 : 0;
       salted[vessel] = take(last.ionic, vessel, day.ionic[vessel]) ? 1 : 0;
@@ -119,38 +139,25 @@ export function openCoefficients(model: Model, regime: Regime) {
       if (take(last.rise, vessel, regime.slope[vessel])) flowed[vessel] = 1;
     }
     for (let j = 0; j < instances.length; j++) {
-      const vessel = vesselOf[j];
-      const cohort = cohortOf[j];
-      let stale = changed[vessel] === 1 || (flowed[vessel] === 1 && throughFlow[j] === 1);
+      const { process, vessel, cohort, batch, doser = -1, feed } = instances[j];
+      let stale =
+        changed[vessel] === 1 ||
+        (salted[vessel] === 1 && process.salted === true) ||
+        (flowed[vessel] === 1 && process.throughFlow === true);
       let offer = nothing;
       if (cohort >= 0) {
-        const { feed } = instances[j];
         if (feed === undefined || feed === feeds[cohort]) offer = offers[cohort];
         if (take(lastFed, j, offer.fed)) stale = true;
         if (take(lastShare, j, offer.share)) stale = true;
       }
-      const { process, values, batch, doser = -1 } = instances[j];
       const most = doser >= 0 && dosing[doser] ? dosers[doser].most / dosers[doser].products.length : 0;
       if (doser >= 0 && take(lastMost, j, most)) stale = true;
       if (batch >= 0 && take(lastLight, j, day.light[model.layout.batches[batch].planting])) stale = true;
       if (batch >= 0 && take(lastBearing, j, day.bearing[batch])) stale = true;
-      if (process.salted && salted[vessel] === 1) stale = true;
       if (!stale) continue;
-      const { fed, share } = offer;
-      const conditions = conditionsAt(
-        model,
-        vessel,
-        day,
-        aeration[vessel],
-        inflow[vessel],
-        batch,
-        fed,
-        share,
-        pressure,
-        regime.slope[vessel],
-      );
-      const at = doser < 0 ? conditions : { ...conditions, ...dosers[doser], most };
-      regime.coefficients[j].set(process.coefficients(values, at));
+      const numbers = found(j, offer, most);
+      const into = regime.coefficients[j];
+      for (let i = 0; i < into.length; i++) into[i] = numbers[i];
     }
   };
 }

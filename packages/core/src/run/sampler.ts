@@ -36,39 +36,42 @@ export class Sampler {
   look(time: number, y: Float64Array, x: Float64Array, since: number): Sample {
     const { record, state } = this.parts;
     const { water, day } = state;
+    const { temperature, ionic, offered } = day;
+    // One array for all: each of its own would cost a run more than what is done with them.
+    const all = [y, x, water.volume, water.carried, temperature, ionic, offered];
+    const { buffer, byteOffset } = this.buffer.array(all.reduce((size, { length }) => size + length, 0));
+    let next = byteOffset;
+    const cut = (length: number): Float64Array => {
+      const part = new Float64Array(buffer, next, length);
+      next += part.byteLength;
+      return part;
+    };
+    /** Values as they are, or moved along straight lines for some time. */
+    const copy = (values: Float64Array, slope?: Float64Array): Float64Array => {
+      const kept = cut(values.length);
+      kept.set(values);
+      if (slope) for (let i = 0; i < kept.length; i++) kept[i] += slope[i] * since;
+      return kept;
+    };
     return {
       time,
-      y: this.copy(y),
-      x: this.copy(x),
-      volume: this.along(water.volume, water.slope, since),
-      carried: this.along(water.carried, water.flow, since),
+      y: copy(y),
+      x: copy(x),
+      volume: copy(water.volume, water.slope),
+      carried: copy(water.carried, water.flow),
       rain: water.rain + water.rainSlope * since,
       spilled: water.spilled + water.spillSlope * since,
       posted: record.postings.length,
-      temperature: this.copy(day.temperature),
-      ionic: this.copy(day.ionic),
-      fed: this.fedAt(y),
+      temperature: copy(temperature),
+      ionic: copy(ionic),
+      fed: this.fedAt(y, cut(offered.length)),
       evapotranspiration: this.vapour.reduce((sum, s) => sum + water.flow[s], 0),
     };
   }
 
-  private copy(values: Float64Array): Float64Array {
-    const kept = this.buffer.array(values.length);
-    kept.set(values);
-    return kept;
-  }
-
-  /** Values that have moved along straight lines for some time. */
-  private along(values: Float64Array, slope: Float64Array, since: number): Float64Array {
-    const moved = this.buffer.array(values.length);
-    for (let i = 0; i < moved.length; i++) moved[i] = values[i] + slope[i] * since;
-    return moved;
-  }
-
   /** Feed offered to each cohort. */
-  private fedAt(y: Float64Array): Float64Array {
+  private fedAt(y: Float64Array, fed: Float64Array): Float64Array {
     const { model, state } = this.parts;
-    const fed = this.buffer.array(state.day.offered.length);
     state.day.offered.forEach((offer, cohort) => {
       fed[cohort] = offer.fed + offer.share * y[model.layout.fish[cohort].mass];
     });

@@ -128,7 +128,7 @@ export class Layout {
   open(): Opened {
     if (this.opened !== undefined) return this.opened;
     const pages = Math.ceil(this.bytes / PAGE);
-    this.opened = this.module?.open(pages) ?? { buffer: new ArrayBuffer(PAGE * pages) };
+    this.opened = this.module?.open(pages) ?? { buffer: new ArrayBuffer(this.bytes) };
     for (const fill of this.contents) fill();
     return this.opened;
   }

@@ -15,7 +15,7 @@ import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import { type ReferencedFiles } from '@leat/core/tasks';
 import { readTexts } from '../shared/referenced-files.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
-import { eachJob, noteReplaced, runJobs } from '../../workers/pool.js';
+import { eachJob, noteReplaced, runOnEach } from '../../workers/pool.js';
 import { openRunsProgress } from '../../terminal/progress.js';
 import type { Streams } from '../../terminal/streams.js';
 import { linesText } from '../../terminal/columns.js';
@@ -74,9 +74,14 @@ async function openWork(texts: ReferencedFiles, options: EnsembleOptions, stream
   const simulation = options.tolerance === undefined ? {} : { tolerance: options.tolerance };
   // Before the first run: what --units cannot be is told now.
   displayInUnits(options);
-  const [{ outline, keys, notes, display }] = await runJobs(outlineJob, { texts, ...simulation }, [
+  const { workers, members } = options;
+  const { outline, keys, notes, display } = await runOnEach(
+    outlineJob,
+    { texts, ...simulation },
     questions,
-  ]);
+    members,
+    workers === undefined ? {} : { workers },
+  );
   openSampling(
     sampling,
     outline.rows.map(({ id }) => id),

@@ -24,7 +24,7 @@ import type { Streams } from '../../terminal/streams.js';
 import { styleFor } from '../../terminal/style.js';
 import { InterruptedError, interruptible } from '../../workers/interruptible.js';
 import { runWithCheckpoint } from '../../workers/run-with-checkpoint.js';
-import { noteReplaced, runJobs } from '../../workers/pool.js';
+import { noteReplaced, runOnEach } from '../../workers/pool.js';
 import { displayInUnits, type DisplayOptions } from '../shared/display.js';
 import { readTexts, type ScenarioOptions } from '../shared/referenced-files.js';
 import { job as outlineJob } from '../shared/outline-job.js';
@@ -184,9 +184,13 @@ async function look(
   const questions = { measures: [options.of], conditions: [] };
   // Before the first run: what --units cannot be is told now.
   displayInUnits(options);
-  const [{ outline, notes, display }] = await runJobs(outlineJob, { texts, ...simulation }, [questions], {
-    signal,
-  });
+  const { outline, notes, display } = await runOnEach(
+    outlineJob,
+    { texts, ...simulation },
+    questions,
+    Infinity,
+    jobs,
+  );
   streams.note(linesText(notes));
   const { rows, title, measures } = outline;
   const inputs = rowsLike(rows, options.only);
