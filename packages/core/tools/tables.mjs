@@ -70,6 +70,21 @@ const shortened = (rows) =>
       : [id, ...rest];
   });
 
+/** Short ids of which a subject with the same names as the one before it is told by its words and a dot alone. */
+function withoutEqualNames(short) {
+  const subjects = [];
+  for (const id of short) {
+    if (id.startsWith('.')) subjects.at(-1).push(id);
+    else subjects.push([id]);
+  }
+  const namesOf = ([first, ...others]) => [first.slice(first.lastIndexOf('.')), ...others].join();
+  return subjects.flatMap((subject, index) =>
+    index > 0 && namesOf(subject) === namesOf(subjects[index - 1])
+      ? [subject[0].slice(0, subject[0].lastIndexOf('.') + 1)]
+      : subject,
+  );
+}
+
 /** Groups of subjects, as `SubjectGroup` has them. */
 const groups = 'fish crop feed media dose water aerator lime limit'.split(' ');
 
@@ -139,11 +154,11 @@ export function numbersModule() {
     made,
     "import type { NumberColumns } from './table-row.js';",
     '',
-    '/** The numbers by column: like beside like takes a tenth less to send, ids that go on from the one before them a fifth. */',
+    '/** The numbers by column: like beside like takes less to send, and so do ids that go on from the one before them. */',
     'export const numberColumns: NumberColumns = {',
     ...column(
       'id',
-      files.map((file) => shortened(file.rows).map(([id]) => id)),
+      files.map((file) => withoutEqualNames(shortened(file.rows).map(([id]) => id))),
     ),
     ...columnsOf(files, ['value']),
     '  ranges: {',

@@ -107,4 +107,4 @@ export function normalQuantile(u: number): number {
 }
 
 /** The 95 % point of the standard normal: a range of the tables reaches from its negative to it. */
-export const deviate95 = normalQuantile(0.95);
+export const deviate95 = /* @__PURE__ */ normalQuantile(0.95);

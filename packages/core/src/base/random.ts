@@ -1,3 +1,5 @@
+import { log } from './elementary.js';
+
 /** Where a stream of random numbers stands: words of 32 bits `a`, `b`, `c` and a `counter`. Plain data; a copy goes on to the same numbers. */
 export interface RandomState {
   a: number;
@@ -29,6 +31,16 @@ export function seedRandom(seed: number): RandomState {
 /** The next number of a stream, in [0, 1). */
 export function nextRandom(state: RandomState): number {
   return ((step(state) >>> 5) * 2 ** 26 + (step(state) >>> 6)) / 2 ** 53;
+}
+
+/** A standard normal number of uniform ones in [0, 1): one of the two that the polar method gives (Marsaglia & Bray 1964). */
+export function normalOf(random: () => number): number {
+  for (;;) {
+    const x = 2 * random() - 1;
+    const y = 2 * random() - 1;
+    const square = x * x + y * y;
+    if (square > 0 && square < 1) return x * Math.sqrt((-2 * log(square)) / square);
+  }
 }
 
 /**

@@ -1,12 +1,19 @@
 import { numberColumns } from './numbers.generated.js';
 
-/** Ids of the tables in their order: `.growth` goes on from the words of the one before it. */
+/**
+ * Ids of the tables in their order: `.growth` goes on from the words of the one before it, and words with a dot alone
+ * (`fish.common-carp.`) have all names that the words before them had.
+ */
 function idsOf(short: readonly string[]): readonly string[] {
   let words = '';
-  return short.map((id) => {
-    if (id.startsWith('.')) return words + id;
-    words = id.slice(0, Math.max(0, id.lastIndexOf('.')));
-    return id;
+  let names: string[] = [];
+  return short.flatMap((id) => {
+    const end = id.lastIndexOf('.');
+    if (end > 0) words = id.slice(0, end);
+    if (id.endsWith('.')) return names.map((name) => words + name);
+    if (end > 0) names = [];
+    names.push(id.slice(end));
+    return words + id.slice(end);
   });
 }
 

@@ -1,5 +1,5 @@
 import { degreeOfHardness } from '../base/hardness.js';
-import { normalQuantile } from '../base/normal.js';
+import { normalOf } from '../base/random.js';
 import { waterState } from '../model/layout.js';
 import type { Model } from '../model/model.js';
 import { openConductivity } from '../chemistry/conductivity.js';
@@ -46,20 +46,15 @@ export function twelveDigits(value: number): number {
 
 /**
  * What a kit shows of a true value: a normal error added, then rounded to a whole multiple of the resolution.
- * A large absolute error may show less than zero. Draws one number where the kit has an error, else none.
+ * A large absolute error may show less than zero. Draws numbers where the kit has an error, else none.
  *
  * @param random uniform numbers in [0, 1)
  */
 export function readingOf(kit: TestKit, value: number, random: () => number): number {
   const { error, resolution } = kit;
   let shown = value;
-  if (error !== undefined) {
-    let chance = random();
-    // The quantile of 0 is not finite.
-    while (chance === 0) chance = random();
-    const deviate = normalQuantile(chance);
-    shown += error.deviation * deviate * (error.kind === 'relative' ? value : 1);
-  }
+  if (error !== undefined)
+    shown += error.deviation * normalOf(random) * (error.kind === 'relative' ? value : 1);
   return twelveDigits(resolution === undefined ? shown : Math.round(shown / resolution) * resolution);
 }
 

@@ -40,7 +40,7 @@ describe('the tables', () => {
   });
 
   it('name each number once', () => {
-    expect(tableRows.size).toBe(numberColumns.id.length);
+    expect(tableRows.size).toBe(numberColumns.value.length);
   });
 
   it('have every column as long as the others', () => {
