@@ -157,6 +157,7 @@ export type { Instance as ModelInstance } from './model/instance.js';
 export type { Layout as ModelLayout } from './model/layout.js';
 export type { Entry as RowEntry } from './model/model.js';
 export type { RateOptions } from './model/rates.js';
+export type { LoopsBy } from './solve/room.js';
 export type { PhMemory } from './model/water-look.js';
 export type { ActionOf, actionKinds, SpreadableAction } from './scenario/action-kinds.js';
 export type { Regime } from './model/model.js';

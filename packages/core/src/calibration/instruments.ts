@@ -8,7 +8,10 @@ import { type KitScale, kitScale } from './kit-scale.js';
 import { type Observation, readingKey } from './readings.js';
 import { follow, type ScaledReading, type Spoiling } from './returning.js';
 
-/** How much higher one instrument reads than another that reads the same water. */
+/**
+ * How much higher one instrument reads than another that reads the same water: one `shows` a number, from `low` to `high`, where
+ * the other shows another.
+ */
 export interface Offset {
   readonly reads: Observation['reading']['reads'];
   readonly vessel: string;
@@ -18,7 +21,7 @@ export interface Offset {
   /** First date of `now`, and last of `other`. */
   readonly from: string;
   readonly until: string;
-  /** What `now` shows where `other` shows `at`, in the internal unit, with its bounds of 90 %. */
+  /** What the one in use, `now`, `shows` where `other` shows `at`, in the internal unit; 90 % bounds of it are `low` and `high`. */
   readonly at: number;
   readonly shows: number;
   readonly low: number;

@@ -26,7 +26,7 @@ export interface Apart {
   readonly high: number;
 }
 
-/** How far off harms: a factor, a difference in the internal unit, or errors of the kit. */
+/** How far off harms: `size` is a factor, a difference in the internal unit, or a number of errors of the kit. */
 export interface Harm {
   readonly kind: 'factor' | 'difference' | 'errors';
   readonly size: number;
