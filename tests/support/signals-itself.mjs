@@ -2,9 +2,10 @@
  * Loaded before the command in tests of signals: the process signals itself in a known state, however slow the machine.
  *
  *   LEAT_SIGNAL     the signal, such as SIGINT
- *   LEAT_SIGNAL_AT  the state: `tasks N`, when workers have been given N tasks; `rates N`, when the main thread has asked for
- *                   N square roots, as a simulation does over and over and reading a file hardly; `half N`, when the Nth file is half written under its name
- *                   in .part; `whole N`, when it is written and not yet renamed; `kept NAME`, when a file of that name is first in place
+ *   LEAT_SIGNAL_AT  the state: `tasks N`, when workers have been given N tasks; `rates N`, when the main thread has called the
+ *                   modules of a simulation N times, which reading a file never does; `half N`, when the Nth file is half written
+ *                   under its name in .part; `whole N`, when it is written and not yet renamed; `kept NAME`, when a file of that
+ *                   name is first in place
  *
  * Clocks go a thousand times too fast, so that what is kept now and then is kept at once.
  */
@@ -34,10 +35,21 @@ const countCalls = (object, name) =>
     return original(...args);
   });
 
+/** Signals when a function of a WebAssembly module is called for the Nth time, whichever it is. */
+function countModuleCalls() {
+  const { Instance } = WebAssembly;
+  WebAssembly.Instance = function (...given) {
+    const exports = { ...new Instance(...given).exports };
+    for (const [name, value] of Object.entries(exports))
+      if (typeof value === 'function') countCalls(exports, name);
+    return { exports };
+  };
+}
+
 if (isMainThread) {
   around(performance, 'now', (now) => 1000 * now());
   if (state === 'tasks') countCalls(Worker.prototype, 'postMessage');
-  if (state === 'rates') countCalls(Math, 'sqrt');
+  if (state === 'rates') countModuleCalls();
   if (state === 'half' || state === 'whole')
     around(fs, 'writeFileSync', (write, path, data, ...more) => {
       const now = String(path).endsWith('.part') && isTheOne();

@@ -19,8 +19,8 @@ await leat(
   folderWith(),
 );
 
-/** In the midst of a simulation in the main thread: reading the glasshouse takes 12,000 square roots, twenty days of it 70,000. */
-const simulating = 'rates 40000';
+/** In the midst of a simulation in the main thread: twenty days of the glasshouse call its modules 10,000 times. */
+const simulating = 'rates 3000';
 /** Workers have had an outline and four members: two at least are done. */
 const afterTwo = 'tasks 5';
 
