@@ -37,8 +37,9 @@ const countCalls = (object, name) =>
 
 /** Signals when a function of a WebAssembly module is called for the Nth time, whichever it is. */
 function countModuleCalls() {
-  const { Instance } = WebAssembly;
-  WebAssembly.Instance = function (...given) {
+  const assembly = globalThis.WebAssembly;
+  const { Instance } = assembly;
+  assembly.Instance = function (...given) {
     const exports = { ...new Instance(...given).exports };
     for (const [name, value] of Object.entries(exports))
       if (typeof value === 'function') countCalls(exports, name);
