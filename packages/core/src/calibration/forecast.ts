@@ -15,7 +15,7 @@ import { combinedCourse, type DayAhead, type Told } from './combined-course.js';
 import { seriesKey } from './correlated.js';
 import { rootOf } from './diagnostics.js';
 import { type Modelled, modelledAt } from './modelled.js';
-import type { WindowStart } from './window.js';
+import { upTo, type WindowStart } from './window.js';
 import { type Origin, rehearse, type Series, seriesOf } from './rehearse.js';
 import { dayOf } from './readings.js';
 import type { ReadingError } from './reading-loss.js';
@@ -180,11 +180,7 @@ function run(scenario: Scenario, { extension }: FitProblem, tolerance: number): 
 
 /** The state at a day of a scenario that is known up to it; undefined where its run breaks off. */
 function stateOn(known: Scenario, day: number, problem: FitProblem, tolerance: number): EndState | undefined {
-  const past = run(
-    { ...known, days: day, actions: known.actions.filter((action) => action.at < day) },
-    problem,
-    tolerance,
-  );
+  const past = run(upTo(known, day), problem, tolerance);
   return past.outcome.kind === 'done' ? endStateOf(past) : undefined;
 }
 

@@ -31,7 +31,9 @@ export function modelledAt(
     const paced = paces.flatMap((each) => problem.predictOf(each, sought) ?? []);
     return paced.length === paces.length ? { values, paced } : { values };
   }
-  const start = windowStart(problem, at);
-  const late = start === undefined ? undefined : predictThrough(problem, at, sought, start);
-  return start === undefined || late === undefined ? { values } : { values: late, start };
+  const open = windowStart(problem, at);
+  const late = open && predictThrough(problem, at, sought, open);
+  return open === undefined || late === undefined
+    ? { values }
+    : { values: late, start: { day: open.day, moved: open.moved } };
 }

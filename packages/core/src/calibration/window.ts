@@ -2,6 +2,7 @@ import { exp, log } from '../base/elementary.js';
 import { deviate95 } from '../base/normal.js';
 import { endStateOf } from '../run/saved.js';
 import type { Run } from '../run/run.js';
+import type { ResumableRun } from '../run/run-state.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import type { SavedState } from '../scenario/saved-state.js';
 import { countedLoss, countingOf } from './correlated.js';
@@ -55,6 +56,11 @@ export interface WindowStart {
   readonly moved: (state: SavedState) => SavedState;
 }
 
+/** Such a start with the run of the long fit up to it. */
+export interface OpenWindow extends WindowStart {
+  readonly before: ResumableRun;
+}
+
 /** A state whose groups are moved by standard deviates. */
 function movedBy(
   state: SavedState,
@@ -86,8 +92,8 @@ export function heldIn({ model, samples }: Run, component: string, sample: numbe
   return model.layout.states.reduce((sum, each, i) => sum + (each.component === component ? y[i] : 0), 0);
 }
 
-/** A scenario up to a day. */
-const until = (scenario: Scenario, days: number): Scenario => ({
+/** A scenario up to a day, without what is done then or later. */
+export const upTo = (scenario: Scenario, days: number): Scenario => ({
   ...scenario,
   days,
   actions: scenario.actions.filter(({ at }) => at < days),
@@ -112,7 +118,7 @@ type Windowed = Pick<
  * stocks moved as little as the readings ask for. Its numbers stay; a few runs of the window alone.
  * @returns undefined where the window holds too few readings, or its runs break off
  */
-export function windowStart(problem: Windowed, at: ArrayLike<number>): WindowStart | undefined {
+export function windowStart(problem: Windowed, at: ArrayLike<number>): OpenWindow | undefined {
   const { errorOf } = problem;
   const today = problem.days - problem.ahead;
   const day = Math.max(1, Math.round(today - window.days));
@@ -121,7 +127,7 @@ export function windowStart(problem: Windowed, at: ArrayLike<number>): WindowSta
   );
   if (observations.length < window.least) return undefined;
   const known = problem.scenarioAt(at);
-  const before = problem.runOf(until(known, day));
+  const before = problem.runOf(upTo(known, day));
   if (before.outcome.kind !== 'done') return undefined;
   const state = endStateOf(before);
   const grown = (component: string): number => {
@@ -138,7 +144,7 @@ export function windowStart(problem: Windowed, at: ArrayLike<number>): WindowSta
   const floorOf = groups.map((group) => ('reads' in group ? errorOf(group.reads).deviation(0) : 0));
   const moved = (deviates: ArrayLike<number>) => (from: SavedState) =>
     movedBy(from, deviates, spreadOf, floorOf);
-  const short = until(known, Math.ceil(today));
+  const short = upTo(known, Math.ceil(today));
   const sought = soughtOf(observations);
   const of = {
     predict: (deviates: Float64Array) =>
@@ -168,7 +174,7 @@ export function windowStart(problem: Windowed, at: ArrayLike<number>): WindowSta
       }),
     );
     const { at: found } = answered(minimise(searchWith(1), coarse.at, { ...options, ...near(coarse) }));
-    return { day, moved: moved(found) };
+    return { day, moved: moved(found), before };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return undefined;
@@ -177,19 +183,17 @@ export function windowStart(problem: Windowed, at: ArrayLike<number>): WindowSta
 
 /** Values looked for in a run that is begun anew at a window: before it as the long fit has them. */
 export function predictThrough(
-  problem: Pick<FitProblem, 'scenarioAt' | 'runOf' | 'predictOf'>,
+  problem: Pick<FitProblem, 'scenarioAt' | 'predictOf'>,
   at: ArrayLike<number>,
   sought: readonly Sought[],
-  start: WindowStart,
+  { day, moved, before }: OpenWindow,
 ): Float64Array | undefined {
   const known = problem.scenarioAt(at);
-  const before = problem.runOf(until(known, start.day));
-  if (before.outcome.kind !== 'done') return undefined;
-  const saved = start.moved(endStateOf(before));
-  const early = sought.filter(({ time }) => time < start.day);
-  const late = sought.filter(({ time }) => time >= start.day);
+  const saved = moved(endStateOf(before));
+  const early = sought.filter(({ time }) => time < day);
+  const late = sought.filter(({ time }) => time >= day);
   const [a, b] = [predictionsOf(before, early), problem.predictOf({ ...known, saved }, late)];
   if (a === undefined || b === undefined) return undefined;
   let [i, j] = [0, 0];
-  return Float64Array.from(sought, ({ time }) => (time < start.day ? a[i++] : b[j++]));
+  return Float64Array.from(sought, ({ time }) => (time < day ? a[i++] : b[j++]));
 }
