@@ -22,7 +22,16 @@ export {
 export { day, decadeOf, extreme, longSpan, percent, shown, valueText, volumeText } from './numbers.js';
 export { betterLine } from './better.js';
 export { harvestLines, type Yield, yieldsByMonth } from './harvest.js';
-export { dateNames, dayNames, eventText, spanPhrase, verdictLines, type DayName } from './verdict.js';
+export {
+  dateNames,
+  dayNames,
+  eventText,
+  spanPhrase,
+  verdictLines,
+  verdictTold,
+  type DayName,
+  type VerdictLine,
+} from './verdict.js';
 export {
   differencePhrase,
   differenceTold,

@@ -270,6 +270,12 @@ function holdsLine({ holdsUntil }: RunVerdict, { name, display }: Telling): read
 /** What a line of a verdict is about. */
 type Part = 'fish' | 'filter' | 'water' | 'crops';
 
+/** A line of a verdict, and what it is about: from when on the run is no forecast, or a part of the system. */
+export interface VerdictLine {
+  readonly of: Part | 'forecast';
+  readonly text: string;
+}
+
 /** How bad each line is: the worst stands first; of equals the order fish, filter, water, crops. */
 function badness({ fish, filter, water, crops }: RunVerdict): Record<Part, number> {
   const fishStates = { dead: 6, lethal: 5, 'at-risk': 4, uncomfortable: 1, safe: 0 };
@@ -285,14 +291,14 @@ function badness({ fish, filter, water, crops }: RunVerdict): Record<Part, numbe
 
 /**
  * A verdict in lines, the worst first: fish, filter, water, crops, and where trouble began behind the first. No line
- * for what the system does not have.
+ * for what the system does not have; before all, from when on the run is no forecast.
  * @param startDate date of day 0, `yyyy-mm-dd`
  */
-export function verdictLines(
+export function verdictTold(
   verdict: RunVerdict,
   startDate: string,
   display: Display = plainDisplay,
-): readonly string[] {
+): readonly VerdictLine[] {
   const telling = { name: dayNames(startDate, display), display };
   const { fish, filter, crops, beginning } = verdict;
   const bad = badness(verdict);
@@ -309,5 +315,15 @@ export function verdictLines(
   const [first, ...others] = lines;
   const began = beginning === undefined ? '' : beganPhrase(beginning, first, telling);
   const pumps = first.of === 'fish' ? pumpsBefore(verdict, telling) : '';
-  return [...holdsLine(verdict, telling), `${first.text}${pumps}${began}`, ...others.map(({ text }) => text)];
+  const holds = holdsLine(verdict, telling).map((text) => ({ of: 'forecast' as const, text }));
+  return [...holds, { of: first.of, text: `${first.text}${pumps}${began}` }, ...others];
+}
+
+/** The lines of a verdict as `verdictTold` gives them, without what each is about. */
+export function verdictLines(
+  verdict: RunVerdict,
+  startDate: string,
+  display: Display = plainDisplay,
+): readonly string[] {
+  return verdictTold(verdict, startDate, display).map(({ text }) => text);
 }

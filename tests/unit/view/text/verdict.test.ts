@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { RunVerdict, Trouble } from '@leat/core';
-import { betterLine, dayNames, harvestLines, spanPhrase, verdictLines } from '@leat/view/text';
+import { betterLine, dayNames, harvestLines, spanPhrase, verdictLines, verdictTold } from '@leat/view/text';
 
 const nitrite: Trouble = {
   ...{ quantity: 'nitrite', direction: 'above', value: 16.2, unit: 'mg N/L', whom: 'nile-tilapia' },
@@ -58,10 +58,11 @@ describe('a verdict in lines', () => {
     expect(first).toMatch(/It began 58 min after a power cut\.$/);
   });
 
-  it('puts the worst first: a filter that falls behind before fish that are well', () => {
-    const lines = verdictLines(
+  it('puts the worst first behind from when on it is no forecast: a filter that falls behind before fish that are well', () => {
+    const lines = verdictTold(
       {
         ...sound,
+        holdsUntil: { time: 25, why: 'broken-off' },
         filter: {
           ...{ state: 'falls-behind', by: 'ammonia', from: 20, held: 'acid', ammonia: 35.5, nitrite: 0.7 },
         },
@@ -69,14 +70,9 @@ describe('a verdict in lines', () => {
       },
       '2025-10-01',
     );
-    expect(lines.map((line) => line.slice(0, line.indexOf(':')))).toEqual([
-      'Filter',
-      'Water',
-      'Fish',
-      'Crops',
-    ]);
-    expect(lines[0]).toContain('the water too acid for it');
-    expect(lines[1]).toContain('pump main sucks air 2 times from day 9 (10 Oct), 12 h in all');
+    expect(lines.map(({ of }) => of)).toEqual(['forecast', 'filter', 'water', 'fish', 'crops']);
+    expect(lines[1].text).toContain('the water too acid for it');
+    expect(lines[2].text).toContain('pump main sucks air 2 times from day 9 (10 Oct), 12 h in all');
   });
 });
 

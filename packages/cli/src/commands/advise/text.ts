@@ -7,7 +7,8 @@ import {
   dayNames,
   type Display,
   listed,
-  verdictLines,
+  type VerdictLine,
+  verdictTold,
   yieldPhrase,
 } from '@leat/view/text';
 import { savedDocument } from '../../files/saved-document.js';
@@ -44,13 +45,17 @@ function toldOf({ proposals }: Advice): readonly Proposal[] {
   return enough.length > 0 ? enough : proposals.slice(0, most.short);
 }
 
-/** What a line of a verdict is about, such as `Water`. */
-const subjectOf = (line: string): string => line.slice(0, line.indexOf(':'));
+/** What a verdict tells first of a part of the system. */
+const worstOf = (lines: readonly VerdictLine[]): VerdictLine['of'] | undefined =>
+  lines.find(({ of }) => of !== 'forecast')?.of;
 
-/** What becomes of the fish, of what was worst in the run as it is, and of what is worst now. */
-function thenText(lines: readonly string[], before: readonly string[]): string {
-  const subjects = ['Fish', subjectOf(before[0]), subjectOf(lines[0])];
-  return lines.filter((line) => subjects.includes(subjectOf(line))).join(' ');
+/** From when on a run is no forecast, what becomes of the fish, of what was worst in the run as it is, and of what is worst now. */
+function thenText(lines: readonly VerdictLine[], before: readonly VerdictLine[]): string {
+  const told = ['forecast', 'fish', worstOf(before), worstOf(lines)];
+  return lines
+    .filter(({ of }) => told.includes(of))
+    .map(({ text }) => text)
+    .join(' ');
 }
 
 /** A proposal: what, what then becomes of the run, and the lines that say it in the file. */
@@ -63,8 +68,8 @@ function proposalLines(
   const name = dayNames(startDate);
   const { parts, outcome, lines } = proposal;
   const what = parts.map((part) => changePhrase(part, name, display)).join(', together with ');
-  const was = verdictLines(before.verdict, startDate, display);
-  const then = thenText(verdictLines(outcome.verdict, startDate, display), was);
+  const was = verdictTold(before.verdict, startDate, display);
+  const then = thenText(verdictTold(outcome.verdict, startDate, display), was);
   return [
     ...wrap(`${number}. ${what}`, width, '   ').map((line) => style.strong(line)),
     ...wrap(`   then: ${then}`, width, '     '),
@@ -82,7 +87,7 @@ function proposalLines(
 function headLines({ advice, display, style }: Telling): readonly string[] {
   const { title, startDate, before, aim, situation, keep, vain } = advice;
   const name = dayNames(startDate);
-  const was = verdictLines(before.verdict, startDate, display);
+  const was = verdictTold(before.verdict, startDate, display);
   const first = thenText(was, was);
   const asked = keep.length === 0 ? '' : ` It does not keep ${listed(keep.map((text) => `"${text}"`))}.`;
   const kept = keep.length === 0 ? '' : ' and keeps what was asked';
