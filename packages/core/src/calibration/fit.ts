@@ -3,6 +3,7 @@ import { type Missing, missingIn } from './missing.js';
 import { type FitVerdict, verdictOfFit } from './verdict.js';
 import { scenarioHash, version } from '../result/record.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
+import type { FirstRation } from './grown-start.js';
 import type { Offset } from './instruments.js';
 import type { Counting } from './correlated.js';
 import { differenceStep, enough, minimise, type Minimum, searchProblem } from './search.js';
@@ -61,6 +62,8 @@ export interface FitProvenance {
 export interface Fit extends FitDiagnostics, FitVerdict {
   readonly title: string;
   readonly provenance: FitProvenance;
+  /** What films that the file calls cycled have grown on in place of its rations; none where those stand. */
+  readonly grownOn: readonly FirstRation[];
   /** How many readings the fit was made to. */
   readonly readings: number;
   readonly starts: readonly FitStart[];
@@ -159,6 +162,7 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
       starts: all.length,
       seed,
     },
+    grownOn: problem.grownOn,
     readings: problem.observations.length,
     starts: all,
     past,

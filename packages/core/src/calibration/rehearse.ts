@@ -22,7 +22,7 @@ import {
   memoriesOf,
   type PastReading,
 } from './guesses.js';
-import { type KitScale, kitScale } from './kit-scale.js';
+import { type KitScale, kitScale } from '../log/kit-scale.js';
 import { type Modelled, modelledAt } from './modelled.js';
 import type { Observation } from './readings.js';
 import type { Spoiling } from './returning.js';

@@ -9,7 +9,7 @@ import {
   weightsBy,
 } from '../../../../packages/core/src/calibration/combination.js';
 import { countingOf } from '../../../../packages/core/src/calibration/correlated.js';
-import { kitScale } from '../../../../packages/core/src/calibration/kit-scale.js';
+import { kitScale } from '../../../../packages/core/src/log/kit-scale.js';
 import type { Observation } from '../../../../packages/core/src/calibration/readings.js';
 import { follow, goneOn, likeliest } from '../../../../packages/core/src/calibration/returning.js';
 import {
