@@ -12,6 +12,7 @@ import {
   firstSearches,
   pastFits,
   type PastFit,
+  screening,
   searchedFrom,
   searchedOn,
   slopesAtMiddle,
@@ -129,19 +130,20 @@ function* proven(problem: FitProblem, ahead: FitProblem, best: Minimum, counting
 export function* fitAsking(request: FitSearch): Asking<Fit> {
   const { log, furtherStarts = 1, seed = 1 } = request;
   const problem = openFitProblem(request);
-  const slopes = yield* slopesAtMiddle(problem);
+  const screened = { problem, rough: screening(request, problem) };
+  const slopes = yield* slopesAtMiddle(screened.rough);
   // A fit to the past stands for one of the further places, where there is one.
   const days = pastDays(problem, request);
   const warm = furtherStarts > 0 && days.length > 0 ? 1 : 0;
   const [past, first] = yield* sideBySide(
     pastFits(request, problem, slopes, days),
-    firstSearches(problem, slopes, furtherStarts - warm, seed),
+    firstSearches(screened, slopes, furtherStarts - warm, seed),
   );
   const last = warm === 0 ? undefined : past.at(-1);
   const found =
     last === undefined
       ? first
-      : [...first, yield* searchedFrom(problem, last.deviates, bestOf(first).jacobian)];
+      : [...first, yield* searchedFrom(screened, last.deviates, bestOf(first))];
   const { minima, counting } = yield* searchedOn(problem, found);
   const ahead = openFitProblem({ ...request, numbers: problem.free }, testsAhead);
   const { end: best, slopes: there, converged } = yield* proven(problem, ahead, bestOf(minima), counting);
