@@ -3,6 +3,7 @@ import { openTexts, type ReferencedFiles } from '@leat/core/tasks';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { fitDoubts } from '../../../packages/core/src/calibration/fit-file.js';
 import { fitSystem } from '../../support/fit-system.js';
 import { inventedLog, inventedMap, readInvented } from '../../support/invented-log.js';
 import { backyardKit } from '../../support/backyard-twin.js';
@@ -39,7 +40,9 @@ describe('films of a fitted system', () => {
     expect(films(reading)).toEqual(films(same));
     expect(films(reading)).not.toEqual(films(own));
     expect(reading.scenario.fish).toEqual(own.scenario.fish);
-    expect(reading.notes.join('\n')).toContain("fit.json: cycled films have grown on the log's first feed: 0.");
+    expect(reading.notes.join('\n')).toContain(
+      "fit.json: cycled films have grown on the log's first feed: 0.",
+    );
   });
 
   it('are not fed anew by a what-if, and are drawn with the numbers', () => {
@@ -63,5 +66,22 @@ describe('films of a fitted system', () => {
   it('stand as the file has them where its group of fish has another name by now, and it says so', () => {
     const other = { ...saved, grownOn: [{ cohort: 'carp', gramsPerDay: 8 }] };
     expect(opened(other).reading.notes.join('\n')).toContain('cannot be grown on the log');
+  });
+});
+
+describe('a log of which more is known to have been done', () => {
+  const changed = {
+    ...log,
+    added: ['{ at: 2026-03-20, change-water: { vessel: tank, share: 45 %, water: mains } }'],
+  };
+  const doubts = (given: SavedFit): readonly string[] =>
+    fitDoubts(given, { scenario: backyard.read([]).scenario, log: changed, until: log.to });
+
+  it('is not that of the fit: a water change that was accepted since is told', () => {
+    expect(doubts(saved)).toEqual([
+      expect.stringContaining('is not as it was when the fit was made: fit again'),
+    ]);
+    const { grownOn: _, ...older } = saved;
+    expect(doubts(older)).toEqual([]);
   });
 });

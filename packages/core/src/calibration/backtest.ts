@@ -11,7 +11,7 @@ import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.
 import { eachWay } from './guesses.js';
 import { dayOf, type Observation } from './readings.js';
 import { rehearse, type Rehearsal } from './rehearse.js';
-import { pastFits, screening, slopesAtMiddle } from './search-fit.js';
+import { pastFits, slopesAtMiddle } from './search-fit.js';
 import { answered } from './wanted.js';
 import { shownByKit } from './shown-by-kit.js';
 
@@ -172,7 +172,7 @@ function scoresOf(
 
 /** Fits to the past, from derivatives at the middle of the priors on. */
 function* fitsOnTheWay(request: FitRequest, whole: FitProblem, days: readonly number[]) {
-  return yield* pastFits(request, whole, yield* slopesAtMiddle(screening(request, whole)), days);
+  return yield* pastFits(request, whole, yield* slopesAtMiddle(whole), days);
 }
 
 /**

@@ -162,7 +162,11 @@ function rising(quantiles: readonly Quantile[]): readonly number[] {
   const pools: { readonly error: number; readonly weight: number; readonly count: number }[] = [];
   for (const { error, weight } of quantiles) {
     let pool = { error, weight, count: 1 };
-    for (let before = pools.at(-1); before !== undefined && before.error > pool.error; before = pools.at(-1)) {
+    for (
+      let before = pools.at(-1);
+      before !== undefined && before.error > pool.error;
+      before = pools.at(-1)
+    ) {
       const both = before.weight + pool.weight;
       const mean = (before.error * before.weight + pool.error * pool.weight) / both;
       pool = { error: mean, weight: both, count: before.count + pool.count };

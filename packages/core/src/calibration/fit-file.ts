@@ -172,6 +172,9 @@ export function fitDoubts(
     );
   // A fit to the first part of a log once carried the hash of all of it.
   const known = [logHash(log, provenance.until), logHash(log, log.to)];
+  // Nor did it tell of what was done, before it told what its films grew on.
+  if (told.grownOn === undefined)
+    known.push(logHash(log, provenance.until, false), logHash(log, log.to, false));
   if (!known.includes(provenance.log))
     doubts.push(
       `warning: the log up to ${provenance.until} is not as it was when the fit was made: fit again`,

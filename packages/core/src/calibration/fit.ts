@@ -141,9 +141,7 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
   );
   const last = warm === 0 ? undefined : past.at(-1);
   const found =
-    last === undefined
-      ? first
-      : [...first, yield* searchedFrom(screened, last.deviates, bestOf(first))];
+    last === undefined ? first : [...first, yield* searchedFrom(screened, last.deviates, bestOf(first))];
   const { minima, counting } = yield* searchedOn(problem, found);
   const ahead = openFitProblem({ ...request, numbers: problem.free }, testsAhead);
   const { end: best, slopes: there, converged } = yield* proven(problem, ahead, bestOf(minima), counting);

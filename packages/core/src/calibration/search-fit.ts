@@ -121,11 +121,8 @@ export function* firstSearches(
  * A search as `firstSearches` makes them, from a place that a fit has found: kits are taken to be less coarse at its start.
  * @param best of the searches before, whose derivatives it begins with: where it comes as low, it ends
  */
-export const searchedFrom = (
-  screened: Screened,
-  place: ArrayLike<number>,
-  best: Minimum,
-): Asking<Minimum> => widelySearched(screened, place, best.jacobian, widenings.slice(1), best);
+export const searchedFrom = (screened: Screened, place: ArrayLike<number>, best: Minimum): Asking<Minimum> =>
+  widelySearched(screened, place, best.jacobian, widenings.slice(1), best);
 
 /**
  * Tells from the residuals of the best of some searches how errors go on from day to day, and goes on with that from each

@@ -21,18 +21,19 @@ const isShare = (id: string, form: PropertyForm): boolean =>
   form.unit === '1' && form.low >= 0 && form.high <= 1 && !id.endsWith('.error-absolute');
 
 /** Factors either way, which say nothing at 1, and a share that cannot be all: what each must be. */
-const strict: Readonly<Record<string, { readonly holds: (value: number) => boolean; readonly rule: string }>> =
-  {
-    'log.outlier-spread': {
-      holds: (value) => value > 1,
-      rule: 'more than 1: spoilt readings spread more than sound ones',
-    },
-    'log.start-spread': { holds: (value) => value > 1, rule: 'more than 1: it is a factor either way' },
-    'log.outlier-share': {
-      holds: (value) => value < 0.5,
-      rule: 'less than 0.5: where most readings are spoilt, none tells',
-    },
-  };
+const strict: Readonly<
+  Record<string, { readonly holds: (value: number) => boolean; readonly rule: string }>
+> = {
+  'log.outlier-spread': {
+    holds: (value) => value > 1,
+    rule: 'more than 1: spoilt readings spread more than sound ones',
+  },
+  'log.start-spread': { holds: (value) => value > 1, rule: 'more than 1: it is a factor either way' },
+  'log.outlier-share': {
+    holds: (value) => value < 0.5,
+    rule: 'less than 0.5: where most readings are spoilt, none tells',
+  },
+};
 
 /** Numbers that were in the tables once, and what stands in their place. */
 const replaced: Readonly<Record<string, string>> = {

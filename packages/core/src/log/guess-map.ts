@@ -277,7 +277,11 @@ export function guessLogMap(table: LogTable, system: System): MapGuess {
     columns.push({ column: name, guess, doubt });
   }
   tellApart(given, columns);
-  if (columns.every(({ guess }) => guess === unknown)) refuseStrange(table, names.map(({ name }) => name));
+  if (columns.every(({ guess }) => guess === unknown))
+    refuseStrange(
+      table,
+      names.map(({ name }) => name),
+    );
   const wantsMeasure = Object.values(given).flatMap((use) =>
     typeof use === 'object' && (use.unit === 'cup' || use.unit === 'scoop') ? [use.unit] : [],
   );

@@ -93,7 +93,13 @@ function dateRange(text: string): CellValue | undefined {
 }
 
 /** Fractions that a keyboard has, with what each is. */
-const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 };
+const fractions: Readonly<Record<string, number>> = {
+  '½': 0.5,
+  '¼': 0.25,
+  '¾': 0.75,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+};
 
 /** A cell whose fractions (`½`, `1½`, `1 1/2`) stand as decimals; `1/2` alone may be a date, and stays. */
 const withoutFractions = (text: string): string =>
@@ -118,11 +124,7 @@ export function saysNothing(text: string): boolean {
  * @param least undefined where the kit's smallest step is not known: then `trace` cannot be read
  * @param commas whether other numbers of the log have a comma: then `1.000` may be a thousand
  */
-export function readCell(
-  written: string,
-  least: number | undefined,
-  commas = false,
-): CellValue | CellFault {
+export function readCell(written: string, least: number | undefined, commas = false): CellValue | CellFault {
   const text = withoutFractions(written);
   if (sheetError.test(text)) return { problem: 'an error of the spreadsheet' };
   if (text.startsWith('=')) return { problem: 'a formula whose value the file does not hold' };

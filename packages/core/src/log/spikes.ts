@@ -16,9 +16,7 @@ function standsOut(
   scale: (value: number) => number,
 ): boolean {
   const values = among.map(({ value }) => scale(value));
-  const widths = among.map(({ low, high }) =>
-    Number.isFinite(high - low) ? scale(high) - scale(low) : 0,
-  );
+  const widths = among.map(({ low, high }) => (Number.isFinite(high - low) ? scale(high) - scale(low) : 0));
   const unit = hypot(1, Math.max(...widths) / 2);
   const apart = Math.max(...values) - Math.min(...values);
   return (

@@ -110,10 +110,7 @@ function openBare({ file, text, fitted, options }: ReferencedFiles, load: Load):
   const set = settingsOf(options);
   if (fitted === undefined) return openScenarioText(text, { ...common, load, set, tables });
   const { fit } = fitted;
-  const openGiven = (
-    given: ReadonlySet<string>,
-    fed: ReturnType<typeof rationSettings> = [],
-  ): OpenScenario =>
+  const openGiven = (given: ReadonlySet<string>, fed: ReturnType<typeof rationSettings> = []): OpenScenario =>
     openScenarioText(text, {
       ...common,
       load: (path, from) => (path === fitted.file ? fittedTable(fit) : load(path, from)),
