@@ -105,7 +105,7 @@ export function deviationOf({ guesses, deviations }: Guessed, weights: Weights):
 }
 
 /** Half widths of the bands of 50 % and 90 % of what a kit shows, on its scale. */
-export interface HalfWidths {
+interface HalfWidths {
   readonly of50: number;
   readonly of90: number;
 }

@@ -69,7 +69,7 @@ export function* slopesAtMiddle(problem: FitProblem): Asking<Matrix> {
 const widenings = [16, 4, 1] as const;
 
 /** A fit's problem, and the same by runs that only screen. */
-export interface Screened {
+interface Screened {
   readonly problem: FitProblem;
   readonly rough: FitProblem;
 }
