@@ -45,7 +45,8 @@ export function spikesIn(readings: readonly LogReading[], parameters: Parameters
       const among = [...before, ...after];
       const middle = median(among, ({ value }) => value) ?? 0;
       const plain = (value: number): number => value / deviation(middle);
-      if (!standsOut(reading, among, plain) && !standsOut(reading, among, scale.to)) return [];
+      if (!standsOut(reading, among, plain) && !standsOut(reading, among, (value) => scale.to(value)))
+        return [];
       const around = [...before, ...after].map(({ text }) => text).join(', ');
       const problem = `stands out from those around it (${around})`;
       return [
