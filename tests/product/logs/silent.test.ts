@@ -53,7 +53,7 @@ describe('a spreadsheet', () => {
   it('tells that only its first sheet is read, in a guess too', async () => {
     const sheets = { Log: rows.slice(0, 2), 'Fish &amp; feed': [['x']], Old: [['y']] };
     const line = 'only the first, "Log", is read';
-    expect((await said(sheets)).out).toContain(`look: 2 more sheets: ${line}`);
+    expect((await said(sheets)).out).toContain(`look: 2 more sheets (Fish & feed, Old): ${line}`);
     const { out } = await said(sheets, '--map', 'log.map');
     expect(out).toContain(`"Fish & feed, Old"  2 more sheets: ${line}`);
     const one = await said({ Log: rows.slice(0, 2) }, '--map', 'log.map');

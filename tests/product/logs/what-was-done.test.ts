@@ -89,6 +89,23 @@ describe('slips of the pen and of spreadsheets', () => {
     expect(hours.slice(0, 3)).toEqual([7.5 / 24, 20 / 24, 19 / 24]);
   });
 
+  it('a half of feed is one, however it is written', () => {
+    const halves = ['½', '1/2', '1 1/2', '1½ cups'].map(
+      (fed, i) => `2026-03-0${i + 1},,0.25,20,7.2,${fed},,,,,`,
+    );
+    const cups = map.replace('Feed a: { feed: all, unit: g }', 'Feed a: { feed: all, unit: cup }');
+    expect(read(halves, cups).feed.map(({ grams }) => grams)).toEqual([55, 55, 165, 165]);
+  });
+
+  it('a slip downwards stands out as one upwards does, though the error is a share', () => {
+    const nitrate = ['39', '40', '4', '40', '41'].map((each, i) => `2026-03-0${i + 1},,,${each},,,,,,,`);
+    const plain = map.replace(/, changes: .*\}\] \}/, ' }');
+    const { oddities } = read(nitrate, plain);
+    expect(oddities.map(({ row, problem }) => [row, problem])).toEqual([
+      [4, 'stands out from those around it (39, 40, 40, 41)'],
+    ]);
+  });
+
   it('a total does not count beside its parts', () => {
     expect(log.feed.reduce((sum, { grams }) => sum + grams, 0)).toBe(80 + 80 + 81 + 80 + 82 + 82);
     expect(said(2, 'Feed total')).toEqual(['the sum of Feed a, Feed b: not counted beside its parts']);

@@ -17,6 +17,8 @@ export interface Rehearsed {
   readonly time: number;
   /** Which of `horizons`. */
   readonly horizon: number;
+  /** Days ahead that it was, from the first morning of its forecast. */
+  readonly ahead: number;
   /** By how far what the kit would have shown by each way lay off what it showed. */
   readonly errors: Guesses;
   /** By how far the reading lay off the combination of then. */
@@ -34,8 +36,10 @@ const forgotten = 120;
 /** Weight of the forecasts of a neighbouring horizon, and of one beyond it. Judgment [P]. */
 const neighbour = [1, 0.5, 0.2] as const;
 
-const weigh = ({ time, horizon }: Rehearsed, of: number, now: number): number =>
-  pow(0.5, Math.max(0, now - time) / forgotten) * neighbour[Math.abs(horizon - of)];
+const kept = ({ time }: Rehearsed, now: number): number => pow(0.5, Math.max(0, now - time) / forgotten);
+
+const weigh = (each: Rehearsed, of: number, now: number): number =>
+  kept(each, now) * neighbour[Math.abs(each.horizon - of)];
 
 const adding = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0);
 
@@ -101,7 +105,7 @@ export function deviationOf({ guesses, deviations }: Guessed, weights: Weights):
 }
 
 /** Half widths of the bands of 50 % and 90 % of what a kit shows, on its scale. */
-export interface HalfWidths {
+interface HalfWidths {
   readonly of50: number;
   readonly of90: number;
 }
@@ -113,41 +117,90 @@ export interface HalfWidths {
  */
 const bands = { beforehand: 10, wider: 1.2 } as const;
 
+/** Days ahead at which past errors are looked at; between them bands go over evenly by the logarithm. Judgment [P]. */
+const leads = [0.5, 3.5, 10.5, 21] as const;
+
+/** A quantile of past errors, and how much it rests on. */
+interface Quantile {
+  readonly error: number;
+  readonly weight: number;
+}
+
 /**
- * Half widths of the bands by the errors that the combination has shown over the deviations that were expected of it (split
- * conformal prediction by normalised errors: V. Vovk, A. Gammerman, G. Shafer, Algorithmic Learning in a Random World,
- * 2005; H. Papadopoulos, Inductive Conformal Prediction, 2008), beside what a normal error would be while few are known.
- * @param deviation expected of the forecast
- * @param step half of the kit's step there: what it shows lies in no narrower band
+ * A share's quantile of errors over what was expected of them, of forecasts so many days ahead: one twice as far ahead, or half
+ * as far, counts a quarter. Judgment [P]: by a half, the many far ones hide how near ones err.
  */
-export function halfWidths(
-  rehearsed: readonly Rehearsed[],
-  horizon: number,
-  now: number,
-  deviation: number,
-  step: number,
-): HalfWidths {
-  const known = rehearsed.map((each) => ({
-    error: Math.abs(each.combined) / each.deviation,
-    weight: record.counts * weigh(each, horizon, now),
-  }));
+function quantileAt(rehearsed: readonly Rehearsed[], ahead: number, now: number, share: number): Quantile {
+  const known = rehearsed.map((each) => {
+    const apart = (1 + Math.min(ahead, each.ahead)) / (1 + Math.max(ahead, each.ahead));
+    return {
+      error: Math.abs(each.combined) / each.deviation,
+      weight: record.counts * kept(each, now) * apart * apart,
+    };
+  });
   const assumed = Array.from({ length: bands.beforehand }, (_, i) => ({
     error: bands.wider * normalQuantile(0.5 + (i + 0.5) / (2 * bands.beforehand)),
     weight: 1,
   }));
   const all = [...known, ...assumed].sort((a, b) => a.error - b.error);
-  const total = adding(all.map(({ weight }) => weight));
-  const at = (share: number): number => {
-    // One more than there are: the next error may be larger than all.
-    const sought = Math.min(share * (total + 1), total);
-    let sum = 0;
-    for (const { error, weight } of all) {
-      sum += weight;
-      if (sum >= sought - 1e-12) return error;
+  const weight = adding(all.map((each) => each.weight));
+  // One more than there are: the next error may be larger than all.
+  const sought = Math.min(share * (weight + 1), weight);
+  let sum = 0;
+  for (const each of all) {
+    sum += each.weight;
+    if (sum >= sought - 1e-12) return { error: each.error, weight };
+  }
+  return { error: all[all.length - 1].error, weight };
+}
+
+/**
+ * Quantiles that do not fall with the days ahead: those that do are pooled, by what each rests on (pool adjacent violators: M.
+ * Ayer and others, Annals of Mathematical Statistics 26, 1955).
+ */
+function rising(quantiles: readonly Quantile[]): readonly number[] {
+  const pools: { readonly error: number; readonly weight: number; readonly count: number }[] = [];
+  for (const { error, weight } of quantiles) {
+    let pool = { error, weight, count: 1 };
+    for (
+      let before = pools.at(-1);
+      before !== undefined && before.error > pool.error;
+      before = pools.at(-1)
+    ) {
+      const both = before.weight + pool.weight;
+      const mean = (before.error * before.weight + pool.error * pool.weight) / both;
+      pool = { error: mean, weight: both, count: before.count + pool.count };
+      pools.pop();
     }
-    return all[all.length - 1].error;
+    pools.push(pool);
+  }
+  return pools.flatMap(({ error, count }) => Array.from({ length: count }, () => error));
+}
+
+/** Half widths of the bands of a forecast so many days ahead, of an expected deviation, with half of the kit's step there. */
+export type Widths = (ahead: number, deviation: number, step: number) => HalfWidths;
+
+/**
+ * Half widths of the bands by the errors that the combination has shown over the deviations that were expected of it (split
+ * conformal prediction by normalised errors: V. Vovk, A. Gammerman, G. Shafer, Algorithmic Learning in a Random World,
+ * 2005; H. Papadopoulos, Inductive Conformal Prediction, 2008), beside what a normal error would be while few are known. They
+ * widen with the days ahead as past errors did, beyond what was expected; no narrower than the kit's step.
+ */
+export function widthsBy(rehearsed: readonly Rehearsed[], now: number): Widths {
+  const risingTo = (share: number): readonly number[] =>
+    rising(leads.map((lead) => quantileAt(rehearsed, lead, now, share)));
+  const [half, nine] = [risingTo(0.5), risingTo(0.9)];
+  return (ahead, deviation, step) => {
+    const after = leads.findIndex((lead) => lead > ahead);
+    const at = (quantiles: readonly number[]): number => {
+      if (after < 0) return quantiles[leads.length - 1];
+      if (after === 0) return quantiles[0];
+      const [from, to, here] = [leads[after - 1], leads[after], ahead].map((days) => log(1 + days));
+      const share = (here - from) / (to - from);
+      return quantiles[after - 1] * (1 - share) + quantiles[after] * share;
+    };
+    return { of50: deviation * at(half), of90: Math.max(step, deviation * at(nine)) };
   };
-  return { of50: deviation * at(0.5), of90: Math.max(step, deviation * at(0.9)) };
 }
 
 /**

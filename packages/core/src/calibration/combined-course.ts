@@ -4,18 +4,17 @@ import type { Measurable } from '../scenario/scenario.js';
 import {
   combined,
   deviationOf,
-  type HalfWidths,
-  halfWidths,
   horizons,
   type Rehearsed,
   type Weights,
   weightsBy,
+  widthsBy,
 } from './combination.js';
 import { cellsOf, eachWay, guessesAt, memoriesOf, type ModelledTime } from './guesses.js';
 import type { Series } from './rehearse.js';
 import { halfStepAt } from './shown-by-kit.js';
 
-/** Days ahead at which the weights and widths of each of `horizons` hold; between them they go over evenly. */
+/** Days ahead at which the weights of each of `horizons` hold; between them they go over evenly. */
 const centres = [3.5, 10.5, 21] as const;
 
 /** Where a day ahead lies between two centres. */
@@ -72,6 +71,7 @@ export function combinedCourse(
 ): { readonly lines: readonly DayLines[]; readonly told: readonly Told[] } {
   const { ahead: guessed, evidence } = guessesAt(past, days, spoiling, memoriesOf(reads));
   const cells = cellsOf(past);
+  const widthsOf = widthsBy(history, today);
   const told = horizons.map((horizon, place) => ({
     horizon,
     weights: weightsBy(evidence, history, place, today),
@@ -85,12 +85,9 @@ export function combinedCourse(
     const middle = combined(guessed[day], weights) + change;
     const deviation = deviationOf(guessed[day], weights);
     const step = halfStepAt(cells, middle);
-    const widths = [before, before + 1].map((place): HalfWidths =>
-      halfWidths(history, place, today, deviation, step),
-    );
-    const wide = (of: keyof HalfWidths, turns: number): number =>
-      hypot(widths[0][of] * (1 - share) + widths[1][of] * share, turns * unsure);
-    const [of50, of90] = [wide('of50', halfTurn), wide('of90', deviate95)];
+    const widths = widthsOf(time - today, deviation, step);
+    const of50 = hypot(widths.of50, halfTurn * unsure);
+    const of90 = hypot(widths.of90, deviate95 * unsure);
     const at = (scaled: number): number => {
       const value = scale.from(scaled);
       return free.has(reads) ? value : Math.max(0, value);

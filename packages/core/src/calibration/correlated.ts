@@ -1,6 +1,6 @@
 import { exp } from '../base/elementary.js';
 import { group } from 'd3-array';
-import { kitScale } from './kit-scale.js';
+import { kitScale } from '../log/kit-scale.js';
 import type { Loss, ReadingError } from './reading-loss.js';
 import { lossOf } from './reading-loss.js';
 import type { Observation } from './readings.js';

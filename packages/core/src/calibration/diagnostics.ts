@@ -8,7 +8,7 @@ import type { Measurable } from '../scenario/scenario.js';
 import { type FitProblem, type Sought, soughtOf } from './fit-problem.js';
 import { type Free, valueAt } from './free-parameter.js';
 import { type Counting, countedLoss } from './correlated.js';
-import { kitScale } from './kit-scale.js';
+import { kitScale } from '../log/kit-scale.js';
 import type { Observation } from './readings.js';
 import { distanceOf } from './residual-distance.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';

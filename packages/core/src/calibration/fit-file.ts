@@ -10,6 +10,7 @@ import { scenarioHash } from '../result/record.js';
 import type { Setting } from '../scenario/file/set-value.js';
 import type { Scenario } from '../scenario/scenario.js';
 import type { Fit } from './fit.js';
+import type { FirstRation } from './grown-start.js';
 import { type FittedValue, settingsOf } from './fitted-system.js';
 import { type Prior, valueAt } from './free-parameter.js';
 import { logHash } from './readings.js';
@@ -44,6 +45,7 @@ const fitSchema = z
       .array(z.object({ reads: z.string(), vessel: z.string(), trusted: z.boolean().optional() }))
       .optional(),
     faults: z.array(z.object({ kind: z.string() })).optional(),
+    grownOn: z.array(z.object({ cohort: z.string(), gramsPerDay: z.number().positive() })).optional(),
     past: z.array(z.object({ until: z.string(), deviates: z.array(z.number()) })).optional(),
   })
   .refine(({ numbers, past = [] }) => past.every(({ deviates }) => deviates.length === numbers.length), {
@@ -87,6 +89,8 @@ export interface SavedFit {
     | undefined;
   /** Why, by name; fits of older versions may say nothing of it. */
   readonly faults?: readonly { readonly kind: string }[] | undefined;
+  /** What its cycled films have grown on in place of the file's rations; fits of older versions do not say. */
+  readonly grownOn?: readonly FirstRation[] | undefined;
   /** Fits to the log as it was known at earlier dates; fits of older versions have none. */
   readonly past?: readonly PastFit[] | undefined;
 }
@@ -168,6 +172,9 @@ export function fitDoubts(
     );
   // A fit to the first part of a log once carried the hash of all of it.
   const known = [logHash(log, provenance.until), logHash(log, log.to)];
+  // Nor did it tell of what was done, before it told what its films grew on.
+  if (told.grownOn === undefined)
+    known.push(logHash(log, provenance.until, false), logHash(log, log.to, false));
   if (!known.includes(provenance.log))
     doubts.push(
       `warning: the log up to ${provenance.until} is not as it was when the fit was made: fit again`,

@@ -16,7 +16,7 @@ import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { defaultFree } from './default-free.js';
 import { type FitSystem, openScenarios, fittedValuesAt, withoutLogged } from './fitted-system.js';
 import { alignedInstruments, type Offset, offsetNote } from './instruments.js';
-import { grownOnLog } from './grown-start.js';
+import { type FirstRation, grownOnLog } from './grown-start.js';
 import type { Free } from './free-parameter.js';
 import { readFree } from './read-free.js';
 import { readingError, type ReadingError } from './reading-loss.js';
@@ -61,6 +61,8 @@ export interface FitRequest {
   readonly numbers?: readonly Free[];
   /** Last date of the log that counts; absent: its last. */
   readonly until?: string;
+  /** What cycled films have grown on, where a fit says it; absent: the log's first feed. */
+  readonly grownOn?: readonly FirstRation[];
   /** Default `last`. */
   readonly unloggedFeed?: UnloggedFeed;
   /**
@@ -93,6 +95,8 @@ export interface FitProblem {
   readonly ahead: number;
   /** Relative tolerance of the runs. */
   readonly tolerance: number;
+  /** What cycled films have grown on in place of the file's rations. */
+  readonly grownOn: readonly FirstRation[];
   readonly errorOf: (reads: Measurable) => ReadingError;
   /** The scenario at standard deviates, with the log's feed and temperature. */
   readonly scenarioAt: (at: ArrayLike<number>) => Scenario;
@@ -184,7 +188,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
   const fault = logFault(log, whole, until);
   if (fault !== undefined) throw fault;
   const days = dayOf(whole, until) + 1 + ahead;
-  const { system, notes: grown } = grownOnLog(request.system, log, until);
+  const { system, grownOn, notes: grown } = grownOnLog(request.system, log, until, request.grownOn);
   const base = system.read([], days);
   const lastDay = dayOf(whole, until);
   const scenario: Scenario = withoutLogged({ ...base.scenario, every: 1 }, system, lastDay + 1);
@@ -236,6 +240,7 @@ export function openFitProblem(request: FitRequest, ahead = 0): FitProblem {
     days,
     ahead,
     tolerance,
+    grownOn,
     errorOf,
     scenarioAt,
     forcing,

@@ -15,17 +15,15 @@ export type FitRunValues = Float64Array | undefined;
 
 /**
  * Opens the runs of a fit for who makes them apart from it, such as a worker. They give what the fit's own would, to the
- * last bit.
- * @throws InputError as openFitProblem does
+ * last bit. The first run of a part throws InputError as openFitProblem does.
  */
 export function openFitRuns(request: FitSearch): (run: FitRun) => FitRunValues {
-  const numbers = openFitProblem(request).free;
   const parts = new Map<string, Predicting>();
   return ({ at, ...part }) => {
     const key = JSON.stringify(partOf(part));
     let of = parts.get(key);
     if (of === undefined) {
-      const { until, tolerance, ahead } = part;
+      const { until, tolerance, ahead, free: numbers } = part;
       const problem = openFitProblem({ ...request, until, tolerance, numbers }, ahead);
       of = ahead > 0 ? withTests(problem) : predictingOf(problem);
       parts.set(key, of);

@@ -3,6 +3,7 @@ import { type Missing, missingIn } from './missing.js';
 import { type FitVerdict, verdictOfFit } from './verdict.js';
 import { scenarioHash, version } from '../result/record.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
+import type { FirstRation } from './grown-start.js';
 import type { Offset } from './instruments.js';
 import type { Counting } from './correlated.js';
 import { differenceStep, enough, minimise, type Minimum, searchProblem } from './search.js';
@@ -11,6 +12,7 @@ import {
   firstSearches,
   pastFits,
   type PastFit,
+  screening,
   searchedFrom,
   searchedOn,
   slopesAtMiddle,
@@ -61,6 +63,8 @@ export interface FitProvenance {
 export interface Fit extends FitDiagnostics, FitVerdict {
   readonly title: string;
   readonly provenance: FitProvenance;
+  /** What films that the file calls cycled have grown on in place of its rations; none where those stand. */
+  readonly grownOn: readonly FirstRation[];
   /** How many readings the fit was made to. */
   readonly readings: number;
   readonly starts: readonly FitStart[];
@@ -126,19 +130,18 @@ function* proven(problem: FitProblem, ahead: FitProblem, best: Minimum, counting
 export function* fitAsking(request: FitSearch): Asking<Fit> {
   const { log, furtherStarts = 1, seed = 1 } = request;
   const problem = openFitProblem(request);
-  const slopes = yield* slopesAtMiddle(problem);
+  const screened = { problem, rough: screening(request, problem) };
+  const slopes = yield* slopesAtMiddle(screened.rough);
   // A fit to the past stands for one of the further places, where there is one.
   const days = pastDays(problem, request);
   const warm = furtherStarts > 0 && days.length > 0 ? 1 : 0;
   const [past, first] = yield* sideBySide(
     pastFits(request, problem, slopes, days),
-    firstSearches(problem, slopes, furtherStarts - warm, seed),
+    firstSearches(screened, slopes, furtherStarts - warm, seed),
   );
   const last = warm === 0 ? undefined : past.at(-1);
   const found =
-    last === undefined
-      ? first
-      : [...first, yield* searchedFrom(problem, last.deviates, bestOf(first).jacobian)];
+    last === undefined ? first : [...first, yield* searchedFrom(screened, last.deviates, bestOf(first))];
   const { minima, counting } = yield* searchedOn(problem, found);
   const ahead = openFitProblem({ ...request, numbers: problem.free }, testsAhead);
   const { end: best, slopes: there, converged } = yield* proven(problem, ahead, bestOf(minima), counting);
@@ -159,6 +162,7 @@ export function* fitAsking(request: FitSearch): Asking<Fit> {
       starts: all.length,
       seed,
     },
+    grownOn: problem.grownOn,
     readings: problem.observations.length,
     starts: all,
     past,

@@ -297,7 +297,8 @@ function stateNotes(modelled: Modelled | undefined, from: string): readonly stri
  */
 export function forecast(request: ForecastRequest): Forecast {
   const { fit, days, members, seed } = request;
-  const plainRequest = { ...request, free: [], numbers: fit.numbers };
+  const { grownOn } = fit;
+  const plainRequest = { ...request, free: [], numbers: fit.numbers, ...(grownOn && { grownOn }) };
   const problem = openFitProblem(plainRequest, days);
   const vessels = [...new Set(problem.observations.map(({ vessel }) => vessel))].sort((a, b) => a - b);
   const places = vessels.flatMap((vessel) => forecastable.map((reads) => ({ reads, vessel })));

@@ -6,14 +6,22 @@ import type { Setting } from '../scenario/file/set-value.js';
 import type { FitSystem } from './fitted-system.js';
 import { firstRations } from './with-log.js';
 
+/** What a group of fish was fed when a log began, by which films that were cycled have grown. */
+export interface FirstRation {
+  readonly cohort: string;
+  readonly gramsPerDay: number;
+}
+
 /** A system whose cycled films have grown on the feed of its log, and what is told of that. */
 export interface GrownSystem {
   readonly system: FitSystem;
+  /** What its films have grown on in place of the file's rations; none where those stand. */
+  readonly grownOn: readonly FirstRation[];
   readonly notes: readonly string[];
 }
 
 /** A scenario with the films of another reading of its file. */
-function withFilms(scenario: Scenario, { start }: Scenario): Scenario {
+export function withFilms(scenario: Scenario, { start }: Scenario): Scenario {
   const films = new Map(start.map((each): [string, StartVessel] => [each.vessel, each]));
   return {
     ...scenario,
@@ -24,41 +32,55 @@ function withFilms(scenario: Scenario, { start }: Scenario): Scenario {
   };
 }
 
+/** Settings by which a file grows its films on rations. */
+export const rationSettings = (rations: readonly FirstRation[]): readonly Setting[] =>
+  rations.map(({ cohort, gramsPerDay }) => ({
+    path: `fish.${cohort}.ration`,
+    value: `${gramsPerDay} g/d`,
+  }));
+
 const filmsOf = ({ start }: Scenario): number => start.reduce((sum, { aob, nob }) => sum + aob + nob, 0);
+
+/** What is told of grown films; undefined where the file's own ration would have grown the same. */
+export function grownNote(grown: Scenario, own: Scenario): string | undefined {
+  const share = filmsOf(grown) / filmsOf(own);
+  return Math.abs(share - 1) > 1e-9
+    ? `cycled films have grown on the log's first feed: ${Number(share.toPrecision(2))} times what the file's ration grows`
+    : undefined;
+}
+
+/** What is told where films cannot be grown on the feed of a log. */
+export const notGrownNote = ({ faults: [{ problem }] }: InputError): string =>
+  `cycled films stand as the file has them: they cannot be grown on the log's feed (${problem})`;
 
 /**
  * A system as its log has fed it: films that its file calls cycled hold what the first feed of the log grows, and not what the
  * ration of the file would. All else, and every other film, stays as the file says.
+ * @param given what the films of a fit have grown on; absent: what the log tells up to a date
  */
-export function grownOnLog(system: FitSystem, log: WaterLog, until: string): GrownSystem {
+export function grownOnLog(
+  system: FitSystem,
+  log: WaterLog,
+  until: string,
+  given?: readonly FirstRation[],
+): GrownSystem {
   const { scenario } = system.read([]);
-  const rations = firstRations(log, scenario, until);
-  if (rations.size === 0 || scenario.saved !== undefined) return { system, notes: [] };
-  const fed = [...rations].map(([name, grams]): Setting => ({
-    path: `fish.${name}.ration`,
-    value: `${grams} g/d`,
-  }));
+  const rations = given ?? firstRations(log, scenario, until);
+  if (rations.length === 0 || scenario.saved !== undefined) return { system, grownOn: [], notes: [] };
+  const fed = rationSettings(rations);
   const readFed = (settings: readonly Setting[], days?: number): ExtendedReading => {
     const own = system.read(settings, days);
     const { scenario: grown } = system.read([...fed, ...settings], days);
     return { ...own, scenario: withFilms(own.scenario, grown) };
   };
-  let share: number;
+  let note: string | undefined;
   try {
-    share = filmsOf(readFed([]).scenario) / filmsOf(scenario);
+    note = grownNote(readFed([]).scenario, scenario);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    const [{ problem }] = error.faults;
-    return {
-      system,
-      notes: [`cycled films stand as the file has them: they cannot be grown on the log's feed (${problem})`],
-    };
+    return { system, grownOn: [], notes: [notGrownNote(error)] };
   }
-  if (!(Math.abs(share - 1) > 1e-9)) return { system, notes: [] };
-  return {
-    system: { ...system, read: readFed },
-    notes: [
-      `cycled films have grown on the log's first feed: ${Number(share.toPrecision(2))} times what the file's ration grows`,
-    ],
-  };
+  return note === undefined
+    ? { system, grownOn: [], notes: [] }
+    : { system: { ...system, read: readFed }, grownOn: rations, notes: [note] };
 }

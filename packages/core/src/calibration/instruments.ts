@@ -4,7 +4,7 @@ import { deviate95 } from '../base/normal.js';
 import { unitOfMeasurable } from '../scenario/measurables.js';
 import type { ReadingError } from './reading-loss.js';
 import { seriesKey } from './correlated.js';
-import { type KitScale, kitScale } from './kit-scale.js';
+import { type KitScale, kitScale } from '../log/kit-scale.js';
 import { type Observation, readingKey } from './readings.js';
 import { follow, type ScaledReading, type Spoiling } from './returning.js';
 

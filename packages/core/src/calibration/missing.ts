@@ -1,7 +1,7 @@
 import type { Scenario } from '../scenario/scenario.js';
 import { group } from 'd3-array';
 import { type Counting, seriesKey } from './correlated.js';
-import { kitScale } from './kit-scale.js';
+import { kitScale } from '../log/kit-scale.js';
 import { follow, likeliest } from './returning.js';
 import { type FitProblem, soughtOf } from './fit-problem.js';
 import { minimise, type Minimum, promisedAt, searchProblem } from './search.js';

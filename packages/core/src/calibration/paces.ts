@@ -29,14 +29,20 @@ function slowed(scenario: Scenario, times: number): Scenario {
 /**
  * A start-up at each pace that its nitrite oxidisers may have, each as likely as the other beforehand: readings tell which it
  * is, once nitrite falls. Undefined where a run is no start-up, or even the slowest is long over.
- * @param run of the scenario
+ * @param runs of the scenario, one going on from the other
  * @param today d since its start
  */
-export function pacesOf(run: Run, scenario: Scenario, today: number): readonly Scenario[] | undefined {
-  const held = run.samples.map((_, i) => heldIn(run, 'nob', i));
-  const most = Math.max(...held);
-  if (!(most > startUp * held[0])) return undefined;
-  const half = run.samples[held.findIndex((each) => each >= most / 2)].time;
+export function pacesOf(
+  runs: readonly Run[],
+  scenario: Scenario,
+  today: number,
+): readonly Scenario[] | undefined {
+  const held = runs.flatMap((run) =>
+    run.samples.map(({ time }, i) => ({ time, nob: heldIn(run, 'nob', i) })),
+  );
+  const most = Math.max(...held.map(({ nob }) => nob));
+  if (!(most > startUp * held[0].nob)) return undefined;
+  const half = held.find(({ nob }) => nob >= most / 2)?.time ?? 0;
   if (today > slowness.most * half) return undefined;
   return Array.from({ length: slowness.steps }, (_, i) =>
     slowed(scenario, exp((log(slowness.most) * i) / (slowness.steps - 1))),

@@ -1,6 +1,7 @@
 // Reads numbers as: what a fit may vary
 import { InputError, type Fault } from '../base/faults.js';
 import type { Parameters } from '../library/parameters.js';
+import { overrideRow } from '../library/override.js';
 import { rangedOf } from '../library/ranged-row.js';
 import { tableValues } from '../library/table-values.js';
 import { nearest } from '../base/nearest.js';
@@ -118,8 +119,12 @@ function readNumber(name: string, range: Range | undefined, { parameters }: Cont
   const row = rangedOf(parameters.number(name));
   const { unit, value, low, high, distribution } = row;
   if (range !== undefined) {
+    const prior = priorOf(range);
+    // What makes no sense as a number of the user's makes none as one to be looked for.
+    const [wrong] = overrideRow({ id: name, ...prior, where: '--free' }, new Map([[name, row]])).faults;
+    if (wrong !== undefined) return { ...wrong, got: `${name}=${range.low}..${range.high}` };
     return range.unit === '' || range.unit === unit
-      ? { name, kind: 'number', unit, prior: priorOf(range) }
+      ? { name, kind: 'number', unit, prior }
       : {
           key: '--free',
           got: `${name}=... ${range.unit}`,

@@ -56,8 +56,19 @@ export function observationsOf(log: WaterLog, scenario: Scenario, until: string)
   return { all, notes };
 }
 
-/** Hash of what was read of a log up to a date, that date included: intervals, feed and when they were. */
-export function logHash({ readings, feed }: WaterLog, until: string): string {
+/** Lines of actions that a log and its map tell of, up to a date. */
+const doneUntil = ({ actions, added }: WaterLog, until: string): readonly string[] =>
+  [...actions.map(({ line }) => line), ...added].filter(
+    (line) => (/\d{4}-\d{2}-\d{2}/.exec(line)?.[0] ?? '') <= until,
+  );
+
+/**
+ * Hash of what was read of a log up to a date, that date included: intervals, feed and when they were, and what was done, by the log
+ * or by lines of the map.
+ * @param done whether what was done counts: fits of older versions left it out
+ */
+export function logHash(log: WaterLog, until: string, done = true): string {
+  const { readings, feed } = log;
   const facts = readings
     .filter(({ date }) => date <= until)
     .map(({ date, hour, reads, vessel, low, high }) => [
@@ -67,5 +78,6 @@ export function logHash({ readings, feed }: WaterLog, until: string): string {
   const fed = feed
     .filter(({ date }) => date <= until)
     .map(({ date, cohort, grams }) => [date, cohort, grams]);
-  return sha256(JSON.stringify([facts, fed]));
+  const lines = done ? doneUntil(log, until) : [];
+  return sha256(JSON.stringify([facts, fed, ...(lines.length === 0 ? [] : [lines])]));
 }

@@ -3,11 +3,12 @@ import { dateAfter } from '../base/calendar.js';
 import {
   combined,
   deviationOf,
-  halfWidths,
   horizonOf,
   type Rehearsed,
   type Weights,
   weightsBy,
+  type Widths,
+  widthsBy,
 } from './combination.js';
 import { seriesKey } from './correlated.js';
 import { type FitProblem, type FitRequest, openFitProblem, soughtOf } from './fit-problem.js';
@@ -22,7 +23,7 @@ import {
   memoriesOf,
   type PastReading,
 } from './guesses.js';
-import { type KitScale, kitScale } from './kit-scale.js';
+import { type KitScale, kitScale } from '../log/kit-scale.js';
 import { type Modelled, modelledAt } from './modelled.js';
 import type { Observation } from './readings.js';
 import type { Spoiling } from './returning.js';
@@ -182,15 +183,20 @@ function rehearsalsOf(errorOf: ErrorOf, made: readonly ModelledDay[]): readonly 
       rehearsals.filter(({ time }) => time < today),
       ({ observation }) => seriesKey(observation),
     );
+    const bands = new Map<string, Widths>();
     for (const { observation, guessed, model, evidence, series } of comingOf(errorOf, known)) {
       const { scale, past } = series;
       const cells = cellsOf(past);
-      const history = histories.get(seriesKey(observation)) ?? [];
-      const horizon = horizonOf(observation.time - today);
+      const key = seriesKey(observation);
+      const history = histories.get(key) ?? [];
+      const band = bands.get(key) ?? widthsBy(history, today);
+      bands.set(key, band);
+      const ahead = observation.time - today;
+      const horizon = horizonOf(ahead);
       const weights = weightsBy(evidence, history, horizon, today);
       const middle = combined(guessed, weights);
       const deviation = deviationOf(guessed, weights);
-      const widths = halfWidths(history, horizon, today, deviation, halfStepAt(cells, middle));
+      const widths = band(ahead, deviation, halfStepAt(cells, middle));
       const [low, high] = [scale.to(observation.reading.low), scale.to(observation.reading.high)];
       const figure = scale.to(observation.reading.value);
       rehearsals.push({
@@ -198,6 +204,7 @@ function rehearsalsOf(errorOf: ErrorOf, made: readonly ModelledDay[]): readonly 
         today,
         time: observation.time,
         horizon,
+        ahead,
         errors: eachWay((name) => figure - shownByKit(cells, guessed.guesses[name])),
         combined: errorOfReading(low, high, middle),
         deviation,

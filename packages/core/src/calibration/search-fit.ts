@@ -10,6 +10,7 @@ import {
   differenceStep,
   enough,
   minimise,
+  type MinimiseOptions,
   predictingOf,
   type Minimum,
   searchProblem,
@@ -28,7 +29,10 @@ export const trusting = {
   patience: { tries: 8, gain: 2 * enough },
 } as const;
 
-/** Searches that end within so much of the log posterior are taken to end at one place. */
+/**
+ * Searches that end within so much of the log posterior are taken to end at one place. No step that promises less is made where
+ * what it leads to is searched on from, or only compared.
+ */
 const samePlace = 0.5;
 
 /** By how much of the log posterior a search may lag behind the best and be left there. */
@@ -37,6 +41,16 @@ const lagging = 1;
 /** Best of some minima. */
 export const bestOf = (minima: readonly Minimum[]): Minimum =>
   minima.reduce((low, each) => (each.value < low.value ? each : low));
+
+/** By how much coarser the tolerance of runs that only screen is: they take half as long. Judgment [P]; see calibration.md. */
+const coarser = 10 / 3;
+
+/**
+ * A problem by runs that only screen: derivatives at the middle of the priors, which searches carry on and the end does without,
+ * and searches with kits that are taken to be coarse.
+ */
+export const screening = (request: FitRequest, { free, tolerance }: FitProblem): FitProblem =>
+  openFitProblem({ ...request, numbers: free, tolerance: coarser * tolerance });
 
 /** What a run has at each reading, and the derivatives there, at the middle of the priors: where every search sets out. */
 export function* slopesAtMiddle(problem: FitProblem): Asking<Matrix> {
@@ -54,23 +68,32 @@ export function* slopesAtMiddle(problem: FitProblem): Asking<Matrix> {
  */
 const widenings = [16, 4, 1] as const;
 
-/** A search with the errors that are believed beforehand, from a place: first as if kits were coarse. */
+/** A fit's problem, and the same by runs that only screen. */
+interface Screened {
+  readonly problem: FitProblem;
+  readonly rough: FitProblem;
+}
+
+/** A search with the errors that are believed beforehand, from a place: first as if kits were coarse, by runs that screen. */
 function* widelySearched(
-  problem: FitProblem,
+  { problem, rough }: Screened,
   place: ArrayLike<number>,
   jacobian: Matrix,
   from: readonly number[] = widenings,
+  known?: Minimum,
 ): Asking<Minimum> {
   const counting = countingOf(problem.observations, problem.errorOf);
   let end: Pick<Minimum, 'at' | 'jacobian'> & Partial<Minimum> = { at: Float64Array.from(place), jacobian };
   for (const times of from) {
     const wide = counting.map(({ wider, weight }) => ({ wider: times * wider, weight }));
     const { at, jacobian: carried, predicted } = end;
-    end = yield* minimise(searchProblem(problem, wide), at, {
+    const sought = searchProblem(times > 1 ? rough : problem, wide);
+    end = yield* minimise(sought, at, {
       ...trusting,
+      gain: samePlace,
       jacobian: carried,
-      ...(predicted && { predicted }),
-      ...(times > 1 && { gain: 0.3 }),
+      ...(times > 1 && predicted && { predicted }),
+      ...(times === 1 && known && { known: { sum: known.value, within: samePlace } }),
     });
   }
   return end as Minimum;
@@ -78,24 +101,28 @@ function* widelySearched(
 
 /** Searches with the errors that are believed beforehand, from the middle of the priors and from the best of spread places. */
 export function* firstSearches(
-  problem: FitProblem,
+  screened: Screened,
   slopes: Matrix,
   further: number,
   seed: number,
 ): Asking<readonly Minimum[]> {
-  const sought = searchProblem(problem, countingOf(problem.observations, problem.errorOf));
-  const places = [new Float64Array(problem.free.length), ...(yield* bestPlaces(sought, further, seed))];
+  const { rough } = screened;
+  const sought = searchProblem(rough, countingOf(rough.observations, rough.errorOf));
+  const places = [new Float64Array(rough.free.length), ...(yield* bestPlaces(sought, further, seed))];
   const found: Minimum[] = [];
-  for (const place of places) found.push(yield* widelySearched(problem, place, found[0]?.jacobian ?? slopes));
+  for (const place of places) {
+    const first = found.at(0);
+    found.push(yield* widelySearched(screened, place, first?.jacobian ?? slopes, widenings, first));
+  }
   return found;
 }
 
-/** A search as `firstSearches` makes them, from a place that a fit has found: kits are taken to be less coarse at its start. */
-export const searchedFrom = (
-  problem: FitProblem,
-  place: ArrayLike<number>,
-  jacobian: Matrix,
-): Asking<Minimum> => widelySearched(problem, place, jacobian, widenings.slice(1));
+/**
+ * A search as `firstSearches` makes them, from a place that a fit has found: kits are taken to be less coarse at its start.
+ * @param best of the searches before, whose derivatives it begins with: where it comes as low, it ends
+ */
+export const searchedFrom = (screened: Screened, place: ArrayLike<number>, best: Minimum): Asking<Minimum> =>
+  widelySearched(screened, place, best.jacobian, widenings.slice(1), best);
 
 /**
  * Tells from the residuals of the best of some searches how errors go on from day to day, and goes on with that from each
@@ -105,11 +132,14 @@ export function* searchedOn(problem: FitProblem, found: readonly Minimum[]): Ask
   const best = bestOf(found);
   const counting = countingOf(problem.observations, problem.errorOf, best.predicted);
   const again = searchProblem(problem, counting);
-  const goOn = ({ at, jacobian, predicted }: Minimum): Asking<Minimum> =>
-    minimise(again, at, { ...trusting, jacobian, predicted });
-  const ofBest = yield* goOn(best);
+  const goOn = ({ at, jacobian, predicted }: Minimum, how: MinimiseOptions): Asking<Minimum> =>
+    minimise(again, at, { ...how, jacobian, predicted });
+  const ofBest = yield* goOn(best, trusting);
+  // Of the others it is only told whether they end elsewhere.
+  const others = { ...trusting, gain: samePlace, known: { sum: ofBest.value, within: samePlace } };
   const minima: Minimum[] = [];
-  for (const each of found) minima.push(each.value - best.value < samePlace ? ofBest : yield* goOn(each));
+  for (const each of found)
+    minima.push(each.value - best.value < samePlace ? ofBest : yield* goOn(each, others));
   // One that lags may have been led astray by derivatives that were carried too far.
   const low = bestOf(minima).value;
   for (const [i, { at, predicted, value }] of minima.entries())

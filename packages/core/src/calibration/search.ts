@@ -31,6 +31,8 @@ export interface MinimiseOptions {
   readonly carryOn?: boolean;
   /** Done too when so many tries, derivatives taken anew among them, lowered the sum by less than `gain` in all; default never. */
   readonly patience?: { readonly tries: number; readonly gain: number };
+  /** The sum that another search came to: done too where the sum is within so much of it, and no step promises more. */
+  readonly known?: { readonly sum: number; readonly within: number };
   /** How often an end is proven by derivatives taken anew there before it is trusted; default Infinity. */
   readonly proofs?: number;
   /** Derivatives near the start, to be carried on in place of those there. */
@@ -189,6 +191,8 @@ export function* minimise(
     const done = (converged: boolean): Minimum => ({ at, predicted, jacobian, value, converged, steps });
     let anew: boolean;
     if (creeps()) return done(true);
+    const { sum: known, within } = options.known ?? { sum: -Infinity, within: 0 };
+    if (value - known < within && promised < within) return done(true);
     tries.push({ sum: value, steps });
     if (still || promised <= (options.gain ?? 1e-14 * Math.abs(value))) {
       if (fresh || proven++ >= proofs) return done(true);

@@ -7,7 +7,7 @@ import { measurables, unitOfMeasurable } from '../scenario/measurables.js';
 import type { FittedNumber, SpoiltReading } from './diagnostics.js';
 import { seriesKey } from './correlated.js';
 import type { FitProblem } from './fit-problem.js';
-import { type KitScale, kitScale } from './kit-scale.js';
+import { type KitScale, kitScale } from '../log/kit-scale.js';
 import type { ReadingError } from './reading-loss.js';
 import { distanceOf } from './residual-distance.js';
 import { follow, goneOn, type Known, likeliest } from './returning.js';

@@ -1,3 +1,5 @@
+import type { Free } from './free-parameter.js';
+
 /** A model that is run at numbers: predictions of what was looked for; undefined where the run breaks off. */
 export interface Predicting {
   predict(at: Float64Array): Float64Array | undefined;
@@ -12,10 +14,14 @@ export interface FitPart {
   readonly ahead: number;
   /** Relative tolerance of the run. */
   readonly tolerance: number;
+  /** What may vary: who runs it elsewhere need not find it anew, which takes a run. */
+  readonly free: readonly Free[];
 }
 
 /** Which part of a fit a problem is. */
-export const partOf = ({ until, ahead, tolerance }: FitPart): FitPart => ({ until, ahead, tolerance });
+export const partOf = ({ until, ahead, tolerance, free }: FitPart): FitPart => ({
+  ...{ until, ahead, tolerance, free },
+});
 
 /** Predictions that a search waits for. */
 export interface Wanted {

@@ -6,6 +6,7 @@ import type { ResumableRun } from '../run/run-state.js';
 import type { Measurable, Scenario } from '../scenario/scenario.js';
 import type { SavedState } from '../scenario/saved-state.js';
 import { countedLoss, countingOf } from './correlated.js';
+import type { Observation } from './readings.js';
 import { type FitProblem, predictionsOf, type Sought, soughtOf } from './fit-problem.js';
 import { differences, differenceStep, enough, minimise, type Minimum, type Problem } from './search.js';
 import { answered } from './wanted.js';
@@ -56,9 +57,14 @@ export interface WindowStart {
   readonly moved: (state: SavedState) => SavedState;
 }
 
-/** Such a start with the run of the long fit up to it. */
-export interface OpenWindow extends WindowStart {
+/** The readings that a window holds, and the long fit's runs up to it and from it on. */
+export interface OpenWindow {
+  /** d since the start of the run. */
+  readonly day: number;
+  readonly observations: readonly Observation[];
   readonly before: ResumableRun;
+  /** The long fit's own run from there to the end. */
+  readonly after: ResumableRun;
 }
 
 /** A state whose groups are moved by standard deviates. */
@@ -113,13 +119,8 @@ type Windowed = Pick<
   | 'tolerance'
 >;
 
-/**
- * The state of some weeks ago that the readings since then support: the long fit's own, with its films, its water and its
- * stocks moved as little as the readings ask for. Its numbers stay; a few runs of the window alone.
- * @returns undefined where the window holds too few readings, or its runs break off
- */
-export function windowStart(problem: Windowed, at: ArrayLike<number>): OpenWindow | undefined {
-  const { errorOf } = problem;
+/** Opens the window of the last weeks; undefined where it holds too few readings, or the run up to it breaks off. */
+export function openWindow(problem: Windowed, at: ArrayLike<number>): OpenWindow | undefined {
   const today = problem.days - problem.ahead;
   const day = Math.max(1, Math.round(today - window.days));
   const observations = problem.observations.filter(
@@ -129,6 +130,22 @@ export function windowStart(problem: Windowed, at: ArrayLike<number>): OpenWindo
   const known = problem.scenarioAt(at);
   const before = problem.runOf(upTo(known, day));
   if (before.outcome.kind !== 'done') return undefined;
+  return { day, observations, before, after: problem.runOf({ ...known, saved: endStateOf(before) }) };
+}
+
+/**
+ * The state of some weeks ago that the readings since then support: the long fit's own, with its films, its water and its
+ * stocks moved as little as the readings ask for. Its numbers stay; a few runs of the window alone.
+ * @returns undefined where its runs break off
+ */
+export function windowStart(
+  problem: Windowed,
+  at: ArrayLike<number>,
+  { day, observations, before, after }: OpenWindow,
+): WindowStart | undefined {
+  const { errorOf } = problem;
+  const today = problem.days - problem.ahead;
+  const known = problem.scenarioAt(at);
   const state = endStateOf(before);
   const grown = (component: string): number => {
     const [first, last] = [heldIn(before, component, 0), heldIn(before, component, -1)];
@@ -150,7 +167,7 @@ export function windowStart(problem: Windowed, at: ArrayLike<number>): OpenWindo
     predict: (deviates: Float64Array) =>
       problem.predictOf({ ...short, saved: moved(deviates)(state) }, sought),
   };
-  const first = of.predict(new Float64Array(groups.length));
+  const first = predictionsOf(after, sought);
   // How errors go on from day to day is told from what the long fit misses here.
   const counting = countingOf(observations, errorOf, first);
   const searchWith = (times: number): Problem => ({
@@ -174,25 +191,24 @@ export function windowStart(problem: Windowed, at: ArrayLike<number>): OpenWindo
       }),
     );
     const { at: found } = answered(minimise(searchWith(1), coarse.at, { ...options, ...near(coarse) }));
-    return { day, moved: moved(found), before };
+    return { day, moved: moved(found) };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return undefined;
   }
 }
 
-/** Values looked for in a run that is begun anew at a window: before it as the long fit has them. */
+/** Values looked for in a run that goes on at a day as another: before it by one, from it on as the other has them. */
 export function predictThrough(
-  problem: Pick<FitProblem, 'scenarioAt' | 'predictOf'>,
-  at: ArrayLike<number>,
   sought: readonly Sought[],
-  { day, moved, before }: OpenWindow,
+  { day, before }: Pick<OpenWindow, 'day' | 'before'>,
+  late: (sought: readonly Sought[]) => Float64Array | undefined,
 ): Float64Array | undefined {
-  const known = problem.scenarioAt(at);
-  const saved = moved(endStateOf(before));
-  const early = sought.filter(({ time }) => time < day);
-  const late = sought.filter(({ time }) => time >= day);
-  const [a, b] = [predictionsOf(before, early), problem.predictOf({ ...known, saved }, late)];
+  const a = predictionsOf(
+    before,
+    sought.filter(({ time }) => time < day),
+  );
+  const b = late(sought.filter(({ time }) => time >= day));
   if (a === undefined || b === undefined) return undefined;
   let [i, j] = [0, 0];
   return Float64Array.from(sought, ({ time }) => (time < day ? a[i++] : b[j++]));

@@ -55,15 +55,19 @@ const firstFed = 14;
  * What a log feeds each group in its first two weeks, g d-1: what a film that was cycled has grown on, as far as a log tells.
  * None where the log's feed begins later than two weeks after the start.
  */
-export function firstRations(log: WaterLog, scenario: Scenario, until: string): ReadonlyMap<string, number> {
-  const rations = new Map<string, number>();
+export function firstRations(
+  log: WaterLog,
+  scenario: Scenario,
+  until: string,
+): readonly { readonly cohort: string; readonly gramsPerDay: number }[] {
+  const rations: { readonly cohort: string; readonly gramsPerDay: number }[] = [];
   for (const [cohort, days] of gramsByDay(log, scenario, until)) {
     const first = Math.min(...days.keys());
     if (first > firstFed) continue;
     const early = [...days].filter(([day]) => day < first + firstFed);
     const grams = mean(early, ([, each]) => each) ?? 0;
     // Where nothing was fed yet something else has fed the films, as in a file.
-    if (grams > 0) rations.set(cohort, grams);
+    if (grams > 0) rations.push({ cohort, gramsPerDay: grams });
   }
   return rations;
 }

@@ -16,8 +16,24 @@ export interface OverriddenRow {
 const signed = (form: PropertyForm, table: string): boolean =>
   form.unit === 'degC' || table === 'constants' || (table === 'dosing' && form.unit === 'eq/g');
 
-/** A share, such as a digestibility: unit 1 and never above 1 in the tables. */
-const isShare = (form: PropertyForm): boolean => form.unit === '1' && form.low >= 0 && form.high <= 1;
+/** A share, such as a digestibility: unit 1 and never above 1 in the tables. An error of pH has that unit and is none. */
+const isShare = (id: string, form: PropertyForm): boolean =>
+  form.unit === '1' && form.low >= 0 && form.high <= 1 && !id.endsWith('.error-absolute');
+
+/** Factors either way, which say nothing at 1, and a share that cannot be all: what each must be. */
+const strict: Readonly<
+  Record<string, { readonly holds: (value: number) => boolean; readonly rule: string }>
+> = {
+  'log.outlier-spread': {
+    holds: (value) => value > 1,
+    rule: 'more than 1: spoilt readings spread more than sound ones',
+  },
+  'log.start-spread': { holds: (value) => value > 1, rule: 'more than 1: it is a factor either way' },
+  'log.outlier-share': {
+    holds: (value) => value < 0.5,
+    rule: 'less than 0.5: where most readings are spoilt, none tells',
+  },
+};
 
 /** Numbers that were in the tables once, and what stands in their place. */
 const replaced: Readonly<Record<string, string>> = {
@@ -143,7 +159,10 @@ function* senseFaults(
     yield { key, got: `${Math.min(...values)}`, problem: `${id} is below zero`, expected: 'zero or more' };
   } else if (!free && form.low > 0 && values.some((value) => value === 0)) {
     yield { key, got: '0', problem: `${id} is zero`, expected: 'more than zero' };
-  } else if (isShare(form) && values.some((value) => value > 1)) {
+  } else if (isShare(id, form) && values.some((value) => value > 1)) {
     yield { key, got: `${Math.max(...values)}`, problem: `${id} is a share above 1`, expected: '0 to 1' };
+  } else if (Object.hasOwn(strict, id) && !values.every(strict[id].holds)) {
+    const wrong = values.find((value) => !strict[id].holds(value));
+    yield { key, got: `${wrong ?? values[1]}`, problem: `${id} is out of sense`, expected: strict[id].rule };
   }
 }

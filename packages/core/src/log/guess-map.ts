@@ -1,6 +1,7 @@
 import type { Measurable } from '../scenario/scenario.js';
 import { median } from 'd3-array';
 import { stringify } from 'yaml';
+import { InputError } from '../base/faults.js';
 import { convert } from '../base/units.js';
 import { dimensionOf } from '../scenario/measurables.js';
 import { unitInHeader } from './header-unit.js';
@@ -42,7 +43,7 @@ const kinds: readonly { readonly reads: Measurable; readonly pattern: RegExp }[]
   { reads: 'alkalinity', pattern: /\b(?:d?kh|alk|alkalinity|carbonate hardness)\b/i },
   { reads: 'oxygen', pattern: /\b(?:d\.?o\.?|o2|oxygen)\b/i },
   { reads: 'chloride', pattern: /\b(?:cl-?|chloride)\b/i },
-  { reads: 'temperature', pattern: /(?:\btemp|temperature|°|\bdeg ?[cf]\b)/i },
+  { reads: 'temperature', pattern: /(?:\btemp|temperature|°|\bdeg ?[cf]\b|\bwater,? \(?[cf]\b)/i },
   { reads: 'pH', pattern: /\bph\b/i },
   { reads: 'volume', pattern: /\bvolume\b/i },
 ];
@@ -74,7 +75,7 @@ function unitOf(
         : { unit: 'dKH', doubt: 'told by the size of the numbers' };
     case 'temperature':
       if (/f\b/i.test(header.replace(/temperature|of/gi, ''))) return { unit: 'degF', doubt: '' };
-      if (/(?:°|deg ?|\()c\b|celsius/i.test(header)) return { unit: 'degC', doubt: '' };
+      if (/(?:°|deg ?|\(|\s)c\b|celsius/i.test(header)) return { unit: 'degC', doubt: '' };
       return (median(values) ?? 0) > 45
         ? { unit: 'degF', doubt: 'told by the size of the numbers' }
         : { unit: 'degC', doubt: 'told by the size of the numbers' };
@@ -201,7 +202,7 @@ function guessColumn(
   }
   const kind = kinds.find(({ pattern }) => pattern.test(header));
   if (kind === undefined)
-    return { given: 'skip', guess: 'nothing known', doubt: 'left out unless the map says what it is' };
+    return { given: 'skip', guess: unknown, doubt: 'left out unless the map says what it is' };
   const [first] = system.vessels;
   const own = named(header, system.vessels);
   const vessel = own ?? first ?? 'tank';
@@ -217,9 +218,41 @@ function guessColumn(
   };
 }
 
+/** What is said of a column of which a guess makes nothing. */
+const unknown = 'nothing known';
+
+/** Names the instruments of a quantity that two columns read in one vessel: they are no two readings of one kit. */
+function tellApart(given: Record<string, Given>, columns: ColumnGuess[]): void {
+  const keyOf = (use: Given | undefined): string =>
+    typeof use === 'object' && typeof use.reads === 'string' ? `${use.reads} in ${String(use.in)}` : '';
+  for (const [i, { column, guess, doubt }] of columns.entries()) {
+    const use = given[column];
+    const key = keyOf(use);
+    const others = columns.filter((each) => each.column !== column && keyOf(given[each.column]) === key);
+    if (key === '' || others.length === 0 || typeof use !== 'object') continue;
+    given[column] = { ...use, instrument: column };
+    const apart = `read beside ${others.map((each) => each.column).join(', ')}: taken as two kits or meters of one vessel`;
+    columns[i] = { column, guess, doubt: [doubt, apart].filter((text) => text !== '').join('; ') };
+  }
+}
+
+/** Stops at a table in which nothing looks like a log of water tests. Throws InputError. */
+function refuseStrange({ file, oddities = [] }: LogTable, names: readonly string[]): never {
+  const sheets = oddities.filter(({ problem }) => /more sheets?$/.test(problem)).map(({ text }) => text);
+  throw new InputError([
+    {
+      file,
+      problem: 'no column of a test, of feed or of what was done is told by its name',
+      got: names.filter((name) => name !== '').join(', '),
+      expected: `a row of names such as Date, NH3, NO2, pH, Feed${sheets.length === 0 ? '' : `; other sheets, for --sheet: ${sheets.join(', ')}`}`,
+    },
+  ]);
+}
+
 /**
  * Guesses from the header (and the size of the numbers) what the columns of a log hold, as the text of a map
  * file that a person looks over before it is used. Nothing is read by it unseen.
+ * @throws InputError where nothing in it looks like a log
  */
 export function guessLogMap(table: LogTable, system: System): MapGuess {
   const header = headerRow(table);
@@ -243,6 +276,12 @@ export function guessLogMap(table: LogTable, system: System): MapGuess {
     given[name] = use;
     columns.push({ column: name, guess, doubt });
   }
+  tellApart(given, columns);
+  if (columns.every(({ guess }) => guess === unknown))
+    refuseStrange(
+      table,
+      names.map(({ name }) => name),
+    );
   const wantsMeasure = Object.values(given).flatMap((use) =>
     typeof use === 'object' && (use.unit === 'cup' || use.unit === 'scoop') ? [use.unit] : [],
   );
@@ -261,7 +300,9 @@ export function guessLogMap(table: LogTable, system: System): MapGuess {
         }),
   });
   const doubts = [
-    ...(table.oddities ?? []).map(({ problem, done }) => `${problem}: ${done}`),
+    ...(table.oddities ?? []).map(
+      ({ problem, done, text }) => `${problem}${text === '' ? '' : ` (${text})`}: ${done}`,
+    ),
     ...(long.length === 0
       ? []
       : [

@@ -92,6 +92,27 @@ function dateRange(text: string): CellValue | undefined {
   return { low, high, unit: '', odd, ...(low === high ? { decimals: 0 } : {}) };
 }
 
+/** Fractions that a keyboard has, with what each is. */
+const fractions: Readonly<Record<string, number>> = {
+  '½': 0.5,
+  '¼': 0.25,
+  '¾': 0.75,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+};
+
+/** A cell whose fractions (`½`, `1½`, `1 1/2`) stand as decimals; `1/2` alone may be a date, and stays. */
+const withoutFractions = (text: string): string =>
+  text
+    .replace(/(\d+)?\s?([½¼¾⅓⅔])/g, (_, whole: string | undefined, part: string) =>
+      String(Number((Number(whole ?? 0) + fractions[part]).toPrecision(4))),
+    )
+    .replace(/(^|[^\d./-])(\d+) (\d)\/(\d{1,2})(?![\d/])/g, (all, head: string, whole, part, of) =>
+      Number(of) > Number(part)
+        ? `${head}${Number((Number(whole) + Number(part) / Number(of)).toPrecision(4))}`
+        : all,
+    );
+
 /** Whether a cell says that there is no reading. */
 export function saysNothing(text: string): boolean {
   return text === '' || nothing.test(text);
@@ -103,7 +124,8 @@ export function saysNothing(text: string): boolean {
  * @param least undefined where the kit's smallest step is not known: then `trace` cannot be read
  * @param commas whether other numbers of the log have a comma: then `1.000` may be a thousand
  */
-export function readCell(text: string, least: number | undefined, commas = false): CellValue | CellFault {
+export function readCell(written: string, least: number | undefined, commas = false): CellValue | CellFault {
+  const text = withoutFractions(written);
   if (sheetError.test(text)) return { problem: 'an error of the spreadsheet' };
   if (text.startsWith('=')) return { problem: 'a formula whose value the file does not hold' };
   if (faint.test(text)) {

@@ -174,7 +174,11 @@ function readFeed(
 ): { grams: number; odd?: string } | { problem: string } | undefined {
   if (text === '') return undefined;
   if (saysNothing(text)) return { grams: 0, odd: 'no feed' };
-  const cell = readCell(text, undefined, commas);
+  // Of what is fed a half is no date.
+  const whole = text.replace(/^(\d)\/(\d{1,2})(?=\D|$)/, (all, part, of) =>
+    Number(of) > Number(part) ? String(Number((Number(part) / Number(of)).toPrecision(4))) : all,
+  );
+  const cell = readCell(whole, undefined, commas);
   if ('problem' in cell) return cell;
   if (!Number.isFinite(cell.low) || !Number.isFinite(cell.high)) return { problem: 'feed without a bound' };
   if (cell.low < 0) return { problem: 'less than nothing' };

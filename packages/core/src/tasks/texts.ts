@@ -1,4 +1,6 @@
+import { InputError } from '../base/faults.js';
 import { fittedSettings, fittedTable, type SavedFit } from '../calibration/fit-file.js';
+import { grownNote, notGrownNote, rationSettings, withFilms } from '../calibration/grown-start.js';
 import { withFittedStart } from '../calibration/fitted-system.js';
 import type { Load } from '../scenario/file/include-tree.js';
 import { extendedBy, type ExtendedScenario } from '../model/open-model.js';
@@ -61,6 +63,43 @@ export function openWith(texts: ReferencedFiles, load: Load): ExtendedScenario {
   return openBare(texts, load);
 }
 
+/**
+ * A system whose cycled films have grown on what those of its fit have: the log's first feed. What options say of rations is of
+ * the days to come, and feeds no film of the past.
+ * @param openFed the same with settings laid over all that the options say
+ */
+function grownAsFitted(
+  opened: OpenScenario,
+  { grownOn }: SavedFit,
+  openFed: (fed: ReturnType<typeof rationSettings>) => OpenScenario,
+): { readonly grown: OpenScenario; readonly note?: string } {
+  const { scenario } = opened.reading;
+  if (scenario.saved !== undefined) return { grown: opened };
+  if (grownOn === undefined)
+    return {
+      grown: opened,
+      note: 'an older fit, which does not say what its films grew on: those that the file calls cycled have grown on the ration of the file; fit again',
+    };
+  if (grownOn.length === 0) return { grown: opened };
+  let fed: OpenScenario;
+  try {
+    fed = openFed(rationSettings(grownOn));
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { grown: opened, note: notGrownNote(error) };
+  }
+  const films = withFilms(scenario, fed.reading.scenario);
+  const note = grownNote(films, scenario);
+  if (note === undefined) return { grown: opened };
+  return {
+    grown: {
+      reading: { ...opened.reading, scenario: films },
+      again: (parameters) => withFilms(opened.again(parameters), fed.again(parameters)),
+    },
+    note,
+  };
+}
+
 function openBare({ file, text, fitted, options }: ReferencedFiles, load: Load): OpenScenario {
   const { tables = [] } = options;
   const common = {
@@ -70,19 +109,22 @@ function openBare({ file, text, fitted, options }: ReferencedFiles, load: Load):
   };
   const set = settingsOf(options);
   if (fitted === undefined) return openScenarioText(text, { ...common, load, set, tables });
-  const openGiven = (given: ReadonlySet<string>): OpenScenario =>
+  const { fit } = fitted;
+  const openGiven = (given: ReadonlySet<string>, fed: ReturnType<typeof rationSettings> = []): OpenScenario =>
     openScenarioText(text, {
       ...common,
-      load: (path, from) => (path === fitted.file ? fittedTable(fitted.fit) : load(path, from)),
-      set: [...fittedSettings(fitted.fit, given), ...set],
+      load: (path, from) => (path === fitted.file ? fittedTable(fit) : load(path, from)),
+      set: [...fittedSettings(fit, given), ...set, ...fed],
       tables: [...tables, fitted.file],
     });
-  const { numbers } = fitted.fit;
+  const { numbers } = fit;
   const first = openGiven(new Set());
   const { overrides } = first.reading.scenario;
-  const given = new Set(overrides.filter(({ row }) => row === undefined).map(({ id }) => id));
-  const opened = numbers.some(({ name }) => given.has(name)) ? openGiven(given) : first;
-  const { reading } = opened;
+  const anew = new Set(overrides.filter(({ row }) => row === undefined).map(({ id }) => id));
+  const given = numbers.some(({ name }) => anew.has(name)) ? anew : new Set<string>();
+  const opened = given === anew ? openGiven(given) : first;
+  const { grown, note } = grownAsFitted(opened, fit, (fed) => openGiven(given, fed));
+  const { reading } = grown;
   const about = `${fitted.file}: `;
   return {
     reading: {
@@ -90,10 +132,11 @@ function openBare({ file, text, fitted, options }: ReferencedFiles, load: Load):
       scenario: withFittedStart(reading.scenario, numbers),
       notes: [
         ...fitNotes(fitted, reading.scenario.title),
-        ...reading.notes.filter((note) => !note.startsWith(about)),
+        ...(note === undefined ? [] : [`${about}${note}`]),
+        ...reading.notes.filter((each) => !each.startsWith(about)),
       ],
     },
-    again: (parameters) => withFittedStart(opened.again(parameters), numbers),
+    again: (parameters) => withFittedStart(grown.again(parameters), numbers),
   };
 }
 

@@ -1,6 +1,6 @@
 import { backtest, type BacktestScore, fit, type Fit } from '@leat/core';
 import { openFitProblem } from '../../../../packages/core/src/calibration/fit-problem.js';
-import { kitScale } from '../../../../packages/core/src/calibration/kit-scale.js';
+import { kitScale } from '../../../../packages/core/src/log/kit-scale.js';
 import { simulateUnkind } from './simulator.js';
 import { unkindTwin, type UnkindTwin } from './twin.js';
 

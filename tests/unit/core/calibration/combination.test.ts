@@ -3,13 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { normalQuantile } from '../../../../packages/core/src/base/normal.js';
 import {
   combined,
-  halfWidths,
   type Rehearsed,
   shareWithin,
   weightsBy,
+  widthsBy,
 } from '../../../../packages/core/src/calibration/combination.js';
 import { countingOf } from '../../../../packages/core/src/calibration/correlated.js';
-import { kitScale } from '../../../../packages/core/src/calibration/kit-scale.js';
+import { kitScale } from '../../../../packages/core/src/log/kit-scale.js';
 import type { Observation } from '../../../../packages/core/src/calibration/readings.js';
 import { follow, goneOn, likeliest } from '../../../../packages/core/src/calibration/returning.js';
 import {
@@ -24,7 +24,7 @@ const even = { habit: 1 / 3, half: 1 / 3, model: 1 / 3 };
 const silent = { habit: 0, half: 0, model: 0 };
 const rehearsed = (errors: Rehearsed['errors'], count: number, deviation = 1): readonly Rehearsed[] =>
   Array.from({ length: count }, (_, i) => ({
-    ...{ time: 90 + i / 10, horizon: 0, errors, combined: errors.habit, deviation },
+    ...{ time: 90 + i / 10, horizon: 0, ahead: 3, errors, combined: errors.habit, deviation },
   }));
 const spoiling = { share: 0.04, spread: 8 };
 
@@ -208,17 +208,38 @@ describe('the combination', () => {
     const random = createRandom(9);
     const errors = Array.from({ length: 2000 }, () => 3 * normalQuantile(0.0005 + 0.999 * random()));
     const past = errors.map((error) => rehearsed({ model: 0, half: 0, habit: error }, 1)[0]);
-    const { of50, of90 } = halfWidths(past, 0, 100, 1, 0);
+    const { of50, of90 } = widthsBy(past, 100)(3, 1, 0);
     expect(of90).toBeGreaterThan(3 * 1.5);
     expect(of90).toBeLessThan(3 * 1.8);
     expect(of50).toBeGreaterThan(3 * 0.6);
     expect(of50).toBeLessThan(3 * 0.75);
     // Twice as unsure, twice as wide.
-    expect(halfWidths(past, 0, 100, 2, 0).of90).toBeCloseTo(2 * of90, 12);
+    expect(widthsBy(past, 100)(3, 2, 0).of90).toBeCloseTo(2 * of90, 12);
+  });
+
+  it('bands widen with the days ahead where past errors did, and never narrow', () => {
+    const random = createRandom(4);
+    const past = (wide: (ahead: number) => number): readonly Rehearsed[] =>
+      Array.from({ length: 1200 }, (_, i) => {
+        const ahead = i % 28;
+        const error = wide(ahead) * normalQuantile(0.0005 + 0.999 * random());
+        return { ...rehearsed({ model: 0, half: 0, habit: error }, 1)[0], ahead };
+      });
+    const days = [0, 2, 5, 9, 14, 20, 27];
+    const of90 = (all: readonly Rehearsed[]): readonly number[] =>
+      days.map((ahead) => widthsBy(all, 100)(ahead, 1, 0).of90);
+    const grown = of90(past((ahead) => Math.sqrt(1 + ahead)));
+    expect(grown[0]).toBeLessThan(0.6 * grown[3]);
+    expect(grown[6]).toBeGreaterThan(1.2 * grown[3]);
+    const [still, shrunk] = [of90(past(() => 1)), of90(past((ahead) => 2 - ahead / 28))];
+    expect(still[6] / still[0]).toBeLessThan(1.15);
+    for (const widths of [grown, still, shrunk])
+      widths.forEach((width, i) => expect(width).toBeGreaterThanOrEqual((widths[i - 1] ?? 0) - 1e-12));
+    expect(of90([])).toEqual(days.map(() => of90([])[0]));
   });
 
   it('a band of what a kit shows is no narrower than the step of the kit', () => {
-    expect(halfWidths([], 0, 100, 1, 7).of90).toBe(7);
+    expect(widthsBy([], 100)(3, 1, 7).of90).toBe(7);
     const card = [
       { low: 7.5, high: 15, value: 10 },
       { low: 15, high: Infinity, value: 20 },

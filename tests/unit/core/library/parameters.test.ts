@@ -61,6 +61,9 @@ describe('createParameters', () => {
       { id: 'nob.growth', value: 1, low: 2, high: 3 },
       { id: 'nob.yield', value: 0.06 },
       { id: 'nob.yield', value: 0.07 },
+      { id: 'log.outlier-spread', value: 0.5 },
+      { id: 'log.outlier-share', value: 0.6 },
+      { id: 'log.start-spread', value: 1 },
     ]);
     expect(faults.map((fault) => fault.problem)).toEqual([
       'no such number in the tables',
@@ -70,6 +73,9 @@ describe('createParameters', () => {
       'solids.yield is a share above 1',
       'range of nob.growth does not hold its value',
       'nob.yield is given twice',
+      'log.outlier-spread is out of sense',
+      'log.outlier-share is out of sense',
+      'log.start-spread is out of sense',
     ]);
     expect(faults[0]).toMatchObject({ key: 'parameters.aob.grwth', nearest: 'aob.growth' });
   });

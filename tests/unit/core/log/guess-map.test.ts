@@ -54,6 +54,11 @@ describe('the unit of a column whose header says none', () => {
     expect(columnOf(header)).toBe(answer);
   });
 
+  it('of water temperature may be a letter alone', () => {
+    expect(columnOf('Water C')).toBe('temperature in tank, degC | ');
+    expect(columnOf('Water F')).toBe('temperature in tank, degF | ');
+  });
+
   it('is not that of another quantity: so many mg/L of heat or of water are none', () => {
     expect(columnOf('Temp (mg/L)')).toContain('unit not understood');
     expect(columnOf('Volume (mg/L)')).toContain('unit not understood');
@@ -80,6 +85,32 @@ describe('the vessel of a column', () => {
 
   it('is no matter to feed, which goes to the fish that the header names', () => {
     expect(columnOf('Feed old (g)', [5], two)).toBe('feed of old, g | ');
+  });
+});
+
+describe('two columns of one quantity', () => {
+  it('are two kits of a vessel, each by its name, where no header names another vessel', () => {
+    const { columns, text } = guessOf('pH pen,pH drops,pH pond', ['7.1,7.2,7.3'], {
+      vessels: ['tank', 'pond'],
+      cohorts: [],
+    });
+    expect(text).toContain('    in: tank\n    instrument: pH pen\n');
+    expect(text).toContain('    in: tank\n    instrument: pH drops\n');
+    expect(text).toMatch(/in: pond\n$/);
+    expect(columns[0].doubt).toContain('read beside pH drops: taken as two kits or meters of one vessel');
+  });
+});
+
+describe('a table that is no log', () => {
+  it('is a fault that names the other sheets', () => {
+    const table = logTable([['My farm'], ['x']], 'book.xlsx', {
+      oddities: [
+        { row: 1, column: '', text: 'Water, Old', problem: '2 more sheets', done: 'only the first is read' },
+      ],
+    });
+    expect(() => guessLogMap(table, one)).toThrow(
+      /no column of a test, of feed or of what was done is told by its name; got "?My farm"?; expected .*--sheet: Water, Old/,
+    );
   });
 });
 

@@ -1,6 +1,5 @@
 import { exp, log } from '../base/elementary.js';
 import { hypot } from '../base/trigonometry.js';
-import type { ReadingError } from './reading-loss.js';
 
 /** A quantity counted in errors of its kit: on this scale a sound reading errs by a standard deviation of 1 everywhere. */
 export interface KitScale {
@@ -19,7 +18,7 @@ function asinh(x: number): number {
  * The scale on which a kit's error is the same everywhere: the integral of 1 / sqrt(a² + r² x²), asinh(r x / a) / r, where
  * a is the error at nothing and r the share (a variance-stabilising transform, M. S. Bartlett, Biometrics 3, 1947).
  */
-export function kitScale(error: Pick<ReadingError, 'deviation'>): KitScale {
+export function kitScale(error: { readonly deviation: (value: number) => number }): KitScale {
   const absolute = error.deviation(0);
   const one = error.deviation(1);
   const relative = Math.sqrt(Math.max(0, one * one - absolute * absolute));
