@@ -49,7 +49,8 @@ test('work and precision of the demo year', async () => {
       for (const contestant of contestants) {
         if (contestant.slow && round > 0) continue;
         for (const tolerance of contestant.tolerances) {
-          const key = [contestant.name, contestant.forcing, tolerance].join();
+          const key = [contestant.name, contestant.forcing, tolerance].join(', ');
+          console.log(`${((Date.now() - began) / 1000).toFixed(0)} s: ${key}`);
           const entry = measured.get(key) ?? { contestant, measurements: [] };
           try {
             entry.measurements.push(contestant.measure(tolerance));

@@ -5,6 +5,7 @@ import type { Integrator } from '../../../packages/core/src/solve/contract.js';
 import { integrators } from '../../support/integrators.js';
 import type { Recording } from '../../numerics/peers/record-year.js';
 import type { Contestant, Measurement } from './contestant.js';
+import { patience } from './did-not-finish-error.js';
 import { odexStates } from './odex-states.js';
 
 const TOLERANCES = [1e-3, 1e-4, 1e-5, 1e-6, 1e-7];
@@ -120,7 +121,9 @@ export function ourContestants(recording: Recording): readonly Contestant[] {
       measure: (tolerance) =>
         measured(
           tolerance,
-          often(1, 0, () => timed(() => simulate(model, { tolerance, integrator: integrators.odex }))),
+          often(1, 0, () =>
+            timed(() => simulate(model, { tolerance, integrator: integrators.odex, onDay: patience() })),
+          ),
         ),
     },
   ];
