@@ -4,7 +4,7 @@ export class DidNotFinishError extends Error {
 }
 
 /** Most processor time of one year by an explicit method, s: stiff water may hold it for hours. */
-const MOST = 60;
+const MOST = 20;
 
 /** A check that a year which begins now has not taken too long; it throws DidNotFinishError by the day it is called on. */
 export function patience(): (day: number) => void {
