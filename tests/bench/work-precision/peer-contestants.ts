@@ -3,8 +3,8 @@ import type { Contestant, Measurement } from './contestant.js';
 
 const FINE = [1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9];
 const COARSE = [1e-4, 1e-5, 1e-6, 1e-7];
-/** Of those that take half a minute for a year. */
-const FEW = [1e-4, 1e-6, 1e-7];
+/** Of those that take a minute for a year. */
+const FEW = [1e-6];
 
 /** The first of several runs warms up. */
 function warm(tolerance: number, { milliseconds, days, work }: PeerRun): Measurement {
