@@ -41,7 +41,8 @@ function bytesOf(path: string): Buffer | undefined {
  */
 export function bundled(): Bundled | undefined {
   if (!/[\\/]node_modules[\\/]/.test(script)) return undefined;
-  const text = bytesOf(script)?.toString('utf8');
+  // One byte a letter, as it was written.
+  const text = bytesOf(script)?.toString('latin1');
   if (text === undefined) return undefined;
   const kept = keptOf(text);
   const cachedData = bytesOf(kept);

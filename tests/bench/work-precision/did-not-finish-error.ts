@@ -2,3 +2,18 @@
 export class DidNotFinishError extends Error {
   override readonly name = 'DidNotFinishError';
 }
+
+/** Most processor time of one year by an explicit method, s: stiff water may hold it for hours. */
+const MOST = 20;
+
+/** A check that a year which begins now has not taken too long; it throws DidNotFinishError by the day it is called on. */
+export function patience(): (day: number) => void {
+  const since = process.cpuUsage();
+  return (day) => {
+    const { user, system } = process.cpuUsage(since);
+    if (user + system > MOST * 1e6)
+      throw new DidNotFinishError(
+        `after ${String(MOST)} s of processor time it was at day ${day.toFixed(0)}`,
+      );
+  };
+}

@@ -3,12 +3,12 @@ import { absoluteTolerances } from '../../../packages/core/src/run/tolerances.js
 import { movesOf } from '../../numerics/peers/jacobian-terms.js';
 import { jumped } from '../../numerics/peers/jump-maps.js';
 import { replayYear, type Recording } from '../../numerics/peers/record-year.js';
-import { DidNotFinishError } from './did-not-finish-error.js';
+import { DidNotFinishError, patience } from './did-not-finish-error.js';
 
 /**
  * The recorded year by odex on the states alone, at the tolerance that it is given, begun again at each
  * segment with the step it had: what it can do without the extents and the caution that Leat adds.
- * Returns the state at the end of each day, and counts. Throws DidNotFinishError where odex gives up.
+ * Returns the state at the end of each day, and counts. Throws DidNotFinishError where odex gives up, or we do.
  */
 export function odexStates(
   { model, segments }: Recording,
@@ -30,6 +30,7 @@ export function odexStates(
   const ends = segments.map(({ end }) => end);
   let step = 1e-3;
   let next = 0;
+  const inTime = patience();
   replayYear(model, ends, ({ system }) => {
     const { from, to, jump } = segments[next++];
     if (jump !== undefined) jumped(jump, y);
@@ -38,7 +39,7 @@ export function odexStates(
       (t, z) => {
         at.set(z);
         system.evaluate(t, at, r);
-        work.evaluations++;
+        if (work.evaluations++ % 10_000 === 0) inTime(t);
         const slope = new Array<number>(states).fill(0);
         for (let i = 0; i < states; i++) {
           for (let e = start[i]; e < start[i + 1]; e++) slope[i] += coefficient[e] * r[rate[e]];

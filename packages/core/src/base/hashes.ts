@@ -42,17 +42,9 @@ const turn = (x: number, n: number): number => (x >>> n) | (x << (32 - n));
 
 /** UTF-8 bytes of a text; half of a surrogate pair becomes U+FFFD. */
 function utf8(text: string): Uint8Array {
-  const bytes: number[] = [];
-  const tail = (code: number, shift: number): number => 0x80 | ((code >> shift) & 0x3f);
-  for (const letter of text) {
-    const point = letter.codePointAt(0) as number;
-    const code = point >= 0xd800 && point <= 0xdfff ? 0xfffd : point;
-    if (code < 0x80) bytes.push(code);
-    else if (code < 0x800) bytes.push(0xc0 | (code >> 6), tail(code, 0));
-    else if (code < 0x10000) bytes.push(0xe0 | (code >> 12), tail(code, 6), tail(code, 0));
-    else bytes.push(0xf0 | (code >> 18), tail(code, 12), tail(code, 6), tail(code, 0));
-  }
-  return Uint8Array.from(bytes);
+  type Encoder = new () => { encode(text: string): Uint8Array };
+  const { TextEncoder } = globalThis as unknown as { readonly TextEncoder: Encoder };
+  return new TextEncoder().encode(text);
 }
 
 /** The message with its end mark and its length in bits, a whole number of 64-byte blocks. */
@@ -83,7 +75,14 @@ function mixBlock(hash: Uint32Array, block: DataView, offset: number, words: Uin
     const t1 = (h + s1 + ((e & f) ^ (~e & g)) + constants[i] + words[i]) | 0;
     const s0 = turn(a, 2) ^ turn(a, 13) ^ turn(a, 22);
     const t2 = (s0 + ((a & b) ^ (a & c) ^ (b & c))) | 0;
-    [h, g, f, e, d, c, b, a] = [g, f, e, (d + t1) | 0, c, b, a, (t1 + t2) | 0];
+    h = g;
+    g = f;
+    f = e;
+    e = (d + t1) | 0;
+    d = c;
+    c = b;
+    b = a;
+    a = (t1 + t2) | 0;
   }
   [a, b, c, d, e, f, g, h].forEach((value, i) => (hash[i] = (hash[i] + value) | 0));
 }

@@ -243,12 +243,21 @@ function addProcess(
       unit: process.unit,
       entries: entriesAt(terms, site, layout),
     });
-    const { place, vessel, cohort, batch, doser, probe } = site;
+    const { place, vessel, cohort, batch, doser, probe, feed } = site;
+    const reads = readingsOf(process, layout, site);
+    // All of one shape: each run walks them at every change of forcing.
     const instance: Instance = {
-      ...{ process, row, place, vessel, cohort, batch, feed: site.feed, values },
-      reads: readingsOf(process, layout, site),
-      ...(doser === undefined ? {} : { doser }),
-      ...(probe === undefined ? {} : { probe }),
+      process,
+      row,
+      place,
+      vessel,
+      cohort,
+      batch,
+      doser,
+      probe,
+      feed,
+      values,
+      reads,
     };
     instances.push(instance);
     dependence[row] = statesRead(instance);

@@ -106,9 +106,9 @@ export interface PlaceIndex {
   /** Index of the batch, or -1. */
   readonly batch: number;
   /** Index of the doser, where it is one. */
-  readonly doser?: number;
+  readonly doser?: number | undefined;
   /** Index of the vessel whose water is measured, where a probe stands in another. */
-  readonly probe?: number;
+  readonly probe?: number | undefined;
 }
 
 /** Index of a component at a place: -1 where its vessel has none, undefined for what is held nowhere. */

@@ -35,11 +35,18 @@ export interface Display {
   readonly amount: (value: number, unit: string, quantity?: string) => string;
 }
 
+/** Short names of the months. */
+function monthsIn(locale: string): readonly string[] {
+  const month = new Intl.DateTimeFormat(locale, { month: 'short', timeZone: 'UTC' });
+  return Array.from({ length: 12 }, (_, i) => month.format(new Date(Date.UTC(2001, i, 15))));
+}
+
 /** Builds what tells results in a language and in units. */
 export function displayOf(choice: DisplayChoice): Display {
   const words = tables[choice.language];
-  const month = new Intl.DateTimeFormat(words.locale, { month: 'short', timeZone: 'UTC' });
-  const lists = new Intl.ListFormat(words.lists, { type: 'conjunction' });
+  // What Node needs a while for is made where it is asked for.
+  let months: readonly string[] | undefined;
+  let lists: Intl.ListFormat | undefined;
   const axis = new Intl.NumberFormat(words.locale, { maximumSignificantDigits: 6, useGrouping: false });
   const decimal =
     new Intl.NumberFormat(words.locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ??
@@ -58,8 +65,10 @@ export function displayOf(choice: DisplayChoice): Display {
   return {
     ...{ choice, words, number, digits, value },
     ...(decimal !== '.' && { ticks: (of: number) => axis.format(of) }),
-    months: Array.from({ length: 12 }, (_, i) => month.format(new Date(Date.UTC(2001, i, 15)))),
-    list: (items) => lists.format(items),
+    get months() {
+      return (months ??= monthsIn(words.locale));
+    },
+    list: (items) => (lists ??= new Intl.ListFormat(words.lists, { type: 'conjunction' })).format(items),
     unit: (unit, quantity = '') => named(unit, quantity),
     difference: (of, unit, quantity = '') => value(of, unit, quantity) - value(0, unit, quantity),
     amount: (of, unit, quantity = '') => {

@@ -74,21 +74,22 @@ export interface EnsembleResult {
   readonly conditions: readonly ConditionSummary[];
 }
 
-function bandsOfSeries(outline: Outline, accumulator: Accumulator): readonly SeriesBands[] {
-  const width = outline.times.length;
-  return outline.series.map(({ name, unit }, index) => {
-    const column = (p: number): Float64Array =>
-      Float64Array.from(outline.times, (_, i) => accumulator.series.quantile(index * width + i, p));
-    const widths = outline.times.map((_, i) => accumulator.series.width(index * width + i));
-    const resolution = widths.reduce((most, each) => Math.max(most, each), 0);
-    return {
-      name,
-      unit,
-      median: column(0.5),
-      band50: [column(0.25), column(0.75)],
-      band90: [column(0.05), column(0.95)],
-      resolution,
-    };
+/** Shares of the members below the lines of the bands of a series. */
+const LINES = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
+
+function bandsOfSeries({ series, times }: Outline, accumulator: Accumulator): readonly SeriesBands[] {
+  const spreads = accumulator.series;
+  return series.map(({ name, unit }, index) => {
+    const [low, lower, median, upper, high] = LINES.map(() => new Float64Array(times.length));
+    const lines = [low, lower, median, upper, high];
+    let resolution = 0;
+    for (let i = 0; i < times.length; i++) {
+      const cell = index * times.length + i;
+      // All of one cell together: its values are sorted once.
+      LINES.forEach((p, line) => (lines[line][i] = spreads.quantile(cell, p)));
+      resolution = Math.max(resolution, spreads.width(cell));
+    }
+    return { name, unit, median, band50: [lower, upper], band90: [low, high], resolution };
   });
 }
 

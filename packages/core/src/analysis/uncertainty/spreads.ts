@@ -37,9 +37,8 @@ export function exactSpreads(cells: number, members: number): Spreads {
   let sorted: number[] = [];
   const sort = (cell: number): number[] => {
     if (sortedOf !== cell) {
-      sorted = Array.from(values.subarray(cell * members, (cell + 1) * members))
-        .filter(Number.isFinite)
-        .sort((a, b) => a - b);
+      const finite = values.subarray(cell * members, (cell + 1) * members).filter(Number.isFinite);
+      sorted = Array.from(finite.sort());
       sortedOf = cell;
     }
     return sorted;
