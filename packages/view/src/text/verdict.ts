@@ -102,6 +102,15 @@ function fishLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): stri
   return stateLine(fish, telling) + lossesPhrase(fish, telling);
 }
 
+/** A line of feed that was left: `Feed: not eaten, 43 % of that of tilapia.`; none where little was, or where fish are dead. */
+function uneatenLine(fish: NonNullable<RunVerdict['fish']>, { display }: Telling): readonly string[] {
+  const { state, uneaten = [] } = fish;
+  const words = display.words.verdict;
+  if (uneaten.length === 0 || state === 'dead' || state === 'lethal') return [];
+  const told = uneaten.map(({ share, cohort }) => words.uneatenOf(Math.round(100 * share), cohort));
+  return [words.uneaten(listed(told, display))];
+}
+
 function stateLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {
   const { name, display } = telling;
   const words = display.words.verdict;
@@ -284,7 +293,7 @@ function badness({ fish, filter, water, crops }: RunVerdict): Record<Part, numbe
 }
 
 /**
- * A verdict in lines, the worst first: fish, filter, water, crops, and where trouble began behind the first. No line
+ * A verdict in lines, the worst first: fish, filter, water, crops, and where trouble began behind the first; feed that was left last. No line
  * for what the system does not have.
  * @param startDate date of day 0, `yyyy-mm-dd`
  */
@@ -309,5 +318,10 @@ export function verdictLines(
   const [first, ...others] = lines;
   const began = beginning === undefined ? '' : beganPhrase(beginning, first, telling);
   const pumps = first.of === 'fish' ? pumpsBefore(verdict, telling) : '';
-  return [...holdsLine(verdict, telling), `${first.text}${pumps}${began}`, ...others.map(({ text }) => text)];
+  return [
+    ...holdsLine(verdict, telling),
+    `${first.text}${pumps}${began}`,
+    ...others.map(({ text }) => text),
+    ...(fish === undefined ? [] : uneatenLine(fish, telling)),
+  ];
 }
