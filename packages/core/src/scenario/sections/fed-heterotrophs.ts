@@ -91,7 +91,9 @@ function concentrations(
     if (source !== undefined && end !== undefined) into[end].push({ from: source, rate: rates[i] });
   });
   const ofAll = (of: (each: Taking) => number): number => sum(taking.map(of));
-  const mixed = (sum([...left.values()]) + ofAll(({ film, rest }) => film * rest)) / ofAll((each) => each.water + each.film);
+  const mixed =
+    (sum([...left.values()]) + ofAll(({ film, rest }) => film * rest)) /
+    ofAll((each) => each.water + each.film);
   const stands = vessels.map(() => mixed);
   for (let round = 0; round < ROUNDS; round++) {
     let change = 0;
