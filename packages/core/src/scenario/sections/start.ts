@@ -353,7 +353,9 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
   const stands = [...vessels].flatMap(startOf);
   const cohorts = present(context.cohorts);
   const fed = fedFilms(reader.parameters, cycled, cohorts);
-  const grown = cycled.length === 0 ? new Map<string, number>() : grownOver(reader, context, cycled, cohorts);
+  // A file with faults is refused: what feeds films may be what is not known in it.
+  const sound = cycled.length > 0 && reader.faults.length === 0;
+  const grown = sound ? grownOver(reader, context, cycled, cohorts) : new Map<string, number>();
   const start = stands.map((each) => ({
     ...each,
     ...fed.get(each.vessel),
