@@ -7,7 +7,7 @@ import { offerOf } from '../offer.js';
 import type { Cohort, Flow, Pump } from '../scenario.js';
 
 /** A vessel at the start: its water, m3 and degC, and the film in it that has grown, m2 (0: none has). */
-export interface FilmVessel {
+interface FilmVessel {
   readonly name: string;
   readonly volume: number;
   readonly temperature: number;
