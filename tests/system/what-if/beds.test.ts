@@ -35,7 +35,7 @@ describe('half the beds unplanted for ten weeks without dosing', () => {
     expect(partsOf(bare, 0, bare, 28).part('growth of ammonia oxidisers')).toBeLessThan(-2);
   });
 
-  it('falls under pH 6 in the sixth to seventh week and to 4.5 in the eleventh, because no base is left and solids breathe more oxygen than nitrate', () => {
+  it('falls under pH 6 in the sixth to seventh week and to 4.4 in the eleventh, because no base is left and solids breathe more oxygen than nitrate', () => {
     expect(acidity(bare, 35)).toBeGreaterThan(6);
     expect(acidity(bare, 45)).toBeLessThan(6);
     const course = bare.samples.slice(0, planted + 1).map((_, day) => acidity(bare, day));
@@ -49,7 +49,7 @@ describe('half the beds unplanted for ten weeks without dosing', () => {
     );
   });
 
-  it('climbs in TAN from 0.3 to 2.8 mg N/L in the ninth week, because nitrifiers slow down in sour water until their films are used to it', () => {
+  it('climbs in TAN from 0.3 to 3.0 mg N/L in the ninth week, because nitrifiers slow down in sour water until their films are used to it', () => {
     const peak = timedCourse(bare, 'tan').peak(cleared);
     expect(peak.value).toBeGreaterThan(2);
     expect(peak.value).toBeLessThan(3.5);
@@ -72,17 +72,17 @@ describe('half the beds unplanted for ten weeks without dosing', () => {
     }
   });
 
-  it('is sourer than planted beds, which fall to 6.7 in the fifth week and come back by themselves', () => {
+  it('is sourer than planted beds, which fall to 6.6 in the fifth week and come back by themselves', () => {
     const course = full.samples.map((_, day) => acidity(full, day));
-    expect(Math.min(...course.slice(14))).toBeGreaterThan(6.6);
-    expect(Math.min(...course.slice(14))).toBeLessThan(6.8);
+    expect(Math.min(...course.slice(14))).toBeGreaterThan(6.5);
+    expect(Math.min(...course.slice(14))).toBeLessThan(6.7);
     expect(course[planted]).toBeGreaterThan(7.5);
   });
 });
 
 describe('the same beds with the dose of the glasshouse', () => {
-  it('keep pH over 7.1 and TAN under half a milligram, because the doses bridge the weeks in which mains bring too little base', () => {
-    expect(Math.min(...dosed.samples.slice(7).map((_, day) => acidity(dosed, day + 7)))).toBeGreaterThan(7.1);
+  it('keep pH over 7.0 and TAN under half a milligram, because the doses bridge the weeks in which mains bring too little base', () => {
+    expect(Math.min(...dosed.samples.slice(7).map((_, day) => acidity(dosed, day + 7)))).toBeGreaterThan(7.0);
     expect(timedCourse(dosed, 'tan').peak(cleared).value).toBeLessThan(0.5);
   });
 

@@ -27,7 +27,9 @@ export function withFilms(scenario: Scenario, { start }: Scenario): Scenario {
     ...scenario,
     start: scenario.start.map((each) => {
       const film = films.get(each.vessel);
-      return film === undefined ? each : { ...each, aob: film.aob, nob: film.nob };
+      if (film === undefined) return each;
+      const { aob, nob, heterotrophs } = film;
+      return { ...each, aob, nob, ...(heterotrophs !== undefined && { heterotrophs }) };
     }),
   };
 }

@@ -90,6 +90,8 @@ function startAmounts(
     const surface = scenario.vessels[vessel].surface;
     if (layout.aob[vessel] >= 0) y[layout.aob[vessel]] = start.aob * room * surface;
     if (layout.nob[vessel] >= 0) y[layout.nob[vessel]] = start.nob * room * surface;
+    if (layout.heterotrophs[vessel] >= 0)
+      y[layout.heterotrophs[vessel]] = (start.heterotrophs ?? 0) * surface;
     if (layout.acclimation[vessel] >= 0)
       y[layout.acclimation[vessel]] = startFlank(
         model,

@@ -98,11 +98,14 @@ export function startWater(
 }
 
 function startOf(given: VesselGiven, startDate: string, parameters: Parameters): StartVessel {
-  const { name, volume, filled = volume, water, temperature, aob = 0, nob = 0, settled = 0, grownAt } = given;
+  const { name, volume, filled = volume, water, temperature } = given;
+  const { aob = 0, nob = 0, settled = 0, settledRefractory, grownAt, heterotrophs } = given;
   return {
     ...{ vessel: name, volume: filled, aob, nob, settled },
     water: startWater(water, valueInMonth(daily(temperature), monthOf(startDate, 0), 0), parameters),
     ...(grownAt !== undefined && { grownAt }),
+    ...(settledRefractory !== undefined && { settledRefractory }),
+    ...(heterotrophs !== undefined && { heterotrophs }),
   };
 }
 

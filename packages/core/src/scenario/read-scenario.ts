@@ -7,6 +7,7 @@ import { checkNetwork } from './checks/network.js';
 import { runRanges } from './checks/ranges.js';
 import { checkKept } from './checks/run.js';
 import { compact } from './file/reader.js';
+import { present } from './file/report.js';
 import { includeTree, type Load } from './file/include-tree.js';
 import { readActions } from './sections/actions.js';
 import { readControl } from './sections/control.js';
@@ -148,7 +149,8 @@ function readSections(
   const plantings = readPlantings(reader, frame, bare);
   const vessels = withRoots(reader, bare, plantings);
   const { topUp, rainTank } = supply;
-  const { start, saved } = readStart(reader, { frame, vessels, waters, topUp, cohorts, plantings });
+  const moved = { flows: reading.flows, pumps };
+  const { start, saved } = readStart(reader, { frame, vessels, waters, topUp, cohorts, plantings, ...moved });
   const products = reader.names('dose');
   const dosers = readControl(reader, vessels);
   const cast = { vessels, waters, pumps, cohorts, plantings, products, topUp, rainTank, dosers };
@@ -156,8 +158,6 @@ function readSections(
   const actions = [...readActions(reader, frame, cast), ...seasons].sort((a, b) => a.at - b.at);
   const rules = readRules(reader, cast);
   const prices = readPrices(reader, [...plantings.values()]);
-  const present = <T>(named: ReadonlyMap<string, T | undefined>): T[] =>
-    [...named.values()].filter((entry) => entry !== undefined);
   const { title, note, days, every, startDate, seed, et0, light, air, carbonDioxide, altitude } = frame;
   return {
     ...{ title, note, days, every, startDate, et0 },

@@ -226,6 +226,8 @@ export interface StartVessel {
    * water at the start.
    */
   readonly grownAt?: number | 'fresh';
+  /** Heterotrophs over the film, g COD per m2 of surface; absent: none. */
+  readonly heterotrophs?: number;
   /** Settled solids that break down, g dry. */
   readonly settled: number;
   /** Settled solids that hardly do, g dry; absent: none. */

@@ -102,6 +102,15 @@ function fishLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): stri
   return stateLine(fish, telling) + lossesPhrase(fish, telling);
 }
 
+/** A line of feed that was left: `Feed: not eaten, 43 % of that of tilapia.`; none where little was, or where fish are dead. */
+function uneatenLine(fish: NonNullable<RunVerdict['fish']>, { display }: Telling): readonly string[] {
+  const { state, uneaten = [] } = fish;
+  const words = display.words.verdict;
+  if (uneaten.length === 0 || state === 'dead' || state === 'lethal') return [];
+  const told = uneaten.map(({ share, cohort }) => words.uneatenOf(Math.round(100 * share), cohort));
+  return [words.uneaten(listed(told, display))];
+}
+
 function stateLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {
   const { name, display } = telling;
   const words = display.words.verdict;
@@ -270,9 +279,9 @@ function holdsLine({ holdsUntil }: RunVerdict, { name, display }: Telling): read
 /** What a line of a verdict is about. */
 type Part = 'fish' | 'filter' | 'water' | 'crops';
 
-/** A line of a verdict, and what it is about: from when on the run is no forecast, or a part of the system. */
+/** A line of a verdict, and what it is about: from when on the run is no forecast, a part of the system, or feed that was left. */
 export interface VerdictLine {
-  readonly of: Part | 'forecast';
+  readonly of: Part | 'forecast' | 'feed';
   readonly text: string;
 }
 
@@ -291,7 +300,7 @@ function badness({ fish, filter, water, crops }: RunVerdict): Record<Part, numbe
 
 /**
  * A verdict in lines, the worst first: fish, filter, water, crops, and where trouble began behind the first. No line
- * for what the system does not have; before all, from when on the run is no forecast.
+ * for what the system does not have; before all, from when on the run is no forecast; last, feed that was left.
  * @param startDate date of day 0, `yyyy-mm-dd`
  */
 export function verdictTold(
@@ -316,7 +325,13 @@ export function verdictTold(
   const began = beginning === undefined ? '' : beganPhrase(beginning, first, telling);
   const pumps = first.of === 'fish' ? pumpsBefore(verdict, telling) : '';
   const holds = holdsLine(verdict, telling).map((text) => ({ of: 'forecast' as const, text }));
-  return [...holds, { of: first.of, text: `${first.text}${pumps}${began}` }, ...others];
+  const left = fish === undefined ? [] : uneatenLine(fish, telling);
+  return [
+    ...holds,
+    { of: first.of, text: `${first.text}${pumps}${began}` },
+    ...others,
+    ...left.map((text) => ({ of: 'feed' as const, text })),
+  ];
 }
 
 /** The lines of a verdict as `verdictTold` gives them, without what each is about. */

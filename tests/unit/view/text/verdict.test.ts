@@ -26,6 +26,16 @@ describe('a verdict in lines', () => {
     ]);
   });
 
+  it('tells feed that fish leave, but not of fish that are dead', () => {
+    const uneaten = [{ cohort: 'growers', share: 0.516 }];
+    const lines = (fish: NonNullable<RunVerdict['fish']>) => verdictLines({ ...sound, fish }, '2025-10-01');
+    const told = lines({ state: 'safe', troubles: [], deaths: [], uneaten });
+    expect([told[0], told.at(-1)]).toEqual(['Fish: safe.', 'Feed: not eaten, 52 % of that of growers.']);
+    expect(lines({ state: 'dead', from: 33, troubles: [], deaths: [], uneaten }).join()).not.toContain(
+      'not eaten',
+    );
+  });
+
   it('says first what kills fish, of what, where, since when, and that what follows is no forecast', () => {
     const [first] = verdictLines(
       { ...sound, fish: { state: 'lethal', from: 31.04, troubles: [nitrite], deaths: [] } },

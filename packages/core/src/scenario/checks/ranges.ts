@@ -195,9 +195,10 @@ export const startRanges = /* @__PURE__ */ Object.freeze({
   settled: fromZero('mass'),
 } as const);
 
-/** Settled solids at the start that may be absent. */
-export const startRefractoryRanges = /* @__PURE__ */ Object.freeze({
+/** What a vessel may hold at the start and may not: settled solids that hardly break down, heterotrophs in g COD per m2. */
+export const startBesideRanges = /* @__PURE__ */ Object.freeze({
   settledRefractory: fromZero('mass'),
+  heterotrophs: numberFrom(0, 1000),
 } as const);
 
 /** pH of the water that a film has grown in. */

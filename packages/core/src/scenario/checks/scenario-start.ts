@@ -9,9 +9,9 @@ import { checkStartVolume, roomProblem } from './levels.js';
 import {
   grownRange,
   savedRanges,
+  startBesideRanges,
   startOrganicRanges,
   startRanges,
-  startRefractoryRanges,
   startWaterRanges,
 } from './ranges.js';
 import type { ScenarioReport } from './scenario-report.js';
@@ -29,7 +29,7 @@ function checkStartVessel(
     const optional = Object.keys(startOrganicRanges);
     report.numbers(water, startOrganicRanges, [...path, 'water'], { optional });
   }
-  report.numbers(start, startRefractoryRanges, path, { optional: ['settledRefractory'] });
+  report.numbers(start, startBesideRanges, path, { optional: Object.keys(startBesideRanges) });
   const { grownAt } = start;
   if (grownAt !== undefined && grownAt !== 'fresh') report.within(grownAt, grownRange, [...path, 'grownAt']);
   if (!report.numbers(start, startRanges, path)) return;

@@ -14,6 +14,10 @@ export type FieldPath = (field?: string) => Path;
 /** Entries of a section by name; undefined where the entry is there but faulty. */
 export type Named<T> = ReadonlyMap<string, T | undefined>;
 
+/** Those that were read without a fault. */
+export const present = <T>(named: Named<T>): T[] =>
+  [...named.values()].filter((entry) => entry !== undefined);
+
 /** Names that may be referred to. */
 export type Names = ReadonlySet<string> | ReadonlyMap<string, unknown> | readonly string[];
 

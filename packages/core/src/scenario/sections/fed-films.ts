@@ -6,11 +6,12 @@ import type { Parameters } from '../../library/parameters.js';
 import { offerOf } from '../offer.js';
 import type { Cohort, StartVessel } from '../scenario.js';
 
-/** A cycled film at the start, the surface that it stands on, m2, and its water, degC. */
+/** A cycled film at the start, the surface that it stands on, m2, its water, degC, and the share to which it is cycled, 0..1. */
 export interface CycledFilm {
   readonly start: StartVessel;
   readonly surface: number;
   readonly temperature: number;
+  readonly share: number;
 }
 
 /** TAN of what is fed at the start by the design rule, g N d-1: protein x `limit.tan-per-protein` (Timmons & Ebeling). */

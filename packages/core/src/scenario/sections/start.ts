@@ -1,16 +1,18 @@
 // Reads numbers as: start in a file
 import { fedFilms, type CycledFilm } from './fed-films.js';
+import { fedHeterotrophs } from './fed-heterotrophs.js';
 import * as z from 'zod';
 import { formatQuantity, parseQuantity } from '../../base/units.js';
 import { complain, kindComplaint } from '../file/complaint.js';
-import type { Named } from '../file/report.js';
+import { type Named, present } from '../file/report.js';
+import { compact } from '../file/reader.js';
 import type { ScenarioReader } from './scenario-reader.js';
 import type { Path } from '../file/tree.js';
 import { bounded, number, type Reads, section, word } from '../file/values.js';
 import { checkStartVolume, roomProblem } from '../checks/levels.js';
 import { grownRange, savedRanges, startRanges } from '../checks/ranges.js';
 import type { SavedState } from '../saved-state.js';
-import type { Cohort, Planting, SourceWater, StartVessel, TopUp, Vessel } from '../scenario.js';
+import type { Cohort, Flow, Planting, Pump, SourceWater, StartVessel, TopUp, Vessel } from '../scenario.js';
 import { componentOf } from '../supplies.js';
 import { pressureShare } from '../../weather/penman-monteith.js';
 import { valueOn } from '../value-on.js';
@@ -149,6 +151,8 @@ export interface StartContext {
   readonly topUp: TopUp | undefined;
   readonly cohorts: Named<Cohort>;
   readonly plantings: Named<Planting>;
+  readonly flows: readonly Flow[];
+  readonly pumps: Named<Pump>;
 }
 
 /** How a run begins. */
@@ -274,6 +278,22 @@ function savedStarts(
   return starts;
 }
 
+/** Heterotrophs over the cycled films, g COD per m2, by vessel: of a film cycled to a share, that share. */
+function grownOver(
+  { parameters }: ScenarioReader,
+  { frame, vessels, flows, pumps }: StartContext,
+  cycled: readonly CycledFilm[],
+  cohorts: readonly Cohort[],
+): ReadonlyMap<string, number> {
+  const films = new Map(cycled.map((film) => [film.start.vessel, film]));
+  const there = present(vessels).map(({ name, volume, temperature }) => ({
+    ...{ name, volume, temperature: valueOn(temperature, frame.startDate, 0) },
+    film: films.get(name)?.surface ?? 0,
+  }));
+  const grown = fedHeterotrophs(parameters, { vessels: there, flows, pumps: present(pumps), cohorts });
+  return new Map(cycled.map(({ start: { vessel }, share }) => [vessel, share * (grown.get(vessel) ?? 0)]));
+}
+
 /** Reads the section `start` and gives the state of every vessel. */
 export function readStart(reader: ScenarioReader, context: StartContext): Start {
   const { frame, vessels, waters } = context;
@@ -326,16 +346,20 @@ export function readStart(reader: ScenarioReader, context: StartContext): Start 
     const stands = { vessel: name, water: start, volume, ...film, settled, settledRefractory };
     if (biofilm.kind === 'cycled') {
       const temperature = valueOn(vessel.temperature, frame.startDate, 0);
-      cycled.push({ start: stands, surface: vessel.surface, temperature });
+      cycled.push({ start: stands, surface: vessel.surface, temperature, share: biofilm.share });
     }
     return [stands];
   };
   const stands = [...vessels].flatMap(startOf);
-  const fed = fedFilms(
-    reader.parameters,
-    cycled,
-    [...context.cohorts.values()].filter((cohort) => cohort !== undefined),
-  );
-  const start = stands.map((each) => ({ ...each, ...fed.get(each.vessel) }));
+  const cohorts = present(context.cohorts);
+  const fed = fedFilms(reader.parameters, cycled, cohorts);
+  // A file with faults is refused: what feeds films may be what is not known in it.
+  const sound = cycled.length > 0 && reader.faults.length === 0;
+  const grown = sound ? grownOver(reader, context, cycled, cohorts) : new Map<string, number>();
+  const start = stands.map((each) => ({
+    ...each,
+    ...fed.get(each.vessel),
+    ...compact({ heterotrophs: grown.get(each.vessel) }),
+  }));
   return { start, ...(saved && { saved }) };
 }
