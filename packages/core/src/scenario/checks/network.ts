@@ -71,9 +71,9 @@ function outgoing<T extends { readonly from: string }>(edges: readonly T[]): Map
 }
 
 /** The vessels in an order in which gravity flows lead only forwards, and those that go round instead. */
-function gravityOrder(
+export function gravityOrder(
   names: readonly string[],
-  gravity: readonly Edge[],
+  gravity: readonly Pick<Edge, 'from' | 'to'>[],
 ): { order: string[]; looped: Set<string> } {
   const by = outgoing(gravity);
   const waiting = new Map(names.map((name) => [name, 0]));

@@ -1,8 +1,9 @@
 // Reads numbers as: start in a file
-
+import { group } from 'd3-array';
 import { pow } from '../../base/elementary.js';
 import { sum } from '../../base/sum.js';
 import type { Parameters } from '../../library/parameters.js';
+import { gravityOrder } from '../checks/network.js';
 import { offerOf } from '../offer.js';
 import type { Cohort, Flow, Pump } from '../scenario.js';
 
@@ -38,15 +39,21 @@ function leftByFish(parameters: Parameters, { species, ration, number, mass, fee
 /** What each flow carries in the mean over the day, m3 d-1: a vessel gives by gravity what it receives. */
 function carried({ vessels, flows, pumps }: FedWater): readonly number[] {
   const running = new Map(pumps.map(({ name, timer }) => [name, timer && timer.on / (timer.on + timer.off)]));
-  let rates = flows.map((flow) => (flow.kind === 'pumped' ? flow.rate * (running.get(flow.pump) ?? 1) : 0));
-  for (let round = 0; round < vessels.length; round++) {
-    const received = new Map<string, number>();
-    flows.forEach(({ to }, i) => received.set(to, (received.get(to) ?? 0) + rates[i]));
-    const next = flows.map((flow, i) =>
-      flow.kind === 'pumped' ? rates[i] : flow.share * (received.get(flow.from) ?? 0),
-    );
-    if (next.every((rate, i) => rate === rates[i])) break;
-    rates = next;
+  const rates = flows.map((flow) => (flow.kind === 'pumped' ? flow.rate * (running.get(flow.pump) ?? 1) : 0));
+  const received = new Map<string, number>();
+  const arrive = (i: number): void => {
+    const { to } = flows[i];
+    received.set(to, (received.get(to) ?? 0) + rates[i]);
+  };
+  flows.forEach((_, i) => arrive(i));
+  const falls = flows.flatMap((flow, i) => (flow.kind === 'pumped' ? [] : [{ ...flow, i }]));
+  const leaving = group(falls, ({ from }) => from);
+  const names = vessels.map(({ name }) => name);
+  for (const name of gravityOrder(names, falls).order) {
+    for (const { share, i } of leaving.get(name) ?? []) {
+      rates[i] = share * (received.get(name) ?? 0);
+      arrive(i);
+    }
   }
   return rates;
 }
