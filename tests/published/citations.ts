@@ -20,6 +20,9 @@ const others: Readonly<Record<string, string>> = {
   'suhl-2016': 'Suhl et al. 2016, tomato on a fish loop, Agric. Water Manag. 178:335, second-hand',
   'tomato-mexico':
     'Tomato in a low-tech plastic house in Mexico, 24 April to 16 October: 19.1 kg/m2, abstract',
+  'klas-2006':
+    'Klas, Mozes & Lahav 2006 (authors from memory), single-sludge denitrification in a farm of sea bream, abstract',
+  'hegde-1997': 'Hegde 1997, nutrient requirements of solanaceous vegetable crops, abstract; field crops',
   'season-yields': 'Usual yields of a season under cover, from memory of handbooks',
   'cucumber-seasons': 'Cucumber in two seasons at two thirds of the light, abstract',
   'zou-2017': 'Zou et al. 2017, J. Agric. Food Chem., plant yield 3.0-4.9 kg/m2',

@@ -85,6 +85,10 @@ const demand = {
 } as const;
 const channel = { source: 'conversa-2004', where: 'abstract, butterhead in channels', mark: 'R' } as const;
 
+const leafy =
+  'with yields of fruit that come out low this says that the tables leave too much of growth to leaf and stem (shares from memory), ' +
+  'and leaf takes up its critical nitrogen whole; field crops shed leaves and stand in less';
+
 /** Growth and nitrogen of crops. */
 export const crops: Topic = {
   title: 'Crops: nitrogen and yield',
@@ -258,6 +262,26 @@ export const crops: Topic = {
       miss: 'half of that: fruit of 2.5 % nitrogen at 27 kg/m2 holds 0.2 g/m2/d; theirs grew faster',
       compute: () => pickedFruit('tomato', 197, house).uptake,
     },
+    ...(
+      [
+        ['tomato', 180, 2.5, 3],
+        ['eggplant', 150, 3, 3.5],
+        ['pepper', 150, 3, 3.5],
+      ] as const
+    ).map(([crop, days, low, high]): PublishedCheck => ({
+      id: `nitrogen-per-fruit-${crop}`,
+      source: 'hegde-1997',
+      where: 'abstract: nitrogen taken up per t of fruit',
+      mark: 'R',
+      what: `nitrogen taken up by ${crop} in ${days} d per t of fruit picked`,
+      unit: 'kg/t',
+      ...between(low, high),
+      miss: leafy,
+      compute: (): number => {
+        const grown = pickedFruit(crop, days, house);
+        return (grown.uptake * days) / grown.yield;
+      },
+    })),
     ...(
       [
         ['pepper', 200, 8, 25, 'a twentieth below: at 22 degC, 4 degrees under its optimum'],
