@@ -386,6 +386,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['vapour pressure', 'weather.vapour-scale'],
   ['vapour pressure', 'weather.vapour-slope'],
   ['verdict on a fit', 'log.outlier-share'],
+  ['verdict', 'limit.feed-uneaten.value'],
   ['vessels in a file', 'aerator.*.oxygen-share'],
   ['vessels in a file', 'biofilm.depth'],
   ['vessels in a file', 'media.*.porosity'],

@@ -11,6 +11,7 @@ import { cropNitrogenShare } from './crop-nitrogen.js';
 import { limitsOf, type LimitResult } from './limits.js';
 import { isRoutine } from './routine.js';
 import { allSeries, type Series } from './series.js';
+import { type UneatenFeed, uneatenOf } from './uneaten.js';
 import { waterVerdict, type WaterVerdict } from './water-verdict.js';
 import type { Harm } from './limit-check.js';
 
@@ -42,6 +43,8 @@ export interface FishVerdict {
   readonly deaths: readonly ToldDeaths[];
   /** Cohorts of which the file says that a twentieth or more were lost; absent: none. The model has no part in it. */
   readonly lost?: readonly ToldLosses[];
+  /** Cohorts that left more of their feed than a well-fed tank does (`limit.feed-uneaten`), most first; absent: none. */
+  readonly uneaten?: readonly UneatenFeed[];
 }
 
 /** Fish of a cohort that actions took out as dead: how many, which share of those that came, and from when, d. */
@@ -182,13 +185,26 @@ const TOLD = 0.05;
 const longestFirst = (list: readonly Trouble[]): readonly Trouble[] =>
   [...list].sort((a, b) => b.total - a.total);
 
+/** The quantity whose limits a cause of death is of. */
+const quantityOf = (cause: CauseOfDeath | undefined): string | undefined =>
+  cause === 'cold' || cause === 'heat' ? 'temperature' : cause;
+
+/** Cohorts that left more of their feed than is usual, most first. */
+function leftOver(run: Run): readonly UneatenFeed[] {
+  const usual = run.model.parameters.value('limit.feed-uneaten.value');
+  return uneatenOf(run)
+    .filter(({ share }) => share > usual)
+    .sort((a, b) => b.share - a.share);
+}
+
 function fishVerdict(run: Run, limits: readonly LimitResult[]): FishVerdict | undefined {
   const numbers = run.model.layout.fish.map(({ number }) => number);
   if (!run.samples.some(({ y }) => numbers.some((state) => y[state] > 0))) return undefined;
   const died = deathsOf(closeRun(run));
   const all = toldDeaths(run, died);
   const losses = toldLosses(run, died);
-  const lost = losses.length > 0 ? { lost: losses } : {};
+  const leave = leftOver(run);
+  const beside = { ...(losses.length > 0 && { lost: losses }), ...(leave.length > 0 && { uneaten: leave }) };
   const deaths = all.filter(({ share }) => share >= TOLD);
   const dead = all.flatMap(({ halfBy }) => (halfBy === undefined ? [] : [halfBy]));
   const worst = fishHarms
@@ -200,11 +216,13 @@ function fishVerdict(run: Run, limits: readonly LimitResult[]): FishVerdict | un
       : stateOf[fishHarms.find((harm) => troubles(limits, harm).length > 0) ?? 'lethal'];
   if (dead.length > 0) {
     const from = Math.min(...dead);
-    // Of what: what was passed before half were dead, the deadliest kind first.
+    // Of what: what was passed before half were dead, what they died of before all else, then the deadliest kind.
     const before = fishHarms
       .flatMap((harm) => longestFirst(troubles(limits, harm)))
       .filter(({ first }) => first <= from);
-    return { state: 'dead', from, troubles: before.slice(0, 1), deaths, ...lost };
+    const diedOf = quantityOf(all.find(({ halfBy }) => halfBy === from)?.cause);
+    const told = [...before.filter((each) => each.quantity === diedOf), ...before].slice(0, 1);
+    return { state: 'dead', from, troubles: told, deaths, ...beside };
   }
   const from = worst === undefined ? undefined : Math.min(...worst.map(({ first }) => first));
   return {
@@ -212,7 +230,7 @@ function fishVerdict(run: Run, limits: readonly LimitResult[]): FishVerdict | un
     ...(from !== undefined && { from }),
     troubles: worst ?? [],
     deaths,
-    ...lost,
+    ...beside,
   };
 }
 

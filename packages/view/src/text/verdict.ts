@@ -99,7 +99,16 @@ function lossesPhrase({ lost = [] }: NonNullable<RunVerdict['fish']>, { name, di
 }
 
 function fishLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {
-  return stateLine(fish, telling) + lossesPhrase(fish, telling);
+  return stateLine(fish, telling) + lossesPhrase(fish, telling) + uneatenPhrase(fish, telling);
+}
+
+/** Feed that was left, in words: ` Feed not eaten: 43 % of that of tilapia.`; nothing where little was, or where fish are dead. */
+function uneatenPhrase(fish: NonNullable<RunVerdict['fish']>, { display }: Telling): string {
+  const { state, uneaten = [] } = fish;
+  const words = display.words.verdict;
+  if (uneaten.length === 0 || state === 'dead' || state === 'lethal') return '';
+  const told = uneaten.map(({ share, cohort }) => words.uneatenOf(Math.round(100 * share), cohort));
+  return words.uneaten(listed(told, display));
 }
 
 function stateLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {

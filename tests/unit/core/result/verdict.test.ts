@@ -35,6 +35,32 @@ describe('the verdict on a run', () => {
     expect(verdict.holdsUntil?.time).toBeLessThan(31);
   });
 
+  it('tells feed that is left: all that is given beyond what fish want, and nothing of a ration that they eat', () => {
+    const fed = (ration: string) =>
+      verdictOf(doneRun(shippedScenario('backyard', 20, [{ path: 'fish.tilapia.ration', value: ration }])))
+        .fish;
+    expect(fed('1 %/d')?.uneaten).toBeUndefined();
+    const [twice] = fed('8 %/d')?.uneaten ?? [];
+    const [thrice] = fed('16 %/d')?.uneaten ?? [];
+    expect(twice.share).toBeGreaterThan(0.5);
+    // What is eaten is then the same, so that twice the feed leaves the half of it more.
+    expect(1 - thrice.share).toBeCloseTo((1 - twice.share) / 2, 1);
+    expect(thrice.share).toBeGreaterThan(twice.share);
+  });
+
+  it('names as cause of death what fish died of, and not what was passed beside it', () => {
+    const cold = doneRun(
+      shippedScenario('backyard', 30, [
+        { path: 'climate.water-temperature', value: '12 degC' },
+        { path: 'fish.tilapia.dead', value: 'left' },
+      ]),
+    );
+    const { fish } = verdictOf(cold);
+    expect(fish?.state).toBe('dead');
+    expect(fish?.deaths[0].cause).toBe('cold');
+    expect(fish?.troubles.map(({ quantity }) => quantity)).toEqual(['temperature']);
+  });
+
   it('finds a reservoir that stands low, a cap that was reached and a rain tank run empty', () => {
     const { water } = verdictOf(doneRun(shippedScenario('dry-spell', 60)));
     expect(water.state).toBe('short');

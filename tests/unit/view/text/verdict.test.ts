@@ -26,6 +26,16 @@ describe('a verdict in lines', () => {
     ]);
   });
 
+  it('tells feed that fish leave, but not of fish that are dead', () => {
+    const uneaten = [{ cohort: 'growers', share: 0.516 }];
+    const first = (fish: NonNullable<RunVerdict['fish']>) =>
+      verdictLines({ ...sound, fish }, '2025-10-01')[0];
+    expect(first({ state: 'safe', troubles: [], deaths: [], uneaten })).toBe(
+      'Fish: safe. Feed not eaten: 52 % of that of growers.',
+    );
+    expect(first({ state: 'dead', from: 33, troubles: [], deaths: [], uneaten })).not.toContain('not eaten');
+  });
+
   it('says first what kills fish, of what, where, since when, and that what follows is no forecast', () => {
     const [first] = verdictLines(
       { ...sound, fish: { state: 'lethal', from: 31.04, troubles: [nitrite], deaths: [] } },
