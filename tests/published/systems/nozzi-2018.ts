@@ -36,17 +36,6 @@ export const nozzi2018: SystemCase = {
       where: 'three systems; dates of the text',
       mark: 'S',
       value: ({ unit }) => feedTo(unit, 32),
-      miss:
-        'The length is in doubt: 32 d by the dates of the text, 57 d by a note. At 2 % a day of 11 kg that grow, ' +
-        '9.2-9.7 kg are eaten in 34-35 d; 57 d would take twice as much. Or the fish, "about 220 g", were heavier.',
-      blame: [
-        {
-          assumption: 'fish of 245 g at the start',
-          set: [{ path: 'fish.fish.mass', value: '245 g' }],
-          low: 9.2,
-          high: 9.85,
-        },
-      ],
     },
   ],
 };

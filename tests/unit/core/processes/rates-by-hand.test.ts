@@ -49,7 +49,7 @@ const demand = (0.6 * (1 - 0.0575) * critical + 0.4 * 0.025) * grown + (critical
 
 // Fish of 3.33 g are a thirtieth of 100 g: 30^0.25 = 2.340347. Half way from 15 to 35 degC: sin(pi/4). Oxygen 6.3 of 1.26:
 // 25/26. Ammonia, nitrite (a third of 0.6 by chloride of twice 25) and carbon dioxide (0.2143 x 44.009 = 9.43113) each stand
-// at 0.4 of what kills: half is eaten by each. All of 105.6 g would be far more: the bend takes 3e-8 of it.
+// at 0.4 of what kills: half is eaten by each. All of 105.6 g would be far more: the bend takes 4e-13 of it.
 const eaten = 0.04 * 1000 * 2.340347 * Math.SQRT1_2 * (25 / 26) * 0.125;
 // Lean body 0.025/0.16 x 1.6 = 0.25, fat of 100 g 0.2; 1.5 x 0.2^2 / 30 = 0.002. Energy: 0.44 x 150 / (37.5 + 2); protein:
 // 0.6 x 0.9 x 0.0512 / 0.025 = 1.10592.

@@ -25,8 +25,13 @@ export const STATED_MASS = 100;
 /** So many fish of the stated mass stand beside every group, so that mean mass has a value where there are none. */
 const BESIDE = 1e-6;
 
-/** Sharpness of the bend between what is offered and what is wanted: at half of the appetite 0.3 % of a ration is left. */
-const BEND = 6;
+/**
+ * Sharpness of the bend between what is offered and what is wanted: at 0.85 of the appetite 2 % of a ration is left, at all of it
+ * 7 %. So much is left by an appetite that varies by 17 % from day to day, which is the middle of 14-20 % of groups of 25 bass
+ * (abstract: two to four days of 25 fish tell their mean within 10 %). Trout on 0.85 of satiety used their feed no worse
+ * (Azevedo 1998, abstract).
+ */
+const BEND = 10;
 
 /** Mean mass of a fish, in units of the stated mass; 1 where there are none. */
 export function relativeMass(mass: number, number: number): number {
@@ -96,8 +101,9 @@ export const guardedSlope = (chloride: number, halving: number): number =>
 
 /** x to the power of `BEND`. */
 const steep = (x: number): number => {
-  const cube = x * x * x;
-  return cube * cube;
+  const square = x * x;
+  const fifth = square * square * x;
+  return fifth * fifth;
 };
 
 /** The smaller of two amounts, with a bend in place of the corner; 0 where one is none. */
