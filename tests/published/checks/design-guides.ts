@@ -81,7 +81,7 @@ export const designGuides: Topic = {
       what: 'feed per planted area of the demo',
       unit: 'g/(m2 d)',
       ...between(40, 50),
-      miss: 'on purpose: the demo is short of water, and is fed 30 g',
+      miss: 'on purpose: the demo is short of water, and is fed 23 g',
       compute: () => mean(Array.from(seriesOf(glasshouse(), 'feed@system').values)) / 24,
     },
     {
@@ -115,7 +115,7 @@ export const designGuides: Topic = {
       what: 'nitrogen gas over feed nitrogen, the demo',
       unit: '%',
       ...between(9, 21),
-      miss: 'a farm drains its solids daily; here they lie for a fortnight, and those that settle in the beds for good: thick layers, of which oxygen reaches little',
+      miss: 'a farm drains its solids daily; here they lie for four weeks, and those that settle in the beds for good: thick layers, of which oxygen reaches little',
       compute: (): number => {
         const { from, to } = fatesOf(budgetOf(glasshouse(), 'nitrogen', 'system'));
         const amount = (list: typeof from, name: string): number =>
