@@ -94,7 +94,7 @@ const answers: Readonly<Record<string, readonly [question: string, ...answer: re
     'What does a power cut of six hours do?',
     /^Fish: half or more dead by day 30\.2 .*: oxygen below 0\.5 mg\/L in tank-2 and tank-1/m,
     /Dead: 83 % of juveniles and 69 % of growers, of want of oxygen\./m,
-    /oxygen below 3 mg\/L .harms them. after 2\.3 h, oxygen below 0\.5 mg\/L .deadly. after 4\.2 h/m,
+    /oxygen below 3 mg\/L .harms them. after 2\.3 h, oxygen below 0\.5 mg\/L .deadly. after 4\.0 h/m,
   ],
   'scrubbed-filter': [
     'What follows when a keen helper washes the filter and the media beds too hard?',
