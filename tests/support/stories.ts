@@ -28,7 +28,15 @@ export const told = {
     set: { actions: '[{ at: 20 d, top-up: stopped }]' },
     days: 45,
   },
-  emptyBeds: { scenario: 'glasshouse', set: { actions: `[${[...bare, trade].join(', ')}]` }, days: 120 },
+  emptyBeds: {
+    scenario: 'glasshouse',
+    set: {
+      actions: `[${[...bare, trade].join(', ')}]`,
+      // Bare beds drink little of the mains, which bring base: the keeper doses twice as much, and goes on.
+      dosing: '[{ into: sump, product: potassium-bicarbonate, mass: 240 g, every: 7 d }]',
+    },
+    days: 120,
+  },
   pumpAtNight: {
     scenario: 'glasshouse',
     set: {

@@ -42,7 +42,7 @@ describe('the harvest of a run', () => {
   });
 
   it('stands beside the feed given and the water taken in', () => {
-    expect(harvest.feed).toBeCloseTo(60 * 720, 6);
+    expect(harvest.feed).toBeCloseTo(60 * 550, 6);
     expect(harvest.area).toBe(24);
   });
 });
