@@ -51,11 +51,11 @@ const stories: readonly (readonly [story: string, story: Story, says: readonly R
     [/^Crops: salt: chloride above 350 mg\/L for basil from day 2[01](\.\d)? /],
   ],
   [
-    'six times the feed: uneaten and eaten feed make more ammonia than the filter takes, and all fish die of it',
+    'more than seven times the feed: uneaten and eaten feed make more ammonia than the filter takes, and all fish die of it',
     told.overfeeding,
     [
       /^Fish: half or more dead by day 2[56]/,
-      /Dead: all of juveniles and growers, of un-ionised ammonia\. What follows is no forecast\.$/,
+      /Dead: all of growers and juveniles, of un-ionised ammonia\. What follows is no forecast\. It began on day 7/,
     ],
   ],
   [
