@@ -49,7 +49,7 @@ const conversions: readonly (readonly [
   species: string,
   low: number,
   high: number,
-  full?: string,
+  full?: string | undefined,
   thin?: string,
 ])[] = [
   ['nile-tilapia', 1, 1.8],
