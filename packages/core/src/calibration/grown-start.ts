@@ -9,6 +9,7 @@ import { firstRations } from './with-log.js';
 /** What a group of fish was fed when a log began, by which films that were cycled have grown. */
 export interface FirstRation {
   readonly cohort: string;
+  /** Feed of the group, g d-1. */
   readonly gramsPerDay: number;
 }
 

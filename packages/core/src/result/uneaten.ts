@@ -1,9 +1,10 @@
 import type { Row } from '../model/model.js';
 import type { Run } from '../run/run.js';
 
-/** Feed that a cohort left, as a share of what it was given over the run, 0..1. */
+/** Feed that a cohort left. */
 export interface UneatenFeed {
   readonly cohort: string;
+  /** Share of what it was given over the run, 0..1. */
   readonly share: number;
 }
 
