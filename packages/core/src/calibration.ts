@@ -37,7 +37,7 @@ export type { GuessName, Guesses } from './calibration/guesses.js';
 export type { Told as ForecastTold } from './calibration/combined-course.js';
 export type { Missing as MissingInFit } from './calibration/missing.js';
 export type { PastFit } from './calibration/search-fit.js';
-export type { FirstRation } from './calibration/grown-start.js';
+export type { FirstRation } from './calibration/with-log.js';
 export type {
   FitFault,
   FitVerdict,

@@ -10,7 +10,7 @@ import { written } from './written.js';
 const promised = 60_000;
 const promisedChecked = 82_000;
 /** Of one that reads files. */
-const promisedReading = 193_000;
+const promisedReading = 195_000;
 /** What a run has no need of: reading YAML, and what is only done with many runs. */
 const needless =
   /node_modules\/(?:yaml|zod|d3-dsv|d3-array|odex)\/|core\/dist\/(?:scenario\/(?:file\/read|sections|read)|calibration|analysis|log\/|jobs)|core\/dist\/(?:model\/extend|library\/(?:conditions|origins|rows-in-use))/;

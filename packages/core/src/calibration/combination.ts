@@ -126,11 +126,17 @@ interface Quantile {
   readonly weight: number;
 }
 
+/** Errors over what was expected of them, the smallest first, and what they weigh together. */
+interface Spread {
+  readonly errors: readonly Quantile[];
+  readonly weight: number;
+}
+
 /**
- * A share's quantile of errors over what was expected of them, of forecasts so many days ahead: one twice as far ahead, or half
- * as far, counts a quarter. Judgment [P]: by a half, the many far ones hide how near ones err.
+ * Errors over what was expected of them, of forecasts so many days ahead: one twice as far ahead, or half as far, counts a
+ * quarter. Judgment [P]: by a half, the many far ones hide how near ones err.
  */
-function quantileAt(rehearsed: readonly Rehearsed[], ahead: number, now: number, share: number): Quantile {
+function spreadAt(rehearsed: readonly Rehearsed[], ahead: number, now: number): Spread {
   const known = rehearsed.map((each) => {
     const apart = (1 + Math.min(ahead, each.ahead)) / (1 + Math.max(ahead, each.ahead));
     return {
@@ -142,16 +148,20 @@ function quantileAt(rehearsed: readonly Rehearsed[], ahead: number, now: number,
     error: bands.wider * normalQuantile(0.5 + (i + 0.5) / (2 * bands.beforehand)),
     weight: 1,
   }));
-  const all = [...known, ...assumed].sort((a, b) => a.error - b.error);
-  const weight = adding(all.map((each) => each.weight));
+  const errors = [...known, ...assumed].sort((a, b) => a.error - b.error);
+  return { errors, weight: adding(errors.map((each) => each.weight)) };
+}
+
+/** The error that a share of a spread stays under. */
+function quantileOf({ errors, weight }: Spread, share: number): Quantile {
   // One more than there are: the next error may be larger than all.
   const sought = Math.min(share * (weight + 1), weight);
   let sum = 0;
-  for (const each of all) {
+  for (const each of errors) {
     sum += each.weight;
     if (sum >= sought - 1e-12) return { error: each.error, weight };
   }
-  return { error: all[all.length - 1].error, weight };
+  return { error: errors[errors.length - 1].error, weight };
 }
 
 /**
@@ -187,8 +197,9 @@ export type Widths = (ahead: number, deviation: number, step: number) => HalfWid
  * widen with the days ahead as past errors did, beyond what was expected; no narrower than the kit's step.
  */
 export function widthsBy(rehearsed: readonly Rehearsed[], now: number): Widths {
+  const spreads = leads.map((lead) => spreadAt(rehearsed, lead, now));
   const risingTo = (share: number): readonly number[] =>
-    rising(leads.map((lead) => quantileAt(rehearsed, lead, now, share)));
+    rising(spreads.map((spread) => quantileOf(spread, share)));
   const [half, nine] = [risingTo(0.5), risingTo(0.9)];
   return (ahead, deviation, step) => {
     const after = leads.findIndex((lead) => lead > ahead);

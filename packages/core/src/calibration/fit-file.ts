@@ -10,7 +10,7 @@ import { scenarioHash } from '../result/record.js';
 import type { Setting } from '../scenario/file/set-value.js';
 import type { Scenario } from '../scenario/scenario.js';
 import type { Fit } from './fit.js';
-import type { FirstRation } from './grown-start.js';
+import type { FirstRation } from './with-log.js';
 import { type FittedValue, settingsOf } from './fitted-system.js';
 import { type Prior, valueAt } from './free-parameter.js';
 import { logHash } from './readings.js';

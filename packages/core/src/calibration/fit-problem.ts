@@ -16,12 +16,12 @@ import type { Measurable, Scenario } from '../scenario/scenario.js';
 import { defaultFree } from './default-free.js';
 import { type FitSystem, openScenarios, fittedValuesAt, withoutLogged } from './fitted-system.js';
 import { alignedInstruments, type Offset, offsetNote } from './instruments.js';
-import { type FirstRation, grownOnLog } from './grown-start.js';
+import { grownOnLog } from './grown-start.js';
 import type { Free } from './free-parameter.js';
 import { readFree } from './read-free.js';
 import { readingError, type ReadingError } from './reading-loss.js';
 import { dayOf, type Observation, observationsOf } from './readings.js';
-import { logForcing, type LogForcing, type UnloggedFeed } from './with-log.js';
+import { type FirstRation, logForcing, type LogForcing, type UnloggedFeed } from './with-log.js';
 
 /** What is looked for in a run: a quantity in a vessel at a time, d. */
 export interface Sought {

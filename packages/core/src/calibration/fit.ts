@@ -3,7 +3,7 @@ import { type Missing, missingIn } from './missing.js';
 import { type FitVerdict, verdictOfFit } from './verdict.js';
 import { scenarioHash, version } from '../result/record.js';
 import { type FitProblem, openFitProblem, type FitRequest } from './fit-problem.js';
-import type { FirstRation } from './grown-start.js';
+import type { FirstRation } from './with-log.js';
 import type { Offset } from './instruments.js';
 import type { Counting } from './correlated.js';
 import { differenceStep, enough, minimise, type Minimum, searchProblem } from './search.js';

@@ -4,13 +4,7 @@ import type { ExtendedReading } from '../model/open-model.js';
 import type { Scenario, StartVessel } from '../scenario/scenario.js';
 import type { Setting } from '../scenario/file/set-value.js';
 import type { FitSystem } from './fitted-system.js';
-import { firstRations } from './with-log.js';
-
-/** What a group of fish was fed when a log began, by which films that were cycled have grown. */
-export interface FirstRation {
-  readonly cohort: string;
-  readonly gramsPerDay: number;
-}
+import { type FirstRation, firstRations } from './with-log.js';
 
 /** A system whose cycled films have grown on the feed of its log, and what is told of that. */
 export interface GrownSystem {

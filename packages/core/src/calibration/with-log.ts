@@ -51,16 +51,19 @@ function gramsByDay(log: WaterLog, scenario: Scenario, until: string): Map<strin
 /** d of first feed that a film has grown on, and how late after the start it may begin to tell of that. Judgment [P]. */
 const firstFed = 14;
 
+/** What a group of fish was fed when a log began, by which films that were cycled have grown. */
+export interface FirstRation {
+  readonly cohort: string;
+  /** Feed of the group, g d-1. */
+  readonly gramsPerDay: number;
+}
+
 /**
  * What a log feeds each group in its first two weeks, g d-1: what a film that was cycled has grown on, as far as a log tells.
  * None where the log's feed begins later than two weeks after the start.
  */
-export function firstRations(
-  log: WaterLog,
-  scenario: Scenario,
-  until: string,
-): readonly { readonly cohort: string; readonly gramsPerDay: number }[] {
-  const rations: { readonly cohort: string; readonly gramsPerDay: number }[] = [];
+export function firstRations(log: WaterLog, scenario: Scenario, until: string): readonly FirstRation[] {
+  const rations: FirstRation[] = [];
   for (const [cohort, days] of gramsByDay(log, scenario, until)) {
     const first = Math.min(...days.keys());
     if (first > firstFed) continue;

@@ -1,33 +1,29 @@
 import type { Row } from '../model/model.js';
 import type { Run } from '../run/run.js';
 
-/** Feed that a cohort left, as a share of what it was given over the run, 0..1. */
+/** Feed that a cohort left. */
 export interface UneatenFeed {
   readonly cohort: string;
+  /** Share of what it was given over the run, 0..1. */
   readonly share: number;
 }
 
-/** Whether a row is of feed that a cohort is given, whichever feed it is: its place is the cohort, or the cohort and its feed. */
-function isGiven({ id, entries }: Row, cohort: string): boolean {
-  const place = id.slice(id.indexOf('@') + 1);
-  const whose = place === cohort || place.startsWith(`${cohort} (`);
-  return whose && entries.some(({ component }) => component === 'feed-demand');
-}
+/** Whether a row has an entry of a component. */
+const moves = ({ entries }: Row, component: string): boolean =>
+  entries.some((entry) => entry.component === component);
 
-/** Whether it is eaten: fish store a part of it. */
-const isEaten = ({ entries }: Row): boolean => entries.some(({ component }) => component === 'fish-fat');
-
-/** Feed not eaten by each cohort that was fed, in their order. */
+/** Feed not eaten by each cohort that was fed, in their order: of all that it is given, fish store a part of what they eat. */
 export function uneatenOf({ model, samples }: Run): readonly UneatenFeed[] {
   const [first, last] = [samples[0], samples[samples.length - 1]];
-  return model.scenario.fish.flatMap(({ name }): UneatenFeed[] => {
-    let [left, all] = [0, 0];
-    model.rows.forEach((row, i) => {
-      if (!isGiven(row, name)) return;
-      const extent = last.x[i] - first.x[i];
-      all += extent;
-      if (!isEaten(row)) left += extent;
-    });
+  const sums = model.scenario.fish.map(() => ({ left: 0, all: 0 }));
+  for (const { row, cohort } of model.instances) {
+    if (cohort < 0 || !moves(model.rows[row], 'feed-demand')) continue;
+    const extent = last.x[row] - first.x[row];
+    sums[cohort].all += extent;
+    if (!moves(model.rows[row], 'fish-fat')) sums[cohort].left += extent;
+  }
+  return model.scenario.fish.flatMap(({ name }, cohort): UneatenFeed[] => {
+    const { left, all } = sums[cohort];
     return all > 0 ? [{ cohort: name, share: left / all }] : [];
   });
 }

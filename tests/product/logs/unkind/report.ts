@@ -82,20 +82,24 @@ function verdictLines(name: string, judged: readonly Judged[]): readonly string[
   ];
 }
 
-/** What came of the unkind twins, as a page: those by which forecasts were made apart from those seen at the end alone. */
-export function reportOf(judged: readonly Judged[]): string {
+/** How far off the truth a fit is with a quantity, in doublings; `!` where it says not to trust it. */
+function offOf({ courses }: Judged, quantity: string): string {
+  const own = courses.find(({ reads }) => reads === quantity);
+  return own === undefined ? '-' : `${own.off.toFixed(2)}${own.trusted === true ? '' : ' !'}`;
+}
+
+const quantities = ['ammonia', 'nitrite', 'nitrate', 'pH'];
+
+/** What came of the unkind twins, in tables under a heading: odd seeds, by which rules were made, apart from even ones. */
+function tablesOf(judged: readonly Judged[]): string {
   const parts = [
     ['odd', judged.filter(({ seed }) => seed % 2 === 1)],
     ['even', judged.filter(({ seed }) => seed % 2 === 0)],
+    ['all', judged],
   ] as const;
   const shown = parts.filter(([, own]) => own.length > 0);
   return [
-    '# Unkind twins',
-    '',
-    `\`npm run twins:unkind\`: ${judged.length} invented logs, by a simulator that is not Leat's: other kinetics, unlogged water changes and`,
-    'discharge, a second instrument half-way, slow errors of a tester, steps of cards, wrong volumes and weights of feed, missing',
-    'weeks, two keepers. Forecasts were made with odd seeds in view; even ones were looked at when they were done, and some',
-    'rules were changed after: none of them is unseen any more.',
+    tables,
     '',
     'Error over that of the better of two simple guesses (geometric mean of the cells; the better one is chosen after the fact),',
     'of the forecast and of the model alone; cells in which the forecast is best; coverage of the 90 % band of what a kit shows.',
@@ -112,22 +116,29 @@ export function reportOf(judged: readonly Judged[]): string {
     line(['---', '---', '---', '---', '---']),
     ...shown.flatMap(([name, own]) => verdictLines(name, own)),
     '',
-    line(['seed', 'readings', 'forecast', 'model', 'verdict', 'not trusted', 'faults']),
-    line(['---', '---', '---', '---', '---', '---', '---']),
-    ...judged.map(({ seed, readings, cells, model, verdict, courses, faults }) =>
+    'Each twin: its forecasts of all cells; how far off the truth its fit is, in doublings (`!` where the fit says not to trust it).',
+    '',
+    line(['seed', 'readings', 'cells', 'forecast', 'model', 'verdict', ...quantities, 'faults']),
+    line(['---', '---', '---', '---', '---', '---', ...quantities.map(() => '---'), '---']),
+    ...judged.map((each) =>
       line([
-        String(seed),
-        String(readings),
-        geometricMean(cells.map(({ ratio }) => ratio)).toFixed(2),
-        model.toFixed(2),
-        verdict,
-        courses
-          .filter(({ trusted }) => trusted !== true)
-          .map(({ reads }) => reads)
-          .join(', ') || '-',
-        faults.join(', ') || '-',
+        String(each.seed),
+        String(each.readings),
+        String(each.cells.length),
+        geometricMean(each.cells.map(({ ratio }) => ratio)).toFixed(2),
+        geometricMean(each.cells.map(({ model }) => model)).toFixed(2),
+        each.verdict,
+        ...quantities.map((quantity) => offOf(each, quantity)),
+        each.faults.join(', ') || '-',
       ]),
     ),
     '',
   ].join('\n');
 }
+
+/** The heading of the tables: what stands above it is written by hand and kept. */
+const tables = '## Tables';
+
+/** A page with its tables made anew. */
+export const withTables = (page: string, judged: readonly Judged[]): string =>
+  `${page.slice(0, page.indexOf(`\n${tables}`) + 1)}${tablesOf(judged)}`;

@@ -1,8 +1,8 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { type Judged, judgedTwin } from './judge.js';
-import { reportOf } from './report.js';
+import { withTables } from './report.js';
 import { unkindTwin } from './twin.js';
 
 /** Seeds by which the forecast was made are odd; even ones were seen at the end, after which one rule was changed. */
@@ -29,8 +29,16 @@ describe('logs of systems that are not what their files say, by a simulator that
     },
   );
 
+  it('are told in tables below what is written by hand', () => {
+    const page = withTables('# By hand\n\n## Tables\n\nof before\n', judged);
+    expect(page.startsWith('# By hand\n\n## Tables\n\nError over')).toBe(true);
+    expect(page).not.toContain('of before');
+    for (const { seed, readings } of judged) expect(page).toContain(`\n| ${seed} | ${readings} | `);
+  });
+
   afterAll(() => {
     if (given === undefined || judged.length < 2) return;
-    writeFileSync(fileURLToPath(new URL('UNKIND.md', import.meta.url)), reportOf(judged));
+    const page = fileURLToPath(new URL('UNKIND.md', import.meta.url));
+    writeFileSync(page, withTables(readFileSync(page, 'utf8'), judged));
   });
 });
