@@ -33,7 +33,9 @@ describe.each(['glasshouse', 'start-up'])('the shipped system %s, at its full le
   const model = compileModel(readScenario(load(file), { file, load }), createParameters());
   // As much closer as two integrators need to agree to 1e-4.
   const run = simulate(model, { tolerance: 3e-7 });
-  const explicit = simulate(model, { integrator: integrators.odex, tolerance: 3e-7 });
+  // At the edge of its stability the explicit method rings in solids that settle within minutes, and an output
+  // may fall on the last long step before it shortens them (0.2 % at 3e-7, nothing an hour later): closer still.
+  const explicit = simulate(model, { integrator: integrators.odex, tolerance: 3e-8 });
 
   it('is near enough at the default tolerance: every series within a thousandth and a millionth of its largest value', () => {
     const others = new Map(comparable(simulate(model)));
