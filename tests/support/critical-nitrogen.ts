@@ -23,6 +23,7 @@ const conditions = {
   inflow: 0,
   fed: 0,
   fedShare: 0,
+  pace: 1,
   area: 1,
   light: 20,
   bearing: 0,

@@ -34,6 +34,7 @@ export function drawnConditions(random: () => number): Conditions {
     inflow: between(1, 100),
     fed: between(1, 500),
     fedShare: between(0.001, 0.05),
+    pace: between(1, 12),
     area: between(0.5, 20),
     light: between(0, 60),
     bearing: random() < 0.5 ? 0 : between(0.3, 0.7),

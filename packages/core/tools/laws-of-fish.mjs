@@ -26,7 +26,7 @@ const eatingEquations = {
   f_o: 'C_o2^2 / (C_o2^2 + (c_o * L_ox)^2)',
   n_e: 'C_no2 / (1 + C_cl / K_cl)',
   f_t: '1 / ((1 + (C_nh3 / (c_t * L_a))^2) * (1 + (n_e / (c_t * L_n))^2) * (1 + (C_co2 * (m_c + m_o) / (c_c * L_c))^2))',
-  A_f_: 'a_f * f_T * f_o * f_t * w_f^(-b_f) * B',
+  A_f_: 'f_h * a_f * f_T * f_o * f_t * w_f^(-b_f) * B',
   O: '(1 - u) * (F_m + F_s * B)',
   I_f: 'O / (1 + (O / A_f_)^10)^(1 / 10)',
 };

@@ -77,6 +77,8 @@ export interface Conditions extends VesselForm {
   readonly fed: number;
   /** Feed offered as a share of body mass, g d-1 per g of fish. */
   readonly fedShare: number;
+  /** How much faster than over a whole day feed is given and eaten: 1 over the share of the day that its hours are. */
+  readonly pace: number;
   /** Area of the batch, m2. */
   readonly area: number;
   /** Photosynthetic light on the crop, mol m-2 d-1. */
@@ -155,6 +157,7 @@ export const anyConditions: Conditions = {
   inflow: 1,
   fed: 1,
   fedShare: 0.01,
+  pace: 1,
   area: 1,
   light: 20,
   bearing: 0.5,

@@ -119,11 +119,11 @@ export function openCoefficients(model: Model, regime: Regime) {
     dosing: readonly boolean[],
   ): void {
     /** Found anew, or as its twin's were. */
-    const found = (j: number, { fed, share }: Offer, most: number): ArrayLike<number> => {
+    const found = (j: number, offer: Offer, most: number): ArrayLike<number> => {
       if (twins[j] !== j) return regime.coefficients[twins[j]];
       const { process, values, vessel, batch, doser = -1 } = instances[j];
       const [air, flow, rise] = [aeration[vessel], inflow[vessel], regime.slope[vessel]];
-      const conditions = conditionsAt(model, vessel, day, air, flow, batch, fed, share, pressure, rise);
+      const conditions = conditionsAt(model, vessel, day, air, flow, batch, offer, pressure, rise);
       return process.coefficients(values, doser < 0 ? conditions : { ...conditions, ...dosers[doser], most });
     };
     for (let vessel = 0; vessel < vesselCount; vessel++) {
@@ -202,8 +202,7 @@ export function conditionsAt(
   aeration: number,
   inflow: number,
   batch: number,
-  fed = 0,
-  fedShare = 0,
+  { fed, share, pace = 1 }: Offer = nothing,
   pressure = pressureOver(model),
   rise = 0,
 ): Conditions {
@@ -223,7 +222,8 @@ export function conditionsAt(
     pressure,
     inflow,
     fed,
-    fedShare,
+    fedShare: share,
+    pace,
     area: batch < 0 ? 0 : model.layout.batches[batch].area,
     bearing: batch < 0 ? 0 : day.bearing[batch],
     ionic: day.ionic[index],

@@ -141,8 +141,8 @@ export class Segments {
     const hour = time + INSTANT - Math.floor(time + INSTANT);
     const offers = scenario.fish.map(({ hours }, cohort) => {
       if (hours === undefined) return day.offered[cohort];
-      const times = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
-      return { fed: day.offered[cohort].fed * times, share: day.offered[cohort].share * times };
+      const pace = hour >= hours.from && hour < hours.to ? 1 / (hours.to - hours.from) : 0;
+      return { fed: day.offered[cohort].fed * pace, share: day.offered[cohort].share * pace, pace };
     });
     this.refresh(day, this.aeration, this.inflow, offers, operation.feed.map(feedKey), operation.dosing);
   }

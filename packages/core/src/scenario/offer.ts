@@ -4,6 +4,8 @@ import type { Ration } from './scenario.js';
 export interface Offer {
   readonly fed: number;
   readonly share: number;
+  /** How much faster than over a whole day it is given and eaten; absent: all day, 1. */
+  readonly pace?: number;
 }
 
 /** What a ration offers to a cohort on a day; a table is read by the mean mass of that morning. */

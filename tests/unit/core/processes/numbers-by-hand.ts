@@ -21,6 +21,7 @@ const conditions: Conditions = {
   inflow: 30,
   fed: 100,
   fedShare: 0.01,
+  pace: 1,
   area: 5,
   light: 10,
   bearing: 0.4,

@@ -17,7 +17,7 @@ function foundAnew(
     const fed = cohort >= 0 && (feed === undefined || feed === feeds[cohort]);
     const offer = fed ? offers[cohort] : { fed: 0, share: 0 };
     const at = conditionsAt(
-      ...([model, vessel, day, aeration[vessel], inflow[vessel], batch, offer.fed, offer.share] as const),
+      ...([model, vessel, day, aeration[vessel], inflow[vessel], batch, offer] as const),
       undefined,
       rise[vessel],
     );
@@ -30,7 +30,7 @@ interface Setting {
   readonly aeration: Float64Array;
   readonly inflow: Float64Array;
   readonly rise: Float64Array;
-  readonly offers: readonly { readonly fed: number; readonly share: number }[];
+  readonly offers: readonly { readonly fed: number; readonly share: number; readonly pace?: number }[];
   readonly feeds: readonly string[];
 }
 

@@ -129,6 +129,23 @@ describe('feed', () => {
       expect(amount).toBeCloseTo(90 * (day + share), 6);
     });
   });
+
+  it('given in ten hours is eaten as over the day: fish leave no more than they leave of any ration under their appetite', () => {
+    const ration = { kind: 'share', perDay: 0.01 } as const;
+    const tenHours = { from: 8 / 24, to: 18 / 24 };
+    const [day, hours] = [{ ration }, { ration, hours: tenHours }].map((fed) => {
+      const cohorts = [tilapia('fish', 'sump', fed)];
+      const run = doneRun(
+        scenarioOf([vessel('sump', 500, { aeration: 100 })], { fish: cohorts, days: 4, every: 1 }),
+      );
+      const end = run.samples[run.samples.length - 1];
+      const eaten = extentOf(run, end, 'feeding@fish');
+      return { eaten, left: extentOf(run, end, 'uneaten-feed@fish') / eaten };
+    });
+    expect(Math.abs(hours.eaten / day.eaten - 1)).toBeLessThan(0.02);
+    expect(hours.left).toBeCloseTo(day.left, 3);
+    expect(day.left).toBeLessThan(0.06);
+  });
 });
 
 describe('an aerator that stops as a pump starts', () => {

@@ -58,7 +58,7 @@ export function temperatureShare(values: Values, temperature: number): number {
 
 /**
  * [feed offered that fish could eat as a mass, g d-1; the same as a share of body mass, d-1; appetite of fish of 100 g at
- * this temperature, d-1; how it falls with size; oxygen, un-ionised ammonia, nitrite without chloride (g m-3) at which half
+ * this temperature, d-1, at the pace of feeding: what they want in a day they eat in the hours in which it is given; how it falls with size; oxygen, un-ionised ammonia, nitrite without chloride (g m-3) at which half
  * is eaten; chloride that halves the effect of nitrite, g m-3; carbon dioxide at which half is eaten, mol m-3].
  */
 export function intakeCoefficients(values: Values, at: Conditions): readonly number[] {
@@ -68,7 +68,7 @@ export function intakeCoefficients(values: Values, at: Conditions): readonly num
   return [
     at.fed * eaten,
     at.fedShare * eaten,
-    values.value('species.appetite') * temperatureShare(values, at.temperature),
+    values.value('species.appetite') * temperatureShare(values, at.temperature) * at.pace,
     values.value('fish.appetite-exponent'),
     values.value('fish.appetite-oxygen') * values.value('species.limit-oxygen'),
     half * values.value('species.lethal-ammonia'),
