@@ -101,6 +101,7 @@ export type {
   ToldDeaths,
   ToldLosses,
 } from './result/verdict.js';
+export type { LostWeight } from './result/lost-weight.js';
 export type { UneatenFeed } from './result/uneaten.js';
 export type { FilterHeld, FilterVerdict } from './result/filter-verdict.js';
 export type { StoppedPump, WaterVerdict } from './result/water-verdict.js';

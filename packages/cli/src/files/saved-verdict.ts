@@ -25,11 +25,18 @@ const fishSchema = z.object({
       ...{ halfBy: day, wipedOut: day },
     }),
   ),
+  lost: z
+    .array(z.object({ cohort: z.string(), number: z.number(), share: z.number(), from: z.number() }))
+    .exactOptional(),
+  uneaten: z.array(z.object({ cohort: z.string(), share: z.number() })).exactOptional(),
+  thin: z
+    .array(z.object({ cohort: z.string(), share: z.number(), from: z.number(), until: z.number() }))
+    .exactOptional(),
 });
 
 const waterSchema = z.object({
   state: z.enum(['dry', 'pump', 'short', 'enough']),
-  ...{ lowDays: z.number(), lowFirst: day, lowest: day, perDay: z.number(), rainTankEmpty: day },
+  ...{ lowDays: z.number(), lowFirst: day, lowest: day, perDay: z.number(), over: day, rainTankEmpty: day },
   ...{ capDays: z.number(), capFirst: day, dry: z.array(z.string()), dryFirst: day },
   pumps: z.array(z.object({ pump: z.string(), times: z.number(), first: z.number(), total: z.number() })),
   first: eventSchema.exactOptional(),

@@ -4,7 +4,7 @@ import type { Run } from '../run/run.js';
 /** Feed that a cohort left. */
 export interface UneatenFeed {
   readonly cohort: string;
-  /** Share of what it was given over the run, 0..1. */
+  /** Share of what it was given, 0..1. */
   readonly share: number;
 }
 
@@ -12,9 +12,13 @@ export interface UneatenFeed {
 const moves = ({ entries }: Row, component: string): boolean =>
   entries.some((entry) => entry.component === component);
 
-/** Feed not eaten by each cohort that was fed, in their order: of all that it is given, fish store a part of what they eat. */
-export function uneatenOf({ model, samples }: Run): readonly UneatenFeed[] {
-  const [first, last] = [samples[0], samples[samples.length - 1]];
+/**
+ * Feed not eaten by each cohort that was fed, in their order: of all that it is given, fish store a part of what they eat.
+ * @param until to the last output by then, but to the first at least, d; absent: to the end
+ */
+export function uneatenOf({ model, samples }: Run, until = Infinity): readonly UneatenFeed[] {
+  const [first] = samples;
+  const last = samples.filter(({ time }, i) => i < 2 || time <= until).at(-1) ?? first;
   const sums = model.scenario.fish.map(() => ({ left: 0, all: 0 }));
   for (const { row, cohort } of model.instances) {
     if (cohort < 0 || !moves(model.rows[row], 'feed-demand')) continue;

@@ -11,6 +11,7 @@ import { cropNitrogenShare } from './crop-nitrogen.js';
 import { limitsOf, type LimitResult } from './limits.js';
 import { isRoutine } from './routine.js';
 import { allSeries, type Series } from './series.js';
+import { type LostWeight, lostWeightOf } from './lost-weight.js';
 import { type UneatenFeed, uneatenOf } from './uneaten.js';
 import { waterVerdict, type WaterVerdict } from './water-verdict.js';
 import type { Harm } from './limit-check.js';
@@ -43,8 +44,13 @@ export interface FishVerdict {
   readonly deaths: readonly ToldDeaths[];
   /** Cohorts of which the file says that a twentieth or more were lost; absent: none. The model has no part in it. */
   readonly lost?: readonly ToldLosses[];
-  /** Cohorts that left more of their feed than a well-fed tank does (`limit.feed-uneaten`), most first; absent: none. */
+  /**
+   * Cohorts that left more of their feed than a well-fed tank does (`limit.feed-uneaten`), most first; absent: none. Where fish
+   * died, before anything that hurts them was passed: thereafter it is why they do not eat.
+   */
   readonly uneaten?: readonly UneatenFeed[];
+  /** Cohorts that lost a twentieth of their weight or more, most first; absent: none. Not told of fish that died. */
+  readonly thin?: readonly LostWeight[];
 }
 
 /** Fish of a cohort that actions took out as dead: how many, which share of those that came, and from when, d. */
@@ -190,9 +196,9 @@ const quantityOf = (cause: CauseOfDeath | undefined): string | undefined =>
   cause === 'cold' || cause === 'heat' ? 'temperature' : cause;
 
 /** Cohorts that left more of their feed than is usual, most first. */
-function leftOver(run: Run): readonly UneatenFeed[] {
+function leftOver(run: Run, until?: number): readonly UneatenFeed[] {
   const usual = run.model.parameters.value('limit.feed-uneaten.value');
-  return uneatenOf(run)
+  return uneatenOf(run, until)
     .filter(({ share }) => share > usual)
     .sort((a, b) => b.share - a.share);
 }
@@ -203,10 +209,17 @@ function fishVerdict(run: Run, limits: readonly LimitResult[]): FishVerdict | un
   const died = deathsOf(closeRun(run));
   const all = toldDeaths(run, died);
   const losses = toldLosses(run, died);
-  const leave = leftOver(run);
-  const beside = { ...(losses.length > 0 && { lost: losses }), ...(leave.length > 0 && { uneaten: leave }) };
   const deaths = all.filter(({ share }) => share >= TOLD);
   const dead = all.flatMap(({ halfBy }) => (halfBy === undefined ? [] : [halfBy]));
+  const hurt = [...troubles(limits, 'lethal'), ...troubles(limits, 'harmful')];
+  const deadly = dead.length > 0 || troubles(limits, 'lethal').length > 0;
+  const leave = leftOver(run, deadly ? Math.min(...hurt.map(({ first }) => first)) : undefined);
+  const thin = deadly ? [] : lostWeightOf(run).filter(({ share }) => share >= TOLD);
+  const beside = {
+    ...(losses.length > 0 && { lost: losses }),
+    ...(leave.length > 0 && { uneaten: leave }),
+    ...(thin.length > 0 && { thin: thin.sort((a, b) => b.share - a.share) }),
+  };
   const worst = fishHarms
     .map((harm) => longestFirst(troubles(limits, harm)))
     .find(({ length }) => length > 0);

@@ -1,3 +1,4 @@
+import { sum } from '../base/sum.js';
 import type { Run, RunEvent } from '../run/run.js';
 import { waterTaken } from './harvest.js';
 
@@ -21,6 +22,8 @@ export interface WaterVerdict {
   readonly lowest?: number;
   /** Taken in through the float valve, mean m3/d. */
   readonly perDay: number;
+  /** Run over the rim of the reservoir, mean m3/d, where it was more than a twentieth of what came in and of what that holds; absent: less. */
+  readonly over?: number;
   /** d: when the rain tank first ran empty. */
   readonly rainTankEmpty?: number;
   /** Days on which a source had given all that its cap allows. */
@@ -72,6 +75,20 @@ function stopped({ events, samples }: Run): readonly StoppedPump[] {
   });
 }
 
+/** Share of what came in and of what the reservoir holds beyond which it is told what ran over. */
+const WASTED = 0.05;
+
+/** What ran over the rim of the reservoir, m3, where it was more than a shower or a tanker that was too large. */
+function runOver(run: Run): number {
+  const { model, samples } = run;
+  const [first, last] = [samples[0], samples[samples.length - 1]];
+  const over = sum(
+    model.streams.flatMap(({ kind }, i) => (kind === 'overflow' ? [last.carried[i] - first.carried[i]] : [])),
+  );
+  const { volume } = model.scenario.vessels[model.layout.vessels.indexOf(model.scenario.reservoir)];
+  return over > WASTED * (waterTaken(run) + volume) ? over : 0;
+}
+
 /** Whether a run had water enough, from what its water did. */
 export function waterVerdict(run: Run): WaterVerdict {
   const { events, samples } = run;
@@ -84,6 +101,7 @@ export function waterVerdict(run: Run): WaterVerdict {
   const worse = events.find(({ kind }) => kind === 'dry' || kind === 'pump-trip');
   const spare = events.filter(({ kind, time }) => sparing.includes(kind) && time <= (low.first ?? -1)).at(-1);
   const first = spare ?? worse;
+  const over = runOver(run);
   const days = samples[samples.length - 1].time - samples[0].time;
   const state =
     dry.length > 0 ? 'dry' : pumps.length > 0 ? 'pump' : low.first !== undefined ? 'short' : 'enough';
@@ -93,6 +111,7 @@ export function waterVerdict(run: Run): WaterVerdict {
     ...(low.first !== undefined && { lowFirst: low.first }),
     ...(low.lowest !== undefined && { lowest: low.lowest }),
     perDay: days > 0 ? waterTaken(run) / days : 0,
+    ...(over > 0 && days > 0 && { over: over / days }),
     ...(empty && { rainTankEmpty: empty.time }),
     capDays: new Set(caps.map(({ time }) => Math.floor(time))).size,
     ...(caps.length > 0 && { capFirst: caps[0].time }),

@@ -98,17 +98,28 @@ function lossesPhrase({ lost = [] }: NonNullable<RunVerdict['fish']>, { name, di
   return words.lost(told.join('; '));
 }
 
-function fishLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {
-  return stateLine(fish, telling) + lossesPhrase(fish, telling);
+/** Fish that grew lighter: ` Lighter: tilapia by 30 % from day 0 to day 120.` */
+function thinPhrase({ thin = [] }: NonNullable<RunVerdict['fish']>, { name, display }: Telling): string {
+  const words = display.words.verdict;
+  if (thin.length === 0) return '';
+  const told = thin.map(({ cohort, share, from, until }) =>
+    words.thinOf(cohort, Math.round(100 * share), name(from), name(until)),
+  );
+  return words.thin(told.join('; '));
 }
 
-/** A line of feed that was left: `Feed: not eaten, 43 % of that of tilapia.`; none where little was, or where fish are dead. */
+function fishLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {
+  return stateLine(fish, telling) + thinPhrase(fish, telling) + lossesPhrase(fish, telling);
+}
+
+/** A line of feed that was left: `Feed: not eaten, 43 % of that of tilapia.`; none where little was. */
 function uneatenLine(fish: NonNullable<RunVerdict['fish']>, { display }: Telling): readonly string[] {
   const { state, uneaten = [] } = fish;
   const words = display.words.verdict;
-  if (uneaten.length === 0 || state === 'dead' || state === 'lethal') return [];
+  if (uneaten.length === 0) return [];
   const told = uneaten.map(({ share, cohort }) => words.uneatenOf(Math.round(100 * share), cohort));
-  return [words.uneaten(listed(told, display))];
+  const before = state === 'dead' || state === 'lethal';
+  return [words.uneaten(listed(told, display) + (before ? words.uneatenBefore : ''))];
 }
 
 function stateLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {
@@ -148,13 +159,14 @@ const volume = (perDay: number, display: Display): string =>
   );
 
 function waterLine({ water }: RunVerdict, { name, display }: Telling): string {
-  const { state, dry, dryFirst, pumps, rainTankEmpty, capDays, capFirst, lowFirst, lowest = 1 } = water;
+  const { state, dry, dryFirst, pumps, over, rainTankEmpty, capDays, capFirst, lowFirst, lowest = 1 } = water;
   const words = display.words.verdict.water;
   const amiss = [
     ...(dry.length > 0 ? [words.dry(dry.length, listed(dry, display), name(dryFirst ?? 0))] : []),
     ...pumps.map(({ pump, times, first, total }) =>
       words.pump(pump, times, name(first), spanPhrase(total, display)),
     ),
+    ...(over === undefined ? [] : [words.over(volume(over, display))]),
     ...(lowFirst === undefined ? [] : [words.low(name(lowFirst), Math.round(lowest * 100))]),
   ];
   const told = [
@@ -291,9 +303,9 @@ function badness({ fish, filter, water, crops }: RunVerdict): Record<Part, numbe
   const waterStates = { dry: 3, pump: 3, short: 2, enough: 0 };
   const filterStates = { 'falls-behind': 3, 'caught-up': 2, 'keeps-up': 0 };
   return {
-    fish: fish === undefined ? -1 : fishStates[fish.state],
+    fish: fish === undefined ? -1 : Math.max(fishStates[fish.state], fish.thin === undefined ? 0 : 1),
     filter: filter === undefined ? -1 : filterStates[filter.state],
-    water: waterStates[water.state],
+    water: Math.max(waterStates[water.state], water.over === undefined ? 0 : 1),
     crops: crops === undefined ? -1 : crops.shortOfNitrogen >= TOLD || crops.salt ? 1 : 0,
   };
 }

@@ -48,6 +48,31 @@ describe('the verdict on a run', () => {
     expect(thrice.share).toBeGreaterThan(twice.share);
   });
 
+  it('tells by how much fish that are not fed grow lighter, and what was left before fish died of their feed', () => {
+    const fed = (ration: string, days: number) => {
+      const run = doneRun(shippedScenario('backyard', days, [{ path: 'fish.tilapia.ration', value: ration }]));
+      const { mass, number } = run.model.layout.fish[0];
+      const [first, last] = [run.samples[0].y, run.samples[run.samples.length - 1].y];
+      return { fish: verdictOf(run).fish, kept: last[mass] / last[number] / (first[mass] / first[number]) };
+    };
+    const { fish, kept } = fed('0 g/d', 60);
+    expect(fish?.thin?.[0].share).toBeCloseTo(1 - kept, 3);
+    expect(1 - kept).toBeGreaterThan(0.05);
+    expect(fish?.uneaten).toBeUndefined();
+    expect(fed('80 g/d', 60).fish?.thin).toBeUndefined();
+    const much = fed('40 %/d', 30).fish;
+    expect(much?.state).toBe('dead');
+    expect(much?.thin).toBeUndefined();
+    expect(much?.uneaten?.[0].share).toBeGreaterThan(0.8);
+  });
+
+  it('tells what runs over a reservoir that has no room for a bed that drains', () => {
+    const drained = { path: 'vessels.bed.drain', value: '{ rate: 40 L/min, to: 50 L, by: siphon }' };
+    const { water } = verdictOf(doneRun(shippedScenario('backyard', 5, [drained])));
+    expect(water.over).toBeGreaterThan(0.5);
+    expect(water.over).toBeLessThan(water.perDay);
+  });
+
   it('names as cause of death what fish died of, and not what was passed beside it', () => {
     const cold = doneRun(
       shippedScenario('backyard', 30, [

@@ -26,14 +26,24 @@ describe('a verdict in lines', () => {
     ]);
   });
 
-  it('tells feed that fish leave, but not of fish that are dead', () => {
+  it('tells feed that fish leave: of fish that are dead, what they left before', () => {
     const uneaten = [{ cohort: 'growers', share: 0.516 }];
     const lines = (fish: NonNullable<RunVerdict['fish']>) => verdictLines({ ...sound, fish }, '2025-10-01');
     const told = lines({ state: 'safe', troubles: [], deaths: [], uneaten });
     expect([told[0], told.at(-1)]).toEqual(['Fish: safe.', 'Feed: not eaten, 52 % of that of growers.']);
-    expect(lines({ state: 'dead', from: 33, troubles: [], deaths: [], uneaten }).join()).not.toContain(
-      'not eaten',
+    expect(lines({ state: 'dead', from: 33, troubles: [], deaths: [], uneaten }).at(-1)).toBe(
+      'Feed: not eaten, 52 % of that of growers, before anything else went wrong.',
     );
+  });
+
+  it('tells fish that grow lighter, and water that runs over, before what is well', () => {
+    const thin = [{ cohort: 'growers', share: 0.304, from: 0, until: 120 }];
+    const fish = { state: 'safe', troubles: [], deaths: [], thin } as const;
+    const told = verdictLines({ ...sound, fish, water: { ...enough, over: 1.84 } }, '2025-10-01');
+    expect(told.slice(0, 2)).toEqual([
+      'Fish: safe. Lighter: growers by 30 % from day 0 (1 Oct) to day 120 (29 Jan).',
+      'Water: enough, 136 L a day; 1.84 m3 a day runs over the rim of the reservoir.',
+    ]);
   });
 
   it('says first what kills fish, of what, where, since when, and that what follows is no forecast', () => {

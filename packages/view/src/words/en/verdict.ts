@@ -26,6 +26,10 @@ export const verdict = {
   lostOf: (count: string, cohort: string, day: string): string => `${count} of ${cohort} from ${day}`,
   lost: (told: string): string => ` Lost as the file says: ${told}.`,
   uneatenOf: (share: number, cohort: string): string => `${share} % of that of ${cohort}`,
+  uneatenBefore: ', before anything else went wrong',
+  thinOf: (cohort: string, share: number, from: string, until: string): string =>
+    `${cohort} by ${share} % from ${from} to ${until}`,
+  thin: (told: string): string => ` Lighter: ${told}.`,
   uneaten: (told: string): string => `Feed: not eaten, ${told}.`,
   from: (day: string): string => ` from ${day}`,
   lasting: (span: string): string => ` for ${span}`,
@@ -47,6 +51,7 @@ export const verdict = {
       `pump ${pump} sucks air ${times === 1 ? '' : `${times} times `}from ${day}, ${total} in all`,
     low: (day: string, share: number): string =>
       `reservoir low from ${day}, down to ${share} % of its float level`,
+    over: (volume: string): string => `${volume} runs over the rim of the reservoir`,
     rainTank: (day: string): string => `rain tank empty on ${day}`,
     cap: (count: number, day: string): string =>
       `cap reached on ${count} ${many(count, { one: 'day', other: 'days' })} from ${day}`,

@@ -26,6 +26,9 @@ export const verdict: Words['verdict'] = {
   lostOf: (count, cohort, day) => `${count} de ${cohort} desde el ${day}`,
   lost: (told) => ` Perdidos según el archivo: ${told}.`,
   uneatenOf: (share, cohort) => `el ${share} % del de ${cohort}`,
+  uneatenBefore: ', antes de que nada más fuera mal',
+  thinOf: (cohort, share, from, until) => `${cohort} un ${share} % desde el ${from} hasta el ${until}`,
+  thin: (told) => ` Más delgados: ${told}.`,
   uneaten: (told) => `Alimento: sin comer, ${told}.`,
   from: (day) => ` desde el ${day}`,
   lasting: (span) => ` durante ${span}`,
@@ -46,6 +49,7 @@ export const verdict: Words['verdict'] = {
     pump: (pump, times, day, total) =>
       `la bomba ${pump} aspira aire ${times === 1 ? '' : `${times} veces `}desde el ${day}, ${total} en total`,
     low: (day, share) => `depósito bajo desde el ${day}, hasta el ${share} % de su nivel de flotador`,
+    over: (volume) => `${volume} rebosan del depósito`,
     rainTank: (day) => `aljibe vacío el ${day}`,
     cap: (count, day) =>
       `tope de agua alcanzado ${count} ${many(count, { one: 'día', other: 'días' })} desde el ${day}`,
