@@ -41,9 +41,10 @@ const otherNames: Readonly<Record<string, string>> = {
   salmon: 'atlantic-salmon',
 };
 
-/** The name nearest to one that is not known: what is meant by another word for it, else what is spelled most like it. */
+/** The name nearest to one that is not known: what is meant by another word for it, or by what is spelled most like it. */
 export function nearestSubject(name: string, names: readonly string[]): string | undefined {
   const word = name.toLowerCase().replace(/[ _]/g, '-');
-  const meant = Object.hasOwn(otherNames, word) ? otherNames[word] : undefined;
-  return meant !== undefined && names.includes(meant) ? meant : nearest(name, names);
+  const others = new Map(Object.entries(otherNames).filter(([, meant]) => names.includes(meant)));
+  const near = others.has(word) ? word : nearest(word, [...names, ...others.keys()]);
+  return near === undefined ? undefined : (others.get(near) ?? near);
 }

@@ -30,7 +30,7 @@ const forms = {
 };
 
 /** Day 0 of the serial numbers of spreadsheets, ISO; a workbook may count from another, of 1904. */
-const serialStart = '1899-12-30';
+export const serialStart = '1899-12-30';
 
 /** A year of two figures is of this century. */
 const fullYear = (text: string | undefined): { year?: number } => {

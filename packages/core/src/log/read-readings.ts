@@ -1,7 +1,9 @@
 // Reads numbers as: reading of a log
+import { dateAfter } from '../base/calendar.js';
 import { pow10 } from '../base/elementary.js';
 import type { Parameters } from '../library/parameters.js';
 import { convert, type QuantityAnswer } from '../base/units.js';
+import { serialStart } from './dates.js';
 import type { ColumnUse, LogMap } from './log-map.js';
 import { dimensionOf } from '../scenario/measurables.js';
 import { readCell, saysNothing } from './read-cell.js';
@@ -95,7 +97,7 @@ export function readReading(
   const written = cell.low === cell.high ? cell.low : Number.isFinite(cell.low) ? cell.low : cell.high;
   const beyond = outside(inner(written), use, parameters);
   if (beyond !== undefined)
-    return { oddity: { problem: beyond, done: slipGuess(written, inner, use, parameters) } };
+    return { oddity: asDayNumber(text, place, beyond) ?? slip(written, inner, use, parameters, beyond) };
   const plain = cell.low === cell.high;
   // What is written in another unit was not read off the column's kit: its last place bounds it.
   const bounds = !plain
@@ -162,19 +164,35 @@ function outside(value: number, use: Readings, parameters: Parameters): string |
   return value > highest || Number.isNaN(value) ? `no ${use.reads} is so high` : undefined;
 }
 
-/** What to do about a value that cannot be: left out, with the likely slip where one place of the point mends it. */
-function slipGuess(
+/** A value that cannot be and is the number that a spreadsheet has for a day of about the year of its row: `1-2` typed, or a date. */
+function asDayNumber(
+  text: string,
+  { date }: CellPlace,
+  problem: string,
+): NonNullable<ReadingAnswer['oddity']> | undefined {
+  const day = /^\d{5}$/.test(text) ? dateAfter(serialStart, Number(text)) : undefined;
+  if (day === undefined || Math.abs(Number(day.slice(0, 4)) - Number(date.slice(0, 4))) > 1) return undefined;
+  const typed = readCell(day, undefined);
+  const meant = 'problem' in typed ? '' : `; write ${typed.low}-${typed.high} if that was typed`;
+  return { problem: `${problem}; to a spreadsheet it is the day ${day}`, done: `left out${meant}` };
+}
+
+/** A value that cannot be: left out, with the likely slip where one place of the point mends it. */
+function slip(
   written: number,
   inner: (value: number) => number,
   use: Readings,
   parameters: Parameters,
-): string {
+  problem: string,
+): NonNullable<ReadingAnswer['oddity']> {
   const mended = [written / 10, written / 100].find(
     (value) => outside(inner(value), use, parameters) === undefined,
   );
-  return mended === undefined || written < 0
-    ? 'left out'
-    : `left out; write ${Number(mended.toPrecision(12))} if that was meant`;
+  const meant =
+    mended === undefined || written < 0
+      ? ''
+      : `; write ${Number(mended.toPrecision(12))} if that was meant`;
+  return { problem, done: `left out${meant}` };
 }
 
 function interval({ low, high }: { low: number; high: number }, unit: string): string {

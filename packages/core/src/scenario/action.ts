@@ -87,4 +87,6 @@ export interface TimedAction {
   readonly where?: string;
   /** What it is part of, for the log, such as `power cut`. */
   readonly cause?: string;
+  /** Done again and again, by a plan with `every`; absent: once. What reads a run asks it, a run does not. */
+  readonly repeats?: true;
 }

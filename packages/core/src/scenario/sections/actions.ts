@@ -19,6 +19,8 @@ interface Plan {
   readonly path: Path;
   readonly pair: ActionPair;
   readonly occasions: readonly Occasion[];
+  /** Whether it is done again and again. */
+  readonly repeats: boolean;
 }
 
 function isVerb(key: string): key is Verb {
@@ -71,7 +73,7 @@ function readTimedAction(reader: ScenarioReader, path: Path, frame: RunFrame, ca
   if (pair.undoing === undefined && occasions.some(({ end }) => end !== undefined)) {
     reader.fault(path, `${verb} cannot be undone`, { expected: 'at, not an interval' });
   }
-  return { path, pair, occasions };
+  return { path, pair, occasions, repeats: given.every !== undefined };
 }
 
 interface PlanTimes extends TimesGiven {
@@ -94,6 +96,7 @@ function readPlans(reader: ScenarioReader, frame: RunFrame, cast: Cast): (Plan |
       path,
       pair: readDose(given, reader, path, cast),
       occasions: planOccasions(reader, path, given, frame),
+      repeats: given.every !== undefined,
     };
   });
   const draining = reader.listed('drain-solids', mostWritten, (path): Plan | undefined => {
@@ -103,6 +106,7 @@ function readPlans(reader: ScenarioReader, frame: RunFrame, cast: Cast): (Plan |
       path,
       pair: readDrain(given, reader, path, cast),
       occasions: planOccasions(reader, path, given, frame),
+      repeats: given.every !== undefined,
     };
   });
   return [...dosing, ...draining];
@@ -148,9 +152,12 @@ function checkOverlaps(reader: ScenarioReader, plans: readonly Plan[]): void {
   }
 }
 
-function actionsOf(reader: ScenarioReader, { pair, occasions, path }: Plan): TimedAction[] {
+function actionsOf(reader: ScenarioReader, { pair, occasions, path, repeats }: Plan): TimedAction[] {
   const where = reader.where(path);
-  const cause = pair.cause === undefined ? {} : { cause: pair.cause };
+  const cause = {
+    ...(pair.cause !== undefined && { cause: pair.cause }),
+    ...(repeats && { repeats: true as const }),
+  };
   return occasions.flatMap(({ at, end }) => [
     ...pair.doing.map((action): TimedAction => ({ at, action, where, ...cause })),
     ...(end === undefined
