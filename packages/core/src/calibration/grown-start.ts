@@ -29,7 +29,9 @@ export function withFilms(scenario: Scenario, { start }: Scenario): Scenario {
 }
 
 /** Settings by which a file grows its films on rations. */
-export const rationSettings = (rations: readonly FirstRation[]): readonly Setting[] =>
+type RationSettings = readonly Setting[];
+
+const rationSettings = (rations: readonly FirstRation[]): RationSettings =>
   rations.map(({ cohort, gramsPerDay }) => ({
     path: `fish.${cohort}.ration`,
     value: `${gramsPerDay} g/d`,
@@ -38,16 +40,48 @@ export const rationSettings = (rations: readonly FirstRation[]): readonly Settin
 const filmsOf = ({ start }: Scenario): number => start.reduce((sum, { aob, nob }) => sum + aob + nob, 0);
 
 /** What is told of grown films; undefined where the file's own ration would have grown the same. */
-export function grownNote(grown: Scenario, own: Scenario): string | undefined {
+function grownNote(grown: Scenario, own: Scenario): string | undefined {
   const share = filmsOf(grown) / filmsOf(own);
   return Math.abs(share - 1) > 1e-9
     ? `cycled films have grown on the log's first feed: ${Number(share.toPrecision(2))} times what the file's ration grows`
     : undefined;
 }
 
-/** What is told where films cannot be grown on the feed of a log. */
-export const notGrownNote = ({ faults: [{ problem }] }: InputError): string =>
-  `cycled films stand as the file has them: they cannot be grown on the log's feed (${problem})`;
+/** A reading of a file whose films have grown on rations of a log. */
+export interface Fed<T> {
+  /** What was read, with the rations in place of the file's. */
+  readonly fed?: T;
+  /** The settings by which the rations were laid over it. */
+  readonly settings: RationSettings;
+  /** What is told: of grown films, or why they cannot be grown. */
+  readonly note?: string;
+}
+
+/**
+ * Reads a file again with the rations of a log, for the films that these grow. `fed` is there where they grow other films
+ * than those that the file's own rations do; a state that goes on from a saved one has its films already.
+ * @param readFed reads the file with more settings; its InputError is told, and the films stand
+ * @param scenarioOf of what was read
+ */
+export function fedBy<T>(
+  own: Scenario,
+  rations: readonly FirstRation[],
+  readFed: (settings: RationSettings) => T,
+  scenarioOf: (read: T) => Scenario,
+): Fed<T> {
+  const settings = rationSettings(rations);
+  if (rations.length === 0 || own.saved !== undefined) return { settings };
+  try {
+    const fed = readFed(settings);
+    const note = grownNote(withFilms(own, scenarioOf(fed)), own);
+    return note === undefined ? { settings } : { fed, settings, note };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const [{ problem }] = error.faults;
+    const note = `cycled films stand as the file has them: they cannot be grown on the log's feed (${problem})`;
+    return { settings, note };
+  }
+}
 
 /**
  * A system as its log has fed it: films that its file calls cycled hold what the first feed of the log grows, and not what the
@@ -62,21 +96,18 @@ export function grownOnLog(
 ): GrownSystem {
   const { scenario } = system.read([]);
   const rations = given ?? firstRations(log, scenario, until);
-  if (rations.length === 0 || scenario.saved !== undefined) return { system, grownOn: [], notes: [] };
-  const fed = rationSettings(rations);
-  const readFed = (settings: readonly Setting[], days?: number): ExtendedReading => {
-    const own = system.read(settings, days);
-    const { scenario: grown } = system.read([...fed, ...settings], days);
+  const { fed, settings, note } = fedBy(
+    scenario,
+    rations,
+    (more) => system.read(more).scenario,
+    (read) => read,
+  );
+  const notes = note === undefined ? [] : [note];
+  if (fed === undefined) return { system, grownOn: [], notes };
+  const read = (more: readonly Setting[], days?: number): ExtendedReading => {
+    const own = system.read(more, days);
+    const { scenario: grown } = system.read([...settings, ...more], days);
     return { ...own, scenario: withFilms(own.scenario, grown) };
   };
-  let note: string | undefined;
-  try {
-    note = grownNote(readFed([]).scenario, scenario);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return { system, grownOn: [], notes: [notGrownNote(error)] };
-  }
-  return note === undefined
-    ? { system, grownOn: [], notes: [] }
-    : { system: { ...system, read: readFed }, grownOn: rations, notes: [note] };
+  return { system: { ...system, read }, grownOn: rations, notes };
 }

@@ -16,9 +16,8 @@ export interface OverriddenRow {
 const signed = (form: PropertyForm, table: string): boolean =>
   form.unit === 'degC' || table === 'constants' || (table === 'dosing' && form.unit === 'eq/g');
 
-/** A share, such as a digestibility: unit 1 and never above 1 in the tables. An error of pH has that unit and is none. */
-const isShare = (id: string, form: PropertyForm): boolean =>
-  form.unit === '1' && form.low >= 0 && form.high <= 1 && !id.endsWith('.error-absolute');
+/** A share, such as a digestibility: unit 1 and never above 1 in the tables. What is counted in pH says so. */
+const isShare = (form: PropertyForm): boolean => form.unit === '1' && form.low >= 0 && form.high <= 1;
 
 /** Factors either way, which say nothing at 1, and a share that cannot be all: what each must be. */
 const strict: Readonly<
@@ -159,7 +158,7 @@ function* senseFaults(
     yield { key, got: `${Math.min(...values)}`, problem: `${id} is below zero`, expected: 'zero or more' };
   } else if (!free && form.low > 0 && values.some((value) => value === 0)) {
     yield { key, got: '0', problem: `${id} is zero`, expected: 'more than zero' };
-  } else if (isShare(id, form) && values.some((value) => value > 1)) {
+  } else if (isShare(form) && values.some((value) => value > 1)) {
     yield { key, got: `${Math.max(...values)}`, problem: `${id} is a share above 1`, expected: '0 to 1' };
   } else if (Object.hasOwn(strict, id) && !values.every(strict[id].holds)) {
     const wrong = values.find((value) => !strict[id].holds(value));

@@ -1,8 +1,8 @@
-import { InputError } from '../base/faults.js';
 import { fittedSettings, fittedTable, type SavedFit } from '../calibration/fit-file.js';
-import { grownNote, notGrownNote, rationSettings, withFilms } from '../calibration/grown-start.js';
+import { fedBy, withFilms } from '../calibration/grown-start.js';
 import { withFittedStart } from '../calibration/fitted-system.js';
 import type { Load } from '../scenario/file/include-tree.js';
+import type { Setting } from '../scenario/file/set-value.js';
 import { extendedBy, type ExtendedScenario } from '../model/open-model.js';
 import type { Extension } from '../model/own.js';
 import { type OpenScenario, openScenarioText } from '../scenario/read-scenario.js';
@@ -71,7 +71,7 @@ export function openWith(texts: ReferencedFiles, load: Load): ExtendedScenario {
 function grownAsFitted(
   opened: OpenScenario,
   { grownOn }: SavedFit,
-  openFed: (fed: ReturnType<typeof rationSettings>) => OpenScenario,
+  openFed: (fed: readonly Setting[]) => OpenScenario,
 ): { readonly grown: OpenScenario; readonly note?: string } {
   const { scenario } = opened.reading;
   if (scenario.saved !== undefined) return { grown: opened };
@@ -80,23 +80,15 @@ function grownAsFitted(
       grown: opened,
       note: 'an older fit, which does not say what its films grew on: those that the file calls cycled have grown on the ration of the file; fit again',
     };
-  if (grownOn.length === 0) return { grown: opened };
-  let fed: OpenScenario;
-  try {
-    fed = openFed(rationSettings(grownOn));
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return { grown: opened, note: notGrownNote(error) };
-  }
-  const films = withFilms(scenario, fed.reading.scenario);
-  const note = grownNote(films, scenario);
-  if (note === undefined) return { grown: opened };
+  const { fed, note } = fedBy(scenario, grownOn, openFed, ({ reading }) => reading.scenario);
+  const told = note === undefined ? {} : { note };
+  if (fed === undefined) return { grown: opened, ...told };
   return {
     grown: {
-      reading: { ...opened.reading, scenario: films },
+      reading: { ...opened.reading, scenario: withFilms(scenario, fed.reading.scenario) },
       again: (parameters) => withFilms(opened.again(parameters), fed.again(parameters)),
     },
-    note,
+    ...told,
   };
 }
 
@@ -110,7 +102,7 @@ function openBare({ file, text, fitted, options }: ReferencedFiles, load: Load):
   const set = settingsOf(options);
   if (fitted === undefined) return openScenarioText(text, { ...common, load, set, tables });
   const { fit } = fitted;
-  const openGiven = (given: ReadonlySet<string>, fed: ReturnType<typeof rationSettings> = []): OpenScenario =>
+  const openGiven = (given: ReadonlySet<string>, fed: readonly Setting[] = []): OpenScenario =>
     openScenarioText(text, {
       ...common,
       load: (path, from) => (path === fitted.file ? fittedTable(fit) : load(path, from)),
