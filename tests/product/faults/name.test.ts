@@ -33,6 +33,13 @@ const cases: { name: string; edits: [string, string][]; messages: string[] }[] =
     ],
   },
   {
+    name: 'another word for a crop, misspelt',
+    edits: [['crop: lettuce-butterhead', 'crop: letuce']],
+    messages: [
+      'small.yaml:23:29: plantings.lettuce.crop: unknown crop; got "letuce"; did you mean lettuce-butterhead?',
+    ],
+  },
+  {
     name: 'an unknown feed',
     edits: [['feed: grower-32', 'feed: grower-23']],
     messages: ['small.yaml:21:78: fish.tilapia.feed: unknown feed; got "grower-23"; did you mean grower-32?'],

@@ -11,7 +11,7 @@ const names = Object.keys(shipped).flatMap((name) =>
 /** Puts another run beside the shown one. */
 export function Compare(): JSX.Element {
   const [name, choose] = useState('');
-  const { compare, compareWith: withText, before: beforeText } = words.value;
+  const { compare, whatIf, compareWith: withText, before: beforeText } = words.value;
   return (
     <div class="row">
       <label>
@@ -20,7 +20,7 @@ export function Compare(): JSX.Element {
           <option value="">{beforeText}</option>
           {names.map((each) => (
             <option key={each} value={each}>
-              {each.replaceAll('-', ' ')}
+              {whatIf(each)}
             </option>
           ))}
         </select>

@@ -48,7 +48,7 @@ function Files(): JSX.Element | null {
 /** Ways to begin: a what-if, files, or the questions. */
 export function Begin(): JSX.Element {
   const [chosen, choose] = useState('');
-  const { begin, what, whatNone, drop, dropHelp, form } = words.value;
+  const { begin, what, whatNone, whatIf, drop, dropHelp, form } = words.value;
   return (
     <section aria-labelledby="begin">
       <h2 id="begin">{begin}</h2>
@@ -65,7 +65,7 @@ export function Begin(): JSX.Element {
           <option value="">{whatNone}</option>
           {names.map((name) => (
             <option key={name} value={name}>
-              {name.replaceAll('-', ' ')}: {questionOf(shipped[`${name}.yaml`])}
+              {whatIf(name, questionOf(shipped[`${name}.yaml`]))}
             </option>
           ))}
         </select>

@@ -8,6 +8,8 @@ export const en = {
   begin: 'Begin',
   what: 'A what-if to begin with',
   whatNone: 'choose one',
+  whatIf: (name: string, question?: string): string =>
+    [name.replaceAll('-', ' '), question ?? []].flat().join(': '),
   form: 'By ten questions',
   formMake: 'Write my system',
   drop: 'Open files',

@@ -1,5 +1,29 @@
 import type { PageWords } from './en.js';
 
+/** What each shipped what-if asks, by its name; their texts are in English. */
+const whatIfs: Readonly<Record<string, string>> = {
+  'air-and-acid': '¿Cómo cambian el pH los difusores de aire y el aire del invernadero?',
+  'all-at-once': '¿Y si cada cultivo se planta y se corta el mismo día, sin escalonar?',
+  backyard: '¿Qué hace un sistema pequeño de patio, y qué dice de él el registro de quien lo cuida?',
+  'bare-beds-dosed':
+    '¿Qué pasa si la mitad de las camas queda sin plantar diez semanas y se sigue dosificando cada semana?',
+  'bare-beds': '¿Qué pasa si la mitad de las camas queda sin plantar diez semanas y nadie dosifica?',
+  'chlorinated-refill': '¿Y si se cambia una décima parte del agua por agua de red con su cloro?',
+  'cold-month': '¿Qué hace un mes de agua fría?',
+  'double-stock-steps':
+    '¿Cuánto más suave es duplicar peces y alimento en cuatro pasos, con dos semanas entre ellos?',
+  'double-stock':
+    '¿Qué pasa si peces y alimento se duplican en un día, con un biofiltro hecho a la carga de antes?',
+  'dry-spell': '¿Qué pasa si el agua de red se raciona a un tercio durante ocho semanas?',
+  fishless: '¿Puede madurar un biofiltro nuevo con amonio de una bolsa antes de que lleguen los peces?',
+  glasshouse: '¿Qué hace el nitrógeno en medio año en un invernadero bien llevado?',
+  limestone: '¿Puede la concha triturada hacer lo que hace el bicarbonato de potasio?',
+  'power-cut': '¿Qué hace un corte de luz de seis horas?',
+  'scrubbed-filter': '¿Qué pasa si alguien con buena intención lava demasiado el biofiltro y las camas de grava?',
+  'start-up': '¿Cómo van los tres primeros meses si un biofiltro nuevo arranca con peces?',
+  'well-water': '¿Y si el agua de red trae nitrato?',
+};
+
 /** Words of the page in Spanish. */
 export const es: PageWords = {
   title: 'Leat: qué hace el nitrógeno en un sistema de peces y plantas',
@@ -10,6 +34,7 @@ export const es: PageWords = {
   begin: 'Empezar',
   what: 'Un supuesto para empezar',
   whatNone: 'elija uno',
+  whatIf: (name, question) => (Object.hasOwn(whatIfs, name) ? whatIfs[name] : (question ?? name)),
   form: 'Con diez preguntas',
   formMake: 'Escribir mi sistema',
   drop: 'Abrir archivos',

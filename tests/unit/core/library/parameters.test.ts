@@ -80,6 +80,11 @@ describe('createParameters', () => {
     expect(faults[0]).toMatchObject({ key: 'parameters.aob.grwth', nearest: 'aob.growth' });
   });
 
+  it('lets an error of pH be above 1, which is no share', () => {
+    expect(faultsOf([{ id: 'log.pH.error-absolute', value: 1.5 }])).toEqual([]);
+    expect(createParameters().number('log.pH.error-absolute').unit).toBe('pH');
+  });
+
   it('lets a curve constant and a temperature be negative', () => {
     const overrides = [
       { id: 'carbonate.k1.a', value: -356 },

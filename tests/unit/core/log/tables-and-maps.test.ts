@@ -105,6 +105,16 @@ describe('a reading by the steps of a kit', () => {
     expect(log.readings).toEqual([]);
     expect(log.oddities.map(({ problem }) => problem)).toEqual(Array(3).fill('no ammonia is so high'));
   });
+
+  it('may be what a spreadsheet made of 1-2: the number of a day about then, counted from 30 December 1899', () => {
+    // 46024 days after that day is 2 January 2026; 36161, of 1 January 1999, is no day that was meant in 2026.
+    const log = read('46024', '36161');
+    expect(log.readings).toEqual([]);
+    expect(log.oddities.map(({ problem, done }) => `${problem}: ${done}`)).toEqual([
+      'no ammonia is so high; to a spreadsheet it is the day 2026-01-02: left out; write 1-2 if that was typed',
+      'no ammonia is so high: left out',
+    ]);
+  });
 });
 
 describe('rows that lack cells', () => {
