@@ -8,7 +8,7 @@ describe('leat check', () => {
     const { code, out, err } = await leat(['check', 'small.yaml'], folder);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/turnover +tank +24 1\/d +24 to 48 1\/d +inside +fao-589/);
-    expect(out).toMatch(/stocking density +tank +3600 g\/m3 +up to 20000 g\/m3 +inside/);
+    expect(out).toMatch(/stocking density +tank +3.6 kg\/m3 +up to 20 kg\/m3 +inside/);
     expect(out).toContain('TAN by rule');
     expect(out).toContain('closure: every process keeps nitrogen');
   });

@@ -213,7 +213,7 @@ function cropsLine(crops: NonNullable<RunVerdict['crops']>, { name, display }: T
     .filter(({ mass }) => mass > 0)
     .map(
       ({ crop, mass, dry }) =>
-        `${display.amount(mass / 1000, 'kg')} ${plain(crop, display)}${dry ? words.dry : ''}`,
+        `${words.massOf(display.amount(mass / 1000, 'kg'), plain(crop, display))}${dry ? words.dry : ''}`,
     );
   const yields = given.length === 0 ? words.none : words.harvested(listed(given, display));
   const hungry = shortOfNitrogen >= TOLD ? [words.hungry(Math.round(shortOfNitrogen * 100))] : [];

@@ -42,7 +42,7 @@ describe('a display in Spanish', () => {
         'día 31,5 (1 nov). Muertos: todos de growers, por nitrito. Lo que sigue no es un pronóstico.',
       'Biofiltro: se retrasa desde el día 30 (31 oct), sus bacterias aún no habían madurado; sobre todo en nitrito, hasta ' +
         'el final (amonio como máximo 0,5, nitrito 0,2 mg N/L).',
-      'Cultivos: falta nitrógeno el 25 % del tiempo; cosechados 94,3 kg albahaca.',
+      'Cultivos: falta nitrógeno el 25 % del tiempo; cosechados 94,3 kg de albahaca.',
       'Agua: suficiente, 137 L al día; tope de agua alcanzado 1 día desde el día 2 (3 oct).',
     ]);
   });

@@ -35,7 +35,7 @@ export function checkCommand(file: string, options: CheckOptions, streams: Strea
   if (parts.length === 0) {
     const lines = [
       scenario.title,
-      `valid: ${model.layout.states.length} states in ${scenario.vessels.length} vessels, ${model.rows.length} rows`,
+      `valid: ${model.layout.states.length} states in ${scenario.vessels.length} ${scenario.vessels.length === 1 ? 'vessel' : 'vessels'}, ${model.rows.length} rows`,
       `closure: every process keeps nitrogen, oxygen demand, charge, chloride, carbon, calcium and water, here and at random draws of its numbers`,
       '',
       ...auditLines(auditOf(model)),

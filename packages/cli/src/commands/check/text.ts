@@ -1,15 +1,22 @@
 import type { AuditItem, ScenarioReading, TableProcess } from '@leat/core';
-import { shown } from '@leat/view/text';
+import { plainDisplay, shown } from '@leat/view/text';
 import { columns, wrap } from '../../terminal/columns.js';
 
-const unitWord = ({ unit }: AuditItem): string => (unit === '1' ? '' : ` ${unit}`);
+/** What stands in so much water is fish, which are counted in kilograms. */
+const quantityOf = ({ unit }: AuditItem): string => (unit === 'g/m3' ? 'stocking' : '');
+
+/** A value of an item with its unit, as everything else that is shown has it. */
+function amount(item: AuditItem, value: number): string {
+  if (item.unit === '1') return shown(value);
+  return plainDisplay.amount(value, item.unit, quantityOf(item));
+}
 
 function range(item: AuditItem): string {
-  const { low, high } = item;
-  if (low === undefined && high === undefined) return '';
-  if (low === undefined) return `up to ${shown(high)}${unitWord(item)}`;
-  if (high === undefined) return `from ${shown(low)}${unitWord(item)}`;
-  return `${shown(low)} to ${shown(high)}${unitWord(item)}`;
+  const { low, high, unit } = item;
+  if (low !== undefined && high !== undefined)
+    return `${shown(plainDisplay.value(low, unit, quantityOf(item)))} to ${amount(item, high)}`;
+  if (high !== undefined) return `up to ${amount(item, high)}`;
+  return low === undefined ? '' : `from ${amount(item, low)}`;
 }
 
 function row(item: AuditItem): readonly string[] {
@@ -18,7 +25,7 @@ function row(item: AuditItem): readonly string[] {
   return [
     item.name,
     item.place,
-    `${shown(item.value)}${unitWord(item)}`,
+    amount(item, item.value),
     range(item),
     item.verdict === 'none' ? '' : item.verdict,
     cited,

@@ -18,6 +18,8 @@ export interface DailyPlaces {
   value(index: number): Path;
   /** Said beside a value that is out of range. */
   note?(index: number): string;
+  /** Writes a bound, given in the internal unit, as the field has it; absent: in the internal unit. */
+  bound?(value: number): string;
 }
 
 /** Months in a year. */
@@ -45,9 +47,9 @@ export function checkDaily(
 ): boolean {
   const outside = values.findIndex((value) => !(value >= low && value <= high));
   if (outside >= 0) {
-    const least = formatQuantity(low, dimension);
+    const bound = places.bound ?? ((value: number): string => formatQuantity(value, dimension));
     report.fault(places.value(outside), `out of range${places.note?.(outside) ?? ''}`, {
-      expected: high === Infinity ? `${least} or more` : `${least} to ${formatQuantity(high, dimension)}`,
+      expected: high === Infinity ? `${bound(low)} or more` : `${bound(low)} to ${bound(high)}`,
     });
     return false;
   }

@@ -1,7 +1,15 @@
 import * as z from 'zod';
 import { type CsvFlaw, readCsv } from '../../base/csv.js';
 import { nearest } from '../../base/nearest.js';
-import { convert, describeDimension, type Dimension, internalUnit, parseQuantity } from '../../base/units.js';
+import {
+  convert,
+  describeDimension,
+  type Dimension,
+  formatQuantity,
+  internalUnit,
+  inUnit,
+  parseQuantity,
+} from '../../base/units.js';
 import { complain, type Complaint, kindComplaint } from '../file/complaint.js';
 import { loadText, resolvePath } from '../file/include-tree.js';
 import type { Reader } from '../file/reader.js';
@@ -201,6 +209,18 @@ function fromCsv(
   return undefined;
 }
 
+/** Units that people have for what is counted in another one inside. */
+const fieldUnits: Readonly<Partial<Record<Dimension, string>>> = { 'depth-rate': 'mm/d', 'mole-share': 'ppm' };
+
+/** A bound as people write it. */
+function boundOf(value: number, dimension: Dimension): string {
+  const unit = fieldUnits[dimension];
+  const shown = unit === undefined ? undefined : inUnit(value, internalUnit(dimension), unit);
+  return shown === undefined
+    ? formatQuantity(value, dimension)
+    : `${Number(shown.toPrecision(12))} ${unit}`;
+}
+
 /** Completes a daily value: reads its CSV, and checks that it reaches to the end and stays in bounds. */
 export function readDaily(
   reader: Reader,
@@ -221,6 +241,7 @@ export function readDaily(
     list: [...path, given.kind],
     value: (index) =>
       given.kind === 'constant' ? path : csv ? [...path, 'csv'] : [...path, given.kind, index],
+    bound: (value) => boundOf(value, dimension),
     note: (index) => (csv ? ` on line ${index + 2} of the file` : ''),
   });
   if (!sound) return undefined;

@@ -40,7 +40,8 @@ export const report = {
   },
   facts: {
     days: (count: string, start: string): string => `${count} days from ${start}`,
-    vessels: (count: number, volume: string): string => `${count} vessels, ${volume} of water`,
+    vessels: (count: number, volume: string): string =>
+      `${count} ${many(count, { one: 'vessel', other: 'vessels' })}, ${volume} of water`,
     fish: (count: number): string => `${count} fish at the start`,
     area: (area: string): string => `${area} for crops`,
     actions: (count: number): string =>

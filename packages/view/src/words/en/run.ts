@@ -1,3 +1,7 @@
+import { plural } from '../plural.js';
+
+const many = plural('en');
+
 /** The summary of a run on a screen. */
 export const run = {
   day: (day: string): string => `d ${day}`,
@@ -7,7 +11,8 @@ export const run = {
   head: {
     days: (days: number, start: string): string => `${days} d from ${start}`,
     goingOn: (from: string, to: number, start: string): string => `day ${from} to ${to}, from ${start}`,
-    vessels: (count: number, volume: string): string => `${count} vessels, ${volume}`,
+    vessels: (count: number, volume: string): string => 
+      `${count} ${many(count, { one: 'vessel', other: 'vessels' })}, ${volume}`,
     fish: (count: number): string => `${count} fish`,
     planted: (area: string): string => `${area} planted`,
     scenario: (hash: string): string => `scenario ${hash}`,

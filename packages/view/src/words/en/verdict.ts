@@ -82,6 +82,7 @@ export const verdict = {
   crops: {
     dry: ' (dry)',
     none: 'nothing harvested',
+    massOf: (mass: string, crop: string): string => `${mass} ${crop}`,
     harvested: (list: string): string => `${list} harvested`,
     hungry: (share: number): string => `short of nitrogen ${share} % of the time`,
     salt: (passed: string, whom: string, day: string): string => `salt: ${passed} for ${whom} from ${day}`,

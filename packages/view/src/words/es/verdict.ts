@@ -78,6 +78,7 @@ export const verdict: Words['verdict'] = {
   crops: {
     dry: ' (en seco)',
     none: 'nada cosechado',
+    massOf: (mass, crop) => `${mass} de ${crop}`,
     harvested: (list) => `cosechados ${list}`,
     hungry: (share) => `falta nitrógeno el ${share} % del tiempo`,
     salt: (passed, whom, day) => `sal: ${passed} para ${whom} desde el ${day}`,
