@@ -68,6 +68,14 @@ describe('seriesOf', () => {
       'no such series; got nitrat@sump; expected quantity@place, such as nitrate@sump; did you mean nitrate@sump?',
     );
   });
+
+  it.each([
+    ['fish@tilapia', 'fish-mass@tilapia'],
+    ['free ammonia@tank', 'un-ionised-ammonia@tank'],
+    ['water@sump', 'volume@sump'],
+  ])('names the series of what the summary calls %s', (name, meant) => {
+    expect(() => seriesOf(run, name)).toThrow(`did you mean ${meant}?`);
+  });
 });
 
 describe('allSeries', () => {
