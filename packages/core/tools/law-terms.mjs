@@ -59,5 +59,9 @@ export const shared = {
   q_d: condition('sign', 'q', '1 where the doser gives a base, -1 where it gives an acid'),
   F_m: condition('fed', 'F_m', 'feed offered as a mass, g/d'),
   F_s: condition('fedShare', 'F_s', 'feed offered as a share of body mass, 1/d'),
-  f_h: condition('pace', 'f_h', 'how much faster than over a whole day feed is given: 1 over the share of the day that it takes'),
+  f_h: condition(
+    'pace',
+    'f_h',
+    'how much faster than over a whole day feed is given: 1 over the share of the day that it takes',
+  ),
 };

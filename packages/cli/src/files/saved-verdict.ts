@@ -28,7 +28,7 @@ const fishSchema = z.object({
   lost: z
     .array(z.object({ cohort: z.string(), number: z.number(), share: z.number(), from: z.number() }))
     .exactOptional(),
-  uneaten: z.array(z.object({ cohort: z.string(), share: z.number() })).exactOptional(),
+  uneaten: z.array(z.object({ cohort: z.string(), share: z.number(), until: day })).exactOptional(),
   thin: z
     .array(z.object({ cohort: z.string(), share: z.number(), from: z.number(), until: z.number() }))
     .exactOptional(),

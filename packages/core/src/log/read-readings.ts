@@ -189,9 +189,7 @@ function slip(
     (value) => outside(inner(value), use, parameters) === undefined,
   );
   const meant =
-    mended === undefined || written < 0
-      ? ''
-      : `; write ${Number(mended.toPrecision(12))} if that was meant`;
+    mended === undefined || written < 0 ? '' : `; write ${Number(mended.toPrecision(12))} if that was meant`;
   return { problem, done: `left out${meant}` };
 }
 

@@ -6,6 +6,8 @@ export interface UneatenFeed {
   readonly cohort: string;
   /** Share of what it was given, 0..1. */
   readonly share: number;
+  /** d: until when it is counted; absent: to the end. */
+  readonly until?: number;
 }
 
 /** Whether a row has an entry of a component. */
@@ -28,6 +30,8 @@ export function uneatenOf({ model, samples }: Run, until = Infinity): readonly U
   }
   return model.scenario.fish.flatMap(({ name }, cohort): UneatenFeed[] => {
     const { left, all } = sums[cohort];
-    return all > 0 ? [{ cohort: name, share: left / all }] : [];
+    return all > 0
+      ? [{ cohort: name, share: left / all, ...(until < Infinity && { until: last.time }) }]
+      : [];
   });
 }

@@ -19,7 +19,8 @@ const whatIfs: Readonly<Record<string, string>> = {
   glasshouse: '¿Qué hace el nitrógeno en medio año en un invernadero bien llevado?',
   limestone: '¿Puede la concha triturada hacer lo que hace el bicarbonato de potasio?',
   'power-cut': '¿Qué hace un corte de luz de seis horas?',
-  'scrubbed-filter': '¿Qué pasa si alguien con buena intención lava demasiado el biofiltro y las camas de grava?',
+  'scrubbed-filter':
+    '¿Qué pasa si alguien con buena intención lava demasiado el biofiltro y las camas de grava?',
   'start-up': '¿Cómo van los tres primeros meses si un biofiltro nuevo arranca con peces?',
   'well-water': '¿Y si el agua de red trae nitrato?',
 };

@@ -1,6 +1,6 @@
 import { type LimitResult, worstFirst } from '@leat/core';
 import type { Child, Maker } from '../pictures/index.js';
-import { boundPhrase, boundUnit, type Display, plain } from '../text/index.js';
+import { boundPhrase, boundUnit, type Display, placeText, plain } from '../text/index.js';
 import { worstCharts } from './courses-section.js';
 import type { RunSummary } from './run-summary.js';
 import { dayAndDate } from './dated.js';
@@ -28,7 +28,7 @@ function limitRow(limit: LimitResult, startDate: string, display: Display): read
   const { place, whom, first, total, worstAt, source, page, mark } = limit;
   return [
     boundPhrase(limit, display),
-    place,
+    placeText(place, display),
     plain(whom, display),
     dayAndDate(first, startDate, display),
     display.number(total),
@@ -88,7 +88,7 @@ function oneRun(maker: Maker, { account, letter }: RunSummary, many: boolean): r
     within.map((limit) => [
       boundPhrase(limit, display),
       meanText(limit, display),
-      limit.place,
+      placeText(limit.place, display),
       plain(limit.whom, display),
       worstOf(limit, display),
     ]),

@@ -13,6 +13,7 @@ export {
   flowPhrase,
   listed,
   placeOf,
+  placeText,
   plain,
   quantityOf,
   quantityPhrase,

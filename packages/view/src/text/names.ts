@@ -11,6 +11,10 @@ export function quantityPhrase(quantity: string, display: Display = plainDisplay
   return display.words.names.quantities[quantity] ?? plain(quantity, display);
 }
 
+/** Where something is: a name of the file as it is, `system` in words. */
+export const placeText = (place: string, { words }: Display = plainDisplay): string =>
+  place === 'system' ? (words.names.terms['system'] ?? place) : place;
+
 /** Quantities of a group of fish or a planting, which are not in a place but of it. */
 const ofGroups = /^(fish-|crop-|feed$)/;
 

@@ -113,13 +113,14 @@ function fishLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): stri
 }
 
 /** A line of feed that was left: `Feed: not eaten, 43 % of that of tilapia.`; none where little was. */
-function uneatenLine(fish: NonNullable<RunVerdict['fish']>, { display }: Telling): readonly string[] {
-  const { state, uneaten = [] } = fish;
+function uneatenLine(fish: NonNullable<RunVerdict['fish']>, { name, display }: Telling): readonly string[] {
+  const { uneaten = [] } = fish;
   const words = display.words.verdict;
   if (uneaten.length === 0) return [];
-  const told = uneaten.map(({ share, cohort }) => words.uneatenOf(Math.round(100 * share), cohort));
-  const before = state === 'dead' || state === 'lethal';
-  return [words.uneaten(listed(told, display) + (before ? words.uneatenBefore : ''))];
+  const told = uneaten.map(({ share, cohort, until }) =>
+    words.uneatenOf(Math.round(100 * share), cohort, until === undefined ? undefined : name(until)),
+  );
+  return [words.uneaten(listed(told, display))];
 }
 
 function stateLine(fish: NonNullable<RunVerdict['fish']>, telling: Telling): string {

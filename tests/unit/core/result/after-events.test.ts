@@ -50,7 +50,9 @@ describe('how long after an event limits are held', () => {
     expect(lines.join('\n')).toMatch(
       /tank-1: oxygen below 3 mg\/L \(harms them\) after \d\.\d h, .*\(deadly\) after \d\.\d h/,
     );
-    expect(lines.at(-1)).toMatch(/no limit for fish was passed within 3 days .* stock of juveniles \(2 times\)/);
+    expect(lines.at(-1)).toMatch(
+      /no limit for fish was passed within 3 days .* stock of juveniles \(2 times\)/,
+    );
     // Weekly doses are routine, however few of them there were before the cut.
     expect(lines.join()).not.toContain('dose');
     expect(afterLines([], '2025-01-01')).toEqual([]);

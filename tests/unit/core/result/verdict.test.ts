@@ -50,7 +50,9 @@ describe('the verdict on a run', () => {
 
   it('tells by how much fish that are not fed grow lighter, and what was left before fish died of their feed', () => {
     const fed = (ration: string, days: number) => {
-      const run = doneRun(shippedScenario('backyard', days, [{ path: 'fish.tilapia.ration', value: ration }]));
+      const run = doneRun(
+        shippedScenario('backyard', days, [{ path: 'fish.tilapia.ration', value: ration }]),
+      );
       const { mass, number } = run.model.layout.fish[0];
       const [first, last] = [run.samples[0].y, run.samples[run.samples.length - 1].y];
       return { fish: verdictOf(run).fish, kept: last[mass] / last[number] / (first[mass] / first[number]) };

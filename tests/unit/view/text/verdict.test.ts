@@ -31,8 +31,9 @@ describe('a verdict in lines', () => {
     const lines = (fish: NonNullable<RunVerdict['fish']>) => verdictLines({ ...sound, fish }, '2025-10-01');
     const told = lines({ state: 'safe', troubles: [], deaths: [], uneaten });
     expect([told[0], told.at(-1)]).toEqual(['Fish: safe.', 'Feed: not eaten, 52 % of that of growers.']);
-    expect(lines({ state: 'dead', from: 33, troubles: [], deaths: [], uneaten }).at(-1)).toBe(
-      'Feed: not eaten, 52 % of that of growers, before anything else went wrong.',
+    const before = [{ ...uneaten[0], until: 2 }];
+    expect(lines({ state: 'dead', from: 33, troubles: [], deaths: [], uneaten: before }).at(-1)).toBe(
+      'Feed: not eaten, 52 % of that of growers until day 2 (3 Oct).',
     );
   });
 

@@ -25,6 +25,7 @@ import {
   harvestLines,
   percent,
   plain,
+  placeText,
   plainDisplay,
   shown,
   verdictLines,
@@ -125,9 +126,6 @@ function fitting(
     lines.every((line) => Array.from(line).length <= screenWidth());
   return tables.find(fits) ?? tables[tables.length - 1];
 }
-
-const placeText = (place: string, { words }: Display): string =>
-  place === 'system' ? (words.names.terms['system'] ?? place) : place;
 
 /** What a row of limits is told with: days, and the numbers of sources. */
 interface RowTelling {

@@ -6,6 +6,7 @@ import {
   type Display,
   extreme,
   placeOf,
+  placeText,
   plainDisplay,
   quantityOf,
   short,
@@ -74,7 +75,7 @@ function keyRows(
         values,
         cells: [
           label,
-          short(placeOf(name), 12),
+          short(placeText(placeOf(name), display), 12),
           told === '' ? display.words.text.unit(of) : told,
           display.number(values[0]),
           display.number(values[values.length - 1]),

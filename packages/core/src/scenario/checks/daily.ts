@@ -19,7 +19,7 @@ export interface DailyPlaces {
   /** Said beside a value that is out of range. */
   note?(index: number): string;
   /** Writes a bound, given in the internal unit, as the field has it; absent: in the internal unit. */
-  bound?(value: number): string;
+  readonly bound?: (value: number) => string;
 }
 
 /** Months in a year. */

@@ -210,15 +210,16 @@ function fromCsv(
 }
 
 /** Units that people have for what is counted in another one inside. */
-const fieldUnits: Readonly<Partial<Record<Dimension, string>>> = { 'depth-rate': 'mm/d', 'mole-share': 'ppm' };
+const fieldUnits: Readonly<Partial<Record<Dimension, string>>> = {
+  'depth-rate': 'mm/d',
+  'mole-share': 'ppm',
+};
 
 /** A bound as people write it. */
 function boundOf(value: number, dimension: Dimension): string {
   const unit = fieldUnits[dimension];
   const shown = unit === undefined ? undefined : inUnit(value, internalUnit(dimension), unit);
-  return shown === undefined
-    ? formatQuantity(value, dimension)
-    : `${Number(shown.toPrecision(12))} ${unit}`;
+  return shown === undefined ? formatQuantity(value, dimension) : `${Number(shown.toPrecision(12))} ${unit}`;
 }
 
 /** Completes a daily value: reads its CSV, and checks that it reaches to the end and stays in bounds. */

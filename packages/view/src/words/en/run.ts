@@ -11,7 +11,7 @@ export const run = {
   head: {
     days: (days: number, start: string): string => `${days} d from ${start}`,
     goingOn: (from: string, to: number, start: string): string => `day ${from} to ${to}, from ${start}`,
-    vessels: (count: number, volume: string): string => 
+    vessels: (count: number, volume: string): string =>
       `${count} ${many(count, { one: 'vessel', other: 'vessels' })}, ${volume}`,
     fish: (count: number): string => `${count} fish`,
     planted: (area: string): string => `${area} planted`,

@@ -25,8 +25,8 @@ export const verdict = {
   dead: (told: string): string => ` Dead: ${told}.`,
   lostOf: (count: string, cohort: string, day: string): string => `${count} of ${cohort} from ${day}`,
   lost: (told: string): string => ` Lost as the file says: ${told}.`,
-  uneatenOf: (share: number, cohort: string): string => `${share} % of that of ${cohort}`,
-  uneatenBefore: ', before anything else went wrong',
+  uneatenOf: (share: number, cohort: string, until?: string): string =>
+    `${share} % of that of ${cohort}${until === undefined ? '' : ` until ${until}`}`,
   thinOf: (cohort: string, share: number, from: string, until: string): string =>
     `${cohort} by ${share} % from ${from} to ${until}`,
   thin: (told: string): string => ` Lighter: ${told}.`,

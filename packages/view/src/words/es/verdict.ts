@@ -25,8 +25,8 @@ export const verdict: Words['verdict'] = {
   dead: (told) => ` Muertos: ${told}.`,
   lostOf: (count, cohort, day) => `${count} de ${cohort} desde el ${day}`,
   lost: (told) => ` Perdidos según el archivo: ${told}.`,
-  uneatenOf: (share, cohort) => `el ${share} % del de ${cohort}`,
-  uneatenBefore: ', antes de que nada más fuera mal',
+  uneatenOf: (share, cohort, until) =>
+    `el ${share} % del de ${cohort}${until === undefined ? '' : ` hasta el ${until}`}`,
   thinOf: (cohort, share, from, until) => `${cohort} un ${share} % desde el ${from} hasta el ${until}`,
   thin: (told) => ` Más delgados: ${told}.`,
   uneaten: (told) => `Alimento: sin comer, ${told}.`,
