@@ -16,12 +16,11 @@ export interface LostWeight {
 /** Fewer than half a fish: none is left. */
 const NONE = 0.5;
 
-/** What a fish grows by and lives on; deaths take it out as it is. */
-const bodily = new Set(['growing', 'upkeep']);
-
-/** Wet mass that a unit of a row's extent makes or uses, g; 0 for what is done neither by growth nor by upkeep. */
-const grown = ({ process, entries }: Row): number =>
-  bodily.has(process) ? (entries.find(({ component }) => component === 'fish-mass')?.coefficient ?? 0) : 0;
+/** Wet mass that a unit of a row's extent makes of fat or uses up with oxygen, g; 0 of deaths, which take fish out as they are. */
+const grown = ({ entries }: Row): number =>
+  entries.some(({ component }) => component === 'fish-fat' || component === 'oxygen')
+    ? (entries.find(({ component }) => component === 'fish-mass')?.coefficient ?? 0)
+    : 0;
 
 /**
  * The most that the fish of each cohort grew lighter from any output to a later one, of cohorts that did, in their order: the sum of

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { InputError, type Fault } from '../../../../packages/core/src/base/faults.js';
+import { rowOf } from '../../../../packages/core/src/library/rows-in-use.js';
 import { createParameters, drawParameters } from '../../../../packages/core/src/library/parameters.js';
 import { rowOf } from '../../../../packages/core/src/library/rows-in-use.js';
 import { createRandom } from '../../../../packages/core/src/base/random.js';
@@ -82,7 +83,7 @@ describe('createParameters', () => {
 
   it('lets an error of pH be above 1, which is no share', () => {
     expect(faultsOf([{ id: 'log.pH.error-absolute', value: 1.5 }])).toEqual([]);
-    expect(createParameters().number('log.pH.error-absolute').unit).toBe('pH');
+    expect(rowOf(createParameters(), 'log.pH.error-absolute').unit).toBe('pH');
   });
 
   it('lets a curve constant and a temperature be negative', () => {
