@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { InputError, type Fault } from '../../../../packages/core/src/base/faults.js';
-import { rowOf } from '../../../../packages/core/src/library/rows-in-use.js';
 import { createParameters, drawParameters } from '../../../../packages/core/src/library/parameters.js';
 import { rowOf } from '../../../../packages/core/src/library/rows-in-use.js';
 import { createRandom } from '../../../../packages/core/src/base/random.js';
