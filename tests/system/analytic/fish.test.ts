@@ -57,7 +57,7 @@ function dayOn([w, f]: readonly [number, number], ration: number): readonly [num
     const air = OXYGEN ** 2 / (OXYGEN ** 2 + half ** 2);
     const wanted = fish('appetite') * air * (mass / 100) ** -general('appetite-exponent') * mass;
     const offered = (1 - general('uneaten')) * ration * mass;
-    const eaten = offered / (1 + (offered / wanted) ** 6) ** (1 / 6);
+    const eaten = offered / (1 + (offered / wanted) ** 10) ** (1 / 10);
     const demand = parameters.value('feed.grower-32.demand');
     const kept = fish('energy-retention') * fish('energy-digestibility') * demand;
     const usual = (fish('body-demand') - lean) * (mass / 100) ** general('fat-exponent');
