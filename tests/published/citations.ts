@@ -2,6 +2,20 @@ import { sourceCells } from '../../packages/core/src/library/origins.generated.j
 
 /** Publications that a check cites and no number of the library comes from. None has a DOI unless it was seen. */
 const others: Readonly<Record<string, string>> = {
+  'villaverde-1997':
+    'Villaverde, Garcia-Encina & Fdz-Polanco 1997 (authors and year from memory), influence of pH over nitrifying biofilm activity in submerged biofilters, Water Res., abstract',
+  'yue-2023':
+    'Yue et al. 2023, reactive and microbial inhibitory mechanisms of pH stress on biological nitrification, Water Res. 119660, abstract',
+  'siegrist-1999':
+    'Siegrist, Brunner, Koch, Linh Con Phan & Van Chieu Le 1999, reduction of biomass decay rate under anoxic and anaerobic conditions, Water Sci. Technol. 39(1):129-137, abstract',
+  'tilapia-heat':
+    'Effect of temperature on the energy utilization efficiencies of digested protein, fat and carbohydrates in Nile tilapia, 24 and 32 degC, 38 g, abstract, without authors',
+  'tilapia-plant-diets-2016':
+    'Apparent digestibility of chickpea, maize and bean diets in juvenile and adult Nile tilapia, R. Bras. Zootec. 2016, abstract, without authors',
+  'heuvelink-1995':
+    'Heuvelink 1995, effect of plant density on biomass allocation to the fruits in tomato, Sci. Hort. 64:193-201, abstract',
+  'heuvelink-1997':
+    'Heuvelink 1997 (author and year from memory), effect of fruit load on dry matter partitioning in tomato, Sci. Hort., abstract',
   'conversa-2004':
     'Conversa, Santamaria & Gonnella, butterhead lettuce in nutrient film; with Licamele 2009 for lettuce in a fish system, 2004',
   'farm-nitrogen-budget':

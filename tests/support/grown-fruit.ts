@@ -13,6 +13,8 @@ export interface PickedFruit {
   readonly first: number;
   /** g N per m2 and day in fruit and plants, mean over the season. */
   readonly uptake: number;
+  /** Fruit, picked or not, of all dry mass that was made. */
+  readonly share: number;
 }
 
 /** Grows a crop and picks it to an age, d, in the light of a day, mol m-2 d-1, at pH 5.8; salt is left out. */
@@ -32,9 +34,11 @@ export function pickedFruit(crop: string, days: number, light: number, temperatu
   );
   const picks = run.postings.filter(({ component }) => component === 'fruit-mass');
   const first = run.events.find(({ kind }) => kind === 'pick')?.time ?? Number.NaN;
+  const made = (process: string): number => extentOf(run, lastOf(run), `${process}@crop`);
   return {
     yield: -sum(picks.map(({ amount }) => amount)) / value('fruit-dry-matter') / area / 1000,
     first,
     uptake: extentOf(run, lastOf(run), 'nitrate-uptake@crop') / area / days,
+    share: made('fruit-growing') / (made('fruit-growing') + made('crop-growing')),
   };
 }

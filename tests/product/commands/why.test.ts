@@ -41,7 +41,7 @@ describe('leat why', () => {
     expect(out).toMatch(
       /^nitrate in sump on day 30 \(31 Mar\) is [\d.]+ mg N\/L higher in B \([\d.]+\) than in A \([\d.]+ mg N\/L\): /,
     );
-    expect(out.replaceAll('\n', ' ')).toMatch(/: \+[\d.]+ +by less +nitrate uptake by crops/);
+    expect(out.replaceAll('\n', ' ')).toMatch(/: \+[\d.]+ +by +less +nitrate uptake by crops/);
     expect(out).toMatch(/^less nitrate uptake by crops +\+[\d.]+ +[\d.]+ %$/m);
     expect(out).toMatch(/^difference +\+[\d.]+$/m);
     for (const [, share] of out.matchAll(/([\d.]+) %$/gm)) expect(Number(share)).toBeLessThanOrEqual(100);

@@ -1,8 +1,11 @@
+import { createParameters } from '@leat/core';
 import { criticalNitrogen } from '../../support/critical-nitrogen.js';
 import { grownCrop } from '../../support/grown-crop.js';
 import { pickedFruit } from '../../support/grown-fruit.js';
 import { about, between, within } from '../tolerance.js';
 import type { PublishedCheck, Topic } from '../published-check.js';
+
+const parameters = createParameters();
 
 const join =
   'the model joins curve and plateau at 1 t/ha without a corner, which lies 2-6 % below the curve there and 1 % at 1.5 t/ha';
@@ -240,6 +243,26 @@ export const crops: Topic = {
       ...about(30.5, 1.5, 'kg/m2'),
       miss: 'in 20 mol/m2/d 27; light of that house is not known, and it would have to be 23',
       compute: () => pickedFruit('tomato', 277, house).yield,
+    },
+    {
+      id: 'fruit-share-tomato-load',
+      source: 'heuvelink-1997',
+      where: 'abstract: n / (2.96 + n) of new dry mass goes to n fruits a truss; 5 to 7 are taken',
+      mark: 'R',
+      what: 'share of new dry mass that tomato gives to fruit once it bears',
+      unit: '1',
+      ...between(0.628, 0.703),
+      compute: () => parameters.value('crop.tomato.fruit-share'),
+    },
+    {
+      id: 'fruit-share-tomato-whole',
+      source: 'heuvelink-1995',
+      where: 'abstract: 57-59 % of all dry mass, 105 d after the first truss flowered',
+      mark: 'R',
+      what: 'dry mass of tomato fruit, picked and on the plant, of all made in 105 d',
+      unit: '%',
+      ...about(58, 5, 'points'),
+      compute: () => 100 * pickedFruit('tomato', 105, house).share,
     },
     {
       id: 'yield-tomato-low',

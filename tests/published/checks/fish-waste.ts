@@ -197,6 +197,19 @@ export const fishWaste: Topic = {
       },
     },
     {
+      id: 'faeces-tilapia-plant-diets',
+      source: 'tilapia-plant-diets-2016',
+      where: 'abstract: 69.4 to 77.0 % of dry mass digested; 10 % water is taken',
+      mark: 'R',
+      what: 'faeces of Nile tilapia before any of them dissolve, dry, per kg eaten',
+      unit: 'g/kg',
+      ...between(207, 275),
+      compute: (): number => {
+        const left = 1 - parameters.value('fish.nile-tilapia.energy-digestibility');
+        return (1000 * left * parameters.value('feed.grower-32.demand')) / parameters.value('solids.demand');
+      },
+    },
+    {
       id: 'faecal-nitrogen-tilapia',
       source: 'quillere-1995',
       where: 'nitrogen budget',

@@ -1,10 +1,11 @@
-import { budgetsOf, worstResidual } from '@leat/core';
+import { budgetsOf, seriesOf, worstResidual } from '@leat/core';
 import { describe, expect, it } from 'vitest';
 import { full } from '../../support/length.js';
 import { bandsOf, isFailing, listedBands, listedVerdict } from './bands.js';
 import { systemCases } from './cases.js';
 import { drawnRuns, usualRun, usualRuns } from './draw-runs.js';
 import { lastDays } from './last-days.js';
+import { lastingFilm, mcmurtryPlanted, quickFilm } from './mcmurtry-1997.js';
 import { failingText, systemsTable } from './systems-table.js';
 import { fed, fishShare, generation, harvested } from './unit-quantities.js';
 import { uviCurrent } from './uvi-current.js';
@@ -111,6 +112,27 @@ describe('what the reasons say of the two units', () => {
     const run = usualRun('uvi-earlier', []);
     const [before, last] = [lastDays(run, 84), lastDays(run, 42)];
     expect(harvested(last) / (harvested(before) / 2)).toBeCloseTo(1, 3);
+  });
+});
+
+describe('what the reasons say of sand beds without base', () => {
+  const [, tan] = mcmurtryPlanted.quantities;
+  const usual = usualRuns(mcmurtryPlanted);
+
+  it('a film that gets used to acid four times as fast, or dies half as fast, ends at no less TAN', () => {
+    for (const film of [quickFilm, lastingFilm]) {
+      const ratio = tan.value(usualRuns(mcmurtryPlanted, film)) / tan.value(usual);
+      expect(ratio).toBeGreaterThan(0.99);
+      expect(ratio).toBeLessThan(1.1);
+    }
+  });
+
+  it('with the quicker film pH goes to 3.1, not 3.8', () => {
+    const [quick, slow] = [usualRuns(mcmurtryPlanted, quickFilm), usual].map(({ planted }) =>
+      Math.min(...seriesOf(planted, 'pH@tank').values),
+    );
+    expect(quick).toBeCloseTo(3.1, 1);
+    expect(slow).toBeCloseTo(3.8, 1);
   });
 });
 

@@ -36,7 +36,7 @@ const shape =
 const drawnDown =
   'The same cells in the same water would do at pH 6 a quarter of what they do at 8, and the flank of a fresh film was ' +
   'chosen for that. Here a bed at pH 8 turns its own water to pH 7.2 and draws its TAN down, one at pH 6 hardly, and most draws ' +
-  'of the flank lie below the value chosen, so that the ratio comes out at 0.29-0.63.';
+  'of the flank lie below the value chosen, so that the ratio comes out at 0.29-0.57.';
 
 const unknownFilm =
   'How much film the perlite carries is not published and assumed to be a share of its room. Such a film does three times what was ' +

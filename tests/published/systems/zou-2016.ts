@@ -48,7 +48,7 @@ export const zou2016: SystemCase = {
       mark: 'R',
       value: (runs) => meanOf(late(runs, '6'), 'tan@tank'),
       vague:
-        'From films that keep up at 0.4 mg N/L to those that hardly do at 6: inorganic carbon is short at pH 6, and how short is within ' +
+        'From films that keep up at 0.4 mg N/L to those that hardly do at 9: inorganic carbon is short at pH 6, and how short is within ' +
         'the range of its half-saturation.',
       chosen: 'one-sided: any low value hits; what may not come is counted above',
     },

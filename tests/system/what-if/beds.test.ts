@@ -87,13 +87,13 @@ describe('the same beds with the dose of the glasshouse, which goes on', () => {
   const lowest = (run: Run): number =>
     Math.min(...run.samples.slice(cleared).map((_, day) => acidity(run, day + cleared)));
 
-  it('keep pH over 6.4 and TAN near 0.6 mg/L, where planted beds stay over 7.4, and come back to 7.6, because the doses bridge the weeks in which mains bring too little base', () => {
-    expect(lowest(dosed)).toBeGreaterThan(6.4);
+  it('keep pH over 6.5 and TAN near 0.5 mg/L, where planted beds stay over 7.4, and come back to 7.6, because the doses bridge the weeks in which mains bring too little base', () => {
+    expect(lowest(dosed)).toBeGreaterThan(6.5);
     expect(lowest(dosed)).toBeLessThan(6.6);
     expect(lowest(kept)).toBeGreaterThan(7.4);
     const peak = timedCourse(dosed, 'tan').peak(cleared).value;
-    expect(peak).toBeGreaterThan(0.5);
-    expect(peak).toBeLessThan(0.7);
+    expect(peak).toBeGreaterThan(0.45);
+    expect(peak).toBeLessThan(0.6);
     expect(Math.abs(acidity(dosed, 112) - 7.6)).toBeLessThan(0.1);
   });
 
@@ -111,8 +111,8 @@ describe('the same beds with the dose of the glasshouse, which goes on', () => {
       const [few, many] = [dosed, kept].map((run) => timedCourse(run, 'alkalinity').at(day));
       return few / many;
     };
-    expect(share(planted)).toBeGreaterThan(0.09);
-    expect(share(planted)).toBeLessThan(0.14);
+    expect(share(planted)).toBeGreaterThan(0.12);
+    expect(share(planted)).toBeLessThan(0.16);
     expect(share(112)).toBeGreaterThan(3 * share(planted));
     expect(share(112)).toBeLessThan(0.5);
   });
