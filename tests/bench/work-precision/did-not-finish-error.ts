@@ -17,3 +17,18 @@ export function patience(): (day: number) => void {
       );
   };
 }
+
+/** Most processor time of one year by SciPy, s: its right side is NumPy's, and a year of 190 states may take it minutes. */
+export const SCIPY_MOST = 60;
+
+/** Does some work of another process that is ended by SIGXCPU when its time is up; throws DidNotFinishError then. */
+export function endedInTime<T>(work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof Error && 'signal' in error && error.signal === 'SIGXCPU')) throw error;
+    throw new DidNotFinishError(`not at its end after ${String(SCIPY_MOST)} s of processor time`, {
+      cause: error,
+    });
+  }
+}

@@ -1,5 +1,6 @@
 import type { PeerRun, Workshop } from '../../numerics/peers/workshop.js';
 import type { Contestant, Measurement } from './contestant.js';
+import { endedInTime, SCIPY_MOST } from './did-not-finish-error.js';
 
 const FINE = [1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9];
 const COARSE = [1e-4, 1e-5, 1e-6, 1e-7];
@@ -45,7 +46,12 @@ export function peerContestants(workshop: Workshop): readonly Contestant[] {
     tolerances: FEW,
     slow: true,
     measure: (tolerance) =>
-      warm(tolerance, workshop.scipy({ method, forcing: 'restart', tolerance, repeats: 1 })),
+      endedInTime(() =>
+        warm(
+          tolerance,
+          workshop.scipy({ method, forcing: 'restart', tolerance, repeats: 1, most: SCIPY_MOST }),
+        ),
+      ),
   });
   return [
     ...sundials(

@@ -47,6 +47,8 @@ interface PeerTask {
   readonly repeats: number;
   /** Right side for SciPy. */
   readonly right?: 'numpy' | 'c';
+  /** Most processor time of SciPy, s; default: any. Past it `scipy` throws an error whose signal is SIGXCPU. */
+  readonly most?: number;
 }
 
 /** A folder with a recorded year, the model in C and NumPy, and the programs that integrate it. */
@@ -98,7 +100,7 @@ export function openWorkshop(recording: Recording): Workshop {
           { encoding: 'utf8', stdio: 'pipe' },
         ),
       ),
-    scipy: ({ method, forcing, tolerance, repeats, right = 'numpy' }) =>
+    scipy: ({ method, forcing, tolerance, repeats, right = 'numpy', most }) =>
       result(
         python(
           'scipy_year.py',
@@ -109,6 +111,7 @@ export function openWorkshop(recording: Recording): Workshop {
           forcing,
           String(tolerance),
           String(repeats),
+          ...(most === undefined ? [] : [String(most)]),
         ),
       ),
     evaluate(right, points) {

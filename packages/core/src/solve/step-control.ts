@@ -6,6 +6,8 @@ const SAFETY = 0.9;
 /** A step may shrink and grow by at most these factors. */
 const MOST_SHRINK = 5;
 const MOST_GROWTH = 6;
+/** A step refused again shrinks at least by this factor: after a jump its error hardly falls with it. */
+const AGAIN = 2;
 /** After a failure without an error estimate (not finite, singular). */
 const FAILURE_SHRINK = 4;
 /** Errors below this are too good to predict from. */
@@ -89,7 +91,7 @@ export class StepControl {
 
   /** Takes note of a step refused for its error, above 1. */
   reject(step: number, error: number): void {
-    const factor = Math.max(1 / SAFETY, fourthRoot(error) / SAFETY);
+    const factor = Math.max(this.refused ? AGAIN : 1 / SAFETY, fourthRoot(error) / SAFETY);
     this.shrink(step / Math.min(MOST_SHRINK, factor));
   }
 

@@ -1,15 +1,17 @@
 """A recorded year integrated by SciPy.
 
-    scipy_year.py FOLDER OUT METHOD RIGHT FORCING TOLERANCE REPEATS
+    scipy_year.py FOLDER OUT METHOD RIGHT FORCING TOLERANCE REPEATS [MOST]
 
 FOLDER   holds year.bin, model.json, processes.py, and libmodel.so for RIGHT = c
 METHOD   lsoda (scipy.integrate.ode), bdf or radau (solve_ivp); all with the analytic Jacobian, sparse for bdf and radau
 RIGHT    numpy or c
 FORCING  restart: begin again at every segment; across: step over changes of forcing, begin again after jumps
+MOST     ends by SIGXCPU after so many s of processor time
 Prints one line of JSON; writes the state at the end of each day to OUT (doubles).
 """
 
 import json
+import resource
 import sys
 import time
 import warnings
@@ -21,6 +23,8 @@ from right_side import FIXED, HEADER, open_year
 
 folder, out, method, right, forcing, tolerance, repeats = sys.argv[1:8]
 tolerance, repeats = float(tolerance), int(repeats)
+if len(sys.argv) > 8:
+    resource.setrlimit(resource.RLIMIT_CPU, (int(sys.argv[8]), int(sys.argv[8]) + 1))
 np.seterr(all="ignore")
 
 year, table, model = open_year(folder, right)

@@ -89,6 +89,18 @@ describe('StepControl', () => {
     expect(control.natural).toBe(0.25);
   });
 
+  it('halves at least a step refused twice in a row, and starts over with what is accepted', () => {
+    const control = new StepControl();
+    control.reject(1, 1.5);
+    control.reject(1, 1.5);
+    expect(control.retry).toBe(0.5);
+    control.reject(1, 81);
+    expect(control.retry).toBeCloseTo(0.3, 12);
+    control.accept(0.3, 0.5);
+    control.reject(1, 1.5);
+    expect(control.retry).toBeCloseTo(0.9 / 1.5 ** 0.25, 14);
+  });
+
   it('begins a segment as the last began, once the natural step has been refused at two beginnings in a row', () => {
     const control = new StepControl();
     const day = (): number => {
