@@ -19,6 +19,8 @@ import { type Metabolism, scopeTo } from './scope.js';
 export interface FishAtStart {
   /** g d-1. */
   readonly offered: number;
+  /** Of that, g d-1. */
+  readonly eaten: number;
   /** Wet, upkeep taken off, g d-1. */
   readonly gain: number;
   /** Nitrogen given off dissolved: TAN, and urea and the like which become TAN, g N d-1. */
@@ -47,7 +49,7 @@ export function fishAtStart(cohort: Cohort, parameters: Parameters, metabolism?:
   const grown = growth(v, places, k);
   const lost = leanUpkeep.rate(v, [0, 5, 6, 7], upkeepCoefficients(values, at)) / leanDemand(values);
   const gain = grown - lost;
-  const digested = digestedNitrogen(values) * intake(v, places, k);
-  const excreted = digested - gain * values.value('species.body-nitrogen');
-  return { offered: fed + share * body, gain, excreted };
+  const eaten = intake(v, places, k);
+  const excreted = digestedNitrogen(values) * eaten - gain * values.value('species.body-nitrogen');
+  return { offered: fed + share * body, eaten, gain, excreted };
 }

@@ -5,7 +5,7 @@ import type { Mark } from '../../library/table-row.js';
 import type { Model } from '../../model/model.js';
 import { areaByClass } from '../../result/limits-for-crops.js';
 import type { Scenario, Timer } from '../../scenario/scenario.js';
-import { feedAtStart, tanByModel, tanByRule, waterLost } from './design-loads.js';
+import { feedAtStart, fishOfDesign, tanByModel, tanByRule, waterLost } from './design-loads.js';
 
 const duty = (timer: Timer | undefined): number =>
   timer === undefined ? 1 : timer.on / (timer.on + timer.off);
@@ -119,6 +119,19 @@ function feedPerArea(model: Model): AuditItem[] {
   ];
 }
 
+/** What each cohort leaves of its feed at the start, in sound water. */
+function feedLeft(model: Model): AuditItem[] {
+  const id = 'limit.feed-uneaten.value';
+  return fishOfDesign(model)
+    .filter(({ offered }) => offered > 0)
+    .map(({ cohort, offered, eaten }) => {
+      const note =
+        'share of the feed at the start that fish leave, in sound water at the temperature for which their upkeep is stated';
+      const bare = { name: 'feed not eaten', place: cohort, value: 1 - eaten / offered, unit: '1', note };
+      return item(model, bare, { high: model.parameters.value(id) }, id);
+    });
+}
+
 function tan(model: Model): AuditItem[] {
   const bare = (name: string, value: number, note: string): Bare => ({
     name,
@@ -218,6 +231,32 @@ function siphons({ scenario }: Model): AuditItem[] {
   });
 }
 
+/** What each bed that drains lets out at once, over the room that the reservoir has above its float. */
+function drainings({ scenario }: Model): AuditItem[] {
+  const { vessels, topUp, reservoir } = scenario;
+  const brim = vessels.find(({ name }) => name === reservoir)?.volume;
+  if (topUp === undefined || brim === undefined || !(brim > topUp.level)) return [];
+  return vessels.flatMap(({ name, volume, drain }) => {
+    if (drain === undefined) return [];
+    const value = (volume - drain.to) / (brim - topUp.level);
+    const bare = {
+      name: 'draining',
+      place: name,
+      value,
+      unit: '1',
+      high: 1,
+      verdict: verdictOf(value, { high: 1 }),
+    };
+    return [
+      {
+        ...bare,
+        source: 'balance of its water',
+        note: 'what the bed lets out over the room of the reservoir above its float; over 1 water runs over the rim',
+      },
+    ];
+  });
+}
+
 /**
  * Looks a design over without running it: what it turns over, feeds, makes, filters, stocks and loses,
  * each beside its published range. Numbers are of the start of the run. A design aid, not an approval.
@@ -226,7 +265,9 @@ export function auditOf(model: Model): readonly AuditItem[] {
   return [
     ...turnover(model),
     ...siphons(model),
+    ...drainings(model),
     ...feedPerArea(model),
+    ...feedLeft(model),
     ...tan(model),
     ...surface(model),
     ...stocking(model),

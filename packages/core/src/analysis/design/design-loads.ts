@@ -1,7 +1,7 @@
 // Reads numbers as: daily loads of a design
 import type { Model } from '../../model/model.js';
 import { metabolismsOf } from '../../model/feed-conversion.js';
-import { fishAtStart } from '../../model/fish-at-start.js';
+import { type FishAtStart, fishAtStart } from '../../model/fish-at-start.js';
 import { offerOf } from '../../scenario/offer.js';
 import type { DailyValue, Scenario } from '../../scenario/scenario.js';
 import { valueOn } from '../../scenario/value-on.js';
@@ -28,18 +28,25 @@ export function tanByRule(model: Model): number {
   return sum(protein) * parameters.value('limit.tan-per-protein.value');
 }
 
+/** Cohorts that are there at the start, as they are in sound water. */
+export function fishOfDesign({
+  scenario,
+  parameters,
+}: Model): readonly (FishAtStart & { readonly cohort: string })[] {
+  const metabolisms = metabolismsOf(scenario, parameters);
+  return scenario.fish
+    .filter(({ number }) => number > 0)
+    .map((cohort) => ({
+      ...fishAtStart(cohort, parameters, metabolisms.get(cohort.name)),
+      cohort: cohort.name,
+    }));
+}
+
 /**
  * TAN that fish give off by this model, g N d-1, as at the start in sound water: with the urea and other dissolved organic
  * nitrogen that becomes TAN.
  */
-export function tanByModel({ scenario, parameters }: Model): number {
-  const metabolisms = metabolismsOf(scenario, parameters);
-  return sum(
-    scenario.fish.map((cohort) =>
-      cohort.number > 0 ? fishAtStart(cohort, parameters, metabolisms.get(cohort.name)).excreted : 0,
-    ),
-  );
-}
+export const tanByModel = (model: Model): number => sum(fishOfDesign(model).map(({ excreted }) => excreted));
 
 /**
  * Water lost a day, m3 d-1, mean over the run: evaporation, transpiration of full crops, leaks and

@@ -37,6 +37,43 @@ describe('auditOf', () => {
     expect(find('siphon', 'tank')).toBeUndefined();
   });
 
+  it('holds what a bed lets out against the room of the reservoir above its float', () => {
+    const { scenario, parameters } = model;
+    const [tank, ...others] = scenario.vessels;
+    const brim = others.find(({ name }) => name === scenario.reservoir)?.volume ?? Number.NaN;
+    const drained = (to: number): AuditItem | undefined =>
+      auditOf(
+        compileChecked(
+          {
+            ...scenario,
+            vessels: [{ ...tank, drain: { rate: 30, to } }, ...others],
+            topUp: { level: brim - 0.5, rate: 1, sources: [{ kind: 'water', water: 'mains' }] },
+          },
+          parameters,
+        ),
+      ).find((item) => item.name === 'draining');
+    expect(drained(1.8)).toMatchObject({ place: 'tank', high: 1, verdict: 'inside' });
+    expect(drained(1.8)?.value).toBeCloseTo(0.2 / 0.5, 12);
+    expect(drained(1.4)).toMatchObject({ verdict: 'above' });
+    expect(find('draining', 'tank')).toBeUndefined();
+  });
+
+  it('tells what fish leave of their feed before they are fed: a few per cent, all beyond what they want', () => {
+    const { scenario, parameters } = model;
+    const fed = (times: number): AuditItem | undefined =>
+      auditOf(
+        compileChecked(
+          { ...scenario, fish: scenario.fish.map((each) => ({ ...each, number: each.number / times })) },
+          parameters,
+        ),
+      ).find((item) => item.name === 'feed not eaten');
+    expect(fed(1)).toMatchObject({ place: scenario.fish[0].name, verdict: 'inside' });
+    const [many, double] = [fed(10)?.value ?? Number.NaN, fed(20)?.value ?? Number.NaN];
+    expect(fed(10)?.verdict).toBe('above');
+    // What they eat is all that they want, so that half the fish eat half.
+    expect((1 - many) / (1 - double)).toBeCloseTo(2, 6);
+  });
+
   it('holds feed against planted area', () => {
     expect(find('feed per planted area', 'system')).toMatchObject({
       value: 40,
