@@ -47,7 +47,7 @@ describe('auditOf', () => {
           {
             ...scenario,
             vessels: [{ ...tank, drain: { rate: 30, to } }, ...others],
-            topUp: { level: brim - 0.5, rate: 1, sources: [{ kind: 'water', water: 'mains' }] },
+            topUp: { level: brim - 0.5, rate: 1, sources: [{ kind: 'rain-tank' }] },
           },
           parameters,
         ),
