@@ -252,7 +252,7 @@ describe('a setting', () => {
 
 describe('what is asked for and cannot be had', () => {
   it.each([
-    ['lose-fish: { cohort: tilapia, number: 600 }', '60 fish, 7277 g; 600 fish were asked for'],
+    ['lose-fish: { cohort: tilapia, number: 600 }', '60 fish, 7278 g; 600 fish were asked for'],
     ['harvest-fish: { cohort: tilapia, number: 600 }', '600 fish were asked for'],
   ])('is told where it is done as far as it goes: %s', async (line, said) => {
     const folder = folderWith({ 'small.yaml': act(`at: 1 d, ${line}`) });

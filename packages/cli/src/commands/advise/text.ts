@@ -49,9 +49,9 @@ function toldOf({ proposals }: Advice): readonly Proposal[] {
 const worstOf = (lines: readonly VerdictLine[]): VerdictLine['of'] | undefined =>
   lines.find(({ of }) => of !== 'forecast')?.of;
 
-/** From when on a run is no forecast, what becomes of the fish, of what was worst in the run as it is, and of what is worst now. */
+/** From when on a run is no forecast, what becomes of the fish, of what was worst in the run as it is, of what is worst now, and of feed that is left. */
 function thenText(lines: readonly VerdictLine[], before: readonly VerdictLine[]): string {
-  const told = ['forecast', 'fish', worstOf(before), worstOf(lines)];
+  const told = ['forecast', 'fish', worstOf(before), worstOf(lines), 'feed'];
   return lines
     .filter(({ of }) => told.includes(of))
     .map(({ text }) => text)
