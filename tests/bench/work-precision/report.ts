@@ -64,6 +64,32 @@ export function ratios(points: readonly Point[]): string {
   );
 }
 
+/** Most time of Leat's integration, as a share of what the C translation of its method takes. */
+const OF_TRANSLATION = 1.8;
+
+/** Leat's integration against the same method in C, at equal tolerance. */
+export function againstTranslation(points: readonly Point[]): string {
+  const at = (name: string, tolerance: number): Point => {
+    const found = points.find((point) => point.name === name && point.tolerance === tolerance);
+    if (found === undefined) throw new RangeError(`${name} was not run at ${String(tolerance)}`);
+    return found;
+  };
+  const rows = [1e-5, 1e-6].map((tolerance) => {
+    const ours = at('Leat, integration alone', tolerance);
+    const theirs = at('Leat in C', tolerance);
+    return [
+      tolerance.toExponential(0),
+      ours.milliseconds.toFixed(1),
+      theirs.milliseconds.toFixed(1),
+      (ours.milliseconds / theirs.milliseconds).toPrecision(3),
+      String(OF_TRANSLATION),
+      String(ours.work['steps']),
+      String(theirs.work['steps']),
+    ];
+  });
+  return table(['tolerance', 'ms', 'ms in C', 'ratio', 'bar', 'steps', 'steps in C'], rows);
+}
+
 /** Every point. */
 export function pointTable(points: readonly Point[]): string {
   return table(
@@ -118,6 +144,13 @@ ${table(['integrator', 'what it was given'], given)}
 ## Ratios at equal error
 
 ${ratios(points)}
+
+## The same method in C, at equal tolerance
+
+Integration alone against the translation of the method (\`programs/rodas.c\`), which takes the same steps. Its rates are the plain
+laws, place by place, and the plain search for pH; Leat's are kernels.
+
+${againstTranslation(points)}
 
 ## Diagram
 
