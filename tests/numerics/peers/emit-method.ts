@@ -14,7 +14,7 @@ import {
 } from '../../../packages/core/src/solve/rodas-tableau.js';
 import { methodTables, table } from './method-tables.js';
 import type { Shape } from './shape.js';
-import { openSource, type Code, type Source } from './translate/code.js';
+import { NotTranslated, openSource, type Code, type Source } from './translate/code.js';
 import { worthOf } from './translate/constants.js';
 import { openCWriter, type CType, type CWriter } from './translate/to-c.js';
 import { isWritten } from './translate/usage.js';
@@ -97,13 +97,17 @@ function arrow(source: Source, file: string, name: string): Code {
 function numbers(source: Source): string {
   return Object.entries(NUMBERS)
     .flatMap(([file, names]) =>
-      names.map((name) => {
-        const worth = worthOf(source.checker, source.constant(file, name));
-        if (worth === undefined) throw new RangeError(`${name} in ${file} is no number`);
-        return `static const double ${name} = ${String(worth)};`;
-      }),
+      names.map(
+        (name) => `static const double ${name} = ${String(numberOf(source, source.constant(file, name)))};`,
+      ),
     )
     .join('\n');
+}
+
+function numberOf({ checker }: Source, expression: ts.Expression): number {
+  const worth = worthOf(checker, expression);
+  if (worth === undefined) throw new NotTranslated(expression, 'no number');
+  return worth;
 }
 
 /** The coefficients; extents, summed at once over a step, get those of the right sides of the stages. */
@@ -136,7 +140,7 @@ function shortWeights(source: Source, writer: CWriter): string {
     table(
       'double',
       'DIFFERENCE',
-      difference.elements.map((element) => worthOf(source.checker, element) ?? NaN),
+      difference.elements.map((element) => numberOf(source, element)),
     ),
     `static inline void short_weights(double *w) { ${whole.map((weight, i) => `w[${String(i)}] = ${weight};`).join(' ')} }`,
   ].join('\n');

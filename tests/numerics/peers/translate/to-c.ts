@@ -9,8 +9,11 @@ export type CType =
 
 /** Turns functions of the source into C, each once for the types that it is called with. */
 export interface CWriter {
-  /** Name of the C function for a function of the source; writes it, and what it calls, when new. */
-  use(code: Code, types: readonly CType[], name: string): string;
+  /**
+   * Name of the C function for a function of the source; writes it, and what it calls, when new.
+   * @param part which entry the function is to return, of a list that it returns
+   */
+  use(code: Code, types: readonly CType[], name: string, part?: number): string;
   /** All functions written, callees first. */
   text(): string;
 }
@@ -78,7 +81,6 @@ export function openCWriter(source: Source): CWriter {
   /** Arrays of modules that functions write what they need for a moment into. */
   const scratch = new Map<ts.Expression, string>();
 
-  /** @param part which entry the function is to return, of a list that it returns */
   function use(code: Code, types: readonly CType[], name: string, part?: number): string {
     const key = [keyOf(code), part, ...types].join('|');
     const known = names.get(key);
