@@ -132,7 +132,8 @@ ${String(size.segments)} segments of constant forcing, ${String(size.jumps)} jum
 - **What is timed** is the whole year inside each process, warm, as time of the processor, so that what else runs on the
   machine counts less. Peers are handed their forcing; Leat as a whole also finds
   it, does the postings and keeps samples of every state and extent, which is why its integration alone is shown too. Times of Leat
-  (with its modules of WebAssembly) and of CVODE with KLU are medians over up to three rounds in turn, as many as four minutes hold;
+  (with its modules of WebAssembly), of its method in C and of CVODE with KLU are medians over up to three rounds in turn, of which the last
+  begins within five minutes;
   the others, which take longer, have one round. How many runs each time is of stands with it.
 - **Error** is against Leat at a tolerance of 1e-12, which differs from CVODE at 1e-12 by ${size.apart.toExponential(1)}. The largest error is that of any
   state on any day, the mean error the root mean square over all; both as shares of the largest value of the state.
