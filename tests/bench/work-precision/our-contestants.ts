@@ -8,7 +8,8 @@ import type { Contestant, Measurement } from './contestant.js';
 import { patience } from './did-not-finish-error.js';
 import { odexStates } from './odex-states.js';
 
-const TOLERANCES = [1e-3, 1e-4, 1e-5, 1e-6, 1e-7];
+/** Tolerances of the default integrator, and of its method in C. */
+export const TOLERANCES = [1e-3, 1e-4, 1e-5, 1e-6, 1e-7];
 const WARM = 2;
 const TIMES = 3;
 

@@ -1,6 +1,7 @@
 import type { PeerRun, Workshop } from '../../numerics/peers/workshop.js';
 import type { Contestant, Measurement } from './contestant.js';
 import { endedInTime, SCIPY_MOST } from './did-not-finish-error.js';
+import { TOLERANCES } from './our-contestants.js';
 
 const FINE = [1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9];
 const COARSE = [1e-4, 1e-5, 1e-6, 1e-7];
@@ -18,7 +19,7 @@ function warm(tolerance: number, { milliseconds, days, work }: PeerRun): Measure
 }
 
 /**
- * SUNDIALS in C and SciPy with NumPy: CVODE with KLU, the fastest, with all the ways it has to meet changes of forcing, the
+ * Leat's own method in C, SUNDIALS in C and SciPy with NumPy: CVODE with KLU, the fastest, with all the ways it has to meet changes of forcing, the
  * others with those that are exact. They take one round, or a run of them all would take most of an hour.
  */
 export function peerContestants(workshop: Workshop): readonly Contestant[] {
@@ -54,6 +55,15 @@ export function peerContestants(workshop: Workshop): readonly Contestant[] {
       ),
   });
   return [
+    {
+      name: 'Leat in C',
+      forcing: 'as it is run',
+      given:
+        "C, Leat's own method: loops and coefficients from its source, sparse LU and extents as there, plain laws in place of kernels",
+      tolerances: TOLERANCES,
+      slow: false,
+      measure: (tolerance) => warm(tolerance, workshop.rodas({ tolerance, repeats: 4 })),
+    },
     ...sundials(
       'CVODE KLU',
       'cvode-klu',

@@ -64,6 +64,32 @@ export function ratios(points: readonly Point[]): string {
   );
 }
 
+/** Most time of Leat's integration, as a share of what the C translation of its method takes. */
+const OF_TRANSLATION = 1.8;
+
+/** Leat's integration against the same method in C, at equal tolerance. */
+export function againstTranslation(points: readonly Point[]): string {
+  const at = (name: string, tolerance: number): Point => {
+    const found = points.find((point) => point.name === name && point.tolerance === tolerance);
+    if (found === undefined) throw new RangeError(`${name} was not run at ${String(tolerance)}`);
+    return found;
+  };
+  const rows = [1e-5, 1e-6].map((tolerance) => {
+    const ours = at('Leat, integration alone', tolerance);
+    const theirs = at('Leat in C', tolerance);
+    return [
+      tolerance.toExponential(0),
+      ours.milliseconds.toFixed(1),
+      theirs.milliseconds.toFixed(1),
+      (ours.milliseconds / theirs.milliseconds).toPrecision(3),
+      String(OF_TRANSLATION),
+      String(ours.work['steps']),
+      String(theirs.work['steps']),
+    ];
+  });
+  return table(['tolerance', 'ms', 'ms in C', 'ratio', 'bar', 'steps', 'steps in C'], rows);
+}
+
 /** Every point. */
 export function pointTable(points: readonly Point[]): string {
   return table(
@@ -106,7 +132,8 @@ ${String(size.segments)} segments of constant forcing, ${String(size.jumps)} jum
 - **What is timed** is the whole year inside each process, warm, as time of the processor, so that what else runs on the
   machine counts less. Peers are handed their forcing; Leat as a whole also finds
   it, does the postings and keeps samples of every state and extent, which is why its integration alone is shown too. Times of Leat
-  (with its modules of WebAssembly) and of CVODE with KLU are medians over up to three rounds in turn, as many as four minutes hold;
+  (with its modules of WebAssembly), of its method in C and of CVODE with KLU are medians over up to three rounds in turn, of which the last
+  begins within five minutes;
   the others, which take longer, have one round. How many runs each time is of stands with it.
 - **Error** is against Leat at a tolerance of 1e-12, which differs from CVODE at 1e-12 by ${size.apart.toExponential(1)}. The largest error is that of any
   state on any day, the mean error the root mean square over all; both as shares of the largest value of the state.
@@ -118,6 +145,13 @@ ${table(['integrator', 'what it was given'], given)}
 ## Ratios at equal error
 
 ${ratios(points)}
+
+## The same method in C, at equal tolerance
+
+Integration alone against the translation of the method (\`programs/rodas.c\`), which takes the same steps. Its rates are the plain
+laws, place by place, and the plain search for pH; Leat's are kernels.
+
+${againstTranslation(points)}
 
 ## Diagram
 

@@ -118,8 +118,7 @@ static inline void look(double since, const double *y, const double *regime) {
   }
 }
 
-static void rates_of(double since, const double *y, const double *regime, double *r) {
-  look(since, y, regime);
+static inline void rates_seen(const double *regime, double *r) {
   for (int i = 0; i < ${transports.length}; i++) {
     const double flow = regime[stream_flow[i]];
     const double *from = stream_from[i] < 0 ? regime + stream_source[i] : v + stream_from[i] * WATER;
@@ -128,8 +127,13 @@ static void rates_of(double since, const double *y, const double *regime, double
 ${named.map(({ group, rate }) => `  for (int j = 0; j < ${group.instances.length}; j++) r[${ident(group)}_row[j]] = ${rate}(v, ${ident(group)}_at[j], regime + ${ident(group)}_k[j])${group.volumetric ? ` * volume[${ident(group)}_vessel[j]]` : ''};`).join('\n')}
 }
 
+void model_rates(double since, const double *y, const double *regime, double *r) {
+  look(since, y, regime);
+  rates_seen(regime, r);
+}
+
 void model_derivative(double since, const double *y, const double *regime, double *slope) {
-  rates_of(since, y, regime, r);
+  model_rates(since, y, regime, r);
   for (int i = 0; i < STATES; i++) {
     double sum = 0;
     for (int e = move_start[i]; e < move_start[i + 1]; e++) sum += move_by[e] * r[move_rate[e]];
@@ -149,8 +153,7 @@ static inline void place(int reads, const int *kind, const int *slot, int vessel
   }
 }
 
-void model_jacobian(double since, const double *y, const double *regime, double *values) {
-  look(since, y, regime);
+static inline void partials_seen(const double *regime) {
   memset(dr, 0, sizeof dr);
   for (int i = 0; i < ${transports.length}; i++) {
     if (stream_from[i] < 0) continue;
@@ -158,6 +161,11 @@ void model_jacobian(double since, const double *y, const double *regime, double 
     for (int c = 0; c < WATER; c++) dr[stream_slot[i] + c] = per_day;
   }
 ${named.map(({ group, partials }) => partialsLoop(group, partials)).join('\n')}
+}
+
+void model_jacobian(double since, const double *y, const double *regime, double *values) {
+  look(since, y, regime);
+  partials_seen(regime);
   for (int e = 0; e < PLACES; e++) {
     double sum = 0;
     for (int q = term_start[e]; q < term_start[e + 1]; q++) sum += term_by[q] * dr[term_partial[q]];

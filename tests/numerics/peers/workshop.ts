@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { emitC } from './emit-c.js';
+import { emitMethod } from './emit-method.js';
 import { emitNumpy, modelTables } from './emit-numpy.js';
 import { packYear } from './pack-year.js';
 import type { Recording } from './record-year.js';
@@ -36,6 +37,8 @@ export interface PeerRun {
   readonly work: Readonly<Record<string, number>>;
   /** State at the end of each day, day after day. */
   readonly days: Float64Array;
+  /** What each rate amounts to since the start, where the peer keeps it. */
+  readonly extents: Float64Array;
 }
 
 /** What a peer is to do. */
@@ -55,6 +58,8 @@ interface PeerTask {
 export interface Workshop {
   /** CVODE or ARKODE; what it says of a defeat that it recovers from is not shown but counted. */
   sundials(task: PeerTask): PeerRun;
+  /** Leat's own method, translated. */
+  rodas(task: Pick<PeerTask, 'tolerance' | 'repeats'>): PeerRun;
   scipy(task: PeerTask): PeerRun;
   /**
    * Slopes, then entries of the Jacobian, at points (segment, time since its start, state), computed by
@@ -73,6 +78,7 @@ export function openWorkshop(recording: Recording): Workshop {
   const at = (name: string): string => join(folder, name);
   const shape = shapeOf(recording.model, recording.segments[0].regime);
   writeFileSync(at('model.c'), emitC(recording.model, shape));
+  writeFileSync(at('method.c'), emitMethod(recording.model, shape));
   writeFileSync(at('processes.py'), emitNumpy(shape));
   writeFileSync(at('model.json'), JSON.stringify(modelTables(recording.model, shape)));
   writeFileSync(at('year.bin'), packYear(recording, shape));
@@ -81,6 +87,7 @@ export function openWorkshop(recording: Recording): Workshop {
   };
   gcc('-shared', '-fPIC', at('model.c'), '-o', at('libmodel.so'), '-lm');
   gcc(join(PROGRAMS, 'sundials.c'), '-o', at('sundials'), ...LIBRARIES);
+  gcc(join(PROGRAMS, 'rodas.c'), '-o', at('rodas'), '-lm');
 
   const python = (program: string, ...args: readonly string[]): string =>
     execFileSync(PYTHON, ['-B', join(PROGRAMS, program), ...args], {
@@ -89,17 +96,17 @@ export function openWorkshop(recording: Recording): Workshop {
     });
   const result = (text: string): PeerRun => {
     const { milliseconds, ...work } = JSON.parse(text) as { milliseconds: number[] } & Record<string, number>;
-    return { milliseconds, work, days: readDoubles(at('out.bin')) };
+    const out = readDoubles(at('out.bin'));
+    const days = Math.round(recording.segments[recording.segments.length - 1].to);
+    const states = days * recording.model.layout.states.length;
+    return { milliseconds, work, days: out.slice(0, states), extents: out.slice(states) };
   };
+  const run = (program: string, ...args: readonly string[]): string =>
+    execFileSync(at(program), [at('year.bin'), at('out.bin'), ...args], { encoding: 'utf8', stdio: 'pipe' });
   return {
     sundials: ({ method, forcing, tolerance, repeats }) =>
-      result(
-        execFileSync(
-          at('sundials'),
-          [at('year.bin'), at('out.bin'), method, forcing, String(tolerance), String(repeats)],
-          { encoding: 'utf8', stdio: 'pipe' },
-        ),
-      ),
+      result(run('sundials', method, forcing, String(tolerance), String(repeats))),
+    rodas: ({ tolerance, repeats }) => result(run('rodas', String(tolerance), String(repeats))),
     scipy: ({ method, forcing, tolerance, repeats, right = 'numpy', most }) =>
       result(
         python(

@@ -12,22 +12,15 @@
 #include <arkode/arkode_arkstep.h>
 #include <cvode/cvode.h>
 #include <nvector/nvector_serial.h>
-#include <stdio.h>
-#include <stdlib.h>
 #include <sunlinsol/sunlinsol_dense.h>
 #include <sunlinsol/sunlinsol_klu.h>
 #include <sunmatrix/sunmatrix_dense.h>
 #include <sunmatrix/sunmatrix_sparse.h>
-#include <time.h>
 #include "model.c"
+#include "year.c"
 
-enum { HEADER = 4, FROM = 0, TO = 1, JUMP = 2, FIXED = 3 };
-static double *year;
-static int segments, size;
 /* The segments among which the forcing is looked up, and the one last found. */
 static int first, last, current;
-
-static const double *segment(int i) { return year + HEADER + 2 * STATES + (long)i * size; }
 
 static void check(int flag, const char *what) {
   if (flag < 0) {
@@ -73,21 +66,6 @@ static int dense_jacobian(double t, N_Vector y, N_Vector fy, SUNMatrix J, void *
     for (int e = column_start[j]; e < column_start[j + 1]; e++) column[place_row[e]] = values[e];
   }
   return 0;
-}
-
-/* y = value + slopes x (y - before), for the states that a posting moves. */
-static void jump(const double *at, double *y) {
-  static double off[STATES];
-  const int rows = (int)*at++;
-  for (int s = 0; s < STATES; s++) off[s] = y[s] - at[s];
-  at += STATES;
-  for (int i = 0; i < rows; i++) {
-    const int state = (int)at[0], slopes = (int)at[2];
-    double value = at[1];
-    at += 3;
-    for (int k = 0; k < slopes; k++, at += 2) value += at[1] * off[(int)at[0]];
-    y[state] = value;
-  }
 }
 
 typedef struct {
@@ -142,7 +120,7 @@ static void go(Solver s, double to) {
 
 static void run(Solver s, const char *forcing, double *out) {
   double *y = N_VGetArrayPointer(s.y);
-  memcpy(y, year + HEADER + STATES, STATES * sizeof(double));
+  memcpy(y, start_state(), STATES * sizeof(double));
   memset(total, 0, sizeof total);
   defeats = 0;
   model_forget();
@@ -175,8 +153,8 @@ static Solver open(const char *method, double tolerance, SUNContext context) {
   const int dense = strcmp(method, "cvode-dense") == 0;
   Solver s = {strncmp(method, "arkode", 6) == 0, NULL, N_VNew_Serial(STATES, context)};
   N_Vector absolute = N_VNew_Serial(STATES, context);
-  for (int i = 0; i < STATES; i++) NV_Ith_S(absolute, i) = tolerance * year[HEADER + i];
-  memcpy(N_VGetArrayPointer(s.y), year + HEADER + STATES, STATES * sizeof(double));
+  for (int i = 0; i < STATES; i++) NV_Ith_S(absolute, i) = tolerance * tolerances()[i];
+  memcpy(N_VGetArrayPointer(s.y), start_state(), STATES * sizeof(double));
   SUNMatrix J = dense ? SUNDenseMatrix(STATES, STATES, context)
                       : SUNSparseMatrix(STATES, STATES, PLACES, CSC_MAT, context);
   SUNLinearSolver linear = dense ? SUNLinSol_Dense(s.y, J, context) : SUNLinSol_KLU(s.y, J, context);
@@ -199,39 +177,19 @@ static Solver open(const char *method, double tolerance, SUNContext context) {
   return s;
 }
 
-static double *read_year(const char *path) {
-  FILE *file = fopen(path, "rb");
-  if (!file) { perror(path); exit(1); }
-  fseek(file, 0, SEEK_END);
-  const long bytes = ftell(file);
-  rewind(file);
-  double *data = malloc((size_t)bytes);
-  if (!data || fread(data, 1, (size_t)bytes, file) != (size_t)bytes) { perror(path); exit(1); }
-  fclose(file);
-  return data;
-}
-
 int main(int argc, char **argv) {
   if (argc != 7) { fprintf(stderr, "usage: sundials YEAR OUT METHOD FORCING TOLERANCE REPEATS\n"); return 2; }
-  year = read_year(argv[1]);
-  segments = (int)year[0];
-  size = FIXED + REGIME;
-  if (year[1] != REGIME || year[2] != STATES) { fprintf(stderr, "this year is of another model\n"); return 2; }
-  const int days = (int)year[3], repeats = atoi(argv[6]);
-  double *out = calloc((size_t)days * STATES, sizeof(double));
+  open_year(argv[1]);
+  double *out = room_for_days();
   SUNContext context;
   check(SUNContext_Create(NULL, &context), "SUNContext_Create");
   Solver s = open(argv[3], atof(argv[5]), context);
   printf("{\"milliseconds\":[");
-  for (int i = 0; i < repeats; i++) {
-    struct timespec a, b;
-    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &a);
+  for (int i = 0; i < atoi(argv[6]); i++) {
+    const double began = processor_time();
     run(s, argv[4], out);
-    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &b);
-    printf("%s%.4f", i ? "," : "", (b.tv_sec - a.tv_sec) * 1e3 + (b.tv_nsec - a.tv_nsec) * 1e-6);
+    printf("%s%.4f", i ? "," : "", processor_time() - began);
   }
   printf("],\"steps\":%ld,\"evaluations\":%ld,\"jacobians\":%ld,\"factorisations\":%ld,\"defeats\":%ld}\n", total[0], total[1], total[2], total[3], defeats);
-  FILE *file = fopen(argv[2], "wb");
-  if (!file || fwrite(out, sizeof(double), (size_t)days * STATES, file) != (size_t)days * STATES) { perror(argv[2]); return 1; }
-  return fclose(file);
+  return write_out(argv[2], out, NULL, 0);
 }

@@ -1,7 +1,12 @@
 import ts from 'typescript';
 import { declarationOf } from './code.js';
 
-const ofMath: Readonly<Record<string, number>> = { LN10: Math.LN10, LN2: Math.LN2, PI: Math.PI };
+const known: Readonly<Record<string, number>> = {
+  'Math.LN10': Math.LN10,
+  'Math.LN2': Math.LN2,
+  'Math.PI': Math.PI,
+  'Number.EPSILON': Number.EPSILON,
+};
 
 /** An expression without what only its type needs: parentheses, `as`, `satisfies`. */
 export function bare(node: ts.Expression): ts.Expression {
@@ -29,7 +34,7 @@ export function worthOf(checker: ts.TypeChecker, expression: ts.Expression): num
   }
   if (ts.isPropertyAccessExpression(node)) {
     if (node.name.text === 'length') return lengthOf(checker, node.expression);
-    return node.expression.getText() === 'Math' ? ofMath[node.name.text] : undefined;
+    return known[node.getText()];
   }
   if (!ts.isBinaryExpression(node)) return undefined;
   const left = worthOf(checker, node.left);

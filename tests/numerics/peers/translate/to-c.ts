@@ -4,13 +4,16 @@ import { bare, constantBehind, roomOf, worthOf } from './constants.js';
 import { calledBy, isPlace } from './usage.js';
 
 /** Types that the translated subset knows. */
-type CType =
+export type CType =
   'double' | 'int' | 'const double *' | 'double *' | 'const int *' | 'const AcidBase *' | `double[${number}]`;
 
 /** Turns functions of the source into C, each once for the types that it is called with. */
 export interface CWriter {
-  /** Name of the C function for a function of the source; writes it, and what it calls, when new. */
-  use(code: Code, types: readonly CType[], name: string): string;
+  /**
+   * Name of the C function for a function of the source; writes it, and what it calls, when new.
+   * @param part which entry the function is to return, of a list that it returns
+   */
+  use(code: Code, types: readonly CType[], name: string, part?: number): string;
   /** All functions written, callees first. */
   text(): string;
 }
@@ -37,6 +40,7 @@ const mathematics: Readonly<Record<string, string>> = {
   pow: 'pow',
   pow10: 'pow_10',
   expm1: 'expm1',
+  max: 'larger_of',
 };
 
 const plainOperators: Partial<Record<ts.SyntaxKind, string>> = {
@@ -64,6 +68,10 @@ interface Value {
   readonly type: CType;
 }
 
+/** A whole number that is written out; undefined for any other expression. */
+const wholeIn = (node: ts.Expression): string | undefined =>
+  ts.isNumericLiteral(node) && /^\d+$/.test(node.text) ? node.text : undefined;
+
 /** Opens a writer of C for a source. */
 export function openCWriter(source: Source): CWriter {
   const { checker } = source;
@@ -73,7 +81,6 @@ export function openCWriter(source: Source): CWriter {
   /** Arrays of modules that functions write what they need for a moment into. */
   const scratch = new Map<ts.Expression, string>();
 
-  /** @param part which entry the function is to return, of a list that it returns */
   function use(code: Code, types: readonly CType[], name: string, part?: number): string {
     const key = [keyOf(code), part, ...types].join('|');
     const known = names.get(key);
@@ -97,8 +104,9 @@ export function openCWriter(source: Source): CWriter {
     const nothing = part === undefined && returnsNothing(code.node);
     const lines = ts.isBlock(body)
       ? body.statements.map((statement) => write(statement, scope))
-      : [`return ${read(body, scope).text};`];
-    return `static inline ${nothing ? 'void' : 'double'} ${name}(${parameters.join(', ')}) {\n${lines.join('\n')}\n}`;
+      : [`return ${read(partOf(body, part), scope).text};`];
+    const given = code.node.type?.getText() === 'i32' ? 'int' : 'double';
+    return `static inline ${nothing ? 'void' : given} ${name}(${parameters.join(', ')}) {\n${lines.join('\n')}\n}`;
   }
 
   function returnsNothing(node: Code['node']): boolean {
@@ -107,6 +115,14 @@ export function openCWriter(source: Source): CWriter {
     const type = checker.typeToString(checker.getReturnTypeOfSignature(signature));
     if (type !== 'void' && type !== 'number') throw new NotTranslated(node, `it returns ${type}`);
     return type === 'void';
+  }
+
+  /** The entry of a list that is returned which a function is to give; all of it where it is no list. */
+  function partOf(returned: ts.Expression, part: number | undefined): ts.Expression {
+    if (part === undefined) return returned;
+    const whole = bare(returned);
+    if (!ts.isArrayLiteralExpression(whole)) throw new NotTranslated(returned, 'not a list returned');
+    return whole.elements[part];
   }
 
   interface Scope {
@@ -118,21 +134,23 @@ export function openCWriter(source: Source): CWriter {
   function declare(list: ts.VariableDeclarationList, scope: Scope, type: CType): string {
     const constant = list.flags & ts.NodeFlags.Const ? 'const ' : '';
     return list.declarations
-      .map(({ name, initializer }) => {
+      .map(({ name, initializer, type: annotation }) => {
         if (initializer === undefined) throw new NotTranslated(name, 'not a variable with a value');
         if (ts.isArrayBindingPattern(name)) return declareParts(name, initializer, scope);
         if (!ts.isIdentifier(name)) throw new NotTranslated(name, 'not a plain variable');
         const room = roomOf(checker, initializer);
         const list = ts.isArrayLiteralExpression(initializer) ? initializer.elements : [];
         const length = room ?? (list.length > 0 ? list.length : undefined);
-        const value =
-          length === undefined
-            ? read(initializer, scope).text
-            : `{${list.map((entry) => read(entry, scope).text).join(', ') || '0'}}`;
-        scope.locals.set(symbolOf(checker, name), length === undefined ? type : `double[${length}]`);
-        return length === undefined
-          ? `${constant}${type} ${name.text} = ${value};`
-          : `double ${name.text}[${String(length)}] = ${value};`;
+        if (length !== undefined) {
+          const value = list.map((entry) => read(entry, scope).text).join(', ') || '0';
+          scope.locals.set(symbolOf(checker, name), `double[${length}]`);
+          return `double ${name.text}[${String(length)}] = {${value}};`;
+        }
+        const value = read(initializer, scope);
+        const whole = value.type === 'int' || annotation?.getText() === 'i32';
+        const own = whole ? 'int' : type;
+        scope.locals.set(symbolOf(checker, name), own);
+        return `${constant}${own} ${name.text} = ${value.text};`;
       })
       .join(' ');
   }
@@ -158,12 +176,7 @@ export function openCWriter(source: Source): CWriter {
     if (ts.isBlock(statement)) return `{\n${statement.statements.map((s) => write(s, scope)).join('\n')}\n}`;
     if (ts.isReturnStatement(statement)) {
       if (statement.expression === undefined) return 'return;';
-      const whole = bare(statement.expression);
-      const { part } = scope;
-      if (part !== undefined && !ts.isArrayLiteralExpression(whole))
-        throw new NotTranslated(statement, 'not a list returned');
-      const value = part !== undefined && ts.isArrayLiteralExpression(whole) ? whole.elements[part] : whole;
-      return `return ${read(value, scope).text};`;
+      return `return ${read(partOf(bare(statement.expression), scope.part), scope).text};`;
     }
     if (ts.isVariableStatement(statement)) return declare(statement.declarationList, scope, 'double');
     if (ts.isExpressionStatement(statement))
@@ -174,10 +187,10 @@ export function openCWriter(source: Source): CWriter {
     }
     if (ts.isForStatement(statement)) {
       const { initializer, condition, incrementor } = statement;
-      if (!initializer || !ts.isVariableDeclarationList(initializer) || !condition || !incrementor) {
+      if ((initializer && !ts.isVariableDeclarationList(initializer)) || !condition || !incrementor) {
         throw new NotTranslated(statement, 'not a loop that counts');
       }
-      const start = declare(initializer, scope, 'int');
+      const start = initializer ? declare(initializer, scope, 'int') : ';';
       const head = `${start} ${read(condition, scope).text}; ${read(incrementor, scope).text}`;
       return `for (${head}) ${write(statement.statement, scope)}`;
     }
@@ -210,18 +223,11 @@ export function openCWriter(source: Source): CWriter {
       }
       return double(`${sign}${read(node.operand, scope).text}`);
     }
-    if (ts.isPostfixUnaryExpression(node) && node.operator === ts.SyntaxKind.PlusPlusToken) {
-      return double(`${read(node.operand, scope).text}++`);
+    if (ts.isPostfixUnaryExpression(node)) {
+      const sign = node.operator === ts.SyntaxKind.PlusPlusToken ? '++' : '--';
+      return double(`${read(node.operand, scope).text}${sign}`);
     }
-    if (ts.isBinaryExpression(node)) {
-      const left = read(node.left, scope).text;
-      const right = read(node.right, scope).text;
-      if (node.operatorToken.kind === ts.SyntaxKind.AsteriskAsteriskToken)
-        return double(`pow(${left}, ${right})`);
-      const operator = plainOperators[node.operatorToken.kind];
-      if (operator === undefined) throw new NotTranslated(node, 'an unknown operator');
-      return double(`${left} ${operator} ${right}`);
-    }
+    if (ts.isBinaryExpression(node)) return readBinary(node, scope);
     if (ts.isConditionalExpression(node)) {
       const [condition, yes, no] = [node.condition, node.whenTrue, node.whenFalse].map((part) =>
         read(part, scope),
@@ -237,6 +243,24 @@ export function openCWriter(source: Source): CWriter {
     if (ts.isPropertyAccessExpression(node)) return readMember(node, scope);
     if (ts.isCallExpression(node)) return readCall(node, scope);
     throw new NotTranslated(node, 'an expression of an unknown form');
+  }
+
+  /** Two whole numbers make a whole one, but for their quotient, which is a number as in the source. */
+  function readBinary(node: ts.BinaryExpression, scope: Scope): Value {
+    const { kind } = node.operatorToken;
+    const [left, right] = [read(node.left, scope), read(node.right, scope)];
+    if (kind === ts.SyntaxKind.AsteriskAsteriskToken)
+      return { text: `pow(${left.text}, ${right.text})`, type: 'double' };
+    const operator = plainOperators[kind];
+    if (operator === undefined) throw new NotTranslated(node, 'an unknown operator');
+    const [a, b] = [wholeIn(node.left), wholeIn(node.right)];
+    const whole =
+      (left.type === 'int' && (right.type === 'int' || b !== undefined)) ||
+      (a !== undefined && right.type === 'int');
+    if (!whole) return { text: `${left.text} ${operator} ${right.text}`, type: 'double' };
+    if (kind === ts.SyntaxKind.SlashToken)
+      return { text: `(double)${left.text} / ${right.text}`, type: 'double' };
+    return { text: `${a ?? left.text} ${operator} ${b ?? right.text}`, type: 'int' };
   }
 
   function readIndex(node: ts.Expression, scope: Scope): string {
@@ -282,6 +306,8 @@ export function openCWriter(source: Source): CWriter {
   /** @param part which entry of the list that is returned, where it is a list */
   function readCall(node: ts.CallExpression, scope: Scope, part?: number): Value {
     const callee = node.expression;
+    if (callee.getText() === 'Number.isFinite')
+      return { text: `isfinite(${read(node.arguments[0], scope).text})`, type: 'int' };
     const called = mathematicsName(checker, callee);
     if (called !== undefined) {
       const name = mathematics[called];
