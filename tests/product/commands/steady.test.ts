@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { folderWith, leat } from '../../support/leat.js';
 
@@ -6,6 +7,7 @@ const folder = folderWith({
   'thirsty.yaml':
     'include: small.yaml\ntop-up: { from: [{ water: mains, cap: 1 L/d }] }\npumps: { main: { inlet: 1 L, restart: 200 L } }\n',
 });
+const glasshouse = fileURLToPath(new URL('../../../packages/cli/scenarios/glasshouse.yaml', import.meta.url));
 const steady = (...args: string[]) => leat(['steady', ...args], folder);
 const widest = (text: string): number => Math.max(...text.split('\n').map((line) => Array.from(line).length));
 
@@ -59,6 +61,18 @@ describe('leat steady', () => {
     const { out } = await steady('fed.yaml');
     expect(out).toMatch(/^a state that repeats each day, under the weather of day 0/m);
     expect(out).toMatch(/^tank +[\d.]+-[\d.]+/m);
+  });
+
+  it('is found where ions and the state that they make lead to and fro, in the shipped glasshouse; else says what may be held', async () => {
+    const found = await steady(glasshouse, '--json');
+    expect([found.code, found.err]).toEqual([0, '']);
+    const { held, series } = JSON.parse(found.out) as SteadyDocument;
+    expect(held.map(({ component }) => component)).toContain('chloride');
+    expect(series['chloride@sump'].values[0]).toBeCloseTo(60, 6);
+    const endless = await steady(glasshouse, '--days', '40');
+    expect([endless.code, endless.out]).toEqual([3, '']);
+    expect(endless.err).toMatch(/^not finished: no state that lasts was found .*\n\(--hold keeps /);
+    expect((await steady(glasshouse, '--days', '40', '--hold', 'calcium')).code).toBe(0);
   });
 
   it('gives one document, the same each time, whose slowest time constant is the longest', async () => {

@@ -76,7 +76,8 @@ export function steadyCommand(file: string, options: SteadyCommandOptions, strea
     return exit.done;
   } catch (error) {
     if (!(error instanceof NoSteadyStateError)) throw error;
-    streams.note(linesText([`not finished: ${error.message}`]));
+    const hint = '(--hold keeps what comes or goes for decades as it is at the start, such as calcium)';
+    streams.note(linesText([`not finished: ${error.message}`, hint]));
     return exit.notFinished;
   }
 }

@@ -153,21 +153,23 @@ export function enter(regime: Regime, segment: CycleSegment): void {
   });
 }
 
+/** Ionic strength of each vessel in a state at the start of a cycle, mol L-1. */
+export function ionsIn(model: Model, { segments }: Cycle, y: Float64Array): Float64Array {
+  const ionsOf = openVesselIons(model.parameters);
+  return segments[0].volume.map((volume, vessel) => ionsOf(y, volume, vessel));
+}
+
 /**
- * Sets the ionic strength of a cycle, and with it the constants of acids and bases, and what salt does to crops and nitrifiers, by a state at its start. Returns the
- * largest share by which one moved.
+ * Sets the ionic strength of each vessel of a cycle, mol L-1, and with it the constants of acids and bases, and what salt does to
+ * crops and nitrifiers.
  */
 export function setIons(
   model: Model,
   { regime, ionic, temperature, segments, day }: Cycle,
-  y: Float64Array,
-): number {
-  const ionsOf = openVesselIons(model.parameters);
-  let moved = 0;
-  ionic.forEach((before, vessel) => {
-    const now = ionsOf(y, segments[0].volume[vessel], vessel);
-    moved = Math.max(moved, Math.abs(now - before) / Math.max(now, Number.MIN_VALUE));
-    ionic[vessel] = now;
+  ions: Float64Array,
+): void {
+  ionic.set(ions);
+  ionic.forEach((now, vessel) => {
     regime.constants[vessel] = acidBaseConstants(model.parameters, temperature[vessel], now);
   });
   model.instances.forEach(({ process, values, vessel, batch }, j) => {
@@ -177,7 +179,6 @@ export function setIons(
     regime.coefficients[j].set(coefficients);
     for (const segment of segments) segment.coefficients[j].set(coefficients);
   });
-  return moved;
 }
 
 /** Equal but for rounding. */

@@ -1,12 +1,13 @@
 import { calendarDays } from '../../base/calendar.js';
 import { InputError } from '../../base/faults.js';
+import { sum } from '../../base/sum.js';
 import { parseQuantity } from '../../base/units.js';
 import { compileChecked } from '../../model/compile.js';
 import type { Model, Regime } from '../../model/model.js';
 import type { Run } from '../../run/run.js';
 import type { Action, Scenario } from '../../scenario/scenario.js';
 import { constantState, NoSteadyStateError } from './constant-state.js';
-import { type Cycle, enter, openCycle, setIons } from './cycle.js';
+import { type Cycle, enter, ionsIn, openCycle, setIons } from './cycle.js';
 import { type WaterComponent, waterComponents } from '../../processes/components.js';
 import { type Held, heldSystem, holdRequested, holdSlow, limeHeld, livingHeld } from './held.js';
 import type { Mode } from './modes.js';
@@ -114,13 +115,30 @@ interface Sought {
   readonly given: readonly Held[];
 }
 
+/** Largest share of the ionic strengths found by which those that were set are off. */
+const largestShare = (found: Float64Array, off: Float64Array): number =>
+  found.reduce((most, value, i) => Math.max(most, Math.abs(off[i]) / Math.max(value, Number.MIN_VALUE)), 0);
+
+/**
+ * Share of the way to the ionic strengths of the state just found that the next round goes, by how far off this round and the last
+ * one were (relaxation by Aitken's rule for vectors, Irons & Tuck 1969): where a state answers the ions that are set by others that lie
+ * beyond, whole ways go to and fro.
+ */
+function shareOfWay(last: number, before: Float64Array, off: Float64Array): number {
+  const change = off.map((value, i) => value - before[i]);
+  const square = sum(change.map((value) => value * value));
+  return square > 0 ? (-last * sum(change.map((value, i) => value * before[i]))) / square : last;
+}
+
 /**
  * The lasting state of a cycle. A run holds ionic strength through each day; here it is that of the state itself,
- * found in rounds: each sets the constants of acids and bases by the state of the one before.
+ * found in rounds: each sets the constants of acids and bases by the states of those before.
  * @throws NoSteadyStateError when no such state is found
  */
 function settled({ model, even, cycle, given }: Sought) {
   let { start } = cycle;
+  let share = 1;
+  let before: Float64Array | undefined;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     if (cycle.constant) enter(cycle.regime, cycle.segments[0]);
     else enterMean(cycle.regime, cycle);
@@ -129,7 +147,17 @@ function settled({ model, even, cycle, given }: Sought) {
     const system = heldSystem(cycle.system, states, even);
     const repeated = cycle.constant ? undefined : periodicState(model, cycle, system, constant);
     const y = repeated?.y ?? constant.y;
-    if (setIons(model, cycle, y) < IONS_SETTLED) return { constant, repeated, system, y };
+    const found = ionsIn(model, cycle, y);
+    const off = found.map((value, vessel) => value - cycle.ionic[vessel]);
+    const settles = largestShare(found, off) < IONS_SETTLED;
+    if (before !== undefined && !settles) share = shareOfWay(share, before, off);
+    const next = cycle.ionic.map((value, vessel) => value + share * off[vessel]);
+    // A share that would leave no ions says nothing: the whole way again.
+    const whole = settles || next.some((value) => !(value > 0));
+    setIons(model, cycle, whole ? found : next);
+    if (settles) return { constant, repeated, system, y };
+    if (whole) share = 1;
+    before = off;
     start = withHeld(cycle.start, y, states);
   }
   throw new NoSteadyStateError(`ionic strengths did not settle in ${MOST_ROUNDS} rounds`);
@@ -170,7 +198,7 @@ function settledWithin(
     if (slow.size === 0) return found;
     held = [...held, ...holdSlow(sought.model, slow)];
     sought.cycle.start.set(start);
-    setIons(sought.model, sought.cycle, start);
+    setIons(sought.model, sought.cycle, ionsIn(sought.model, sought.cycle, start));
   }
 }
 
