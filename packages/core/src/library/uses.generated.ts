@@ -74,6 +74,7 @@ export const partUses: readonly (readonly [part: string, ids: string])[] = [
   ['audit of a design', 'limit.feed-per-area-fruiting-low.value'],
   ['audit of a design', 'limit.feed-per-area-leafy-high.value'],
   ['audit of a design', 'limit.feed-per-area-leafy-low.value'],
+  ['audit of a design', 'limit.feed-uneaten.value'],
   ['audit of a design', 'limit.tan-per-protein.value'],
   ['audit of a design', 'limit.turnover-tank-high.value'],
   ['audit of a design', 'limit.turnover-tank-low.value'],
