@@ -1,6 +1,6 @@
 import type { Model } from '../../../packages/core/src/model/model.js';
 import { eliminate } from '../../../packages/core/src/solve/sparse-order.js';
-import { packPattern } from '../../../packages/core/src/solve/sparse-rows.js';
+import { eachTerm, jacobianPattern } from '../../../packages/core/src/solve/jacobian.js';
 import { groupProducts, type ProductPlaces } from '../../../packages/core/src/solve/sums-of-products.js';
 import { waterComponents } from '../../../packages/core/src/processes/components.js';
 
@@ -30,20 +30,19 @@ export function methodTables(model: Model): string {
   rows.forEach((_, k) => {
     for (let e = s.start[k]; e < s.start[k + 1]; e++) rateOf.push(k);
   });
-  const terms = termsOf(model);
-  const columns = layout.states.map(() => new Set<number>());
-  for (const { row, column } of terms) columns[row].add(column);
-  const { order, filled } = eliminate(packPattern(columns.map((row) => [...row])));
+  const system = { states: layout.states.length, rates: rows.length, stoichiometry: s, dependence };
+  const { order, filled } = eliminate(jacobianPattern(system));
   const rank = new Int32Array(order.length);
   order.forEach((old, k) => (rank[old] = k));
   const placeOf = (row: number, column: number): number =>
     filled.column.subarray(0, filled.start[rank[row] + 1]).indexOf(rank[column], filled.start[rank[row]]);
-  const jacobian = groupProducts(
-    terms.map(({ row, column }) => placeOf(row, column)),
-    terms.map(({ coefficient }) => coefficient),
-    terms.map(({ partial }) => partial),
-    filled.column.length,
-  );
+  const terms = { places: [] as number[], coefficients: [] as number[], partials: [] as number[] };
+  eachTerm(system, (row, column, partial, coefficient) => {
+    terms.places.push(placeOf(row, column));
+    terms.coefficients.push(coefficient);
+    terms.partials.push(partial);
+  });
+  const jacobian = groupProducts(terms.places, terms.coefficients, terms.partials, filled.column.length);
   const entries = Int32Array.from(dependence.column, (_, p) => p);
   return [
     `enum { ENTRIES = ${String(filled.column.length)} };`,
@@ -70,30 +69,4 @@ export function methodTables(model: Model): string {
     ),
     table('int', 'lu_order', order),
   ].join('\n');
-}
-
-/** Every term of the Jacobian, coefficient and partial by their places. */
-function termsOf({ rows, dependence, stoichiometry: s }: Model): {
-  readonly row: number;
-  readonly column: number;
-  readonly partial: number;
-  readonly coefficient: number;
-}[] {
-  return rows.flatMap((_, k) => {
-    const partials = Array.from(
-      { length: dependence.start[k + 1] - dependence.start[k] },
-      (_, i) => dependence.start[k] + i,
-    );
-    const moves = Array.from({ length: s.start[k + 1] - s.start[k] }, (_, i) => s.start[k] + i);
-    return partials.flatMap((partial) =>
-      moves
-        .filter((coefficient) => s.value[coefficient] !== 0)
-        .map((coefficient) => ({
-          row: s.column[coefficient],
-          column: dependence.column[partial],
-          partial,
-          coefficient,
-        })),
-    );
-  });
 }

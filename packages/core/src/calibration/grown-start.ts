@@ -29,9 +29,7 @@ export function withFilms(scenario: Scenario, { start }: Scenario): Scenario {
 }
 
 /** Settings by which a file grows its films on rations. */
-type RationSettings = readonly Setting[];
-
-const rationSettings = (rations: readonly FirstRation[]): RationSettings =>
+const rationSettings = (rations: readonly FirstRation[]): readonly Setting[] =>
   rations.map(({ cohort, gramsPerDay }) => ({
     path: `fish.${cohort}.ration`,
     value: `${gramsPerDay} g/d`,
@@ -52,7 +50,7 @@ export interface Fed<T> {
   /** What was read, with the rations in place of the file's. */
   readonly fed?: T;
   /** The settings by which the rations were laid over it. */
-  readonly settings: RationSettings;
+  readonly settings: readonly Setting[];
   /** What is told: of grown films, or why they cannot be grown. */
   readonly note?: string;
 }
@@ -66,7 +64,7 @@ export interface Fed<T> {
 export function fedBy<T>(
   own: Scenario,
   rations: readonly FirstRation[],
-  readFed: (settings: RationSettings) => T,
+  readFed: (settings: readonly Setting[]) => T,
   scenarioOf: (read: T) => Scenario,
 ): Fed<T> {
   const settings = rationSettings(rations);

@@ -56,7 +56,11 @@ export function stepMatrix(
   };
 }
 
-function jacobianPattern(system: RateSystem): SparsePattern {
+/** What the places of J follow from. */
+type Structure = Pick<RateSystem, 'states' | 'rates' | 'stoichiometry' | 'dependence'>;
+
+/** Places of J = Sᵀ ∂r/∂y, by rows, in the order in which its terms come. */
+export function jacobianPattern(system: Structure): SparsePattern {
   const rows = Array.from({ length: system.states }, () => new Set<number>());
   eachTerm(system, (row, column) => rows[row].add(column));
   const start = new Int32Array(system.states + 1);
@@ -64,8 +68,9 @@ function jacobianPattern(system: RateSystem): SparsePattern {
   return { start, column: Int32Array.from(rows.flatMap((row) => [...row])) };
 }
 
-function eachTerm(
-  system: RateSystem,
+/** Visits every term of J, a coefficient times a partial, by its row and column. */
+export function eachTerm(
+  system: Structure,
   /** Coefficient and partial by their indices in the values of stoichiometry and dependence. */
   visit: (row: number, column: number, partial: number, coefficient: number) => void,
 ): void {

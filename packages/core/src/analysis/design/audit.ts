@@ -81,6 +81,14 @@ function item(model: Model, bare: Bare, bounds: Bounds = {}, id?: string): Audit
   return { ...bare, ...bounds, verdict: verdictOf(bare.value, bounds), ...cited };
 }
 
+/** An item whose bounds follow from the balance of water alone. */
+const byBalance = (bare: Bare, bounds: Bounds): AuditItem => ({
+  ...bare,
+  ...bounds,
+  verdict: verdictOf(bare.value, bounds),
+  source: 'balance of its water',
+});
+
 function turnover(model: Model): AuditItem[] {
   const { scenario, parameters } = model;
   const flows = designFlows(scenario);
@@ -220,14 +228,9 @@ function siphons({ scenario }: Model): AuditItem[] {
   return scenario.vessels.flatMap(({ name, drain }) => {
     const inflow = running.get(name) ?? 0;
     if (drain?.by !== 'siphon' || inflow === 0) return [];
+    const note = 'what it passes over the water led in while all pumps run; under 1 the bed never drains';
     const value = drain.rate / inflow;
-    return [
-      {
-        ...{ name: 'siphon', place: name, value, unit: '1', low: 1, verdict: verdictOf(value, { low: 1 }) },
-        source: 'balance of its water',
-        note: 'what it passes over the water led in while all pumps run; under 1 the bed never drains',
-      },
-    ];
+    return [byBalance({ name: 'siphon', place: name, value, unit: '1', note }, { low: 1 })];
   });
 }
 
@@ -238,22 +241,10 @@ function drainings({ scenario }: Model): AuditItem[] {
   if (topUp === undefined || brim === undefined || !(brim > topUp.level)) return [];
   return vessels.flatMap(({ name, volume, drain }) => {
     if (drain === undefined) return [];
+    const note =
+      'what the bed lets out over the room of the reservoir above its float; over 1 water runs over the rim';
     const value = (volume - drain.to) / (brim - topUp.level);
-    const bare = {
-      name: 'draining',
-      place: name,
-      value,
-      unit: '1',
-      high: 1,
-      verdict: verdictOf(value, { high: 1 }),
-    };
-    return [
-      {
-        ...bare,
-        source: 'balance of its water',
-        note: 'what the bed lets out over the room of the reservoir above its float; over 1 water runs over the rim',
-      },
-    ];
+    return [byBalance({ name: 'draining', place: name, value, unit: '1', note }, { high: 1 })];
   });
 }
 

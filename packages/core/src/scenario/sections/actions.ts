@@ -153,16 +153,16 @@ function checkOverlaps(reader: ScenarioReader, plans: readonly Plan[]): void {
 }
 
 function actionsOf(reader: ScenarioReader, { pair, occasions, path, repeats }: Plan): TimedAction[] {
-  const where = reader.where(path);
-  const cause = {
+  const common = {
+    where: reader.where(path),
     ...(pair.cause !== undefined && { cause: pair.cause }),
     ...(repeats && { repeats: true as const }),
   };
   return occasions.flatMap(({ at, end }) => [
-    ...pair.doing.map((action): TimedAction => ({ at, action, where, ...cause })),
+    ...pair.doing.map((action): TimedAction => ({ at, action, ...common })),
     ...(end === undefined
       ? []
-      : (pair.undoing ?? []).map((action): TimedAction => ({ at: end, action, where, ...cause }))),
+      : (pair.undoing ?? []).map((action): TimedAction => ({ at: end, action, ...common }))),
   ]);
 }
 
